@@ -1,0 +1,2 @@
+export const repository: string;
+export function tool(name: string): string;

@@ -1,0 +1,174 @@
+/**
+ * Clear ground: where a planting could lie, with its present size and angle, without a conflict.
+ * Free bed ground less everything that forbids it, both ways (its risk from others and theirs
+ * from it). Sources that time or cover keep apart forbid nothing; pairs whose dates are unknown
+ * forbid as if they flowered together.
+ */
+import type { CheckResult } from "../checks/run-checks.ts";
+import { OUTSIDE_TOLERANCE_M } from "../checks/outside.ts";
+import { OVERLAP_TOLERANCE_M } from "../checks/overlap.ts";
+import { clearedOtherwise, isSameLot } from "../checks/isolation.ts";
+import type { Stand } from "../checks/stand.ts";
+import { shapeCentre } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
+import {
+  type Region,
+  common,
+  emptyRegion,
+  grownRound,
+  grownSharp,
+  insetBy,
+  joined,
+  mirror,
+  regionArea,
+  regionOf,
+  ringsOf,
+  shapeAbout,
+  swept,
+  without,
+} from "./region.ts";
+
+/** Slack inside the checks' own tolerances, so that touching a bed's edge or a neighbour is allowed. */
+const EDGE_SLACK_M = OUTSIDE_TOLERANCE_M * 0.6;
+const NEIGHBOUR_SLACK_M = OVERLAP_TOLERANCE_M * 0.4;
+
+export interface Forbidding {
+  /** Stand that forbids. */
+  readonly id: string;
+  /** Square metres of otherwise free places it forbids. */
+  readonly areaM2: number;
+  /** Distance to be kept from it, metres. */
+  readonly distanceM: number;
+}
+
+export interface ClearGround {
+  /** Where the planting's centre may lie: rings, metres, holes included. */
+  readonly centres: readonly Float64Array[];
+  /** The ground the planting would cover at one of those places or another. */
+  readonly ground: readonly Float64Array[];
+  /** Stands that forbid places in beds, the most forbidding first. */
+  readonly forbidding: readonly Forbidding[];
+}
+
+/** Clear ground of a planting in the checked layout, or null when it is not a planting there. */
+export function clearGround(result: CheckResult, plantingId: string): ClearGround | null {
+  const stand = result.standById.get(plantingId);
+  if (!stand?.planting) return null;
+  const shape = shapeAbout(stand.outline, shapeCentre(stand.planting.outline));
+  const touching = mirror(shape);
+  const beds = [...result.bedOutlines.values()].map(({ outline }) =>
+    insetBy(grownSharp(regionOf(outline), EDGE_SLACK_M), shape),
+  );
+  const neighbours = result.stands
+    .filter((other) => other.planting !== null && other !== stand)
+    .map((other) => swept(grownSharp(regionOf(other.outline), -NEIGHBOUR_SLACK_M), touching));
+  const free = without(joined(beds), joined(neighbours));
+  const zones = forbiddenZones(stand, result).map(({ other, distanceM }) => ({
+    id: other.id,
+    distanceM,
+    zone: grownRound(swept(standRegion(other), touching), distanceM),
+  }));
+  const centres = without(free, joined(zones.map(({ zone }) => zone)));
+  return {
+    centres: ringsOf(centres),
+    ground: ringsOf(centres.length === 0 ? emptyRegion : swept(centres, shape)),
+    forbidding: zones
+      .map(({ id, distanceM, zone }) => ({
+        id,
+        distanceM,
+        areaM2: regionArea(common(free, zone)),
+      }))
+      .filter(({ areaM2 }) => areaM2 > 0)
+      .sort((a, b) => b.areaM2 - a.areaM2 || (a.id < b.id ? -1 : 1)),
+  };
+}
+
+/** A point source has no ground of its own: a square a tenth of a millimetre wide stands for it. */
+function standRegion(stand: Stand): Region {
+  const region = regionOf(stand.outline);
+  if (region.length > 0) return region;
+  const { minX, minY } = stand.outline.bounds;
+  const half = 0.0001;
+  return regionOf({
+    hasInside: true,
+    rings: [
+      Float64Array.of(
+        minX - half, minY - half,
+        minX + half, minY - half,
+        minX + half, minY + half,
+        minX - half, minY + half,
+      ),
+    ],
+    bounds: stand.outline.bounds,
+  });
+}
+
+interface Keep {
+  readonly other: Stand;
+  readonly distanceM: number;
+}
+
+/** Distance to keep from each other stand: the larger of both ways, where neither time nor cover clears. */
+function forbiddenZones(stand: Stand, result: CheckResult): readonly Keep[] {
+  return result.stands.flatMap((other): readonly Keep[] => {
+    if (other === stand || other.kind.group !== stand.kind.group) return [];
+    const distanceM = Math.max(keepFrom(stand, other), keepFrom(other, stand));
+    return distanceM > 0 ? [{ other, distanceM }] : [];
+  });
+}
+
+function keepFrom(parent: Stand, source: Stand): number {
+  if (!parent.isSeedParent || !source.shedsPollen || parent.requirement === null) return 0;
+  const { relation } = parent.book.relation(parent.kind, source.kind);
+  if (isSameLot(parent, source) || relation === "no" || relation === "rarely") return 0;
+  return clearedOtherwise(parent, source) === null ? parent.requirement.metres : 0;
+}
+
+/** The nearest place to a point among the allowed centres, or null when there is none. */
+export function nearestPlace(centres: readonly Float64Array[], from: Point): Point | null {
+  if (contains(centres, from)) return from;
+  let best: Point | null = null;
+  let bestSquare = Infinity;
+  for (const ring of centres) {
+    for (let index = 0; index < ring.length; index += 2) {
+      const next = (index + 2) % ring.length;
+      const on = nearestOnEdge(
+        from,
+        { x: ring[index] as number, y: ring[index + 1] as number },
+        { x: ring[next] as number, y: ring[next + 1] as number },
+      );
+      const square = (on.x - from.x) ** 2 + (on.y - from.y) ** 2;
+      if (square < bestSquare) {
+        bestSquare = square;
+        best = on;
+      }
+    }
+  }
+  return best;
+}
+
+function nearestOnEdge(point: Point, a: Point, b: Point): Point {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const square = dx * dx + dy * dy;
+  const share = square === 0 ? 0 : ((point.x - a.x) * dx + (point.y - a.y) * dy) / square;
+  const held = Math.min(1, Math.max(0, share));
+  return { x: a.x + held * dx, y: a.y + held * dy };
+}
+
+function contains(rings: readonly Float64Array[], { x, y }: Point): boolean {
+  let isInside = false;
+  for (const ring of rings) {
+    for (let index = 0; index < ring.length; index += 2) {
+      const next = (index + 2) % ring.length;
+      const [ax, ay, bx, by] = [ring[index], ring[index + 1], ring[next], ring[next + 1]] as [
+        number,
+        number,
+        number,
+        number,
+      ];
+      if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) isInside = !isInside;
+    }
+  }
+  return isInside;
+}

@@ -1,0 +1,156 @@
+/**
+ * Ways out of an isolation finding, made when it is opened, each verified on the edited plan,
+ * least disturbance first. Never applied unattended.
+ */
+import type { IsolationFinding } from "../checks/finding.ts";
+import { stopsPollen } from "../checks/isolation.ts";
+import type { Stand } from "../checks/stand.ts";
+import { changePlantings } from "../edits/object-edits.ts";
+import { shortDate } from "../model/day.ts";
+import type { Cover, Planting } from "../model/plan.ts";
+import { nearestSpotProposals, otherBedProposals, swapProposals } from "./move-proposals.ts";
+import { type Proposal, type Remedy, type RemedyContext, verified } from "./remedy.ts";
+import { staggerOffers } from "./stagger.ts";
+
+/** How much ways that move nothing disturb, on the scale of metres moved. Ours. */
+const DISTURBANCE = { date: 12, cover: 25, cut: 35, notForSeed: 60 } as const;
+/** Remedies of one way kept: a choice, not a catalogue. */
+const PER_WAY = 3;
+
+export function findRemedies(
+  context: RemedyContext,
+  finding: IsolationFinding,
+): readonly Remedy[] {
+  const plantings = finding.subjects.flatMap((id) => {
+    const planting = context.result.standById.get(id)?.planting;
+    return planting ? [planting] : [];
+  });
+  const tried = (proposals: readonly Proposal[]) =>
+    proposals.flatMap((proposal) => {
+      const remedy = verified(context, finding, proposal);
+      return remedy ? [remedy] : [];
+    });
+  const found = [
+    ...plantings.flatMap((planting) => tried(nearestSpotProposals(context, planting))),
+    ...plantings.flatMap((planting) => tried(swapProposals(context, planting))),
+    ...plantings.flatMap((planting) => otherBeds(context, finding, planting)),
+    ...tried(dateProposals(context, finding)),
+    ...plantings.flatMap((planting) => tried(coverProposals(context, planting))),
+    ...plantings.flatMap((planting) => tried(purposeProposals(context, finding, planting))),
+  ].sort((a, b) => a.disturbance - b.disturbance);
+  const counts = new Map<string, number>();
+  const titles = new Set<string>();
+  return found.filter((remedy) => {
+    const count = counts.get(remedy.way) ?? 0;
+    if (count >= PER_WAY || titles.has(remedy.title)) return false;
+    counts.set(remedy.way, count + 1);
+    titles.add(remedy.title);
+    return true;
+  });
+}
+
+/** In each other bed the nearest place that verifies. */
+function otherBeds(
+  context: RemedyContext,
+  finding: IsolationFinding,
+  planting: Planting,
+): readonly Remedy[] {
+  return otherBedProposals(context, planting).flatMap((proposals) => {
+    for (const proposal of proposals) {
+      const remedy = verified(context, finding, proposal);
+      if (remedy) return [remedy];
+    }
+    return [];
+  });
+}
+
+function dateProposals(context: RemedyContext, finding: IsolationFinding): readonly Proposal[] {
+  const { plan, layout, book, result } = context;
+  const [first, second] = finding.subjects;
+  if (first === undefined || second === undefined) return [];
+  return staggerOffers(plan, layout, book, result, [first, second]).map((offer) => {
+    const planting = result.standById.get(offer.planting)?.planting;
+    const verb = planting?.start?.method === "transplanted" ? "Set out" : "Sow";
+    const shift = Math.abs(offer.startShift);
+    return {
+      way: "date",
+      title: `${verb} ${planting?.code ?? ""} ${shift} days ${offer.startShift < 0 ? "earlier" : "later"}, on ${shortDate(offer.start)}`,
+      notes: [
+        `Bloom moves by ${Math.abs(offer.bloomShift)} days and leaves ${offer.gapDays} days between the two. It rests on time alone: a late spring can undo it.`,
+        ...(offer.frost === "before last frost" ? ["That is before the last spring frost given."] : []),
+        ...(offer.frost === "seed after first frost" ? ["Seed would likely ripen after the first frost."] : []),
+      ],
+      edit: offer.edit,
+      disturbance: DISTURBANCE.date + shift / 10,
+    };
+  });
+}
+
+const COVER_WORDS: Readonly<Record<Exclude<Cover, "none">, readonly [string, string]>> = {
+  cage: [
+    "Cage",
+    "The mesh must stand clear of the flowers and go on before the first opens. Fix cages and stakes so that wind cannot throw them.",
+  ],
+  bags: ["Bag the flowers of", "Bag before the first flower opens and mark each bagged fruit."],
+  hand: [
+    "Pollinate by hand and tape the flowers of",
+    "Tape buds the evening before, pollinate next morning, tape again and mark each fruit.",
+  ],
+};
+
+function coverProposals({ layout, result }: RemedyContext, planting: Planting): readonly Proposal[] {
+  const stand = result.standById.get(planting.id) as Stand;
+  return (["cage", "bags", "hand"] as const)
+    .filter((cover) => stopsPollen(cover, stand.carrier))
+    .map((cover, index) => ({
+      way: "cover",
+      title: `${COVER_WORDS[cover][0]} ${planting.code}`,
+      notes: [
+        COVER_WORDS[cover][1],
+        ...(cover !== "hand" && stand.kind.breeding === "outcrossing" && stand.carrier === "insects"
+          ? ["It needs pollinators inside, or cages opened on alternate days."]
+          : []),
+      ],
+      edit: changePlantings(layout.id, [planting.id], { cover }, `Cover ${planting.code}`),
+      disturbance: DISTURBANCE.cover + index,
+    }));
+}
+
+/** Cutting a source that is not kept for seed, or no longer keeping seed of the parent at risk. */
+function purposeProposals(
+  { layout }: RemedyContext,
+  finding: IsolationFinding,
+  planting: Planting,
+): readonly Proposal[] {
+  if (planting.purpose !== "seed") {
+    return [
+      {
+        way: "cut",
+        title: `Cut ${planting.code} before it flowers`,
+        notes: ["Every plant must be cut, and again if it sprouts."],
+        edit: changePlantings(
+          layout.id,
+          [planting.id],
+          { flowering: "cut" },
+          `Cut ${planting.code} before bloom`,
+        ),
+        disturbance: DISTURBANCE.cut,
+      },
+    ];
+  }
+  if (!finding.atRisk.every((pair) => pair.seedParent === planting.id)) return [];
+  return [
+    {
+      way: "not for seed",
+      title: `Keep no seed of ${planting.code}`,
+      notes: ["It is grown to eat; mark its seed as not to be kept."],
+      edit: changePlantings(
+        layout.id,
+        [planting.id],
+        { purpose: "food" },
+        `${planting.code} not for seed`,
+      ),
+      disturbance: DISTURBANCE.notForSeed,
+    },
+  ];
+}

@@ -1,0 +1,146 @@
+/**
+ * Regions of the sheet as rings, combined exactly on a grid of a tenth of a millimetre (Clipper2).
+ * A region shows where something may lie; whether it is clear is always decided by distance.
+ */
+import {
+  type Path64,
+  type Paths64,
+  EndType,
+  FillRule,
+  JoinType,
+  difference,
+  inflatePaths,
+  intersect,
+  minkowskiSum,
+  translatePath,
+  union,
+} from "clipper2-ts";
+import type { Outline } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
+
+/** Grid steps in a metre. */
+const STEPS_PER_M = 10_000;
+/** Largest gap between an arc and the chords drawn for it, metres; added outward. */
+const ARC_TOLERANCE_M = 0.0005;
+
+/** Outer rings run anticlockwise, holes clockwise; even-odd and non-zero filling agree. */
+export type Region = Paths64;
+
+export const emptyRegion: Region = [];
+
+function path(ring: Float64Array): Path64 {
+  const points: Path64 = [];
+  for (let index = 0; index < ring.length; index += 2) {
+    points.push({
+      x: Math.round((ring[index] as number) * STEPS_PER_M),
+      y: Math.round((ring[index + 1] as number) * STEPS_PER_M),
+    });
+  }
+  return points;
+}
+
+/** The ground inside an outline. */
+export function regionOf(outline: Outline): Region {
+  return union(outline.rings.map(path), FillRule.EvenOdd);
+}
+
+export function joined(regions: readonly Region[]): Region {
+  return union(regions.flat(), FillRule.NonZero);
+}
+
+export function without(region: Region, taken: Region): Region {
+  return difference(region, taken, FillRule.NonZero);
+}
+
+export function common(a: Region, b: Region): Region {
+  return intersect(a, b, FillRule.NonZero);
+}
+
+/** The region grown by a distance with round corners; never less than the true offset. */
+export function grownRound(region: Region, distanceM: number): Region {
+  if (distanceM <= 0) return region;
+  return inflatePaths(
+    region,
+    (distanceM + ARC_TOLERANCE_M) * STEPS_PER_M,
+    JoinType.Round,
+    EndType.Polygon,
+    2,
+    ARC_TOLERANCE_M * STEPS_PER_M,
+  );
+}
+
+/** The region grown (or with a negative distance shrunk) with sharp corners. */
+export function grownSharp(region: Region, distanceM: number): Region {
+  return inflatePaths(region, distanceM * STEPS_PER_M, JoinType.Miter, EndType.Polygon);
+}
+
+/**
+ * All places whose sum of a point of the region and a point of the shape: the region swept by the
+ * shape. The shape is given about its own centre.
+ */
+export function swept(region: Region, shape: Path64): Region {
+  const first = shape[0];
+  if (!first) return region;
+  const parts: Paths64 = region.map((ring) => translatePath(ring, first.x, first.y));
+  for (const ring of region) {
+    parts.push(...minkowskiSum(shape, ring, true));
+    const corner = ring[0];
+    // The shape at one corner: what a region smaller than the shape leaves uncovered inside.
+    if (corner) parts.push(oriented(translatePath(shape, corner.x, corner.y)));
+  }
+  return union(parts, FillRule.NonZero);
+}
+
+/** Places where the shape, put there by its centre, lies wholly inside the region. */
+export function insetBy(region: Region, shape: Path64): Region {
+  const mirrored = mirror(shape);
+  const edges = region.flatMap((ring) => minkowskiSum(mirrored, ring, true));
+  const first = mirrored[0] ?? { x: 0, y: 0 };
+  const inner = region.map((ring) => translatePath(ring, first.x, first.y));
+  return difference(inner, union(edges, FillRule.NonZero), FillRule.NonZero);
+}
+
+/** A shape turned half about its centre: sweeping with it gives the places that would touch. */
+export function mirror(shape: Path64): Path64 {
+  return shape.map(({ x, y }) => ({ x: -x, y: -y }));
+}
+
+/** An outline's outer ring about a centre, anticlockwise, on the grid. */
+export function shapeAbout(outline: Outline, centre: Point): Path64 {
+  const ring = outline.rings[0] ?? new Float64Array();
+  return oriented(
+    translatePath(
+      path(ring),
+      -Math.round(centre.x * STEPS_PER_M),
+      -Math.round(centre.y * STEPS_PER_M),
+    ),
+  );
+}
+
+function oriented(ring: Path64): Path64 {
+  let twice = 0;
+  ring.forEach((point, index) => {
+    const next = ring[(index + 1) % ring.length] ?? point;
+    twice += point.x * next.y - next.x * point.y;
+  });
+  return twice < 0 ? [...ring].reverse() : ring;
+}
+
+/** Rings in metres, x0, y0, x1, y1, ... for drawing. */
+export function ringsOf(region: Region): readonly Float64Array[] {
+  return region.map((ring) =>
+    Float64Array.from(ring.flatMap(({ x, y }) => [x / STEPS_PER_M, y / STEPS_PER_M])),
+  );
+}
+
+/** Square metres. */
+export function regionArea(region: Region): number {
+  let twice = 0;
+  for (const ring of region) {
+    ring.forEach((point, index) => {
+      const next = ring[(index + 1) % ring.length] ?? point;
+      twice += point.x * next.y - next.x * point.y;
+    });
+  }
+  return Math.abs(twice) / 2 / STEPS_PER_M ** 2;
+}

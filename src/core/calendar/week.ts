@@ -1,0 +1,25 @@
+import { type DayNumber, civilFromDay, dayFromCivil } from "../model/day.ts";
+
+/** ISO 8601 week: Monday first, week 1 holds the year's first Thursday. */
+export interface IsoWeek {
+  /** Week-numbering year, which differs from the calendar year around New Year. */
+  readonly year: number;
+  readonly week: number;
+}
+
+/** 1 Monday to 7 Sunday. Day 0, 1 January 1970, was a Thursday. */
+export function weekday(day: DayNumber): number {
+  return ((((day + 3) % 7) + 7) % 7) + 1;
+}
+
+/** The Monday of the week a day lies in. */
+export function mondayOf(day: DayNumber): DayNumber {
+  return day - weekday(day) + 1;
+}
+
+export function isoWeek(day: DayNumber): IsoWeek {
+  const thursday = mondayOf(day) + 3;
+  const { year } = civilFromDay(thursday);
+  const newYear = dayFromCivil({ year, month: 1, day: 1 });
+  return { year, week: Math.floor((thursday - newYear) / 7) + 1 };
+}

@@ -1,0 +1,210 @@
+/**
+ * The isolation rule. For every seed parent and every pollen source of a crossing group it can
+ * cross with: cleared by distance, else by time, else by cover, else a conflict - or unknown when
+ * a figure or a date is missing. The seed parent decides how far is far enough, so a pair can be
+ * at risk one way only.
+ *
+ * Candidates come from a spatial index when a crossing group is large; the verdict always from
+ * the measured distance between outlines.
+ */
+import Flatbush from "flatbush";
+import { gapDays, overlapDays } from "../calendar/bloom-window.ts";
+import type { PollenCarrier } from "../crops/crop.ts";
+import type { CropBook } from "../crops/crop-book.ts";
+import { boundsGap } from "../geometry/bounds.ts";
+import { gapBetween } from "../geometry/gap.ts";
+import type { Cover } from "../model/plan.ts";
+import type { IsolationPair, Standing } from "./isolation-pair.ts";
+import type { Stand } from "./stand.ts";
+
+/**
+ * Distances short of the requirement by less than this pass: published figures are minima, and a
+ * micrometre is rounding, not ground.
+ */
+export const DISTANCE_TOLERANCE_M = 1e-6;
+
+/** Below this many stands of one group, measuring all beats building an index. */
+const INDEX_FROM = 64;
+
+export interface IsolationRun {
+  readonly stands: readonly Stand[];
+  /** Directed pairs closer than required, or not known to be far enough; in stand order. */
+  readonly pairs: readonly IsolationPair[];
+}
+
+/**
+ * All directed pairs that distance does not clear. With a previous run, only pairs that touch a
+ * stand which changed since are looked at again; the result equals a fresh run.
+ */
+export function isolationPairs(
+  stands: readonly Stand[],
+  book: CropBook,
+  previous?: IsolationRun,
+): readonly IsolationPair[] {
+  const order = new Map(stands.map((stand, index) => [stand.id, index]));
+  const before = new Map(previous?.stands.map((stand) => [stand.id, stand]));
+  const isKept = (id: string) => {
+    const index = order.get(id);
+    return index !== undefined && before.get(id) === stands[index];
+  };
+  const changed = stands.filter((stand) => before.get(stand.id) !== stand);
+  const pairs =
+    previous?.pairs.filter((pair) => isKept(pair.seedParent) && isKept(pair.pollenSource)) ?? [];
+  for (const group of groupStands(stands).values()) {
+    const changedHere = changed.filter((stand) => stand.kind.group === group[0]?.kind.group);
+    if (changedHere.length > 0) addPairs(group, changedHere, book, pairs);
+  }
+  const rank = (pair: IsolationPair) =>
+    (order.get(pair.seedParent) ?? 0) * stands.length + (order.get(pair.pollenSource) ?? 0);
+  return pairs.sort((a, b) => rank(a) - rank(b));
+}
+
+function groupStands(stands: readonly Stand[]): ReadonlyMap<string, readonly Stand[]> {
+  const groups = new Map<string, Stand[]>();
+  for (const stand of stands) {
+    const group = groups.get(stand.kind.group);
+    if (group) group.push(stand);
+    else groups.set(stand.kind.group, [stand]);
+  }
+  return groups;
+}
+
+function addPairs(
+  group: readonly Stand[],
+  changed: readonly Stand[],
+  book: CropBook,
+  pairs: IsolationPair[],
+): void {
+  const isAll = changed.length === group.length;
+  const changedSet = new Set(changed);
+  const near = isAll && group.length >= INDEX_FROM ? indexOf(group) : null;
+  for (const parent of isAll ? group.filter((stand) => stand.isSeedParent) : changed) {
+    if (parent.isSeedParent) {
+      for (const source of near?.(parent) ?? group) tryPair(parent, source, book, pairs);
+    }
+    if (isAll) continue;
+    // The other way round: what this changed stand sheds upon. Pairs of two changed stands are
+    // already met from the seed parent's side.
+    for (const other of group) {
+      if (other.isSeedParent && !changedSet.has(other)) tryPair(other, parent, book, pairs);
+    }
+  }
+}
+
+/** Stands whose bounds come within the seed parent's required distance. */
+function indexOf(group: readonly Stand[]): (parent: Stand) => readonly Stand[] {
+  const index = new Flatbush(group.length);
+  for (const { outline } of group) {
+    const { minX, minY, maxX, maxY } = outline.bounds;
+    index.add(minX, minY, maxX, maxY);
+  }
+  index.finish();
+  return (parent) => {
+    if (parent.requirement === null) return group;
+    const reach = parent.requirement.metres;
+    const { minX, minY, maxX, maxY } = parent.outline.bounds;
+    return index
+      .search(minX - reach, minY - reach, maxX + reach, maxY + reach)
+      .map((position) => group[position] as Stand);
+  };
+}
+
+function tryPair(parent: Stand, source: Stand, book: CropBook, pairs: IsolationPair[]): void {
+  if (!source.shedsPollen || isSameLot(parent, source)) return;
+  const required = parent.requirement?.metres ?? null;
+  if (required !== null && boundsGap(parent.outline.bounds, source.outline.bounds) >= required) {
+    return;
+  }
+  const pair = isolationPair(parent, source, book);
+  if (pair !== null && pair.standing !== "distance") pairs.push(pair);
+}
+
+/** Plantings of one variety add up to one population, unless the grower keeps two lots apart. */
+export function isSameLot(a: Stand, b: Stand): boolean {
+  if (a === b) return true;
+  if (a.varietyKey === null || a.varietyKey !== b.varietyKey) return false;
+  return !(a.keepApart || b.keepApart);
+}
+
+/** Measures and judges one directed pair; null when the two never cross. */
+export function isolationPair(parent: Stand, source: Stand, book: CropBook): IsolationPair | null {
+  if (!parent.isSeedParent || !source.shedsPollen || isSameLot(parent, source)) return null;
+  const { relation } = book.relation(parent.kind, source.kind);
+  if (relation === "no") return null;
+  const gap = gapBetween(parent.outline, source.outline);
+  const requirement = parent.requirement;
+  const time = timeBetween(parent, source);
+  const isFar =
+    requirement !== null && gap.distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
+  return {
+    seedParent: parent.id,
+    pollenSource: source.id,
+    distanceM: gap.distanceM,
+    where: [gap.from, gap.to],
+    requiredM: requirement?.metres ?? null,
+    requirement,
+    relation,
+    ...time,
+    standing: isFar
+      ? "distance"
+      : (clearedOtherwise(parent, source, time) ??
+        (requirement !== null && time.overlapDays !== null ? "conflict" : "unknown")),
+    lacksBloom: [
+      ...(parent.receives === null ? [parent.id] : []),
+      ...(source.sheds === null ? [source.id] : []),
+    ],
+  };
+}
+
+type Time = Pick<IsolationPair, "overlapDays" | "gapDays" | "exposedShare" | "guardDays">;
+
+/** How the seed parent's receptive days and the source's shedding days lie to each other. */
+function timeBetween(parent: Stand, source: Stand): Time {
+  const guardDays = Math.max(parent.guardDays, source.guardDays);
+  const received = parent.receives?.outer;
+  const shed = source.sheds?.outer;
+  if (!received || !shed) {
+    return { overlapDays: null, gapDays: null, exposedShare: null, guardDays };
+  }
+  const overlap = overlapDays(received, shed);
+  return {
+    overlapDays: overlap,
+    gapDays: gapDays(received, shed),
+    exposedShare: overlap / (received.last - received.first + 1),
+    guardDays,
+  };
+}
+
+/** What keeps a pair apart however near it lies: time, cover, or nothing. */
+export function clearedOtherwise(
+  parent: Stand,
+  source: Stand,
+  time: Time = timeBetween(parent, source),
+): Extract<Standing, "time" | "cover"> | null {
+  if (time.overlapDays === 0 && time.gapDays !== null && time.gapDays >= time.guardDays) {
+    return "time";
+  }
+  const isCovered =
+    stopsPollen(parent.cover, parent.carrier) || stopsPollen(source.cover, source.carrier);
+  return isCovered ? "cover" : null;
+}
+
+/** A mesh cage stops insects but not pollen in the wind; bags and taped hand-pollinated flowers stop both. */
+export function stopsPollen(cover: Cover, carrier: PollenCarrier): boolean {
+  if (cover === "none") return false;
+  return cover !== "cage" || carrier === "insects";
+}
+
+/** Every directed pair that can cross, those cleared by distance included; in stand order. */
+export function allIsolationPairs(
+  stands: readonly Stand[],
+  book: CropBook,
+): readonly IsolationPair[] {
+  const groups = groupStands(stands);
+  return stands.flatMap((parent) =>
+    (groups.get(parent.kind.group) ?? []).flatMap((source) => {
+      const pair = isolationPair(parent, source, book);
+      return pair ? [pair] : [];
+    }),
+  );
+}

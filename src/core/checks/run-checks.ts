@@ -1,0 +1,106 @@
+/**
+ * One path from plan to findings, for screen, paper and command line alike. Passing the result of
+ * the run before carries forward whatever the edit did not touch; the result equals a fresh run.
+ */
+import type { CropBook } from "../crops/crop-book.ts";
+import { outlineOf } from "../geometry/outline.ts";
+import type { Bed, Layout, Plan } from "../model/plan.ts";
+import { allChecks } from "./all-checks.ts";
+import type { BedOutline, Check } from "./check.ts";
+import { type Finding, type Severity, compareText } from "./finding.ts";
+import { isolationPairs } from "./isolation.ts";
+import type { IsolationPair } from "./isolation-pair.ts";
+import { type Stand, resolveStands } from "./stand.ts";
+
+export interface CheckResult {
+  /** Conflicts first, then cautions, then unknowns; within one, in the order of the checks. */
+  readonly findings: readonly Finding[];
+  /** Findings the grower has accepted and whose requirement has not changed since. */
+  readonly accepted: readonly Finding[];
+  /** Directed pairs that distance does not clear, with what clears them. */
+  readonly pairs: readonly IsolationPair[];
+  readonly stands: readonly Stand[];
+  readonly standById: ReadonlyMap<string, Stand>;
+  readonly bedOutlines: ReadonlyMap<string, BedOutline>;
+  readonly byCheck: ReadonlyMap<Check, readonly Finding[]>;
+}
+
+const SEVERITY_ORDER: Readonly<Record<Severity, number>> = { conflict: 0, caution: 1, unknown: 2 };
+
+export function runChecks(
+  plan: Plan,
+  layout: Layout,
+  book: CropBook,
+  previous?: CheckResult,
+): CheckResult {
+  const stands = resolveStands(plan, layout, book, previous?.standById);
+  const standById = new Map(stands.map((stand) => [stand.id, stand]));
+  const bedOutlines = resolveBeds(layout.beds, previous?.bedOutlines);
+  const pairs = isolationPairs(stands, book, previous);
+  const isUnchanged = (id: string) => {
+    const stand = standById.get(id);
+    return stand !== undefined && stand === previous?.standById.get(id);
+  };
+  const byCheck = new Map<Check, readonly Finding[]>();
+  for (const check of allChecks) {
+    const found = check.run({
+      plan,
+      layout,
+      book,
+      stands,
+      standById,
+      bedOutlines,
+      pairs,
+      isUnchanged,
+      previous: previous?.byCheck.get(check) ?? [],
+    });
+    byCheck.set(
+      check,
+      [...found].sort((a, b) => SEVERITY_ORDER[a.severity] - SEVERITY_ORDER[b.severity] || compareText(a.id, b.id)),
+    );
+  }
+  const all = [...byCheck.values()]
+    .flat()
+    .sort((a, b) => SEVERITY_ORDER[a.severity] - SEVERITY_ORDER[b.severity]);
+  const isAccepted = acceptance(plan);
+  return {
+    findings: all.filter((finding) => !isAccepted(finding)),
+    accepted: all.filter(isAccepted),
+    pairs,
+    stands,
+    standById,
+    bedOutlines,
+    byCheck,
+  };
+}
+
+function resolveBeds(
+  beds: readonly Bed[],
+  previous?: ReadonlyMap<string, BedOutline>,
+): ReadonlyMap<string, BedOutline> {
+  return new Map(
+    beds.map((bed) => {
+      const before = previous?.get(bed.id);
+      return [
+        bed.id,
+        before?.bed === bed ? before : { bed, outline: outlineOf(bed.outline) },
+      ];
+    }),
+  );
+}
+
+/** An accepted finding comes back when what it requires is no longer what was accepted. */
+function acceptance(plan: Plan): (finding: Finding) => boolean {
+  const accepted = new Map(plan.accepted.map((entry) => [entry.finding, entry.requiredM]));
+  return (finding) =>
+    accepted.has(finding.id) && accepted.get(finding.id) === (finding.requiredM ?? null);
+}
+
+/** How many findings of each severity. */
+export function countBySeverity(
+  findings: readonly Finding[],
+): Readonly<Record<Severity, number>> {
+  const counts = { conflict: 0, caution: 0, unknown: 0 };
+  for (const finding of findings) counts[finding.severity] += 1;
+  return counts;
+}

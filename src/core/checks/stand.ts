@@ -1,0 +1,187 @@
+/**
+ * A stand: a planting or a surrounding with everything the checks need resolved once - kind,
+ * outline, bloom, required distance. Stands are kept from run to run while what they are made
+ * from stays the same object, so moving one planting remakes one stand.
+ */
+import type { Bloom } from "../calendar/bloom-window.ts";
+import { type BloomParts, type RipeSeed, partsFromDates, plantingBloom } from "../calendar/planting-bloom.ts";
+import type { Kind, PollenCarrier } from "../crops/crop.ts";
+import type { CropBook } from "../crops/crop-book.ts";
+import { requiredDistance } from "../crops/required-distance.ts";
+import { type Outline, outlineOf } from "../geometry/outline.ts";
+import type { Climate, Cover, Layout, Plan, Planting, PurityLevel, Surrounding, Variety } from "../model/plan.ts";
+import type { Requirement } from "./isolation-pair.ts";
+
+/** Days between two bloom windows that count as apart where the kind names none. Ours. */
+export const DEFAULT_GUARD_DAYS = 7;
+
+export interface Stand {
+  readonly id: string;
+  readonly kind: Kind;
+  /** Stands with the same key are one variety and no risk to each other; null: unknown variety. */
+  readonly varietyKey: string | null;
+  readonly keepApart: boolean;
+  readonly outline: Outline;
+  readonly isSeedParent: boolean;
+  readonly shedsPollen: boolean;
+  /** The whole bloom; null when no date is known. */
+  readonly bloom: Bloom | null;
+  /** When it sheds pollen, and when its stigmas take pollen: the whole bloom for most kinds. */
+  readonly sheds: Bloom | null;
+  readonly receives: Bloom | null;
+  /** When the first seed is ripe; null when it cannot be told. */
+  readonly ripe: RipeSeed | null;
+  readonly requirement: Requirement | null;
+  readonly cover: Cover;
+  readonly carrier: PollenCarrier;
+  readonly guardDays: number;
+  readonly planting: Planting | null;
+  readonly variety: Variety | null;
+  readonly surrounding: Surrounding | null;
+  readonly level: PurityLevel;
+  readonly climate: Climate | undefined;
+  readonly book: CropBook;
+}
+
+/** What a stand is made from beside its own object. */
+type StandSettings = Pick<Stand, "level" | "climate" | "book">;
+
+/** Resolves every planting of the layout and every pollen source of the surroundings, in plan order. */
+export function resolveStands(
+  plan: Plan,
+  layout: Layout,
+  book: CropBook,
+  previous?: ReadonlyMap<string, Stand>,
+): readonly Stand[] {
+  const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety]));
+  const stands: Stand[] = [];
+  for (const planting of layout.plantings) {
+    const variety = varieties.get(planting.variety);
+    const kind = variety && book.kind(variety.kind);
+    if (!variety || !kind) continue;
+    const level = planting.level ?? plan.level;
+    const before = previous?.get(planting.id);
+    const isSame =
+      before !== undefined &&
+      before.planting === planting &&
+      before.variety === variety &&
+      before.level === level &&
+      before.climate === plan.site.climate &&
+      before.book === book;
+    stands.push(isSame ? before : plantingStand(planting, variety, kind, { level, climate: plan.site.climate, book }));
+  }
+  for (const surrounding of plan.surroundings) {
+    const kind = surrounding.what === "pollen" ? book.kind(surrounding.kind ?? "") : undefined;
+    if (!kind) continue;
+    const before = previous?.get(surrounding.id);
+    const isSame =
+      before !== undefined && before.surrounding === surrounding && before.book === book;
+    stands.push(isSame ? before : surroundingStand(surrounding, kind, { level: plan.level, climate: undefined, book }));
+  }
+  return stands;
+}
+
+function bloomFields(parts: BloomParts | null): Pick<Stand, "bloom" | "sheds" | "receives" | "ripe"> {
+  return {
+    bloom: parts?.whole ?? null,
+    sheds: parts?.sheds ?? null,
+    receives: parts?.receives ?? null,
+    ripe: parts?.ripe ?? null,
+  };
+}
+
+/** The two plantings or surroundings that make up one variety share this key. */
+function varietyKey(kind: Kind, name: string | undefined): string | null {
+  const plain = (name ?? "").normalize("NFC").trim().toLowerCase();
+  return plain === "" ? null : `${kind.id}|${plain}`;
+}
+
+function plantingStand(
+  planting: Planting,
+  variety: Variety,
+  kind: Kind,
+  { level, climate, book }: StandSettings,
+): Stand {
+  const flowers = planting.flowering === "yes";
+  return {
+    id: planting.id,
+    kind,
+    varietyKey: varietyKey(kind, variety.name) ?? `${kind.id}#${variety.id}`,
+    keepApart: planting.keepApart === true,
+    outline: outlineOf(planting.outline),
+    isSeedParent: planting.purpose === "seed" && flowers && variety.hybrid !== true,
+    shedsPollen: flowers,
+    ...bloomFields(plantingBloom(planting, variety, kind, climate)),
+    requirement: requirementOf(planting, variety, kind, level),
+    cover: planting.cover,
+    carrier: kind.carrier,
+    guardDays: kind.guardDays?.value ?? DEFAULT_GUARD_DAYS,
+    planting,
+    variety,
+    surrounding: null,
+    level,
+    climate,
+    book,
+  };
+}
+
+function surroundingStand(
+  surrounding: Surrounding,
+  kind: Kind,
+  { level, climate, book }: StandSettings,
+): Stand {
+  return {
+    id: surrounding.id,
+    kind,
+    varietyKey: varietyKey(kind, surrounding.varietyName),
+    keepApart: false,
+    outline: outlineOf(surrounding.outline),
+    isSeedParent: false,
+    shedsPollen: surrounding.flowering === "yes",
+    ...bloomFields(surrounding.bloom ? partsFromDates(surrounding.bloom) : null),
+    requirement: null,
+    cover: surrounding.cover,
+    carrier: kind.carrier,
+    guardDays: kind.guardDays?.value ?? DEFAULT_GUARD_DAYS,
+    planting: null,
+    variety: null,
+    surrounding,
+    level,
+    climate,
+    book,
+  };
+}
+
+/** The planting's own distance, else its variety's, else the published figure at the level. */
+export function requirementOf(
+  planting: Planting,
+  variety: Variety,
+  kind: Kind,
+  level: PurityLevel,
+): Requirement | null {
+  const typed = planting.isolationM ?? variety.isolationM;
+  if (typed !== undefined) {
+    const from = planting.isolationM !== undefined ? "planting" : "variety";
+    return { metres: typed, from, figure: null, source: null, why: `typed for this ${from}` };
+  }
+  const picked = kind.isolation.find((figure) => figure.id === variety.figure);
+  if (picked) {
+    return {
+      metres: picked.metres,
+      from: "figure",
+      figure: picked.id,
+      source: picked.source,
+      why: `${picked.figureClass}, ${picked.published}, picked for this variety`,
+    };
+  }
+  const found = requiredDistance(kind, variety.form, level);
+  return (
+    found && {
+      metres: found.figure.metres,
+      from: "figure",
+      figure: found.figure.id,
+      source: found.figure.source,
+      why: found.why,
+    }
+  );
+}

@@ -1,0 +1,112 @@
+/** Moving, turning and reshaping what is drawn. */
+import { moveShape, outlineContains, outlineOf, shapeCentre, turnShape } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
+import type { AreaShape, Bed, Layout, Plan, Planting, Shape } from "../model/plan.ts";
+import { isCodeOfBed, nextPlantingCode } from "./codes.ts";
+import { type Edit, inLayout, mapItems } from "./edit.ts";
+
+/** Moves plantings, beds (with what stands in them) and surroundings by dx, dy metres. */
+export function moveObjects(
+  layoutId: string,
+  ids: readonly string[],
+  dx: number,
+  dy: number,
+  title = "Move",
+): Edit {
+  return reshapeObjects(layoutId, ids, (shape) => moveShape(shape, dx, dy), title);
+}
+
+/** Turns objects about a centre, degrees clockwise. */
+export function turnObjects(
+  layoutId: string,
+  ids: readonly string[],
+  centre: Point,
+  turnDeg: number,
+  title = "Turn",
+): Edit {
+  return reshapeObjects(layoutId, ids, (shape) => turnShape(shape, centre, turnDeg), title);
+}
+
+/** Gives one bed, planting or surrounding a new outline. */
+export function setOutline(layoutId: string, id: string, outline: Shape, title = "Resize"): Edit {
+  return {
+    title,
+    apply: (plan) => {
+      const next = withShapes(plan, layoutId, new Set([id]), () => outline);
+      return inLayout(next, layoutId, (layout) => reassign(layout, new Set([id])));
+    },
+  };
+}
+
+function reshapeObjects(
+  layoutId: string,
+  ids: readonly string[],
+  change: <S extends Shape>(shape: S) => S,
+  title: string,
+): Edit {
+  return {
+    title,
+    apply: (plan) => {
+      const layout = plan.layouts.find((entry) => entry.id === layoutId);
+      const moved = new Set(ids);
+      const asked = new Set(ids);
+      for (const planting of layout?.plantings ?? []) {
+        if (planting.bed !== undefined && asked.has(planting.bed)) moved.add(planting.id);
+      }
+      const next = withShapes(plan, layoutId, moved, change);
+      return inLayout(next, layoutId, (changed) => reassign(changed, moved));
+    },
+  };
+}
+
+function withShapes(
+  plan: Plan,
+  layoutId: string,
+  ids: ReadonlySet<string>,
+  change: (shape: Shape) => Shape,
+): Plan {
+  const reshaped = <T extends { readonly id: string; readonly outline: Shape }>(item: T): T =>
+    ids.has(item.id) ? { ...item, outline: change(item.outline) } : item;
+  const surroundings = mapItems(plan.surroundings, reshaped);
+  const next = surroundings === plan.surroundings ? plan : { ...plan, surroundings };
+  return inLayout(next, layoutId, (layout) => {
+    const beds = mapItems(layout.beds, (bed): Bed => reshaped(bed) as Bed & { outline: AreaShape });
+    const plantings = mapItems(
+      layout.plantings,
+      (planting): Planting => reshaped(planting) as Planting & { outline: AreaShape },
+    );
+    return beds === layout.beds && plantings === layout.plantings
+      ? layout
+      : { ...layout, beds, plantings };
+  });
+}
+
+/** The bed whose ground holds the middle of a shape: the one it stands in, where beds overlap. */
+export function bedUnder(layout: Layout, shape: Shape, present?: string): Bed | undefined {
+  const centre = shapeCentre(shape);
+  const holds = (bed: Bed) => outlineContains(outlineOf(bed.outline), centre.x, centre.y);
+  return (
+    layout.beds.find((bed) => bed.id === present && holds(bed)) ?? layout.beds.find(holds)
+  );
+}
+
+/** Moved plantings belong to the bed they now stand in; a code made from the old bed follows. */
+function reassign(layout: Layout, moved: ReadonlySet<string>): Layout {
+  let next = layout;
+  for (const planting of layout.plantings) {
+    if (!moved.has(planting.id)) continue;
+    // A planting that moved together with its bed stays in it.
+    if (planting.bed !== undefined && moved.has(planting.bed)) continue;
+    const bed = bedUnder(next, planting.outline, planting.bed);
+    if (bed?.id === planting.bed) continue;
+    const old = next.beds.find((entry) => entry.id === planting.bed);
+    const code = isCodeOfBed(planting.code, old) ? nextPlantingCode(next, bed) : planting.code;
+    const { bed: _left, ...rest } = planting;
+    const changed: Planting = bed ? { ...rest, code, bed: bed.id } : { ...rest, code };
+    next = {
+      ...next,
+      plantings: mapItems(next.plantings, (entry) => (entry.id === planting.id ? changed : entry)),
+    };
+  }
+  return next;
+}

@@ -1,0 +1,135 @@
+/** Adding, changing and removing beds, plantings, surroundings and varieties. */
+import type { Bed, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
+import { type Edit, inLayout, mapItem, patched } from "./edit.ts";
+
+type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
+
+export function addBed(layoutId: string, bed: Bed): Edit {
+  return addBeds(layoutId, [bed], `Draw bed ${bed.code}`);
+}
+
+export function addBeds(layoutId: string, beds: readonly Bed[], title: string): Edit {
+  return {
+    title,
+    apply: (plan) =>
+      inLayout(plan, layoutId, (layout) => ({ ...layout, beds: [...layout.beds, ...beds] })),
+  };
+}
+
+export function changeBed(layoutId: string, id: string, changes: Changes<Bed>, title: string): Edit {
+  return {
+    title,
+    apply: (plan) =>
+      inLayout(plan, layoutId, (layout) => ({
+        ...layout,
+        beds: mapItem(layout.beds, id, (bed) => patched(bed, changes)),
+      })),
+  };
+}
+
+export function addPlantings(layoutId: string, plantings: readonly Planting[], title: string): Edit {
+  return {
+    title,
+    apply: (plan) =>
+      inLayout(plan, layoutId, (layout) => ({
+        ...layout,
+        plantings: [...layout.plantings, ...plantings],
+      })),
+  };
+}
+
+export function changePlantings(
+  layoutId: string,
+  ids: readonly string[],
+  changes: Changes<Planting>,
+  title: string,
+): Edit {
+  const chosen = new Set(ids);
+  return {
+    title,
+    apply: (plan) =>
+      inLayout(plan, layoutId, (layout) => ({
+        ...layout,
+        plantings: layout.plantings.map((planting) =>
+          chosen.has(planting.id) ? patched(planting, changes) : planting,
+        ),
+      })),
+  };
+}
+
+export function addSurrounding(surrounding: Surrounding): Edit {
+  return {
+    title: `Add ${surrounding.label}`,
+    apply: (plan) => ({ ...plan, surroundings: [...plan.surroundings, surrounding] }),
+  };
+}
+
+export function changeSurrounding(id: string, changes: Changes<Surrounding>, title: string): Edit {
+  return {
+    title,
+    apply: (plan) => ({
+      ...plan,
+      surroundings: mapItem(plan.surroundings, id, (entry) => patched(entry, changes)),
+    }),
+  };
+}
+
+/** Removes plantings, surroundings, and beds with the plantings that stand in them. */
+export function removeObjects(layoutId: string, ids: readonly string[], title = "Delete"): Edit {
+  const gone = new Set(ids);
+  return {
+    title,
+    apply: (plan) => {
+      const surroundings = plan.surroundings.filter((entry) => !gone.has(entry.id));
+      const next =
+        surroundings.length === plan.surroundings.length ? plan : { ...plan, surroundings };
+      return inLayout(next, layoutId, (layout) => ({
+        ...layout,
+        beds: layout.beds.filter((bed) => !gone.has(bed.id)),
+        plantings: layout.plantings.filter(
+          (planting) => !gone.has(planting.id) && !gone.has(planting.bed ?? ""),
+        ),
+      }));
+    },
+  };
+}
+
+export function addVariety(variety: Variety): Edit {
+  return {
+    title: `Add ${variety.name}`,
+    apply: (plan) => ({ ...plan, varieties: [...plan.varieties, variety] }),
+  };
+}
+
+export function changeVariety(id: string, changes: Changes<Variety>, title: string): Edit {
+  return {
+    title,
+    apply: (plan) => ({
+      ...plan,
+      varieties: mapItem(plan.varieties, id, (variety) => patched(variety, changes)),
+    }),
+  };
+}
+
+/** Removes a variety and its plantings in every layout. */
+export function removeVariety(id: string, title: string): Edit {
+  return {
+    title,
+    apply: (plan) => ({
+      ...plan,
+      varieties: plan.varieties.filter((variety) => variety.id !== id),
+      layouts: plan.layouts.map((layout) => ({
+        ...layout,
+        plantings: layout.plantings.filter((planting) => planting.variety !== id),
+      })),
+    }),
+  };
+}
+
+/** Changes fields of the plan itself: title, units, level, season, site. */
+export function changePlan(
+  changes: Partial<Pick<Plan, "title" | "units" | "level" | "season" | "site" | "chosenLayout">>,
+  title: string,
+): Edit {
+  return { title, apply: (plan) => patched(plan, changes) };
+}

@@ -1,0 +1,149 @@
+/**
+ * Shortest distance between two outlines and the two points where it is measured. Exact up to
+ * floating point: every corner is measured against every edge of the other outline, both ways,
+ * after a test for crossing edges and for one outline lying inside the other (distance 0).
+ * Cost is the product of the corner counts, less what the bounds of the other outline rule out.
+ */
+import { outlineContains, type Outline } from "./outline.ts";
+import type { Point } from "./point.ts";
+
+export interface Gap {
+  /** Metres; 0 when the outlines touch, overlap or lie inside each other. */
+  readonly distanceM: number;
+  /** Point of the first outline. */
+  readonly from: Point;
+  /** Point of the second outline. */
+  readonly to: Point;
+}
+
+export function gapBetween(a: Outline, b: Outline): Gap {
+  const shared = sharedPoint(a, b);
+  if (shared !== null) return { distanceM: 0, from: shared, to: shared };
+  const forward = nearest(a, b, Infinity);
+  const backward = nearest(b, a, forward.square);
+  const best =
+    backward.square < forward.square
+      ? { square: backward.square, from: backward.on, to: backward.corner }
+      : { square: forward.square, from: forward.corner, to: forward.on };
+  return { distanceM: Math.sqrt(best.square), from: best.from, to: best.to };
+}
+
+/** A point both outlines hold, or null when they lie apart. */
+function sharedPoint(a: Outline, b: Outline): Point | null {
+  if (
+    a.bounds.minX > b.bounds.maxX ||
+    b.bounds.minX > a.bounds.maxX ||
+    a.bounds.minY > b.bounds.maxY ||
+    b.bounds.minY > a.bounds.maxY
+  ) {
+    return null;
+  }
+  if (a.hasInside && b.hasInside) {
+    for (const ringA of a.rings) {
+      for (const ringB of b.rings) {
+        const crossing = ringCrossing(ringA, ringB);
+        if (crossing !== null) return crossing;
+      }
+    }
+  }
+  return innerCorner(a, b) ?? innerCorner(b, a);
+}
+
+/** A corner of the first outline that lies inside the second. One per ring is enough: none cross. */
+function innerCorner(inner: Outline, outer: Outline): Point | null {
+  if (!outer.hasInside) return null;
+  for (const ring of inner.rings) {
+    const x = ring[0] as number;
+    const y = ring[1] as number;
+    if (outlineContains(outer, x, y)) return { x, y };
+  }
+  return null;
+}
+
+/** A point where an edge of one ring properly crosses an edge of the other, or null. */
+function ringCrossing(a: Float64Array, b: Float64Array): Point | null {
+  let ax = a[a.length - 2] as number;
+  let ay = a[a.length - 1] as number;
+  for (let i = 0; i < a.length; i += 2) {
+    const nextAx = a[i] as number;
+    const nextAy = a[i + 1] as number;
+    const dx = nextAx - ax;
+    const dy = nextAy - ay;
+    let bx = b[b.length - 2] as number;
+    let by = b[b.length - 1] as number;
+    let sideB = dx * (by - ay) - dy * (bx - ax);
+    for (let j = 0; j < b.length; j += 2) {
+      const nextBx = b[j] as number;
+      const nextBy = b[j + 1] as number;
+      const nextSideB = dx * (nextBy - ay) - dy * (nextBx - ax);
+      if (sideB < 0 !== nextSideB < 0) {
+        const ex = nextBx - bx;
+        const ey = nextBy - by;
+        const sideA = ex * (ay - by) - ey * (ax - bx);
+        const nextSideA = ex * (nextAy - by) - ey * (nextAx - bx);
+        if (sideA < 0 !== nextSideA < 0) {
+          const share = sideB / (sideB - nextSideB);
+          return { x: bx + share * ex, y: by + share * ey };
+        }
+      }
+      bx = nextBx;
+      by = nextBy;
+      sideB = nextSideB;
+    }
+    ax = nextAx;
+    ay = nextAy;
+  }
+  return null;
+}
+
+interface Nearest {
+  readonly square: number;
+  readonly corner: Point;
+  readonly on: Point;
+}
+
+/** Nearest corner of `a` to an edge of `b`, if nearer than the square root of `limit`. */
+function nearest(a: Outline, b: Outline, limit: number): Nearest {
+  let best = limit;
+  let cornerX = 0;
+  let cornerY = 0;
+  let onX = 0;
+  let onY = 0;
+  const { minX, minY, maxX, maxY } = b.bounds;
+  for (const ring of a.rings) {
+    for (let i = 0; i < ring.length; i += 2) {
+      const x = ring[i] as number;
+      const y = ring[i + 1] as number;
+      const outX = x < minX ? minX - x : x > maxX ? x - maxX : 0;
+      const outY = y < minY ? minY - y : y > maxY ? y - maxY : 0;
+      if (outX * outX + outY * outY >= best) continue;
+      for (const edges of b.rings) {
+        let fromX = edges[edges.length - 2] as number;
+        let fromY = edges[edges.length - 1] as number;
+        for (let j = 0; j < edges.length; j += 2) {
+          const toX = edges[j] as number;
+          const toY = edges[j + 1] as number;
+          const ex = toX - fromX;
+          const ey = toY - fromY;
+          const lengthSquare = ex * ex + ey * ey;
+          let share =
+            lengthSquare === 0 ? 0 : ((x - fromX) * ex + (y - fromY) * ey) / lengthSquare;
+          share = share < 0 ? 0 : share > 1 ? 1 : share;
+          const px = fromX + share * ex;
+          const py = fromY + share * ey;
+          const square = (x - px) * (x - px) + (y - py) * (y - py);
+          if (square < best) {
+            best = square;
+            cornerX = x;
+            cornerY = y;
+            onX = px;
+            onY = py;
+          }
+          fromX = toX;
+          fromY = toY;
+        }
+      }
+    }
+  }
+  return { square: best, corner: { x: cornerX, y: cornerY }, on: { x: onX, y: onY } };
+}

@@ -1,0 +1,24 @@
+import { dayFromCivil } from "./day.ts";
+import type { Plan } from "./plan.ts";
+
+/** A plan with nothing in it but one empty layout, for a season of one calendar year. */
+export function emptyPlan(id: string, year: number): Plan {
+  return {
+    format: "wideberth-plan",
+    version: 1,
+    id,
+    title: "New plan",
+    units: "m",
+    level: "home",
+    season: {
+      name: String(year),
+      first: dayFromCivil({ year, month: 1, day: 1 }),
+      last: dayFromCivil({ year, month: 12, day: 31 }),
+    },
+    site: { name: "My garden", upBearingDeg: 0 },
+    varieties: [],
+    surroundings: [],
+    layouts: [{ id: "layout-1", name: "Layout 1", beds: [], plantings: [] }],
+    accepted: [],
+  };
+}

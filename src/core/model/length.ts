@@ -1,0 +1,195 @@
+/**
+ * Lengths as people write them. Inside the program a length is metres; units appear only here.
+ * A single comma or dot is always the decimal mark: grouping is never needed at garden scale.
+ */
+
+export type LengthUnit = "m" | "ft";
+
+export const METRES_PER_FOOT = 0.3048;
+const METRES_PER_INCH = 0.0254;
+
+const UNIT_METRES: Readonly<Record<string, number>> = {
+  mm: 0.001,
+  cm: 0.01,
+  m: 1,
+  metre: 1,
+  metres: 1,
+  meter: 1,
+  meters: 1,
+  km: 1000,
+  in: METRES_PER_INCH,
+  inch: METRES_PER_INCH,
+  inches: METRES_PER_INCH,
+  '"': METRES_PER_INCH,
+  ft: METRES_PER_FOOT,
+  foot: METRES_PER_FOOT,
+  feet: METRES_PER_FOOT,
+  "'": METRES_PER_FOOT,
+  yd: 0.9144,
+  yard: 0.9144,
+  yards: 0.9144,
+  rod: 5.0292,
+  rods: 5.0292,
+  mi: 1609.344,
+  mile: 1609.344,
+  miles: 1609.344,
+};
+
+export type ParsedLength =
+  | { readonly ok: true; readonly metres: number }
+  | { readonly ok: false; readonly reason: string };
+
+/**
+ * Reads a length in any unit: `3.2 m`, `3,2`, `320cm`, `12' 6"`, `12ft 6 1/2 in`, `12'6`, `5 yd`.
+ * A bare number is in the document unit. Zero is a length; signs are read only when `canBeNegative`.
+ * @example parseLength(`12' 6"`, "m") // { ok: true, metres: 3.81 }
+ */
+export function parseLength(
+  input: string,
+  documentUnit: LengthUnit,
+  canBeNegative = false,
+): ParsedLength {
+  const text = plainText(input);
+  if (text === "") return refuse("Type a length, for example 3.2 m or 12' 6\"");
+  const isNegative = text.startsWith("-");
+  if (isNegative && !canBeNegative) return refuse("A length cannot be negative");
+  const body = isNegative ? text.slice(1).trim() : text;
+
+  const feetInches = /^(\d+(?:\.\d+)?)\s*(?:'|ft|foot|feet)\s*(.+)$/.exec(body);
+  if (feetInches) {
+    const inches = inchesOf((feetInches[2] ?? "").replace(/\s*(?:"|in|inch|inches)$/, ""));
+    if (inches === null) return unreadable(input);
+    if (inches >= 12) return refuse(`${feetInches[2]} is a foot or more: write it as feet and inches`);
+    return sized(
+      Number(feetInches[1]) * METRES_PER_FOOT + inches * METRES_PER_INCH,
+      isNegative,
+    );
+  }
+  const single = /^(.+?)\s*([a-z'"]*)$/.exec(body);
+  const unit = single?.[2] === "" ? documentUnit : (single?.[2] ?? "");
+  const factor = UNIT_METRES[unit];
+  const number = inchesOf(single?.[1] ?? "");
+  if (number === null) return unreadable(input);
+  if (factor === undefined) return refuse(`"${unit}" is not a unit of length known here`);
+  return sized(number * factor, isNegative);
+}
+
+/** Typographic marks, digits of other scripts and odd spaces to plain ASCII, lower case. */
+function plainText(input: string): string {
+  return input
+    .normalize("NFKC")
+    .replace(/[\u2032\u2019\u2018\u02BC\u00B4`]/g, "'")
+    .replace(/[\u2033\u201D\u201C]|''/g, '"')
+    .replace(/\u2212/g, "-")
+    .replace(/\u066B/g, ".")
+    .replace(/\p{Nd}/gu, (digit) => String(digitValue(digit)))
+    .replace(/\s+/g, " ")
+    .replace(/(\d),(\d)/g, "$1.$2")
+    .replace(/(\d)\.(?=\D|$)/g, "$1")
+    .trim()
+    .toLowerCase();
+}
+
+/** Decimal digits of every script come in runs of ten that start at a multiple found by walking back. */
+function digitValue(digit: string): number {
+  const code = digit.codePointAt(0) ?? 48;
+  let zero = code;
+  while (code - zero < 9 && /\p{Nd}/u.test(String.fromCodePoint(zero - 1))) zero -= 1;
+  return (code - zero) % 10;
+}
+
+/** A number, a fraction or a whole number with a fraction: `6`, `1/2`, `6 1/2`; null if none. */
+function inchesOf(text: string): number | null {
+  const match = /^(\d+(?:\.\d+)?|\.\d+)?(?:\s*(?:^|\s)(\d+)\/(\d+))?$/.exec(text.trim());
+  if (!match || (match[1] === undefined && match[2] === undefined)) return null;
+  const denominator = match[3] === undefined ? 1 : Number(match[3]);
+  if (denominator === 0) return null;
+  return Number(match[1] ?? 0) + Number(match[2] ?? 0) / denominator;
+}
+
+function sized(metres: number, isNegative: boolean): ParsedLength {
+  if (!Number.isFinite(metres) || metres > 100_000) return refuse("That is longer than 100 km");
+  const rounded = Math.round(metres * 1e9) / 1e9;
+  return { ok: true, metres: isNegative ? -rounded : rounded };
+}
+
+function refuse(reason: string): ParsedLength {
+  return { ok: false, reason };
+}
+
+function unreadable(input: string): ParsedLength {
+  return refuse(`"${input.trim()}" is not a length: write for example 3.2 m or 12' 6"`);
+}
+
+/**
+ * A length for reading and for typing back: metres to the centimetre (`3.2 m`), or feet and
+ * inches to the quarter inch (`12' 6 1/4"`). Trailing zeros are dropped.
+ */
+export function formatLength(metres: number, unit: LengthUnit): string {
+  return unit === "m" ? `${trimmed(metres, 2)} m` : feetAndInches(metres);
+}
+
+function feetAndInches(metres: number): string {
+  const quarters = Math.round((Math.abs(metres) / METRES_PER_INCH) * 4);
+  const sign = metres < 0 && quarters > 0 ? "-" : "";
+  const feet = Math.floor(quarters / 48);
+  const inches = Math.floor((quarters % 48) / 4);
+  const fraction = ["", "1/4", "1/2", "3/4"][quarters % 4] ?? "";
+  const inchText = [inches > 0 || fraction === "" ? String(inches) : "", fraction]
+    .filter((part) => part !== "")
+    .join(" ");
+  if (feet === 0) return `${sign}${inchText}"`;
+  return inchText === "0" ? `${sign}${feet}'` : `${sign}${feet}' ${inchText}"`;
+}
+
+/** A distance on the ground with one decimal, `2.7 m` or `8.9 ft`; whole numbers from 100 up. */
+export function formatDistance(metres: number, unit: LengthUnit): string {
+  const value = unit === "m" ? metres : metres / METRES_PER_FOOT;
+  return `${trimmed(value, value >= 99.95 ? 0 : 1)} ${unit}`;
+}
+
+/** Square metres or square feet. */
+export function formatArea(squareMetres: number, unit: LengthUnit): string {
+  return unit === "m"
+    ? `${trimmed(squareMetres, 1)} m²`
+    : `${trimmed(squareMetres / (METRES_PER_FOOT * METRES_PER_FOOT), 0)} sq ft`;
+}
+
+/** `measured of required`, each in the unit, such that the shown numbers never contradict the verdict. */
+export interface ShownMeasure {
+  readonly measured: string;
+  readonly required: string;
+  readonly unit: LengthUnit;
+}
+
+/**
+ * A measured distance beside its requirement. A distance that falls short is rounded down, and
+ * digits are added until the two numbers differ; one that passes is never shown as less.
+ */
+export function formatMeasured(
+  measuredM: number,
+  requiredM: number,
+  isShort: boolean,
+  unit: LengthUnit,
+): ShownMeasure {
+  const scale = unit === "m" ? 1 : METRES_PER_FOOT;
+  const measured = measuredM / scale;
+  const required = requiredM / scale;
+  for (let digits = 1; digits <= 6; digits += 1) {
+    const step = 10 ** digits;
+    const rounded = isShort
+      ? Math.floor(measured * step + 1e-9) / step
+      : Math.max(Math.floor(measured * step + 1e-9) / step, Math.round(required * step) / step);
+    const shownRequired = Math.round(required * step) / step;
+    if (isShort ? rounded < shownRequired : true) {
+      return { measured: trimmed(rounded, digits), required: trimmed(shownRequired, digits), unit };
+    }
+  }
+  return { measured: `just under ${trimmed(required, 1)}`, required: trimmed(required, 1), unit };
+}
+
+function trimmed(value: number, digits: number): string {
+  const text = value.toFixed(digits);
+  const plain = text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+  return plain === "-0" ? "0" : plain;
+}

@@ -1,0 +1,20 @@
+import { PLAN_VERSION } from "./plan.ts";
+
+type RawPlan = Readonly<Record<string, unknown>>;
+
+/**
+ * One step per version: `steps[n]` turns a version n document into version n + 1. Version 1 is
+ * the first, so there is no step yet.
+ */
+const steps: Readonly<Record<number, (raw: RawPlan) => RawPlan>> = {};
+
+/** Brings an older document to the present version. `version` must be 1 to PLAN_VERSION. */
+export function migrate(raw: RawPlan, version: number): RawPlan {
+  let current = raw;
+  for (let from = version; from < PLAN_VERSION; from += 1) {
+    const step = steps[from];
+    if (!step) throw new Error(`No migration from plan version ${from}`);
+    current = step(current);
+  }
+  return current;
+}

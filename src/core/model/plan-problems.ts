@@ -1,0 +1,111 @@
+/** Faults a schema cannot see: ids alike, references to nothing, unknown kinds, crossing outlines. */
+import type { Layout, Plan, Shape } from "./plan.ts";
+import { type Problem, shown } from "./problem.ts";
+import { ringProblem } from "./ring.ts";
+
+export function planProblems(
+  plan: Plan,
+  file: string,
+  isKnownKind: (kind: string) => boolean,
+): readonly Problem[] {
+  const problems: Problem[] = [];
+  const add = (object: string, field: string, got: string, expected: string) =>
+    problems.push({ file, object, field, got, expected });
+
+  requireDistinct("varieties", plan.varieties, add);
+  requireDistinct("layouts", plan.layouts, add);
+  const varietyIds = new Set(plan.varieties.map((variety) => variety.id));
+
+  plan.varieties.forEach((variety, index) => {
+    if (!isKnownKind(variety.kind)) {
+      add(place("varieties", index, variety.name), "kind", shown(variety.kind), "a known kind");
+    }
+  });
+  plan.surroundings.forEach((item, index) => {
+    const object = place("surroundings", index, item.label);
+    if (item.kind !== undefined && !isKnownKind(item.kind)) {
+      add(object, "kind", shown(item.kind), "a known kind");
+    }
+    if (item.what === "pollen" && item.kind === undefined) {
+      add(object, "kind", "nothing", "the kind that flowers there");
+    }
+    checkOutline(item.outline, object, add);
+  });
+  if (plan.site.outline) checkOutline(plan.site.outline, "site", add);
+  if (
+    plan.chosenLayout !== undefined &&
+    !plan.layouts.some((layout) => layout.id === plan.chosenLayout)
+  ) {
+    add("", "chosenLayout", shown(plan.chosenLayout), "the id of a layout");
+  }
+  plan.layouts.forEach((layout, index) =>
+    checkLayout(plan, layout, `layouts[${index}]`, varietyIds, add),
+  );
+  return problems;
+}
+
+type Add = (object: string, field: string, got: string, expected: string) => void;
+
+function place(list: string, index: number, label: string): string {
+  return `${list}[${index}] ${shown(label)}`;
+}
+
+function checkLayout(
+  plan: Plan,
+  layout: Layout,
+  prefix: string,
+  varietyIds: ReadonlySet<string>,
+  add: Add,
+): void {
+  // Findings name their subjects by id, so all drawn objects of a layout share one id space.
+  const seen = new Map<string, string>();
+  const claim = (id: string, object: string) => {
+    const earlier = seen.get(id);
+    if (earlier === undefined) seen.set(id, object);
+    else add(object, "id", shown(id), `an id of its own (${earlier} has it already)`);
+  };
+  plan.surroundings.forEach((item, index) => claim(item.id, place("surroundings", index, item.label)));
+  layout.beds.forEach((bed, index) => {
+    const object = place(`${prefix}.beds`, index, bed.code);
+    claim(bed.id, object);
+    checkOutline(bed.outline, object, add);
+  });
+  const bedIds = new Set(layout.beds.map((bed) => bed.id));
+  layout.plantings.forEach((planting, index) => {
+    const object = place(`${prefix}.plantings`, index, planting.code);
+    claim(planting.id, object);
+    checkOutline(planting.outline, object, add);
+    if (!varietyIds.has(planting.variety)) {
+      add(object, "variety", shown(planting.variety), "the id of a variety in this plan");
+    }
+    if (planting.bed !== undefined && !bedIds.has(planting.bed)) {
+      add(object, "bed", shown(planting.bed), "the id of a bed in this layout");
+    }
+  });
+}
+
+function requireDistinct(list: string, items: readonly { id: string; name: string }[], add: Add): void {
+  const seen = new Map<string, number>();
+  items.forEach((item, index) => {
+    const earlier = seen.get(item.id);
+    if (earlier === undefined) seen.set(item.id, index);
+    else {
+      add(
+        place(list, index, item.name),
+        "id",
+        shown(item.id),
+        `an id of its own (${list}[${earlier}] has it already)`,
+      );
+    }
+  });
+}
+
+function checkOutline(outline: Shape, object: string, add: Add): void {
+  if (outline.shape !== "polygon") return;
+  const trouble = ringProblem(outline.corners);
+  if (trouble !== null) add(object, "outline", trouble, "a simple outline");
+  outline.holes?.forEach((hole, index) => {
+    const holeTrouble = ringProblem(hole);
+    if (holeTrouble !== null) add(object, `outline.holes[${index}]`, holeTrouble, "a simple outline");
+  });
+}

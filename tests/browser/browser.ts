@@ -1,0 +1,38 @@
+/** The Chromium of the browser tests and the address of the built site they open in it. */
+import { chromium } from "playwright-core";
+import type { Browser } from "playwright-core";
+import { inject } from "vitest";
+import { findChromium } from "../../.config/find-chromium.mjs";
+
+declare module "vitest" {
+  interface ProvidedContext {
+    /** Set by the global setup of the browser tests. */
+    siteUrl: string;
+  }
+}
+
+const CHROMIUM_ARGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+/** Starts the installed Chromium; whoever starts it closes it. */
+export async function launchBrowser(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (executablePath === null) {
+    throw new Error(
+      "No Chromium on the PATH: install Debian's package chromium, or set WIDEBERTH_CHROMIUM.",
+    );
+  }
+  return chromium.launch({ executablePath, args: CHROMIUM_ARGS });
+}
+
+/** Address of the built site, ending in a slash. */
+export function siteUrl(): string {
+  return inject("siteUrl");
+}

@@ -1,0 +1,94 @@
+import { existsSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import react from "@vitejs/plugin-react";
+import type { UserConfig } from "vite";
+import { defineConfig } from "vitest/config";
+
+/** Absolute path of something in the repository: `root` is src/app, so nothing may stay relative. */
+const inRepository = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+const publicDir = inRepository("src/app/public");
+
+const site: UserConfig = {
+  // Relative addresses: the built site works from any folder of any static host.
+  base: "./",
+  publicDir: existsSync(publicDir) ? publicDir : false,
+  build: {
+    outDir: inRepository(".build/site"),
+    emptyOutDir: true,
+    sourcemap: "hidden",
+    // The PDF writer is one large chunk, loaded when a map is made.
+    chunkSizeWarningLimit: 600,
+    // The plot map's font is a file of its own, fetched only when a map is made.
+    assetsInlineLimit: (file) => (file.endsWith(".ttf") ? false : undefined),
+  },
+};
+
+/**
+ * One file that runs on Node alone, in any folder. Every dependency is bundled (pdfkit too, given
+ * `font: null` so that it never looks for its own font files), and the plot map's font is carried
+ * inside: import the TTF with `?inline`, which gives a base64 data URL. Lazily imported modules
+ * stay lazy: they are in the file but run when first asked for.
+ */
+const commandLine: UserConfig = {
+  publicDir: false,
+  ssr: { noExternal: true },
+  build: {
+    ssr: true,
+    outDir: inRepository(".build/cli"),
+    emptyOutDir: true,
+    target: "node20",
+    rolldownOptions: {
+      input: inRepository("src/cli/main.ts"),
+      output: { entryFileNames: "wideberth.mjs", codeSplitting: false },
+    },
+  },
+};
+
+export default defineConfig(({ isSsrBuild }) => ({
+  root: inRepository("src/app"),
+  plugins: [react()],
+  // Sample plans outside the root are imported with `?raw`.
+  server: { fs: { allow: [inRepository(".")] } },
+  worker: { format: "es" },
+  ...(isSsrBuild ? commandLine : site),
+  test: {
+    root: inRepository("."),
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "unit",
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/browser/**", "tests/architecture/**"],
+        },
+      },
+      {
+        extends: true,
+        test: { name: "architecture", include: ["tests/architecture/*.test.ts"] },
+      },
+      {
+        // Node tests that drive an installed Chromium over the built site, served for them.
+        extends: true,
+        test: {
+          name: "browser",
+          include: ["tests/browser/**/*.test.ts"],
+          globalSetup: inRepository(".config/serve-built-site.ts"),
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+      {
+        // Budgets: tests that time one thing against another in one run. `npm run bench`.
+        extends: true,
+        test: {
+          name: "bench",
+          include: ["tests/bench/**/*.bench.ts"],
+          testTimeout: 300_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+}));
