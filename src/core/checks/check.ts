@@ -15,7 +15,11 @@ export interface CheckInput {
   readonly bedOutlines: ReadonlyMap<string, BedOutline>;
   /** Directed pairs that distance does not clear. */
   readonly pairs: readonly IsolationPair[];
-  /** Whether neither the object nor anything it is made from changed since `previous`. */
+  /** Those of them judged anew in this run. */
+  readonly freshPairs: readonly IsolationPair[];
+  /** Stands that are not what they were in the run before: all of them on a fresh run. */
+  readonly changedStands: readonly Stand[];
+  /** Whether a stand or bed is the same object as in the run before. */
   readonly isUnchanged: (id: string) => boolean;
   /** Findings of this check in the run before; empty on a fresh run. */
   readonly previous: readonly Finding[];

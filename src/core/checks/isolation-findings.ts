@@ -12,16 +12,20 @@ import type { IsolationPair } from "./isolation-pair.ts";
 export const isolationCheck: Check = {
   name: "isolation",
   title: "Plantings that would cross are too close",
-  run: ({ pairs }) => {
+  run: ({ freshPairs, isUnchanged, previous }) => {
     const byPair = new Map<string, IsolationPair[]>();
-    for (const pair of pairs) {
+    for (const pair of freshPairs) {
       if (pair.standing !== "conflict") continue;
       const id = findingId("isolation", [pair.seedParent, pair.pollenSource]);
       const found = byPair.get(id);
       if (found) found.push(pair);
       else byPair.set(id, [pair]);
     }
-    return [...byPair].map(([id, atRisk]) => isolationFinding(id, atRisk));
+    // A pair that touches a changed stand is judged anew both ways, so what is kept is whole.
+    return [
+      ...previous.filter((finding) => finding.subjects.every(isUnchanged)),
+      ...[...byPair].map(([id, atRisk]) => isolationFinding(id, atRisk)),
+    ];
   },
 };
 

@@ -27,36 +27,67 @@ export const DISTANCE_TOLERANCE_M = 1e-6;
 const INDEX_FROM = 64;
 
 export interface IsolationRun {
-  readonly stands: readonly Stand[];
-  /** Directed pairs closer than required, or not known to be far enough; in stand order. */
+  /** Directed pairs closer than required, or not known to be far enough, by seed parent. */
+  readonly byParent: ReadonlyMap<string, readonly IsolationPair[]>;
+  /** The same in one list, in the order of the stands: seed parents first, then sources. */
   readonly pairs: readonly IsolationPair[];
+  /** Those of them that were judged in this run rather than carried forward. */
+  readonly fresh: readonly IsolationPair[];
+}
+
+/** What an earlier run left behind, and which stands are no longer what they were then. */
+export interface CarriedForward {
+  readonly byParent: ReadonlyMap<string, readonly IsolationPair[]>;
+  /** Ids of stands changed, added or removed since. */
+  readonly changed: ReadonlySet<string>;
 }
 
 /**
- * All directed pairs that distance does not clear. With a previous run, only pairs that touch a
- * stand which changed since are looked at again; the result equals a fresh run.
+ * All directed pairs that distance does not clear. With an earlier run, only pairs that touch a
+ * stand changed since are looked at again; the result equals a fresh run.
  */
 export function isolationPairs(
   stands: readonly Stand[],
   book: CropBook,
-  previous?: IsolationRun,
-): readonly IsolationPair[] {
-  const order = new Map(stands.map((stand, index) => [stand.id, index]));
-  const before = new Map(previous?.stands.map((stand) => [stand.id, stand]));
-  const isKept = (id: string) => {
-    const index = order.get(id);
-    return index !== undefined && before.get(id) === stands[index];
-  };
-  const changed = stands.filter((stand) => before.get(stand.id) !== stand);
-  const pairs =
-    previous?.pairs.filter((pair) => isKept(pair.seedParent) && isKept(pair.pollenSource)) ?? [];
+  earlier?: CarriedForward,
+): IsolationRun {
+  const byParent = new Map<string, readonly IsolationPair[]>();
+  const fresh: IsolationPair[] = [];
   for (const group of groupStands(stands).values()) {
-    const changedHere = changed.filter((stand) => stand.kind.group === group[0]?.kind.group);
-    if (changedHere.length > 0) addPairs(group, changedHere, book, pairs);
+    const changed = earlier && group.filter((stand) => earlier.changed.has(stand.id));
+    const near = changed && changed.length < group.length ? null : nearStands(group);
+    const rank = new Map(group.map((stand, index) => [stand.id, index]));
+    for (const parent of group) {
+      if (!parent.isSeedParent) continue;
+      const before = earlier?.changed.has(parent.id) ? undefined : earlier?.byParent.get(parent.id);
+      const kept = before && earlier ? keptPairs(before, earlier.changed) : [];
+      const candidates = before && changed ? changed : (near?.(parent) ?? group);
+      const found = candidates.flatMap((source) => tryPair(parent, source, book));
+      fresh.push(...found);
+      byParent.set(parent.id, inOrder(found.length === 0 ? kept : [...kept, ...found], rank));
+    }
   }
-  const rank = (pair: IsolationPair) =>
-    (order.get(pair.seedParent) ?? 0) * stands.length + (order.get(pair.pollenSource) ?? 0);
-  return pairs.sort((a, b) => rank(a) - rank(b));
+  return { byParent, pairs: stands.flatMap((stand) => byParent.get(stand.id) ?? []), fresh };
+}
+
+/** The pairs whose source is unchanged; the same list when all are. */
+function keptPairs(
+  pairs: readonly IsolationPair[],
+  changed: ReadonlySet<string>,
+): readonly IsolationPair[] {
+  const isStale = (pair: IsolationPair) => changed.has(pair.pollenSource);
+  return pairs.some(isStale) ? pairs.filter((pair) => !isStale(pair)) : pairs;
+}
+
+/** The pairs by rank of their sources; the same list when they stand in order already. */
+function inOrder(
+  pairs: readonly IsolationPair[],
+  rank: ReadonlyMap<string, number>,
+): readonly IsolationPair[] {
+  const rankOf = (pair: IsolationPair | undefined) => rank.get(pair?.pollenSource ?? "") ?? 0;
+  return pairs.every((pair, index) => index === 0 || rankOf(pairs[index - 1]) < rankOf(pair))
+    ? pairs
+    : [...pairs].sort((a, b) => rankOf(a) - rankOf(b));
 }
 
 function groupStands(stands: readonly Stand[]): ReadonlyMap<string, readonly Stand[]> {
@@ -69,30 +100,9 @@ function groupStands(stands: readonly Stand[]): ReadonlyMap<string, readonly Sta
   return groups;
 }
 
-function addPairs(
-  group: readonly Stand[],
-  changed: readonly Stand[],
-  book: CropBook,
-  pairs: IsolationPair[],
-): void {
-  const isAll = changed.length === group.length;
-  const changedSet = new Set(changed);
-  const near = isAll && group.length >= INDEX_FROM ? indexOf(group) : null;
-  for (const parent of isAll ? group.filter((stand) => stand.isSeedParent) : changed) {
-    if (parent.isSeedParent) {
-      for (const source of near?.(parent) ?? group) tryPair(parent, source, book, pairs);
-    }
-    if (isAll) continue;
-    // The other way round: what this changed stand sheds upon. Pairs of two changed stands are
-    // already met from the seed parent's side.
-    for (const other of group) {
-      if (other.isSeedParent && !changedSet.has(other)) tryPair(other, parent, book, pairs);
-    }
-  }
-}
-
-/** Stands whose bounds come within the seed parent's required distance. */
-function indexOf(group: readonly Stand[]): (parent: Stand) => readonly Stand[] {
+/** Stands whose bounds come within a seed parent's required distance; null: measure the whole group. */
+function nearStands(group: readonly Stand[]): ((parent: Stand) => readonly Stand[]) | null {
+  if (group.length < INDEX_FROM) return null;
   const index = new Flatbush(group.length);
   for (const { outline } of group) {
     const { minX, minY, maxX, maxY } = outline.bounds;
@@ -109,15 +119,18 @@ function indexOf(group: readonly Stand[]): (parent: Stand) => readonly Stand[] {
   };
 }
 
-function tryPair(parent: Stand, source: Stand, book: CropBook, pairs: IsolationPair[]): void {
-  if (!source.shedsPollen || isSameLot(parent, source)) return;
+/** The pair, unless distance clears it or the two never cross. */
+function tryPair(parent: Stand, source: Stand, book: CropBook): readonly IsolationPair[] {
+  if (!source.shedsPollen || isSameLot(parent, source)) return NONE;
   const required = parent.requirement?.metres ?? null;
   if (required !== null && boundsGap(parent.outline.bounds, source.outline.bounds) >= required) {
-    return;
+    return NONE;
   }
   const pair = isolationPair(parent, source, book);
-  if (pair !== null && pair.standing !== "distance") pairs.push(pair);
+  return pair !== null && pair.standing !== "distance" ? [pair] : NONE;
 }
+
+const NONE: readonly IsolationPair[] = [];
 
 /** Plantings of one variety add up to one population, unless the grower keeps two lots apart. */
 export function isSameLot(a: Stand, b: Stand): boolean {

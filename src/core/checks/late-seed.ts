@@ -1,4 +1,5 @@
 /** Seed that would ripen after the first autumn frost the grower has given. */
+import { isoFromDay } from "../model/day.ts";
 import type { Check } from "./check.ts";
 import { type LateSeedFinding, findingId } from "./finding.ts";
 
@@ -13,7 +14,8 @@ export const lateSeedCheck: Check = {
       if (!stand.isSeedParent || ripe === null || ripe.latest <= frost) return [];
       return [
         {
-          id: findingId("late-seed", [stand.id]),
+          // The frost date is what is required: accepted, it comes back when that changes.
+          id: findingId("late-seed", [stand.id], isoFromDay(frost)),
           check: "late-seed",
           severity: "caution",
           subjects: [stand.id],

@@ -2,7 +2,7 @@
 import { protrusion } from "../geometry/containment.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { Check } from "./check.ts";
-import { type OutsideFinding, findingId } from "./finding.ts";
+import { type Finding, type OutsideFinding, findingId } from "./finding.ts";
 
 /** Reaching out by less than this is a stake's width, not a mistake. Ours. */
 export const OUTSIDE_TOLERANCE_M = 0.01;
@@ -10,11 +10,13 @@ export const OUTSIDE_TOLERANCE_M = 0.01;
 export const outsideCheck: Check = {
   name: "outside",
   title: "A planting reaches out of its bed, or a bed out of the site",
-  run: ({ plan, stands, bedOutlines }) => {
-    const findings: OutsideFinding[] = [];
+  run: ({ plan, stands, bedOutlines, isUnchanged, previous }) => {
+    const findings: Finding[] = previous.filter(
+      (finding) => finding.check === "outside" && finding.outer !== "site" && finding.subjects.every(isUnchanged),
+    );
     for (const stand of stands) {
       const bed = bedOutlines.get(stand.planting?.bed ?? "");
-      if (!bed) continue;
+      if (!bed || (isUnchanged(stand.id) && isUnchanged(bed.bed.id))) continue;
       const finding = outsideFinding(stand.id, stand.outline, bed.bed.id, bed.outline);
       if (finding) findings.push(finding);
     }

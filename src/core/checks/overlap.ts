@@ -1,8 +1,9 @@
 /** Plantings that lie on the same ground. Only pairs touching a changed planting are measured again. */
+import Flatbush from "flatbush";
 import { boundsGap } from "../geometry/bounds.ts";
 import { overlapDepth } from "../geometry/containment.ts";
 import type { Check } from "./check.ts";
-import { type Finding, compareText, findingId } from "./finding.ts";
+import { type Finding, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 
 /** Lying in each other by less than this is drawing, not planting. Ours. */
@@ -11,27 +12,52 @@ export const OVERLAP_TOLERANCE_M = 0.02;
 export const overlapCheck: Check = {
   name: "overlap",
   title: "Two plantings lie on the same ground",
-  run: ({ stands, isUnchanged, previous }) => {
+  run: ({ stands, changedStands, isUnchanged, previous }) => {
     const plantings = stands.filter((stand) => stand.planting !== null);
     const findings: Finding[] = previous.filter((finding) => finding.subjects.every(isUnchanged));
-    plantings.forEach((stand, index) => {
-      const isOld = isUnchanged(stand.id);
-      for (let other = 0; other < index; other += 1) {
-        const second = plantings[other] as Stand;
-        if (isOld && isUnchanged(second.id)) continue;
-        const finding = overlapFinding(second, stand);
+    const near = touchingStands(plantings, changedStands.length);
+    const done = new Set<Stand>();
+    for (const stand of changedStands) {
+      if (stand.planting === null) continue;
+      done.add(stand);
+      for (const other of near(stand)) {
+        if (done.has(other)) continue;
+        const finding = overlapFinding(other, stand);
         if (finding) findings.push(finding);
       }
-    });
+    }
     return findings;
   },
 };
 
-function overlapFinding(a: Stand, b: Stand): Finding | null {
+/** Below this many changed stands, looking at all beats building an index. */
+const INDEX_FROM = 64;
+
+/** Plantings whose bounds touch those of a stand. */
+function touchingStands(
+  plantings: readonly Stand[],
+  changedCount: number,
+): (stand: Stand) => readonly Stand[] {
+  if (changedCount < INDEX_FROM || plantings.length === 0) return () => plantings;
+  const index = new Flatbush(plantings.length);
+  for (const { outline } of plantings) {
+    const { minX, minY, maxX, maxY } = outline.bounds;
+    index.add(minX, minY, maxX, maxY);
+  }
+  index.finish();
+  return ({ outline: { bounds } }) =>
+    index
+      .search(bounds.minX, bounds.minY, bounds.maxX, bounds.maxY)
+      .map((position) => plantings[position] as Stand);
+}
+
+/** Taken in the order of their ids, so that a carried-forward finding equals a fresh one. */
+function overlapFinding(one: Stand, other: Stand): Finding | null {
+  const [a, b] = one.id < other.id ? [one, other] : [other, one];
   if (boundsGap(a.outline.bounds, b.outline.bounds) > 0) return null;
   const reach = overlapDepth(a.outline, b.outline);
   if (reach.distanceM <= OVERLAP_TOLERANCE_M) return null;
-  const subjects = [a.id, b.id].sort(compareText);
+  const subjects = [a.id, b.id];
   return {
     id: findingId("overlap", subjects),
     check: "overlap",

@@ -31,7 +31,8 @@ function shortfall(variety: string, parents: readonly Stand[]): PopulationFindin
   if (floor === null) return null;
   const subjects = parents.map((stand) => stand.id).sort(compareText);
   return {
-    id: findingId("population", subjects),
+    // By variety and floor, not by plantings: accepted, it stays so until more plants are needed.
+    id: findingId("population", [variety], String(floor.needed)),
     check: "population",
     severity: "caution",
     subjects,

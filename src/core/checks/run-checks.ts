@@ -19,6 +19,7 @@ export interface CheckResult {
   readonly accepted: readonly Finding[];
   /** Directed pairs that distance does not clear, with what clears them. */
   readonly pairs: readonly IsolationPair[];
+  readonly pairsByParent: ReadonlyMap<string, readonly IsolationPair[]>;
   readonly stands: readonly Stand[];
   readonly standById: ReadonlyMap<string, Stand>;
   readonly bedOutlines: ReadonlyMap<string, BedOutline>;
@@ -36,28 +37,28 @@ export function runChecks(
   const stands = resolveStands(plan, layout, book, previous?.standById);
   const standById = new Map(stands.map((stand) => [stand.id, stand]));
   const bedOutlines = resolveBeds(layout.beds, previous?.bedOutlines);
-  const pairs = isolationPairs(stands, book, previous);
-  const isUnchanged = (id: string) => {
-    const stand = standById.get(id);
-    return stand !== undefined && stand === previous?.standById.get(id);
+  const changed = changedIds(standById, bedOutlines, previous);
+  const { byParent, pairs, fresh } = isolationPairs(
+    stands,
+    book,
+    previous && { byParent: previous.pairsByParent, changed },
+  );
+  const input = {
+    plan,
+    layout,
+    book,
+    stands,
+    standById,
+    bedOutlines,
+    pairs,
+    freshPairs: fresh,
+    changedStands: previous ? stands.filter((stand) => changed.has(stand.id)) : stands,
+    isUnchanged: (id: string) => previous !== undefined && !changed.has(id),
   };
   const byCheck = new Map<Check, readonly Finding[]>();
   for (const check of allChecks) {
-    const found = check.run({
-      plan,
-      layout,
-      book,
-      stands,
-      standById,
-      bedOutlines,
-      pairs,
-      isUnchanged,
-      previous: previous?.byCheck.get(check) ?? [],
-    });
-    byCheck.set(
-      check,
-      [...found].sort((a, b) => SEVERITY_ORDER[a.severity] - SEVERITY_ORDER[b.severity] || compareText(a.id, b.id)),
-    );
+    const found = check.run({ ...input, previous: previous?.byCheck.get(check) ?? [] });
+    byCheck.set(check, [...found].sort((a, b) => compareText(a.id, b.id)));
   }
   const all = [...byCheck.values()]
     .flat()
@@ -67,11 +68,29 @@ export function runChecks(
     findings: all.filter((finding) => !isAccepted(finding)),
     accepted: all.filter(isAccepted),
     pairs,
+    pairsByParent: byParent,
     stands,
     standById,
     bedOutlines,
     byCheck,
   };
+}
+
+/** Ids of stands and beds that changed, came or went since the run before. */
+function changedIds(
+  standById: CheckResult["standById"],
+  bedOutlines: CheckResult["bedOutlines"],
+  previous: CheckResult | undefined,
+): ReadonlySet<string> {
+  const changed = new Set<string>();
+  if (!previous) return changed;
+  const compare = (now: ReadonlyMap<string, unknown>, before: ReadonlyMap<string, unknown>) => {
+    for (const [id, item] of now) if (before.get(id) !== item) changed.add(id);
+    for (const id of before.keys()) if (!now.has(id)) changed.add(id);
+  };
+  compare(standById, previous.standById);
+  compare(bedOutlines, previous.bedOutlines);
+  return changed;
 }
 
 function resolveBeds(

@@ -38,13 +38,16 @@ export interface Stand {
   readonly planting: Planting | null;
   readonly variety: Variety | null;
   readonly surrounding: Surrounding | null;
-  readonly level: PurityLevel;
+  /** Purity level a planting is held to; null for surroundings, whose seed is not kept. */
+  readonly level: PurityLevel | null;
   readonly climate: Climate | undefined;
   readonly book: CropBook;
 }
 
 /** What a stand is made from beside its own object. */
-type StandSettings = Pick<Stand, "level" | "climate" | "book">;
+interface StandSettings extends Pick<Stand, "climate" | "book"> {
+  readonly level: PurityLevel;
+}
 
 /** Resolves every planting of the layout and every pollen source of the surroundings, in plan order. */
 export function resolveStands(
@@ -76,7 +79,7 @@ export function resolveStands(
     const before = previous?.get(surrounding.id);
     const isSame =
       before !== undefined && before.surrounding === surrounding && before.book === book;
-    stands.push(isSame ? before : surroundingStand(surrounding, kind, { level: plan.level, climate: undefined, book }));
+    stands.push(isSame ? before : surroundingStand(surrounding, kind, book));
   }
   return stands;
 }
@@ -128,7 +131,7 @@ function plantingStand(
 function surroundingStand(
   surrounding: Surrounding,
   kind: Kind,
-  { level, climate, book }: StandSettings,
+  book: CropBook,
 ): Stand {
   return {
     id: surrounding.id,
@@ -146,8 +149,8 @@ function surroundingStand(
     planting: null,
     variety: null,
     surrounding,
-    level,
-    climate,
+    level: null,
+    climate: undefined,
     book,
   };
 }

@@ -14,9 +14,17 @@ export interface Source {
   /**
    * `seen`: read in the source named. `common practice`: what the trade does, no publication.
    * `from memory`: recalled, not checked; never a default where a seen figure exists.
+   * `own figure`: typed by the grower into the plan.
    */
-  readonly trust: "seen" | "common practice" | "from memory";
+  readonly trust: "seen" | "common practice" | "from memory" | "own figure";
+  /**
+   * How far a figure from here is followed by default: seed law and certification rules before
+   * books, papers and extension services, these before everything else. Absent: `other`.
+   */
+  readonly authority?: Authority;
 }
+
+export type Authority = "regulator" | "book" | "other";
 
 /** A value with the id of its source (see sources.ts) and an optional remark. */
 export interface Sourced<T> {
@@ -53,7 +61,10 @@ export type FigureClass =
   | "washington rule"
   | "handbook home"
   | "handbook commercial"
-  | "practice home";
+  | "practice home"
+  | "own home"
+  | "own sale"
+  | "own stock";
 
 /** One published isolation distance. */
 export interface IsolationFigure {
@@ -67,6 +78,10 @@ export interface IsolationFigure {
   /** The figure as printed, e.g. "660 ft". A misprint corrected by us is explained in `note`. */
   readonly published: string;
   readonly source: string;
+  /** The case it holds for, where one text gives several, e.g. "same variety group". */
+  readonly case?: string;
+  /** Why the default rule passes it over, e.g. "for hybrid seed"; a grower may still pick it. */
+  readonly neverDefault?: string;
   readonly note?: string;
 }
 
@@ -163,7 +178,10 @@ export interface CrossingGroup {
   readonly id: string;
   /** Shown to growers, e.g. "beet and chard". */
   readonly name: string;
-  /** Relation between unlike species of the group; species of one kind always cross freely. */
+  /**
+   * Relation between unlike species of the group. A species crosses freely with itself; a row of
+   * one species with itself names who says so.
+   */
   readonly relations: readonly SpeciesRelation[];
 }
 
@@ -172,5 +190,7 @@ export interface SpeciesRelation {
   readonly between: readonly [string, string];
   readonly relation: Relation;
   readonly source: string;
+  /** Ids of sources that say otherwise; the note says what. */
+  readonly otherwise?: readonly string[];
   readonly note?: string;
 }

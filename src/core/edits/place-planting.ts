@@ -75,8 +75,8 @@ export function outlineOnBed(bed: RectangleShape, { fromM, toM }: Stretch): Rect
 
 /**
  * A place for some plants of a kind in a bed, or null when it has no free stretch. With `at`, the
- * stretch is centred there as far as the free ground allows; without, the first stretch that
- * takes all plants is used, else the longest.
+ * stretch is centred there as far as the free ground allows; on taken ground it goes to the nearest
+ * stretch that takes all plants. Without, the first such stretch is used. Else the longest.
  */
 export function placeInBed(
   layout: Layout,
@@ -92,7 +92,7 @@ export function placeInBed(
   const along = at ? alongBed(shape, at) : null;
   const stretch =
     free.find(({ fromM, toM }) => along !== null && fromM <= along && along <= toM) ??
-    free.find(({ fromM, toM }) => toM - fromM >= needed) ??
+    nearestOf(free.filter(({ fromM, toM }) => toM - fromM >= needed), along) ??
     [...free].sort((a, b) => b.toM - b.fromM - (a.toM - a.fromM))[0];
   if (!stretch) return null;
   const length = Math.min(needed, stretch.toM - stretch.fromM);
@@ -104,6 +104,13 @@ export function placeInBed(
     rows: fit.rows,
     plants: Math.min(wantedPlants, fit.plants),
   };
+}
+
+/** The stretch nearest to a place along the bed, or the first; undefined when there is none. */
+function nearestOf(stretches: readonly Stretch[], along: number | null): Stretch | undefined {
+  if (along === null) return stretches[0];
+  const away = ({ fromM, toM }: Stretch) => Math.max(fromM - along, along - toM);
+  return [...stretches].sort((a, b) => away(a) - away(b))[0];
 }
 
 function lengthFor(kind: Kind, widthM: number, plants: number): number {

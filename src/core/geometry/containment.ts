@@ -1,4 +1,5 @@
 /** How far one outline reaches out of, or into, another. */
+import { boundsOfCoordinates } from "./bounds.ts";
 import { gapBetween } from "./gap.ts";
 import { type Outline, outlineContains } from "./outline.ts";
 import type { Point } from "./point.ts";
@@ -17,7 +18,16 @@ export interface Reach {
  * outer outline; for a concave one it finds every crossing but may understate how far.
  */
 export function protrusion(inner: Outline, outer: Outline): Reach {
-  return deepest(edgeSamples(inner, outer), (point) => !outlineContains(outer, point.x, point.y), outer);
+  // A hole the inner outline covers whole meets none of its edges.
+  const covered = outer.rings
+    .slice(1)
+    .flatMap((hole) => innerPoints(ringOutline(hole)))
+    .filter(({ x, y }) => outlineContains(inner, x, y));
+  return deepest(
+    [...edgeSamples(inner, outer), ...covered],
+    (point) => !outlineContains(outer, point.x, point.y),
+    outer,
+  );
 }
 
 /**
@@ -26,12 +36,12 @@ export function protrusion(inner: Outline, outer: Outline): Reach {
  */
 export function overlapDepth(a: Outline, b: Outline): Reach {
   const inB = deepest(
-    [...edgeSamples(a, b), innerPoint(a)],
+    [...edgeSamples(a, b), ...innerPoints(a)],
     (point) => outlineContains(b, point.x, point.y),
     b,
   );
   const inA = deepest(
-    [...edgeSamples(b, a), innerPoint(b)],
+    [...edgeSamples(b, a), ...innerPoints(b)],
     (point) => outlineContains(a, point.x, point.y),
     a,
   );
@@ -75,23 +85,18 @@ function pointOutline({ x, y }: Point): Outline {
   };
 }
 
+function ringOutline(ring: Float64Array): Outline {
+  return { hasInside: true, rings: [ring], bounds: boundsOfCoordinates(ring) };
+}
+
 function edgeOutline(ring: Float64Array, index: number, next: number): Outline {
-  const [x1, y1, x2, y2] = [ring[index], ring[index + 1], ring[next], ring[next + 1]] as [
-    number,
-    number,
-    number,
-    number,
-  ];
-  return {
-    hasInside: false,
-    rings: [Float64Array.of(x1, y1, x2, y2)],
-    bounds: {
-      minX: Math.min(x1, x2),
-      minY: Math.min(y1, y2),
-      maxX: Math.max(x1, x2),
-      maxY: Math.max(y1, y2),
-    },
-  };
+  const ends = Float64Array.of(
+    ring[index] as number,
+    ring[index + 1] as number,
+    ring[next] as number,
+    ring[next + 1] as number,
+  );
+  return { hasInside: false, rings: [ends], bounds: boundsOfCoordinates(ends) };
 }
 
 /** Corners of `a`, and the middle of each piece its edges are cut into by the edges of `b`. */
@@ -138,12 +143,41 @@ function edgeCuts(from: Point, to: Point, outline: Outline): readonly number[] {
   return cuts;
 }
 
-/** A point inside: the middle of the corners for convex outlines, else the middle of an inner cut. */
-function innerPoint(outline: Outline): Point {
+/**
+ * Points well inside: the middle of the bounds where it lies within, and the middle of the roomiest
+ * level stretch half way between two neighbouring heights of corners, where no corner is in the way.
+ */
+function innerPoints(outline: Outline): readonly Point[] {
   const { minX, minY, maxX, maxY } = outline.bounds;
   const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
-  if (outlineContains(outline, middle.x, middle.y)) return middle;
-  const cuts = edgeCuts({ x: minX, y: middle.y }, { x: maxX, y: middle.y }, outline);
-  const [first = 0, second = 1] = [...cuts].sort((p, q) => p - q);
-  return { x: minX + ((first + second) / 2) * (maxX - minX), y: middle.y };
+  const points = outlineContains(outline, middle.x, middle.y) ? [middle] : [];
+  const heights = outline.rings.flatMap((ring) => [...ring].filter((_, index) => index % 2 === 1));
+  heights.sort((p, q) => p - q);
+  let roomiest = 0;
+  let best: Point | null = null;
+  for (let index = 1; index < heights.length; index += 1) {
+    const low = heights[index - 1] as number;
+    const high = heights[index] as number;
+    if (high - low <= roomiest) continue;
+    const y = (low + high) / 2;
+    for (const [left, right] of stretchesInside(outline, y)) {
+      const room = Math.min(high - low, right - left);
+      if (room <= roomiest) continue;
+      roomiest = room;
+      best = { x: (left + right) / 2, y };
+    }
+  }
+  return best === null ? points : [...points, best];
+}
+
+/** From where to where, along a level line that meets no corner, the ground is inside. */
+function stretchesInside(outline: Outline, y: number): readonly (readonly [number, number])[] {
+  const left = outline.bounds.minX - 1;
+  const width = outline.bounds.maxX + 1 - left;
+  const cuts = edgeCuts({ x: left, y }, { x: left + width, y }, outline)
+    .map((share) => left + share * width)
+    .sort((p, q) => p - q);
+  return cuts.flatMap((from, index) =>
+    index % 2 === 0 ? [[from, cuts[index + 1] ?? from] as const] : [],
+  );
 }

@@ -82,8 +82,18 @@ function ringCrossing(a: Float64Array, b: Float64Array): Point | null {
         const sideA = ex * (ay - by) - ey * (ax - bx);
         const nextSideA = ex * (nextAy - by) - ey * (nextAx - bx);
         if (sideA < 0 !== nextSideA < 0) {
-          const share = sideB / (sideB - nextSideB);
-          return { x: bx + share * ex, y: by + share * ey };
+          // Edges on one line have sides that are only rounding: their boxes tell them apart.
+          const minX = Math.max(Math.min(ax, nextAx), Math.min(bx, nextBx));
+          const maxX = Math.min(Math.max(ax, nextAx), Math.max(bx, nextBx));
+          const minY = Math.max(Math.min(ay, nextAy), Math.min(by, nextBy));
+          const maxY = Math.min(Math.max(ay, nextAy), Math.max(by, nextBy));
+          if (minX <= maxX && minY <= maxY) {
+            const share = sideB / (sideB - nextSideB);
+            return {
+              x: Math.min(Math.max(bx + share * ex, minX), maxX),
+              y: Math.min(Math.max(by + share * ey, minY), maxY),
+            };
+          }
         }
       }
       bx = nextBx;

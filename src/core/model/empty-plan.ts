@@ -16,6 +16,7 @@ export function emptyPlan(id: string, year: number): Plan {
       last: dayFromCivil({ year, month: 12, day: 31 }),
     },
     site: { name: "My garden", upBearingDeg: 0 },
+    ownKinds: [],
     varieties: [],
     surroundings: [],
     layouts: [{ id: "layout-1", name: "Layout 1", beds: [], plantings: [] }],

@@ -74,18 +74,21 @@ export function parseLength(
   return sized(number * factor, isNegative);
 }
 
-/** Typographic marks, digits of other scripts and odd spaces to plain ASCII, lower case. */
+/** Typographic marks, fractions, digits of other scripts and odd spaces to plain ASCII, lower case. */
 function plainText(input: string): string {
   return input
+    .replace(/\u00B4/g, "'")
+    .replace(/[\u00BC-\u00BE\u2150-\u215E]/g, " $&")
     .normalize("NFKC")
-    .replace(/[\u2032\u2019\u2018\u02BC\u00B4`]/g, "'")
+    .replace(/\u2044/g, "/")
+    .replace(/[\u2032\u2019\u2018\u02BC`]/g, "'")
     .replace(/[\u2033\u201D\u201C]|''/g, '"')
     .replace(/\u2212/g, "-")
     .replace(/\u066B/g, ".")
     .replace(/\p{Nd}/gu, (digit) => String(digitValue(digit)))
     .replace(/\s+/g, " ")
-    .replace(/(\d),(\d)/g, "$1.$2")
-    .replace(/(\d)\.(?=\D|$)/g, "$1")
+    .replace(/,(?=\d)/g, ".")
+    .replace(/(\d)\.(?![\d.])/g, "$1")
     .trim()
     .toLowerCase();
 }

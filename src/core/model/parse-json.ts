@@ -2,6 +2,7 @@
  * The one way JSON text comes in: size cap, nesting cap and forbidden keys are looked at before
  * anything is built from the text.
  */
+import { jsonFault } from "./json-fault.ts";
 import { type Read, refuse } from "./problem.ts";
 
 /** Longest accepted text in UTF-16 units: about 64 MB, some hundred times a large plan. */
@@ -28,18 +29,30 @@ export function parseJson(text: string, file: string): Read<unknown> {
       `at most ${MAX_DEPTH} levels`,
     );
   }
-  let forbidden: string | null = null;
+  let value: unknown;
   try {
-    const value: unknown = JSON.parse(body, function (key, inner: unknown) {
-      if (FORBIDDEN_KEYS.has(key)) forbidden = key;
-      return inner;
-    });
-    if (forbidden !== null) return fail(`a field named "${String(forbidden)}"`, "no such field name");
-    return { ok: true, value };
+    value = JSON.parse(body);
   } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    return fail(`text that is not JSON${placeOf(reason, body)}`, `valid JSON (${cutQuote(reason)})`);
+    const fault = jsonFault(body);
+    if (fault === null) return fail(`text that is not JSON (${String(error)})`, "valid JSON");
+    return fail(brokenText(body, fault.position), fault.expected);
   }
+  const forbidden = forbiddenPlace(value, "");
+  return forbidden === null
+    ? { ok: true, value }
+    : refuse({ file, object: "", field: forbidden, got: "a forbidden name", expected: "no such field" });
+}
+
+/** Path of the first field whose name could do harm, or null. */
+function forbiddenPlace(value: unknown, path: string): string | null {
+  if (typeof value !== "object" || value === null) return null;
+  const isList = Array.isArray(value);
+  for (const [key, inner] of Object.entries(value)) {
+    const place = isList ? `${path}[${key}]` : `${path}${path === "" ? "" : "."}${key}`;
+    const found = !isList && FORBIDDEN_KEYS.has(key) ? place : forbiddenPlace(inner, place);
+    if (found !== null) return found;
+  }
+  return null;
 }
 
 /** Line of the first bracket nested too deep, or null. Brackets inside strings do not count. */
@@ -62,17 +75,12 @@ function tooDeepAtLine(text: string): number | null {
   return null;
 }
 
-/** The engine names a character position; people count lines. */
-function placeOf(reason: string, text: string): string {
-  if (/end of JSON input|Unterminated/i.test(reason)) return " (it stops in the middle)";
-  const position = /position (\d+)/.exec(reason)?.[1];
-  if (position === undefined) return "";
-  const before = text.slice(0, Number(position));
+/** What stands at the fault, and where, in lines and columns counted from 1. */
+function brokenText(text: string, position: number): string {
+  const before = text.slice(0, position);
   const line = before.split("\n").length;
-  return ` at line ${line}, column ${before.length - before.lastIndexOf("\n")}`;
-}
-
-function cutQuote(reason: string): string {
-  const plain = reason.split(", \"")[0] ?? reason;
-  return plain.length > 120 ? `${plain.slice(0, 117)}...` : plain;
+  const place = `line ${line}, column ${before.length - before.lastIndexOf("\n")}`;
+  if (position >= text.trimEnd().length) return `text that stops in the middle, at ${place}`;
+  const found = /^(?:[\w.+-]+|[^])/.exec(text.slice(position, position + 20))?.[0] ?? "";
+  return `${JSON.stringify(found)} at ${place}`;
 }

@@ -12,18 +12,21 @@ export function planProblems(
   const add = (object: string, field: string, got: string, expected: string) =>
     problems.push({ file, object, field, got, expected });
 
+  requireDistinct("ownKinds", plan.ownKinds, add);
+  const ownKinds = new Set(plan.ownKinds.map((kind) => kind.id));
+  const isKnown = (kind: string) => ownKinds.has(kind) || isKnownKind(kind);
   requireDistinct("varieties", plan.varieties, add);
   requireDistinct("layouts", plan.layouts, add);
   const varietyIds = new Set(plan.varieties.map((variety) => variety.id));
 
   plan.varieties.forEach((variety, index) => {
-    if (!isKnownKind(variety.kind)) {
+    if (!isKnown(variety.kind)) {
       add(place("varieties", index, variety.name), "kind", shown(variety.kind), "a known kind");
     }
   });
   plan.surroundings.forEach((item, index) => {
     const object = place("surroundings", index, item.label);
-    if (item.kind !== undefined && !isKnownKind(item.kind)) {
+    if (item.kind !== undefined && !isKnown(item.kind)) {
       add(object, "kind", shown(item.kind), "a known kind");
     }
     if (item.what === "pollen" && item.kind === undefined) {
@@ -58,7 +61,8 @@ function checkLayout(
   add: Add,
 ): void {
   // Findings name their subjects by id, so all drawn objects of a layout share one id space.
-  const seen = new Map<string, string>();
+  // The site takes part under the name "site".
+  const seen = new Map([["site", "the site"]]);
   const claim = (id: string, object: string) => {
     const earlier = seen.get(id);
     if (earlier === undefined) seen.set(id, object);

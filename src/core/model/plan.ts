@@ -5,82 +5,24 @@
  * Turns are degrees clockwise from the sheet's up direction. Unknown fields are kept.
  */
 import { z } from "zod";
-import { dayFromIso, isoFromDay } from "./day.ts";
+import {
+  LIMITS,
+  count,
+  date,
+  dayRange,
+  dayRangeFrom,
+  dayWindow,
+  distance,
+  id,
+  name,
+  note,
+  record,
+  size,
+} from "./schema-parts.ts";
+import { anyShape, area, type point, polygon, type rectangle } from "./shape-schema.ts";
 
 export const PLAN_FORMAT = "wideberth-plan";
 export const PLAN_VERSION = 1;
-
-/** Largest coordinate or size, metres: a plan covers some fields, not a country. */
-export const MAX_COORDINATE_M = 100_000;
-export const LIMITS = { name: 200, note: 4000, corners: 2000, items: 20_000 } as const;
-
-/**
- * An object whose unknown fields survive reading and writing. The runtime schema is loose; the
- * static type stays exact so that a mistyped field name is still an error in our own code.
- */
-function record<Fields extends z.core.$ZodLooseShape>(
-  fields: Fields,
-): z.ZodObject<Fields, z.core.$strip> {
-  return z.looseObject(fields) as z.ZodObject<Fields, z.core.$strip>;
-}
-
-const id = z
-  .string()
-  .min(1)
-  .max(64)
-  .regex(/^[A-Za-z0-9._:-]+$/, "expected an id of letters, digits, dot, dash, colon or underscore");
-const name = z.string().max(LIMITS.name);
-const note = z.string().max(LIMITS.note);
-const metres = z.number().min(-MAX_COORDINATE_M).max(MAX_COORDINATE_M);
-const size = z.number().positive().max(MAX_COORDINATE_M);
-const distance = z.number().min(0).max(MAX_COORDINATE_M);
-const count = z.int().min(0).max(10_000_000);
-
-/** ISO 8601 date in the file, day number inside. */
-const date = z.codec(z.string(), z.int(), {
-  decode: (text, context) => {
-    const day = dayFromIso(text);
-    if (day !== null) return day;
-    context.issues.push({
-      code: "custom",
-      input: text,
-      message: "expected a real date as YYYY-MM-DD",
-    });
-    return z.NEVER;
-  },
-  encode: isoFromDay,
-});
-
-const dayWindow = record({ first: date, last: date }).refine((window) => window.first <= window.last, {
-  message: "the last day is before the first",
-});
-
-const dayRange = z
-  .tuple([z.int().min(0).max(1000), z.int().min(0).max(1000)])
-  .refine(([least, most]) => least <= most, { message: "expected [least, most] with least first" });
-
-const corner = z.tuple([metres, metres]);
-const ring = z.array(corner).min(3).max(LIMITS.corners);
-
-/** Centre, size across and along, and the turn of the length clockwise from the sheet's up. */
-const rectangle = record({
-  shape: z.literal("rectangle"),
-  x: metres,
-  y: metres,
-  widthM: size,
-  lengthM: size,
-  turnDeg: z.number().min(-360).max(360),
-});
-/** Simple outline, corners in order either way round, first corner not repeated. */
-const polygon = record({
-  shape: z.literal("polygon"),
-  corners: ring,
-  holes: z.array(ring).max(100).optional(),
-});
-const point = record({ shape: z.literal("point"), x: metres, y: metres });
-
-const area = z.discriminatedUnion("shape", [rectangle, polygon]);
-const anyShape = z.discriminatedUnion("shape", [rectangle, polygon, point]);
 
 export const levels = ["home", "sale", "stock"] as const;
 export const purposes = ["seed", "food", "other"] as const;
@@ -128,6 +70,35 @@ const climate = record({
   }).optional(),
 });
 
+/** A kind the built-in crop base lacks, or the grower's own figures for one it has (same id). */
+const ownKind = record({
+  id,
+  name: name.min(1),
+  botanicalName: name.optional(),
+  family: name.optional(),
+  /** Id of the crossing group it belongs to: a built-in one, or a word of the grower's own. */
+  group: id,
+  /** What decides crossing within the group; left out: the botanical name, else the name. */
+  species: name.optional(),
+  lifeCycle: z.enum(["annual", "biennial", "perennial"]),
+  carrier: z.enum(["insects", "wind", "insects and wind"]),
+  breeding: z.enum(["selfing", "mostly selfing", "outcrossing"]),
+  isolationM: record({
+    home: distance.optional(),
+    sale: distance.optional(),
+    stock: distance.optional(),
+  }),
+  /** Where the grower has these figures from. */
+  source: name.optional(),
+  sownToFlower: dayRange.optional(),
+  transplantedToFlower: dayRange.optional(),
+  bloomDays: dayRangeFrom(1).optional(),
+  flowerToSeed: dayRange.optional(),
+  inRowM: size.optional(),
+  betweenRowsM: size.optional(),
+  plantsNeeded: count.optional(),
+});
+
 const variety = record({
   id,
   name,
@@ -142,7 +113,7 @@ const variety = record({
   figure: id.optional(),
   sownToFlower: dayRange.optional(),
   transplantedToFlower: dayRange.optional(),
-  bloomDays: dayRange.optional(),
+  bloomDays: dayRangeFrom(1).optional(),
   heatToFlower: heatToFlower.optional(),
   lot: name.optional(),
   note: note.optional(),
@@ -230,9 +201,10 @@ export const planSchema = record({
   units: z.enum(["m", "ft"]).default("m"),
   level: level.default("home"),
   season: record({ name, first: date, last: date }).refine((season) => season.first <= season.last, {
-    message: "the season ends before it starts",
+    message: "expected the season not to end before it starts",
   }),
   site,
+  ownKinds: z.array(ownKind).max(LIMITS.kinds).default([]),
   varieties: z.array(variety).max(LIMITS.items),
   surroundings: z.array(surrounding).max(LIMITS.items).default([]),
   layouts: z.array(layout).min(1).max(100),
@@ -249,6 +221,7 @@ export type Site = DeepReadonly<z.output<typeof site>>;
 export type Layout = DeepReadonly<z.output<typeof layout>>;
 export type Bed = DeepReadonly<z.output<typeof bed>>;
 export type Planting = DeepReadonly<z.output<typeof planting>>;
+export type OwnKind = DeepReadonly<z.output<typeof ownKind>>;
 export type Variety = DeepReadonly<z.output<typeof variety>>;
 export type Surrounding = DeepReadonly<z.output<typeof surrounding>>;
 export type AcceptedFinding = DeepReadonly<z.output<typeof accepted>>;

@@ -84,26 +84,41 @@ function issueProblems(issue: z.core.$ZodIssue, raw: unknown, file: string): rea
   return [{ file, object, field, got: shown(got), expected: expectedText(issue) }];
 }
 
+/** Schema words to plain ones. */
+const TYPE_WORDS: Readonly<Record<string, string>> = {
+  string: "text",
+  number: "a finite number",
+  int: "a whole number",
+  boolean: "true or false",
+  array: "a list",
+  tuple: "a list",
+  object: "an object",
+};
+
 function expectedText(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
     case "invalid_type":
-      return issue.expected === "number" ? "a finite number" : issue.expected;
+      return TYPE_WORDS[issue.expected] ?? issue.expected;
     case "invalid_value":
-      return `one of ${issue.values.map((value) => shown(value)).join(", ")}`;
+      return oneOf(issue.values);
     case "too_small":
-      return `${issue.inclusive === false ? "more than" : "at least"} ${issue.minimum}${unitOf(issue.origin)}`;
+      return `${issue.inclusive === false ? "more than" : "at least"} ${issue.minimum}${unitOf(issue.origin, issue.minimum)}`;
     case "too_big":
-      return `${issue.inclusive === false ? "less than" : "at most"} ${issue.maximum}${unitOf(issue.origin)}`;
+      return `${issue.inclusive === false ? "less than" : "at most"} ${issue.maximum}${unitOf(issue.origin, issue.maximum)}`;
     case "invalid_union":
-      return "a shape: rectangle, polygon or point";
+      return "options" in issue ? oneOf(issue.options ?? []) : "one of the known shapes";
     default:
       return issue.message.replace(/^expected /, "");
   }
 }
 
-function unitOf(origin: string): string {
-  if (origin === "string") return " characters";
-  return origin === "array" ? " items" : "";
+function oneOf(values: readonly unknown[]): string {
+  return `one of ${values.map((value) => shown(value)).join(", ")}`;
+}
+
+function unitOf(origin: string, count: number | bigint): string {
+  const word = origin === "string" ? " character" : origin === "array" ? " item" : "";
+  return word === "" || Number(count) === 1 ? word : `${word}s`;
 }
 
 /** Splits a path into the nearest named object and the field within it. */

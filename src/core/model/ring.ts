@@ -2,6 +2,8 @@
 
 export type Corner = readonly [number, number];
 
+const FLAT = "corners that enclose no ground";
+
 /** Twice the signed area is positive when the corners run anticlockwise (y up). */
 export function signedArea(ring: readonly Corner[]): number {
   let twice = 0;
@@ -23,7 +25,7 @@ export function ringProblem(ring: readonly Corner[]): string | null {
     const [nextX, nextY] = at(ring, index + 1);
     if (x === nextX && y === nextY) return `corner ${index + 1} twice in a row`;
   }
-  if (Math.abs(signedArea(ring)) < 1e-6) return "corners that enclose no ground";
+  if (ring.every((corner) => turn(at(ring, 0), at(ring, 1), corner) === 0)) return FLAT;
   for (let first = 0; first < ring.length; first += 1) {
     for (let second = first + 1; second < ring.length; second += 1) {
       if (edgesClash(ring, first, second)) {
@@ -31,7 +33,7 @@ export function ringProblem(ring: readonly Corner[]): string | null {
       }
     }
   }
-  return null;
+  return Math.abs(signedArea(ring)) < 1e-6 ? FLAT : null;
 }
 
 function at(ring: readonly Corner[], index: number): Corner {

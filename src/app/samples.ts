@@ -1,0 +1,23 @@
+/** Sample plans: the first opens on a first visit and comes with the program, others when asked for. */
+import firstSample from "../../sample-plots/garden-to-solve.json?raw";
+import type { SamplePlan } from "../panel/PlanMenu.tsx";
+
+export const firstSampleText = firstSample;
+
+export const samples: readonly SamplePlan[] = [
+  {
+    title: "Garden with conflicts to solve",
+    fileName: "garden-to-solve.json",
+    load: async () => firstSample,
+  },
+  {
+    title: "The same garden, solved",
+    fileName: "garden-solved.json",
+    load: async () => (await import("../../sample-plots/garden-solved.json?raw")).default,
+  },
+  {
+    title: "Two-acre field with neighbours",
+    fileName: "two-acre-field.json",
+    load: async () => (await import("../../sample-plots/two-acre-field.json?raw")).default,
+  },
+];

@@ -1,0 +1,36 @@
+import { useCallback } from "react";
+import { layoutOf, usePlanStore } from "../store/plan-store.ts";
+import type { Brush } from "./brush.ts";
+import { drawItems } from "./draw-items.ts";
+import { drawOldPlace, drawSelected } from "./draw-selection.ts";
+import { useLiveIds } from "./live-ids.ts";
+import { SheetShape } from "./SheetShape.tsx";
+import type { Colours } from "./sheet-colours.ts";
+import { itemsOf } from "./sheet-items.ts";
+
+/** What is selected or on the move, drawn anew on every frame of a drag. */
+export function LiveLayer({ colours }: { readonly colours: Colours }) {
+  const plan = usePlanStore((state) => state.plan);
+  const shown = usePlanStore((state) => state.shown);
+  const layoutId = usePlanStore((state) => state.layoutId);
+  const selection = usePlanStore((state) => state.selection);
+  const book = usePlanStore((state) => state.book);
+  const day = usePlanStore((state) => state.day);
+  const live = useLiveIds();
+  const draw = useCallback(
+    (brush: Brush) => {
+      if (live.size === 0 && selection.length === 0) return;
+      const selected = new Set(selection);
+      const drawn = itemsOf(shown, layoutOf(shown, layoutId), book, new Set([...live, ...selection]));
+      if (shown !== plan) {
+        for (const item of itemsOf(plan, layoutOf(plan, layoutId), book, selected)) {
+          drawOldPlace(brush, item);
+        }
+      }
+      drawItems(brush, drawn.filter((item) => live.has(item.id)), day);
+      drawSelected(brush, drawn.filter((item) => selected.has(item.id)));
+    },
+    [plan, shown, layoutId, selection, book, day, live],
+  );
+  return <SheetShape colours={colours} draw={draw} />;
+}

@@ -1,0 +1,132 @@
+import { useCallback } from "react";
+import { severitySign } from "../core/checks/describe-finding.ts";
+import type { Finding } from "../core/checks/finding.ts";
+import type { CheckResult } from "../core/checks/run-checks.ts";
+import { type LengthUnit, formatLength } from "../core/model/length.ts";
+import type { Layout, Plan } from "../core/model/plan.ts";
+import { layoutOf, usePlanStore } from "../store/plan-store.ts";
+import type { Brush } from "./brush.ts";
+import { drawFarMarks } from "./draw-far-marks.ts";
+import { drawNorthArrow, drawScaleBar } from "./draw-furniture.ts";
+import { sheetGrid } from "./draw-grid.ts";
+import { drawHeldPairs, drawRestingPairs, toneColour } from "./draw-pairs.ts";
+import { drawRing } from "./draw-rings.ts";
+import { drawHandles, drawNamed } from "./draw-selection.ts";
+import { drawSketch } from "./draw-sketch.ts";
+import type { Box } from "./draw-words.ts";
+import { handleSizes, handlesOf } from "./handles.ts";
+import { type PairLine, shownPairs } from "./pair-lines.ts";
+import { SheetShape } from "./SheetShape.tsx";
+import type { Colours } from "./sheet-colours.ts";
+import { itemsOf } from "./sheet-items.ts";
+import { shownRings } from "./shown-rings.ts";
+import { type Sketch, useSketch } from "./sketch-store.ts";
+import { toPx } from "./viewport.ts";
+
+/** Distances, rings, handles, what a tool draws, and the scale bar: over everything else. */
+export function OverlayLayer({ colours }: { readonly colours: Colours }) {
+  const plan = usePlanStore((state) => state.shown);
+  const layoutId = usePlanStore((state) => state.layoutId);
+  const result = usePlanStore((state) => state.result);
+  const selection = usePlanStore((state) => state.selection);
+  const openFinding = usePlanStore((state) => state.openFinding);
+  const tool = usePlanStore((state) => state.tool);
+  const sketch = useSketch();
+  const draw = useCallback(
+    (brush: Brush) => {
+      const finding = [...result.findings, ...result.accepted].find(({ id }) => id === openFinding);
+      drawOverlay(brush, {
+        plan,
+        layout: layoutOf(plan, layoutId),
+        result,
+        selection,
+        finding,
+        hasHandles: tool === "select" && sketch.region === null,
+        sketch,
+      });
+    },
+    [plan, layoutId, result, selection, openFinding, tool, sketch],
+  );
+  return <SheetShape colours={colours} draw={draw} />;
+}
+
+interface Overlay {
+  readonly plan: Plan;
+  readonly layout: Layout;
+  readonly result: CheckResult;
+  readonly selection: readonly string[];
+  readonly finding: Finding | undefined;
+  readonly hasHandles: boolean;
+  readonly sketch: Sketch;
+}
+
+function drawOverlay(brush: Brush, overlay: Overlay): void {
+  const { plan, layout, result, selection, finding, sketch } = overlay;
+  const { book } = usePlanStore.getState();
+  const { colours } = brush;
+  const selected = new Set(selection);
+  const items = itemsOf(plan, layout, book, selected);
+  for (const ring of shownRings(result, selection, plan.units, colours)) drawRing(brush, ring);
+  if (finding) {
+    const named = itemsOf(plan, layout, book, new Set(finding.subjects));
+    drawNamed(
+      brush,
+      named.filter((item) => !selected.has(item.id)),
+      toneColour(colours, finding.severity),
+    );
+  }
+  const pairs = shownPairs(result, plan.units, selected, sketch.isMoving);
+  drawRestingPairs(brush, pairs.resting);
+  const [only] = items;
+  if (only && items.length === 1 && overlay.hasHandles && !sketch.isMoving) {
+    const sizes = handleSizes(isCoarsePointer());
+    drawHandles(brush, handlesOf(only.shape, brush.view, sizes), sizes);
+  }
+  const lines = [...openFindingLine(finding, pairs.held, plan.units), ...pairs.held];
+  drawHeldPairs(brush, lines, items.slice(0, 2).map((item) => boxAround(brush, item)));
+  drawFarMarks(brush, plan, book);
+  drawScaleBar(brush, plan.units, gridText(brush, plan.units));
+  drawNorthArrow(brush, plan.site.upBearingDeg);
+  const dropBed = sketch.dropBed
+    ? itemsOf(plan, layout, book, new Set([sketch.dropBed]))[0]
+    : undefined;
+  drawSketch(brush, sketch, plan.units, dropBed);
+}
+
+/** The finest pointer that is there decides; a touch screen with a mouse gets small handles. */
+export function isCoarsePointer(): boolean {
+  return matchMedia("(pointer: coarse)").matches;
+}
+
+function gridText({ view }: Brush, unit: LengthUnit): string {
+  return `grid ${sheetGrid(view.scale, unit).spacing} ${unit}`;
+}
+
+/** Where the opened finding is measured, unless a pair of the selection shows it already. */
+function openFindingLine(
+  finding: Finding | undefined,
+  shown: readonly PairLine[],
+  unit: LengthUnit,
+): readonly PairLine[] {
+  if (!finding?.where) return [];
+  const [first = "", second = ""] = finding.subjects;
+  const isShown = shown.some(({ ids }) => ids.includes(first) && ids.includes(second));
+  if (isShown) return [];
+  const measured = finding.measuredM === null ? "" : ` ${formatLength(finding.measuredM, unit)}`;
+  return [
+    {
+      ids: [first, second],
+      ends: finding.where,
+      tone: finding.severity,
+      text: `${severitySign[finding.severity]}${measured}`,
+      isLight: false,
+    },
+  ];
+}
+
+/** The box on the screen that measures should not cover. */
+function boxAround({ view }: Brush, { outline: { bounds } }: ReturnType<typeof itemsOf>[number]): Box {
+  const upper = toPx(view, { x: bounds.minX, y: bounds.maxY });
+  const lower = toPx(view, { x: bounds.maxX, y: bounds.minY });
+  return { left: upper.x, top: upper.y, width: lower.x - upper.x, height: lower.y - upper.y };
+}

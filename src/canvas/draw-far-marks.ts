@@ -1,0 +1,90 @@
+/** Pollen sources out of sight: a mark at the edge of the drawing that points to each. */
+import type { CropBook } from "../core/crops/crop-book.ts";
+import { shapeCentre } from "../core/geometry/outline.ts";
+import type { Point } from "../core/geometry/point.ts";
+import { formatDistance } from "../core/model/length.ts";
+import type { Plan } from "../core/model/plan.ts";
+import { type Brush, fill, stroke, traceLine } from "./brush.ts";
+import { type Box, boxWidth, drawWords } from "./draw-words.ts";
+import { toPx, toSheet } from "./viewport.ts";
+
+const INSET_PX = 16;
+const MARKS_MOST = 8;
+
+/** Each says its label and how far beyond the edge it lies. */
+export function drawFarMarks(brush: Brush, plan: Plan, book: CropBook): void {
+  const { colours, view, widthPx, heightPx } = brush;
+  const taken: Box[] = [
+    { left: 0, top: heightPx - 62, width: 260, height: 62 },
+    { left: widthPx - 70, top: 0, width: 70, height: 110 },
+  ];
+  const far = plan.surroundings
+    .filter((entry) => entry.what === "pollen" && book.kind(entry.kind ?? "") !== undefined)
+    .map((entry) => ({ entry, at: toPx(view, shapeCentre(entry.outline)) }))
+    .filter(({ at }) => at.x < 0 || at.y < 0 || at.x > widthPx || at.y > heightPx);
+  for (const { entry, at } of far.slice(0, MARKS_MOST)) {
+    const edge = edgePlace(brush, at);
+    const beyond = toSheet(view, edge);
+    const centre = shapeCentre(entry.outline);
+    const away = Math.hypot(centre.x - beyond.x, centre.y - beyond.y);
+    const text = `${entry.label}, ${formatDistance(away, plan.units)} further`;
+    const width = boxWidth(brush, "note", text);
+    const box = boxBeside(brush, edge, width, taken);
+    if (!box) continue;
+    taken.push(box);
+    drawArrow(brush, edge, Math.atan2(at.y - edge.y, at.x - edge.x));
+    drawWords(
+      brush,
+      { x: box.left + width / 2, y: box.top + 9 },
+      { text, face: "note", colour: colours.inkSoft, hasHalo: true },
+    );
+  }
+}
+
+/** Where the line from the middle of the drawing to a place leaves it. */
+function edgePlace({ widthPx, heightPx }: Brush, at: Point): Point {
+  const middle = { x: widthPx / 2, y: heightPx / 2 };
+  const dx = at.x - middle.x;
+  const dy = at.y - middle.y;
+  const share = Math.min(
+    (widthPx / 2 - INSET_PX) / Math.max(Math.abs(dx), 1e-6),
+    (heightPx / 2 - INSET_PX) / Math.max(Math.abs(dy), 1e-6),
+  );
+  return { x: middle.x + dx * share, y: middle.y + dy * share };
+}
+
+function drawArrow(brush: Brush, { x, y }: Point, angle: number): void {
+  const corner = (turn: number, reach: number) => ({
+    x: x + Math.cos(angle + turn) * reach,
+    y: y + Math.sin(angle + turn) * reach,
+  });
+  traceLine(brush, [corner(0, 9), corner(2.5, 8), corner(-2.5, 8)]);
+  brush.context.closePath();
+  fill(brush, brush.colours.sheet);
+  stroke(brush, { colour: brush.colours.inkSoft, widthPx: 1.25 });
+}
+
+/** Room for the words inward of the arrow; null when others stand there. */
+function boxBeside(
+  { widthPx, heightPx }: Brush,
+  edge: Point,
+  width: number,
+  taken: readonly Box[],
+): Box | null {
+  const isLeft = edge.x < widthPx / 2;
+  const left = isLeft ? edge.x + 12 : edge.x - 12 - width;
+  const box = {
+    left: Math.min(Math.max(left, 24), widthPx - width - 4),
+    top: Math.min(Math.max(edge.y - 9, 24), heightPx - 22),
+    width,
+    height: 18,
+  };
+  const isFree = taken.every(
+    (other) =>
+      box.left > other.left + other.width ||
+      other.left > box.left + box.width ||
+      box.top > other.top + other.height ||
+      other.top > box.top + box.height,
+  );
+  return isFree ? box : null;
+}

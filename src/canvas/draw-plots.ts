@@ -1,0 +1,110 @@
+/** Beds and plantings. Code first, hatch second, outline third, colour last. */
+import type { Point } from "../core/geometry/point.ts";
+import type { BloomLook } from "./bloom-look.ts";
+import { type Brush, faded, fill, stroke, traceOutline, turned } from "./brush.ts";
+import { SIGN_PX, drawCoverSign, drawFlowerSign } from "./draw-signs.ts";
+import { BOX, boxWidth, drawBox, drawWords, wordsWidth } from "./draw-words.ts";
+import { hatchPattern } from "./hatch-pattern.ts";
+import { endLabelPlace, labelPlace } from "./label-place.ts";
+import type { BedItem, PlantingItem, SheetItem } from "./sheet-items.ts";
+
+/** Ink of what does not flower on the chosen day. */
+export const CLOSED_ALPHA = 0.32;
+const NOT_SEED_ALPHA = 0.5;
+
+export function drawBed(brush: Brush, item: BedItem): void {
+  traceOutline(brush, item.outline);
+  fill(brush, brush.colours.bed);
+  stroke(brush, { colour: brush.colours.ink, widthPx: 1 });
+}
+
+/** The bed's code beside its end, unless the bed is too small on the screen to be told apart. */
+export function drawBedCode(brush: Brush, { bed, outline, shape }: BedItem): void {
+  const place = endLabelPlace(shape, outline, brush.view, 6);
+  const { minX, maxX, minY, maxY } = outline.bounds;
+  const longPx = Math.max(maxX - minX, maxY - minY) * brush.view.scale;
+  if (longPx < wordsWidth(brush, "code", bed.code) * 1.2) return;
+  drawWords(
+    brush,
+    place.at,
+    {
+      text: bed.code,
+      face: "code",
+      colour: brush.colours.inkSoft,
+      align: place.align,
+      hasHalo: true,
+    },
+    place.angle,
+  );
+}
+
+export function hatchFill(brush: Brush, item: SheetItem): string | CanvasPattern {
+  if (!item.hatch) return brush.colours.bed;
+  return hatchPattern(brush.context, item.hatch, brush.colours, brush.view, brush.ratio);
+}
+
+export function drawPlanting(brush: Brush, item: PlantingItem, look: BloomLook): void {
+  const { colours } = brush;
+  const isSeed = item.planting.purpose === "seed";
+  faded(brush, look === "closed" ? CLOSED_ALPHA : 1, () => {
+    traceOutline(brush, item.outline);
+    if (isSeed) fill(brush, hatchFill(brush, item));
+    else faded(brush, NOT_SEED_ALPHA, () => fill(brush, hatchFill(brush, item)));
+    if (item.planting.cover !== "none") drawNet(brush, item);
+    if (look === "open" || look === "perhaps") drawOpenEdge(brush, item, look);
+    stroke(
+      brush,
+      isSeed
+        ? { colour: colours.ink, widthPx: 1.5 }
+        : { colour: colours.inkSoft, widthPx: 1.25, dash: [4, 3] },
+    );
+  });
+}
+
+/** A second line inside the outline: something stands over the planting. */
+function drawNet(brush: Brush, item: PlantingItem): void {
+  const { context, colours } = brush;
+  context.save();
+  context.clip("evenodd");
+  stroke(brush, { colour: colours.ink, widthPx: 8 });
+  stroke(brush, { colour: colours.sheet, widthPx: 6 });
+  context.restore();
+  traceOutline(brush, item.outline);
+}
+
+/** In flower: a heavy double edge; perhaps in flower: broken. */
+function drawOpenEdge(brush: Brush, item: PlantingItem, look: "open" | "perhaps"): void {
+  const { colours } = brush;
+  const dash = look === "open" ? undefined : [7, 5];
+  stroke(brush, { colour: colours.ink, widthPx: 7, ...(dash ? { dash } : {}) });
+  stroke(brush, { colour: colours.sheet, widthPx: 3.5 });
+  traceOutline(brush, item.outline);
+}
+
+/** The code that stands on the stake, in a box of paper, with signs for cover and open flowers. */
+export function drawPlantingCode(brush: Brush, item: PlantingItem, look: BloomLook): void {
+  const { planting, shape, outline } = item;
+  const isOpen = look === "open" || look === "perhaps";
+  const signs = (planting.cover === "none" ? 0 : 1) + (isOpen ? 1 : 0);
+  const widthPx = boxWidth(brush, "code", planting.code) + signs * SIGN_PX;
+  const place = labelPlace(shape, outline, brush.view, { widthPx, heightPx: BOX.heightPx });
+  if (!place) return;
+  faded(brush, look === "closed" ? CLOSED_ALPHA : 1, () => {
+    turned(brush, place.at, place.angle, () => drawCodeBox(brush, item, widthPx, isOpen));
+  });
+}
+
+function drawCodeBox(brush: Brush, { planting }: PlantingItem, widthPx: number, isOpen: boolean) {
+  const { colours } = brush;
+  const edge = planting.purpose === "seed" ? colours.ink : colours.inkSoft;
+  const box = { left: -widthPx / 2, top: -9.5, width: widthPx, height: BOX.heightPx };
+  drawBox(brush, box, edge, 0.75);
+  const start: Point = { x: box.left + BOX.sidePx, y: 0.5 };
+  drawWords(brush, start, { text: planting.code, face: "code", colour: edge, align: "left" });
+  let x = start.x + wordsWidth(brush, "code", planting.code) + SIGN_PX / 2 + 1;
+  if (planting.cover !== "none") {
+    drawCoverSign(brush, { x, y: 0 }, planting.cover);
+    x += SIGN_PX;
+  }
+  if (isOpen) drawFlowerSign(brush, { x, y: 0 });
+}

@@ -1,0 +1,78 @@
+/** What lies under the pointer, and what lies in a box. */
+import type { Bounds } from "../core/geometry/bounds.ts";
+import { growBounds } from "../core/geometry/bounds.ts";
+import { gapBetween } from "../core/geometry/gap.ts";
+import { type Outline, outlineContains } from "../core/geometry/outline.ts";
+import type { Point } from "../core/geometry/point.ts";
+import type { SheetItem, SheetItems } from "./sheet-items.ts";
+
+const RANK: Readonly<Record<SheetItem["what"], number>> = { planting: 0, bed: 1, surrounding: 2 };
+
+export function pointOutline({ x, y }: Point): Outline {
+  return {
+    hasInside: false,
+    rings: [Float64Array.of(x, y)],
+    bounds: { minX: x, minY: y, maxX: x, maxY: y },
+  };
+}
+
+/**
+ * Everything under a place, the topmost first: plantings over beds over surroundings, then what
+ * lies within reach without holding the place (thin outlines, single plants).
+ */
+export function itemsAt(items: SheetItems, place: Point, reachM: number): readonly SheetItem[] {
+  const near = items.within(growBounds(pointOutline(place).bounds, reachM)).toReversed();
+  const byRank = (list: readonly SheetItem[]) =>
+    [...list].sort((a, b) => RANK[a.what] - RANK[b.what]);
+  const holding = near.filter((item) => outlineContains(item.outline, place.x, place.y));
+  const beside = near.filter(
+    (item) =>
+      !holding.includes(item) &&
+      gapBetween(pointOutline(place), item.outline).distanceM <= reachM,
+  );
+  // A single plant beside the pointer lies over the ground under it.
+  const plants = beside.filter((item) => item.shape.shape === "point");
+  const rest = beside.filter((item) => item.shape.shape !== "point");
+  return [...plants, ...byRank(holding), ...byRank(rest)];
+}
+
+/** What lies wholly inside a box. */
+export function itemsInside(items: SheetItems, box: Bounds): readonly SheetItem[] {
+  return items
+    .within(box)
+    .filter(
+      ({ outline: { bounds } }) =>
+        bounds.minX >= box.minX &&
+        bounds.maxX <= box.maxX &&
+        bounds.minY >= box.minY &&
+        bounds.maxY <= box.maxY,
+    );
+}
+
+export function boxBetween(a: Point, b: Point): Bounds {
+  return {
+    minX: Math.min(a.x, b.x),
+    minY: Math.min(a.y, b.y),
+    maxX: Math.max(a.x, b.x),
+    maxY: Math.max(a.y, b.y),
+  };
+}
+
+/** The nearest place on an outline's edge, within reach of a place; null when there is none. */
+export function edgeNear(
+  items: SheetItems,
+  place: Point,
+  reachM: number,
+): { readonly at: Point; readonly item: SheetItem } | null {
+  let best: { readonly at: Point; readonly item: SheetItem } | null = null;
+  let bestM = reachM;
+  for (const item of items.within(growBounds(pointOutline(place).bounds, reachM))) {
+    // Without an inside, a place on the ground is measured to the edge as well.
+    const edge = { ...item.outline, hasInside: false };
+    const gap = gapBetween(pointOutline(place), edge);
+    if (gap.distanceM > bestM) continue;
+    bestM = gap.distanceM;
+    best = { at: gap.to, item };
+  }
+  return best;
+}

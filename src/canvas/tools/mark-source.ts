@@ -1,0 +1,44 @@
+/** Marking a pollen source outside the beds: a wild stand, a neighbour's row. */
+import { drawnIds, nextId } from "../../core/edits/edit.ts";
+import { addSurrounding } from "../../core/edits/object-edits.ts";
+import type { Surrounding } from "../../core/model/plan.ts";
+import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
+import { onStep, snapStep } from "../snap.ts";
+import { clickOrDrag, panGesture } from "./gestures.ts";
+import type { SheetPointer, Tool } from "./tool.ts";
+
+export const markSourceTool: Tool = {
+  cursor: "crosshair",
+  press: (start) => clickOrDrag(start, mark, () => panGesture(start)),
+  hover: () => undefined,
+  key: () => false,
+  leave: () => undefined,
+};
+
+/** Its kind is that of the first variety until the particulars say otherwise. */
+function mark(pointer: SheetPointer): void {
+  const { plan, layoutId, book, commit, select, pickTool, announce } = usePlanStore.getState();
+  const id = nextId("source-", drawnIds(plan, layoutOf(plan, layoutId)));
+  const kind = plan.varieties[0]?.kind;
+  const stepM = snapStep(plan.units);
+  const place = (metres: number) =>
+    pointer.isAlt ? metres : Math.round(onStep(metres, 0, stepM) * 1e6) / 1e6;
+  const surrounding: Surrounding = {
+    id,
+    label: "Pollen source",
+    what: "pollen",
+    outline: { shape: "point", x: place(pointer.at.x), y: place(pointer.at.y) },
+    ...(kind === undefined ? {} : { kind }),
+    flowering: "yes",
+    cover: "none",
+  };
+  commit(addSurrounding(surrounding));
+  select([id]);
+  pickTool("select");
+  const name = kind === undefined ? undefined : book.kind(kind)?.name;
+  announce(
+    name === undefined
+      ? "Pollen source marked. Say in its particulars what flowers there."
+      : `Pollen source marked as ${name}. Change what flowers there in its particulars.`,
+  );
+}

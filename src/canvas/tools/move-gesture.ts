@@ -1,0 +1,141 @@
+/** Dragging what is selected. Every frame is an edit of the committed plan, never of the last one. */
+import type { Edit } from "../../core/edits/edit.ts";
+import { bedUnder } from "../../core/edits/move-objects.ts";
+import { moveShape, shapeCentre, shapeCorners, turnShape } from "../../core/geometry/outline.ts";
+import { type Point, turnPoint } from "../../core/geometry/point.ts";
+import { formatLength } from "../../core/model/length.ts";
+import type { AreaShape, Bed, Shape } from "../../core/model/plan.ts";
+import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
+import { turnAndMove, turnBetweenBeds } from "../move-edit.ts";
+import { objectNames } from "../object-names.ts";
+import { type SheetItem, sheetItems } from "../sheet-items.ts";
+import { type Guide, endSketch, sketch } from "../sketch-store.ts";
+import {
+  type Frame,
+  type SnapSettings,
+  boundsInFrame,
+  snapMove,
+  snapStep,
+} from "../snap.ts";
+import { snapTargets } from "../snap-targets.ts";
+import { useView } from "../view-store.ts";
+import type { Gesture, SheetPointer } from "./tool.ts";
+
+/** Snapping takes hold from so many pixels. */
+export const SNAP_PX = 7;
+
+interface Moved {
+  readonly edit: Edit;
+  /** Where the grabbed object comes to lie, metres from where it was. */
+  readonly shift: Point;
+  readonly guides: readonly Guide[];
+}
+
+/** @param grabbed the object under the pointer: it snaps, the others keep their places to it */
+export function moveGesture(start: SheetPointer, grabbed: SheetItem): Gesture {
+  const { selection, plan, layoutId } = usePlanStore.getState();
+  const layout = layoutOf(plan, layoutId);
+  const title = `Move ${objectNames(plan, layout, selection)}`;
+  const moved = (pointer: SheetPointer) => movedTo(start, pointer, grabbed, selection, title);
+  return {
+    move: (pointer) => {
+      const { edit, shift, guides } = moved(pointer);
+      usePlanStore.getState().preview(edit);
+      const text = formatLength(Math.hypot(shift.x, shift.y), plan.units);
+      sketch({ isMoving: true, guides, readout: { at: pointer.at, text }, cursor: "grabbing" });
+    },
+    end: (pointer) => {
+      endSketch();
+      usePlanStore.getState().commit(moved(pointer).edit);
+    },
+    cancel: () => {
+      endSketch();
+      usePlanStore.getState().cancelPreview();
+    },
+  };
+}
+
+function movedTo(
+  start: SheetPointer,
+  pointer: SheetPointer,
+  grabbed: SheetItem,
+  selection: readonly string[],
+  title: string,
+): Moved {
+  const { plan, layoutId } = usePlanStore.getState();
+  const layout = layoutOf(plan, layoutId);
+  const from = bedOf(grabbed, layout.beds);
+  const locked = pointer.isShift ? dominant(start, pointer, frameFor(grabbed.shape, from)) : null;
+  const raw = locked?.shift ?? {
+    x: pointer.at.x - start.at.x,
+    y: pointer.at.y - start.at.y,
+  };
+  let placed: Shape = moveShape(grabbed.shape, raw.x, raw.y);
+  let turnDeg = 0;
+  let over: Bed | undefined;
+  if (grabbed.what === "planting") {
+    over = bedUnder(layout, placed, grabbed.planting.bed);
+    const canTurn = selection.length === 1 && !pointer.isAlt && over?.id !== from?.id;
+    if (canTurn) turnDeg = turnBetweenBeds(grabbed.planting.outline, from, over);
+    placed = turnShape(placed, shapeCentre(placed), turnDeg);
+  }
+  const frame = frameFor(placed, over);
+  const { shift, guides } = pointer.isAlt
+    ? { shift: { x: 0, y: 0 }, guides: [] }
+    : snapMove(frame, boundsInFrame(frame, shapeCorners(placed)), settingsFor(frame, grabbed, placed, over, selection), locked?.axes);
+  const whole = { x: raw.x + shift.x, y: raw.y + shift.y };
+  const shape = grabbed.shape as AreaShape;
+  return {
+    edit: turnAndMove(layoutId, selection, shape, turnDeg, whole, title),
+    shift: whole,
+    guides,
+  };
+}
+
+function bedOf(grabbed: SheetItem, beds: readonly Bed[]): Bed | undefined {
+  return grabbed.what === "planting"
+    ? beds.find((bed) => bed.id === grabbed.planting.bed)
+    : undefined;
+}
+
+/** The bed's directions for what lies on a bed, else the object's own, else the sheet's. */
+function frameFor(shape: Shape, bed: Bed | undefined): Frame {
+  const outline = bed?.outline.shape === "rectangle" ? bed.outline : shape;
+  return outline.shape === "rectangle"
+    ? { origin: { x: outline.x, y: outline.y }, turnDeg: outline.turnDeg }
+    : { origin: { x: 0, y: 0 }, turnDeg: 0 };
+}
+
+function settingsFor(
+  frame: Frame,
+  grabbed: SheetItem,
+  placed: Shape,
+  over: Bed | undefined,
+  selection: readonly string[],
+): SnapSettings {
+  const { plan, layoutId, book } = usePlanStore.getState();
+  const layout = layoutOf(plan, layoutId);
+  const items = sheetItems(plan, layout, book);
+  // On a bed the grid counts from its near corner; elsewhere places move on in steps.
+  const from = over?.outline.shape === "rectangle" ? over.outline : grabbed.shape;
+  const corner = boundsInFrame(frame, shapeCorners(from));
+  return {
+    lines: snapTargets(items, frame, grabbed.what, placed, new Set(selection), over),
+    reachM: SNAP_PX / useView.getState().view.scale,
+    stepM: snapStep(plan.units),
+    gridFrom: { x: corner.minX, y: corner.minY },
+  };
+}
+
+/** With Shift held the move keeps to the frame's direction it goes furthest in. */
+function dominant(start: SheetPointer, pointer: SheetPointer, { turnDeg }: Frame) {
+  const origin = { x: 0, y: 0 };
+  const raw = { x: pointer.at.x - start.at.x, y: pointer.at.y - start.at.y };
+  const inside = turnPoint(raw, origin, -turnDeg);
+  const isAcross = Math.abs(inside.x) >= Math.abs(inside.y);
+  const kept = isAcross ? { x: inside.x, y: 0 } : { x: 0, y: inside.y };
+  return {
+    shift: turnPoint(kept, origin, turnDeg),
+    axes: { x: !isAcross, y: isAcross },
+  };
+}

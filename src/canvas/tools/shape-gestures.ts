@@ -1,0 +1,202 @@
+/** Pulling the handles of the one object selected: its size, its turn, its corners. */
+import { setOutline, turnObjects } from "../../core/edits/move-objects.ts";
+import { normalTurn, shapeCentre } from "../../core/geometry/outline.ts";
+import { type Point, directionDeg } from "../../core/geometry/point.ts";
+import { formatLength } from "../../core/model/length.ts";
+import type { PolygonShape, RectangleShape } from "../../core/model/plan.ts";
+import { ringProblem } from "../../core/model/ring.ts";
+import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
+import type { Handle } from "../handles.ts";
+import { objectNames } from "../object-names.ts";
+import { ownFrame, resizedRectangle } from "../resize-rectangle.ts";
+import { type SheetItem, sheetItems } from "../sheet-items.ts";
+import { endSketch, sketch } from "../sketch-store.ts";
+import { onStep, snapStep } from "../snap.ts";
+import { snapTargets } from "../snap-targets.ts";
+import { useView } from "../view-store.ts";
+import { SNAP_PX } from "./move-gesture.ts";
+import type { Gesture, SheetPointer } from "./tool.ts";
+
+/** With Shift held turns go in steps of this many degrees. */
+const TURN_STEP = 15;
+/** Turns come to rest on those of beds from so many degrees. */
+const TURN_REACH = 3;
+
+export function handleGesture(start: SheetPointer, item: SheetItem, handle: Handle): Gesture {
+  if (handle.kind === "turn") return turnGesture(start, item);
+  if (item.shape.shape === "rectangle" && handle.kind === "size") {
+    return sizeGesture(start, item, item.shape, handle);
+  }
+  if (item.shape.shape === "polygon" && handle.kind !== "size") {
+    return cornerGesture(start, item, item.shape, handle);
+  }
+  return { move: () => undefined, end: () => undefined, cancel: () => undefined };
+}
+
+function titled(verb: string, item: SheetItem): string {
+  const { plan, layoutId } = usePlanStore.getState();
+  return `${verb} ${objectNames(plan, layoutOf(plan, layoutId), [item.id])}`;
+}
+
+function putBack(): void {
+  endSketch();
+  usePlanStore.getState().cancelPreview();
+}
+
+function sizeGesture(
+  start: SheetPointer,
+  item: SheetItem,
+  shape: RectangleShape,
+  handle: Extract<Handle, { kind: "size" }>,
+): Gesture {
+  const title = titled("Resize", item);
+  const { plan, layoutId, book } = usePlanStore.getState();
+  const layout = layoutOf(plan, layoutId);
+  // The pointer keeps its distance to the edge it has hold of.
+  const frame = ownFrame(shape);
+  const bed =
+    item.what === "planting"
+      ? layout.beds.find((entry) => entry.id === item.planting.bed)
+      : undefined;
+  const items = sheetItems(plan, layout, book);
+  const lines = snapTargets(items, frame, item.what, shape, new Set([item.id]), bed);
+  const grab = grabOffset(start, shape, handle);
+  const resized = (pointer: SheetPointer) =>
+    resizedRectangle(
+      shape,
+      handle,
+      { x: pointer.at.x - grab.x, y: pointer.at.y - grab.y },
+      pointer.isAlt
+        ? null
+        : { lines, reachM: SNAP_PX / useView.getState().view.scale, stepM: snapStep(plan.units) },
+      pointer.isShift,
+    );
+  return {
+    move: (pointer) => {
+      const { shape: next, guides } = resized(pointer);
+      usePlanStore.getState().preview(setOutline(layoutId, item.id, next, title));
+      const text = `${formatLength(next.widthM, plan.units)} × ${formatLength(next.lengthM, plan.units)}`;
+      sketch({ guides, isMoving: true, readout: { at: pointer.at, text } });
+    },
+    end: (pointer) => {
+      endSketch();
+      usePlanStore.getState().commit(setOutline(layoutId, item.id, resized(pointer).shape, title));
+    },
+    cancel: putBack,
+  };
+}
+
+/** From the edge or corner that is pulled to where the pointer took hold. */
+function grabOffset(
+  start: SheetPointer,
+  shape: RectangleShape,
+  { across, along }: Extract<Handle, { kind: "size" }>,
+): Point {
+  const angle = (shape.turnDeg * Math.PI) / 180;
+  const x = (across * shape.widthM) / 2;
+  const y = (along * shape.lengthM) / 2;
+  const at = {
+    x: shape.x + x * Math.cos(angle) + y * Math.sin(angle),
+    y: shape.y - x * Math.sin(angle) + y * Math.cos(angle),
+  };
+  return { x: start.at.x - at.x, y: start.at.y - at.y };
+}
+
+function turnGesture(start: SheetPointer, item: SheetItem): Gesture {
+  const title = titled("Turn", item);
+  const { layoutId } = usePlanStore.getState();
+  const centre = shapeCentre(item.shape);
+  const present = item.shape.shape === "rectangle" ? item.shape.turnDeg : 0;
+  const liked = likedTurns(item);
+  const turned = (pointer: SheetPointer) => {
+    const raw = present + directionDeg(centre, pointer.at) - directionDeg(centre, start.at);
+    if (pointer.isAlt) return normalTurn(raw);
+    if (pointer.isShift) return normalTurn(Math.round(raw / TURN_STEP) * TURN_STEP);
+    const near = liked.find((turn) => Math.abs(quarter(raw - turn)) <= TURN_REACH);
+    return normalTurn(near === undefined ? Math.round(raw) : raw - quarter(raw - near));
+  };
+  const edit = (pointer: SheetPointer) =>
+    turnObjects(layoutId, [item.id], centre, turned(pointer) - present, title);
+  return {
+    move: (pointer) => {
+      usePlanStore.getState().preview(edit(pointer));
+      const degrees = Math.round(turned(pointer) * 10) / 10;
+      sketch({
+        isMoving: true,
+        cursor: "grabbing",
+        readout: { at: pointer.at, text: `turn ${degrees}°` },
+      });
+    },
+    end: (pointer) => {
+      endSketch();
+      usePlanStore.getState().commit(edit(pointer));
+    },
+    cancel: putBack,
+  };
+}
+
+/** The part of a turn that is left over from quarter turns, -45 to 45 degrees. */
+function quarter(turnDeg: number): number {
+  return turnDeg - Math.round(turnDeg / 90) * 90;
+}
+
+/** Turns others have: of a planting's own bed, of the other beds, and straight up. */
+function likedTurns(item: SheetItem): readonly number[] {
+  const { plan, layoutId } = usePlanStore.getState();
+  const { beds } = layoutOf(plan, layoutId);
+  const own = item.what === "planting" ? item.planting.bed : undefined;
+  const others = own === undefined ? beds : beds.filter((bed) => bed.id === own);
+  const turns = others
+    .filter((bed) => bed.id !== item.id)
+    .flatMap((bed) => (bed.outline.shape === "rectangle" ? [bed.outline.turnDeg] : []));
+  return [...turns, 0];
+}
+
+function cornerGesture(
+  start: SheetPointer,
+  item: SheetItem,
+  shape: PolygonShape,
+  handle: Extract<Handle, { kind: "corner" | "new-corner" }>,
+): Gesture {
+  const title = titled(handle.kind === "corner" ? "Move a corner of" : "Add a corner to", item);
+  const { layoutId, plan } = usePlanStore.getState();
+  const stepM = snapStep(plan.units);
+  let last: PolygonShape | null = null;
+  let problem: string | null = null;
+  const pulled = (pointer: SheetPointer): PolygonShape => {
+    const place = pointer.isAlt
+      ? pointer.at
+      : { x: onStep(pointer.at.x, 0, stepM), y: onStep(pointer.at.y, 0, stepM) };
+    const corner = [place.x, place.y] as const;
+    const corners = [...shape.corners];
+    corners.splice(
+      handle.kind === "corner" ? handle.index : handle.index + 1,
+      handle.kind === "corner" ? 1 : 0,
+      corner,
+    );
+    return { ...shape, corners };
+  };
+  const attempt = (pointer: SheetPointer) => {
+    const next = pulled(pointer);
+    problem = ringProblem(next.corners);
+    if (problem === null) last = next;
+  };
+  return {
+    move: (pointer) => {
+      attempt(pointer);
+      if (last) usePlanStore.getState().preview(setOutline(layoutId, item.id, last, title));
+      const away = Math.hypot(pointer.at.x - start.at.x, pointer.at.y - start.at.y);
+      const text = problem === null ? formatLength(away, plan.units) : "would cross itself";
+      sketch({ isMoving: true, readout: { at: pointer.at, text } });
+    },
+    end: (pointer) => {
+      attempt(pointer);
+      endSketch();
+      const { commit, cancelPreview, announce } = usePlanStore.getState();
+      if (last) commit(setOutline(layoutId, item.id, last, title));
+      else cancelPreview();
+      if (problem !== null) announce(`That corner would give ${problem}.`);
+    },
+    cancel: putBack,
+  };
+}

@@ -1,0 +1,18 @@
+/** The tool behind each name. */
+import type { ToolName } from "../../store/plan-store.ts";
+import { drawBedTool } from "./draw-bed.ts";
+import { drawOutlineTool } from "./draw-outline.ts";
+import { markSourceTool } from "./mark-source.ts";
+import { measureTool } from "./measure.ts";
+import { panTool } from "./pan.ts";
+import { selectTool } from "./select.ts";
+import type { Tool } from "./tool.ts";
+
+export const tools: Readonly<Record<ToolName, Tool>> = {
+  select: selectTool,
+  pan: panTool,
+  "draw-bed": drawBedTool,
+  "draw-outline": drawOutlineTool,
+  "mark-source": markSourceTool,
+  measure: measureTool,
+};

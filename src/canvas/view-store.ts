@@ -1,0 +1,50 @@
+/** Where the sheet is looked at. Never part of the plan, never in its history. */
+import { create } from "zustand";
+import type { Bounds } from "../core/geometry/bounds.ts";
+import type { Point } from "../core/geometry/point.ts";
+import {
+  type Inset,
+  type Size,
+  type View,
+  fittedView,
+  pannedBy,
+  resizedView,
+  zoomedAbout,
+} from "./viewport.ts";
+
+/** Room for the grid's letters and numbers, the north arrow and the scale bar. */
+const FIT_INSET: Inset = { left: 44, top: 40, right: 44, bottom: 76 };
+
+interface ViewStore extends Size {
+  readonly view: View;
+  /** Device pixels to a CSS pixel. */
+  readonly ratio: number;
+  /** What the view was fitted to and still shows, until it is panned or zoomed by hand. */
+  readonly fitted: Bounds | null;
+  readonly resize: (size: Size) => void;
+  readonly setRatio: (ratio: number) => void;
+  readonly fit: (bounds: Bounds) => void;
+  readonly pan: (dxPx: number, dyPx: number) => void;
+  readonly zoom: (about: Point, factor: number) => void;
+}
+
+export const useView = create<ViewStore>()((set) => ({
+  view: { scale: 24, x: 0, y: 0 },
+  widthPx: 0,
+  heightPx: 0,
+  ratio: 1,
+  fitted: null,
+  resize: (size) =>
+    set(({ view, fitted, widthPx, heightPx }) => ({
+      ...size,
+      view: fitted
+        ? fittedView(fitted, size, FIT_INSET)
+        : resizedView(view, { widthPx, heightPx }, size),
+    })),
+  setRatio: (ratio) => set({ ratio }),
+  fit: (bounds) =>
+    set((state) => ({ view: fittedView(bounds, state, FIT_INSET), fitted: bounds })),
+  pan: (dxPx, dyPx) => set(({ view }) => ({ view: pannedBy(view, dxPx, dyPx), fitted: null })),
+  zoom: (about, factor) =>
+    set(({ view }) => ({ view: zoomedAbout(view, about, factor), fitted: null })),
+}));

@@ -1,0 +1,20 @@
+export const help = `Wideberth: how far apart seed plots must stand, and a map to plant them by.
+
+wideberth check FILE [--json] [--all] [--layout NAME]
+    Checks a plan file or a GeoJSON FeatureCollection of plantings and prints the findings.
+    --json         one object for programs: pairs and findings
+    --all          also the pairs that distance keeps apart
+    --layout NAME  this layout instead of the chosen or first one
+
+wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait] [--layout NAME]
+    Writes the plot map as a PDF: map sheets at a true ratio, notes, plot list.
+    --paper NAME   A4, Letter, A3, A5, Legal or Tabloid
+    --ratio N      1:N exactly, on as many sheets as it takes; without it a
+                   standard ratio at which the plots' codes can be read
+
+wideberth --help
+wideberth --version
+
+FILE and PLAN may be - for stdin, and -o - is stdout.
+Exit codes: 0 no conflict (map: written), 1 conflicts, 2 bad input or usage, said on stderr.
+`;

@@ -1,0 +1,49 @@
+/** The command line. Exit codes: 0 no conflict, 1 conflicts, 2 the input is bad. */
+import { check } from "./check.ts";
+import { help } from "./help.ts";
+import { map } from "./map.ts";
+import { Refusal } from "./refusal.ts";
+import { version } from "./version.ts";
+
+const commands: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
+  check,
+  map,
+};
+
+async function run(args: readonly string[]): Promise<number> {
+  const [name, ...rest] = args;
+  if (name === undefined) throw new Refusal(["wideberth: no command given.", "", help.trimEnd()]);
+  if (name === "--version" || name === "-V") return say(`${version}\n`);
+  const isHelp = [name, ...rest].some((arg) => arg === "--help" || arg === "-h");
+  if (name === "help" || isHelp) return say(help);
+  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  if (!command) {
+    const names = Object.keys(commands).join(" or ");
+    throw new Refusal([`wideberth: got "${name}", expected ${names}.`, "See wideberth --help."]);
+  }
+  return command(rest);
+}
+
+function say(words: string): number {
+  process.stdout.write(words);
+  return 0;
+}
+
+// Whoever reads our output may stop early, as `head` does.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+});
+
+try {
+  process.exitCode = await run(process.argv.slice(2));
+} catch (error) {
+  // Never Node's own code 1, which would read as "conflicts".
+  process.exitCode = 2;
+  const isRefused = error instanceof Refusal;
+  const words = isRefused ? error.message : `This is a fault in Wideberth: ${faultText(error)}`;
+  process.stderr.write(`${words}\n`);
+}
+
+function faultText(error: unknown): string {
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
+}

@@ -1,0 +1,115 @@
+/** `wideberth map PLAN -o FILE`: the plot map as a PDF. */
+import { writeFile } from "node:fs/promises";
+import { runChecks } from "../core/checks/run-checks.ts";
+import { ratioText } from "../core/exports/drawing-ratio.ts";
+import { MAX_SHEETS, oneSheetRatio, planSheets, suggestRatio } from "../core/exports/page-plan.ts";
+import { type Orientation, type PaperName, paperNames } from "../core/exports/paper.ts";
+import type { Layout, Plan } from "../core/model/plan.ts";
+import { onlyArgument, parseOptions, usage } from "./options.ts";
+import { fileTrouble, readInput } from "./read-input.ts";
+import { Refusal } from "./refusal.ts";
+
+export async function map(args: readonly string[]): Promise<number> {
+  const { values, positionals } = parseOptions("map", args, {
+    output: { type: "string", short: "o" },
+    paper: { type: "string", default: "A4" },
+    ratio: { type: "string" },
+    landscape: { type: "boolean", default: false },
+    portrait: { type: "boolean", default: false },
+    layout: { type: "string" },
+  });
+  const path = onlyArgument("map", "PLAN", positionals);
+  const output = values.output ?? "";
+  if (output === "") throw usage("map", "Say where the map goes: -o FILE");
+  if (values.landscape && values.portrait) throw usage("map", "Choose --landscape or --portrait");
+  const paper = paperNamed(values.paper);
+  const orientation: Orientation = values.portrait ? "portrait" : "landscape";
+  const wanted = values.ratio === undefined ? undefined : ratioOf(values.ratio);
+
+  const input = await readInput(path, values.layout);
+  const { plan, layout, book } = input;
+  const ratio = wanted ?? suggestRatio(plan, layout, paper, orientation);
+  const sheets = sheetCount(plan, layout, paper, orientation, ratio);
+  // The PDF writer and its type are large: only this command pays for them.
+  const [{ plotMapPdf }, { mapFonts }] = await Promise.all([
+    import("../core/exports/plot-map.ts"),
+    import("./font.ts"),
+  ]);
+  const result = runChecks(plan, layout, book);
+  const settings = { paper, orientation, ratio, printedAt: printedAt(new Date()) };
+  const made = await plotMapPdf({ plan, layout, result, book }, settings, mapFonts);
+  await write(output, made.bytes);
+
+  const pages = `${made.pages} ${made.pages === 1 ? "page" : "pages"}`;
+  const said = [
+    `${output === "-" ? "stdout" : output}: ${pages}, ${ratioText(ratio, plan.units)} on ${paper} ${orientation}`,
+    ...(sheets > 1 ? [oneSheetHint(plan, layout, paper, orientation, sheets)] : []),
+    ...(made.unplacedLabels.length > 0
+      ? [`No room on the drawing for: ${made.unplacedLabels.join(", ")}; see the plot list`]
+      : []),
+  ];
+  process.stderr.write(`${said.join("\n")}\n`);
+  return 0;
+}
+
+function paperNamed(text: string): PaperName {
+  const found = paperNames.find((name) => name.toLowerCase() === text.toLowerCase());
+  if (!found) throw usage("map", `Got paper "${text}", expected ${paperNames.join(", ")}`);
+  return found;
+}
+
+/** `100` or `1:100`; the decimal mark may be a comma. */
+function ratioOf(text: string): number {
+  const ratio = Number(/^(?:1:)?(\d+(?:[.,]\d+)?)$/.exec(text.trim())?.[1]?.replace(",", "."));
+  if (!(ratio >= 1 && ratio <= 100_000)) {
+    throw usage("map", `Got ratio "${text}", expected 1 to 100000, for example 100 for 1:100`);
+  }
+  return ratio;
+}
+
+function sheetCount(
+  plan: Plan,
+  layout: Layout,
+  paper: PaperName,
+  orientation: Orientation,
+  ratio: number,
+): number {
+  const { rows, columns } = planSheets(plan, layout, paper, orientation, ratio);
+  const count = rows * columns;
+  if (count <= MAX_SHEETS) return count;
+  const fitting = oneSheetRatio(plan, layout, paper, orientation);
+  throw usage(
+    "map",
+    `1:${ratio} takes ${count} sheets of ${paper}, more than ${MAX_SHEETS}; 1:${fitting} would do with fewer`,
+  );
+}
+
+function oneSheetHint(
+  plan: Plan,
+  layout: Layout,
+  paper: PaperName,
+  orientation: Orientation,
+  sheets: number,
+): string {
+  const ratio = oneSheetRatio(plan, layout, paper, orientation);
+  return `The map takes ${sheets} sheets; at 1:${ratio} it goes on one`;
+}
+
+async function write(output: string, bytes: Uint8Array): Promise<void> {
+  if (output === "-") {
+    process.stdout.write(bytes);
+    return;
+  }
+  try {
+    await writeFile(output, bytes);
+  } catch (error) {
+    throw new Refusal([`${output}: ${fileTrouble(error)}.`]);
+  }
+}
+
+/** Local date and time, `2027-03-02 09:40`. */
+function printedAt(now: Date): string {
+  const two = (part: number) => String(part).padStart(2, "0");
+  const day = [now.getFullYear(), two(now.getMonth() + 1), two(now.getDate())].join("-");
+  return `${day} ${two(now.getHours())}:${two(now.getMinutes())}`;
+}

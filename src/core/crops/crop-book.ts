@@ -1,0 +1,80 @@
+/** The kinds of a plan: the built-in ones, and the plan's own added or put in their place. */
+import { kinds as builtInKinds } from "./kinds.ts";
+import type { Kind } from "./crop.ts";
+import { type KindRelation, speciesRelation } from "./species-relation.ts";
+
+export interface CropBook {
+  readonly kinds: readonly Kind[];
+  kind(id: string): Kind | undefined;
+  /**
+   * The kind a text names: id, common name, other name or botanical name, in any case, in the
+   * singular or a plain plural. A botanical name shared by kinds gives the first of them.
+   */
+  find(text: string): Kind | undefined;
+  /** How readily two kinds cross; the same both ways. */
+  relation(a: Kind, b: Kind): KindRelation;
+}
+
+const builtIn = makeBook([]);
+
+/** The built-in kinds with a plan's own: an own kind with a built-in id stands in its place. */
+export function cropBook(ownKinds: readonly Kind[] = []): CropBook {
+  return ownKinds.length === 0 ? builtIn : makeBook(ownKinds);
+}
+
+function makeBook(ownKinds: readonly Kind[]): CropBook {
+  const byId = new Map([...builtInKinds, ...ownKinds].map((kind) => [kind.id, kind]));
+  const kinds = [...byId.values()];
+  const names = nameIndex([...ownKinds, ...kinds]);
+  return {
+    kinds,
+    kind: (id) => byId.get(id),
+    find: (text) =>
+      spellings(text)
+        .map((spelling) => names.get(spelling))
+        .find((kind) => kind !== undefined),
+    relation: speciesRelation,
+  };
+}
+
+/** Plain name -> kind. Earlier sorts of name go before later ones, earlier kinds before later. */
+function nameIndex(kinds: readonly Kind[]): ReadonlyMap<string, Kind> {
+  const sorts: readonly ((kind: Kind) => readonly string[])[] = [
+    (kind) => [kind.id],
+    (kind) => [kind.name],
+    (kind) => kind.otherNames,
+    (kind) => [kind.botanicalName],
+    (kind) => [kind.species],
+  ];
+  const index = new Map<string, Kind>();
+  for (const namesOf of sorts) {
+    for (const kind of kinds) {
+      for (const name of namesOf(kind)) {
+        const key = plain(name);
+        if (!index.has(key)) index.set(key, kind);
+      }
+    }
+  }
+  return index;
+}
+
+function plain(text: string): string {
+  return text
+    .normalize("NFC")
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_-]+/g, " ");
+}
+
+/** The text itself, then without the ending of a plural, then with one. */
+function spellings(text: string): readonly string[] {
+  const key = plain(text);
+  return [
+    key,
+    key.replace(/s$/, ""),
+    key.replace(/es$/, ""),
+    key.replace(/ies$/, "y"),
+    key.replace(/ves$/, "f"),
+    `${key}s`,
+  ];
+}

@@ -1,0 +1,176 @@
+/** Checked features to a plan: varieties from kind and name, one layout, no beds. */
+import type { Kind } from "../crops/crop.ts";
+import type { LonLat } from "../geometry/local-frame.ts";
+import { civilFromDay, dayFromCivil, isoFromDay } from "../model/day.ts";
+import { emptyPlan } from "../model/empty-plan.ts";
+import type { Layout, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
+import type { Corner } from "../model/ring.ts";
+import { LIMITS } from "../model/schema-parts.ts";
+import { type Feature, type FeatureProperties, knownProperties } from "./geojson-schema.ts";
+
+export interface PlacedFeature {
+  readonly index: number;
+  readonly feature: Feature;
+  readonly kind: Kind;
+  /** Sheet metres; a Point is one ring of one corner. */
+  readonly rings: readonly (readonly Corner[])[];
+}
+
+/** What a plan keeps of a feature beyond its own fields. */
+interface FeatureExtras {
+  /** The feature's id where it is no plan id: a number, or text with other signs. */
+  readonly featureId?: string | number;
+  /** Properties Wideberth does not read. */
+  readonly properties?: Readonly<Record<string, unknown>>;
+}
+
+const PLAN_ID = /^[A-Za-z0-9._:-]{1,64}$/;
+
+/** @param name of the place and plan */
+export function planFromFeatures(
+  features: readonly PlacedFeature[],
+  origin: LonLat,
+  name: string,
+): Plan {
+  const ids = planIds(features);
+  const varieties = varietyList();
+  const plantings: Planting[] = [];
+  const surroundings: Surrounding[] = [];
+  features.forEach((placed, place) => {
+    const id = ids[place] as string;
+    if (placed.feature.geometry.type === "Point") surroundings.push(sourceOf(placed, id));
+    else plantings.push(plantingOf(placed, id, varieties.idFor(placed, id)));
+  });
+  const title = name.slice(0, LIMITS.name);
+  const plan = emptyPlan("geojson", 2000);
+  return {
+    ...plan,
+    title,
+    season: seasonOf(features),
+    site: { ...plan.site, name: title, position: { ...origin } },
+    varieties: varieties.list,
+    surroundings,
+    layouts: [{ ...(plan.layouts[0] as Layout), plantings }],
+  };
+}
+
+/** The id of a feature: its own, or one made from its place in the list, counted from 1. */
+export function featureId({ feature, index }: Pick<PlacedFeature, "feature" | "index">) {
+  return feature.id ?? `feature-${index + 1}`;
+}
+
+/** The id a feature came with, as it came; the plan's own id for anything else. */
+export function featureIds(plan: Plan, layout: Layout): (id: string) => string | number {
+  const given = new Map<string, string | number>();
+  for (const item of [...layout.plantings, ...plan.surroundings]) {
+    const { featureId: own } = item as FeatureExtras;
+    if (own !== undefined) given.set(item.id, own);
+  }
+  return (id) => given.get(id) ?? id;
+}
+
+/** Ids fit for a plan file; a feature's own id wherever it is one. */
+function planIds(features: readonly PlacedFeature[]): readonly string[] {
+  const own = features.map((placed) => String(featureId(placed)));
+  const taken = new Set(own);
+  return own.map((id, place) => {
+    if (PLAN_ID.test(id)) return id;
+    let made = `feature-${(features[place] as PlacedFeature).index + 1}`;
+    while (taken.has(made)) made += "-x";
+    taken.add(made);
+    return made;
+  });
+}
+
+function extrasOf(placed: PlacedFeature, id: string): FeatureExtras {
+  const given = featureId(placed);
+  const { properties } = placed.feature;
+  // Half a bloom window cannot be used, but is not thrown away either.
+  const isHalf = (properties.bloomStart === undefined) !== (properties.bloomEnd === undefined);
+  const unread = Object.entries(properties).flatMap(([key, value]) => {
+    const isLoneDate = isHalf && /^bloom(Start|End)$/.test(key) && typeof value === "number";
+    if (isLoneDate) return [[key, isoFromDay(value)] as const];
+    return knownProperties.has(key) ? [] : [[key, value] as const];
+  });
+  return {
+    ...(given === id ? {} : { featureId: given }),
+    ...(unread.length > 0 ? { properties: Object.fromEntries(unread) } : {}),
+  };
+}
+
+/** One variety per kind and name; a planting without a name is a variety of its own. */
+function varietyList() {
+  const list: Variety[] = [];
+  const byKey = new Map<string, string>();
+  const idFor = ({ feature, kind }: PlacedFeature, planting: string): string => {
+    const name = (feature.properties.variety ?? "").trim();
+    const isHybrid = feature.properties.hybrid === "true";
+    const plain = name.normalize("NFC").toLowerCase();
+    const key = plain === "" ? `#${planting}` : `${kind.id}|${plain}|${isHybrid}`;
+    const known = byKey.get(key);
+    if (known !== undefined) return known;
+    const id = `variety-${list.length + 1}`;
+    byKey.set(key, id);
+    list.push({ id, name, kind: kind.id, ...(isHybrid ? { hybrid: true } : {}) });
+    return id;
+  };
+  return { list, idFor };
+}
+
+function plantingOf(placed: PlacedFeature, id: string, variety: string): Planting {
+  const { properties } = placed.feature;
+  const [outer = [], ...holes] = placed.rings.map((ring) =>
+    ring.map(([x, y]): [number, number] => [x, y]),
+  );
+  const planting: Planting = {
+    id,
+    code: String(featureId(placed)),
+    variety,
+    outline: { shape: "polygon", corners: outer, ...(holes.length > 0 ? { holes } : {}) },
+    purpose: properties.purpose ?? "seed",
+    ...bloomOf(properties),
+    ...(properties.isolationM === undefined ? {} : { isolationM: properties.isolationM }),
+    ...(properties.level === undefined ? {} : { level: properties.level }),
+    flowering: properties.flowering ?? "yes",
+    cover: properties.cover ?? "none",
+  };
+  return { ...planting, ...extrasOf(placed, id) };
+}
+
+function sourceOf(placed: PlacedFeature, id: string): Surrounding {
+  const { properties } = placed.feature;
+  const [x, y] = placed.rings[0]?.[0] ?? [0, 0];
+  const name = (properties.variety ?? "").trim();
+  const source: Surrounding = {
+    id,
+    label: `${featureId(placed)} ${name === "" ? placed.kind.name : name}`.slice(0, LIMITS.name),
+    what: "pollen",
+    outline: { shape: "point", x, y },
+    kind: placed.kind.id,
+    ...(name === "" ? {} : { varietyName: name }),
+    ...bloomOf(properties),
+    flowering: properties.flowering ?? "yes",
+    cover: properties.cover ?? "none",
+  };
+  return { ...source, ...extrasOf(placed, id) };
+}
+
+/** A window needs both its days; with one of them it is not known. */
+function bloomOf({ bloomStart: first, bloomEnd: last }: FeatureProperties) {
+  return first === undefined || last === undefined ? {} : { bloom: { first, last } };
+}
+
+/** The calendar years of all bloom dates. */
+function seasonOf(features: readonly PlacedFeature[]): Plan["season"] {
+  const days = features.flatMap(({ feature: { properties } }) =>
+    [properties.bloomStart, properties.bloomEnd].filter((day) => day !== undefined),
+  );
+  const years = days.map((day) => civilFromDay(day).year);
+  const from = years.length > 0 ? Math.min(...years) : 2000;
+  const to = years.length > 0 ? Math.max(...years) : 2000;
+  return {
+    name: years.length === 0 ? "" : from === to ? String(from) : `${from} to ${to}`,
+    first: dayFromCivil({ year: from, month: 1, day: 1 }),
+    last: dayFromCivil({ year: to, month: 12, day: 31 }),
+  };
+}

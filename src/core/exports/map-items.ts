@@ -1,0 +1,99 @@
+/** What a plot map shows of a layout, before it is cut into sheets. */
+import type { CheckResult } from "../checks/run-checks.ts";
+import type { IsolationFinding } from "../checks/finding.ts";
+import type { CropBook } from "../crops/crop-book.ts";
+import { type Outline, outlineOf } from "../geometry/outline.ts";
+import type { Layout, Plan } from "../model/plan.ts";
+import { type Hatch, hatchByGroup } from "./hatch.ts";
+import { type StyleName, coverWords, plantingStyle, surroundingStyle } from "./map-style.ts";
+
+/** Everything the map is made from. */
+export interface PlotMapInput {
+  readonly plan: Plan;
+  readonly layout: Layout;
+  readonly result: CheckResult;
+  readonly book: CropBook;
+}
+
+export interface MapItem {
+  readonly id: string;
+  readonly what: "site" | "bed" | "planting" | "surrounding";
+  readonly outline: Outline;
+  readonly style: StyleName;
+  readonly hatch: Hatch | null;
+  /** Crossing group the hatch stands for. */
+  readonly group: string | null;
+  /** Words on the map; empty for none. */
+  readonly label: string;
+}
+
+/** A finding that is measured between two places, with its number in the list of findings. */
+export interface NumberedFinding {
+  readonly number: number;
+  readonly finding: IsolationFinding;
+}
+
+export interface MapContent {
+  /** In drawing order: the lowest first. */
+  readonly items: readonly MapItem[];
+  readonly measured: readonly NumberedFinding[];
+}
+
+export function mapContent({ plan, layout, result, book }: PlotMapInput): MapContent {
+  const hatches = hatchByGroup(plan, (kind) => book.kind(kind)?.group);
+  const kinds = new Map(plan.varieties.map((variety) => [variety.id, variety.kind]));
+  const hatched = (kind: string | undefined) => {
+    const group = book.kind(kind ?? "")?.group ?? null;
+    return { group, hatch: group === null ? null : (hatches.get(group) ?? null) };
+  };
+  const measured = result.findings.flatMap((finding, index): readonly NumberedFinding[] =>
+    finding.check === "isolation" ? [{ number: index + 1, finding }] : [],
+  );
+  const inConflict = new Set(
+    measured
+      .filter(({ finding }) => finding.severity === "conflict")
+      .flatMap(({ finding }) => finding.subjects),
+  );
+  const plain = { hatch: null, group: null };
+  return {
+    measured,
+    items: [
+      ...(plan.site.outline
+        ? [
+            {
+              id: "site",
+              what: "site" as const,
+              outline: outlineOf(plan.site.outline),
+              style: "site" as const,
+              ...plain,
+              label: "",
+            },
+          ]
+        : []),
+      ...plan.surroundings.map((item) => ({
+        id: item.id,
+        what: "surrounding" as const,
+        outline: outlineOf(item.outline),
+        style: surroundingStyle(item),
+        ...(item.what === "pollen" ? hatched(item.kind) : plain),
+        label: item.label,
+      })),
+      ...layout.beds.map((bed) => ({
+        id: bed.id,
+        what: "bed" as const,
+        outline: outlineOf(bed.outline),
+        style: "bed" as const,
+        ...plain,
+        label: bed.code,
+      })),
+      ...layout.plantings.map((planting) => ({
+        id: planting.id,
+        what: "planting" as const,
+        outline: outlineOf(planting.outline),
+        style: plantingStyle(planting, inConflict.has(planting.id)),
+        ...hatched(kinds.get(planting.variety)),
+        label: [planting.code, coverWords(planting.cover)].filter((part) => part !== "").join(" "),
+      })),
+    ],
+  };
+}

@@ -1,0 +1,176 @@
+/**
+ * The plot map: a plan's layout as a PDF for helpers in the field. Map sheets at a true ratio,
+ * then the notes, then the plot list.
+ */
+import type { Layout, Plan } from "../model/plan.ts";
+import { farSources } from "./far-sources.ts";
+import { numberedWords } from "./finding-items.ts";
+import { notePages, noteWidth, plotPages } from "./list-pages.ts";
+import { mapGrid } from "./map-grid.ts";
+import { type PlotMapInput, mapContent } from "./map-items.ts";
+import { type MapSet, type MapSheetPage, mapSheetPage } from "./map-sheets.ts";
+import { type PlotMapSettings, mapTitle, stampText } from "./map-text.ts";
+import { noteItems } from "./note-items.ts";
+import { MAX_SHEETS, meets, planSheets } from "./page-plan.ts";
+import { type PdfFonts, pdfWriter } from "./pdf-writer.ts";
+import { plotRows } from "./plot-rows.ts";
+import type { Page, TextRuler } from "./scene.ts";
+
+export interface PlotMap {
+  readonly bytes: Uint8Array;
+  readonly pages: number;
+  /** Words that found no room on the drawing; they are listed in the notes. */
+  readonly unplacedLabels: readonly string[];
+}
+
+/** Called after each step; awaited, so that a screen can be drawn in between. */
+export type Progress = (done: number, total: number) => void | Promise<void>;
+
+/** Thrown when the signal says stop. */
+export class PlotMapStopped extends Error {}
+
+/**
+ * Makes the PDF. The same input, settings and fonts give the same bytes. Throws a RangeError when
+ * the ratio would take more than MAX_SHEETS sheets: ask planSheets first.
+ */
+export async function plotMapPdf(
+  input: PlotMapInput,
+  settings: PlotMapSettings,
+  fonts: PdfFonts,
+  onProgress: Progress = () => undefined,
+  signal?: { readonly aborted: boolean },
+): Promise<PlotMap> {
+  const writer = pdfWriter(mapTitle(input.plan), settings.printedAt, fonts);
+  const scenes = plotMapPages(input, settings, writer.ruler);
+  const total = 2 * scenes.sheets + 2;
+  let done = 0;
+  const step = async () => {
+    done += 1;
+    await onProgress(Math.min(done, total), total);
+    if (signal?.aborted === true) throw new PlotMapStopped("The plot map was stopped");
+  };
+  const pages: Page[] = [];
+  let unplacedLabels: readonly string[] = [];
+  for (const part of scenes.parts) {
+    const made = part();
+    pages.push(...made.pages);
+    unplacedLabels = made.unplaced;
+    await step();
+  }
+  for (const [index, page] of pages.entries()) {
+    writer.addPage(page);
+    if (index < scenes.sheets) await step();
+  }
+  const bytes = await writer.finish();
+  await step();
+  return { bytes, pages: pages.length, unplacedLabels };
+}
+
+/** `fallow-end-2027-layout-1-plot-map.pdf`: letters and digits of any script, joined by dashes. */
+export function plotMapFileName(plan: Plan, layout: Layout): string {
+  const name = [plan.site.name || plan.title, plan.season.name, layout.name, "plot map"]
+    .join(" ")
+    .normalize("NFC")
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, "-")
+    .replace(/^-+|-+$/g, "");
+  return `${Array.from(name).slice(0, 100).join("")}.pdf`;
+}
+
+interface Part {
+  readonly pages: readonly Page[];
+  readonly unplaced: readonly string[];
+}
+
+/** The pages in parts that are made one after the other, each map sheet and then the rest. */
+export interface PlotMapScenes {
+  readonly sheets: number;
+  readonly parts: readonly (() => Part)[];
+}
+
+export function plotMapPages(
+  input: PlotMapInput,
+  settings: PlotMapSettings,
+  ruler: TextRuler,
+): PlotMapScenes {
+  const { plan, layout } = input;
+  const { paper, orientation, ratio } = settings;
+  const sheetPlan = planSheets(plan, layout, paper, orientation, ratio);
+  const count = sheetPlan.rows * sheetPlan.columns;
+  if (count > MAX_SHEETS) {
+    throw new RangeError(`1:${ratio} on ${paper} takes ${count} sheets, more than ${MAX_SHEETS}`);
+  }
+  const content = mapContent(input);
+  const isFar = (id: string) =>
+    !content.items.some(
+      (item) =>
+        item.id === id && sheetPlan.sheets.some(({ window }) => meets(item.outline.bounds, window)),
+    );
+  const set: MapSet = {
+    input,
+    settings,
+    plan: sheetPlan,
+    content,
+    grid: mapGrid(sheetPlan.whole, ratio, plan.units),
+    numbered: numberedWords(input),
+    far: farSources(input, (surrounding) => isFar(surrounding.id)),
+    ruler,
+  };
+  const made: MapSheetPage[] = [];
+  return {
+    sheets: sheetPlan.sheets.length,
+    parts: [
+      ...sheetPlan.sheets.map((sheet) => (): Part => {
+        const page = mapSheetPage(set, sheet);
+        made.push(page);
+        return { pages: [page.page], unplaced: [] };
+      }),
+      () => wordPages(set, made),
+    ],
+  };
+}
+
+function wordPages(set: MapSet, made: readonly MapSheetPage[]): Part {
+  const { input, plan, ruler } = set;
+  const visible = new Set(made.flatMap(({ drawing }) => [...drawing.visible]));
+  const labelled = new Set(made.flatMap(({ drawing }) => [...drawing.labelled]));
+  const unplaced = [...visible]
+    .filter((item) => item.label !== "" && !labelled.has(item))
+    .map((item) => item.label);
+  const setting = {
+    plan: input.plan,
+    frame: plan.frame,
+    stamp: stampText(input.plan, input.layout, set.settings),
+    ruler,
+  };
+  const notes = noteItems(
+    input,
+    {
+      numbered: set.numbered,
+      far: set.far,
+      rest: made.flatMap(({ rest }) => rest),
+      unplaced,
+      unshown: unshownNames(input, ruler),
+    },
+    noteWidth(plan.frame),
+    ruler,
+  );
+  return {
+    pages: [...notePages(notes, setting), ...plotPages(plotRows(input, set.grid), setting)],
+    unplaced,
+  };
+}
+
+/** Codes and labels of what has a character in its name that the type cannot show. */
+function unshownNames({ plan, layout }: PlotMapInput, ruler: TextRuler): readonly string[] {
+  const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety.name]));
+  const isHidden = (...names: readonly string[]) => !names.every((name) => ruler.canShow(name));
+  return [
+    ...(isHidden(plan.title, plan.site.name, plan.season.name, layout.name) ? ["the plan"] : []),
+    ...layout.beds.filter((bed) => isHidden(bed.code)).map((bed) => `bed ${bed.code}`),
+    ...layout.plantings
+      .filter(({ code, variety }) => isHidden(code, varieties.get(variety) ?? ""))
+      .map((planting) => planting.code),
+    ...plan.surroundings.filter((item) => isHidden(item.label)).map((item) => item.label),
+  ];
+}

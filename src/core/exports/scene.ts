@@ -1,0 +1,147 @@
+/**
+ * What is drawn on a page, before any file format: millimetres from the page's top left corner,
+ * x to the right, y down. The same scene can become PDF or SVG.
+ */
+import type { Hatch } from "./hatch.ts";
+
+/** A place on the page, millimetres. */
+export interface PagePoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** An upright box on the page, millimetres. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Pen {
+  readonly widthMm: number;
+  /** 0 is black, 1 is white. */
+  readonly grey?: number;
+  /** Lengths of strokes and gaps, mm; absent: unbroken. */
+  readonly dashMm?: readonly number[];
+}
+
+export interface LineMark {
+  readonly kind: "line";
+  readonly points: readonly PagePoint[];
+  readonly pen: Pen;
+}
+
+export interface AreaMark {
+  readonly kind: "area";
+  /** Outer ring, then holes; closed without repeating the first corner. */
+  readonly rings: readonly (readonly PagePoint[])[];
+  /** Grey of the ground, 0 black to 1 white; null leaves what lies beneath. */
+  readonly fill: number | null;
+  readonly hatch: Hatch | null;
+  readonly pen: Pen | null;
+}
+
+export interface CircleMark {
+  readonly kind: "circle";
+  readonly centre: PagePoint;
+  readonly radiusMm: number;
+  readonly fill: number | null;
+  readonly pen: Pen | null;
+}
+
+export interface TextMark {
+  readonly kind: "text";
+  /** On the baseline, at the left end, middle or right end of the text. */
+  readonly at: PagePoint;
+  readonly text: string;
+  readonly sizePt: number;
+  readonly isBold: boolean;
+  readonly align: "left" | "middle" | "right";
+  /** Degrees clockwise about `at`. */
+  readonly turnDeg: number;
+}
+
+/** Marks seen only inside a box. */
+export interface GroupMark {
+  readonly kind: "group";
+  readonly clip: Box;
+  readonly marks: readonly Mark[];
+}
+
+export type Mark = LineMark | AreaMark | CircleMark | TextMark | GroupMark;
+
+export interface Page {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** Shown in the list of pages, e.g. "Sheet 2". */
+  readonly name: string;
+  readonly marks: readonly Mark[];
+}
+
+/** Measures text; the font belongs to whoever writes the file. */
+export interface TextRuler {
+  /** Width in mm. */
+  readonly width: (text: string, sizePt: number, isBold?: boolean) => number;
+  /** Whether the font has a shape for every character. */
+  readonly canShow: (text: string) => boolean;
+}
+
+export const MM_PER_POINT = 25.4 / 72;
+/** Height of capitals as a share of the type size, for the plot map's face. */
+export const CAP_HEIGHT = 0.714;
+
+/** Height of capitals in mm. */
+export function capHeight(sizePt: number): number {
+  return sizePt * MM_PER_POINT * CAP_HEIGHT;
+}
+
+export function line(points: readonly PagePoint[], pen: Pen): LineMark {
+  return { kind: "line", points, pen };
+}
+
+export function area(
+  ring: readonly PagePoint[],
+  fill: number | null,
+  pen: Pen | null,
+  hatch: Hatch | null = null,
+): AreaMark {
+  return { kind: "area", rings: [ring], fill, hatch, pen };
+}
+
+export interface TextStyle {
+  readonly isBold?: boolean;
+  readonly align?: TextMark["align"];
+  readonly turnDeg?: number;
+}
+
+export function text(
+  at: PagePoint,
+  words: string,
+  sizePt: number,
+  style: TextStyle = {},
+): TextMark {
+  return {
+    kind: "text",
+    at,
+    text: words,
+    sizePt,
+    isBold: style.isBold ?? false,
+    align: style.align ?? "left",
+    turnDeg: style.turnDeg ?? 0,
+  };
+}
+
+export function boxRing({ left, top, width, height }: Box): readonly PagePoint[] {
+  return [
+    { x: left, y: top },
+    { x: left + width, y: top },
+    { x: left + width, y: top + height },
+    { x: left, y: top + height },
+  ];
+}
+
+/** Every mark, those inside groups included. */
+export function allMarks(marks: readonly Mark[]): readonly Mark[] {
+  return marks.flatMap((mark) => (mark.kind === "group" ? allMarks(mark.marks) : [mark]));
+}

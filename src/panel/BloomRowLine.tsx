@@ -1,0 +1,55 @@
+import { memo } from "react";
+import type { Hatch } from "../core/exports/hatch.ts";
+import { HatchRect } from "./HatchSwatch.tsx";
+import { usePreferences } from "./preferences.ts";
+import { planNow } from "./plan-actions.ts";
+
+interface BloomRowLineProps {
+  readonly id: string;
+  readonly code: string;
+  readonly name: string;
+  /** The row for those who do not see it. */
+  readonly words: string;
+  readonly hatch: Hatch | undefined;
+  readonly isSelected: boolean;
+  /** Windows as `start,width` in percent; several with spaces between. */
+  readonly likely: string;
+  readonly outer: string;
+  readonly overlaps: string;
+}
+
+function place(span: string): { readonly x: string; readonly width: string } {
+  const [start = "0", width = "0"] = span.split(",");
+  return { x: `${start}%`, width: `${width}%` };
+}
+
+/** One planting's windows. */
+export const BloomRowLine = memo(function BloomRowLine(props: BloomRowLineProps) {
+  const { id, code, name, words, hatch, isSelected, likely, outer, overlaps } = props;
+  const theme = usePreferences((state) => state.theme);
+  return (
+    <li className="bloom-row">
+      <button
+        type="button"
+        className="bloom-code"
+        aria-pressed={isSelected}
+        aria-label={words}
+        title={`${code} ${name}`}
+        onClick={() => planNow().select([id])}
+      >
+        {code}
+      </button>
+      <svg className="bloom-bars" width="100%" height="22" aria-hidden="true" focusable="false">
+        <rect className="bloom-outer" {...place(outer)} y={4.5} height={11} />
+        <HatchRect hatch={hatch} theme={theme} {...place(likely)} y={4.5} height={11} />
+        {overlaps !== "" &&
+          overlaps.split(" ").map((overlap) => <OverlapBar key={overlap} {...place(overlap)} />)}
+      </svg>
+    </li>
+  );
+});
+
+/** Days open together with a conflicting stand: barred, so that it is not colour alone. */
+function OverlapBar(span: { readonly x: string; readonly width: string }) {
+  return <rect className="bloom-overlap" fill="url(#overlap-ticks)" {...span} y={16} height={5} />;
+}

@@ -1,0 +1,41 @@
+import { type ReactNode, useId, useLayoutEffect, useRef } from "react";
+
+interface DialogProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+  readonly isWide?: boolean;
+}
+
+/** The browser's own modal dialog: keeps the focus inside and gives it back where it came from. */
+export function Dialog({ title, onClose, children, isWide = false }: DialogProps) {
+  const ref = useRef<HTMLDialogElement>(null);
+  const headingId = useId();
+  useLayoutEffect(() => {
+    const dialog = ref.current;
+    const origin = document.activeElement;
+    dialog?.showModal();
+    return () => {
+      dialog?.close();
+      if (origin instanceof HTMLElement && origin.isConnected) origin.focus();
+    };
+  }, []);
+  return (
+    <dialog
+      ref={ref}
+      className={isWide ? "dialog dialog-wide" : "dialog"}
+      aria-labelledby={headingId}
+      onClose={() => {
+        if (ref.current?.open === false) onClose();
+      }}
+    >
+      <header className="dialog-head">
+        <h2 id={headingId}>{title}</h2>
+        <button type="button" className="quiet" onClick={onClose}>
+          Close
+        </button>
+      </header>
+      {children}
+    </dialog>
+  );
+}

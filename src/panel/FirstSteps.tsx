@@ -1,0 +1,48 @@
+import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
+import { viewNow } from "./view-state.ts";
+import { planNow } from "./plan-actions.ts";
+
+/** What to do with an empty sheet; gone with the first planting. */
+export function FirstSteps() {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  if (layout.plantings.length > 0) return null;
+  const hasBed = layout.beds.length > 0;
+  const hasVariety = plan.varieties.length > 0;
+  return (
+    <section className="first-steps" aria-labelledby="first-steps-heading">
+      <h2 id="first-steps-heading">Three steps to a first plan</h2>
+      <ol>
+        <li>
+          <p>Draw a bed{hasBed && <Done />}</p>
+          <button type="button" onClick={() => planNow().pickTool("draw-bed")}>
+            Draw on the sheet
+          </button>
+          <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
+            Type its size
+          </button>
+        </li>
+        <li>
+          <p>Add a variety to the seed list{hasVariety && <Done />}</p>
+          <button type="button" onClick={() => viewNow().ask({ kind: "variety", id: null })}>
+            Add a variety
+          </button>
+        </li>
+        <li>
+          <p>Place it in the bed: drag it from the seed list, or</p>
+          <button
+            type="button"
+            disabled={!hasBed || !hasVariety}
+            onClick={() => viewNow().ask({ kind: "place", varietyId: null, bedId: null })}
+          >
+            Place a variety
+          </button>
+        </li>
+      </ol>
+    </section>
+  );
+}
+
+function Done() {
+  return <span className="clear-text"> ✓ done</span>;
+}

@@ -1,0 +1,81 @@
+import { useState } from "react";
+import { addBed } from "../core/edits/object-edits.ts";
+import { Dialog } from "./Dialog.tsx";
+import { LengthField } from "./LengthField.tsx";
+import { TurnField } from "./NumberField.tsx";
+import { TextField } from "./TextField.tsx";
+import { onFormSubmit } from "./form-submit.ts";
+import { type TypedBed, bedFromTyped, codeProblem, suggestedBed } from "./new-bed.ts";
+import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
+import { commit, planNow } from "./plan-actions.ts";
+
+/** A bed by its numbers, measured with a tape rather than drawn. */
+export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const [typed, setTyped] = useState(() => suggestedBed(layout));
+  const set = (change: Partial<TypedBed>) => {
+    setTyped((before) => ({ ...before, ...change }));
+    return null;
+  };
+  const draw = () => {
+    const { layoutId } = planNow();
+    const bed = bedFromTyped(plan, layout, typed);
+    onClose();
+    commit(addBed(layoutId, bed));
+    planNow().select([bed.id]);
+    planNow().bringIntoView([bed.id]);
+  };
+  return (
+    <Dialog title="New bed" onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(draw)}>
+        <TextField
+          label="Code"
+          value={typed.code}
+          hint="What stands on the stake."
+          onApply={(text) => codeProblem(layout, text, null) ?? set({ code: text.trim() })}
+        />
+        <div className="field-pair">
+          <LengthField
+            label="Width"
+            value={typed.widthM}
+            isSize
+            onApply={(widthM) => set({ widthM })}
+          />
+          <LengthField
+            label="Length"
+            value={typed.lengthM}
+            isSize
+            onApply={(lengthM) => set({ lengthM })}
+          />
+        </div>
+        <TurnField
+          label="Turn, clockwise"
+          value={typed.turnDeg}
+          onApply={(turnDeg) => {
+            set({ turnDeg });
+          }}
+        />
+        <div className="field-pair">
+          <LengthField
+            label="Middle, right (x)"
+            value={typed.x}
+            isCoordinate
+            onApply={(x) => set({ x })}
+          />
+          <LengthField
+            label="Middle, up (y)"
+            value={typed.y}
+            isCoordinate
+            onApply={(y) => set({ y })}
+          />
+        </div>
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            Draw the bed
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}

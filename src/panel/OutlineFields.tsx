@@ -1,0 +1,106 @@
+import { moveObjects, setOutline, turnObjects } from "../core/edits/move-objects.ts";
+import { outlineArea, outlineOf, shapeCentre } from "../core/geometry/outline.ts";
+import { formatArea } from "../core/model/length.ts";
+import type { PolygonShape, RectangleShape, Shape } from "../core/model/plan.ts";
+import { CornerFields } from "./CornerFields.tsx";
+import { LengthField } from "./LengthField.tsx";
+import { TurnField } from "./NumberField.tsx";
+import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
+import { commit } from "./plan-actions.ts";
+
+interface OutlineFieldsProps {
+  readonly id: string;
+  /** What undo calls it: `B02`, `B02-1`. */
+  readonly name: string;
+  readonly outline: Shape;
+}
+
+/** Size, turn and place of any shape. A bed that is moved or turned takes its plantings along. */
+export function OutlineFields({ id, name, outline }: OutlineFieldsProps) {
+  const layoutId = useShownLayout().id;
+  return (
+    <>
+      {outline.shape === "rectangle" && <RectangleFields id={id} name={name} outline={outline} />}
+      <PlaceFields id={id} name={name} outline={outline} />
+      {outline.shape !== "point" && <AreaLine outline={outline} />}
+      {outline.shape === "polygon" && (
+        <CornerFields
+          outline={outline}
+          onApply={(next: PolygonShape) => {
+            commit(setOutline(layoutId, id, next, `Reshape ${name}`));
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+interface RectangleFieldsProps extends OutlineFieldsProps {
+  readonly outline: RectangleShape;
+}
+
+function RectangleFields({ id, name, outline }: RectangleFieldsProps) {
+  const layoutId = useShownLayout().id;
+  const resize = (change: Partial<Pick<RectangleShape, "widthM" | "lengthM">>) => {
+    commit(setOutline(layoutId, id, { ...outline, ...change }, `Resize ${name}`));
+    return null;
+  };
+  const turnTo = (turnDeg: number) => {
+    const centre = { x: outline.x, y: outline.y };
+    commit(turnObjects(layoutId, [id], centre, turnDeg - outline.turnDeg, `Turn ${name}`));
+  };
+  return (
+    <>
+      <div className="field-pair">
+        <LengthField
+          label="Width"
+          value={outline.widthM}
+          isSize
+          onApply={(widthM) => resize({ widthM })}
+        />
+        <LengthField
+          label="Length"
+          value={outline.lengthM}
+          isSize
+          onApply={(lengthM) => resize({ lengthM })}
+        />
+      </div>
+      <TurnField label="Turn, clockwise" value={outline.turnDeg} onApply={turnTo} />
+    </>
+  );
+}
+
+function PlaceFields({ id, name, outline }: OutlineFieldsProps) {
+  const layoutId = useShownLayout().id;
+  const centre = shapeCentre(outline);
+  const move = (dx: number, dy: number) => {
+    commit(moveObjects(layoutId, [id], dx, dy, `Move ${name}`));
+    return null;
+  };
+  return (
+    <div className="field-pair">
+      <LengthField
+        label="Middle, right (x)"
+        value={centre.x}
+        isCoordinate
+        onApply={(x) => move(x - centre.x, 0)}
+      />
+      <LengthField
+        label="Middle, up (y)"
+        value={centre.y}
+        isCoordinate
+        onApply={(y) => move(0, y - centre.y)}
+      />
+    </div>
+  );
+}
+
+function AreaLine({ outline }: { readonly outline: Shape }) {
+  const unit = useShownPlan().units;
+  return (
+    <div className="field">
+      <span className="field-name">Ground</span>
+      <span className="field-value">{formatArea(outlineArea(outlineOf(outline)), unit)}</span>
+    </div>
+  );
+}

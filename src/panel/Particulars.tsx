@@ -1,0 +1,104 @@
+import { useMemo } from "react";
+import { removeObjects } from "../core/edits/object-edits.ts";
+import type { Bed, Planting } from "../core/model/plan.ts";
+import { usePlanStore } from "../store/plan-store.ts";
+import { BedParticulars } from "./BedParticulars.tsx";
+import { PlantingParticulars } from "./PlantingParticulars.tsx";
+import { SeveralBeds, SeveralPlantings } from "./SeveralParticulars.tsx";
+import { SurroundingParticulars } from "./SurroundingParticulars.tsx";
+import { type SelectedObjects, countedObjects, selectedObjects } from "./selected-objects.ts";
+import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
+import { viewNow } from "./view-state.ts";
+import { commit, planNow } from "./plan-actions.ts";
+
+/** Exact numbers of what is selected. */
+export function Particulars() {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const selection = usePlanStore((state) => state.selection);
+  const selected = useMemo(
+    () => selectedObjects(plan, layout, selection),
+    [plan, layout, selection],
+  );
+  const { beds, plantings, surroundings } = selected;
+  const [bed] = beds;
+  const [planting] = plantings;
+  const [surrounding] = surroundings;
+  const total = beds.length + plantings.length + surroundings.length;
+  return (
+    <section className="region particulars" aria-labelledby="particulars-heading">
+      <header className="region-head">
+        <h2 id="particulars-heading" tabIndex={-1}>
+          Particulars
+        </h2>
+        <p className="region-note">{total === 0 ? "nothing selected" : countedObjects(selected)}</p>
+      </header>
+      {total === 0 && <NothingSelected />}
+      {total === 1 && bed && <BedParticulars key={bed.id} bed={bed} />}
+      {total === 1 && planting && <PlantingParticulars key={planting.id} planting={planting} />}
+      {total === 1 && surrounding && (
+        <SurroundingParticulars key={surrounding.id} surrounding={surrounding} />
+      )}
+      {total > 1 && <Several key={selection.join(" ")} beds={beds} plantings={plantings} />}
+      {total > 0 && <SelectionActions selected={selected} />}
+    </section>
+  );
+}
+
+function NothingSelected() {
+  return (
+    <div className="region-empty">
+      <p>Select a bed, a planting or a neighbour on the sheet, in the tables or in a list.</p>
+      <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
+        New bed by its size
+      </button>
+    </div>
+  );
+}
+
+function Several({ beds, plantings }: { beds: readonly Bed[]; plantings: readonly Planting[] }) {
+  return (
+    <>
+      {beds.length > 0 && <SeveralBeds beds={beds} />}
+      {plantings.length > 0 && <SeveralPlantings plantings={plantings} />}
+    </>
+  );
+}
+
+function SelectionActions({ selected }: { selected: SelectedObjects }) {
+  const layoutId = useShownLayout().id;
+  const selection = usePlanStore((state) => state.selection);
+  const [bed] = selected.beds;
+  const names = [
+    ...selected.beds.map((entry) => `bed ${entry.code}`),
+    ...selected.plantings.map((entry) => entry.code),
+    ...selected.surroundings.map((entry) => entry.label),
+  ];
+  const what = names.length === 1 ? (names[0] ?? "") : `${names.length} objects`;
+  const show = () => {
+    viewNow().showSheet();
+    planNow().bringIntoView(selection);
+  };
+  const remove = () => {
+    commit(removeObjects(layoutId, selection, `Delete ${what}`));
+    document.getElementById("particulars-heading")?.focus();
+  };
+  return (
+    <div className="region-foot">
+      <button type="button" onClick={show}>
+        Show on the sheet
+      </button>
+      {names.length === 1 && bed && (
+        <button
+          type="button"
+          onClick={() => viewNow().ask({ kind: "place", varietyId: null, bedId: bed.id })}
+        >
+          Place a variety
+        </button>
+      )}
+      <button type="button" onClick={remove}>
+        Delete {what}
+      </button>
+    </div>
+  );
+}

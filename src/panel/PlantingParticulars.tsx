@@ -1,0 +1,85 @@
+import { changePlantings } from "../core/edits/object-edits.ts";
+import type { Planting } from "../core/model/plan.ts";
+import { BloomFields } from "./BloomFields.tsx";
+import { ChoiceField } from "./ChoiceField.tsx";
+import { CrossingList } from "./CrossingList.tsx";
+import { IsolationFields } from "./IsolationFields.tsx";
+import { CountField } from "./NumberField.tsx";
+import { OutlineFields } from "./OutlineFields.tsx";
+import { StretchFields } from "./StretchFields.tsx";
+import { NoteField, TextField } from "./TextField.tsx";
+import { codeProblem } from "./new-bed.ts";
+import { choicesOf, purposeWords } from "./plan-words.ts";
+import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
+import { commit } from "./plan-actions.ts";
+
+export function PlantingParticulars({ planting }: { readonly planting: Planting }) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const layoutId = useShownLayout().id;
+  const { code } = planting;
+  const change = (changes: Parameters<typeof changePlantings>[2], title: string) =>
+    commit(changePlantings(layoutId, [planting.id], changes, title));
+  const rename = (text: string) => {
+    const problem = codeProblem(layout, text, planting.id);
+    if (problem !== null) return problem;
+    change({ code: text.trim() }, `Rename ${code} to ${text.trim()}`);
+    return null;
+  };
+  const varieties = plan.varieties.map(({ id, name }) => ({ value: id, label: name }));
+  return (
+    <div className="fields">
+      <h3>
+        Planting <span className="code">{code}</span>
+      </h3>
+      <ChoiceField
+        label="Variety"
+        value={planting.variety}
+        choices={varieties}
+        onPick={(variety) => change({ variety }, `Change variety of ${code}`)}
+      />
+      <TextField label="Code" value={code} onApply={rename} />
+      <ChoiceField
+        label="Purpose"
+        value={planting.purpose}
+        choices={choicesOf(purposeWords)}
+        onPick={(purpose) => change({ purpose }, `Change purpose of ${code}`)}
+      />
+      <div className="field-pair">
+        <CountField
+          label="Plants"
+          value={planting.plants}
+          onApply={(plants) => change({ plants }, `Set plants of ${code}`)}
+        />
+        <CountField
+          label="Rows"
+          value={planting.rows}
+          onApply={(rows) => change({ rows }, `Set rows of ${code}`)}
+        />
+      </div>
+      <h4>Place</h4>
+      <StretchFields planting={planting} />
+      <OutlineFields id={planting.id} name={code} outline={planting.outline} />
+      <h4>Bloom</h4>
+      <BloomFields planting={planting} onChange={change} />
+      <h4>Isolation</h4>
+      <IsolationFields planting={planting} onChange={change} />
+      <CrossingList id={planting.id} />
+      <h4>Records</h4>
+      <TextField
+        label="Lot"
+        value={planting.lot ?? ""}
+        onApply={(text) => {
+          if (text.length > 200) return "A lot has at most 200 letters";
+          change({ lot: text.trim() === "" ? undefined : text.trim() }, `Set lot of ${code}`);
+          return null;
+        }}
+      />
+      <NoteField
+        label="Note"
+        value={planting.note ?? ""}
+        onApply={(text) => change({ note: text === "" ? undefined : text }, `Note on ${code}`)}
+      />
+    </div>
+  );
+}

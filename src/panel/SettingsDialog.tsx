@@ -1,0 +1,74 @@
+import { changePlan } from "../core/edits/object-edits.ts";
+import type { Plan, PurityLevel } from "../core/model/plan.ts";
+import { ChoiceField } from "./ChoiceField.tsx";
+import { DayField } from "./DayField.tsx";
+import { Dialog } from "./Dialog.tsx";
+import { SiteFields } from "./SiteFields.tsx";
+import { TextField } from "./TextField.tsx";
+import { choicesOf, levelWords, unitWords } from "./plan-words.ts";
+import { useShownPlan } from "./use-shown-plan.ts";
+import { commit } from "./plan-actions.ts";
+
+/** What holds for the whole plan. Every field applies at once, as one step to undo. */
+export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
+  const plan = useShownPlan();
+  const setLevel = (level: PurityLevel) => commit(changePlan({ level }, `Set level to ${level}`));
+  const setUnits = (units: Plan["units"]) =>
+    commit(changePlan({ units }, `Show lengths in ${unitWords[units]}`));
+  return (
+    <Dialog title="Plan settings" onClose={onClose} isWide>
+      <div className="fields">
+        <ChoiceField
+          label="Purity level"
+          value={plan.level}
+          choices={choicesOf(levelWords)}
+          onPick={setLevel}
+          hint="Decides which published isolation distances apply."
+        />
+        <ChoiceField
+          label="Units"
+          value={plan.units}
+          choices={choicesOf(unitWords)}
+          onPick={setUnits}
+          hint="Only what is shown; any unit can be typed in any field."
+        />
+        <SeasonFields plan={plan} />
+        <SiteFields plan={plan} />
+      </div>
+    </Dialog>
+  );
+}
+
+function SeasonFields({ plan }: { readonly plan: Plan }) {
+  const { season } = plan;
+  const set = (change: Partial<Plan["season"]>) => {
+    const next = { ...season, ...change };
+    if (next.first > next.last) return "The season would end before it starts";
+    commit(changePlan({ season: next }, "Change the season"));
+    return null;
+  };
+  return (
+    <fieldset className="field-group">
+      <legend>Season</legend>
+      <TextField
+        label="Name"
+        value={season.name}
+        onApply={(text) => {
+          if (text.trim() === "") return "A season needs a name, for example 2027";
+          if (text.length > 200) return "A name has at most 200 letters";
+          return set({ name: text.trim() });
+        }}
+      />
+      <DayField
+        label="First day"
+        value={season.first}
+        onApply={(day) => (day === undefined ? "A season needs a first day" : set({ first: day }))}
+      />
+      <DayField
+        label="Last day"
+        value={season.last}
+        onApply={(day) => (day === undefined ? "A season needs a last day" : set({ last: day }))}
+      />
+    </fieldset>
+  );
+}

@@ -1,0 +1,52 @@
+import { useDeferredValue, useMemo } from "react";
+import { removeObjects } from "../core/edits/object-edits.ts";
+import { usePlanStore } from "../store/plan-store.ts";
+import { ObjectTableView, type RowAction } from "./ObjectTableView.tsx";
+import { commit, planNow } from "./plan-actions.ts";
+import { bedTable, plantingTable, surroundingTable } from "./table-rows.ts";
+import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
+import { viewNow } from "./view-state.ts";
+
+/** Everything on the sheet as tables: the way for keyboard and screen reader. */
+export function Tables() {
+  const plan = useDeferredValue(useShownPlan());
+  const layout = useDeferredValue(useShownLayout());
+  const result = useDeferredValue(usePlanStore((state) => state.result));
+  const book = usePlanStore((state) => state.book);
+  const beds = useMemo(() => bedTable(plan, layout), [plan, layout]);
+  const plantings = useMemo(() => plantingTable(plan, layout, result), [plan, layout, result]);
+  const surroundings = useMemo(
+    () => surroundingTable(plan, (id) => book.kind(id)?.name ?? id),
+    [plan, book],
+  );
+  const remove: RowAction = {
+    label: "Delete",
+    run: (id, name) => {
+      const { layoutId } = planNow();
+      commit(removeObjects(layoutId, [id], `Delete ${name}`));
+    },
+  };
+  const place: RowAction = {
+    label: "Place a variety in",
+    short: "Place",
+    run: (id) => viewNow().ask({ kind: "place", varietyId: null, bedId: id }),
+  };
+  return (
+    <div className="tables">
+      <ObjectTableView table={beds} actions={[place, remove]}>
+        <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
+          New bed by its size
+        </button>
+      </ObjectTableView>
+      <ObjectTableView table={plantings} actions={[remove]}>
+        <button
+          type="button"
+          onClick={() => viewNow().ask({ kind: "place", varietyId: null, bedId: null })}
+        >
+          Place a variety
+        </button>
+      </ObjectTableView>
+      <ObjectTableView table={surroundings} actions={[remove]} />
+    </div>
+  );
+}

@@ -1,0 +1,82 @@
+import { type KeyboardEvent, useRef } from "react";
+import { usePlanStore } from "../store/plan-store.ts";
+import { type ToolEntry, toolEntries } from "./tools.ts";
+import { viewNow } from "./view-state.ts";
+import { planNow } from "./plan-actions.ts";
+
+/** The tools of the sheet: one stop for Tab, arrow keys inside. */
+export function ToolBar() {
+  const tool = usePlanStore((state) => state.tool);
+  const hasSelection = usePlanStore((state) => state.selection.length > 0);
+  const ref = useRef<HTMLDivElement>(null);
+
+  const moveFocus = (event: KeyboardEvent) => {
+    const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
+    if (step === undefined && event.key !== "Home" && event.key !== "End") return;
+    const buttons = [...(ref.current?.querySelectorAll("button") ?? [])];
+    const at = buttons.findIndex((button) => button === document.activeElement);
+    const next =
+      step === undefined
+        ? event.key === "Home"
+          ? 0
+          : buttons.length - 1
+        : (at + step + buttons.length) % buttons.length;
+    event.preventDefault();
+    buttons[next]?.focus();
+  };
+  const pick = (entry: ToolEntry) => {
+    planNow().pickTool(entry.name);
+    viewNow().showSheet();
+  };
+  const fit = (what: "all" | "selection") => {
+    const { selection } = planNow();
+    viewNow().showSheet();
+    planNow().bringIntoView(what === "all" ? "all" : selection);
+  };
+  return (
+    <div
+      ref={ref}
+      className="tool-bar"
+      role="toolbar"
+      aria-label="Tools"
+      tabIndex={-1}
+      onKeyDown={moveFocus}
+    >
+      {toolEntries.map((entry) => (
+        <button
+          key={entry.name}
+          type="button"
+          className="tool"
+          aria-pressed={entry.name === tool}
+          tabIndex={entry.name === tool ? 0 : -1}
+          title={`${entry.label} (${entry.key})`}
+          onClick={() => pick(entry)}
+        >
+          <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true" focusable="false">
+            <path d={entry.strokes} />
+          </svg>
+          <span>{entry.label}</span>
+        </button>
+      ))}
+      <span className="tool-gap" />
+      <button
+        type="button"
+        className="tool"
+        tabIndex={-1}
+        title="Fit all (F)"
+        onClick={() => fit("all")}
+      >
+        Fit all
+      </button>
+      <button
+        type="button"
+        className="tool"
+        tabIndex={-1}
+        disabled={!hasSelection}
+        onClick={() => fit("selection")}
+      >
+        Fit selection
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,120 @@
+/** Rows of the bloom strip: who flowers when, and where windows of a conflict lie over each other. */
+import type { DayWindow } from "../core/calendar/bloom-window.ts";
+import type { CheckResult } from "../core/checks/run-checks.ts";
+import type { Stand } from "../core/checks/stand.ts";
+import { type DayNumber, shortDate } from "../core/model/day.ts";
+
+export interface BloomRow {
+  readonly id: string;
+  /** Code of the planting, or label of the surrounding. */
+  readonly code: string;
+  readonly name: string;
+  readonly group: string;
+  readonly likely: DayWindow;
+  readonly outer: DayWindow;
+  /** Days open together with a stand it is in conflict with. */
+  readonly overlaps: readonly DayWindow[];
+  readonly isSelected: boolean;
+}
+
+export interface BloomStripRows {
+  readonly rows: readonly BloomRow[];
+  /** Stands that will flower but have no dates. */
+  readonly undated: readonly { readonly id: string; readonly code: string }[];
+}
+
+/**
+ * Rows in order of first flower. Overlaps are those with the selected stands; with nothing in
+ * bloom selected, those of every conflict.
+ */
+export function bloomRows(result: CheckResult, selection: readonly string[]): BloomStripRows {
+  const selected = new Set(selection);
+  const flowering = result.stands.filter((stand) => stand.shedsPollen);
+  const isAnySelected = flowering.some((stand) => selected.has(stand.id));
+  const overlaps = conflictOverlaps(result, (a, b) =>
+    isAnySelected ? selected.has(a) || selected.has(b) : true,
+  );
+  const rows = flowering.flatMap((stand): readonly BloomRow[] => {
+    if (stand.bloom === null) return [];
+    const { likely, outer } = stand.bloom;
+    return [
+      {
+        id: stand.id,
+        code: codeOf(stand),
+        name: stand.variety?.name ?? stand.kind.name,
+        group: stand.kind.group,
+        likely,
+        outer,
+        overlaps: overlaps.get(stand.id) ?? [],
+        isSelected: selected.has(stand.id),
+      },
+    ];
+  });
+  return {
+    rows: rows.sort(
+      (a, b) =>
+        a.likely.first - b.likely.first ||
+        a.outer.first - b.outer.first ||
+        (a.code < b.code ? -1 : 1),
+    ),
+    undated: flowering
+      .filter((stand) => stand.bloom === null)
+      .map((stand) => ({ id: stand.id, code: codeOf(stand) })),
+  };
+}
+
+function codeOf(stand: Stand): string {
+  return stand.planting?.code ?? stand.surrounding?.label ?? stand.id;
+}
+
+function conflictOverlaps(
+  { pairs, standById }: CheckResult,
+  isAsked: (a: string, b: string) => boolean,
+): ReadonlyMap<string, readonly DayWindow[]> {
+  const overlaps = new Map<string, DayWindow[]>();
+  for (const { seedParent, pollenSource, standing } of pairs) {
+    if (standing !== "conflict" || !isAsked(seedParent, pollenSource)) continue;
+    const a = standById.get(seedParent)?.bloom?.outer;
+    const b = standById.get(pollenSource)?.bloom?.outer;
+    if (!a || !b) continue;
+    const shared = { first: Math.max(a.first, b.first), last: Math.min(a.last, b.last) };
+    if (shared.first > shared.last) continue;
+    for (const id of [seedParent, pollenSource]) {
+      overlaps.set(id, joined([...(overlaps.get(id) ?? []), shared]));
+    }
+  }
+  return overlaps;
+}
+
+/** Windows that touch or overlap become one; in order. */
+function joined(windows: readonly DayWindow[]): DayWindow[] {
+  const result: DayWindow[] = [];
+  for (const window of [...windows].sort((a, b) => a.first - b.first)) {
+    const before = result.at(-1);
+    if (before && window.first <= before.last + 1) {
+      result[result.length - 1] = { first: before.first, last: Math.max(before.last, window.last) };
+    } else {
+      result.push(window);
+    }
+  }
+  return result;
+}
+
+/** A row in words, for those who do not see the bars. */
+export function bloomRowWords(row: BloomRow): string {
+  const span = (window: DayWindow) => `${shortDate(window.first)} to ${shortDate(window.last)}`;
+  const isCertain = row.likely.first === row.outer.first && row.likely.last === row.outer.last;
+  const parts = [
+    `${row.code} ${row.name}`,
+    isCertain
+      ? `in flower ${span(row.outer)}`
+      : `in flower ${span(row.likely)}, at most ${span(row.outer)}`,
+    ...row.overlaps.map((window) => `open together with a conflicting stand ${span(window)}`),
+  ];
+  return parts.join(", ");
+}
+
+/** How many rows have a flower open on a day, by their outer windows. */
+export function openOn(rows: readonly BloomRow[], day: DayNumber): number {
+  return rows.filter((row) => row.outer.first <= day && day <= row.outer.last).length;
+}

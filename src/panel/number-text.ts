@@ -1,0 +1,58 @@
+/** Numbers as people type them. One strict reader: never `Number("")`, never half of a text. */
+
+export type ReadNumber =
+  | { readonly ok: true; readonly value: number }
+  | { readonly ok: false; readonly reason: string };
+
+/** Other scripts' digits, the minus sign and the decimal comma to plain ASCII. */
+function plain(text: string): string {
+  return text
+    .normalize("NFKC")
+    .replace(/\u2212/g, "-")
+    .replace(",", ".")
+    .trim();
+}
+
+/** A whole number from 0 up, such as plants or rows. */
+export function readCount(text: string): ReadNumber {
+  const body = plain(text);
+  if (!/^\d+$/.test(body)) return { ok: false, reason: "Type a whole number, for example 24" };
+  const value = Number(body);
+  if (value > 1_000_000) return { ok: false, reason: "That is more than a million" };
+  return { ok: true, value };
+}
+
+/** A turn in degrees clockwise, from -360 to 360; a degree sign may follow. */
+export function readTurn(text: string): ReadNumber {
+  const body = plain(text.replace(/\s*(°|deg|degrees)\s*$/i, ""));
+  if (!/^-?(\d+(\.\d*)?|\.\d+)$/.test(body)) {
+    return { ok: false, reason: "Type degrees clockwise, for example 12 or -12.5" };
+  }
+  const value = Number(body);
+  if (Math.abs(value) > 360) return { ok: false, reason: "A turn is at most 360 degrees" };
+  return { ok: true, value };
+}
+
+/** A turn for reading and typing back, to a tenth of a degree. */
+export function turnText(turnDeg: number): string {
+  const rounded = Math.round(turnDeg * 10) / 10;
+  return `${rounded === 0 ? 0 : rounded}°`;
+}
+
+/** A scale written as `1:50`, `1 : 50` or `50`. */
+export function readRatio(text: string): ReadNumber {
+  const body = plain(text.replace(/^\s*1\s*:\s*/, ""));
+  if (!/^\d+(\.\d+)?$/.test(body)) return { ok: false, reason: "Type a scale, for example 1:50" };
+  const value = Number(body);
+  if (value < 1 || value > 10_000) return { ok: false, reason: "Type a scale from 1:1 to 1:10000" };
+  return { ok: true, value };
+}
+
+/** Geographic degrees within plus or minus a limit. */
+export function readDegrees(text: string, limit: number): ReadNumber {
+  const body = plain(text);
+  if (!/^-?\d+(\.\d+)?$/.test(body) || Math.abs(Number(body)) > limit) {
+    return { ok: false, reason: `Type decimal degrees from -${limit} to ${limit}` };
+  }
+  return { ok: true, value: Number(body) };
+}

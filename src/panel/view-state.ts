@@ -1,0 +1,51 @@
+/** What the window shows beside the plan: which view, which drawer, which dialog. Never saved in a plan. */
+import { create } from "zustand";
+
+export type MainView = "sheet" | "tables";
+export type Drawer = "seed-list" | "findings" | "particulars" | "bloom";
+
+export type DialogRequest =
+  | { readonly kind: "settings" }
+  | { readonly kind: "plot-map" }
+  | { readonly kind: "keys" }
+  | { readonly kind: "new-bed" }
+  | { readonly kind: "variety"; readonly id: string | null }
+  | { readonly kind: "place"; readonly varietyId: string | null; readonly bedId: string | null }
+  | { readonly kind: "rename-layout"; readonly id: string };
+
+interface ViewState {
+  readonly view: MainView;
+  /** On a narrow screen the one region that is up; null: the sheet alone. */
+  readonly drawer: Drawer | null;
+  readonly isBloomOpen: boolean;
+  readonly dialog: DialogRequest | null;
+}
+
+interface ViewActions {
+  readonly showView: (view: MainView) => void;
+  /** Brings a drawer up, or puts it away when it is up. */
+  readonly toggleDrawer: (drawer: Drawer) => void;
+  /** Clears the way to the sheet. */
+  readonly showSheet: () => void;
+  readonly toggleBloom: () => void;
+  readonly ask: (dialog: DialogRequest) => void;
+  readonly closeDialog: () => void;
+}
+
+export const useViewState = create<ViewState & ViewActions>()((set, get) => ({
+  view: "sheet",
+  drawer: null,
+  isBloomOpen: true,
+  dialog: null,
+  showView: (view) => set({ view, drawer: null }),
+  toggleDrawer: (drawer) => set({ drawer: get().drawer === drawer ? null : drawer }),
+  showSheet: () => set({ view: "sheet", drawer: null }),
+  toggleBloom: () => set({ isBloomOpen: !get().isBloomOpen }),
+  ask: (dialog) => set({ dialog }),
+  closeDialog: () => set({ dialog: null }),
+}));
+
+/** The view as it is at this moment, for what happens on a press or a key; nothing is watched. */
+export function viewNow(): ViewState & ViewActions {
+  return useViewState.getState();
+}

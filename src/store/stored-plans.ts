@@ -1,0 +1,53 @@
+/** The plans in this browser and their earlier copies, for lists to choose from. */
+import type { Origin } from "./keeping-rule.ts";
+import { copyOf, newPlanId } from "./plan-copy.ts";
+import { copiesOf, readFrom } from "./plan-db.ts";
+import { planOf, readGeneration } from "./read-generation.ts";
+import { clockText } from "./save-state.ts";
+import { openFromOutside } from "./switch-plan.ts";
+
+export interface StoredPlan {
+  readonly planId: string;
+  readonly title: string;
+  readonly revision: number;
+  /** ISO 8601 date and time. */
+  readonly savedAt: string;
+}
+
+export interface StoredCopy extends StoredPlan {
+  readonly origin: Origin;
+}
+
+/** Every plan stored in this browser, the one saved last first. */
+export async function listPlans(): Promise<readonly StoredPlan[]> {
+  const heads = await readFrom("heads", (store) => store.getAll());
+  return heads
+    .map(({ planId, title, revision, savedAt }) => ({ planId, title, revision, savedAt }))
+    .sort((a, b) => (a.savedAt < b.savedAt ? 1 : a.savedAt > b.savedAt ? -1 : 0));
+}
+
+/** Stored copies of a plan, newest first. */
+export function listGenerations(planId: string): Promise<readonly StoredCopy[]> {
+  return readFrom("generations", async (store) => {
+    const copies: StoredCopy[] = [];
+    let cursor = await store.index("summary").openKeyCursor(copiesOf(planId), "prev");
+    while (cursor) {
+      const [, revision, savedAt, origin, title] = cursor.key;
+      copies.push({ planId, title, revision, savedAt, origin });
+      cursor = await cursor.continue();
+    }
+    return copies;
+  });
+}
+
+/**
+ * Opens an earlier copy as a plan of its own; the plan it comes from stays as it is. False when
+ * the copy is damaged or gone, or when the open plan is kept open.
+ */
+export async function openGenerationAsCopy(planId: string, revision: number): Promise<boolean> {
+  const generation = await readGeneration(planId, revision);
+  const plan = generation && (await planOf(generation));
+  if (!plan) return false;
+  const remark = `copy of ${clockText(generation.savedAt, new Date())}`;
+  return openFromOutside(copyOf(plan, newPlanId(), remark), "made-here");
+}

@@ -1,0 +1,67 @@
+/** One writer per plan: the browser's own locks, which a tab that dies gives up by itself. */
+import { isCancelled } from "./storage-fault.ts";
+
+/** A lock this tab has. */
+export interface Hold {
+  readonly release: () => void;
+  /** Settles when another tab has taken the lock away; never after a release. */
+  readonly lost: Promise<void>;
+}
+
+export type LockMode =
+  /** Null at once when another tab has it. */
+  | "if-free"
+  /** Waits for its turn. */
+  | "wait"
+  /** Takes it from the tab that has it. */
+  | "steal";
+
+export function hasLocks(): boolean {
+  return typeof navigator !== "undefined" && "locks" in navigator;
+}
+
+/**
+ * Asks for a lock. Null when it is not free, or when the signal ends the wait; rejects when the
+ * browser keeps locks from this page.
+ */
+export function requestLock(
+  name: string,
+  mode: LockMode,
+  signal?: AbortSignal,
+): Promise<Hold | null> {
+  return new Promise((resolve, reject) => {
+    let isOver = false;
+    let letGo: () => void = () => undefined;
+    const kept = new Promise<void>((settle) => {
+      letGo = settle;
+    });
+    let markLost: () => void = () => undefined;
+    const lost = new Promise<void>((settle) => {
+      markLost = settle;
+    });
+    const release = () => {
+      isOver = true;
+      letGo();
+    };
+    const granted = (lock: Lock | null) => {
+      resolve(lock && { release, lost });
+      return lock ? kept : undefined;
+    };
+    navigator.locks.request(name, optionsOf(mode, signal), granted).catch((error: unknown) => {
+      // Either the lock had been granted and was taken away, or the wait for it has ended.
+      if (!isOver) markLost();
+      if (isCancelled(error) || isTimeout(error)) resolve(null);
+      else reject(error);
+    });
+  });
+}
+
+function isTimeout(error: unknown): boolean {
+  return error instanceof DOMException && error.name === "TimeoutError";
+}
+
+function optionsOf(mode: LockMode, signal: AbortSignal | undefined): LockOptions {
+  if (mode === "steal") return { steal: true };
+  if (mode === "if-free") return { ifAvailable: true };
+  return signal ? { signal } : {};
+}

@@ -1,0 +1,178 @@
+/** What holds for findings of every check: ids, order, JSON, acceptance. */
+import { describe, expect, test } from "vitest";
+import { allChecks } from "../../../src/core/checks/all-checks.ts";
+import { describeFinding, describeStanding, severitySign, severityWord, wordingFor } from "../../../src/core/checks/describe-finding.ts";
+import { findingId } from "../../../src/core/checks/finding.ts";
+import { countBySeverity } from "../../../src/core/checks/run-checks.ts";
+import type { Bed, Plan, Planting } from "../../../src/core/model/plan.ts";
+import { check, day, layoutOf, squareAt, trialPlan } from "./trial-plan.ts";
+
+const bed: Bed = { id: "b", code: "B01", outline: squareAt(0) };
+
+/** A plan in which every check has something to say. */
+function troubledPlan(): Plan {
+  const sown = { method: "sown", date: day("2027-08-01") } as const;
+  const plan = trialPlan(
+    {
+      leafy: { at: 0.2, kind: "tomato", bed: "b", plants: 2, variety: { form: "potato-leaf" } },
+      plain: { at: 3, kind: "tomato" },
+      undated: { at: 5, kind: "tomato", bloom: null },
+      late: { at: 400, kind: "common-bean", bloom: null, start: sown },
+      husk: { at: 500, kind: "husk-tomato" },
+      husk2: { at: 502, kind: "husk-tomato", purpose: "food" },
+      root: { at: 600, kind: "beet", bloom: null, start: sown },
+      cross: { at: 700, kind: "tomato", variety: { hybrid: true } },
+      caged: { at: 900, kind: "carrot", cover: "cage" },
+      squash: { at: 1200, kind: "summer-squash", isolationM: 50 },
+      squash2: { at: 1200.5, kind: "winter-squash", isolationM: 50 },
+    },
+    [],
+    { site: { name: "Garden", upBearingDeg: 0, firstAutumnFrost: day("2027-10-01") } },
+  );
+  return { ...plan, layouts: [{ ...layoutOf(plan), beds: [bed] }] };
+}
+
+describe("in a plan full of trouble", () => {
+  const plan = troubledPlan();
+  const result = check(plan);
+
+  test("every check finds something", () => {
+    const found = new Set(result.findings.map((finding) => finding.check));
+    expect(allChecks.map(({ name }) => name).filter((name) => !found.has(name))).toEqual([]);
+  });
+
+  test("findings are plain data that JSON keeps", () => {
+    expect(JSON.parse(JSON.stringify(result.findings))).toEqual(result.findings);
+    expect(JSON.parse(JSON.stringify(result.pairs))).toEqual(result.pairs);
+  });
+
+  test("ids are unique, and the same again", () => {
+    const ids = result.findings.map((finding) => finding.id);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(check(structuredClone(plan)).findings).toEqual(result.findings);
+  });
+
+  test("conflicts come first, then cautions, then unknowns, each in the order of the checks", () => {
+    const severities = ["conflict", "caution", "unknown"];
+    const names = allChecks.map(({ name }) => name);
+    const ranks = result.findings.map(
+      ({ severity, check: name }) => severities.indexOf(severity) * 100 + names.indexOf(name),
+    );
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+    expect(countBySeverity(result.findings).conflict).toBeGreaterThan(0);
+  });
+
+  test("subjects are sorted and each of them is there", () => {
+    const ids = new Set([...result.standById.keys(), "b"]);
+    for (const { subjects } of result.findings) {
+      expect(subjects).toEqual([...subjects].sort());
+      expect(subjects.filter((id) => !ids.has(id))).toEqual([]);
+    }
+  });
+
+  test("the order of plantings in the plan makes no difference to what is found", () => {
+    const layout = layoutOf(plan);
+    const turned = { ...plan, layouts: [{ ...layout, plantings: [...layout.plantings].reverse() }] };
+    // Of places equally near, the first met is named.
+    const found = (some: Plan) => check(some).findings.map(({ where: _place, ...rest }) => rest);
+    expect(found(turned)).toEqual(found(plan));
+  });
+
+  test("every finding and every pair has words, without a hole in them", () => {
+    const wording = wordingFor(plan, layoutOf(plan), (id) => result.standById.get(id));
+    const words = [
+      ...result.findings.flatMap((finding) => {
+        const { title, sentences } = describeFinding(finding, wording);
+        expect(sentences.length).toBeGreaterThan(0);
+        return [title, ...sentences];
+      }),
+      ...result.pairs.map((pair) => describeStanding(pair, wording)),
+    ];
+    for (const text of words) {
+      expect(text).not.toMatch(/undefined|null|NaN|Infinity|\[object|\(\)| {2}/);
+      expect(text.trim()).not.toBe("");
+    }
+  });
+
+  test("a severity is a sign and a word, all different", () => {
+    expect(new Set(Object.values(severitySign)).size).toBe(3);
+    expect(new Set(Object.values(severityWord)).size).toBe(3);
+  });
+});
+
+test("an id is the check and its sorted subjects", () => {
+  expect(findingId("isolation", ["q", "B2", "a"])).toBe("isolation|B2|a|q");
+  expect(findingId("safety", [], "bitter")).toBe("safety|bitter");
+});
+
+describe("an accepted finding", () => {
+  const base = trialPlan({ p: { at: 0, kind: "tomato" }, q: { at: 2, kind: "tomato", purpose: "food" } });
+  const [finding] = check(base).findings;
+  if (!finding) throw new Error("nothing found");
+  const accepted = { ...base, accepted: [{ finding: finding.id, reason: "We can live with it.", requiredM: finding.requiredM }] };
+
+  const withPlanting = (plan: Plan, id: string, changes: Partial<Planting>): Plan => ({
+    ...plan,
+    layouts: [
+      {
+        ...layoutOf(plan),
+        plantings: layoutOf(plan).plantings.map((planting) =>
+          planting.id === id ? { ...planting, ...changes } : planting,
+        ),
+      },
+    ],
+  });
+
+  test("stays away, and is kept on its own list", () => {
+    expect(check(accepted).findings).toEqual([]);
+    expect(check(accepted).accepted).toEqual([finding]);
+  });
+
+  test("stays away while only the measured distance changes", () => {
+    expect(check(withPlanting(accepted, "q", { outline: squareAt(1.5) })).findings).toEqual([]);
+  });
+
+  test("comes back when the required distance changes", () => {
+    expect(check(withPlanting(accepted, "p", { isolationM: 6 })).findings).toHaveLength(1);
+    expect(check({ ...accepted, level: "stock" }).findings).toHaveLength(1);
+  });
+
+  test("about numbers stays accepted as a variety is planted on, until more plants are needed", () => {
+    const plan = trialPlan({ p: { at: 0, kind: "carrot", plants: 40 }, q: { at: 9, kind: "lettuce", purpose: "food" } });
+    const short = check(plan).findings.find(({ check: name }) => name === "population");
+    if (!short) throw new Error("no shortfall");
+    const lived: Plan = { ...plan, accepted: [{ finding: short.id, reason: "", requiredM: short.requiredM }] };
+    expect(check(lived).accepted).toHaveLength(1);
+    const more = withPlanting(lived, "q", { variety: "v-p", plants: 2, purpose: "seed" });
+    expect(check(more).accepted).toHaveLength(1);
+    const tooFew = withPlanting(lived, "p", { plants: 3 });
+    expect(check(tooFew).findings.map(({ check: name }) => name)).toEqual(["population"]);
+  });
+
+  test("about frost comes back when the frost date changes", () => {
+    const start = { method: "sown", date: day("2027-08-01") } as const;
+    const plan = (frost: string, ids: readonly string[]): Plan => ({
+      ...trialPlan({ p: { at: 0, kind: "common-bean", bloom: null, start } }),
+      site: { name: "Garden", upBearingDeg: 0, firstAutumnFrost: day(frost) },
+      accepted: ids.map((id) => ({ finding: id, reason: "", requiredM: null })),
+    });
+    const ids = check(plan("2027-10-01", [])).findings.map(({ id }) => id);
+    expect(ids).toContain("late-seed|p|2027-10-01");
+    expect(check(plan("2027-10-01", ids)).findings).toEqual([]);
+    expect(check(plan("2027-09-20", ids)).findings.map(({ id }) => id)).toEqual(["late-seed|p|2027-09-20"]);
+  });
+
+  test("has an id short enough to keep, however many plantings it is about", () => {
+    const variety = { id: "v", name: "Long Acre" };
+    const plan = trialPlan(
+      Object.fromEntries(
+        Array.from({ length: 60 }, (_, index) => [
+          `a-planting-with-a-rather-long-id-${index}`,
+          { at: index * 2, kind: "carrot", variety, plants: 0 },
+        ]),
+      ),
+    );
+    expect(check(plan).findings.length).toBeGreaterThan(0);
+    for (const { id } of check(plan).findings) expect(id.length).toBeLessThanOrEqual(400);
+  });
+});

@@ -1,0 +1,114 @@
+/** Checks of single plantings: numbers, frost, first years, hybrids, covers, safety. */
+import { describe, expect, test } from "vitest";
+import type { Plan, Variety } from "../../../src/core/model/plan.ts";
+import { type TrialTraits, bloom, book, check, day, findingsOf, trialPlan, wordsOf } from "./trial-plan.ts";
+
+function one(kind: string, traits: TrialTraits, more: Partial<Plan> = {}): Plan {
+  return trialPlan({ p: { at: 0, kind, ...traits } }, [], more);
+}
+
+describe("population", () => {
+  const { viable, maintenance } = book.kind("carrot")?.population ?? {};
+  const few = viable?.value ?? 0;
+  const enough = maintenance?.value ?? 0;
+
+  test("has two floors, each with its source", () => {
+    expect(few).toBeGreaterThan(1);
+    expect(enough).toBeGreaterThan(few);
+    const found = (plants: number) => findingsOf(one("carrot", { plants }), "population");
+    expect(found(few - 1)).toMatchObject([{ floor: "viable", needed: few, plants: few - 1, source: viable?.source }]);
+    expect(found(few)).toMatchObject([{ floor: "maintenance", needed: enough, plants: few }]);
+    expect(found(enough)).toEqual([]);
+  });
+
+  test("adds up the plantings of one variety", () => {
+    const variety: Partial<Variety> = { id: "v", name: "Long Acre" };
+    const half = { kind: "carrot", variety, plants: Math.ceil(enough / 2) };
+    const both = trialPlan({ p: { at: 0, ...half }, q: { at: 2, ...half } });
+    expect(findingsOf(both, "population")).toEqual([]);
+    const short = trialPlan({ p: { at: 0, ...half }, q: { at: 2, ...half, plants: 1 } });
+    expect(findingsOf(short, "population")).toMatchObject([{ subjects: ["p", "q"], plants: half.plants + 1 }]);
+  });
+
+  test("leaves out what is not kept for seed", () => {
+    expect(findingsOf(one("carrot", { plants: 1, purpose: "food" }), "population")).toEqual([]);
+    expect(findingsOf(one("carrot", { plants: 1, flowering: "first-year" }), "population")).toEqual([]);
+  });
+
+  test("says nothing of plantings without a count", () => {
+    expect(findingsOf(one("carrot", {}), "population")).toEqual([]);
+  });
+});
+
+describe("late-seed", () => {
+  const sown = (date: string, frost: string | null) =>
+    one(
+      "tomato",
+      {
+        bloom: null,
+        start: { method: "sown", date: day(date) },
+        variety: { sownToFlower: [60, 80], bloomDays: [30, 40] },
+      },
+      { site: { name: "Garden", upBearingDeg: 0, ...(frost === null ? {} : { firstAutumnFrost: day(frost) }) } },
+    );
+
+  test("says when seed would ripen after the frost given, and nothing without one", () => {
+    const ripe = check(sown("2027-05-01", null)).standById.get("p")?.ripe;
+    if (!ripe) throw new Error("no ripe seed");
+    expect(findingsOf(sown("2027-05-01", null), "late-seed")).toEqual([]);
+    expect(findingsOf(sown("2027-05-01", "2027-12-01"), "late-seed")).toEqual([]);
+    expect(findingsOf(sown("2027-07-01", "2027-10-01"), "late-seed")).toMatchObject([
+      { subject: "p", severity: "caution", frost: day("2027-10-01"), ripeLatest: ripe.latest + 61 },
+    ]);
+  });
+});
+
+test("biennial: sown in place this season it will not flower in it", () => {
+  const start = { method: "sown", date: day("2027-04-10") } as const;
+  expect(findingsOf(one("beet", { bloom: null, start }), "biennial")).toMatchObject([{ subject: "p", severity: "caution" }]);
+  const noBiennial = (traits: TrialTraits, kind = "beet") =>
+    expect(findingsOf(one(kind, traits), "biennial")).toEqual([]);
+  noBiennial({ bloom: null, start: { ...start, method: "transplanted" } });
+  noBiennial({ bloom: null, start: { ...start, date: day("2026-07-10") } });
+  noBiennial({ bloom: null, start, flowering: "first-year" });
+  noBiennial({ start });
+  noBiennial({ bloom: null, start }, "tomato");
+});
+
+test("hybrid-seed: a hybrid kept for seed, not one that is eaten", () => {
+  const hybrid = { variety: { hybrid: true } };
+  expect(findingsOf(one("tomato", hybrid), "hybrid-seed")).toMatchObject([{ subject: "p", severity: "caution" }]);
+  expect(findingsOf(one("tomato", { ...hybrid, purpose: "food" }), "hybrid-seed")).toEqual([]);
+  expect(findingsOf(one("tomato", {}), "hybrid-seed")).toEqual([]);
+});
+
+describe("cover-care", () => {
+  test.each([
+    ["carrot", "cage", "no-pollinators"],
+    ["carrot", "bags", "no-pollinators"],
+    ["carrot", "hand", null],
+    ["carrot", "none", null],
+    ["tomato", "cage", null],
+    ["maize", "cage", "wind-passes"],
+    ["maize", "bags", null],
+  ] as const)("%s under %s: %s", (kind, cover, trouble) => {
+    const found = findingsOf(one(kind, { cover }), "cover-care");
+    expect(found.map((finding) => finding.trouble)).toEqual(trouble === null ? [] : [trouble]);
+  });
+
+  test("says what to do", () => {
+    expect(wordsOf(one("carrot", { cover: "cage" }), "cover-care")[0]).toMatch(/Introduce pollinators/);
+    expect(wordsOf(one("maize", { cover: "cage" }), "cover-care")[0]).toMatch(/Bags do stop it/);
+  });
+});
+
+test("safety: each caution once, with all plantings kept for seed that it is about", () => {
+  const plan = trialPlan({
+    p: { at: 0, kind: "summer-squash", bloom: bloom("07-01", "07-02") },
+    q: { at: 5, kind: "summer-squash", bloom: bloom("08-01", "08-02") },
+    r: { at: 9, kind: "summer-squash", purpose: "food" },
+  });
+  const found = findingsOf(plan, "safety").filter(({ caution }) => caution === "bitter-cucurbits");
+  expect(found).toMatchObject([{ id: "safety|bitter-cucurbits", subjects: ["p", "q"], severity: "caution" }]);
+  expect(findingsOf(one("lettuce", {}), "safety")).toEqual([]);
+});

@@ -1,0 +1,192 @@
+import { describe, expect, test } from "vitest";
+import {
+  formatArea,
+  formatDistance,
+  formatLength,
+  formatMeasured,
+  parseLength,
+} from "../../../src/core/model/length.ts";
+
+function metresOf(text: string, unit: "m" | "ft" = "m"): number | string {
+  const parsed = parseLength(text, unit);
+  return parsed.ok ? parsed.metres : parsed.reason;
+}
+
+describe("parseLength reads", () => {
+  test.each([
+    [`12' 6"`, 3.81],
+    [`12'6`, 3.81],
+    [`12′ 6″`, 3.81],
+    [`12’ 6”`, 3.81],
+    ["12´ 6''", 3.81],
+    ["12ft 6in", 3.81],
+    ["12 ft 6 1/2 in", 3.8227],
+    [`12' 6 1/2"`, 3.8227],
+    [`12' 1/2"`, 3.6703],
+    [`6"`, 0.1524],
+    [`1/2"`, 0.0127],
+    [`12' 6½"`, 3.8227],
+    ["½ in", 0.0127],
+    ["6 in", 0.1524],
+    ["12.5'", 3.81],
+    ["12,5 ft", 3.81],
+    ["12 feet", 3.6576],
+    ["1 foot 6 inches", 0.4572],
+    ["3.2m", 3.2],
+    ["3,2 m", 3.2],
+    ["3.2 M", 3.2],
+    [",5 m", 0.5],
+    [".5 m", 0.5],
+    ["3. m", 3],
+    ["320cm", 3.2],
+    ["3200 mm", 3.2],
+    ["1.2 km", 1200],
+    ["5 yd", 4.572],
+    ["2 rods", 10.0584],
+    ["1 mile", 1609.344],
+    ["0", 0],
+    ["  7.5  ", 7.5],
+    ["3.2\u00A0m", 3.2],
+    ["3.2\u202Fm", 3.2],
+    ["３．２ｍ", 3.2],
+    ["٣٫٢ m", 3.2],
+    ["३.२ m", 3.2],
+    ["1,234", 1.234],
+    ["1.234", 1.234],
+  ])("%s as %d m", (text, metres) => {
+    expect(metresOf(text)).toBeCloseTo(metres, 9);
+  });
+
+  test("a bare number in the plan's unit", () => {
+    expect(metresOf("10", "m")).toBe(10);
+    expect(metresOf("10", "ft")).toBeCloseTo(3.048, 12);
+    expect(metresOf("6 1/2", "ft")).toBeCloseTo(1.9812, 12);
+  });
+
+  test("a sign only where one is asked for", () => {
+    for (const text of ["-3 m", "\u22123 m"]) {
+      expect(parseLength(text, "m").ok).toBe(false);
+      expect(parseLength(text, "m", true)).toEqual({ ok: true, metres: -3 });
+    }
+    expect(parseLength(`-2' 3"`, "ft", true)).toEqual({ ok: true, metres: -0.6858 });
+  });
+
+  test("every decimal digit of every script", () => {
+    let digits = 0;
+    for (let code = 0x80; code <= 0x1ffff; code += 1) {
+      const char = String.fromCodePoint(code);
+      if (!/\p{Nd}/u.test(char)) continue;
+      const metres = metresOf(char) as number;
+      digits += metres;
+      if (!Number.isInteger(metres) || metres < 0 || metres > 9) throw new Error(`${char}: ${metres}`);
+    }
+    // As many nines as eights and so on: the sum of all digits is 4.5 times their number.
+    expect(digits % 45).toBe(0);
+    expect(digits).toBeGreaterThan(45 * 50);
+  });
+});
+
+describe("parseLength refuses, with a reason,", () => {
+  test.each([
+    "",
+    "   ",
+    "NaN",
+    "Infinity",
+    "1e999",
+    "1e3",
+    "0x10",
+    "12abc",
+    "12 m 3",
+    "abc",
+    "m",
+    "'",
+    "-3",
+    "+3",
+    "--3",
+    "1.2.3",
+    "1,2,3",
+    "1,234.5",
+    "1.234,5",
+    "3..2",
+    "3.,2",
+    "3,,2",
+    "1 200 m",
+    `12' 12"`,
+    `12' 6'`,
+    `12" 6"`,
+    "12ft 14in",
+    "1/0",
+    "1/0 in",
+    "1//2",
+    "101 km",
+    "99999999999999999999",
+    "3 furlongs",
+    "3 m²",
+    "five",
+  ])("%j", (text) => {
+    const parsed = parseLength(text, "m");
+    expect(parsed.ok).toBe(false);
+    expect(!parsed.ok && parsed.reason).toMatch(/\w/);
+  });
+
+  test("twelve inches and more beside feet, naming them", () => {
+    expect(metresOf(`5' 14"`)).toMatch(/14/);
+  });
+});
+
+describe("formatLength", () => {
+  test.each([
+    [3.2, "m", "3.2 m"],
+    [3, "m", "3 m"],
+    [10, "m", "10 m"],
+    [0, "m", "0 m"],
+    [-0.001, "m", "0 m"],
+    [-1.25, "m", "-1.25 m"],
+    [0.333333, "m", "0.33 m"],
+    [3.81, "ft", `12' 6"`],
+    [3.816, "ft", `12' 6 1/4"`],
+    [3.6576, "ft", "12'"],
+    [3.6639, "ft", `12' 1/4"`],
+    [0.1524, "ft", `6"`],
+    [0, "ft", `0"`],
+    [-0.6858, "ft", `-2' 3"`],
+    [3.657, "ft", "12'"],
+  ] as const)("%d m in %s is %s", (metres, unit, text) => {
+    expect(formatLength(metres, unit)).toBe(text);
+  });
+});
+
+test.each([
+  [2.74, "m", "2.7 m"],
+  [99.96, "m", "100 m"],
+  [123.4, "m", "123 m"],
+  [2.7, "ft", "8.9 ft"],
+] as const)("a distance of %d m in %s reads %s", (metres, unit, text) => {
+  expect(formatDistance(metres, unit)).toBe(text);
+});
+
+test("areas", () => {
+  expect(formatArea(12.34, "m")).toBe("12.3 m²");
+  expect(formatArea(9.290304, "ft")).toBe("100 sq ft");
+});
+
+describe("formatMeasured", () => {
+  test.each([
+    [2.74, 7.62, true, "m", "2.7", "7.6"],
+    [7.5999, 7.62, true, "m", "7.5", "7.6"],
+    [7.6, 7.62, true, "m", "7.6", "7.62"],
+    [7.619, 7.62, true, "m", "7.61", "7.62"],
+    [7.6195, 7.62, true, "m", "7.61", "7.62"],
+    [7.62, 7.62, false, "m", "7.6", "7.6"],
+    [7.6199995, 7.62, false, "ft", "25", "25"],
+    [4.572, 7.62, true, "ft", "15", "25"],
+    [0, 7.62, true, "m", "0", "7.6"],
+    [0.01, 0.04, true, "m", "0.01", "0.04"],
+  ] as const)("%d of %d m, short: %s, in %s", (measured, required, isShort, unit, left, right) => {
+    expect(formatMeasured(measured, required, isShort, unit)).toEqual({
+      measured: left,
+      required: right,
+      unit,
+    });
+  });
+});

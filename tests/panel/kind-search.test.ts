@@ -1,0 +1,21 @@
+import { expect, test } from "vitest";
+import { findKinds } from "../../src/panel/kind-search.ts";
+import { book } from "./small-plan.ts";
+
+const found = (text: string) => findKinds(book.kinds, text).map((kind) => kind.id);
+
+test("kinds are found by common and botanical name, in any case, exact ones first", () => {
+  expect(found("Tomato")[0]).toBe("tomato");
+  expect(found("solanum lycop")).toContain("tomato");
+  expect(found("carrot")[0]).toBe("carrot");
+  expect(found("carrot")).toContain("wild-carrot");
+});
+
+test("accents make no difference", () => {
+  expect(found("tomáto")[0]).toBe("tomato");
+});
+
+test("a text that is nobody's name finds nothing, and so does no text", () => {
+  expect(found("moonfruit")).toEqual([]);
+  expect(found("  ")).toEqual([]);
+});

@@ -1,0 +1,62 @@
+/** Carrying findings forward must give what a fresh run gives, after any edits. */
+import { expect, test } from "vitest";
+import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
+import { type CheckResult, runChecks } from "../../src/core/checks/run-checks.ts";
+import type { Layout, Plan } from "../../src/core/model/plan.ts";
+import { book, randomEdit, randomPlan } from "./random-plan.ts";
+import { seededRandom } from "./seeded-random.ts";
+
+function run(plan: Plan, previous?: CheckResult): CheckResult {
+  return runChecks(plan, plan.layouts[0] as Layout, book, previous);
+}
+
+/** What of a result the rest of the program reads. */
+function told({ findings, accepted, pairs }: CheckResult) {
+  return { findings, accepted, pairs };
+}
+
+test("after random edits a carried-forward run equals a fresh one", () => {
+  let seen = 0;
+  for (let seed = 1; seed <= 40; seed += 1) {
+    const random = seededRandom(seed);
+    let plan = randomPlan(random, random.pick([5, 25, 70]));
+    let result = run(plan);
+    for (let step = 1; step <= 40; step += 1) {
+      const edit = randomEdit(random, plan, result.findings.map(({ id }) => id));
+      plan = edit.apply(plan);
+      if ((plan.layouts[0] as Layout).plantings.length === 0) break;
+      result = run(plan, result);
+      const fresh = run(plan);
+      if (JSON.stringify(told(result)) !== JSON.stringify(told(fresh))) {
+        expect(told(result), `seed ${seed}, step ${step}: ${edit.title}`).toEqual(told(fresh));
+      }
+      expect([...result.byCheck.keys()]).toEqual([...fresh.byCheck.keys()]);
+      seen += fresh.findings.length;
+    }
+  }
+  expect(seen).toBeGreaterThan(10_000);
+}, 60_000);
+
+test("a preview thrown away leaves nothing behind", () => {
+  const random = seededRandom(99);
+  const plan = randomPlan(random, 40);
+  const resting = run(plan);
+  for (let step = 0; step < 60; step += 1) {
+    // As while dragging: every frame edits the committed plan and carries on from the last frame.
+    const preview = randomEdit(random, plan, []).apply(plan);
+    const shown = run(preview, step % 2 === 0 ? resting : run(plan, resting));
+    expect(told(shown)).toEqual(told(run(preview)));
+    expect(told(run(plan, shown))).toEqual(told(resting));
+  }
+});
+
+test("among 300 stands the pairs are those of measuring every one against every other", () => {
+  for (let seed = 1; seed <= 6; seed += 1) {
+    const plan = randomPlan(seededRandom(seed), 300, seed % 2 === 0 ? 60 : 300);
+    const { pairs, stands } = run(plan);
+    const all = allIsolationPairs(stands, book);
+    expect(pairs).toEqual(all.filter(({ standing }) => standing !== "distance"));
+    expect(all.some(({ standing }) => standing === "distance")).toBe(true);
+    expect(new Set(pairs.map(({ standing }) => standing)).size).toBeGreaterThan(2);
+  }
+});
