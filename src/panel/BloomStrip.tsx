@@ -1,4 +1,4 @@
-import { memo, useDeferredValue, useMemo } from "react";
+import { memo, useDeferredValue, useEffect, useMemo, useRef } from "react";
 import type { Hatch } from "../core/exports/hatch.ts";
 import type { Plan, Site } from "../core/model/plan.ts";
 import { usePlanStore } from "../store/plan-store.ts";
@@ -73,8 +73,14 @@ interface BloomRowListProps {
 }
 
 const BloomRowList = memo(function BloomRowList({ strip, axis, hatchOf }: BloomRowListProps) {
+  const ref = useRef<HTMLUListElement>(null);
+  const firstSelected = strip.rows.find((row) => row.isSelected)?.id;
+  useEffect(() => {
+    if (firstSelected === undefined) return;
+    ref.current?.querySelector('[aria-pressed="true"]')?.scrollIntoView({ block: "nearest" });
+  }, [firstSelected]);
   return (
-    <ul className="bloom-rows">
+    <ul className="bloom-rows" ref={ref}>
       {strip.rows.map((row) => (
         <BloomRowLine
           key={row.id}

@@ -70,6 +70,20 @@ export const keyList: readonly { readonly heading: string; readonly keys: readon
     ],
   },
   {
+    heading: "On the sheet",
+    keys: [
+      { key: "Arrows", does: "Move what is selected; with nothing selected, move the view" },
+      { key: "Shift + arrows", does: "Move it further" },
+      { key: "Delete", does: "Delete what is selected" },
+      { key: "+ and -", does: "Zoom in and out" },
+      { key: "0", does: "Fit all into the sheet" },
+      { key: "Space held", does: "Drag the view with any tool" },
+      { key: "Enter", does: "Close the outline being drawn" },
+      { key: "Backspace", does: "Take its last corner back" },
+      { key: "Escape", does: "Cancel, then leave the tool, then select nothing" },
+    ],
+  },
+  {
     heading: "In a field",
     keys: [
       { key: "Enter", does: "Apply what is typed" },

@@ -186,16 +186,25 @@ describe("a fault of ours", () => {
   });
 });
 
-test("the browser is asked to keep the storage once, after the first change, and may refuse", async () => {
-  const persist = vi.fn(() => Promise.resolve(false));
-  vi.stubGlobal("navigator", { storage: { persisted: () => Promise.resolve(false), persist } });
-  tab.retitle("One");
-  await tab.flush();
-  tab.retitle("Two");
-  await tab.flush();
-  expect(persist).toHaveBeenCalledTimes(1);
-  expect(tab.status().kind).toBe("saved");
-});
+test.each<[string, () => Promise<boolean>]>([
+  ["refuses", () => Promise.resolve(false)],
+  ["breaks", () => Promise.reject(new Error("no"))],
+  ["never answers", () => new Promise(() => undefined)],
+])(
+  "the browser is asked to keep the storage once, after the first change, and %s",
+  async (_, answer) => {
+    const persist = vi.fn(answer);
+    vi.stubGlobal("navigator", { storage: { persisted: () => Promise.resolve(false), persist } });
+    await tab.flush();
+    expect(persist).not.toHaveBeenCalled();
+    tab.retitle("One");
+    await tab.flush();
+    tab.retitle("Two");
+    await tab.flush();
+    expect(persist).toHaveBeenCalledTimes(1);
+    expect(tab.status().kind).toBe("saved");
+  },
+);
 
 test("a clock that jumps back does not disturb the order of copies", async () => {
   tab.retitle("Before the jump");

@@ -47,6 +47,20 @@ describe("no storage at all", () => {
     expect(page.warnsOnLeaving()).toBe(true);
   });
 
+  test("when it never answers the program goes on in memory, and says so", async () => {
+    vi.stubGlobal("indexedDB", { open: () => new IDBOpenDBRequest() });
+    const tab = await openTab();
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    const starting = tab.start();
+    await vi.advanceTimersByTimeAsync(9_000);
+    expect(tab.status().kind).toBe("loading");
+    await vi.advanceTimersByTimeAsync(30_000);
+    vi.useRealTimers();
+    await starting;
+    expect(tab.title()).toBe("Garden");
+    expect(tab.status()).toMatchObject({ kind: "failed", reason: /does not answer/ });
+  });
+
   test("notes that cannot be kept do no harm", async () => {
     const refuse = () => {
       throw new DOMException("denied", "SecurityError");

@@ -107,23 +107,16 @@ function mouseGesture(
   const drag = (): Gesture => {
     if (top && (wasSelected || top.what === "planting")) {
       if (!wasSelected && start.isShift) select([...selection, top.id]);
-      return undoing(moveGesture(start, top), before);
+      return moveGesture(start, top);
     }
     return regionGesture(start.at, start.isShift ? selection : []);
   };
   const gesture = clickOrDrag(start, click, drag);
-  return undoing(gesture, before);
-}
-
-/** Escape brings the selection back as well. */
-function undoing(
-  gesture: Gesture,
-  before: { readonly selection: readonly string[]; readonly openFinding: string | null },
-): Gesture {
   return {
     ...gesture,
     cancel: () => {
       gesture.cancel();
+      // Escape brings the selection back as well.
       usePlanStore.getState().select(before.selection);
       usePlanStore.getState().showFinding(before.openFinding);
     },
@@ -172,7 +165,6 @@ function fingerGesture(start: SheetPointer, top: SheetItem | undefined): Gesture
 
 /** A box over empty ground selects what lies wholly inside it. */
 function regionGesture(from: Point, kept: readonly string[]): Gesture {
-  const before = usePlanStore.getState().selection;
   const inside = ({ at }: SheetPointer) => {
     const found = itemsInside(committedItems(), boxBetween(from, at)).map(({ id }) => id);
     return [...new Set([...kept, ...found])];
@@ -191,9 +183,6 @@ function regionGesture(from: Point, kept: readonly string[]): Gesture {
       select(found);
       usePlanStore.getState().announce(`${found.length} selected.`);
     },
-    cancel: () => {
-      endSketch();
-      usePlanStore.getState().select(before);
-    },
+    cancel: endSketch,
   };
 }

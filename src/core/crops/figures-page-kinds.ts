@@ -68,7 +68,7 @@ function part(value: Timing["shedding"], what: string): readonly string[] {
   if (!value) return [];
   const { afterFirst, days } = value.value;
   return [
-    `${what} for ${days.join(" to ")} days from ${afterFirst.join(" to ")} days after first flower${remark(value)}`,
+    `${what} for ${days.join(" to ")} days${afterFirst[1] === 0 ? "" : `, from ${afterFirst.join(" to ")} days after first flower`}${remark(value)}`,
   ];
 }
 

@@ -146,7 +146,7 @@ const brassica = group(
     RAPA,
     JUNCEA,
     "rarely",
-    "brassica-hybrids-1999",
+    "brassica-hybrids",
     "hand crosses succeed, better with mustard as the seed parent",
   ),
   pair(
@@ -291,7 +291,7 @@ export const crossingGroups: readonly CrossingGroup[] = [
     "melon",
     within(
       "Cucumis melo",
-      "cucurbit-plan-2014",
+      "general-botany",
       "muskmelon, honeydew and Armenian cucumber are one species",
     ),
   ),
@@ -319,7 +319,7 @@ export const crossingGroups: readonly CrossingGroup[] = [
     "maize",
     within(
       "Zea mays",
-      "diy-seeds",
+      "sweet-corn-isolation",
       "sweet, field, flint, dent and pop corn all cross, and the pollen changes this season's kernels",
     ),
   ),
@@ -418,13 +418,6 @@ export const crossingGroups: readonly CrossingGroup[] = [
       "at most 12.9 percent within 10 m, 0.45 percent at 150 m",
     ),
     pair("Amaranthus hypochondriacus", "Amaranthus caudatus", "sometimes", "amaranth-page"),
-    pair(
-      "Amaranthus caudatus",
-      "Amaranthus hybridus",
-      "sometimes",
-      "amaranth-weeds-2013",
-      "shown for grain amaranth and local weedy amaranths in general",
-    ),
   ),
   group(
     "quinoa",
@@ -504,7 +497,13 @@ export const crossingGroups: readonly CrossingGroup[] = [
     "radish",
     "radish and wild radish",
     within("Raphanus sativus", "manual-seed-saving", "summer and winter radish cross"),
-    pair("Raphanus sativus", "Raphanus raphanistrum", "freely", "garden-chart"),
+    pair(
+      "Raphanus sativus",
+      "Raphanus raphanistrum",
+      "freely",
+      "garden-chart",
+      "the chart warns of wild radishes",
+    ),
   ),
   group("rocket", "rocket"),
   group("okra", "okra"),

@@ -40,18 +40,14 @@ const maize = {
   landYears: usLand(0),
 } as const satisfies Partial<Kind>;
 
-/** Tassels shed for one to two weeks; silks of a field appear over about two weeks. */
+/** First flower is the first silk: tassels shed one to two weeks, silks appear for longer. */
 const maizeParts = {
   bloomDays: from("maize-silking", [13, 18] as const, "spread of silking in a field"),
   shedding: from("corn-pollination-overview", {
     afterFirst: [0, 0],
     days: [7, 14],
   } as const),
-  receptive: from(
-    "maize-silking",
-    { afterFirst: [0, 3], days: [13, 18] } as const,
-    "that silks follow tassels by up to 3 days is recalled",
-  ),
+  receptive: from("maize-silking", { afterFirst: [0, 0], days: [13, 18] } as const),
 } as const;
 
 const maizeHome: readonly IsolationFigure[] = [

@@ -45,7 +45,12 @@ export const practiceSources: readonly Source[] = [
     edition: "n.d.",
     trust: "from memory",
   },
-  book("manual-seed-saving", "The Manual of Seed Saving", "Timber Press", "2013"),
+  book(
+    "manual-seed-saving",
+    "The Manual of Seed Saving",
+    "Timber Press",
+    "2013, publisher and year recalled",
+  ),
   book("organic-seed-grower", "The Organic Seed Grower", "Chelsea Green", "2012"),
   book("seed-garden", "The Seed Garden", "Seed Savers Exchange", "2015"),
   book("easiest-seed-crops", "The Easiest Seed-Saving Crops", "Mother Earth News", "1987"),

@@ -7,12 +7,12 @@ import { findSource } from "./sources.ts";
 export const defaultRule: readonly string[] = [
   "A distance typed for the planting or the variety, or a figure picked by hand, goes before everything below.",
   "Figures published for the variety's flower form are taken; where there are none, those for any form. A variety without a form has the usual one.",
-  "Figures of another purpose are passed over: hybrid seed, mother bulbs that do not flower, one named case of a special crop. They are listed all the same.",
+  "Figures for another purpose are passed over, though listed: hybrid seed and its parent lines, mother bulbs that do not flower, a distance shown to be too short.",
   "At the home level, common home practice is taken where it is listed.",
   "Otherwise seed law and certification rules go before books, papers and extension services, and these before other pages.",
   "Among figures of the best of these ranks the largest, which is the most careful, is taken.",
   "A level without a figure takes the figure of the next stricter level (home, then sale, then stock), never of a laxer one.",
-  "Stock seed is never asked less than seed for sale.",
+  "Stock seed is never asked less than seed for sale, and seed for home never more than seed for sale (unless that is 0, which only speaks of mixing at harvest).",
   "Recalled figures are taken only where no seen figure is found by the steps above, and are labelled.",
   "Where still nothing is found the distance is unknown, and a finding says so.",
 ];
@@ -23,7 +23,7 @@ export interface RequiredDistance {
   readonly level: Level;
   /**
    * The level whose figure is used: the one asked for; a stricter one where that has no figure;
-   * `sale` for stock seed where the figure for sale is the larger.
+   * `sale` where stock seed would be asked less, or seed for home more, than seed for sale.
    */
   readonly levelUsed: Level;
   /** In words: which figure, for which case, and why this one. */
@@ -55,10 +55,14 @@ function search(
   const levelUsed = levelOrder.slice(levelOrder.indexOf(level)).find((at) => chosenAt(at));
   const figure = levelUsed && chosenAt(levelUsed);
   if (!figure) return null;
-  const forSale = levelUsed === "stock" ? chosenAt("sale") : undefined;
-  return forSale && forSale.metres > figure.metres
-    ? answer(kind, form, forSale, level, "sale")
-    : answer(kind, form, figure, level, levelUsed);
+  const forSale = chosenAt("sale");
+  if (forSale && levelUsed === "stock" && forSale.metres > figure.metres) {
+    return answer(kind, form, forSale, level, "sale", `asks more than that for ${level}`);
+  }
+  if (forSale && levelUsed === "home" && forSale.metres > 0 && forSale.metres < figure.metres) {
+    return answer(kind, form, forSale, level, "sale", `asks less than that for ${level}`);
+  }
+  return answer(kind, form, figure, level, levelUsed);
 }
 
 function answer(
@@ -67,13 +71,14 @@ function answer(
   figure: IsolationFigure,
   level: Level,
   levelUsed: Level,
+  comparison?: string,
 ): RequiredDistance {
   const metres = figuresAt(kind, form, levelUsed).map((entry) => entry.metres);
   return {
     figure,
     level,
     levelUsed,
-    why: reason(kind, figure, level, levelUsed),
+    why: reason(kind, figure, levelRemark(level, levelUsed, comparison)),
     range: { leastM: Math.min(...metres), mostM: Math.max(...metres) },
   };
 }
@@ -106,20 +111,20 @@ function isSeen(figure: IsolationFigure): boolean {
   return !isRecalled(figure);
 }
 
-function reason(kind: Kind, figure: IsolationFigure, level: Level, levelUsed: Level): string {
+function reason(kind: Kind, figure: IsolationFigure, remarks: readonly string[]): string {
   const form = kind.forms?.find((entry) => entry.id === figure.form)?.name;
   return [
     `${levelEntry(figure.figureClass).name}, ${figure.published}`,
     ...(form ? [`for ${form} plants`] : []),
     ...(figure.case ? [figure.case] : []),
     ...(isRecalled(figure) ? ["from memory, not checked"] : []),
-    ...levelRemark(level, levelUsed),
+    ...remarks,
   ].join("; ");
 }
 
-function levelRemark(level: Level, levelUsed: Level): readonly string[] {
+function levelRemark(level: Level, levelUsed: Level, comparison?: string): readonly string[] {
   if (levelUsed === level) return [];
-  return levelOrder.indexOf(levelUsed) < levelOrder.indexOf(level)
-    ? [`the figure for ${levelUsed}, which asks more than that for ${level}`]
-    : [`no figure for the ${level} level, so that for ${levelUsed}`];
+  return comparison === undefined
+    ? [`no figure for the ${level} level, so that for ${levelUsed}`]
+    : [`the figure for ${levelUsed}, which ${comparison}`];
 }

@@ -55,12 +55,6 @@ export const scienceSources: readonly Source[] = [
     "2024",
   ),
   paper(
-    "amaranth-weeds-2013",
-    "Crop-weed hybrids of grain amaranth",
-    "Genetic Resources and Crop Evolution",
-    "2013",
-  ),
-  paper(
     "brassica-outcrossing",
     "Outcrossing in rape and mustard under field conditions",
     "Canadian Journal of Plant Science",
@@ -112,7 +106,7 @@ export const scienceSources: readonly Source[] = [
     "rape-gene-transfer",
     "Opportunities for gene transfer from oilseed rape to related species, 3:263-278",
     "Transgenic Research",
-    "1994",
+    "volume 3",
   ),
   paper(
     "brassica-introgression",
@@ -121,10 +115,10 @@ export const scienceSources: readonly Source[] = [
     "2014",
   ),
   paper(
-    "brassica-hybrids-1999",
-    "Interspecific hybridization in Brassica, tenth rapeseed congress",
+    "brassica-hybrids",
+    "Interspecific hybridization in Brassica, congress paper 516",
     "GCIRC, regional.org.au",
-    "1999",
+    "n.d.",
   ),
   paper(
     "grin-black-mustard",

@@ -124,18 +124,19 @@ export function labelPlacer(box: Box, grounds: readonly Ground[]): LabelPlacer {
     apart: (ground, { width, height }) => {
       const anchor = anchorsOf(ground, box)[0];
       if (!anchor) return null;
-      for (const isStrict of [true, false]) {
-        for (const centre of around(anchor)) {
-          const label = labelBox(centre, width, height, 0);
-          if (!isFree(label) || !isOff(label, ground, isStrict)) continue;
-          const leader = [anchor, labelEdge(label, anchor)] as const;
-          const isClear =
-            !taken.some((other) => lineMeetsLabel(...leader, other)) &&
-            !leaders.some((other) => segmentsCross(...leader, ...other));
-          if (isClear) return take(label, leader);
-        }
+      let onBed: Placed | null = null;
+      for (const centre of around(anchor)) {
+        const label = labelBox(centre, width, height, 0);
+        if (!isFree(label) || !isOff(label, ground, false)) continue;
+        const leader = [anchor, labelEdge(label, anchor)] as const;
+        const isClear =
+          !taken.some((other) => lineMeetsLabel(...leader, other)) &&
+          !leaders.some((other) => segmentsCross(...leader, ...other));
+        if (!isClear) continue;
+        if (isOff(label, ground, true)) return take(label, leader);
+        onBed ??= { label, leader };
       }
-      return null;
+      return onBed && take(onBed.label, onBed.leader);
     },
   };
 }

@@ -129,6 +129,21 @@ describe("the rule", () => {
     }
   });
 
+  test("never asks more of seed for home than of seed for sale, unless that is 0", () => {
+    const home = figure("home", "handbook home", 3000, "manual-seed-saving");
+    const sale = figure("sale", "us certified", 201.168, "cfr-201-76");
+    const found = requiredDistance(kindWith(home, sale), undefined, "home");
+    expect(found?.figure).toBe(sale);
+    expect(found?.why).toContain("which asks less than that for home");
+    const mixing = figure("sale", "us certified", 0, "cfr-201-76");
+    expect(requiredDistance(kindWith(home, mixing), undefined, "home")?.figure).toBe(home);
+    for (const kind of kinds) {
+      const forHome = requiredDistance(kind, undefined, "home")?.figure.metres ?? 0;
+      const forSale = requiredDistance(kind, undefined, "sale")?.figure.metres ?? 0;
+      if (forSale > 0) expect(forHome).toBeLessThanOrEqual(forSale);
+    }
+  });
+
   test("takes a recalled figure only where no seen one is found at this level or a stricter", () => {
     const recalled = figure("recalled", "handbook home", 900, "memory");
     const law = figure("law", "eu basic", 100, "eu-2002-55");

@@ -1,0 +1,124 @@
+import { useEffect, useRef } from "react";
+import { Stage } from "react-konva/lib/ReactKonvaCore.js";
+import { layoutOf, usePlanStore } from "../store/plan-store.ts";
+import { boundsOfIds, contentBounds } from "./content-bounds.ts";
+import { listenToKeys } from "./key-input.ts";
+import { LiveLayer } from "./LiveLayer.tsx";
+import { OverlayLayer } from "./OverlayLayer.tsx";
+import { listenToPointers } from "./pointer-input.ts";
+import { StaticLayer } from "./StaticLayer.tsx";
+import { useColours } from "./sheet-colours.ts";
+import { useSketch } from "./sketch-store.ts";
+import { tools } from "./tools/tool-list.ts";
+import { listenToDrops } from "./variety-drop.ts";
+import { useView } from "./view-store.ts";
+import { listenToWheel } from "./wheel-input.ts";
+
+const STYLE = {
+  position: "absolute",
+  inset: 0,
+  overflow: "hidden",
+  touchAction: "none",
+  userSelect: "none",
+  overscrollBehavior: "none",
+  outlineOffset: "-3px",
+  boxShadow: "none",
+} as const;
+
+/** The drawing of the plan. Fills the box it is put in. */
+export function Sheet() {
+  const holder = useRef<HTMLDivElement>(null);
+  const siteName = usePlanStore((state) => state.shown.site.name);
+  const tool = usePlanStore((state) => state.tool);
+  const cursor = useSketch((state) => state.cursor);
+  const view = useView((state) => state.view);
+  const widthPx = useView((state) => state.widthPx);
+  const heightPx = useView((state) => state.heightPx);
+  const colours = useColours();
+  useSize(holder);
+  usePixelRatio();
+  useViewRequests(widthPx > 0 && heightPx > 0);
+  useInput(holder);
+  useEffect(() => tools[tool].leave, [tool]);
+  return (
+    <div
+      ref={holder}
+      className="sheet"
+      role="group"
+      tabIndex={0}
+      aria-label={`Sheet: drawing of ${siteName}, use the tables for a list of all objects`}
+      data-view={JSON.stringify(view)}
+      style={{ ...STYLE, background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
+    >
+      <Stage width={widthPx} height={heightPx} style={{ pointerEvents: "none" }}>
+        <StaticLayer colours={colours} />
+        <LiveLayer colours={colours} />
+        <OverlayLayer colours={colours} />
+      </Stage>
+    </div>
+  );
+}
+
+type Holder = React.RefObject<HTMLDivElement | null>;
+
+function useSize(holder: Holder): void {
+  useEffect(() => {
+    const element = holder.current;
+    if (!element) return;
+    const measure = () => {
+      const [before, size] = [useView.getState(), element.getBoundingClientRect()];
+      const widthPx = Math.round(size.width);
+      const heightPx = Math.round(size.height);
+      // A sheet that is hidden for a while keeps its view.
+      if (widthPx === 0 || heightPx === 0) return;
+      if (widthPx === before.widthPx && heightPx === before.heightPx) return;
+      before.resize({ widthPx, heightPx });
+    };
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    measure();
+    return () => observer.disconnect();
+  }, [holder]);
+}
+
+/** Follows browser zoom and moves to another screen. */
+function usePixelRatio(): void {
+  const ratio = useView((state) => state.ratio);
+  useEffect(() => {
+    const query = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
+    const follow = () => useView.getState().setRatio(devicePixelRatio);
+    follow();
+    query.addEventListener("change", follow);
+    return () => query.removeEventListener("change", follow);
+  }, [ratio]);
+}
+
+/** Brings into view what the rest of the window asks for. */
+function useViewRequests(hasSize: boolean): void {
+  const request = usePlanStore((state) => state.viewRequest);
+  useEffect(() => {
+    if (!hasSize) return;
+    const { shown, layoutId } = usePlanStore.getState();
+    const layout = layoutOf(shown, layoutId);
+    const bounds =
+      request.ids === "all" ? contentBounds(shown, layout) : boundsOfIds(shown, layout, request.ids);
+    if (bounds) useView.getState().fit(bounds);
+  }, [request, hasSize]);
+}
+
+function useInput(holder: Holder): void {
+  useEffect(() => {
+    const element = holder.current;
+    if (!element) return;
+    const pointers = listenToPointers(element);
+    const stops = [
+      listenToKeys(element, pointers),
+      listenToWheel(element),
+      listenToDrops(element),
+      pointers.stop,
+    ];
+    return () => {
+      for (const stop of stops) stop();
+    };
+  }, [holder]);
+}
