@@ -9,19 +9,20 @@ import type { Brush } from "./brush.ts";
 import { drawFarMarks } from "./draw-far-marks.ts";
 import { drawNorthArrow, drawScaleBar } from "./draw-furniture.ts";
 import { sheetGrid } from "./draw-grid.ts";
-import { drawHeldPairs, drawRestingPairs, toneColour } from "./draw-pairs.ts";
-import { drawRing } from "./draw-rings.ts";
+import { drawHeldPairs, toneColour } from "./draw-pairs.ts";
+import { drawRing, drawRingWords } from "./draw-rings.ts";
 import { drawHandles, drawNamed } from "./draw-selection.ts";
 import { drawSketch } from "./draw-sketch.ts";
 import type { Box } from "./draw-words.ts";
 import { handleSizes, handlesOf } from "./handles.ts";
-import { type PairLine, shownPairs } from "./pair-lines.ts";
+import { useLiveIds } from "./live-ids.ts";
+import { type PairLine, heldPairs } from "./pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "./sheet-colours.ts";
-import { itemsOf } from "./sheet-items.ts";
+import { type SheetItem, itemsOf, sheetItems } from "./sheet-items.ts";
 import { shownRings } from "./shown-rings.ts";
 import { type Sketch, useSketch } from "./sketch-store.ts";
-import { toPx } from "./viewport.ts";
+import { toPx, visibleBounds } from "./viewport.ts";
 
 /** Distances, rings, handles, what a tool draws, and the scale bar: over everything else. */
 export function OverlayLayer({ colours }: { readonly colours: Colours }) {
@@ -32,6 +33,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const openFinding = usePlanStore((state) => state.openFinding);
   const tool = usePlanStore((state) => state.tool);
   const sketch = useSketch();
+  const live = useLiveIds();
   const draw = useCallback(
     (brush: Brush) => {
       const finding = [...result.findings, ...result.accepted].find(({ id }) => id === openFinding);
@@ -40,12 +42,13 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
         layout: layoutOf(plan, layoutId),
         result,
         selection,
+        live,
         finding,
         hasHandles: tool === "select" && sketch.region === null,
         sketch,
       });
     },
-    [plan, layoutId, result, selection, openFinding, tool, sketch],
+    [plan, layoutId, result, selection, live, openFinding, tool, sketch],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }
@@ -55,6 +58,7 @@ interface Overlay {
   readonly layout: Layout;
   readonly result: CheckResult;
   readonly selection: readonly string[];
+  readonly live: ReadonlySet<string>;
   readonly finding: Finding | undefined;
   readonly hasHandles: boolean;
   readonly sketch: Sketch;
@@ -66,7 +70,10 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
   const { colours } = brush;
   const selected = new Set(selection);
   const items = itemsOf(plan, layout, book, selected);
-  for (const ring of shownRings(result, selection, plan.units, colours)) drawRing(brush, ring);
+  const rings = shownRings(result, selection, plan.units, colours).map((ring) => ({
+    ring,
+    places: drawRing(brush, ring),
+  }));
   if (finding) {
     const named = itemsOf(plan, layout, book, new Set(finding.subjects));
     drawNamed(
@@ -75,15 +82,22 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
       toneColour(colours, finding.severity),
     );
   }
-  const pairs = shownPairs(result, plan.units, selected, sketch.isMoving);
-  drawRestingPairs(brush, pairs.resting);
+  const pairs = heldPairs(result, plan.units, overlay.live, sketch.isMoving);
   const [only] = items;
   if (only && items.length === 1 && overlay.hasHandles && !sketch.isMoving) {
     const sizes = handleSizes(isCoarsePointer());
     drawHandles(brush, handlesOf(only.shape, brush.view, sizes), sizes);
   }
-  const lines = [...openFindingLine(finding, pairs.held, plan.units), ...pairs.held];
-  drawHeldPairs(brush, lines, items.slice(0, 2).map((item) => boxAround(brush, item)));
+  const lines = [...openFindingLine(finding, pairs, plan.units), ...pairs];
+  const taken = [...drawHeldPairs(brush, lines, items.slice(0, 2).map((item) => boxAround(brush, item)))];
+  if (rings.length > 0) {
+    const ground = sheetItems(plan, layout, book).within(visibleBounds(brush.view, brush));
+    taken.push(...ground.filter(({ what }) => what !== "surrounding").map((item) => boxAround(brush, item)));
+  }
+  for (const { ring, places } of rings) {
+    const box = drawRingWords(brush, ring, places, taken);
+    if (box) taken.push(box);
+  }
   drawFarMarks(brush, plan, book);
   drawScaleBar(brush, plan.units, gridText(brush, plan.units));
   drawNorthArrow(brush, plan.site.upBearingDeg);
@@ -125,7 +139,7 @@ function openFindingLine(
 }
 
 /** The box on the screen that measures should not cover. */
-function boxAround({ view }: Brush, { outline: { bounds } }: ReturnType<typeof itemsOf>[number]): Box {
+function boxAround({ view }: Brush, { outline: { bounds } }: SheetItem): Box {
   const upper = toPx(view, { x: bounds.minX, y: bounds.maxY });
   const lower = toPx(view, { x: bounds.maxX, y: bounds.minY });
   return { left: upper.x, top: upper.y, width: lower.x - upper.x, height: lower.y - upper.y };

@@ -7,8 +7,10 @@ import type { Brush } from "./brush.ts";
 import { contentCorner } from "./content-bounds.ts";
 import { drawGrid, sheetGrid } from "./draw-grid.ts";
 import { drawItems } from "./draw-items.ts";
+import { drawRestingPairs } from "./draw-pairs.ts";
 import { drawSiteOutline } from "./draw-surroundings.ts";
 import { useLiveIds } from "./live-ids.ts";
+import { restingPairs } from "./pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "./sheet-colours.ts";
 import { outlineFor, sheetItems } from "./sheet-items.ts";
@@ -47,4 +49,5 @@ function drawResting(brush: Brush, { plan, layout, book, day, live }: Resting): 
     .within(visibleBounds(brush.view, brush, REACH_PX))
     .filter((item) => !live.has(item.id));
   drawItems(brush, items, day);
+  drawRestingPairs(brush, restingPairs(usePlanStore.getState().result, plan.units, live));
 }

@@ -10,7 +10,7 @@ import { visibleBounds } from "./viewport.ts";
 const SPACINGS = [1, 5, 10, 50, 100, 500, 1000, 5000, 10_000] as const;
 /** Squares are at least so wide; finer lines stop when they lie nearer than this. */
 const LEAST_SQUARE_PX = 64;
-const LEAST_FINE_PX = 9;
+const LEAST_FINE_PX = 15;
 
 export interface SheetGrid {
   /** Side of a square, metres, and in the unit of the plan. */

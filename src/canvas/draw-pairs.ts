@@ -1,7 +1,7 @@
 /** Closest-point lines with their measures, as a surveyor writes them. */
 import type { Point } from "../core/geometry/point.ts";
 import { type Brush, stroke, traceCircle, traceLine } from "./brush.ts";
-import { type Box, BOX, boxWidth, drawBox, drawWords } from "./draw-words.ts";
+import { type Box, BOX, boxWidth, drawBox, drawWords, isFree } from "./draw-words.ts";
 import type { PairLine, Tone } from "./pair-lines.ts";
 import type { Colours } from "./sheet-colours.ts";
 import { toPx } from "./viewport.ts";
@@ -10,6 +10,13 @@ import { toPx } from "./viewport.ts";
 const BESIDE_PX = 12;
 /** At most so many measures are written; the rest are lines only. */
 const WRITTEN_MOST = 24;
+/** With more of them in view, lines would hide the plan. */
+const LINES_MOST = 120;
+const HELD_MOST = 60;
+/** A resting line longer than this is dotted between two ends of so many pixels. */
+const LONG_PX = 180;
+const STUB_PX = 28;
+const SIGN_RADIUS_PX = 6.5;
 
 export function toneColour(colours: Colours, tone: Tone): string {
   switch (tone) {
@@ -25,22 +32,63 @@ export function toneColour(colours: Colours, tone: Tone): string {
   }
 }
 
-/** Conflicts of what is not selected: a thin line and a cross at its middle. */
+/**
+ * Conflicts of what is not selected: a thin line with a cross. Of a long line only the ends are
+ * drawn through, so that it does not cut up the sheet. Where there are very many, each stand that
+ * is in conflict gets a cross instead.
+ */
 export function drawRestingPairs(brush: Brush, lines: readonly PairLine[]): void {
-  const { context, colours } = brush;
-  for (const line of lines) {
-    const [from, to] = endsPx(brush, line);
-    if (!isInView(brush, from, to)) continue;
-    const colour = toneColour(colours, line.tone);
-    traceLine(brush, [from, to]);
-    stroke(brush, { colour, widthPx: 1 });
-    const middle = between(from, to, 0.5);
-    traceCircle(brush, middle, 6.5);
-    context.fillStyle = colours.sheet;
-    context.fill();
-    stroke(brush, { colour, widthPx: 1 });
-    drawSign(brush, middle, line.tone, colour);
+  const seen = lines.filter((line) => isInView(brush, ...endsPx(brush, line)));
+  if (seen.length > LINES_MOST) {
+    drawCrossesOnly(brush, seen);
+    return;
   }
+  for (const line of seen) {
+    const [from, to] = endsPx(brush, line);
+    const shown = shownPart(brush, from, to);
+    if (!shown) continue;
+    const colour = toneColour(brush.colours, line.tone);
+    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    traceLine(brush, [from, to]);
+    if (length <= LONG_PX) stroke(brush, { colour, widthPx: 1 });
+    else {
+      stroke(brush, { colour, widthPx: 1, dash: [1, 7] });
+      const stub = STUB_PX / length;
+      traceLine(brush, [from, between(from, to, stub)]);
+      stroke(brush, { colour, widthPx: 1 });
+      traceLine(brush, [to, between(from, to, 1 - stub)]);
+      stroke(brush, { colour, widthPx: 1 });
+    }
+    drawCross(brush, between(from, to, crossShare(length, shown)), line.tone);
+  }
+}
+
+/** One cross for each stand, at the end of its worst pair. */
+function drawCrossesOnly(brush: Brush, lines: readonly PairLine[]): void {
+  const done = new Set<string>();
+  for (const line of lines) {
+    const ends = endsPx(brush, line);
+    line.ids.forEach((id, index) => {
+      if (done.has(id)) return;
+      done.add(id);
+      drawCross(brush, ends[index === 0 ? 0 : 1], line.tone);
+    });
+  }
+}
+
+function drawCross(brush: Brush, at: Point, tone: Tone): void {
+  const colour = toneColour(brush.colours, tone);
+  traceCircle(brush, at, SIGN_RADIUS_PX);
+  brush.context.fillStyle = brush.colours.sheet;
+  brush.context.fill();
+  stroke(brush, { colour, widthPx: 1 });
+  drawSign(brush, at, tone, colour);
+}
+
+/** Where along a line its cross stands: in the middle, but near the seed parent when it is long. */
+function crossShare(length: number, shown: readonly [number, number]): number {
+  const share = length > LONG_PX ? (STUB_PX + SIGN_RADIUS_PX) / length : 0.5;
+  return shown[0] <= share && share <= shown[1] ? share : (shown[0] + shown[1]) / 2;
 }
 
 /** The sign in the ring, drawn with strokes so that it is the same whatever the type. */
@@ -58,10 +106,17 @@ function drawSign(brush: Brush, { x, y }: Point, tone: Tone, colour: string): vo
 /**
  * Pairs of what is selected: the worst first, so that their measures find a place first.
  * @param taken boxes that measures must not cover, such as that of the dragged planting
+ * @returns the same with the boxes of the measures
  */
-export function drawHeldPairs(brush: Brush, lines: readonly PairLine[], taken: readonly Box[]): void {
+export function drawHeldPairs(
+  brush: Brush,
+  lines: readonly PairLine[],
+  taken: readonly Box[],
+): readonly Box[] {
   const { colours } = brush;
-  const seen = lines.filter((line) => isInView(brush, ...endsPx(brush, line)));
+  const seen = lines
+    .filter((line) => isInView(brush, ...endsPx(brush, line)))
+    .slice(0, HELD_MOST);
   for (const line of seen.toReversed()) {
     const [from, to] = endsPx(brush, line);
     const colour = toneColour(colours, line.tone);
@@ -91,6 +146,7 @@ export function drawHeldPairs(brush: Brush, lines: readonly PairLine[], taken: r
       { text: line.text, face: "bold", colour },
     );
   }
+  return boxes;
 }
 
 function endsPx({ view }: Brush, line: PairLine): readonly [Point, Point] {
@@ -148,26 +204,8 @@ function placeBox(
     for (const place of isSteep ? beside : [beside[3], beside[2], beside[0], beside[1]]) {
       if (!place) continue;
       const box = { ...place, width, height: BOX.heightPx };
-      if (isOnSheet(brush, box) && taken.every((other) => !overlaps(box, other))) return box;
+      if (isFree(brush, box, taken)) return box;
     }
   }
   return null;
-}
-
-function isOnSheet({ widthPx, heightPx }: Brush, box: Box): boolean {
-  return (
-    box.left >= 2 &&
-    box.top >= 2 &&
-    box.left + box.width <= widthPx - 2 &&
-    box.top + box.height <= heightPx - 2
-  );
-}
-
-function overlaps(a: Box, b: Box): boolean {
-  return (
-    a.left < b.left + b.width + 2 &&
-    b.left < a.left + a.width + 2 &&
-    a.top < b.top + b.height + 2 &&
-    b.top < a.top + a.height + 2
-  );
 }

@@ -2,7 +2,7 @@
 import type { Outline } from "../core/geometry/outline.ts";
 import type { Point } from "../core/geometry/point.ts";
 import type { Brush } from "./brush.ts";
-import { drawWords } from "./draw-words.ts";
+import { type Box, BOX, drawWords, isFree, wordsWidth } from "./draw-words.ts";
 import { type RingPiece, offsetRing, part, pieceAt, pieceLength } from "./offset-ring.ts";
 import { toPx } from "./viewport.ts";
 
@@ -19,13 +19,14 @@ const DASH = [14, 4, 2, 4];
 /** Pieces are drawn in runs of about so many pixels; runs outside the drawing are left out. */
 const RUN_PX = 240;
 
-export function drawRing(brush: Brush, ring: Ring): void {
+/** Draws the ring and gives back the places on it where its words could stand, the highest first. */
+export function drawRing(brush: Brush, ring: Ring): readonly Point[] {
   const { context, view } = brush;
   context.strokeStyle = ring.colour;
   context.lineWidth = ring.widthPx;
   context.setLineDash(DASH);
   let donePx = 0;
-  let label: Point | null = null;
+  const places: Point[] = [];
   for (const piece of offsetRing(ring.outline, ring.radiusM)) {
     const lengthPx = pieceLength(piece) * view.scale;
     const runs = Math.max(1, Math.ceil(lengthPx / RUN_PX));
@@ -37,20 +38,31 @@ export function drawRing(brush: Brush, ring: Ring): void {
       context.lineDashOffset = donePx + (lengthPx * run) / runs;
       trace(brush, shown);
       context.stroke();
-      if (isInside(brush, middle) && (label === null || middle.y < label.y)) label = middle;
+      places.push(middle);
     }
     donePx += lengthPx;
   }
   context.setLineDash([]);
   context.lineDashOffset = 0;
-  if (label) {
-    drawWords(brush, label, {
-      text: ring.text,
-      face: "bold",
-      colour: ring.colour,
-      hasHalo: true,
-    });
+  return places.sort((a, b) => a.y - b.y);
+}
+
+/** Writes a ring's words where nothing else stands; nowhere rather than over something. */
+export function drawRingWords(
+  brush: Brush,
+  ring: Ring,
+  places: readonly Point[],
+  taken: readonly Box[],
+): Box | null {
+  const width = wordsWidth(brush, "bold", ring.text) + 8;
+  for (const { x, y } of places) {
+    const box = { left: x - width / 2, top: y - 9, width, height: BOX.heightPx };
+    if (!isFree(brush, box, taken)) continue;
+    const words = { text: ring.text, face: "bold", colour: ring.colour, hasHalo: true } as const;
+    drawWords(brush, { x, y }, words);
+    return box;
   }
+  return null;
 }
 
 function trace({ context, view }: Brush, piece: RingPiece): void {
@@ -69,8 +81,4 @@ function trace({ context, view }: Brush, piece: RingPiece): void {
 
 function isNear({ widthPx, heightPx }: Brush, { x, y }: Point, reach: number): boolean {
   return x > -reach && y > -reach && x < widthPx + reach && y < heightPx + reach;
-}
-
-function isInside({ widthPx, heightPx }: Brush, { x, y }: Point): boolean {
-  return x > 60 && y > 30 && x < widthPx - 90 && y < heightPx - 60;
 }

@@ -5,7 +5,7 @@ import type { BloomLook } from "./bloom-look.ts";
 import { type Brush, faded, fill, stroke, traceCircle, traceLine, traceOutline } from "./brush.ts";
 import { CLOSED_ALPHA, hatchFill } from "./draw-plots.ts";
 import { drawWords, wordsWidth } from "./draw-words.ts";
-import { labelPlace } from "./label-place.ts";
+import { labelPlace, sideLabelPlace } from "./label-place.ts";
 import type { SurroundingItem } from "./sheet-items.ts";
 import { toPx } from "./viewport.ts";
 
@@ -173,6 +173,12 @@ export function drawSurroundingLabel(brush: Brush, item: SurroundingItem, look: 
     const place = labelPlace(item.shape, item.outline, view, { widthPx: width, heightPx: 16 });
     if (place && what !== "hedge") {
       drawWords(brush, place.at, words, place.angle);
+      return;
+    }
+    if (item.shape.shape === "rectangle") {
+      const beside = sideLabelPlace(item.shape, view, 13);
+      const longPx = Math.max(item.shape.lengthM, item.shape.widthM) * view.scale;
+      if (longPx >= width * 0.6 || what === "pollen") drawWords(brush, beside.at, words, beside.angle);
       return;
     }
     const { minX, maxX, minY } = item.outline.bounds;

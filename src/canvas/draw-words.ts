@@ -89,3 +89,22 @@ export function drawBox({ context, colours }: Brush, box: Box, edge: string, edg
   context.setLineDash([]);
   context.stroke();
 }
+
+/** Whether a box lies wholly on the drawing and clear of others. */
+export function isFree({ widthPx, heightPx }: Brush, box: Box, taken: readonly Box[]): boolean {
+  const isOnSheet =
+    box.left >= 2 &&
+    box.top >= 2 &&
+    box.left + box.width <= widthPx - 2 &&
+    box.top + box.height <= heightPx - 2;
+  return isOnSheet && taken.every((other) => !overlaps(box, other));
+}
+
+function overlaps(a: Box, b: Box): boolean {
+  return (
+    a.left < b.left + b.width + 2 &&
+    b.left < a.left + a.width + 2 &&
+    a.top < b.top + b.height + 2 &&
+    b.top < a.top + a.height + 2
+  );
+}

@@ -92,8 +92,8 @@ export interface EndLabel extends LabelPlace {
  */
 export function endLabelPlace(shape: Shape, outline: Outline, view: View, gapPx: number): EndLabel {
   if (shape.shape !== "rectangle") {
-    const at = toPx(view, { x: outline.bounds.minX, y: outline.bounds.maxY });
-    return { at: { x: at.x, y: at.y - gapPx - 4 }, angle: 0, align: "left" };
+    const at = upperLeft(outline, view);
+    return { at: { x: at.x, y: at.y - gapPx - 4 }, angle: 0, align: "center" };
   }
   const axes = axesOf(shape);
   const isLong = shape.lengthM >= shape.widthM;
@@ -107,6 +107,27 @@ export function endLabelPlace(shape: Shape, outline: Outline, view: View, gapPx:
   // The end of the bed that lies higher on the screen.
   const up = along < 0 ? 1 : -1;
   return { at: onward(centre, along, up * (halfPx + gapPx + 5)), angle: across, align: "center" };
+}
+
+/** The corner that lies furthest to the upper left on the screen. */
+function upperLeft({ rings }: Outline, view: View): Point {
+  const ring = rings[0] ?? new Float64Array(2);
+  let best = toPx(view, { x: ring[0] as number, y: ring[1] as number });
+  for (let index = 2; index < ring.length; index += 2) {
+    const corner = toPx(view, { x: ring[index] as number, y: ring[index + 1] as number });
+    if (corner.x + corner.y < best.x + best.y) best = corner;
+  }
+  return best;
+}
+
+/** Under the long side of a rectangle that lies lower on the screen, along it. */
+export function sideLabelPlace(shape: RectangleShape, view: View, gapPx: number): LabelPlace {
+  const axes = axesOf(shape);
+  const isLong = shape.lengthM >= shape.widthM;
+  const angle = uprightAngle(isLong ? axes.length : axes.width);
+  const halfPx = (Math.min(shape.lengthM, shape.widthM) / 2) * view.scale;
+  const at = onward(toPx(view, shapeCentre(shape)), angle + Math.PI / 2, halfPx + gapPx);
+  return { at, angle };
 }
 
 /** A place some pixels along a direction on the screen. */

@@ -22,13 +22,6 @@ export interface PairLine {
   readonly isLight: boolean;
 }
 
-export interface ShownPairs {
-  /** Pairs that touch what is selected, the worst first. */
-  readonly held: readonly PairLine[];
-  /** The other conflicts: where they are, without numbers. */
-  readonly resting: readonly PairLine[];
-}
-
 const CLEAR_SIGN = "✓";
 /** While something moves, pairs just cleared by distance stay in sight up to this share of it. */
 const NEARLY_SHARE = 1.5;
@@ -36,32 +29,60 @@ const NEARLY_MOST = 3;
 /** With more than this moving, distances that are clear are not looked for. */
 const FOLLOWED_MOST = 3;
 
-/** @param isMoving adds the nearest pairs that distance clears */
-export function shownPairs(
+/**
+ * Pairs that touch what is selected or on the move, the worst and nearest first.
+ * @param isMoving adds the nearest pairs that distance clears
+ */
+export function heldPairs(
   result: CheckResult,
   unit: LengthUnit,
-  selection: ReadonlySet<string>,
+  live: ReadonlySet<string>,
   isMoving: boolean,
-): ShownPairs {
-  const accepted = new Set(result.accepted.map((finding) => finding.id));
-  const held = new Map<string, IsolationPair>();
-  const resting = new Map<string, IsolationPair>();
-  for (const pair of result.pairs) {
-    const isHeld = selection.has(pair.seedParent) || selection.has(pair.pollenSource);
-    if (!isHeld && pair.standing !== "conflict") continue;
-    const list = isHeld ? held : resting;
-    const key = pairKey(pair);
-    const other = list.get(key);
-    if (!other || isWorse(pair, other)) list.set(key, pair);
-  }
+): readonly PairLine[] {
+  if (live.size === 0) return [];
+  const held = worstOfEach(
+    result.pairs.filter((pair) => live.has(pair.seedParent) || live.has(pair.pollenSource)),
+  );
   if (isMoving) {
-    for (const pair of nearlyClear(result, selection, held)) held.set(pairKey(pair), pair);
+    for (const pair of nearlyClear(result, live, held)) held.set(pairKey(pair), pair);
   }
-  const asLine = (pair: IsolationPair) => pairLine(pair, unit, accepted.has(pairKey(pair)));
-  return {
-    held: [...held.values()].sort((a, b) => rank(a) - rank(b)).map(asLine),
-    resting: [...resting.values()].map(asLine).filter((line) => line.tone !== "accepted"),
-  };
+  return asLines([...held.values()], result, unit);
+}
+
+/** The other conflicts, those the grower has accepted left out. */
+export function restingPairs(
+  result: CheckResult,
+  unit: LengthUnit,
+  live: ReadonlySet<string>,
+): readonly PairLine[] {
+  const resting = worstOfEach(
+    result.pairs.filter(
+      (pair) =>
+        pair.standing === "conflict" && !live.has(pair.seedParent) && !live.has(pair.pollenSource),
+    ),
+  );
+  return asLines([...resting.values()], result, unit).filter((line) => line.tone !== "accepted");
+}
+
+function worstOfEach(pairs: readonly IsolationPair[]): Map<string, IsolationPair> {
+  const worst = new Map<string, IsolationPair>();
+  for (const pair of pairs) {
+    const key = pairKey(pair);
+    const other = worst.get(key);
+    if (!other || isWorse(pair, other)) worst.set(key, pair);
+  }
+  return worst;
+}
+
+function asLines(
+  pairs: readonly IsolationPair[],
+  result: CheckResult,
+  unit: LengthUnit,
+): readonly PairLine[] {
+  const accepted = new Set(result.accepted.map((finding) => finding.id));
+  return [...pairs]
+    .sort((a, b) => rank(a) - rank(b) || a.distanceM - b.distanceM)
+    .map((pair) => pairLine(pair, unit, accepted.has(pairKey(pair))));
 }
 
 function pairKey(pair: IsolationPair): string {

@@ -74,9 +74,6 @@ export function listenToPointers(element: HTMLElement): PointerInput {
 
   const down = (event: PointerEvent) => {
     if (event.button !== LEFT && event.button !== MIDDLE) return;
-    // The middle button would scroll the page, a press would start selecting text.
-    event.preventDefault();
-    element.focus({ preventScroll: true });
     endNudge();
     if (event.pointerType === "touch") {
       fingers.set(event.pointerId, pxOf(event));
@@ -124,6 +121,10 @@ export function listenToPointers(element: HTMLElement): PointerInput {
     pinch = twoFingers(fingers.values());
     if (pressed?.id === event.pointerId) cancel();
   };
+  /** The middle button would scroll the page. */
+  const mouseDown = (event: MouseEvent) => {
+    if (event.button === MIDDLE) event.preventDefault();
+  };
   const leave = () => {
     hovers.drop();
     if (!pressed) sketch({ cursor: null });
@@ -140,6 +141,7 @@ export function listenToPointers(element: HTMLElement): PointerInput {
   for (const [name, listener] of Object.entries(listeners)) {
     element.addEventListener(name as keyof typeof listeners, listener);
   }
+  element.addEventListener("mousedown", mouseDown);
   return {
     cancel,
     holdPan: (isHeld) => {
@@ -149,6 +151,7 @@ export function listenToPointers(element: HTMLElement): PointerInput {
     },
     stop: () => {
       cancel();
+      element.removeEventListener("mousedown", mouseDown);
       for (const [name, listener] of Object.entries(listeners)) {
         element.removeEventListener(name as keyof typeof listeners, listener);
       }

@@ -15,6 +15,8 @@ interface FindingCardProps {
   readonly subjects: string;
   readonly requiredM: number | null;
   readonly isOpen: boolean;
+  /** Opens the ways out of the finding; null where there are none to look for. */
+  readonly onWaysOut: ((id: string) => void) | null;
 }
 
 /** One finding. Only texts and numbers come in, so that a drag redraws the cards that change. */
@@ -42,6 +44,16 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
         <button type="button" className="link" aria-label={`Show: ${title}`} onClick={show}>
           Show
         </button>
+        {props.onWaysOut && (
+          <button
+            type="button"
+            className="link"
+            aria-label={`Ways out: ${title}`}
+            onClick={() => props.onWaysOut?.(id)}
+          >
+            Ways out
+          </button>
+        )}
         <button
           type="button"
           className="link"

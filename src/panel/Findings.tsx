@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import { describeFinding, severitySign, severityWord } from "../core/checks/describe-finding.ts";
 import { countBySeverity } from "../core/checks/run-checks.ts";
 import { usePlanStore } from "../store/plan-store.ts";
@@ -6,6 +6,9 @@ import { AcceptedFindings } from "./AcceptedFindings.tsx";
 import { FindingCard } from "./FindingCard.tsx";
 import { countWords, restingWords } from "./findings-words.ts";
 import { useWording } from "./use-shown-plan.ts";
+
+/** Looked for only when asked: the arranger is not part of the first load. */
+const WaysOut = lazy(async () => ({ default: (await import("./WaysOut.tsx")).WaysOut }));
 
 /** Findings listed before "show more": a field full of conflicts must not slow the drag. */
 const FIRST_FINDINGS = 40;
@@ -15,6 +18,7 @@ export function Findings() {
   const openFinding = usePlanStore((state) => state.openFinding);
   const wording = useWording();
   const [isAllShown, setAllShown] = useState(false);
+  const [waysOutFor, setWaysOutFor] = useState<string | null>(null);
   const counts = useMemo(() => countBySeverity(findings), [findings]);
   const listed = isAllShown ? findings : findings.slice(0, FIRST_FINDINGS);
   return (
@@ -25,6 +29,11 @@ export function Findings() {
         </h2>
         <p className="region-note">{countWords(counts)}</p>
       </header>
+      {waysOutFor !== null && (
+        <Suspense fallback={<p role="status">Looking for ways out ...</p>}>
+          <WaysOut key={waysOutFor} findingId={waysOutFor} onClose={() => setWaysOutFor(null)} />
+        </Suspense>
+      )}
       {counts.conflict === 0 && <Resting />}
       <ul className="plain-list finding-list">
         {listed.map((finding) => {
@@ -41,6 +50,7 @@ export function Findings() {
               subjects={finding.subjects.join(" ")}
               requiredM={finding.requiredM}
               isOpen={finding.id === openFinding}
+              onWaysOut={finding.check === "isolation" ? setWaysOutFor : null}
             />
           );
         })}

@@ -1,7 +1,14 @@
 /** Arbitrary whole plans, as fast-check makes them: every optional field there or not. */
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { dayFromCivil } from "../../src/core/model/day.ts";
-import type { AreaShape, Layout, Plan, Planting, Surrounding, Variety } from "../../src/core/model/plan.ts";
+import type {
+  AreaShape,
+  Layout,
+  Plan,
+  Planting,
+  Surrounding,
+  Variety,
+} from "../../src/core/model/plan.ts";
 
 const id = fc.stringMatching(/^[A-Za-z0-9._:-]{1,12}$/);
 const text = fc.string({ maxLength: 30, unit: "grapheme" });
@@ -14,10 +21,12 @@ const day = fc.integer({
   min: dayFromCivil({ year: 1990, month: 1, day: 1 }),
   max: dayFromCivil({ year: 2060, month: 12, day: 31 }),
 });
-const dayWindow = fc.tuple(day, fc.nat(200)).map(([first, length]) => ({ first, last: first + length }));
-const dayRange = fc.tuple(fc.integer({ min: 1, max: 300 }), fc.nat(300)).map(
-  ([least, more]): [number, number] => [least, least + more],
-);
+const dayWindow = fc
+  .tuple(day, fc.nat(200))
+  .map(([first, length]) => ({ first, last: first + length }));
+const dayRange = fc
+  .tuple(fc.integer({ min: 1, max: 300 }), fc.nat(300))
+  .map(([least, more]): [number, number] => [least, least + more]);
 
 const rectangle = fc.record({
   shape: fc.constant("rectangle" as const),
@@ -213,8 +222,19 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
         ),
       },
       [
-        "format", "version", "id", "title", "units", "level", "season", "site",
-        "ownKinds", "varieties", "surroundings", "layouts", "accepted",
+        "format",
+        "version",
+        "id",
+        "title",
+        "units",
+        "level",
+        "season",
+        "site",
+        "ownKinds",
+        "varieties",
+        "surroundings",
+        "layouts",
+        "accepted",
       ],
     ),
   );

@@ -22,7 +22,11 @@ test("after random edits a carried-forward run equals a fresh one", () => {
     let plan = randomPlan(random, random.pick([5, 25, 70]));
     let result = run(plan);
     for (let step = 1; step <= 40; step += 1) {
-      const edit = randomEdit(random, plan, result.findings.map(({ id }) => id));
+      const edit = randomEdit(
+        random,
+        plan,
+        result.findings.map(({ id }) => id),
+      );
       plan = edit.apply(plan);
       if ((plan.layouts[0] as Layout).plantings.length === 0) break;
       result = run(plan, result);

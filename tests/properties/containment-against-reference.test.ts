@@ -57,7 +57,9 @@ function eachPair(check: (a: Prepared, b: Prepared) => string | null): readonly 
 /** The parts of `inner` outside `outer`: their ground, and how far out their corners lie. */
 function outsideParts(inner: Prepared, outer: Prepared) {
   const rest = referenceRest(inner.reference, outer.reference);
-  const reaches = referenceCorners(rest).map((at) => referenceDistance(referencePoint(at), outer.reference));
+  const reaches = referenceCorners(rest).map((at) =>
+    referenceDistance(referencePoint(at), outer.reference),
+  );
   return { area: rest.getArea(), farthestM: Math.max(0, ...reaches) };
 }
 

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import {
   type LengthUnit,
@@ -38,7 +38,9 @@ test("a shown distance reads back within its rounding", () => {
   fc.assert(
     fc.property(metres, unit, (length, shownIn) => {
       const step = (length >= 25 ? 0.5 : 0.05) + 1e-9;
-      expect(Math.abs(metresOf(formatDistance(length, shownIn), shownIn) - length)).toBeLessThan(step);
+      expect(Math.abs(metresOf(formatDistance(length, shownIn), shownIn) - length)).toBeLessThan(
+        step,
+      );
     }),
   );
 });
@@ -78,15 +80,37 @@ test("shown numbers never contradict the verdict", () => {
 });
 
 test("any text is read or refused with a reason, and never as something that is no length", () => {
-  const scraps = fc.constantFrom("1", "12", ".", ",", "'", '"', "ft", "in", "m", " ", "/", "-", "e", "½", "′");
+  const scraps = fc.constantFrom(
+    "1",
+    "12",
+    ".",
+    ",",
+    "'",
+    '"',
+    "ft",
+    "in",
+    "m",
+    " ",
+    "/",
+    "-",
+    "e",
+    "½",
+    "′",
+  );
   fc.assert(
-    fc.property(fc.oneof(fc.string(), fc.array(scraps, { maxLength: 8 }).map((parts) => parts.join(""))), (text) => {
-      const parsed = parseLength(text, "m");
-      if (parsed.ok) {
-        expect(parsed.metres).toBeGreaterThanOrEqual(0);
-        expect(parsed.metres).toBeLessThanOrEqual(100_000);
-      } else expect(parsed.reason.length).toBeGreaterThan(10);
-    }),
+    fc.property(
+      fc.oneof(
+        fc.string(),
+        fc.array(scraps, { maxLength: 8 }).map((parts) => parts.join("")),
+      ),
+      (text) => {
+        const parsed = parseLength(text, "m");
+        if (parsed.ok) {
+          expect(parsed.metres).toBeGreaterThanOrEqual(0);
+          expect(parsed.metres).toBeLessThanOrEqual(100_000);
+        } else expect(parsed.reason.length).toBeGreaterThan(10);
+      },
+    ),
     { numRuns: 5000 },
   );
 });

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { readPlan, writePlan } from "../../src/core/model/read-plan.ts";
 import { problemText } from "../../src/core/model/problem.ts";

@@ -68,12 +68,23 @@ function traits(random: SeededRandom): Partial<Planting> {
     ...(random.chance(0.2) ? { level: random.pick(["home", "sale", "stock"]) } : {}),
     ...(random.chance(0.8) ? { bloom: randomWindow(random) } : {}),
     ...(random.chance(0.5)
-      ? { start: { method: random.pick(["sown", "transplanted"]), date: SEASON_FIRST + random.whole(60, 200) } }
+      ? {
+          start: {
+            method: random.pick(["sown", "transplanted"]),
+            date: SEASON_FIRST + random.whole(60, 200),
+          },
+        }
       : {}),
   };
 }
 
-function randomPlanting(random: SeededRandom, id: string, layout: Layout, plan: Plan, spread: number): Planting {
+function randomPlanting(
+  random: SeededRandom,
+  id: string,
+  layout: Layout,
+  plan: Plan,
+  spread: number,
+): Planting {
   return {
     id,
     code: id,
@@ -132,25 +143,47 @@ export function randomEdit(random: SeededRandom, plan: Plan, findingIds: readonl
   const edits: readonly (() => Edit)[] = [
     () => moveObjects(layout.id, [any.id], random.between(-5, 5), random.between(-5, 5)),
     () => moveObjects(layout.id, [planting.id], random.between(-20, 20), random.between(-20, 20)),
-    () => moveObjects(layout.id, layout.plantings.map(({ id }) => id), 1, 1),
+    () =>
+      moveObjects(
+        layout.id,
+        layout.plantings.map(({ id }) => id),
+        1,
+        1,
+      ),
     () => turnObjects(layout.id, [any.id, planting.id], { x: 9, y: 9 }, random.between(-90, 90)),
     () => setOutline(layout.id, planting.id, randomArea(random, 30)),
     () => changePlantings(layout.id, [planting.id], traits(random), "Change"),
     () => changePlantings(layout.id, [planting.id], { bloom: undefined }, "Take dates away"),
     () => changeVariety(variety.id, { kind: random.pick(KINDS) }, "Change kind"),
     () => changeVariety(variety.id, { name: random.pick(["One Name", "Another"]) }, "Rename"),
-    () => changeVariety(variety.id, { isolationM: random.between(0, 30), hybrid: random.chance(0.3) }, "Change"),
+    () =>
+      changeVariety(
+        variety.id,
+        { isolationM: random.between(0, 30), hybrid: random.chance(0.3) },
+        "Change",
+      ),
     () => removeObjects(layout.id, [any.id]),
-    () => addPlantings(layout.id, [randomPlanting(random, `n${random.whole(0, 1e9)}`, layout, plan, 30)], "Add"),
+    () =>
+      addPlantings(
+        layout.id,
+        [randomPlanting(random, `n${random.whole(0, 1e9)}`, layout, plan, 30)],
+        "Add",
+      ),
     () => changePlan({ level: random.pick(["home", "sale", "stock"]) }, "Change level"),
-    () => changePlan({ site: { ...plan.site, firstAutumnFrost: SEASON_FIRST + random.whole(240, 330) } }, "Frost"),
+    () =>
+      changePlan(
+        { site: { ...plan.site, firstAutumnFrost: SEASON_FIRST + random.whole(240, 330) } },
+        "Frost",
+      ),
     () => acceptFinding(random.pick(["none", ...findingIds]), random.pick([null, 5]), "So be it"),
     () => withdrawAcceptance(random.pick(["none", ...plan.accepted.map(({ finding }) => finding)])),
     () => ({
       title: "Order anew",
       apply: (before) => ({
         ...before,
-        layouts: [{ ...layout, plantings: [...layout.plantings.slice(3), ...layout.plantings.slice(0, 3)] }],
+        layouts: [
+          { ...layout, plantings: [...layout.plantings.slice(3), ...layout.plantings.slice(0, 3)] },
+        ],
       }),
     }),
   ];

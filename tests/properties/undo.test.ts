@@ -1,5 +1,5 @@
 /** Patches kept for undo give back exactly what was there. */
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { applyPatch, difference } from "../../src/core/edits/patch.ts";
 import type { Layout, Plan } from "../../src/core/model/plan.ts";

@@ -49,18 +49,24 @@ export function findRemedies(
   });
 }
 
-/** In each other bed the nearest place that verifies. */
+/** In each other bed the nearest place that frees the planting of all conflicts, else of this one. */
 function otherBeds(
   context: RemedyContext,
   finding: IsolationFinding,
   planting: Planting,
 ): readonly Remedy[] {
+  const troubles = context.result.findings.filter(
+    (entry) => entry.severity === "conflict" && entry.subjects.includes(planting.id),
+  );
   return otherBedProposals(context, planting).flatMap((proposals) => {
+    let first: Remedy | null = null;
     for (const proposal of proposals) {
       const remedy = verified(context, finding, proposal);
-      if (remedy) return [remedy];
+      if (!remedy) continue;
+      first ??= remedy;
+      if (troubles.every((trouble) => remedy.clears.includes(trouble.id))) return [remedy];
     }
-    return [];
+    return first ? [first] : [];
   });
 }
 

@@ -65,7 +65,7 @@ export function describeFinding(finding: Finding, wording: Wording): Description
       return {
         title: `${nameOf(finding.subject)} has no bloom dates`,
         sentences: [
-          `It lies ${closeness(finding, unit)} from ${listed(finding.against.map(nameOf))}, so only time could keep them apart, and that cannot be told without dates.`,
+          `It lies ${closeness(finding, listed(finding.against.map(nameOf)), unit)}, so only time could keep them apart, and that cannot be told without dates.`,
           "Type a sowing or planting date, or its bloom dates.",
         ],
       };
@@ -266,11 +266,12 @@ export function describeStanding(pair: IsolationPair, wording: Wording): string 
   }
 }
 
-function closeness(finding: Finding, unit: LengthUnit): string {
-  const measured = formatDistance(finding.measuredM ?? 0, unit);
-  return finding.requiredM === null
-    ? measured
-    : `${measured} of the needed ${formatDistance(finding.requiredM, unit)}`;
+/** How far something lies from others, and how far it should: the nearest counts. */
+function closeness(finding: Finding, others: string, unit: LengthUnit): string {
+  const measuredM = finding.measuredM ?? 0;
+  if (finding.requiredM === null) return `${formatDistance(measuredM, unit)} from ${others}`;
+  const shown = formatMeasured(measuredM, finding.requiredM, true, unit);
+  return `${shown.measured} ${unit} from ${others} where ${shown.required} ${unit} are needed`;
 }
 
 function capital(text: string): string {

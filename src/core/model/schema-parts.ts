@@ -29,7 +29,7 @@ export const distance = z.number().min(0).max(MAX_COORDINATE_M);
 export const count = z.int().min(0).max(10_000_000);
 
 /** ISO 8601 date in the file, day number inside. */
-export const date = z.codec(z.string(), z.int(), {
+export const date = z.codec(z.string().meta({ format: "date" }), z.int(), {
   decode: (text, context) => {
     const day = dayFromIso(text);
     if (day !== null) return day;

@@ -1,7 +1,13 @@
 /** What holds for findings of every check: ids, order, JSON, acceptance. */
 import { describe, expect, test } from "vitest";
 import { allChecks } from "../../../src/core/checks/all-checks.ts";
-import { describeFinding, describeStanding, severitySign, severityWord, wordingFor } from "../../../src/core/checks/describe-finding.ts";
+import {
+  describeFinding,
+  describeStanding,
+  severitySign,
+  severityWord,
+  wordingFor,
+} from "../../../src/core/checks/describe-finding.ts";
 import { findingId } from "../../../src/core/checks/finding.ts";
 import { countBySeverity } from "../../../src/core/checks/run-checks.ts";
 import type { Bed, Plan, Planting } from "../../../src/core/model/plan.ts";
@@ -72,7 +78,10 @@ describe("in a plan full of trouble", () => {
 
   test("the order of plantings in the plan makes no difference to what is found", () => {
     const layout = layoutOf(plan);
-    const turned = { ...plan, layouts: [{ ...layout, plantings: [...layout.plantings].reverse() }] };
+    const turned = {
+      ...plan,
+      layouts: [{ ...layout, plantings: [...layout.plantings].reverse() }],
+    };
     // Of places equally near, the first met is named.
     const found = (some: Plan) => check(some).findings.map(({ where: _place, ...rest }) => rest);
     expect(found(turned)).toEqual(found(plan));
@@ -106,10 +115,18 @@ test("an id is the check and its sorted subjects", () => {
 });
 
 describe("an accepted finding", () => {
-  const base = trialPlan({ p: { at: 0, kind: "tomato" }, q: { at: 2, kind: "tomato", purpose: "food" } });
+  const base = trialPlan({
+    p: { at: 0, kind: "tomato" },
+    q: { at: 2, kind: "tomato", purpose: "food" },
+  });
   const [finding] = check(base).findings;
   if (!finding) throw new Error("nothing found");
-  const accepted = { ...base, accepted: [{ finding: finding.id, reason: "We can live with it.", requiredM: finding.requiredM }] };
+  const accepted = {
+    ...base,
+    accepted: [
+      { finding: finding.id, reason: "We can live with it.", requiredM: finding.requiredM },
+    ],
+  };
 
   const withPlanting = (plan: Plan, id: string, changes: Partial<Planting>): Plan => ({
     ...plan,
@@ -138,10 +155,16 @@ describe("an accepted finding", () => {
   });
 
   test("about numbers stays accepted as a variety is planted on, until more plants are needed", () => {
-    const plan = trialPlan({ p: { at: 0, kind: "carrot", plants: 40 }, q: { at: 9, kind: "lettuce", purpose: "food" } });
+    const plan = trialPlan({
+      p: { at: 0, kind: "carrot", plants: 40 },
+      q: { at: 9, kind: "lettuce", purpose: "food" },
+    });
     const short = check(plan).findings.find(({ check: name }) => name === "population");
     if (!short) throw new Error("no shortfall");
-    const lived: Plan = { ...plan, accepted: [{ finding: short.id, reason: "", requiredM: short.requiredM }] };
+    const lived: Plan = {
+      ...plan,
+      accepted: [{ finding: short.id, reason: "", requiredM: short.requiredM }],
+    };
     expect(check(lived).accepted).toHaveLength(1);
     const more = withPlanting(lived, "q", { variety: "v-p", plants: 2, purpose: "seed" });
     expect(check(more).accepted).toHaveLength(1);
@@ -159,7 +182,9 @@ describe("an accepted finding", () => {
     const ids = check(plan("2027-10-01", [])).findings.map(({ id }) => id);
     expect(ids).toContain("late-seed|p|2027-10-01");
     expect(check(plan("2027-10-01", ids)).findings).toEqual([]);
-    expect(check(plan("2027-09-20", ids)).findings.map(({ id }) => id)).toEqual(["late-seed|p|2027-09-20"]);
+    expect(check(plan("2027-09-20", ids)).findings.map(({ id }) => id)).toEqual([
+      "late-seed|p|2027-09-20",
+    ]);
   });
 
   test("has an id short enough to keep, however many plantings it is about", () => {

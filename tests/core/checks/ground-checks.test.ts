@@ -27,7 +27,12 @@ describe("outside", () => {
     const found = plantedAt(at);
     expect(found).toHaveLength(reachM === null ? 0 : 1);
     if (reachM !== null) {
-      expect(found[0]).toMatchObject({ id: "outside|b|p", severity: "caution", inner: "p", outer: "b" });
+      expect(found[0]).toMatchObject({
+        id: "outside|b|p",
+        severity: "caution",
+        inner: "p",
+        outer: "b",
+      });
       expect(found[0]?.measuredM).toBeCloseTo(reachM, 9);
     }
   });
@@ -41,11 +46,23 @@ describe("outside", () => {
     const site = {
       name: "Garden",
       upBearingDeg: 0,
-      outline: { shape: "polygon" as const, corners: [[1, -9], [9, -9], [9, 9], [1, 9]] as [number, number][] },
+      outline: {
+        shape: "polygon" as const,
+        corners: [
+          [1, -9],
+          [9, -9],
+          [9, 9],
+          [1, 9],
+        ] as [number, number][],
+      },
     };
     const plan = withBeds(trialPlan({}), [bed], { site });
-    expect(findingsOf(plan, "outside")).toMatchObject([{ id: "outside|b", inner: "b", outer: "site" }]);
-    expect(wordsOf(plan, "outside")).toEqual(["bed B01 reaches out of the site It sticks out by 1 m."]);
+    expect(findingsOf(plan, "outside")).toMatchObject([
+      { id: "outside|b", inner: "b", outer: "site" },
+    ]);
+    expect(wordsOf(plan, "outside")).toEqual([
+      "bed B01 reaches out of the site It sticks out by 1 m.",
+    ]);
   });
 });
 
@@ -61,7 +78,11 @@ describe("overlap", () => {
     const found = findingsOf(plan, "overlap");
     expect(found).toHaveLength(depthM === null ? 0 : 1);
     if (depthM !== null) {
-      expect(found[0]).toMatchObject({ id: "overlap|p|q", severity: "caution", subjects: ["p", "q"] });
+      expect(found[0]).toMatchObject({
+        id: "overlap|p|q",
+        severity: "caution",
+        subjects: ["p", "q"],
+      });
       expect(found[0]?.measuredM).toBeCloseTo(depthM, 9);
     }
   });
@@ -78,7 +99,9 @@ describe("overlap", () => {
         {
           ...layoutOf(plan),
           plantings: layoutOf(plan).plantings.map((planting) =>
-            planting.id === id ? { ...planting, outline: squareAt(id === "a" ? 0.25 : 0.75) } : planting,
+            planting.id === id
+              ? { ...planting, outline: squareAt(id === "a" ? 0.25 : 0.75) }
+              : planting,
           ),
         },
       ],

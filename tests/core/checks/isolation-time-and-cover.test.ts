@@ -1,7 +1,17 @@
 /** The isolation rule's other two ways: time and cover, and what cannot be told. */
 import { describe, expect, test } from "vitest";
 import type { Cover, Planting } from "../../../src/core/model/plan.ts";
-import { JULY, type TrialTraits, bloom, check, day, findingsOf, pairsOf, standingsOf, trialPlan } from "./trial-plan.ts";
+import {
+  JULY,
+  type TrialTraits,
+  bloom,
+  check,
+  day,
+  findingsOf,
+  pairsOf,
+  standingsOf,
+  trialPlan,
+} from "./trial-plan.ts";
 
 function near(p: TrialTraits, q: TrialTraits, kind = "tomato") {
   return pairsOf(trialPlan({ p: { at: 0, kind, ...p }, q: { at: 2, kind, ...q } })).get("p<-q");
@@ -21,12 +31,18 @@ describe("time", () => {
     ["seven days between", bloom("06-01", "06-23"), 0, 7, "time"],
     ["seven days between, the other way round", bloom("08-08", "08-20"), 0, 7, "time"],
   ])("%s", (_, window, overlapDays, gapDays, standing) => {
-    expect(near({ bloom: window }, {})).toMatchObject({ overlapDays, gapDays, standing, guardDays: 7 });
+    expect(near({ bloom: window }, {})).toMatchObject({
+      overlapDays,
+      gapDays,
+      standing,
+      guardDays: 7,
+    });
     expect(near({}, { bloom: window })).toMatchObject({ overlapDays, gapDays, standing });
   });
 
   test("maize wants fourteen days", () => {
-    const gap = (first: string) => near({ bloom: bloom("07-01", "07-10") }, { bloom: bloom(first, "08-20") }, "maize");
+    const gap = (first: string) =>
+      near({ bloom: bloom("07-01", "07-10") }, { bloom: bloom(first, "08-20") }, "maize");
     expect(gap("07-24")).toMatchObject({ gapDays: 13, guardDays: 14, standing: "conflict" });
     expect(gap("07-25")).toMatchObject({ gapDays: 14, guardDays: 14, standing: "time" });
   });
@@ -98,7 +114,13 @@ test("what clears a pair is named strongest first: distance, time, cover", () =>
 
 describe("what cannot be told is never silently clear", () => {
   test("a missing date on either side", () => {
-    expect(near(NO_BLOOM, {})).toMatchObject({ standing: "unknown", overlapDays: null, gapDays: null, exposedShare: null, lacksBloom: ["p"] });
+    expect(near(NO_BLOOM, {})).toMatchObject({
+      standing: "unknown",
+      overlapDays: null,
+      gapDays: null,
+      exposedShare: null,
+      lacksBloom: ["p"],
+    });
     expect(near({}, NO_BLOOM)).toMatchObject({ standing: "unknown", lacksBloom: ["q"] });
   });
 
@@ -108,7 +130,10 @@ describe("what cannot be told is never silently clear", () => {
   });
 
   test("a missing figure, however far", () => {
-    const far = trialPlan({ p: { at: 0, kind: "husk-tomato" }, q: { at: 5000, kind: "husk-tomato" } });
+    const far = trialPlan({
+      p: { at: 0, kind: "husk-tomato" },
+      q: { at: 5000, kind: "husk-tomato" },
+    });
     expect(standingsOf(far)).toEqual({ "p<-q": "unknown", "q<-p": "unknown" });
     expect(findingsOf(far, "missing-figure").map((finding) => finding.subject)).toEqual(["p", "q"]);
   });
@@ -133,7 +158,10 @@ describe("what cannot be told is never silently clear", () => {
 });
 
 test("maize silks and tassels are compared with each other, not whole blooms", () => {
-  const sown = (iso: string) => ({ ...NO_BLOOM, start: { method: "sown", date: day(iso) } as const });
+  const sown = (iso: string) => ({
+    ...NO_BLOOM,
+    start: { method: "sown", date: day(iso) } as const,
+  });
   const plan = trialPlan({
     p: { at: 0, kind: "maize", ...sown("2027-05-01") },
     q: { at: 2, kind: "maize", ...sown("2027-05-20") },

@@ -1,7 +1,18 @@
 /** The isolation rule, sentence by sentence. */
 import { describe, expect, test } from "vitest";
 import type { Plan, Surrounding, Variety } from "../../../src/core/model/plan.ts";
-import { JULY, type TrialTraits, bloom, check, findingsOf, pairsOf, source, standingsOf, trialPlan, wordsOf } from "./trial-plan.ts";
+import {
+  JULY,
+  type TrialTraits,
+  bloom,
+  check,
+  findingsOf,
+  pairsOf,
+  source,
+  standingsOf,
+  trialPlan,
+  wordsOf,
+} from "./trial-plan.ts";
 
 const FOOT = 0.3048;
 
@@ -81,7 +92,12 @@ describe("required distance", () => {
   };
 
   test.each([
-    ["the planting's own", { isolationM: 3 }, { isolationM: 4, figure: "us-certified" }, [3, "planting"]],
+    [
+      "the planting's own",
+      { isolationM: 3 },
+      { isolationM: 4, figure: "us-certified" },
+      [3, "planting"],
+    ],
     ["else its variety's", {}, { isolationM: 4, figure: "us-certified" }, [4, "variety"]],
     ["else the figure picked", {}, { figure: "us-certified" }, [30 * FOOT, "figure"]],
     ["else the published one of kind and form", {}, { form: "potato-leaf" }, [25 * FOOT, "figure"]],
@@ -101,9 +117,9 @@ describe("required distance", () => {
 
 describe("measured distance", () => {
   const standing = (at: number, isolationM: number) =>
-    pairsOf(
-      trialPlan({ p: { at: 0, kind: "tomato", isolationM }, q: { at, kind: "tomato" } }),
-    ).get("p<-q");
+    pairsOf(trialPlan({ p: { at: 0, kind: "tomato", isolationM }, q: { at, kind: "tomato" } })).get(
+      "p<-q",
+    );
 
   test("is between outlines, not centres", () => {
     expect(standing(6, 5.5)).toMatchObject({ distanceM: 5, standing: "conflict" });
@@ -125,7 +141,11 @@ describe("measured distance", () => {
 
   test("is nothing when one lies inside the other", () => {
     const plan = trialPlan({
-      p: { at: 0, kind: "tomato", outline: { shape: "rectangle", x: 0, y: 0, widthM: 9, lengthM: 9, turnDeg: 0 } },
+      p: {
+        at: 0,
+        kind: "tomato",
+        outline: { shape: "rectangle", x: 0, y: 0, widthM: 9, lengthM: 9, turnDeg: 0 },
+      },
       q: { at: 0, kind: "tomato" },
     });
     expect(pairsOf(plan).get("p<-q")?.distanceM).toBe(0);
@@ -144,7 +164,9 @@ describe("unlike species of one group", () => {
     trialPlan({ p: { at: 0, kind: p, isolationM: 100 }, q: { at: 5, kind: q, isolationM: 100 } });
 
   test("that cross freely or sometimes are in conflict", () => {
-    expect(findingsOf(squashes("butternut", "butternut"), "isolation")[0]?.severity).toBe("conflict");
+    expect(findingsOf(squashes("butternut", "butternut"), "isolation")[0]?.severity).toBe(
+      "conflict",
+    );
     const beets = squashes("beet", "chard");
     expect(standingsOf(beets)).toEqual({ "p<-q": "conflict", "q<-p": "conflict" });
     expect(findingsOf(beets, "isolation")).toHaveLength(1);
@@ -186,12 +208,24 @@ describe("surroundings", () => {
 
   test("wild carrot at the roadside, a single plant, threatens carrot", () => {
     const plan = trialPlan(alone, [source("w", "wild-carrot", { shape: "point", x: 31, y: 0 })]);
-    expect(pairsOf(plan).get("p<-w")).toMatchObject({ distanceM: 30, standing: "conflict", relation: "freely" });
+    expect(pairsOf(plan).get("p<-w")).toMatchObject({
+      distanceM: 30,
+      standing: "conflict",
+      relation: "freely",
+    });
     expect(standingsOf(plan)).toEqual({ "p<-w": "conflict" });
   });
 
   test("a neighbour's garden is measured to its outline", () => {
-    const garden = { shape: "polygon", corners: [[21, -9], [50, -9], [50, 9], [21, 9]] } as const;
+    const garden = {
+      shape: "polygon",
+      corners: [
+        [21, -9],
+        [50, -9],
+        [50, 9],
+        [21, 9],
+      ],
+    } as const;
     const plan = trialPlan(alone, [
       source("n", "carrot", { ...garden, corners: garden.corners.map(([x, y]) => [x, y]) }),
     ]);
@@ -221,7 +255,14 @@ describe("surroundings", () => {
 
   test("that shed no pollen are drawn and no more", () => {
     const plan = trialPlan(alone, [
-      { id: "h", label: "Hedge", what: "hedge", outline: { shape: "point", x: 3, y: 0 }, flowering: "yes", cover: "none" },
+      {
+        id: "h",
+        label: "Hedge",
+        what: "hedge",
+        outline: { shape: "point", x: 3, y: 0 },
+        flowering: "yes",
+        cover: "none",
+      },
     ]);
     expect(check(plan).stands.map((stand) => stand.id)).toEqual(["p"]);
   });

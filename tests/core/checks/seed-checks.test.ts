@@ -1,7 +1,16 @@
 /** Checks of single plantings: numbers, frost, first years, hybrids, covers, safety. */
 import { describe, expect, test } from "vitest";
 import type { Plan, Variety } from "../../../src/core/model/plan.ts";
-import { type TrialTraits, bloom, book, check, day, findingsOf, trialPlan, wordsOf } from "./trial-plan.ts";
+import {
+  type TrialTraits,
+  bloom,
+  book,
+  check,
+  day,
+  findingsOf,
+  trialPlan,
+  wordsOf,
+} from "./trial-plan.ts";
 
 function one(kind: string, traits: TrialTraits, more: Partial<Plan> = {}): Plan {
   return trialPlan({ p: { at: 0, kind, ...traits } }, [], more);
@@ -16,7 +25,9 @@ describe("population", () => {
     expect(few).toBeGreaterThan(1);
     expect(enough).toBeGreaterThan(few);
     const found = (plants: number) => findingsOf(one("carrot", { plants }), "population");
-    expect(found(few - 1)).toMatchObject([{ floor: "viable", needed: few, plants: few - 1, source: viable?.source }]);
+    expect(found(few - 1)).toMatchObject([
+      { floor: "viable", needed: few, plants: few - 1, source: viable?.source },
+    ]);
     expect(found(few)).toMatchObject([{ floor: "maintenance", needed: enough, plants: few }]);
     expect(found(enough)).toEqual([]);
   });
@@ -27,12 +38,16 @@ describe("population", () => {
     const both = trialPlan({ p: { at: 0, ...half }, q: { at: 2, ...half } });
     expect(findingsOf(both, "population")).toEqual([]);
     const short = trialPlan({ p: { at: 0, ...half }, q: { at: 2, ...half, plants: 1 } });
-    expect(findingsOf(short, "population")).toMatchObject([{ subjects: ["p", "q"], plants: half.plants + 1 }]);
+    expect(findingsOf(short, "population")).toMatchObject([
+      { subjects: ["p", "q"], plants: half.plants + 1 },
+    ]);
   });
 
   test("leaves out what is not kept for seed", () => {
     expect(findingsOf(one("carrot", { plants: 1, purpose: "food" }), "population")).toEqual([]);
-    expect(findingsOf(one("carrot", { plants: 1, flowering: "first-year" }), "population")).toEqual([]);
+    expect(findingsOf(one("carrot", { plants: 1, flowering: "first-year" }), "population")).toEqual(
+      [],
+    );
   });
 
   test("says nothing of plantings without a count", () => {
@@ -49,7 +64,13 @@ describe("late-seed", () => {
         start: { method: "sown", date: day(date) },
         variety: { sownToFlower: [60, 80], bloomDays: [30, 40] },
       },
-      { site: { name: "Garden", upBearingDeg: 0, ...(frost === null ? {} : { firstAutumnFrost: day(frost) }) } },
+      {
+        site: {
+          name: "Garden",
+          upBearingDeg: 0,
+          ...(frost === null ? {} : { firstAutumnFrost: day(frost) }),
+        },
+      },
     );
 
   test("says when seed would ripen after the frost given, and nothing without one", () => {
@@ -65,7 +86,9 @@ describe("late-seed", () => {
 
 test("biennial: sown in place this season it will not flower in it", () => {
   const start = { method: "sown", date: day("2027-04-10") } as const;
-  expect(findingsOf(one("beet", { bloom: null, start }), "biennial")).toMatchObject([{ subject: "p", severity: "caution" }]);
+  expect(findingsOf(one("beet", { bloom: null, start }), "biennial")).toMatchObject([
+    { subject: "p", severity: "caution" },
+  ]);
   const noBiennial = (traits: TrialTraits, kind = "beet") =>
     expect(findingsOf(one(kind, traits), "biennial")).toEqual([]);
   noBiennial({ bloom: null, start: { ...start, method: "transplanted" } });
@@ -77,7 +100,9 @@ test("biennial: sown in place this season it will not flower in it", () => {
 
 test("hybrid-seed: a hybrid kept for seed, not one that is eaten", () => {
   const hybrid = { variety: { hybrid: true } };
-  expect(findingsOf(one("tomato", hybrid), "hybrid-seed")).toMatchObject([{ subject: "p", severity: "caution" }]);
+  expect(findingsOf(one("tomato", hybrid), "hybrid-seed")).toMatchObject([
+    { subject: "p", severity: "caution" },
+  ]);
   expect(findingsOf(one("tomato", { ...hybrid, purpose: "food" }), "hybrid-seed")).toEqual([]);
   expect(findingsOf(one("tomato", {}), "hybrid-seed")).toEqual([]);
 });
@@ -97,7 +122,9 @@ describe("cover-care", () => {
   });
 
   test("says what to do", () => {
-    expect(wordsOf(one("carrot", { cover: "cage" }), "cover-care")[0]).toMatch(/Introduce pollinators/);
+    expect(wordsOf(one("carrot", { cover: "cage" }), "cover-care")[0]).toMatch(
+      /Introduce pollinators/,
+    );
     expect(wordsOf(one("maize", { cover: "cage" }), "cover-care")[0]).toMatch(/Bags do stop it/);
   });
 });
@@ -109,6 +136,8 @@ test("safety: each caution once, with all plantings kept for seed that it is abo
     r: { at: 9, kind: "summer-squash", purpose: "food" },
   });
   const found = findingsOf(plan, "safety").filter(({ caution }) => caution === "bitter-cucurbits");
-  expect(found).toMatchObject([{ id: "safety|bitter-cucurbits", subjects: ["p", "q"], severity: "caution" }]);
+  expect(found).toMatchObject([
+    { id: "safety|bitter-cucurbits", subjects: ["p", "q"], severity: "caution" },
+  ]);
   expect(findingsOf(one("lettuce", {}), "safety")).toEqual([]);
 });

@@ -77,7 +77,17 @@ export function source(
   outline: Surrounding["outline"],
   more: Partial<Surrounding> = {},
 ): Surrounding {
-  return { id, label: `Source ${id}`, what: "pollen", kind, outline, flowering: "yes", cover: "none", bloom: JULY, ...more };
+  return {
+    id,
+    label: `Source ${id}`,
+    what: "pollen",
+    kind,
+    outline,
+    flowering: "yes",
+    cover: "none",
+    bloom: JULY,
+    ...more,
+  };
 }
 
 export function layoutOf(plan: Plan): Layout {

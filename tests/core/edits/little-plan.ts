@@ -4,11 +4,22 @@ import type { Bed, Layout, Plan, Planting, RectangleShape } from "../../../src/c
 
 export const LAYOUT = "layout-1";
 
-export function rectangle(x: number, y: number, widthM: number, lengthM: number, turnDeg = 0): RectangleShape {
+export function rectangle(
+  x: number,
+  y: number,
+  widthM: number,
+  lengthM: number,
+  turnDeg = 0,
+): RectangleShape {
   return { shape: "rectangle", x, y, widthM, lengthM, turnDeg };
 }
 
-export function planting(id: string, code: string, outline: RectangleShape, bed?: string): Planting {
+export function planting(
+  id: string,
+  code: string,
+  outline: RectangleShape,
+  bed?: string,
+): Planting {
   return {
     id,
     code,
@@ -29,7 +40,14 @@ export const littlePlan: Plan = {
     { id: "v2", name: "Tarn Coral", kind: "beet" },
   ],
   surroundings: [
-    { id: "s1", label: "Hedge", what: "hedge", outline: { shape: "point", x: 9, y: 9 }, flowering: "yes", cover: "none" },
+    {
+      id: "s1",
+      label: "Hedge",
+      what: "hedge",
+      outline: { shape: "point", x: 9, y: 9 },
+      flowering: "yes",
+      cover: "none",
+    },
   ],
   layouts: [
     {

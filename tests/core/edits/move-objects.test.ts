@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { bedUnder, moveObjects, setOutline, turnObjects } from "../../../src/core/edits/move-objects.ts";
+import {
+  bedUnder,
+  moveObjects,
+  setOutline,
+  turnObjects,
+} from "../../../src/core/edits/move-objects.ts";
 import { LAYOUT, bedOf, layoutOf, littlePlan, plantingOf, rectangle } from "./little-plan.ts";
 
 describe("moving a planting", () => {
@@ -28,7 +33,10 @@ describe("moving a planting", () => {
 
   test("leaves a code given by hand alone", () => {
     const named = setCode("Trial 7");
-    expect(plantingOf(moveObjects(LAYOUT, ["p1"], 3, 0).apply(named), "p1")).toMatchObject({ bed: "b2", code: "Trial 7" });
+    expect(plantingOf(moveObjects(LAYOUT, ["p1"], 3, 0).apply(named), "p1")).toMatchObject({
+      bed: "b2",
+      code: "Trial 7",
+    });
   });
 
   function setCode(code: string) {
@@ -43,7 +51,11 @@ describe("moving a bed", () => {
 
   test("takes what stands in it along, even onto another bed's ground", () => {
     expect(bedOf(next, "b1").outline).toEqual(rectangle(3, 1, 1, 10));
-    expect(plantingOf(next, "p1")).toMatchObject({ bed: "b1", code: "A01-1", outline: { x: 3, y: -3 } });
+    expect(plantingOf(next, "p1")).toMatchObject({
+      bed: "b1",
+      code: "A01-1",
+      outline: { x: 3, y: -3 },
+    });
     expect(plantingOf(next, "p3")).toBe(plantingOf(littlePlan, "p3"));
   });
 

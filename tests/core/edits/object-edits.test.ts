@@ -17,7 +17,15 @@ import {
   removeVariety,
 } from "../../../src/core/edits/object-edits.ts";
 import type { Layout } from "../../../src/core/model/plan.ts";
-import { LAYOUT, bedOf, layoutOf, littlePlan, planting, plantingOf, rectangle } from "./little-plan.ts";
+import {
+  LAYOUT,
+  bedOf,
+  layoutOf,
+  littlePlan,
+  planting,
+  plantingOf,
+  rectangle,
+} from "./little-plan.ts";
 
 describe("codes", () => {
   const withBed = (...codes: readonly string[]): Layout => ({
@@ -59,25 +67,51 @@ describe("codes", () => {
 });
 
 test("adding puts new objects last and leaves the rest", () => {
-  const withBed = addBed(LAYOUT, { id: "b3", code: "A03", outline: rectangle(6, 0, 1, 10) }).apply(littlePlan);
+  const withBed = addBed(LAYOUT, { id: "b3", code: "A03", outline: rectangle(6, 0, 1, 10) }).apply(
+    littlePlan,
+  );
   expect(layoutOf(withBed).beds.map(({ id }) => id)).toEqual(["b1", "b2", "b3"]);
-  const planted = addPlantings(LAYOUT, [planting("p4", "A03-1", rectangle(6, 0, 1, 1))], "Place").apply(littlePlan);
+  const planted = addPlantings(
+    LAYOUT,
+    [planting("p4", "A03-1", rectangle(6, 0, 1, 1))],
+    "Place",
+  ).apply(littlePlan);
   expect(plantingOf(planted, "p1")).toBe(plantingOf(littlePlan, "p1"));
   expect(layoutOf(planted).plantings).toHaveLength(4);
-  const around = addSurrounding({ id: "s2", label: "Pond", what: "water", outline: { shape: "point", x: 1, y: 1 }, flowering: "yes", cover: "none" });
+  const around = addSurrounding({
+    id: "s2",
+    label: "Pond",
+    what: "water",
+    outline: { shape: "point", x: 1, y: 1 },
+    flowering: "yes",
+    cover: "none",
+  });
   expect(around.title).toBe("Add Pond");
   expect(around.apply(littlePlan).surroundings).toHaveLength(2);
-  expect(addVariety({ id: "v3", name: "Kettle Dun", kind: "common-bean" }).apply(littlePlan).varieties).toHaveLength(3);
+  expect(
+    addVariety({ id: "v3", name: "Kettle Dun", kind: "common-bean" }).apply(littlePlan).varieties,
+  ).toHaveLength(3);
 });
 
 test("changing sets fields, and takes away those given as undefined", () => {
-  const dated = changePlantings(LAYOUT, ["p1", "p2"], { note: "north end", bed: undefined }, "Change").apply(littlePlan);
+  const dated = changePlantings(
+    LAYOUT,
+    ["p1", "p2"],
+    { note: "north end", bed: undefined },
+    "Change",
+  ).apply(littlePlan);
   expect(plantingOf(dated, "p1")).toMatchObject({ note: "north end" });
   expect(plantingOf(dated, "p1")).not.toHaveProperty("bed");
   expect(plantingOf(dated, "p3")).toBe(plantingOf(littlePlan, "p3"));
-  expect(bedOf(changeBed(LAYOUT, "b1", { code: "N1" }, "Rename").apply(littlePlan), "b1").code).toBe("N1");
-  expect(changeVariety("v1", { form: "potato-leaf" }, "Form").apply(littlePlan).varieties[0]?.form).toBe("potato-leaf");
-  expect(changeSurrounding("s1", { label: "Fence" }, "Rename").apply(littlePlan).surroundings[0]?.label).toBe("Fence");
+  expect(
+    bedOf(changeBed(LAYOUT, "b1", { code: "N1" }, "Rename").apply(littlePlan), "b1").code,
+  ).toBe("N1");
+  expect(
+    changeVariety("v1", { form: "potato-leaf" }, "Form").apply(littlePlan).varieties[0]?.form,
+  ).toBe("potato-leaf");
+  expect(
+    changeSurrounding("s1", { label: "Fence" }, "Rename").apply(littlePlan).surroundings[0]?.label,
+  ).toBe("Fence");
   expect(changePlan({ units: "ft" }, "Feet").apply(littlePlan).units).toBe("ft");
 });
 
@@ -121,6 +155,8 @@ describe("layouts", () => {
 test("an acceptance is kept once, and taken back", () => {
   const once = acceptFinding("isolation|p|q", 7.62, "Few bees here.").apply(littlePlan);
   const twice = acceptFinding("isolation|p|q", 9, "Still few.").apply(once);
-  expect(twice.accepted).toEqual([{ finding: "isolation|p|q", requiredM: 9, reason: "Still few." }]);
+  expect(twice.accepted).toEqual([
+    { finding: "isolation|p|q", requiredM: 9, reason: "Still few." },
+  ]);
   expect(withdrawAcceptance("isolation|p|q").apply(twice).accepted).toEqual([]);
 });

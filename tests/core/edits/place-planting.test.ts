@@ -45,14 +45,20 @@ describe("free stretches of a bed", () => {
     const back = stretchOf(turned, outlineOnBed(turned, stretch));
     expect(back.fromM).toBeCloseTo(2, 9);
     expect(back.toM).toBeCloseTo(5, 9);
-    expect(protrusion(outlineOf(outlineOnBed(turned, stretch)), outlineOf(turned)).distanceM).toBeLessThan(1e-9);
+    expect(
+      protrusion(outlineOf(outlineOnBed(turned, stretch)), outlineOf(turned)).distanceM,
+    ).toBeLessThan(1e-9);
     expect(alongBed(turned, { x: 7, y: 3 })).toBeCloseTo(5, 9);
   });
 });
 
 describe("placing plants in a bed", () => {
   test("takes the first free stretch long enough", () => {
-    expect(placeInBed(layout, bed, lettuce, 24)).toEqual({ outline: rectangle(0, -2, 1, 2), plants: 24, rows: 3 });
+    expect(placeInBed(layout, bed, lettuce, 24)).toEqual({
+      outline: rectangle(0, -2, 1, 2),
+      plants: 24,
+      rows: 3,
+    });
     expect(placeInBed(layout, bed, lettuce, 36)?.outline).toEqual(rectangle(0, -1.5, 1, 3));
   });
 
@@ -69,14 +75,20 @@ describe("placing plants in a bed", () => {
   });
 
   test("on taken ground goes to the nearest free ground that takes it", () => {
-    const at = (y: number, plants: number) => placeInBed(layout, bed, lettuce, plants, { x: 0, y })?.outline;
+    const at = (y: number, plants: number) =>
+      placeInBed(layout, bed, lettuce, plants, { x: 0, y })?.outline;
     expect(at(0.8, 12)).toEqual(rectangle(0, -0.5, 1, 1));
     expect(at(1.2, 12)).toEqual(rectangle(0, 2.5, 1, 1));
     expect(at(-4.5, 12)).toEqual(rectangle(0, -2.5, 1, 1));
   });
 
   test("finds no place in a full bed", () => {
-    const full = { ...layout, plantings: [{ ...(layout.plantings[0] as (typeof layout.plantings)[number]), outline: shape }] };
+    const full = {
+      ...layout,
+      plantings: [
+        { ...(layout.plantings[0] as (typeof layout.plantings)[number]), outline: shape },
+      ],
+    };
     expect(placeInBed(full, bed, lettuce, 12)).toBeNull();
   });
 
@@ -84,9 +96,24 @@ describe("placing plants in a bed", () => {
     const corner: Bed = {
       id: "c",
       code: "C",
-      outline: { shape: "polygon", corners: [[0, 0], [6, 0], [0, 6]] },
+      outline: {
+        shape: "polygon",
+        corners: [
+          [0, 0],
+          [6, 0],
+          [0, 6],
+        ],
+      },
     };
-    expect(placeInBed(layout, corner, lettuce, 12)?.outline).toMatchObject({ x: 2, y: 2, widthM: 1, lengthM: 1 });
-    expect(placeInBed(layout, corner, lettuce, 12, { x: 1, y: 1 })?.outline).toMatchObject({ x: 1, y: 1 });
+    expect(placeInBed(layout, corner, lettuce, 12)?.outline).toMatchObject({
+      x: 2,
+      y: 2,
+      widthM: 1,
+      lengthM: 1,
+    });
+    expect(placeInBed(layout, corner, lettuce, 12, { x: 1, y: 1 })?.outline).toMatchObject({
+      x: 1,
+      y: 1,
+    });
   });
 });

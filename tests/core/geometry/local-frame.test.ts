@@ -99,6 +99,9 @@ describe("middlePlace", () => {
   });
 
   test("of one place is that place", () => {
-    expect(middlePlace([{ longitude: -4.5, latitude: 53 }])).toEqual({ longitude: -4.5, latitude: 53 });
+    expect(middlePlace([{ longitude: -4.5, latitude: 53 }])).toEqual({
+      longitude: -4.5,
+      latitude: 53,
+    });
   });
 });

@@ -24,7 +24,13 @@ export function polygonOf(corners: Corners, holes: readonly Corners[] = []): Sha
   };
 }
 
-export function rectangle(x: number, y: number, widthM: number, lengthM: number, turnDeg = 0): Shape {
+export function rectangle(
+  x: number,
+  y: number,
+  widthM: number,
+  lengthM: number,
+  turnDeg = 0,
+): Shape {
   return { shape: "rectangle", x, y, widthM, lengthM, turnDeg };
 }
 

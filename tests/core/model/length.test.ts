@@ -78,7 +78,8 @@ describe("parseLength reads", () => {
       if (!/\p{Nd}/u.test(char)) continue;
       const metres = metresOf(char) as number;
       digits += metres;
-      if (!Number.isInteger(metres) || metres < 0 || metres > 9) throw new Error(`${char}: ${metres}`);
+      if (!Number.isInteger(metres) || metres < 0 || metres > 9)
+        throw new Error(`${char}: ${metres}`);
     }
     // As many nines as eights and so on: the sum of all digits is 4.5 times their number.
     expect(digits % 45).toBe(0);

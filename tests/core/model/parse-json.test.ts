@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { jsonFault } from "../../../src/core/model/json-fault.ts";
 import { MAX_DEPTH, parseJson } from "../../../src/core/model/parse-json.ts";
@@ -23,14 +23,30 @@ test.each([
     "plan.json: got text that stops in the middle, at line 1, column 12, expected a closing double quote.",
   ],
   ["NaN", '{\n  "x": NaN\n}', /got "NaN" at line 2, column 8, expected a value/],
-  ["Infinity", '{"a": 1,\n"x": -Infinity}', /got "-Infinity" at line 2, column 6, expected a value/],
+  [
+    "Infinity",
+    '{"a": 1,\n"x": -Infinity}',
+    /got "-Infinity" at line 2, column 6, expected a value/,
+  ],
   ["a trailing comma", '{"a": 1,}', /got "}" at line 1, column 9, expected a field name in double/],
-  ["a missing comma", '[1\n 2]', /got "2" at line 2, column 2, expected a comma or the end of a list/],
+  [
+    "a missing comma",
+    "[1\n 2]",
+    /got "2" at line 2, column 2, expected a comma or the end of a list/,
+  ],
   ["a bare name", "{a: 1}", /got "a" at line 1, column 2, expected a field name/],
   ["a missing colon", '{"a" 1}', /got "1" at line 1, column 6, expected a colon/],
   ["a comment", "// hello\n{}", /got "\/" at line 1, column 1/],
-  ["text after the end", "{} extra", /got "extra" at line 1, column 4, expected the end of the file/],
-  ["a line break in a text", '{"a": "x\ny"}', /got "\\n" at line 1, column 9, expected no line break/],
+  [
+    "text after the end",
+    "{} extra",
+    /got "extra" at line 1, column 4, expected the end of the file/,
+  ],
+  [
+    "a line break in a text",
+    '{"a": "x\ny"}',
+    /got "\\n" at line 1, column 9, expected no line break/,
+  ],
   ["a web page", "<!doctype html>", /got "<" at line 1, column 1, expected a value/],
 ])("%s is refused with its place", (_, text, message) => {
   expect(refusal(text)).toMatch(message);
@@ -63,8 +79,20 @@ test("a byte order mark is no fault", () => {
 describe("jsonFault", () => {
   test("finds none in what the engine reads, and one in whatever it refuses", () => {
     const scraps = fc.constantFrom(
-      ..."{}[],:\"\\ \n".split(""),
-      "1", "-", "0", ".5", "e3", "true", "null", "nul", '"a"', '"a":', "\\u00e9", "NaN", "é",
+      ...'{}[],:"\\ \n'.split(""),
+      "1",
+      "-",
+      "0",
+      ".5",
+      "e3",
+      "true",
+      "null",
+      "nul",
+      '"a"',
+      '"a":',
+      "\\u00e9",
+      "NaN",
+      "é",
     );
     const texts = fc.oneof(
       fc.json(),

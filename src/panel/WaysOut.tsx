@@ -1,0 +1,85 @@
+import { useEffect, useId, useMemo, useState } from "react";
+import type { Remedy } from "../core/arrange/remedy.ts";
+import { usePlanStore } from "../store/plan-store.ts";
+import { commit, planNow } from "./plan-actions.ts";
+import { effectWords, remediesNow } from "./remedies-now.ts";
+
+interface WaysOutProps {
+  readonly findingId: string;
+  readonly onClose: () => void;
+}
+
+/**
+ * Verified ways out of one conflict. Each can be tried on the sheet before it is kept; it stands
+ * apart from the list of findings, which loses the finding while a way out is tried.
+ */
+export function WaysOut({ findingId, onClose }: WaysOutProps) {
+  const plan = usePlanStore((state) => state.plan);
+  const layoutId = usePlanStore((state) => state.layoutId);
+  const headingId = useId();
+  const [tried, setTried] = useState<string | null>(null);
+  const { title, remedies } = useMemo(
+    () => remediesNow(plan, layoutId, findingId),
+    [plan, layoutId, findingId],
+  );
+  useEffect(() => () => planNow().cancelPreview(), []);
+  const tryOut = (remedy: Remedy) => {
+    if (tried === remedy.title) {
+      planNow().cancelPreview();
+      setTried(null);
+      return;
+    }
+    planNow().preview(remedy.edit);
+    setTried(remedy.title);
+  };
+  const keep = (remedy: Remedy) => {
+    commit({ ...remedy.edit, title: remedy.title });
+    onClose();
+  };
+  return (
+    <section className="ways-out" aria-labelledby={headingId}>
+      <header className="region-head">
+        <h3 id={headingId}>Ways out</h3>
+        <button type="button" className="quiet" onClick={onClose}>
+          Close
+        </button>
+      </header>
+      <p>{title ?? "This conflict is no longer there."}</p>
+      {title !== null && remedies.length === 0 && (
+        <p>
+          No single change clears it. Move what stands around it first, or widen the time between
+          the blooms of both.
+        </p>
+      )}
+      <ul className="plain-list">
+        {remedies.map((remedy) => (
+          <li key={remedy.title} className="way-out">
+            <p className="way-out-title">
+              {remedy.title} <span className="way-out-effect">{effectWords(remedy)}</span>
+            </p>
+            {remedy.notes.length > 0 && <p className="way-out-notes">{remedy.notes.join(" ")}</p>}
+            <p className="finding-actions">
+              <button
+                type="button"
+                className="link"
+                aria-pressed={tried === remedy.title}
+                aria-label={`Try on the sheet: ${remedy.title}`}
+                onClick={() => tryOut(remedy)}
+              >
+                {tried === remedy.title ? "Put back" : "Try on the sheet"}
+              </button>
+              <button
+                type="button"
+                className="link"
+                aria-label={`Do it: ${remedy.title}`}
+                onClick={() => keep(remedy)}
+              >
+                Do it
+              </button>
+            </p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
