@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import type { UserConfig } from "vite";
 import { defineConfig } from "vitest/config";
+import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
 
 /** Absolute path of something in the repository: `root` is src/app, so nothing may stay relative. */
 const inRepository = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -21,6 +22,20 @@ const site: UserConfig = {
     chunkSizeWarningLimit: 600,
     // The plot map's font is a file of its own, fetched only when a map is made.
     assetsInlineLimit: (file) => (file.endsWith(".ttf") ? false : undefined),
+    rolldownOptions: {
+      input: {
+        index: inRepository("src/app/index.html"),
+        "service-worker": inRepository("src/app/service-worker.ts"),
+      },
+      output: {
+        entryFileNames: ({ name }) =>
+          name === "service-worker" ? WORKER_FILE : "assets/[name]-[hash].js",
+        // In one piece, so that the library is set up before the first schema is made with it.
+        codeSplitting: {
+          groups: [{ name: "model", test: /node_modules\/zod\/|src\/core\/model\/|no-code-from-text/ }],
+        },
+      },
+    },
   },
 };
 
@@ -47,7 +62,7 @@ const commandLine: UserConfig = {
 
 export default defineConfig(({ isSsrBuild }) => ({
   root: inRepository("src/app"),
-  plugins: [react()],
+  plugins: [react(), offlineSite()],
   // Sample plans outside the root are imported with `?raw`.
   server: { fs: { allow: [inRepository(".")] } },
   worker: { format: "es" },

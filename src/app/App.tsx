@@ -1,7 +1,8 @@
-import { useEffect } from "react";
+import { Suspense, lazy, useEffect } from "react";
 import { Sheet } from "../canvas/Sheet.tsx";
 import { Announcer } from "../panel/Announcer.tsx";
 import { BloomStrip } from "../panel/BloomStrip.tsx";
+import { ClearGroundLine } from "../panel/ClearGroundLine.tsx";
 import { Dialogs } from "../panel/Dialogs.tsx";
 import { DrawerBar } from "../panel/DrawerBar.tsx";
 import { Findings } from "../panel/Findings.tsx";
@@ -19,6 +20,8 @@ import { useShownPlan } from "../panel/use-shown-plan.ts";
 import { useViewState, viewNow } from "../panel/view-state.ts";
 import { samples } from "./samples.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
+
+const CompareView = lazy(async () => ({ default: (await import("./CompareView.tsx")).CompareView }));
 
 /** The window: header, seed list, sheet with bloom strip, findings and particulars. */
 export function App() {
@@ -49,15 +52,23 @@ export function App() {
         </div>
         <div className="main-view">
           {/* Kept in place behind the tables, so that it comes back as it was left. */}
-          <div className="sheet-holder" inert={view === "tables"}>
+          <div className="sheet-holder" inert={view !== "sheet"}>
             <RegionBoundary name="The sheet">
               <Sheet />
+              <ClearGroundLine />
               <FirstSteps />
             </RegionBoundary>
           </div>
           {view === "tables" && (
             <RegionBoundary name="The tables">
               <Tables />
+            </RegionBoundary>
+          )}
+          {view === "compare" && (
+            <RegionBoundary name="The compared layouts">
+              <Suspense fallback={<p role="status">Loading the comparison ...</p>}>
+                <CompareView />
+              </Suspense>
             </RegionBoundary>
           )}
         </div>

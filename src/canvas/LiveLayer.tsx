@@ -21,14 +21,26 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
     (brush: Brush) => {
       if (live.size === 0 && selection.length === 0) return;
       const selected = new Set(selection);
-      const drawn = itemsOf(shown, layoutOf(shown, layoutId), book, new Set([...live, ...selection]));
+      const drawn = itemsOf(
+        shown,
+        layoutOf(shown, layoutId),
+        book,
+        new Set([...live, ...selection]),
+      );
       if (shown !== plan) {
         for (const item of itemsOf(plan, layoutOf(plan, layoutId), book, selected)) {
           drawOldPlace(brush, item);
         }
       }
-      drawItems(brush, drawn.filter((item) => live.has(item.id)), day);
-      drawSelected(brush, drawn.filter((item) => selected.has(item.id)));
+      drawItems(
+        brush,
+        drawn.filter((item) => live.has(item.id)),
+        day,
+      );
+      drawSelected(
+        brush,
+        drawn.filter((item) => selected.has(item.id)),
+      );
     },
     [plan, shown, layoutId, selection, book, day, live],
   );

@@ -6,6 +6,7 @@ import { type LengthUnit, formatLength } from "../core/model/length.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
 import type { Brush } from "./brush.ts";
+import { drawClearGround } from "./draw-clear-ground.ts";
 import { drawFarMarks } from "./draw-far-marks.ts";
 import { drawNorthArrow, drawScaleBar } from "./draw-furniture.ts";
 import { sheetGrid } from "./draw-grid.ts";
@@ -14,14 +15,15 @@ import { drawRing, drawRingWords } from "./draw-rings.ts";
 import { drawHandles, drawNamed } from "./draw-selection.ts";
 import { drawSketch } from "./draw-sketch.ts";
 import type { Box } from "./draw-words.ts";
-import { handleSizes, handlesOf } from "./handles.ts";
+import { handleSizes, handlesOf, isCoarsePointer } from "./handles.ts";
 import { useLiveIds } from "./live-ids.ts";
-import { type PairLine, heldPairs } from "./pair-lines.ts";
+import { type PairLine, heldPairs, pairLine } from "./pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "./sheet-colours.ts";
 import { type SheetItem, itemsOf, sheetItems } from "./sheet-items.ts";
 import { shownRings } from "./shown-rings.ts";
 import { type Sketch, useSketch } from "./sketch-store.ts";
+import { useClearGround } from "./use-clear-ground.ts";
 import { toPx, visibleBounds } from "./viewport.ts";
 
 /** Distances, rings, handles, what a tool draws, and the scale bar: over everything else. */
@@ -34,8 +36,10 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const tool = usePlanStore((state) => state.tool);
   const sketch = useSketch();
   const live = useLiveIds();
+  const clear = useClearGround();
   const draw = useCallback(
     (brush: Brush) => {
+      if (clear) drawClearGround(brush, clear.rings);
       const finding = [...result.findings, ...result.accepted].find(({ id }) => id === openFinding);
       drawOverlay(brush, {
         plan,
@@ -48,7 +52,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
         sketch,
       });
     },
-    [plan, layoutId, result, selection, live, openFinding, tool, sketch],
+    [plan, layoutId, result, selection, live, openFinding, tool, sketch, clear],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }
@@ -89,10 +93,18 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
     drawHandles(brush, handlesOf(only.shape, brush.view, sizes), sizes);
   }
   const lines = [...openFindingLine(finding, pairs, plan.units), ...pairs];
-  const taken = [...drawHeldPairs(brush, lines, items.slice(0, 2).map((item) => boxAround(brush, item)))];
+  const taken = [
+    ...drawHeldPairs(
+      brush,
+      lines,
+      items.slice(0, 2).map((item) => boxAround(brush, item)),
+    ),
+  ];
   if (rings.length > 0) {
     const ground = sheetItems(plan, layout, book).within(visibleBounds(brush.view, brush));
-    taken.push(...ground.filter(({ what }) => what !== "surrounding").map((item) => boxAround(brush, item)));
+    taken.push(
+      ...ground.filter(({ what }) => what !== "surrounding").map((item) => boxAround(brush, item)),
+    );
   }
   for (const { ring, places } of rings) {
     const box = drawRingWords(brush, ring, places, taken);
@@ -105,11 +117,6 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
     ? itemsOf(plan, layout, book, new Set([sketch.dropBed]))[0]
     : undefined;
   drawSketch(brush, sketch, plan.units, dropBed);
-}
-
-/** The finest pointer that is there decides; a touch screen with a mouse gets small handles. */
-export function isCoarsePointer(): boolean {
-  return matchMedia("(pointer: coarse)").matches;
 }
 
 function gridText({ view }: Brush, unit: LengthUnit): string {
@@ -126,6 +133,8 @@ function openFindingLine(
   const [first = "", second = ""] = finding.subjects;
   const isShown = shown.some(({ ids }) => ids.includes(first) && ids.includes(second));
   if (isShown) return [];
+  const [atRisk] = finding.check === "isolation" ? finding.atRisk : [];
+  if (atRisk) return [pairLine(atRisk, unit)];
   const measured = finding.measuredM === null ? "" : ` ${formatLength(finding.measuredM, unit)}`;
   return [
     {

@@ -13,6 +13,7 @@ import { tools } from "./tools/tool-list.ts";
 import { listenToDrops } from "./variety-drop.ts";
 import { useView } from "./view-store.ts";
 import { listenToWheel } from "./wheel-input.ts";
+import { ZoomButtons } from "./ZoomButtons.tsx";
 
 const STYLE = {
   position: "absolute",
@@ -41,21 +42,24 @@ export function Sheet() {
   useInput(holder);
   useEffect(() => tools[tool].leave, [tool]);
   return (
-    <div
-      ref={holder}
-      className="sheet"
-      role="group"
-      tabIndex={0}
-      aria-label={`Sheet: drawing of ${siteName}, use the tables for a list of all objects`}
-      data-view={JSON.stringify(view)}
-      style={{ ...STYLE, background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
-    >
-      <Stage width={widthPx} height={heightPx} style={{ pointerEvents: "none" }}>
-        <StaticLayer colours={colours} />
-        <LiveLayer colours={colours} />
-        <OverlayLayer colours={colours} />
-      </Stage>
-    </div>
+    <>
+      <div
+        ref={holder}
+        className="sheet"
+        role="group"
+        tabIndex={0}
+        aria-label={`Sheet: drawing of ${siteName}, use the tables for a list of all objects`}
+        data-view={JSON.stringify(view)}
+        style={{ ...STYLE, background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
+      >
+        <Stage width={widthPx} height={heightPx} style={{ pointerEvents: "none" }}>
+          <StaticLayer colours={colours} />
+          <LiveLayer colours={colours} />
+          <OverlayLayer colours={colours} />
+        </Stage>
+      </div>
+      <ZoomButtons />
+    </>
   );
 }
 
@@ -85,11 +89,15 @@ function useSize(holder: Holder): void {
 function usePixelRatio(): void {
   const ratio = useView((state) => state.ratio);
   useEffect(() => {
-    const query = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
+    const query = matchMedia(`(resolution: ${ratio}dppx)`);
     const follow = () => useView.getState().setRatio(devicePixelRatio);
     follow();
     query.addEventListener("change", follow);
-    return () => query.removeEventListener("change", follow);
+    window.addEventListener("resize", follow);
+    return () => {
+      query.removeEventListener("change", follow);
+      window.removeEventListener("resize", follow);
+    };
   }, [ratio]);
 }
 
@@ -101,7 +109,9 @@ function useViewRequests(hasSize: boolean): void {
     const { shown, layoutId } = usePlanStore.getState();
     const layout = layoutOf(shown, layoutId);
     const bounds =
-      request.ids === "all" ? contentBounds(shown, layout) : boundsOfIds(shown, layout, request.ids);
+      request.ids === "all"
+        ? contentBounds(shown, layout)
+        : boundsOfIds(shown, layout, request.ids);
     if (bounds) useView.getState().fit(bounds);
   }, [request, hasSize]);
 }

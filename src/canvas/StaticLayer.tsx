@@ -25,10 +25,12 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const layoutId = usePlanStore((state) => state.layoutId);
   const book = usePlanStore((state) => state.book);
   const day = usePlanStore((state) => state.day);
+  const opened = usePlanStore((state) => state.openFinding);
   const live = useLiveIds();
   const draw = useCallback(
-    (brush: Brush) => drawResting(brush, { plan, layout: layoutOf(plan, layoutId), book, day, live }),
-    [plan, layoutId, book, day, live],
+    (brush: Brush) =>
+      drawResting(brush, { plan, layout: layoutOf(plan, layoutId), book, day, live, opened }),
+    [plan, layoutId, book, day, live, opened],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }
@@ -39,9 +41,11 @@ interface Resting {
   readonly book: CropBook;
   readonly day: DayNumber | null;
   readonly live: ReadonlySet<string>;
+  readonly opened: string | null;
 }
 
-function drawResting(brush: Brush, { plan, layout, book, day, live }: Resting): void {
+function drawResting(brush: Brush, resting: Resting): void {
+  const { plan, layout, book, day, live, opened } = resting;
   const grid = sheetGrid(brush.view.scale, plan.units);
   if (plan.site.outline) drawSiteOutline(brush, outlineFor(plan.site.outline));
   drawGrid(brush, grid, contentCorner(plan, layout));
@@ -49,5 +53,6 @@ function drawResting(brush: Brush, { plan, layout, book, day, live }: Resting): 
     .within(visibleBounds(brush.view, brush, REACH_PX))
     .filter((item) => !live.has(item.id));
   drawItems(brush, items, day);
-  drawRestingPairs(brush, restingPairs(usePlanStore.getState().result, plan.units, live));
+  const { result } = usePlanStore.getState();
+  drawRestingPairs(brush, restingPairs(result, plan.units, live, opened));
 }

@@ -7,7 +7,9 @@ import { outlineFor } from "./sheet-items.ts";
 /** Ground shown when there is nothing on it, metres each way. */
 const EMPTY: Bounds = { minX: -10, minY: -8, maxX: 10, maxY: 8 };
 /** Ground kept around what is brought into view, metres. */
-const AROUND_M = 1.5;
+const AROUND_M = 1;
+/** Objects brought into view keep so much of their own size around them. */
+const AROUND_SHARE = 0.3;
 /** Surroundings are fitted in unless the beds would become smaller than this share. */
 const SMALLEST_SHARE = 0.3;
 
@@ -38,14 +40,14 @@ export function contentBounds(plan: Plan, layout: Layout): Bounds {
   return growBounds(bounds, AROUND_M);
 }
 
-/** Bounds of the objects with these ids; null when none is there. */
+/** The objects with these ids and some ground around them; null when none is there. */
 export function boundsOfIds(plan: Plan, layout: Layout, ids: readonly string[]): Bounds | null {
   const wanted = new Set(ids);
   const found = [...plan.surroundings, ...layout.beds, ...layout.plantings].filter((entry) =>
     wanted.has(entry.id),
   );
   const bounds = joinBounds(boundsOf(found));
-  return bounds && growBounds(bounds, AROUND_M);
+  return bounds && growBounds(bounds, Math.max(AROUND_M, span(bounds) * AROUND_SHARE));
 }
 
 /** Where the grid's letters and numbers begin: the upper left corner of beds and site. */

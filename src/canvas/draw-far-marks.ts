@@ -1,14 +1,16 @@
 /** Pollen sources out of sight: a mark at the edge of the drawing that points to each. */
 import type { CropBook } from "../core/crops/crop-book.ts";
+import { boundsGap } from "../core/geometry/bounds.ts";
 import { shapeCentre } from "../core/geometry/outline.ts";
 import type { Point } from "../core/geometry/point.ts";
 import { formatDistance } from "../core/model/length.ts";
 import type { Plan } from "../core/model/plan.ts";
 import { type Brush, fill, stroke, traceLine } from "./brush.ts";
 import { type Box, boxWidth, drawWords } from "./draw-words.ts";
-import { toPx, toSheet } from "./viewport.ts";
+import { outlineFor } from "./sheet-items.ts";
+import { toPx, toSheet, visibleBounds } from "./viewport.ts";
 
-const INSET_PX = 16;
+const INSET_PX = 30;
 const MARKS_MOST = 8;
 
 /** Each says its label and how far beyond the edge it lies. */
@@ -18,10 +20,11 @@ export function drawFarMarks(brush: Brush, plan: Plan, book: CropBook): void {
     { left: 0, top: heightPx - 62, width: 260, height: 62 },
     { left: widthPx - 70, top: 0, width: 70, height: 110 },
   ];
+  const seen = visibleBounds(view, { widthPx, heightPx });
   const far = plan.surroundings
     .filter((entry) => entry.what === "pollen" && book.kind(entry.kind ?? "") !== undefined)
-    .map((entry) => ({ entry, at: toPx(view, shapeCentre(entry.outline)) }))
-    .filter(({ at }) => at.x < 0 || at.y < 0 || at.x > widthPx || at.y > heightPx);
+    .filter((entry) => boundsGap(outlineFor(entry.outline).bounds, seen) > 0)
+    .map((entry) => ({ entry, at: toPx(view, shapeCentre(entry.outline)) }));
   for (const { entry, at } of far.slice(0, MARKS_MOST)) {
     const edge = edgePlace(brush, at);
     const beyond = toSheet(view, edge);

@@ -82,7 +82,11 @@ export function drawNorthArrow(brush: Brush, upBearingDeg: number): void {
 }
 
 /** Words beside the pointer, in a box that stays on the sheet. */
-export function drawReadout(brush: Brush, at: { readonly x: number; readonly y: number }, text: string) {
+export function drawReadout(
+  brush: Brush,
+  at: { readonly x: number; readonly y: number },
+  text: string,
+) {
   const width = wordsWidth(brush, "bold", text) + 12;
   const left = Math.min(Math.max(4, at.x + 14), brush.widthPx - width - 4);
   const top = Math.min(Math.max(4, at.y + 16), brush.heightPx - 24);

@@ -49,7 +49,11 @@ export function drawGrid(brush: Brush, grid: SheetGrid, corner: Point): void {
   const top = Math.ceil(corner.y / step - 1e-9);
   const words = { face: "small", colour: colours.inkSoft, hasHalo: true } as const;
   const lastColumn = Math.ceil(seen.maxX / step);
-  for (let column = Math.max(left, Math.floor(seen.minX / step)); column <= lastColumn; column += 1) {
+  for (
+    let column = Math.max(left, Math.floor(seen.minX / step));
+    column <= lastColumn;
+    column += 1
+  ) {
     const x = view.x + column * stepPx + stepPx / 2;
     if (x > 26) drawWords(brush, { x, y: 13 }, { ...words, text: columnLetters(column - left) });
   }

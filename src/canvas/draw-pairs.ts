@@ -94,9 +94,15 @@ function crossShare(length: number, shown: readonly [number, number]): number {
 /** The sign in the ring, drawn with strokes so that it is the same whatever the type. */
 function drawSign(brush: Brush, { x, y }: Point, tone: Tone, colour: string): void {
   if (tone === "conflict") {
-    traceLine(brush, [{ x: x - 2.7, y: y - 2.7 }, { x: x + 2.7, y: y + 2.7 }]);
+    traceLine(brush, [
+      { x: x - 2.7, y: y - 2.7 },
+      { x: x + 2.7, y: y + 2.7 },
+    ]);
     stroke(brush, { colour, widthPx: 1.75 });
-    traceLine(brush, [{ x: x + 2.7, y: y - 2.7 }, { x: x - 2.7, y: y + 2.7 }]);
+    traceLine(brush, [
+      { x: x + 2.7, y: y - 2.7 },
+      { x: x - 2.7, y: y + 2.7 },
+    ]);
     stroke(brush, { colour, widthPx: 1.75 });
   } else {
     drawWords(brush, { x, y: y + 0.5 }, { text: "!", face: "bold", colour });
@@ -114,17 +120,12 @@ export function drawHeldPairs(
   taken: readonly Box[],
 ): readonly Box[] {
   const { colours } = brush;
-  const seen = lines
-    .filter((line) => isInView(brush, ...endsPx(brush, line)))
-    .slice(0, HELD_MOST);
+  const seen = lines.filter((line) => isInView(brush, ...endsPx(brush, line))).slice(0, HELD_MOST);
   for (const line of seen.toReversed()) {
     const [from, to] = endsPx(brush, line);
     const colour = toneColour(colours, line.tone);
     traceLine(brush, [from, to]);
-    stroke(
-      brush,
-      line.isLight ? { colour, widthPx: 1.25, dash: [5, 4] } : { colour, widthPx: 2 },
-    );
+    stroke(brush, line.isLight ? { colour, widthPx: 1.25, dash: [5, 4] } : { colour, widthPx: 2 });
     for (const end of [from, to]) {
       traceCircle(brush, end, line.isLight ? 2.5 : 3.5);
       brush.context.fillStyle = colours.sheet;
@@ -183,12 +184,7 @@ function shownPart(brush: Brush, from: Point, to: Point): readonly [number, numb
 }
 
 /** A free place for a line's measure beside the part of it that is in view. */
-function placeBox(
-  brush: Brush,
-  line: PairLine,
-  width: number,
-  taken: readonly Box[],
-): Box | null {
+function placeBox(brush: Brush, line: PairLine, width: number, taken: readonly Box[]): Box | null {
   const [from, to] = endsPx(brush, line);
   const shown = shownPart(brush, from, to);
   if (!shown) return null;

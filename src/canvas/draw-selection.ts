@@ -48,7 +48,10 @@ export function drawHandles(
       context.beginPath();
       context.arc(at.x, at.y, radius, -Math.PI * 0.85, -Math.PI * 0.15);
       stroke(brush, { colour: colours.held, widthPx: 1.25 });
-      const tip = { x: at.x + radius * Math.cos(-0.15 * Math.PI), y: at.y - radius * Math.sin(0.15 * Math.PI) };
+      const tip = {
+        x: at.x + radius * Math.cos(-0.15 * Math.PI),
+        y: at.y - radius * Math.sin(0.15 * Math.PI),
+      };
       traceLine(brush, [{ x: tip.x - 5, y: tip.y - 1 }, tip, { x: tip.x + 0.5, y: tip.y - 5.5 }]);
       stroke(brush, { colour: colours.held, widthPx: 1.25 });
       continue;

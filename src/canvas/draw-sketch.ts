@@ -103,6 +103,14 @@ function drawMeasurement(brush: Brush, measurement: Measurement, unit: LengthUni
   const top = Math.min(Math.max(middle.y + 8, 4), brush.heightPx - height - 4);
   drawBox(brush, { left, top, width, height }, colours.ink);
   const x = left + BOX.sidePx;
-  drawWords(brush, { x, y: top + 10.5 }, { text: first, face: "bold", colour: colours.ink, align: "left" });
-  drawWords(brush, { x, y: top + 27 }, { text: second, face: "plain", colour: colours.inkSoft, align: "left" });
+  drawWords(
+    brush,
+    { x, y: top + 10.5 },
+    { text: first, face: "bold", colour: colours.ink, align: "left" },
+  );
+  drawWords(
+    brush,
+    { x, y: top + 27 },
+    { text: second, face: "plain", colour: colours.inkSoft, align: "left" },
+  );
 }

@@ -102,7 +102,9 @@ function drawHedge(brush: Brush, { shape, outline }: SurroundingItem): void {
   if (isLine) {
     const isLong = shape.lengthM >= shape.widthM;
     const [near = ORIGIN, left = ORIGIN, far = ORIGIN, right = ORIGIN] = corners;
-    const ends = isLong ? [middle(near, right), middle(left, far)] : [middle(near, left), middle(far, right)];
+    const ends = isLong
+      ? [middle(near, right), middle(left, far)]
+      : [middle(near, left), middle(far, right)];
     const half = Math.max(4, (Math.min(shape.widthM, shape.lengthM) / 2) * view.scale);
     traceLine(brush, ends);
     stroke(brush, { colour: colours.clear, widthPx: 2 });
@@ -150,7 +152,7 @@ function drawTicks(brush: Brush, from: Point, to: Point, sideA: number, sideB: n
   stroke(brush, { colour: colours.clear, widthPx: 1.25 });
 }
 
-/** The label: beside a single plant, inside an area where it fits, else under its lower edge. */
+/** The label: beside a single plant, inside an area where it fits, else along its longest edge. */
 export function drawSurroundingLabel(brush: Brush, item: SurroundingItem, look: BloomLook): void {
   const { colours, view } = brush;
   const { label, what } = item.surrounding;
@@ -175,15 +177,9 @@ export function drawSurroundingLabel(brush: Brush, item: SurroundingItem, look: 
       drawWords(brush, place.at, words, place.angle);
       return;
     }
-    if (item.shape.shape === "rectangle") {
-      const beside = sideLabelPlace(item.shape, view, 13);
-      const longPx = Math.max(item.shape.lengthM, item.shape.widthM) * view.scale;
-      if (longPx >= width * 0.6 || what === "pollen") drawWords(brush, beside.at, words, beside.angle);
-      return;
+    const beside = sideLabelPlace(item.outline, view, 13);
+    if (beside.runPx >= width * 0.6 || what === "pollen") {
+      drawWords(brush, beside.at, words, beside.angle);
     }
-    const { minX, maxX, minY } = item.outline.bounds;
-    if ((maxX - minX) * view.scale < width * 0.4 && what !== "pollen") return;
-    const under = toPx(view, { x: (minX + maxX) / 2, y: minY });
-    drawWords(brush, { x: under.x, y: under.y + 12 }, words);
   });
 }

@@ -28,6 +28,11 @@ export interface HandleSizes {
   readonly turnPx: number;
 }
 
+/** Whether the main pointer is a finger; a touch screen with a mouse gets small handles. */
+export function isCoarsePointer(): boolean {
+  return matchMedia("(pointer: coarse)").matches;
+}
+
 export function handleSizes(isCoarse: boolean): HandleSizes {
   return isCoarse
     ? { halfPx: 9, reachPx: 22, turnPx: 44 }
@@ -69,7 +74,11 @@ function rectangleHandles(
       if (along === 0 && hasLength < room * 2) continue;
       if (across === -1 && along !== 0 && hasWidth < room) continue;
       if (along === -1 && across !== 0 && hasLength < room) continue;
-      const at = mix(mix(near, right, (across + 1) / 2), mix(left, far, (across + 1) / 2), (along + 1) / 2);
+      const at = mix(
+        mix(near, right, (across + 1) / 2),
+        mix(left, far, (across + 1) / 2),
+        (along + 1) / 2,
+      );
       placed.push({ handle: { kind: "size", across, along }, at });
     }
   }

@@ -45,7 +45,10 @@ function tileLines({ angleDeg, spacing, dash }: HatchLines): readonly TileStroke
         x: (across.x * index * TILE_PX) / length ** 2,
         y: (across.y * index * TILE_PX) / length ** 2,
       };
-      return { from: shifted(foot, direction, -TILE_PX * 2), to: shifted(foot, direction, TILE_PX * 2) };
+      return {
+        from: shifted(foot, direction, -TILE_PX * 2),
+        to: shifted(foot, direction, TILE_PX * 2),
+      };
     });
   }
   const period = dash[0] + dash[1];

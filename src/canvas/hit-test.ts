@@ -27,8 +27,7 @@ export function itemsAt(items: SheetItems, place: Point, reachM: number): readon
   const holding = near.filter((item) => outlineContains(item.outline, place.x, place.y));
   const beside = near.filter(
     (item) =>
-      !holding.includes(item) &&
-      gapBetween(pointOutline(place), item.outline).distanceM <= reachM,
+      !holding.includes(item) && gapBetween(pointOutline(place), item.outline).distanceM <= reachM,
   );
   // A single plant beside the pointer lies over the ground under it.
   const plants = beside.filter((item) => item.shape.shape === "point");

@@ -5,10 +5,8 @@ import { arrowDirection, cancelNudge, endNudge, nudge } from "./nudge.ts";
 import { objectNames } from "./object-names.ts";
 import type { PointerInput } from "./pointer-input.ts";
 import { tools } from "./tools/tool-list.ts";
-import { useView } from "./view-store.ts";
+import { useView, zoomAboutMiddle } from "./view-store.ts";
 
-/** One press of plus or minus. */
-const ZOOM_STEP = 1.25;
 /** With nothing selected an arrow key pans by so many pixels. */
 const PAN_PX = 60;
 
@@ -61,10 +59,10 @@ function pressKey(event: KeyboardEvent, pointers: PointerInput): boolean {
       return removeSelection();
     case "+":
     case "=":
-      zoomByKey(ZOOM_STEP);
+      zoomAboutMiddle("in");
       return true;
     case "-":
-      zoomByKey(1 / ZOOM_STEP);
+      zoomAboutMiddle("out");
       return true;
     case "0":
       usePlanStore.getState().bringIntoView("all");
@@ -93,9 +91,4 @@ function removeSelection(): boolean {
   const names = objectNames(plan, layoutOf(plan, layoutId), selection);
   commit(removeObjects(layoutId, selection, `Delete ${names}`));
   return true;
-}
-
-function zoomByKey(factor: number): void {
-  const { zoom, widthPx, heightPx } = useView.getState();
-  zoom({ x: widthPx / 2, y: heightPx / 2 }, factor);
 }

@@ -2,7 +2,7 @@
 import { type Outline, outlineContains, shapeCentre } from "../core/geometry/outline.ts";
 import type { Point } from "../core/geometry/point.ts";
 import type { RectangleShape, Shape } from "../core/model/plan.ts";
-import { type View, toPx } from "./viewport.ts";
+import { type View, toPx, toSheet } from "./viewport.ts";
 
 export interface LabelPlace {
   /** Middle of the words, pixels. */
@@ -23,7 +23,10 @@ export function uprightAngle(angle: number): number {
 }
 
 /** Directions of a rectangle's width and length on the screen, radians clockwise from the right. */
-export function axesOf({ turnDeg }: RectangleShape): { readonly width: number; readonly length: number } {
+export function axesOf({ turnDeg }: RectangleShape): {
+  readonly width: number;
+  readonly length: number;
+} {
   const width = (turnDeg * Math.PI) / 180;
   return { width, length: width - Math.PI / 2 };
 }
@@ -120,14 +123,33 @@ function upperLeft({ rings }: Outline, view: View): Point {
   return best;
 }
 
-/** Under the long side of a rectangle that lies lower on the screen, along it. */
-export function sideLabelPlace(shape: RectangleShape, view: View, gapPx: number): LabelPlace {
-  const axes = axesOf(shape);
-  const isLong = shape.lengthM >= shape.widthM;
-  const angle = uprightAngle(isLong ? axes.length : axes.width);
-  const halfPx = (Math.min(shape.lengthM, shape.widthM) / 2) * view.scale;
-  const at = onward(toPx(view, shapeCentre(shape)), angle + Math.PI / 2, halfPx + gapPx);
-  return { at, angle };
+/** Over an edge that is long and lies level, outside and along it; of two alike the higher one. */
+export function sideLabelPlace(outline: Outline, view: View, gapPx: number): SideLabel {
+  const ring = outline.rings[0] ?? new Float64Array(2);
+  const corner = (index: number) => {
+    const x = ring[index % ring.length] as number;
+    return toPx(view, { x, y: ring[(index + 1) % ring.length] as number });
+  };
+  const edges = Array.from({ length: ring.length / 2 }, (_, index) => {
+    const [from, to] = [corner(index * 2), corner(index * 2 + 2)];
+    const runPx = Math.hypot(to.x - from.x, to.y - from.y);
+    const at = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+    const angle = uprightAngle(Math.atan2(to.y - from.y, to.x - from.x));
+    // Words that run across the screen are read first; a little height decides between two alike.
+    return { at, angle, runPx, worth: runPx * (0.25 + Math.cos(angle) * 0.75) - at.y * 0.1 };
+  });
+  const best = edges.reduce((most, edge) => (edge.worth > most.worth ? edge : most));
+  const outside = [-gapPx, gapPx].map((by) => onward(best.at, best.angle + Math.PI / 2, by));
+  const at = outside.find((place) => {
+    const { x, y } = toSheet(view, place);
+    return !outlineContains(outline, x, y);
+  });
+  return { ...best, at: at ?? best.at };
+}
+
+export interface SideLabel extends LabelPlace {
+  /** Length of the edge, pixels. */
+  readonly runPx: number;
 }
 
 /** A place some pixels along a direction on the screen. */

@@ -1,22 +1,22 @@
 /** Moving a planting into a bed that lies another way: it turns with the ground it comes to. */
 import type { Edit } from "../core/edits/edit.ts";
 import { moveObjects, turnObjects } from "../core/edits/move-objects.ts";
-import { normalTurn, shapeCentre } from "../core/geometry/outline.ts";
+import { normalTurn } from "../core/geometry/outline.ts";
 import type { Point } from "../core/geometry/point.ts";
 import type { AreaShape, Bed } from "../core/model/plan.ts";
 
-/** Turns and then moves objects, as one step. */
+/** Turns objects about a place and then moves them, as one step. */
 export function turnAndMove(
   layoutId: string,
   ids: readonly string[],
-  shape: AreaShape,
+  about: Point,
   turnDeg: number,
   shift: Point,
   title: string,
 ): Edit {
   const move = moveObjects(layoutId, ids, shift.x, shift.y, title);
   if (turnDeg === 0) return move;
-  const turn = turnObjects(layoutId, ids, shapeCentre(shape), turnDeg, title);
+  const turn = turnObjects(layoutId, ids, about, turnDeg, title);
   return { title, apply: (plan) => move.apply(turn.apply(plan)) };
 }
 
@@ -25,7 +25,11 @@ export function turnAndMove(
  * that it lies in the new one as it lay in the old. From no bed it turns to the nearest direction
  * that runs along the new bed.
  */
-export function turnBetweenBeds(shape: AreaShape, from: Bed | undefined, to: Bed | undefined): number {
+export function turnBetweenBeds(
+  shape: AreaShape,
+  from: Bed | undefined,
+  to: Bed | undefined,
+): number {
   if (to === undefined || to.outline.shape !== "rectangle" || shape.shape !== "rectangle") return 0;
   if (from?.outline.shape === "rectangle") {
     // A rectangle looks the same after half a turn: the shorter way round.

@@ -43,7 +43,8 @@ export function offsetRing(outline: Outline, radiusM: number): readonly RingPiec
     const outward = outwardAngle(corner, after);
     const turn = normalAngle(outward - inward);
     if (turn < Math.PI) {
-      if (turn > 0) pieces.push({ kind: "arc", centre: corner, radiusM, start: inward, sweep: turn });
+      if (turn > 0)
+        pieces.push({ kind: "arc", centre: corner, radiusM, start: inward, sweep: turn });
     } else {
       isConvex = false;
     }
@@ -183,8 +184,7 @@ function circleCrossings(line: StraightPiece, arc: ArcPiece): readonly Point[] {
   const dy = line.to.y - line.from.y;
   const square = dx * dx + dy * dy;
   if (square === 0) return [];
-  const foot =
-    ((arc.centre.x - line.from.x) * dx + (arc.centre.y - line.from.y) * dy) / square;
+  const foot = ((arc.centre.x - line.from.x) * dx + (arc.centre.y - line.from.y) * dy) / square;
   const nearest = pieceAt(line, foot);
   const away = Math.hypot(nearest.x - arc.centre.x, nearest.y - arc.centre.y);
   if (away > arc.radiusM) return [];

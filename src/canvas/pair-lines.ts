@@ -49,11 +49,15 @@ export function heldPairs(
   return asLines([...held.values()], result, unit);
 }
 
-/** The other conflicts, those the grower has accepted left out. */
+/**
+ * The other conflicts, those the grower has accepted left out.
+ * @param opened id of the opened finding, which is drawn with its numbers
+ */
 export function restingPairs(
   result: CheckResult,
   unit: LengthUnit,
   live: ReadonlySet<string>,
+  opened: string | null = null,
 ): readonly PairLine[] {
   const resting = worstOfEach(
     result.pairs.filter(
@@ -61,6 +65,7 @@ export function restingPairs(
         pair.standing === "conflict" && !live.has(pair.seedParent) && !live.has(pair.pollenSource),
     ),
   );
+  if (opened !== null) resting.delete(opened);
   return asLines([...resting.values()], result, unit).filter((line) => line.tone !== "accepted");
 }
 

@@ -1,21 +1,18 @@
 /** Presses, drags and fingers on the sheet, handed to the tool in use. */
 import type { Point } from "../core/geometry/point.ts";
 import { usePlanStore } from "../store/plan-store.ts";
+import { gestureRun } from "./gesture-run.ts";
 import { endNudge } from "./nudge.ts";
 import { onceAFrame } from "./once-a-frame.ts";
+import { pointerReader } from "./pointer-reader.ts";
 import { sketch } from "./sketch-store.ts";
 import { panGesture } from "./tools/gestures.ts";
-import type { Gesture, SheetPointer } from "./tools/tool.ts";
+import type { SheetPointer } from "./tools/tool.ts";
 import { tools } from "./tools/tool-list.ts";
 import { type TwoFingers, followFingers, twoFingers } from "./two-fingers.ts";
-import { useView } from "./view-store.ts";
-import { toSheet } from "./viewport.ts";
 
 const LEFT = 0;
 const MIDDLE = 1;
-/** Presses nearer in time and place than this are a double click. */
-const DOUBLE_MS = 400;
-const DOUBLE_PX = 6;
 
 export interface PointerInput {
   /** Puts back what the gesture at work has done; false when none is. */
@@ -25,76 +22,46 @@ export interface PointerInput {
   readonly stop: () => void;
 }
 
-interface Pressed {
-  readonly id: number;
-  readonly gesture: Gesture;
-}
+const toolInUse = () => tools[usePlanStore.getState().tool];
 
 export function listenToPointers(element: HTMLElement): PointerInput {
-  let pressed: Pressed | null = null;
-  let isPanHeld = false;
-  let pinch: TwoFingers | null = null;
-  let lastPress = { time: -Infinity, px: { x: 0, y: 0 }, clicks: 0 };
+  const reader = pointerReader(element);
+  const run = gestureRun();
   const fingers = new Map<number, Point>();
-
-  const pxOf = (event: PointerEvent): Point => {
-    const box = element.getBoundingClientRect();
-    return { x: event.clientX - box.left, y: event.clientY - box.top };
-  };
-  const pointerOf = (event: PointerEvent): SheetPointer => {
-    const px = pxOf(event);
-    return {
-      px,
-      at: toSheet(useView.getState().view, px),
-      isShift: event.shiftKey,
-      isAlt: event.altKey,
-      isCoarse: event.pointerType === "touch",
-      clicks: lastPress.clicks,
-    };
-  };
-  const moves = onceAFrame<SheetPointer>((pointer) => pressed?.gesture.move(pointer));
+  let pinch: TwoFingers | null = null;
+  let isPanHeld = false;
   const hovers = onceAFrame<SheetPointer>((pointer) => {
-    if (!pressed) tools[usePlanStore.getState().tool].hover(pointer);
+    if (!run.isBusy()) toolInUse().hover(pointer);
   });
-  const cancel = () => {
-    if (!pressed) return false;
-    const { gesture } = pressed;
-    pressed = null;
-    moves.drop();
-    gesture.cancel();
-    return true;
-  };
-  const countClicks = (event: PointerEvent) => {
-    const px = pxOf(event);
-    const isAgain =
-      event.timeStamp - lastPress.time < DOUBLE_MS &&
-      Math.hypot(px.x - lastPress.px.x, px.y - lastPress.px.y) < DOUBLE_PX;
-    lastPress = { time: event.timeStamp, px, clicks: isAgain ? lastPress.clicks + 1 : 1 };
-  };
 
+  /** True when a second finger is down: from then on nothing is dragged. */
+  const addFinger = (event: PointerEvent) => {
+    fingers.set(event.pointerId, reader.pxOf(event));
+    pinch = twoFingers(fingers.values());
+    return pinch !== null;
+  };
+  const liftFinger = (event: PointerEvent) => {
+    fingers.delete(event.pointerId);
+    pinch = twoFingers(fingers.values());
+  };
   const down = (event: PointerEvent) => {
     if (event.button !== LEFT && event.button !== MIDDLE) return;
     endNudge();
-    if (event.pointerType === "touch") {
-      fingers.set(event.pointerId, pxOf(event));
-      pinch = twoFingers(fingers.values());
-      if (pinch) {
-        cancel();
-        return;
-      }
+    if (event.pointerType === "touch" && addFinger(event)) {
+      run.cancel();
+      return;
     }
-    if (pressed) return;
-    countClicks(event);
+    if (run.isBusy()) return;
+    reader.count(event);
     element.setPointerCapture(event.pointerId);
     hovers.drop();
-    const start = pointerOf(event);
     const isPan = event.button === MIDDLE || isPanHeld;
-    const gesture = isPan ? panGesture(start) : tools[usePlanStore.getState().tool].press(start);
-    pressed = { id: event.pointerId, gesture };
+    const start = reader.read(event);
+    run.start(event.pointerId, isPan ? panGesture(start) : toolInUse().press(start));
   };
   const move = (event: PointerEvent) => {
     if (fingers.has(event.pointerId)) {
-      fingers.set(event.pointerId, pxOf(event));
+      fingers.set(event.pointerId, reader.pxOf(event));
       const next = twoFingers(fingers.values());
       if (pinch && next) {
         followFingers(pinch, next);
@@ -102,59 +69,57 @@ export function listenToPointers(element: HTMLElement): PointerInput {
         return;
       }
     }
-    if (pressed?.id === event.pointerId) moves.run(pointerOf(event));
-    else if (!pressed && event.pointerType !== "touch") hovers.run(pointerOf(event));
+    if (run.belongsTo(event.pointerId)) run.move(reader.read(event));
+    else if (!run.isBusy() && event.pointerType !== "touch") hovers.run(reader.read(event));
   };
   const up = (event: PointerEvent) => {
-    fingers.delete(event.pointerId);
-    pinch = twoFingers(fingers.values());
-    if (pressed?.id !== event.pointerId) return;
-    const pointer = pointerOf(event);
-    moves.drop();
-    pressed.gesture.move(pointer);
-    const { gesture } = pressed;
-    pressed = null;
-    gesture.end(pointer);
+    liftFinger(event);
+    if (run.belongsTo(event.pointerId)) run.end(reader.read(event));
   };
   const lost = (event: PointerEvent) => {
-    fingers.delete(event.pointerId);
-    pinch = twoFingers(fingers.values());
-    if (pressed?.id === event.pointerId) cancel();
-  };
-  /** The middle button would scroll the page. */
-  const mouseDown = (event: MouseEvent) => {
-    if (event.button === MIDDLE) event.preventDefault();
+    liftFinger(event);
+    if (run.belongsTo(event.pointerId)) run.cancel();
   };
   const leave = () => {
     hovers.drop();
-    if (!pressed) sketch({ cursor: null });
+    if (!run.isBusy()) sketch({ cursor: null });
   };
-
-  const listeners = {
+  const stopListening = listen(element, {
     pointerdown: down,
     pointermove: move,
     pointerup: up,
     pointercancel: lost,
     lostpointercapture: lost,
     pointerleave: leave,
-  } as const;
-  for (const [name, listener] of Object.entries(listeners)) {
-    element.addEventListener(name as keyof typeof listeners, listener);
-  }
-  element.addEventListener("mousedown", mouseDown);
+    mousedown: keepFromScrolling,
+  });
   return {
-    cancel,
+    cancel: run.cancel,
     holdPan: (isHeld) => {
       if (isPanHeld === isHeld) return;
       isPanHeld = isHeld;
-      if (!pressed) sketch({ cursor: isHeld ? "grab" : null });
+      if (!run.isBusy()) sketch({ cursor: isHeld ? "grab" : null });
     },
     stop: () => {
-      cancel();
-      element.removeEventListener("mousedown", mouseDown);
-      for (const [name, listener] of Object.entries(listeners)) {
-        element.removeEventListener(name as keyof typeof listeners, listener);
-      }
+      run.cancel();
+      stopListening();
     },
+  };
+}
+
+/** The middle button would scroll the page. */
+function keepFromScrolling(event: MouseEvent): void {
+  if (event.button === MIDDLE) event.preventDefault();
+}
+
+type Listeners = {
+  readonly [Name in keyof HTMLElementEventMap]?: (event: HTMLElementEventMap[Name]) => void;
+};
+
+function listen(element: HTMLElement, listeners: Listeners): () => void {
+  const entries = Object.entries(listeners) as readonly (readonly [string, EventListener])[];
+  for (const [name, listener] of entries) element.addEventListener(name, listener);
+  return () => {
+    for (const [name, listener] of entries) element.removeEventListener(name, listener);
   };
 }

@@ -87,25 +87,24 @@ export function itemsOf(
   const wanted = <T extends { readonly id: string }>(list: readonly T[]) =>
     ids ? list.filter((entry) => ids.has(entry.id)) : list;
   return [
-    ...wanted(plan.surroundings).map(
-      (surrounding): SheetItem => ({
-        what: "surrounding",
-        ...placed(surrounding),
-        hatch: surrounding.what === "pollen" ? hatchOf(surrounding.kind) : null,
-        surrounding,
-      }),
-    ),
-    ...wanted(layout.beds).map(
-      (bed): SheetItem => ({ what: "bed", ...placed(bed), hatch: null, bed }),
-    ),
-    ...wanted(layout.plantings).map(
-      (planting): SheetItem => ({
-        what: "planting",
-        ...placed(planting),
-        hatch: hatchOf(kinds.get(planting.variety)),
-        planting,
-      }),
-    ),
+    ...wanted(plan.surroundings).map((surrounding): SheetItem => ({
+      what: "surrounding",
+      ...placed(surrounding),
+      hatch: surrounding.what === "pollen" ? hatchOf(surrounding.kind) : null,
+      surrounding,
+    })),
+    ...wanted(layout.beds).map((bed): SheetItem => ({
+      what: "bed",
+      ...placed(bed),
+      hatch: null,
+      bed,
+    })),
+    ...wanted(layout.plantings).map((planting): SheetItem => ({
+      what: "planting",
+      ...placed(planting),
+      hatch: hatchOf(kinds.get(planting.variety)),
+      planting,
+    })),
   ];
 }
 

@@ -1,5 +1,6 @@
 /** Which rings of required distance the sheet shows. */
 import type { CheckResult } from "../core/checks/run-checks.ts";
+import type { Stand } from "../core/checks/stand.ts";
 import { type LengthUnit, formatDistance } from "../core/model/length.ts";
 import type { Ring } from "./draw-rings.ts";
 import type { Colours } from "./sheet-colours.ts";
@@ -29,7 +30,7 @@ export function shownRings(
       radiusM: stand.requirement.metres,
       colour: colours.held,
       widthPx: 1.5,
-      text: `needs ${formatDistance(stand.requirement.metres, unit)}`,
+      text: needsText(stands.length > 1 ? stand : null, stand.requirement.metres, unit),
     });
   }
   const selected = new Set(selection);
@@ -43,8 +44,13 @@ export function shownRings(
       radiusM: pair.requiredM,
       colour: colours.inkSoft,
       widthPx: 1.25,
-      text: `${parent.planting?.code ?? ""} needs ${formatDistance(pair.requiredM, unit)}`.trim(),
+      text: needsText(parent, pair.requiredM, unit),
     });
   }
   return rings;
+}
+
+/** @param named the stand to name, where it is not plain which one the ring is about */
+function needsText(named: Stand | null, metres: number, unit: LengthUnit): string {
+  return `${named?.planting?.code ?? ""} needs ${formatDistance(metres, unit)}`.trim();
 }

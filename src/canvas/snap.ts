@@ -74,7 +74,10 @@ interface Snapped {
   readonly line: SnapLine | null;
 }
 
-/** The shift that brings one of the places onto a line in reach, the shortest; else onto the grid. */
+/**
+ * The shift that brings the middle onto a middle line in reach, else an edge onto the nearest
+ * line in reach, else the first edge onto the grid.
+ */
 export function snapAlong(
   edges: readonly number[],
   middle: number | null,
@@ -82,18 +85,17 @@ export function snapAlong(
   { reachM, stepM }: SnapSettings,
   gridFrom: number,
 ): Snapped {
-  let best: Snapped | null = null;
-  const offer = (shift: number, line: SnapLine) => {
-    if (Math.abs(shift) > reachM || (best && Math.abs(best.shift) <= Math.abs(shift))) return;
-    best = { shift, line };
-  };
-  for (const line of lines) {
-    if (line.isMiddle) {
-      if (middle !== null) offer(line.at - middle, line);
-    } else for (const edge of edges) offer(line.at - edge, line);
-  }
+  const shifts = (places: readonly number[], isMiddle: boolean) =>
+    lines
+      .filter((line) => line.isMiddle === isMiddle)
+      .flatMap((line) => places.map((place): Snapped => ({ shift: line.at - place, line })))
+      .filter(({ shift }) => Math.abs(shift) <= reachM)
+      .sort((a, b) => Math.abs(a.shift) - Math.abs(b.shift));
   const [first = 0] = edges;
-  return best ?? { shift: onStep(first, gridFrom, stepM) - first, line: null };
+  return (
+    shifts(middle === null ? [] : [middle], true)[0] ??
+    shifts(edges, false)[0] ?? { shift: onStep(first, gridFrom, stepM) - first, line: null }
+  );
 }
 
 export function onStep(value: number, from: number, stepM: number): number {

@@ -13,7 +13,7 @@ import {
 } from "./viewport.ts";
 
 /** Room for the grid's letters and numbers, the north arrow and the scale bar. */
-const FIT_INSET: Inset = { left: 44, top: 40, right: 44, bottom: 76 };
+const FIT_INSET: Inset = { left: 40, top: 34, right: 40, bottom: 58 };
 
 interface ViewStore extends Size {
   readonly view: View;
@@ -42,9 +42,17 @@ export const useView = create<ViewStore>()((set) => ({
         : resizedView(view, { widthPx, heightPx }, size),
     })),
   setRatio: (ratio) => set({ ratio }),
-  fit: (bounds) =>
-    set((state) => ({ view: fittedView(bounds, state, FIT_INSET), fitted: bounds })),
+  fit: (bounds) => set((state) => ({ view: fittedView(bounds, state, FIT_INSET), fitted: bounds })),
   pan: (dxPx, dyPx) => set(({ view }) => ({ view: pannedBy(view, dxPx, dyPx), fitted: null })),
   zoom: (about, factor) =>
     set(({ view }) => ({ view: zoomedAbout(view, about, factor), fitted: null })),
 }));
+
+/** One press of a zoom button or key. */
+const ZOOM_STEP = 1.25;
+
+export function zoomAboutMiddle(direction: "in" | "out"): void {
+  const { zoom, widthPx, heightPx } = useView.getState();
+  const middle = { x: widthPx / 2, y: heightPx / 2 };
+  zoom(middle, direction === "in" ? ZOOM_STEP : 1 / ZOOM_STEP);
+}

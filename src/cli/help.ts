@@ -6,6 +6,10 @@ wideberth check FILE [--json] [--all] [--layout NAME]
     --all          also the pairs that distance keeps apart
     --layout NAME  this layout instead of the chosen or first one
 
+wideberth compare PLAN [--json | --csv] [--layout NAME --layout NAME ...]
+    Measures the layouts of a plan side by side and lists what differs from the first.
+    --layout NAME  only these layouts, in this order
+
 wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait] [--layout NAME]
     Writes the plot map as a PDF: map sheets at a true ratio, notes, plot list.
     --paper NAME   A4, Letter, A3, A5, Legal or Tabloid

@@ -1,5 +1,6 @@
 /** The command line. Exit codes: 0 no conflict, 1 conflicts, 2 the input is bad. */
 import { check } from "./check.ts";
+import { compare } from "./compare.ts";
 import { help } from "./help.ts";
 import { map } from "./map.ts";
 import { Refusal } from "./refusal.ts";
@@ -7,6 +8,7 @@ import { version } from "./version.ts";
 
 const commands: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
   check,
+  compare,
   map,
 };
 
@@ -18,7 +20,9 @@ async function run(args: readonly string[]): Promise<number> {
   if (name === "help" || isHelp) return say(help);
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (!command) {
-    const names = Object.keys(commands).join(" or ");
+    const names = Object.keys(commands)
+      .join(", ")
+      .replace(/, (?=[^,]*$)/, " or ");
     throw new Refusal([`wideberth: got "${name}", expected ${names}.`, "See wideberth --help."]);
   }
   return command(rest);

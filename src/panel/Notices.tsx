@@ -2,6 +2,7 @@ import { problemText } from "../core/model/problem.ts";
 import { savePlanFile } from "../store/plan-file.ts";
 import { takeOver } from "../store/plan-lock.ts";
 import { useSaveState } from "../store/save-state.ts";
+import { UpdateOffer } from "./UpdateOffer.tsx";
 
 /** Problems of a refused file shown before the rest is counted only. */
 const FIRST_PROBLEMS = 5;
@@ -55,6 +56,7 @@ export function Notices() {
           </button>
         </div>
       )}
+      <UpdateOffer />
     </div>
   );
 }

@@ -27,6 +27,7 @@ export function PlanMenu({ samples }: PlanMenuProps) {
       <MenuItem onPick={newPlan}>New</MenuItem>
       <MenuItem onPick={() => void openPlanFile()}>Open a file ...</MenuItem>
       <MenuItem onPick={() => void savePlanFile()}>Save file</MenuItem>
+      <MenuItem onPick={() => viewNow().ask({ kind: "kept-plans" })}>Kept plans ...</MenuItem>
       <p className="menu-heading">Open a sample</p>
       {samples.map((sample) => (
         <MenuItem key={sample.fileName} onPick={() => void open(sample)}>
@@ -36,6 +37,7 @@ export function PlanMenu({ samples }: PlanMenuProps) {
       <p className="menu-heading">Help</p>
       <MenuItem onPick={() => viewNow().ask({ kind: "settings" })}>Plan settings</MenuItem>
       <MenuItem onPick={() => viewNow().ask({ kind: "keys" })}>Keys</MenuItem>
+      <MenuItem onPick={() => viewNow().ask({ kind: "diagnostics" })}>What went wrong</MenuItem>
     </Menu>
   );
 }

@@ -1,10 +1,15 @@
 import { Component, type ReactNode } from "react";
+import { note } from "../store/diagnostics.ts";
 import { downloadPlan } from "../store/plan-file.ts";
+import { reloadPage } from "../store/program-update.ts";
+import { isPartMissing } from "./part-missing.ts";
 
 interface RegionBoundaryProps {
   /** What the region is called in the message. */
   readonly name: string;
   readonly children: ReactNode;
+  /** For what can be put away, such as a dialog: how. */
+  readonly onClose?: () => void;
 }
 
 interface RegionBoundaryState {
@@ -19,24 +24,40 @@ export class RegionBoundary extends Component<RegionBoundaryProps, RegionBoundar
     return { fault: error instanceof Error ? error.message : String(error) };
   }
 
+  override componentDidCatch(error: unknown): void {
+    note("program", `${this.props.name} cannot be shown: ${String(error)}`);
+  }
+
   override render() {
-    const { name, children } = this.props;
+    const { name, children, onClose } = this.props;
     const { fault } = this.state;
     if (fault === null) return children;
+    const isMissing = isPartMissing(fault);
     return (
       <section className="region fault" role="alert">
         <h2>{name} cannot be shown</h2>
         <p>
-          Something here went wrong ({fault}). The plan itself is not touched: keep a copy of it,
-          then try again or load the page anew.
+          {isMissing
+            ? "A part of the program could not be fetched; the network may be gone, or the program was renewed on its server. The plan is not touched. Loading the page anew saves the plan first and fetches what is missing."
+            : `Something here went wrong (${fault}). The plan itself is not touched: keep a copy of it, then try again or load the page anew.`}
         </p>
         <p className="dialog-actions">
           <button type="button" className="primary" onClick={downloadPlan}>
             Download the plan
           </button>
-          <button type="button" onClick={() => this.setState({ fault: null })}>
-            Try again
+          {!isMissing && (
+            <button type="button" onClick={() => this.setState({ fault: null })}>
+              Try again
+            </button>
+          )}
+          <button type="button" onClick={() => void reloadPage()}>
+            Load the page anew
           </button>
+          {onClose && (
+            <button type="button" onClick={onClose}>
+              Close
+            </button>
+          )}
         </p>
       </section>
     );

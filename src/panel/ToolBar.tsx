@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useRef } from "react";
 import { usePlanStore } from "../store/plan-store.ts";
+import { ClearGroundButton } from "./ClearGroundLine.tsx";
 import { type ToolEntry, toolEntries } from "./tools.ts";
 import { viewNow } from "./view-state.ts";
 import { planNow } from "./plan-actions.ts";
@@ -58,6 +59,7 @@ export function ToolBar() {
           <span>{entry.label}</span>
         </button>
       ))}
+      <ClearGroundButton />
       <span className="tool-gap" />
       <button
         type="button"

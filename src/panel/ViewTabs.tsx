@@ -3,9 +3,10 @@ import { type MainView, useViewState } from "./view-state.ts";
 const views: readonly { readonly view: MainView; readonly label: string }[] = [
   { view: "sheet", label: "Sheet" },
   { view: "tables", label: "Tables" },
+  { view: "compare", label: "Compare" },
 ];
 
-/** The drawing, or the same things as tables. */
+/** The drawing, the same things as tables, or layouts beside each other. */
 export function ViewTabs() {
   const current = useViewState((state) => state.view);
   const showView = useViewState((state) => state.showView);

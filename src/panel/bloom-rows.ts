@@ -3,6 +3,7 @@ import type { DayWindow } from "../core/calendar/bloom-window.ts";
 import type { CheckResult } from "../core/checks/run-checks.ts";
 import type { Stand } from "../core/checks/stand.ts";
 import { type DayNumber, shortDate } from "../core/model/day.ts";
+import type { Planting } from "../core/model/plan.ts";
 
 export interface BloomRow {
   readonly id: string;
@@ -10,6 +11,8 @@ export interface BloomRow {
   readonly code: string;
   readonly name: string;
   readonly group: string;
+  /** Start the bloom is counted from; null: it has dates of its own and no start moves it. */
+  readonly start: NonNullable<Planting["start"]> | null;
   readonly likely: DayWindow;
   readonly outer: DayWindow;
   /** Days open together with a stand it is in conflict with. */
@@ -20,7 +23,13 @@ export interface BloomRow {
 export interface BloomStripRows {
   readonly rows: readonly BloomRow[];
   /** Stands that will flower but have no dates. */
-  readonly undated: readonly { readonly id: string; readonly code: string }[];
+  readonly undated: readonly UndatedRow[];
+}
+
+export interface UndatedRow {
+  readonly id: string;
+  readonly code: string;
+  readonly group: string;
 }
 
 /**
@@ -43,6 +52,7 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
         code: codeOf(stand),
         name: stand.variety?.name ?? stand.kind.name,
         group: stand.kind.group,
+        start: stand.planting?.bloom ? null : (stand.planting?.start ?? null),
         likely,
         outer,
         overlaps: overlaps.get(stand.id) ?? [],
@@ -59,7 +69,7 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
     ),
     undated: flowering
       .filter((stand) => stand.bloom === null)
-      .map((stand) => ({ id: stand.id, code: codeOf(stand) })),
+      .map((stand) => ({ id: stand.id, code: codeOf(stand), group: stand.kind.group })),
   };
 }
 
@@ -74,8 +84,8 @@ function conflictOverlaps(
   const overlaps = new Map<string, DayWindow[]>();
   for (const { seedParent, pollenSource, standing } of pairs) {
     if (standing !== "conflict" || !isAsked(seedParent, pollenSource)) continue;
-    const a = standById.get(seedParent)?.bloom?.outer;
-    const b = standById.get(pollenSource)?.bloom?.outer;
+    const a = standById.get(seedParent)?.receives?.outer;
+    const b = standById.get(pollenSource)?.sheds?.outer;
     if (!a || !b) continue;
     const shared = { first: Math.max(a.first, b.first), last: Math.min(a.last, b.last) };
     if (shared.first > shared.last) continue;
@@ -109,9 +119,24 @@ export function bloomRowWords(row: BloomRow): string {
     isCertain
       ? `in flower ${span(row.outer)}`
       : `in flower ${span(row.likely)}, at most ${span(row.outer)}`,
+    ...(row.start === null ? [] : [startWords(row)]),
     ...row.overlaps.map((window) => `open together with a conflicting stand ${span(window)}`),
   ];
   return parts.join(", ");
+}
+
+/** `sown 28 May`; empty for dates of its own. */
+export function startWords({ start }: Pick<BloomRow, "start">): string {
+  if (start === null) return "";
+  return `${start.method === "sown" ? "sown" : "set out"} ${shortDate(start.date)}`;
+}
+
+/** The first day after a given one on which some row opens or ends; null when there is none. */
+export function nextChange(rows: readonly BloomRow[], day: DayNumber): DayNumber | null {
+  const later = rows
+    .flatMap(({ outer }) => [outer.first, outer.last + 1])
+    .filter((change) => change > day);
+  return later.length === 0 ? null : Math.min(...later);
 }
 
 /** How many rows have a flower open on a day, by their outer windows. */

@@ -1,13 +1,15 @@
 /** What the window shows beside the plan: which view, which drawer, which dialog. Never saved in a plan. */
 import { create } from "zustand";
 
-export type MainView = "sheet" | "tables";
+export type MainView = "sheet" | "tables" | "compare";
 export type Drawer = "seed-list" | "findings" | "particulars" | "bloom";
 
 export type DialogRequest =
   | { readonly kind: "settings" }
   | { readonly kind: "plot-map" }
   | { readonly kind: "keys" }
+  | { readonly kind: "kept-plans" }
+  | { readonly kind: "diagnostics" }
   | { readonly kind: "new-bed" }
   | { readonly kind: "variety"; readonly id: string | null }
   | { readonly kind: "place"; readonly varietyId: string | null; readonly bedId: string | null }

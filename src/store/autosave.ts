@@ -3,11 +3,13 @@
  *
  * Only commits are heard: a gesture under way changes what is shown, not the plan. A change waits
  * for a pause of 400 ms, at most 2 s, and not at all when the page is hidden, for that is the last
- * dependable moment on a phone; what is unsaved then is noted besides (last-moment.ts). After a failure the plan lives on in memory; saving is tried again
- * with every change and every half minute.
+ * dependable moment on a phone; what is unsaved then is noted besides (last-moment.ts). After a
+ * failure the plan lives on in memory; saving is tried again with every change and every half
+ * minute.
  */
 import type { Plan } from "../core/model/plan.ts";
 import { hasUnsaved, hasWorkToLose, knownPlan, markStored } from "./current-plan.ts";
+import { note } from "./diagnostics.ts";
 import { forgetLastMoment, noteLastMoment } from "./last-moment.ts";
 import { isUnexplainedLoss } from "./loss-tripwire.ts";
 import { usePlanStore } from "./plan-store.ts";
@@ -28,7 +30,7 @@ export interface AutosaveEvents {
   /** Another tab saved a version this one has not seen: keep both. */
   readonly conflict: (planId: string) => void;
   /** A plan has been stored. */
-  readonly stored: () => void;
+  readonly stored: (planId: string) => void;
   /** The page is on screen again after having been hidden. */
   readonly returned: () => void;
 }
@@ -140,7 +142,7 @@ function settle(plan: Plan, savedAt: string, outcome: SaveOutcome): void {
       if (!hasUnsaved()) forgetLastMoment(plan.id);
       tellTabs({ kind: "saved", planId: plan.id });
       if (outcome.wasWiped) tell(WIPED);
-      events?.stored();
+      events?.stored(plan.id);
       return;
     }
     case "conflict":
@@ -163,5 +165,6 @@ export function showSaved(savedAt: string): void {
 }
 
 export function fail(reason: string): void {
+  note("saving", `Not saved: ${reason}`);
   useSaveState.setState({ state: { kind: "failed", reason } });
 }

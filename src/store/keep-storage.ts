@@ -6,12 +6,18 @@
 import { usePlanStore } from "./plan-store.ts";
 
 let isAsked = false;
+let isKept = false;
+
+/** Whether the browser has promised; false as long as it has not answered. */
+export function isStorageKept(): boolean {
+  return isKept;
+}
 
 export async function askToKeepStorage(): Promise<void> {
   if (isAsked || usePlanStore.getState().past.length === 0) return;
   isAsked = true;
   try {
-    if (!(await navigator.storage.persisted())) await navigator.storage.persist();
+    isKept = (await navigator.storage.persisted()) || (await navigator.storage.persist());
   } catch {
     // The browser cannot promise it.
   }

@@ -13,6 +13,7 @@ import { reviewLeaving } from "./autosave.ts";
 import { knownPlan, markInFile } from "./current-plan.ts";
 import { textOfFile } from "./decode-file.ts";
 import { planFileName } from "./file-name.ts";
+import { noteInFile } from "./file-reminder.ts";
 import { freshPlan, newPlanId } from "./plan-copy.ts";
 import { layoutOf, usePlanStore } from "./plan-store.ts";
 import { planFromText, validText } from "./plan-text.ts";
@@ -63,6 +64,7 @@ export async function openPlanFromFile(file: FileWithHandle): Promise<void> {
   const { handle, lastModified } = file;
   const planId = knownPlan().planId;
   planFile = from === "plan" && handle ? { planId, handle, lastModified } : null;
+  if (from === "plan") noteInFile(planId);
   if (useSaveState.getState().notice === null) tell(`Opened ${file.name}.`);
 }
 
@@ -110,6 +112,8 @@ export async function savePlanFile(): Promise<void> {
   try {
     const saved = await fileSave(blob, options, handle);
     if (!saved) {
+      // Whether it arrives is not told to the page: only the reminder takes it for done.
+      noteInFile(plan.id);
       tell(`Download started: ${fileName}.`);
       return;
     }
@@ -117,6 +121,7 @@ export async function savePlanFile(): Promise<void> {
     if ((await file.text()) !== written.text) throw new Error("The file holds something else");
     planFile = { planId: plan.id, handle: saved, lastModified: file.lastModified };
     markInFile(plan);
+    noteInFile(plan.id);
     reviewLeaving();
     tell(
       isChanged

@@ -2,6 +2,7 @@
 import { create } from "zustand";
 import type { Problem } from "../core/model/problem.ts";
 import { monthName } from "../core/model/day.ts";
+import { note } from "./diagnostics.ts";
 
 export type SaveStatus =
   /** The plan to show is still being looked for. */
@@ -37,6 +38,7 @@ export const useSaveState = create<SaveState & SaveActions>()((set) => ({
 }));
 
 export function tell(notice: string): void {
+  note("notice", notice);
   useSaveState.setState({ notice });
 }
 

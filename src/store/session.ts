@@ -5,11 +5,13 @@
 import { fail, flushAutosave, startAutosave } from "./autosave.ts";
 import { guardEdits } from "./edit-guard.ts";
 import { acceptDroppedFiles } from "./file-drop.ts";
+import { noteChanged } from "./file-reminder.ts";
 import { askToKeepStorage } from "./keep-storage.ts";
 import { rememberedPlans } from "./last-plan.ts";
 import { freshPlan } from "./plan-copy.ts";
 import { closePlanDb, watchPlanDb } from "./plan-db.ts";
 import { watchPlanLock } from "./plan-lock.ts";
+import { usePlanStore } from "./plan-store.ts";
 import { planFromText } from "./plan-text.ts";
 import { tell, useSaveState } from "./save-state.ts";
 import { faultReason } from "./storage-fault.ts";
@@ -50,7 +52,11 @@ async function start(sampleText: string): Promise<void> {
   await openAtStart(sampleText);
   const stopAutosave = startAutosave({
     conflict: (planId) => void keepBoth(planId),
-    stored: () => void askToKeepStorage(),
+    stored: (planId) => {
+      void askToKeepStorage();
+      // A plan just opened lies somewhere already; an edited one may not.
+      if (usePlanStore.getState().past.length > 0) noteChanged(planId);
+    },
     returned: () => void catchUp(),
   });
   stops = [stopAutosave, stopLock, acceptDroppedFiles(window)];

@@ -40,14 +40,20 @@ export function listGenerations(planId: string): Promise<readonly StoredCopy[]> 
   });
 }
 
-/**
- * Opens an earlier copy as a plan of its own; the plan it comes from stays as it is. False when
- * the copy is damaged or gone, or when the open plan is kept open.
- */
-export async function openGenerationAsCopy(planId: string, revision: number): Promise<boolean> {
+/** How opening a copy went; `unreadable`: damaged or gone. */
+export type OpenedCopy = "opened" | "unreadable" | "kept-open";
+
+/** Opens an earlier copy as a plan of its own; the plan it comes from stays as it is. */
+export async function openGenerationAsCopy(planId: string, revision: number): Promise<OpenedCopy> {
   const generation = await readGeneration(planId, revision);
   const plan = generation && (await planOf(generation));
-  if (!plan) return false;
+  if (!plan) return "unreadable";
   const remark = `copy of ${clockText(generation.savedAt, new Date())}`;
-  return openFromOutside(copyOf(plan, newPlanId(), remark), "made-here");
+  const copy = copyOf(plan, newPlanId(), remark);
+  return (await openFromOutside(copy, "made-here")) ? "opened" : "kept-open";
+}
+
+/** The text of a copy just as it is stored, whole or damaged; null when it is gone. */
+export async function textOfCopy(planId: string, revision: number): Promise<string | null> {
+  return (await readGeneration(planId, revision))?.text ?? null;
 }

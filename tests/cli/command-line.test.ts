@@ -49,8 +49,8 @@ describe("wideberth", () => {
 
   test.each([
     [[], "no command given"],
-    [["plant"], 'got "plant", expected check or map'],
-    [["toString"], 'got "toString", expected check or map'],
+    [["plant"], 'got "plant", expected check, compare or map'],
+    [["toString"], 'got "toString", expected check, compare or map'],
     [["check"], "FILE is missing"],
     [["check", "a", "b"], "Expected one FILE, got 2: a, b"],
     [["check", "--jsn", "a"], "Unknown option '--jsn'"],

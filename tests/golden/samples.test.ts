@@ -57,7 +57,7 @@ function report(plan: Plan, layout: Layout): string {
       `  ${wording.nameOf(pair.seedParent)} from ${wording.nameOf(pair.pollenSource)}: ${describeStanding(pair, wording)}`,
   );
   return [
-    `${plan.title}, ${layout.name}: ${counts.conflict} conflicts, ${counts.caution} cautions, ${counts.unknown} unknowns`,
+    `${plan.title}, ${layout.name}: conflict ${counts.conflict}, caution ${counts.caution}, unknown ${counts.unknown}`,
     ...result.findings.flatMap(told),
     "Accepted:",
     ...result.accepted.flatMap(told),
@@ -148,16 +148,16 @@ describe("the garden solved", () => {
   });
 });
 
-test("the field's two conflicts are cleared by dragging Cinderpath to the far end of U16", () => {
+test("the field's two conflicts are cleared by dragging Cinderpath to the far end of U6", () => {
   const plan = sample("two-acre-field.json");
   const layout = plan.layouts[0] as Layout;
   const count = (after: Plan) =>
     countBySeverity(checked(after, after.layouts[0] as Layout).result.findings);
   expect(count(plan).conflict).toBe(2);
-  const planting = layout.plantings.find(({ id }) => id === "p8");
-  const bed = layout.beds.find(({ code }) => code === "U16");
+  const planting = layout.plantings.find(({ id }) => id === "p16");
+  const bed = layout.beds.find(({ code }) => code === "U6");
   if (!planting || bed?.outline.shape !== "rectangle") throw new Error("not the field expected");
   const { x, y } = shapeCentre(planting.outline);
-  const edit = moveObjects(layout.id, ["p8"], bed.outline.x - x, bed.outline.y + 30 * 0.3048 - y);
+  const edit = moveObjects(layout.id, ["p16"], bed.outline.x - x, bed.outline.y + 30 * 0.3048 - y);
   expect(count(edit.apply(plan)).conflict).toBe(0);
 });

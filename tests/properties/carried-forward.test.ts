@@ -1,10 +1,12 @@
 /** Carrying findings forward must give what a fresh run gives, after any edits. */
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
 import { type CheckResult, runChecks } from "../../src/core/checks/run-checks.ts";
 import type { Layout, Plan } from "../../src/core/model/plan.ts";
 import { book, randomEdit, randomPlan } from "./random-plan.ts";
 import { seededRandom } from "./seeded-random.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 function run(plan: Plan, previous?: CheckResult): CheckResult {
   return runChecks(plan, plan.layouts[0] as Layout, book, previous);
@@ -39,7 +41,7 @@ test("after random edits a carried-forward run equals a fresh one", () => {
     }
   }
   expect(seen).toBeGreaterThan(10_000);
-}, 60_000);
+});
 
 test("a preview thrown away leaves nothing behind", () => {
   const random = seededRandom(99);

@@ -1,5 +1,5 @@
 import * as fc from "fast-check";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import {
   type LengthUnit,
   formatDistance,
@@ -8,6 +8,8 @@ import {
   parseLength,
 } from "../../src/core/model/length.ts";
 import { DISTANCE_TOLERANCE_M } from "../../src/core/checks/isolation.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const metres = fc.double({ min: 0, max: 9000, noNaN: true });
 const unit = fc.constantFrom<LengthUnit>("m", "ft");

@@ -1,8 +1,10 @@
 import * as fc from "fast-check";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { readPlan, writePlan } from "../../src/core/model/read-plan.ts";
 import { problemText } from "../../src/core/model/problem.ts";
 import { arbitraryPlan } from "./arbitrary-plan.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const isKnownKind = () => true;
 
@@ -15,7 +17,7 @@ test("any plan written and read is the same plan, and written again the same tex
       expect(read.value).toEqual(plan);
       expect(writePlan(read.value)).toBe(text);
     }),
-    { numRuns: 300 },
+    { numRuns: 150 },
   );
 });
 
@@ -39,7 +41,7 @@ test("a plan with anything wrong put anywhere is read whole or refused with its 
         expect(problemText(problem)).toMatch(/^plan\.json: .+: got .+, expected .+\.$/s);
       }
     }),
-    { numRuns: 1000 },
+    { numRuns: 500 },
   );
 });
 

@@ -1,8 +1,10 @@
 /** Which rings are outlines of a piece of ground, against JSTS IsValidOp. */
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { type Corner, ringProblem, signedArea } from "../../src/core/model/ring.ts";
 import { isReferenceValid } from "../core/geometry/reference-geometry.ts";
 import { type SeededRandom, seededRandom } from "./seeded-random.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const RINGS = 20_000;
 

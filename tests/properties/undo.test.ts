@@ -1,11 +1,13 @@
 /** Patches kept for undo give back exactly what was there. */
 import * as fc from "fast-check";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { applyPatch, difference } from "../../src/core/edits/patch.ts";
 import type { Layout, Plan } from "../../src/core/model/plan.ts";
 import { arbitraryPlan } from "./arbitrary-plan.ts";
 import { randomEdit, randomPlan } from "./random-plan.ts";
 import { seededRandom } from "./seeded-random.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 test("between any two plans a patch leads forward and back", () => {
   fc.assert(

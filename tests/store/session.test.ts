@@ -131,7 +131,7 @@ describe("damaged copies", () => {
     expect(next.plan().id).not.toBe("garden");
     expect(next.notice()).toMatch(/cannot be read. Nothing was deleted/);
     expect(await next.stored.listGenerations("garden")).toHaveLength(2);
-    expect(await next.stored.openGenerationAsCopy("garden", 2)).toBe(false);
+    expect(await next.stored.openGenerationAsCopy("garden", 2)).toBe("unreadable");
   });
 
   /** Flips one letter of a stored copy behind the program's back. */

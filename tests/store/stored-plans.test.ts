@@ -39,7 +39,7 @@ test("an earlier copy opens as a plan of its own; the plan it came from stays", 
   tab.store.getState().commit(moveObjects(LAYOUT, ["planting-1"], 2, 0));
   tab.retitle("Later");
   await tab.flush();
-  expect(await tab.stored.openGenerationAsCopy("garden", 1)).toBe(true);
+  expect(await tab.stored.openGenerationAsCopy("garden", 1)).toBe("opened");
   const copy = tab.plan();
   expect(copy).toEqual({ ...original, id: copy.id, title: copy.title });
   expect(copy.id).not.toBe("garden");
@@ -52,8 +52,8 @@ test("an earlier copy opens as a plan of its own; the plan it came from stays", 
 
 test("a copy that is not there opens nothing", async () => {
   const before = tab.plan();
-  expect(await tab.stored.openGenerationAsCopy("garden", 77)).toBe(false);
-  expect(await tab.stored.openGenerationAsCopy("no-such-plan", 1)).toBe(false);
+  expect(await tab.stored.openGenerationAsCopy("garden", 77)).toBe("unreadable");
+  expect(await tab.stored.openGenerationAsCopy("no-such-plan", 1)).toBe("unreadable");
   expect(tab.plan()).toBe(before);
 });
 

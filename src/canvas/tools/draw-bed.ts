@@ -2,7 +2,7 @@
 import { nextBedCode } from "../../core/edits/codes.ts";
 import { drawnIds, nextId } from "../../core/edits/edit.ts";
 import { addBed } from "../../core/edits/object-edits.ts";
-import { normalTurn } from "../../core/geometry/outline.ts";
+import { normalTurn, rectangleCorners } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { formatLength } from "../../core/model/length.ts";
 import type { Bed, RectangleShape } from "../../core/model/plan.ts";
@@ -14,6 +14,7 @@ import type { SheetPointer, Tool } from "./tool.ts";
 
 /** A drag shorter than this either way draws nothing, metres. */
 const LEAST_BED_M = 0.2;
+const SHEET_ORIGIN: Point = { x: 0, y: 0 };
 
 export const drawBedTool: Tool = {
   cursor: "crosshair",
@@ -36,7 +37,13 @@ function bedGesture(start: SheetPointer) {
   const layout = layoutOf(plan, layoutId);
   const frame = bedFrame(layout.beds);
   const drawn = (pointer: SheetPointer) =>
-    bedBetween(frame, start.at, pointer.at, pointer.isAlt ? null : snapStep(plan.units), pointer.isShift);
+    bedBetween(
+      frame,
+      start.at,
+      pointer.at,
+      pointer.isAlt ? null : snapStep(plan.units),
+      pointer.isShift,
+    );
   return {
     move: (pointer: SheetPointer) => {
       const rectangle = drawn(pointer);
@@ -62,12 +69,12 @@ function bedGesture(start: SheetPointer) {
   };
 }
 
-/** New beds lie as the last one does. */
+/** New beds lie as the last one does, and on steps counted from its corner. */
 function bedFrame(beds: readonly Bed[]): Frame {
   const last = beds.findLast((bed) => bed.outline.shape === "rectangle")?.outline;
   return last?.shape === "rectangle"
-    ? { origin: { x: last.x, y: last.y }, turnDeg: last.turnDeg }
-    : { origin: { x: 0, y: 0 }, turnDeg: 0 };
+    ? { origin: rectangleCorners(last)[0] ?? SHEET_ORIGIN, turnDeg: last.turnDeg }
+    : { origin: SHEET_ORIGIN, turnDeg: 0 };
 }
 
 /**
@@ -82,11 +89,15 @@ export function bedBetween(
   stepM: number | null,
   isSquare: boolean,
 ): RectangleShape {
-  const a = intoFrame(frame, from);
-  const b = intoFrame(frame, to);
-  const size = (length: number) => (stepM === null ? length : onStep(length, 0, stepM));
-  let width = size(b.x - a.x);
-  let length = size(b.y - a.y);
+  const stepped = (length: number) => (stepM === null ? length : onStep(length, 0, stepM));
+  const corner = (place: Point) => {
+    const { x, y } = intoFrame(frame, place);
+    return { x: stepped(x), y: stepped(y) };
+  };
+  const a = corner(from);
+  const b = corner(to);
+  let width = b.x - a.x;
+  let length = b.y - a.y;
   if (isSquare) {
     const side = Math.max(Math.abs(width), Math.abs(length));
     width = Math.sign(width) * side;

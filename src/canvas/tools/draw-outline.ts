@@ -120,7 +120,10 @@ function close(): void {
   drop();
   const layout = layoutOf(plan, layoutId);
   const id = nextId("bed-", drawnIds(plan, layout));
-  const outline = { shape: "polygon" as const, corners: corners.map(({ x, y }) => [x, y] as const) };
+  const outline = {
+    shape: "polygon" as const,
+    corners: corners.map(({ x, y }) => [x, y] as const),
+  };
   commit(addBed(layoutId, { id, code: nextBedCode(layout), outline }));
   select([id]);
   pickTool("select");

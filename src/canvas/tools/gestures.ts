@@ -33,8 +33,7 @@ export function clickOrDrag(
   let dragging: Gesture | null = null;
   return {
     move: (pointer) => {
-      const isFar =
-        Math.hypot(pointer.px.x - start.px.x, pointer.px.y - start.px.y) >= least;
+      const isFar = Math.hypot(pointer.px.x - start.px.x, pointer.px.y - start.px.y) >= least;
       if (!dragging && isFar) dragging = drag();
       dragging?.move(pointer);
     },

@@ -1,22 +1,21 @@
 /** Dragging what is selected. Every frame is an edit of the committed plan, never of the last one. */
 import type { Edit } from "../../core/edits/edit.ts";
 import { bedUnder } from "../../core/edits/move-objects.ts";
-import { moveShape, shapeCentre, shapeCorners, turnShape } from "../../core/geometry/outline.ts";
+import {
+  moveShape,
+  outlineContains,
+  shapeCorners,
+  turnShape,
+} from "../../core/geometry/outline.ts";
 import { type Point, turnPoint } from "../../core/geometry/point.ts";
 import { formatLength } from "../../core/model/length.ts";
-import type { AreaShape, Bed, Shape } from "../../core/model/plan.ts";
+import type { Bed, Shape } from "../../core/model/plan.ts";
 import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
 import { turnAndMove, turnBetweenBeds } from "../move-edit.ts";
 import { objectNames } from "../object-names.ts";
-import { type SheetItem, sheetItems } from "../sheet-items.ts";
+import { type SheetItem, outlineFor, sheetItems } from "../sheet-items.ts";
 import { type Guide, endSketch, sketch } from "../sketch-store.ts";
-import {
-  type Frame,
-  type SnapSettings,
-  boundsInFrame,
-  snapMove,
-  snapStep,
-} from "../snap.ts";
+import { type Frame, type SnapSettings, boundsInFrame, snapMove, snapStep } from "../snap.ts";
 import { snapTargets } from "../snap-targets.ts";
 import { useView } from "../view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
@@ -74,22 +73,31 @@ function movedTo(
   let turnDeg = 0;
   let over: Bed | undefined;
   if (grabbed.what === "planting") {
-    over = bedUnder(layout, placed, grabbed.planting.bed);
+    over = bedUnder(layout, placed, grabbed.planting.bed) ?? bedAt(layout.beds, pointer.at);
     const canTurn = selection.length === 1 && !pointer.isAlt && over?.id !== from?.id;
     if (canTurn) turnDeg = turnBetweenBeds(grabbed.planting.outline, from, over);
-    placed = turnShape(placed, shapeCentre(placed), turnDeg);
+    // Turned about the place it is held by, so that it stays under the pointer.
+    placed = turnShape(placed, { x: start.at.x + raw.x, y: start.at.y + raw.y }, turnDeg);
   }
   const frame = frameFor(placed, over);
   const { shift, guides } = pointer.isAlt
     ? { shift: { x: 0, y: 0 }, guides: [] }
-    : snapMove(frame, boundsInFrame(frame, shapeCorners(placed)), settingsFor(frame, grabbed, placed, over, selection), locked?.axes);
+    : snapMove(
+        frame,
+        boundsInFrame(frame, shapeCorners(placed)),
+        settingsFor(frame, grabbed, placed, over, selection),
+        locked?.axes,
+      );
   const whole = { x: raw.x + shift.x, y: raw.y + shift.y };
-  const shape = grabbed.shape as AreaShape;
   return {
-    edit: turnAndMove(layoutId, selection, shape, turnDeg, whole, title),
+    edit: turnAndMove(layoutId, selection, start.at, turnDeg, whole, title),
     shift: whole,
     guides,
   };
+}
+
+function bedAt(beds: readonly Bed[], place: Point): Bed | undefined {
+  return beds.find((bed) => outlineContains(outlineFor(bed.outline), place.x, place.y));
 }
 
 function bedOf(grabbed: SheetItem, beds: readonly Bed[]): Bed | undefined {

@@ -174,7 +174,8 @@ function regionGesture(from: Point, kept: readonly string[]): Gesture {
       sketch({ region: [from, pointer.at] });
       const found = inside(pointer);
       const { selection } = usePlanStore.getState();
-      const isSame = found.length === selection.length && found.every((id) => selection.includes(id));
+      const isSame =
+        found.length === selection.length && found.every((id) => selection.includes(id));
       if (!isSame) select(found);
     },
     end: (pointer) => {

@@ -5,6 +5,7 @@ import { findSource } from "../crops/sources.ts";
 import type { LengthUnit } from "../model/length.ts";
 import { formatDistance, formatLength, formatMeasured } from "../model/length.ts";
 import type { Layout, Plan } from "../model/plan.ts";
+import { days, slackWords, togetherWords } from "./day-words.ts";
 import type { Finding, IsolationFinding, Severity } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
@@ -164,11 +165,14 @@ export function requirementText(pair: IsolationPair, wording: Wording): string {
   const form = stand?.kind.forms?.find((entry) => entry.id === stand.variety?.form)?.name;
   const kind = [form, stand?.kind.name].filter((part) => part !== undefined).join(" ");
   const source = requirement.source === null ? undefined : findSource(requirement.source);
-  const from = source
+  const origin = source
     ? source.trust === "seen"
       ? source.title
       : source.trust
     : requirement.why;
+  const picked = requirement.isPicked === true ? ", a figure picked for this variety" : "";
+  const changed = (requirement.adjustments ?? []).map((step) => `; ${step.why}`).join("");
+  const from = `${origin}${picked}${changed}`;
   return kind === "" ? from : `${kind}, ${from}`;
 }
 
@@ -256,11 +260,11 @@ export function describeStanding(pair: IsolationPair, wording: Wording): string 
     case "distance":
       return `clear by distance: ${measured}`;
     case "time":
-      return `clear by time alone: ${days(pair.gapDays ?? 0)} between blooms, ${days(pair.guardDays)} wanted (${measured})`;
+      return `clear by time alone: ${days(pair.gapDays ?? 0)} between blooms, ${days(pair.guardDays)} wanted, ${slackWords(pair)} (${measured})`;
     case "cover":
       return `clear by cover alone (${measured})`;
     case "conflict":
-      return `not clear: ${measured}, open together ${days(pair.overlapDays ?? 0)}`;
+      return `not clear: ${measured}, ${togetherWords(pair)}`;
     case "unknown":
       return `cannot be told: ${pair.requiredM === null ? "no distance known" : "bloom dates missing"} (${measured})`;
   }
@@ -276,10 +280,6 @@ function closeness(finding: Finding, others: string, unit: LengthUnit): string {
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-function days(count: number): string {
-  return count === 1 ? "1 day" : `${count} days`;
 }
 
 /** "a", "a and b", "a, b and 3 more". */

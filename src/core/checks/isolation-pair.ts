@@ -1,5 +1,6 @@
 /** One directed pair: a seed parent, a pollen source, and what keeps them apart, if anything. */
 import type { Relation } from "../crops/crop.ts";
+import type { StatedStep } from "../crops/stated-adjustments.ts";
 import type { Point } from "../geometry/point.ts";
 
 /** What clears a pair, strongest first; `conflict` when nothing does; `unknown` when it cannot be told. */
@@ -13,8 +14,12 @@ export interface Requirement {
   readonly figure: string | null;
   /** Id of the figure's source in the crop base, when there is one. */
   readonly source: string | null;
-  /** In words: which figure and why this one. */
+  /** In words: which figure and why this one, and what changed it. */
   readonly why: string;
+  /** Whether the figure was picked by hand for the variety. */
+  readonly isPicked?: boolean;
+  /** What regulations let the grower change, step by step; absent: nothing was changed. */
+  readonly adjustments?: readonly StatedStep[];
 }
 
 export interface IsolationPair {

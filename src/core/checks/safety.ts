@@ -1,6 +1,12 @@
-/** Safety cautions of the kinds kept for seed: each shown once, with the plantings it is about. */
+/**
+ * Safety cautions of the kinds kept for seed, and that of seed law where seed is for sale: each
+ * shown once, with the plantings it is about.
+ */
 import type { Check } from "./check.ts";
 import { type SafetyFinding, compareText, findingId } from "./finding.ts";
+
+/** Id of the caution that concerns seed passed on or sold. */
+const SEED_LAW = "seed-law";
 
 export const safetyCheck: Check = {
   name: "safety",
@@ -9,7 +15,8 @@ export const safetyCheck: Check = {
     const subjectsOf = new Map<string, string[]>();
     for (const stand of stands) {
       if (stand.planting?.purpose !== "seed") continue;
-      for (const caution of stand.kind.cautions ?? []) {
+      const legal = stand.level === "sale" ? [SEED_LAW] : [];
+      for (const caution of [...(stand.kind.cautions ?? []), ...legal]) {
         const subjects = subjectsOf.get(caution);
         if (subjects) subjects.push(stand.id);
         else subjectsOf.set(caution, [stand.id]);

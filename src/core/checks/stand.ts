@@ -4,10 +4,18 @@
  * from stays the same object, so moving one planting remakes one stand.
  */
 import type { Bloom } from "../calendar/bloom-window.ts";
-import { type BloomParts, type RipeSeed, partsFromDates, plantingBloom } from "../calendar/planting-bloom.ts";
+import {
+  type BloomParts,
+  type RipeSeed,
+  partsFromDates,
+  plantingBloom,
+} from "../calendar/planting-bloom.ts";
+import { repeatedInto } from "../calendar/yearly.ts";
 import type { Kind, PollenCarrier } from "../crops/crop.ts";
 import type { CropBook } from "../crops/crop-book.ts";
+import { levelEntry } from "../crops/levels.ts";
 import { requiredDistance } from "../crops/required-distance.ts";
+import { statedDistance } from "../crops/stated-adjustments.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { Climate, Cover, Layout, Plan, Planting, PurityLevel, Surrounding, Variety } from "../model/plan.ts";
 import type { Requirement } from "./isolation-pair.ts";
@@ -41,11 +49,12 @@ export interface Stand {
   /** Purity level a planting is held to; null for surroundings, whose seed is not kept. */
   readonly level: PurityLevel | null;
   readonly climate: Climate | undefined;
+  readonly season: Plan["season"];
   readonly book: CropBook;
 }
 
 /** What a stand is made from beside its own object. */
-interface StandSettings extends Pick<Stand, "climate" | "book"> {
+interface StandSettings extends Pick<Stand, "climate" | "season" | "book"> {
   readonly level: PurityLevel;
 }
 
@@ -57,6 +66,10 @@ export function resolveStands(
   previous?: ReadonlyMap<string, Stand>,
 ): readonly Stand[] {
   const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety]));
+  const {
+    season,
+    site: { climate },
+  } = plan;
   const stands: Stand[] = [];
   for (const planting of layout.plantings) {
     const variety = varieties.get(planting.variety);
@@ -69,17 +82,25 @@ export function resolveStands(
       before.planting === planting &&
       before.variety === variety &&
       before.level === level &&
-      before.climate === plan.site.climate &&
+      before.climate === climate &&
+      before.season === season &&
       before.book === book;
-    stands.push(isSame ? before : plantingStand(planting, variety, kind, { level, climate: plan.site.climate, book }));
+    stands.push(
+      isSame
+        ? before
+        : plantingStand(planting, variety, kind, { level, climate, season, book }),
+    );
   }
   for (const surrounding of plan.surroundings) {
     const kind = surrounding.what === "pollen" ? book.kind(surrounding.kind ?? "") : undefined;
     if (!kind) continue;
     const before = previous?.get(surrounding.id);
     const isSame =
-      before !== undefined && before.surrounding === surrounding && before.book === book;
-    stands.push(isSame ? before : surroundingStand(surrounding, kind, book));
+      before !== undefined &&
+      before.surrounding === surrounding &&
+      before.season === season &&
+      before.book === book;
+    stands.push(isSame ? before : surroundingStand(surrounding, kind, season, book));
   }
   return stands;
 }
@@ -103,7 +124,7 @@ function plantingStand(
   planting: Planting,
   variety: Variety,
   kind: Kind,
-  { level, climate, book }: StandSettings,
+  { level, climate, season, book }: StandSettings,
 ): Stand {
   const flowers = planting.flowering === "yes";
   return {
@@ -114,7 +135,7 @@ function plantingStand(
     outline: outlineOf(planting.outline),
     isSeedParent: planting.purpose === "seed" && flowers && variety.hybrid !== true,
     shedsPollen: flowers,
-    ...bloomFields(plantingBloom(planting, variety, kind, climate)),
+    ...bloomFields(plantingBloom(planting, variety, kind, climate, season)),
     requirement: requirementOf(planting, variety, kind, level),
     cover: planting.cover,
     carrier: kind.carrier,
@@ -124,6 +145,7 @@ function plantingStand(
     surrounding: null,
     level,
     climate,
+    season,
     book,
   };
 }
@@ -131,8 +153,13 @@ function plantingStand(
 function surroundingStand(
   surrounding: Surrounding,
   kind: Kind,
+  season: Plan["season"],
   book: CropBook,
 ): Stand {
+  const bloom =
+    surrounding.bloom && kind.lifeCycle === "perennial"
+      ? repeatedInto(surrounding.bloom, season)
+      : surrounding.bloom;
   return {
     id: surrounding.id,
     kind,
@@ -141,7 +168,7 @@ function surroundingStand(
     outline: outlineOf(surrounding.outline),
     isSeedParent: false,
     shedsPollen: surrounding.flowering === "yes",
-    ...bloomFields(surrounding.bloom ? partsFromDates(surrounding.bloom) : null),
+    ...bloomFields(bloom ? partsFromDates(bloom) : null),
     requirement: null,
     cover: surrounding.cover,
     carrier: kind.carrier,
@@ -151,11 +178,15 @@ function surroundingStand(
     surrounding,
     level: null,
     climate: undefined,
+    season,
     book,
   };
 }
 
-/** The planting's own distance, else its variety's, else the published figure at the level. */
+/**
+ * The planting's own distance, else its variety's, else the published figure at the level after
+ * the adjustments stated for the planting. A distance typed by hand stands as it is.
+ */
 export function requirementOf(
   planting: Planting,
   variety: Variety,
@@ -167,14 +198,26 @@ export function requirementOf(
     const from = planting.isolationM !== undefined ? "planting" : "variety";
     return { metres: typed, from, figure: null, source: null, why: `typed for this ${from}` };
   }
+  const published = publishedRequirement(variety, kind, level);
+  if (published === null || !planting.adjustments?.length) return published;
+  const { metres, steps } = statedDistance(kind.id, published.metres, planting.adjustments);
+  if (steps.length === 0) return published;
+  const why = [published.why, ...steps.map((step) => step.why)].join("; ");
+  return { ...published, metres, why, adjustments: steps };
+}
+
+/** The figure picked for the variety, else the one the default rule takes. */
+function publishedRequirement(variety: Variety, kind: Kind, level: PurityLevel): Requirement | null {
   const picked = kind.isolation.find((figure) => figure.id === variety.figure);
   if (picked) {
+    const { name } = levelEntry(picked.figureClass);
     return {
       metres: picked.metres,
       from: "figure",
       figure: picked.id,
       source: picked.source,
-      why: `${picked.figureClass}, ${picked.published}, picked for this variety`,
+      why: `${name}, ${picked.published}; picked for this variety`,
+      isPicked: true,
     };
   }
   const found = requiredDistance(kind, variety.form, level);

@@ -128,8 +128,9 @@ function adjustmentPart(): readonly string[] {
   return [
     "## What regulations let a grower change",
     "",
-    "None of these is applied unasked. A grower states that the condition holds, and the choice is",
-    "recorded with the planting.",
+    "None of these is applied unasked. A grower states that the condition holds of every pollen",
+    "source about, and the choice is recorded with the planting. Those for crops not carried here",
+    "are listed only. A distance typed by hand is never changed.",
     "",
     ...table(["crop", "condition", "distance", "where"], rows),
     ...borderRowTables.flatMap((entry) => [
@@ -146,7 +147,9 @@ function adjustmentPart(): readonly string[] {
     "",
     `Bloom, footnote 21 ${cite("cfr-201-76")}, printed for hybrid barley, hybrid wheat and ` +
       "commercial hybrid sorghum: two fields may lie close if, whenever more than 1 percent of the " +
-      "plants of either are in bloom, the two shares add up to no more than 5 percent.",
+      "plants of either are in bloom, the two shares add up to no more than 5 percent. A plan does " +
+      "not offer it: it holds for fields of hybrid seed, and it asks for the plants in bloom counted " +
+      "day by day, where a plan knows windows of bloom.",
     "",
   ];
 }

@@ -19,23 +19,35 @@ export function planBook(plan: Plan): CropBook {
   return made;
 }
 
-/** An own kind as a kind of the crop base; only what was typed is known of it. */
+/**
+ * An own kind as a kind of the crop base. What is typed goes before what a built-in kind of the
+ * same id gives; its flower forms, published figures and cautions stay.
+ */
 export function kindOf(own: OwnKind): Kind {
-  const botanicalName = own.botanicalName ?? own.name;
+  const builtIn = cropBook().kind(own.id);
+  const botanicalName = own.botanicalName ?? builtIn?.botanicalName ?? own.name;
+  const isBotanyTyped =
+    own.lifeCycle !== builtIn?.lifeCycle ||
+    own.carrier !== builtIn.carrier ||
+    own.breeding !== builtIn.breeding;
   return {
+    ...builtIn,
     id: own.id,
     name: own.name,
-    otherNames: [],
+    otherNames: builtIn?.otherNames ?? [],
     botanicalName,
-    family: own.family ?? "",
-    species: own.species ?? botanicalName,
+    family: own.family ?? builtIn?.family ?? "",
+    species: own.species ?? builtIn?.species ?? botanicalName,
     group: own.group,
     lifeCycle: own.lifeCycle,
     carrier: own.carrier,
     breeding: own.breeding,
-    botanySource: OWN_SOURCE,
-    isolation: levelOrder.flatMap((level) => ownFigure(own, level)),
-    timing: ownTiming(own),
+    botanySource: isBotanyTyped ? OWN_SOURCE : builtIn.botanySource,
+    isolation: [
+      ...levelOrder.flatMap((level) => ownFigure(own, level)),
+      ...(builtIn?.isolation ?? []),
+    ],
+    timing: { ...builtIn?.timing, ...ownTiming(own) },
     ...(own.inRowM !== undefined && own.betweenRowsM !== undefined
       ? { spacing: { inRowM: typed(own.inRowM), betweenRowsM: typed(own.betweenRowsM) } }
       : {}),

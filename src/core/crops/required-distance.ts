@@ -5,7 +5,7 @@ import { findSource } from "./sources.ts";
 
 /** The rule `requiredDistance` follows, one step a line, as shown to growers. */
 export const defaultRule: readonly string[] = [
-  "A distance typed for the planting or the variety, or a figure picked by hand, goes before everything below.",
+  "A distance typed for the planting or the variety, or a figure picked by hand, goes before everything below; then a distance typed for the kind at this level.",
   "Figures published for the variety's flower form are taken; where there are none, those for any form. A variety without a form has the usual one.",
   "Figures for another purpose are passed over, though listed: hybrid seed and its parent lines, mother bulbs that do not flower, a distance shown to be too short.",
   "At the home level, common home practice is taken where it is listed.",
@@ -55,6 +55,7 @@ function search(
   const levelUsed = levelOrder.slice(levelOrder.indexOf(level)).find((at) => chosenAt(at));
   const figure = levelUsed && chosenAt(levelUsed);
   if (!figure) return null;
+  if (isTyped(figure) && levelUsed === level) return answer(kind, form, figure, level, levelUsed);
   const forSale = chosenAt("sale");
   if (forSale && levelUsed === "stock" && forSale.metres > figure.metres) {
     return answer(kind, form, forSale, level, "sale", `asks more than that for ${level}`);
@@ -87,6 +88,8 @@ function figuresAt(kind: Kind, form: string | undefined, level: Level): readonly
   const here = kind.isolation.filter(
     (figure) => figure.neverDefault === undefined && levelOfClass(figure.figureClass) === level,
   );
+  const typed = here.filter(isTyped);
+  if (typed.length > 0) return typed;
   const own = here.filter((figure) => figure.form !== undefined && figure.form === form);
   return own.length > 0 ? own : here.filter((figure) => figure.form === undefined);
 }
@@ -101,6 +104,10 @@ const RANKS = { regulator: 0, book: 1, other: 2 } as const;
 
 function rank(figure: IsolationFigure): number {
   return RANKS[findSource(figure.source)?.authority ?? "other"];
+}
+
+function isTyped(figure: IsolationFigure): boolean {
+  return figure.figureClass.startsWith("own ");
 }
 
 function isRecalled(figure: IsolationFigure): boolean {

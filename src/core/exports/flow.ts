@@ -13,6 +13,8 @@ import {
 export interface FlowItem {
   readonly height: number;
   readonly draw: (left: number, top: number) => readonly Mark[];
+  /** Tells items of a key apart. */
+  readonly name?: string;
   /** A heading is never left alone at the foot of a column. */
   readonly isHeading?: boolean;
 }

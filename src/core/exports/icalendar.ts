@@ -16,6 +16,7 @@ export function icalendar(plan: Plan, layout: Layout, jobs: readonly Job[], stam
     `DTSTART;VALUE=DATE:${basicDate(job.day)}`,
     `DTEND;VALUE=DATE:${basicDate(job.day + 1)}`,
     `SUMMARY:${escapeText(job.text)}`,
+    ...(job.caution === null ? [] : [`DESCRIPTION:${escapeText(`Caution: ${job.caution}.`)}`]),
     `CATEGORIES:${escapeText(job.job)}`,
     "TRANSP:TRANSPARENT",
     "END:VEVENT",

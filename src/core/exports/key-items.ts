@@ -1,7 +1,7 @@
 /** The key of a map sheet: exactly the hatches and outlines drawn on it, none else. */
 import type { CropBook } from "../crops/crop-book.ts";
 import type { Plan } from "../model/plan.ts";
-import { type FlowItem, heading, lineHeight, paragraph, textLines, wrapText } from "./flow.ts";
+import { type FlowItem, heading, lineHeight, textLines, wrapText } from "./flow.ts";
 import { type StyleName, TYPE_PT, styleNames, styles } from "./map-style.ts";
 import { type Mark, type PagePoint, type TextRuler, boxRing, line } from "./scene.ts";
 import { type SheetDrawing, areaMarks, signRing } from "./sheet-drawing.ts";
@@ -37,15 +37,10 @@ export function keyItems(
             .map((style) => row(styles[style].words, (left, top) => styleSwatch(style, left, top))),
         ]
       : []),
-    paragraph(
-      "Crosses mark the grid; its letters and numbers find a plot in the list.",
-      widthMm,
-      TYPE_PT.small,
-      ruler,
-      { after: 2 },
-    ),
   ];
 }
+
+export const GRID_WORDS = "Crosses mark the grid; its letters and numbers find a plot in the list.";
 
 /** Names of the plan's kinds in each crossing group, in the order the plan first names them. */
 function kindsByGroup(plan: Plan, book: CropBook): ReadonlyMap<string, readonly string[]> {
@@ -102,6 +97,7 @@ function swatchRow(
   const textHeight = lines.length * lineHeight(TYPE_PT.body);
   const height = Math.max(textHeight, SWATCH.height);
   return {
+    name: words,
     height: height + 1.3,
     draw: (left, top) => [
       ...swatch(left, top + (height - SWATCH.height) / 2),

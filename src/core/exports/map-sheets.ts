@@ -3,7 +3,7 @@ import type { FarSource } from "./far-sources.ts";
 import { farSourceText } from "./far-sources.ts";
 import { type NumberedWords, findingTitles } from "./finding-items.ts";
 import { type FlowItem, flowInto, heading, paragraph } from "./flow.ts";
-import { keyItems } from "./key-items.ts";
+import { GRID_WORDS, keyItems } from "./key-items.ts";
 import type { MapGrid } from "./map-grid.ts";
 import type { MapContent, PlotMapInput } from "./map-items.ts";
 import { TYPE_PT } from "./map-style.ts";
@@ -44,7 +44,7 @@ export function mapSheetPage(set: MapSet, sheet: MapSheet): MapSheetPage {
   const panel = flowInto([...key, ...panelWords(set, drawing)], frame.panel);
   return {
     drawing,
-    rest: panel.rest.filter((item) => key.includes(item)),
+    rest: panel.rest.filter((item) => item.name !== undefined && key.includes(item)),
     page: {
       ...frame.size,
       name: plan.rows * plan.columns > 1 ? `Map sheet ${sheet.number}` : "Map",
@@ -93,6 +93,7 @@ function panelWords(set: MapSet, drawing: SheetDrawing): readonly FlowItem[] {
   );
   const safety = set.numbered.filter(({ finding }) => finding.check === "safety");
   return [
+    paragraph(GRID_WORDS, width, TYPE_PT.small, ruler),
     ...safety.map(({ number, words }) =>
       paragraph(
         `Caution: ${words.title}. Read number ${number} in the notes.`,

@@ -148,7 +148,9 @@ function wordPages(set: MapSet, made: readonly MapSheetPage[]): Part {
     {
       numbered: set.numbered,
       far: set.far,
-      rest: made.flatMap(({ rest }) => rest),
+      rest: [
+        ...new Map(made.flatMap(({ rest }) => rest).map((item) => [item.name, item])).values(),
+      ],
       unplaced,
       unshown: unshownNames(input, ruler),
     },

@@ -104,10 +104,10 @@ function nearestPairs(
 }
 
 function distanceText(pair: IsolationPair, id: string, unit: LengthUnit): string {
-  if (pair.seedParent !== id || pair.requiredM === null)
-    return formatDistance(pair.distanceM, unit);
-  const shown = formatMeasured(pair.distanceM, pair.requiredM, pair.standing !== "distance", unit);
-  return `${shown.measured} of ${shown.required} ${unit}`;
+  if (pair.seedParent !== id || !pair.requiredM) return formatDistance(pair.distanceM, unit);
+  const isShort = pair.standing !== "distance";
+  const { measured, required } = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
+  return isShort ? `${measured} of ${required} ${unit}` : `${measured} ${unit}, needs ${required}`;
 }
 
 function plantsText({ plants, rows }: Planting): string {

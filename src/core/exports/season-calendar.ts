@@ -7,7 +7,7 @@ import { compareText } from "../checks/finding.ts";
 import type { CheckResult } from "../checks/run-checks.ts";
 import type { Stand } from "../checks/stand.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
-import type { Plan } from "../model/plan.ts";
+import type { Layout, Plan } from "../model/plan.ts";
 
 export const jobNames = [
   "sow",
@@ -28,6 +28,8 @@ export interface Job {
   readonly day: DayNumber;
   /** What to do or expect, with the uncertainty in words where there is one. */
   readonly text: string;
+  /** Why to look at it twice, in words; null: nothing speaks against it. */
+  readonly caution: string | null;
 }
 
 /** Days before the earliest first flower at which covers go on and plants are rogued. Common practice. */
@@ -43,8 +45,8 @@ export function seasonJobs(plan: Plan, result: CheckResult): readonly Job[] {
 function standJobs(plan: Plan, stand: Stand): readonly Job[] {
   const jobs: Job[] = [];
   const name = `${stand.planting?.code ?? ""} ${stand.variety?.name ?? ""}, ${stand.kind.name}`;
-  const add = (job: JobName, day: DayNumber, text: string) =>
-    jobs.push({ job, planting: stand.id, day, text });
+  const add: AddJob = (job, day, text, caution = null) =>
+    jobs.push({ job, planting: stand.id, day, text, caution });
   const start = stand.planting?.start;
   if (start) {
     const isSown = start.method === "sown";
@@ -56,15 +58,24 @@ function standJobs(plan: Plan, stand: Stand): readonly Job[] {
   if (stand.shedsPollen && stand.bloom) addBloomJobs(stand, name, add);
   if (stand.isSeedParent && stand.ripe) {
     const { earliest, likely, latest } = stand.ripe;
-    add("seed ripe", likely, `Seed of ${name} likely ripe (${shortDate(earliest)} to ${shortDate(latest)})`);
+    const text = `Seed of ${name} likely ripe (${shortDate(earliest)} to ${shortDate(latest)})`;
+    add("seed ripe", likely, text, frostCaution(latest, plan.site.firstAutumnFrost));
   }
   return jobs;
 }
 
+/** Seed that may not be ripe before the first autumn frost given. */
+function frostCaution(latest: DayNumber, frost: DayNumber | undefined): string | null {
+  if (frost === undefined || latest <= frost) return null;
+  return `may come after the first frost, given as ${shortDate(frost)}`;
+}
+
+type AddJob = (job: JobName, day: DayNumber, text: string, caution?: string | null) => void;
+
 function addBloomJobs(
   stand: Stand,
   name: string,
-  add: (job: JobName, day: DayNumber, text: string) => void,
+  add: AddJob,
 ): void {
   const bloom = stand.bloom;
   if (!bloom) return;
@@ -109,4 +120,15 @@ export function jobsByWeek(jobs: readonly Job[]): readonly JobWeek[] {
       const { year, week } = isoWeek(monday);
       return { monday, label: `${year}-W${String(week).padStart(2, "0")}`, jobs: weekJobs };
     });
+}
+
+/** Name of the calendar file, e.g. `fallow-end-2027-layout-1-season-calendar.ics`. */
+export function calendarFileName(plan: Plan, layout: Layout): string {
+  const name = [plan.site.name || plan.title, plan.season.name, layout.name, "season calendar"]
+    .join(" ")
+    .normalize("NFC")
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, "-")
+    .replace(/^-+|-+$/g, "");
+  return `${Array.from(name).slice(0, 100).join("")}.ics`;
 }

@@ -126,6 +126,18 @@ const bed = record({
   note: note.optional(),
 });
 
+/**
+ * A change to the distance that a regulation gives, as the grower states that its condition
+ * holds; see core/crops/stated-adjustments.ts for the ids. Unknown ones change nothing.
+ */
+const statedAdjustment = record({
+  id,
+  /** Rows of the pollen parent around the seed block; left out: none. */
+  borderRows: count.optional(),
+  /** Size of the field, hectares; left out: a small one. */
+  fieldHa: z.number().positive().max(100_000).optional(),
+});
+
 const planting = record({
   id,
   code: name,
@@ -142,10 +154,13 @@ const planting = record({
   bloom: dayWindow.optional(),
   isolationM: distance.optional(),
   level: level.optional(),
+  adjustments: z.array(statedAdjustment).max(LIMITS.adjustments).optional(),
   cover: z.enum(covers).default("none"),
   lot: name.optional(),
   /** Two lots of one variety that must not mix. */
   keepApart: z.boolean().optional(),
+  /** Stays where it is when plantings are arranged. */
+  locked: z.boolean().optional(),
   note: note.optional(),
 });
 
@@ -221,6 +236,7 @@ export type Site = DeepReadonly<z.output<typeof site>>;
 export type Layout = DeepReadonly<z.output<typeof layout>>;
 export type Bed = DeepReadonly<z.output<typeof bed>>;
 export type Planting = DeepReadonly<z.output<typeof planting>>;
+export type StatedAdjustment = DeepReadonly<z.output<typeof statedAdjustment>>;
 export type OwnKind = DeepReadonly<z.output<typeof ownKind>>;
 export type Variety = DeepReadonly<z.output<typeof variety>>;
 export type Surrounding = DeepReadonly<z.output<typeof surrounding>>;

@@ -4,7 +4,14 @@ import { dayFromIso, isoFromDay } from "./day.ts";
 
 /** Largest coordinate or size, metres: a plan covers some fields, not a country. */
 export const MAX_COORDINATE_M = 100_000;
-export const LIMITS = { name: 200, note: 4000, corners: 2000, items: 20_000, kinds: 500 } as const;
+export const LIMITS = {
+  name: 200,
+  note: 4000,
+  corners: 2000,
+  items: 20_000,
+  kinds: 500,
+  adjustments: 20,
+} as const;
 
 /**
  * An object whose unknown fields survive reading and writing. The runtime schema is loose; the

@@ -1,8 +1,10 @@
 import geodesic from "geographiclib-geodesic";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { type LonLat, localFrame, middlePlace } from "../../../src/core/geometry/local-frame.ts";
 import { pointDistance } from "../../../src/core/geometry/point.ts";
 import { seededRandom } from "../../properties/seeded-random.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const { WGS84 } = geodesic.Geodesic;
 

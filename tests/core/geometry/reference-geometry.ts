@@ -4,7 +4,6 @@ import type Geometry from "jsts/org/locationtech/jts/geom/Geometry.js";
 import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
 import DistanceOp from "jsts/org/locationtech/jts/operation/distance/DistanceOp.js";
 import OverlayOp from "jsts/org/locationtech/jts/operation/overlay/OverlayOp.js";
-import RelateOp from "jsts/org/locationtech/jts/operation/relate/RelateOp.js";
 import IsValidOp from "jsts/org/locationtech/jts/operation/valid/IsValidOp.js";
 import { shapeCorners } from "../../../src/core/geometry/outline.ts";
 import type { Point } from "../../../src/core/geometry/point.ts";
@@ -42,10 +41,6 @@ export function isReferenceValid(corners: readonly (readonly [number, number])[]
   return IsValidOp.isValid(
     referenceOf({ shape: "polygon", corners: corners.map(([x, y]) => [x, y]) }),
   );
-}
-
-export function referenceCovers(outer: ReferenceGeometry, inner: ReferenceGeometry): boolean {
-  return RelateOp.covers(outer, inner);
 }
 
 export function sharedArea(a: ReferenceGeometry, b: ReferenceGeometry): number {

@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import {
   civilFromDay,
   dayFromCivil,
@@ -9,6 +9,8 @@ import {
   longDate,
   shortDate,
 } from "../../../src/core/model/day.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const DAY_MS = 86_400_000;
 

@@ -1,8 +1,10 @@
 import * as fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { jsonFault } from "../../../src/core/model/json-fault.ts";
 import { MAX_DEPTH, parseJson } from "../../../src/core/model/parse-json.ts";
 import { problemText } from "../../../src/core/model/problem.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 function refusal(text: string): string {
   const read = parseJson(text, "plan.json");

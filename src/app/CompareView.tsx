@@ -1,0 +1,16 @@
+import type { ComponentProps, ReactNode } from "react";
+import { CompareSheets } from "../canvas/CompareSheets.tsx";
+import { Compare } from "../panel/Compare.tsx";
+import "./compare.css";
+
+function drawSheets(
+  panes: ComponentProps<typeof CompareSheets>["panes"],
+  isOverlaid: boolean,
+): ReactNode {
+  return <CompareSheets panes={panes} isOverlaid={isOverlaid} />;
+}
+
+/** The region of compared layouts with its drawings. */
+export function CompareView() {
+  return <Compare drawing={drawSheets} />;
+}

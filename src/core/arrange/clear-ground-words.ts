@@ -1,0 +1,21 @@
+/** What clear ground there is for a planting, in words. */
+import { type LengthUnit, formatDistance } from "../model/length.ts";
+import type { ClearGround } from "./clear-ground.ts";
+
+/**
+ * One or two sentences: that there is clear ground, or that there is none and what forbids most.
+ * @param code of the planting it is about
+ */
+export function clearGroundWords(
+  { centres, forbidding }: ClearGround,
+  code: string,
+  nameOf: (id: string) => string,
+  unit: LengthUnit,
+): string {
+  if (centres.length > 0) return `${code} can lie on the dotted ground without a conflict.`;
+  const none = `No clear ground for ${code} at its present size and angle.`;
+  const [most] = forbidding;
+  return most
+    ? `${none} ${nameOf(most.id)} forbids most of it: ${formatDistance(most.distanceM, unit)} must be kept between them.`
+    : `${none} No bed has free room for it.`;
+}

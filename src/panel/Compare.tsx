@@ -1,0 +1,128 @@
+import { type ReactNode, useMemo, useState } from "react";
+import { compareLayouts } from "../core/arrange/compare-layouts.ts";
+import { type CheckResult, runChecks } from "../core/checks/run-checks.ts";
+import { copyLayout } from "../core/edits/layout-edits.ts";
+import { compareCsv } from "../core/exports/compare-report.ts";
+import type { Layout } from "../core/model/plan.ts";
+import { layoutOf, usePlanStore } from "../store/plan-store.ts";
+import { CompareDifferences } from "./CompareDifferences.tsx";
+import { CompareMeasures } from "./CompareMeasures.tsx";
+import { copiedLayout } from "./copied-layout.ts";
+import { downloadBytes } from "./download.ts";
+import { commit, planNow } from "./plan-actions.ts";
+import { useShownPlan } from "./use-shown-plan.ts";
+
+/** One layout to be drawn, and the one whose differences are marked on it. */
+interface Drawn {
+  readonly layout: Layout;
+  readonly result: CheckResult;
+  readonly against: Layout | null;
+}
+
+interface CompareProps {
+  /** Draws layouts beside each other; overlaid with old places as well. */
+  readonly drawing: (panes: readonly Drawn[], isOverlaid: boolean) => ReactNode;
+}
+
+/** Layouts of the plan side by side or overlaid, measured in a table, and what differs in words. */
+export function Compare({ drawing }: CompareProps) {
+  const plan = useShownPlan();
+  const book = usePlanStore((state) => state.book);
+  const [fromId, setFromId] = useState<string | null>(null);
+  const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set());
+  const [isOverlaid, setOverlaid] = useState(false);
+  const from = layoutOf(plan, fromId ?? "");
+  const compared = useMemo(
+    () => [from, ...plan.layouts.filter(({ id }) => id !== from.id && !leftOut.has(id))],
+    [plan, from, leftOut],
+  );
+  const panes = useMemo(
+    () =>
+      compared.map((layout) => ({
+        layout,
+        result: runChecks(plan, layout, book),
+        against: layout === from ? null : from,
+      })),
+    [plan, book, compared, from],
+  );
+  const comparison = useMemo(() => compareLayouts(plan, compared, book), [plan, compared, book]);
+  const drawn = useMemo(() => (isOverlaid ? panes.slice(1) : panes), [panes, isOverlaid]);
+  const save = () => {
+    const bytes = new TextEncoder().encode(`\uFEFF${compareCsv(comparison)}`);
+    downloadBytes(bytes, "layouts-compared.csv", "text/csv");
+  };
+  if (plan.layouts.length === 1) return <OneLayout layout={from} />;
+  const toggle = (id: string) => {
+    const next = new Set(leftOut);
+    if (!next.delete(id)) next.add(id);
+    setLeftOut(next);
+  };
+  return (
+    <section className="compare" aria-label="Layouts compared">
+      <div className="compare-bar">
+        <label>
+          Differences from{" "}
+          <select value={from.id} onChange={(event) => setFromId(event.target.value)}>
+            {plan.layouts.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <fieldset className="compare-choice">
+          <legend>to</legend>
+          {plan.layouts
+            .filter(({ id }) => id !== from.id)
+            .map(({ id, name }) => (
+              <label key={id} className="check-field">
+                <input type="checkbox" checked={!leftOut.has(id)} onChange={() => toggle(id)} />
+                {name}
+              </label>
+            ))}
+        </fieldset>
+        <div className="view-tabs" role="group" aria-label="How layouts are drawn">
+          <button type="button" aria-pressed={!isOverlaid} onClick={() => setOverlaid(false)}>
+            Side by side
+          </button>
+          <button type="button" aria-pressed={isOverlaid} onClick={() => setOverlaid(true)}>
+            Overlaid
+          </button>
+        </div>
+        <button type="button" className="quiet" disabled={compared.length < 2} onClick={save}>
+          Save as CSV
+        </button>
+      </div>
+      {compared.length < 2 ? (
+        <p className="region-empty">Tick a second layout to compare with {from.name}.</p>
+      ) : (
+        <>
+          {drawing(drawn, isOverlaid)}
+          <CompareMeasures comparison={comparison} plan={plan} />
+          <CompareDifferences plan={plan} from={from} others={compared.slice(1)} />
+        </>
+      )}
+    </section>
+  );
+}
+
+function OneLayout({ layout }: { readonly layout: Layout }) {
+  const copy = () => {
+    const { id, name } = copiedLayout(planNow().plan);
+    commit(copyLayout(layout.id, id, name));
+    planNow().showLayout(id);
+  };
+  return (
+    <section className="compare" aria-label="Layouts compared">
+      <div className="region-empty">
+        <p>
+          This plan has one layout, {layout.name}. Make a copy, change it on the sheet, and compare
+          the two here.
+        </p>
+        <button type="button" onClick={copy}>
+          Copy {layout.name}
+        </button>
+      </div>
+    </section>
+  );
+}

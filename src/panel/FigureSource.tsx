@@ -1,0 +1,20 @@
+import { sourceTitle, sourceWords } from "./figures-sources.ts";
+
+interface FigureSourceProps {
+  readonly id: string;
+  /** Sources that say otherwise. */
+  readonly otherwise?: readonly string[];
+}
+
+/** Where a number stands, and how far it is trusted. */
+export function FigureSource({ id, otherwise = [] }: FigureSourceProps) {
+  const { text, trust } = sourceWords(id);
+  return (
+    <span className="figure-source">
+      {text} <span className="figure-trust">({trust})</span>
+      {otherwise.length > 0 && (
+        <>. Otherwise: {otherwise.map((other) => sourceTitle(other)).join("; ")}</>
+      )}
+    </span>
+  );
+}

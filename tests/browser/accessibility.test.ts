@@ -1,0 +1,77 @@
+/**
+ * axe-core (WCAG 2.2 A and AA, best practice) over the states a person meets, in light, dark and
+ * at phone width. What is painted on the canvas has the tables as its accessible twin.
+ */
+import axe from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser, siteUrl } from "./browser.ts";
+
+interface Violation {
+  readonly id: string;
+  readonly nodes: readonly { readonly html: string }[];
+}
+
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(async () => {
+    const run = (globalThis as unknown as { axe: typeof axe }).axe.run;
+    const result = await run(document, {
+      runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+    });
+    return result.violations.map(({ id, nodes }) => ({ id, nodes: nodes.map(({ html }) => ({ html })) }));
+  });
+  return (found as readonly Violation[]).map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
+}
+
+/** Each state is reached from the open sample. */
+const states: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  "the sheet at rest": async () => {},
+  "the tables": (page) => page.getByRole("tab", { name: "Tables" }).click(),
+  "a planting selected": async (page) => {
+    await page.getByRole("tab", { name: "Tables" }).click();
+    await page.getByRole("button", { name: /B02-1/ }).first().click();
+  },
+  "ways out of a conflict": async (page) => {
+    await page.getByRole("button", { name: /^Ways out/ }).first().click();
+    await page.getByRole("heading", { name: "Ways out" }).waitFor();
+  },
+  "the settings": (page) => page.getByRole("button", { name: /^season 2027/ }).click(),
+  "the variety dialog": (page) => page.getByRole("button", { name: "Add a variety" }).click(),
+  "the plot map dialog": (page) => page.getByRole("button", { name: "Plot map" }).click(),
+};
+
+describe.each([
+  { look: "light", colorScheme: "light", viewport: { width: 1440, height: 900 } },
+  { look: "dark", colorScheme: "dark", viewport: { width: 1440, height: 900 } },
+] as const)("in the $look theme", ({ colorScheme, viewport }) => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launchBrowser();
+  });
+  afterAll(() => browser.close());
+
+  test.each(Object.keys(states))("axe finds nothing in %s", async (name) => {
+    const page = await browser.newPage({ colorScheme, viewport });
+    await page.goto(siteUrl());
+    await page.getByRole("heading", { name: "Findings" }).waitFor();
+    await page.getByText(/conflict/).first().waitFor();
+    await states[name]?.(page);
+    expect(await violations(page)).toEqual([]);
+    await page.close();
+  });
+});
+
+test("axe finds nothing on a phone, whichever drawer is open", async () => {
+  const browser = await launchBrowser();
+  const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+  await page.goto(siteUrl());
+  await page.locator(".sheet[data-view]").waitFor();
+  expect(await violations(page)).toEqual([]);
+  for (const drawer of ["Seed list", "Findings", "Particulars", "Bloom"]) {
+    await page.getByRole("button", { name: drawer }).last().click();
+    expect(await violations(page)).toEqual([]);
+  }
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await browser.close();
+});

@@ -1,0 +1,82 @@
+/** Layouts compared in a real browser: drawings that move together, measures, a file, no faults for axe. */
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser, siteUrl } from "./browser.ts";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** Ids of what axe holds against the page. */
+async function axeFaults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { axe: tool } = globalThis as unknown as {
+      axe: { run: (root: Document) => Promise<{ violations: readonly { id: string }[] }> };
+    };
+    return (await tool.run(document)).violations.map(({ id }) => id);
+  });
+}
+
+describe("comparing layouts in Chromium", () => {
+  let browser: Browser;
+  let page: Page;
+  const views = () =>
+    page.locator(".compare-sheet").evaluateAll((all) => all.map((one) => one.dataset["view"]));
+
+  beforeAll(async () => {
+    browser = await launchBrowser();
+    page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    await page.goto(siteUrl());
+    await page.locator(".sheet[data-view]").waitFor();
+    await page.getByRole("button", { name: "Compare", exact: true }).click();
+  });
+  afterAll(() => browser.close());
+
+  test("with one layout it offers a copy, and the copy differs in nothing", async () => {
+    await page.getByRole("button", { name: "Copy First thoughts" }).click();
+    await expect.poll(() => page.locator(".compare-sheet").count()).toBe(2);
+    await expect.poll(() => page.getByText("In nothing.").count()).toBe(1);
+  });
+
+  test("the drawings pan and zoom together", async () => {
+    const before = await views();
+    expect(before[0]).toBe(before[1]);
+    await page.locator(".compare-sheet").nth(1).hover();
+    await page.mouse.wheel(0, -240);
+    await page.mouse.down();
+    await page.mouse.move(900, 300, { steps: 5 });
+    await page.mouse.up();
+    const after = await views();
+    expect(after[0]).not.toBe(before[0]);
+    expect(after[0]).toBe(after[1]);
+  });
+
+  test("a planting taken out of the copy is named, and the plants missing are measured", async () => {
+    await page.getByRole("button", { name: "Tables" }).click();
+    await page.getByRole("button", { name: /^Delete A01-1/ }).click();
+    await page.getByRole("button", { name: "Compare", exact: true }).click();
+    await expect.poll(() => page.locator(".differences").innerText()).toMatch(/A01-1 .*: removed/);
+    const row = page.getByRole("row", { name: /^Plants missing/ });
+    await expect.poll(() => row.locator("td.better").count()).toBe(1);
+    expect(await row.locator("td").first().innerText()).toContain("✓");
+  });
+
+  test("overlaid shows one drawing of both", async () => {
+    await page.getByRole("button", { name: "Overlaid" }).click();
+    await expect.poll(() => page.locator(".compare-sheet").count()).toBe(1);
+    await expect.poll(() => page.locator("figcaption").innerText()).toContain("First thoughts, then");
+  });
+
+  test("the measures are saved as CSV with a column for each layout", async () => {
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save as CSV" }).click();
+    const text = readFileSync(await (await download).path(), "utf8");
+    expect(text.split("\r\n")[0]).toMatch(/^\uFEFF?Measure,Unit,Better,First thoughts,Layout 2$/);
+    expect(text).toContain("Conflicts,count,less,");
+  });
+
+  test("nothing for axe to hold against it", async () => {
+    expect(await axeFaults(page)).toEqual([]);
+  });
+});

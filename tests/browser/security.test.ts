@@ -1,0 +1,122 @@
+/**
+ * Nobody gets in and nothing goes out: the built site under its own policy, with a session that
+ * touches every part, and with a plan whose every name tries to be more than a name.
+ */
+import { readFileSync } from "node:fs";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser, siteUrl } from "./browser.ts";
+import { dropFile } from "./drop-file.ts";
+
+const MARKUP = `"></svg><script>window.harmed = true</script><img src="https://outside.example/x" onerror="window.harmed = true">`;
+const HOSTILE = [MARKUP, "javascript:window.harmed=true", "\u202Etxt.exe", "=1+1", "a\u0007b"];
+
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+const requests: string[] = [];
+const violations: string[] = [];
+const errors: string[] = [];
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  context.on("request", (request) => requests.push(request.url()));
+  page = await context.newPage();
+  page.on("pageerror", (error) => errors.push(String(error)));
+  await page.exposeFunction("noteViolation", (text: string) => violations.push(text));
+  await page.addInitScript(() => {
+    document.addEventListener("securitypolicyviolation", ({ effectiveDirective, blockedURI }) => {
+      (window as unknown as { noteViolation: (text: string) => void }).noteViolation(
+        `${effectiveDirective} ${blockedURI}`,
+      );
+    });
+  });
+  await page.goto(siteUrl());
+  await page.locator(".sheet[data-view]").waitFor();
+});
+afterAll(() => browser.close());
+
+/** The sample plan with hostile names in every place a person can write in. */
+function hostilePlan(): string {
+  const file = new URL("../../sample-plots/garden-to-solve.json", import.meta.url);
+  let next = 0;
+  const value: unknown = JSON.parse(readFileSync(file, "utf8"), (key, inner: unknown) => {
+    if (!["title", "name", "label", "note"].includes(key) || typeof inner !== "string") return inner;
+    next += 1;
+    return `${HOSTILE[next % HOSTILE.length]} ${next}`;
+  });
+  return JSON.stringify(value);
+}
+
+async function useEveryPart(): Promise<void> {
+  await page.getByRole("button", { name: "Plan", exact: true }).click();
+  await page.getByText("Kept plans ...").click();
+  await page.getByRole("list", { name: "Kept plans" }).waitFor();
+  await page.getByRole("button", { name: /^Earlier copies/ }).first().click();
+  await page.getByRole("button", { name: "Open as a copy" }).or(page.getByText("Open as a copy")).first().waitFor();
+  await page.keyboard.press("Escape");
+  await page.getByRole("button", { name: "Plan", exact: true }).click();
+  await page.getByText("What went wrong").click();
+  await page.getByRole("heading", { name: "What went wrong" }).waitFor();
+  await page.keyboard.press("Escape");
+  await page.getByRole("button", { name: "Plot map" }).click();
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Make the PDF" }).click();
+  await (await download).path();
+  await page.keyboard.press("Escape");
+  await page.evaluate(() => document.querySelector<HTMLElement>('a[href="#main"]:nth-of-type(2)')?.click());
+  await page.getByRole("table").first().waitFor();
+}
+
+test("the page carries a policy, and no script or style inside itself", async () => {
+  const html = await (await fetch(siteUrl())).text();
+  const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)?.[1] ?? "";
+  expect(policy).toContain("default-src");
+  expect(policy).not.toMatch(/unsafe|\*|https?:/);
+  // The policy stands before everything it is to govern.
+  expect(html.indexOf("Content-Security-Policy")).toBeLessThan(html.indexOf("<link"));
+  expect(html).not.toMatch(/<script(?![^>]*\bsrc=)/);
+  expect(html).not.toMatch(/<style|\sstyle=|\son\w+=/);
+});
+
+test("the policy is in force: text is not turned into code", async () => {
+  const refused = await page.evaluate(() => {
+    const script = document.createElement("script");
+    script.textContent = "window.inlineRan = true";
+    document.head.append(script);
+    return !("inlineRan" in window);
+  });
+  expect(refused).toBe(true);
+  await expect.poll(() => violations.length).toBeGreaterThan(0);
+  violations.length = 0;
+});
+
+describe("a session through every part", () => {
+  test("asks nothing of anybody else and never meets the policy", async () => {
+    await useEveryPart();
+    const outside = requests.filter((url) => !/^(?:blob|data):/.test(url) && !url.startsWith(siteUrl()));
+    expect(outside).toEqual([]);
+    expect(violations).toEqual([]);
+    expect(errors).toEqual([]);
+  });
+
+  test("with hostile names everywhere shows them as text", async () => {
+    await dropFile(page, `${MARKUP}.json`, hostilePlan());
+    await page.getByText(/^Opened /).waitFor();
+    await page.reload();
+    await page.locator(".sheet[data-view]").waitFor();
+    await useEveryPart();
+    expect(await page.getByText("onerror=").count()).toBeGreaterThan(0);
+    expect(await page.evaluate(() => "harmed" in window)).toBe(false);
+    expect(await page.locator("img, iframe, svg script, body script:not([src])").count()).toBe(0);
+    const outside = requests.filter((url) => !/^(?:blob|data):/.test(url) && !url.startsWith(siteUrl()));
+    expect(outside).toEqual([]);
+    expect(violations).toEqual([]);
+    expect(errors).toEqual([]);
+  });
+
+  test("leaves nothing behind but this site's own storage", async () => {
+    expect(await context.cookies()).toEqual([]);
+  });
+});
