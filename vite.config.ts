@@ -18,8 +18,8 @@ const site: UserConfig = {
     outDir: inRepository(".build/site"),
     emptyOutDir: true,
     sourcemap: "hidden",
-    // The PDF writer is one large chunk, loaded when a map is made.
-    chunkSizeWarningLimit: 600,
+    // The PDF writer is one large chunk, loaded when a map is made; a test holds the first load.
+    chunkSizeWarningLimit: 700,
     // The plot map's font is a file of its own, fetched only when a map is made.
     assetsInlineLimit: (file) => (file.endsWith(".ttf") ? false : undefined),
     rolldownOptions: {
@@ -32,7 +32,9 @@ const site: UserConfig = {
           name === "service-worker" ? WORKER_FILE : "assets/[name]-[hash].js",
         // In one piece, so that the library is set up before the first schema is made with it.
         codeSplitting: {
-          groups: [{ name: "model", test: /node_modules\/zod\/|src\/core\/model\/|no-code-from-text/ }],
+          groups: [
+            { name: "model", test: /node_modules\/zod\/|src\/core\/model\/|no-code-from-text/ },
+          ],
         },
       },
     },
@@ -75,7 +77,7 @@ export default defineConfig(({ isSsrBuild }) => ({
         test: {
           name: "unit",
           include: ["tests/**/*.test.ts"],
-          exclude: ["tests/browser/**", "tests/architecture/**"],
+          exclude: ["tests/browser/**", "tests/architecture/**", "tests/soak/**"],
         },
       },
       {
@@ -90,6 +92,17 @@ export default defineConfig(({ isSsrBuild }) => ({
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: inRepository(".config/serve-built-site.ts"),
           testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+      {
+        // Browser tests of some minutes. `npm run soak`.
+        extends: true,
+        test: {
+          name: "soak",
+          include: ["tests/soak/**/*.test.ts"],
+          globalSetup: inRepository(".config/serve-built-site.ts"),
           hookTimeout: 60_000,
           fileParallelism: false,
         },

@@ -31,7 +31,8 @@ export function drawIcons() {
 }
 
 if (process.argv[1] === new URL(import.meta.url).pathname) {
-  for (const [name, bytes] of drawIcons()) writeFileSync(`${repository}src/app/public/${name}`, bytes);
+  for (const [name, bytes] of drawIcons())
+    writeFileSync(`${repository}src/app/public/${name}`, bytes);
 }
 
 function svg() {

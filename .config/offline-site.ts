@@ -59,7 +59,12 @@ export function offlineSite(): Plugin {
 function listFiles(dir: string): void {
   const paths = readdirSync(dir, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1).split(sep).join("/"))
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(dir.length + 1)
+        .split(sep)
+        .join("/"),
+    )
     .filter((path) => path !== WORKER_FILE && !path.endsWith(".map"))
     .sort();
   const files = Object.fromEntries(

@@ -13,8 +13,10 @@ import "./header.css";
 import "./lists.css";
 import "./fields.css";
 import "./bloom.css";
+import "./season.css";
 import "./tables.css";
 import "./kept.css";
+import "./figures.css";
 import "./narrow.css";
 
 listenForFaults(window);

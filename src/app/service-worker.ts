@@ -35,7 +35,8 @@ interface RequestEvent extends LastingEvent {
 const worker = globalThis as unknown as WorkerScope;
 // The build writes the list here, so that this file changes whenever any other does.
 const site = JSON.parse("__SITE_FILES__") as SiteFiles;
-const home = new URL("./", worker.location.href);
+const FOLDER = "./";
+const home = new URL(FOLDER, worker.location.href);
 const PREFIX = `wideberth ${home.pathname} `;
 const cacheName = `${PREFIX}${site.version}`;
 
@@ -53,7 +54,7 @@ worker.addEventListener("fetch", (event) => {
 
 /** The page itself is asked for by its folder: some servers answer to nothing else. */
 function addressOf(path: string): string {
-  return new URL(path === "index.html" ? "./" : path, home).href;
+  return new URL(path === "index.html" ? FOLDER : path, home).href;
 }
 
 async function fetchEveryFile(): Promise<void> {

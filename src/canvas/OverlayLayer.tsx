@@ -7,24 +7,22 @@ import type { Layout, Plan } from "../core/model/plan.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
 import type { Brush } from "./brush.ts";
 import { drawClearGround } from "./draw-clear-ground.ts";
-import { drawFarMarks } from "./draw-far-marks.ts";
 import { drawNorthArrow, drawScaleBar } from "./draw-furniture.ts";
 import { sheetGrid } from "./draw-grid.ts";
 import { drawHeldPairs, toneColour } from "./draw-pairs.ts";
 import { drawRing, drawRingWords } from "./draw-rings.ts";
 import { drawHandles, drawNamed } from "./draw-selection.ts";
 import { drawSketch } from "./draw-sketch.ts";
-import type { Box } from "./draw-words.ts";
+import { boxAround, groundBoxes } from "./ground-boxes.ts";
 import { handleSizes, handlesOf, isCoarsePointer } from "./handles.ts";
 import { useLiveIds } from "./live-ids.ts";
 import { type PairLine, heldPairs, pairLine } from "./pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "./sheet-colours.ts";
-import { type SheetItem, itemsOf, sheetItems } from "./sheet-items.ts";
+import { itemsOf, sheetItems } from "./sheet-items.ts";
 import { shownRings } from "./shown-rings.ts";
 import { type Sketch, useSketch } from "./sketch-store.ts";
 import { useClearGround } from "./use-clear-ground.ts";
-import { toPx, visibleBounds } from "./viewport.ts";
 
 /** Distances, rings, handles, what a tool draws, and the scale bar: over everything else. */
 export function OverlayLayer({ colours }: { readonly colours: Colours }) {
@@ -101,16 +99,14 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
     ),
   ];
   if (rings.length > 0) {
-    const ground = sheetItems(plan, layout, book).within(visibleBounds(brush.view, brush));
-    taken.push(
-      ...ground.filter(({ what }) => what !== "surrounding").map((item) => boxAround(brush, item)),
-    );
+    // What is at rest will do: it is indexed already.
+    const { plan: resting } = usePlanStore.getState();
+    taken.push(...groundBoxes(brush, sheetItems(resting, layoutOf(resting, layout.id), book)));
   }
   for (const { ring, places } of rings) {
     const box = drawRingWords(brush, ring, places, taken);
     if (box) taken.push(box);
   }
-  drawFarMarks(brush, plan, book);
   drawScaleBar(brush, plan.units, gridText(brush, plan.units));
   drawNorthArrow(brush, plan.site.upBearingDeg);
   const dropBed = sketch.dropBed
@@ -145,11 +141,4 @@ function openFindingLine(
       isLight: false,
     },
   ];
-}
-
-/** The box on the screen that measures should not cover. */
-function boxAround({ view }: Brush, { outline: { bounds } }: SheetItem): Box {
-  const upper = toPx(view, { x: bounds.minX, y: bounds.maxY });
-  const lower = toPx(view, { x: bounds.maxX, y: bounds.minY });
-  return { left: upper.x, top: upper.y, width: lower.x - upper.x, height: lower.y - upper.y };
 }

@@ -5,10 +5,12 @@ import type { Layout, Plan } from "../core/model/plan.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
 import type { Brush } from "./brush.ts";
 import { contentCorner } from "./content-bounds.ts";
+import { drawFarMarks } from "./draw-far-marks.ts";
 import { drawGrid, sheetGrid } from "./draw-grid.ts";
 import { drawItems } from "./draw-items.ts";
 import { drawRestingPairs } from "./draw-pairs.ts";
 import { drawSiteOutline } from "./draw-surroundings.ts";
+import { groundBoxes } from "./ground-boxes.ts";
 import { useLiveIds } from "./live-ids.ts";
 import { restingPairs } from "./pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
@@ -49,10 +51,12 @@ function drawResting(brush: Brush, resting: Resting): void {
   const grid = sheetGrid(brush.view.scale, plan.units);
   if (plan.site.outline) drawSiteOutline(brush, outlineFor(plan.site.outline));
   drawGrid(brush, grid, contentCorner(plan, layout));
-  const items = sheetItems(plan, layout, book)
+  const all = sheetItems(plan, layout, book);
+  const items = all
     .within(visibleBounds(brush.view, brush, REACH_PX))
     .filter((item) => !live.has(item.id));
   drawItems(brush, items, day);
   const { result } = usePlanStore.getState();
+  drawFarMarks(brush, plan, book, groundBoxes(brush, all));
   drawRestingPairs(brush, restingPairs(result, plan.units, live, opened));
 }

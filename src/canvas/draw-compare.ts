@@ -13,7 +13,7 @@ import { drawSiteOutline } from "./draw-surroundings.ts";
 import { BOX, type Box, boxWidth, drawBox, drawWords, isFree } from "./draw-words.ts";
 import { restingPairs } from "./pair-lines.ts";
 import { type SheetItem, outlineFor, sheetItems } from "./sheet-items.ts";
-import { toPx, visibleBounds } from "./viewport.ts";
+import { held, toPx, visibleBounds } from "./viewport.ts";
 
 const REACH_PX = 60;
 /** An arrow ends so far before a middle, and its barbs are so long, pixels. */
@@ -112,14 +112,15 @@ function drawMove(brush: Brush, from: Point, to: Point): void {
 /** Words below or above the place, where nothing else is said yet. */
 function drawNote(brush: Brush, at: Point, text: string, taken: Box[]): void {
   const width = boxWidth(brush, "plain", text);
+  const left = held(at.x - width / 2, 4, Math.max(4, brush.widthPx - width - 4));
   for (const offset of [14, -33, 34, -53, 54]) {
-    const box = { left: at.x - width / 2, top: at.y + offset, width, height: BOX.heightPx };
+    const box = { left, top: at.y + offset, width, height: BOX.heightPx };
     if (!isFree(brush, box, taken)) continue;
     taken.push(box);
     drawBox(brush, box, brush.colours.held);
     drawWords(
       brush,
-      { x: at.x, y: box.top + BOX.heightPx / 2 },
+      { x: left + width / 2, y: box.top + BOX.heightPx / 2 },
       { text, face: "plain", colour: brush.colours.ink },
     );
     return;

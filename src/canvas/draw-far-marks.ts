@@ -6,18 +6,28 @@ import type { Point } from "../core/geometry/point.ts";
 import { formatDistance } from "../core/model/length.ts";
 import type { Plan } from "../core/model/plan.ts";
 import { type Brush, fill, stroke, traceLine } from "./brush.ts";
-import { type Box, boxWidth, drawWords } from "./draw-words.ts";
+import { type Box, boxWidth, drawWords, isFree } from "./draw-words.ts";
 import { outlineFor } from "./sheet-items.ts";
-import { toPx, toSheet, visibleBounds } from "./viewport.ts";
+import { held, toPx, toSheet, visibleBounds } from "./viewport.ts";
 
 const INSET_PX = 30;
 const MARKS_MOST = 8;
 
-/** Each says its label and how far beyond the edge it lies. */
-export function drawFarMarks(brush: Brush, plan: Plan, book: CropBook): void {
+/**
+ * Each says its label and how far beyond the edge it lies, as near to its arrow as there is room.
+ * @param ground boxes of what is drawn, which the words keep clear of
+ */
+export function drawFarMarks(
+  brush: Brush,
+  plan: Plan,
+  book: CropBook,
+  ground: readonly Box[],
+): void {
   const { colours, view, widthPx, heightPx } = brush;
   const taken: Box[] = [
+    ...ground,
     { left: 0, top: heightPx - 62, width: 260, height: 62 },
+    { left: widthPx - 110, top: heightPx - 60, width: 110, height: 60 },
     { left: widthPx - 70, top: 0, width: 70, height: 110 },
   ];
   const seen = visibleBounds(view, { widthPx, heightPx });
@@ -32,10 +42,10 @@ export function drawFarMarks(brush: Brush, plan: Plan, book: CropBook): void {
     const away = Math.hypot(centre.x - beyond.x, centre.y - beyond.y);
     const text = `${entry.label}, ${formatDistance(away, plan.units)} further`;
     const width = boxWidth(brush, "note", text);
+    drawArrow(brush, edge, Math.atan2(at.y - edge.y, at.x - edge.x));
     const box = boxBeside(brush, edge, width, taken);
     if (!box) continue;
     taken.push(box);
-    drawArrow(brush, edge, Math.atan2(at.y - edge.y, at.x - edge.x));
     drawWords(
       brush,
       { x: box.left + width / 2, y: box.top + 9 },
@@ -67,27 +77,18 @@ function drawArrow(brush: Brush, { x, y }: Point, angle: number): void {
   stroke(brush, { colour: brush.colours.inkSoft, widthPx: 1.25 });
 }
 
+/** How far along the edge from its arrow the words may stand, pixels, the nearest first. */
+const ALONG_PX = [0, 20, -20, 40, -40, 60, -60];
+
 /** Room for the words inward of the arrow; null when others stand there. */
-function boxBeside(
-  { widthPx, heightPx }: Brush,
-  edge: Point,
-  width: number,
-  taken: readonly Box[],
-): Box | null {
-  const isLeft = edge.x < widthPx / 2;
-  const left = isLeft ? edge.x + 12 : edge.x - 12 - width;
-  const box = {
-    left: Math.min(Math.max(left, 24), widthPx - width - 4),
-    top: Math.min(Math.max(edge.y - 9, 24), heightPx - 22),
-    width,
-    height: 18,
-  };
-  const isFree = taken.every(
-    (other) =>
-      box.left > other.left + other.width ||
-      other.left > box.left + box.width ||
-      box.top > other.top + other.height ||
-      other.top > box.top + box.height,
-  );
-  return isFree ? box : null;
+function boxBeside(brush: Brush, edge: Point, width: number, taken: readonly Box[]): Box | null {
+  const isLeft = edge.x < brush.widthPx / 2;
+  const beside = isLeft ? edge.x + 14 : edge.x - 14 - width;
+  const left = held(beside, 24, brush.widthPx - width - 4);
+  for (const along of ALONG_PX) {
+    const top = held(edge.y - 9 + along, 24, brush.heightPx - 22);
+    const box = { left, top, width, height: 18 };
+    if (isFree(brush, box, taken)) return box;
+  }
+  return null;
 }

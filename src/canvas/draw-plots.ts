@@ -3,7 +3,7 @@ import type { Point } from "../core/geometry/point.ts";
 import type { BloomLook } from "./bloom-look.ts";
 import { type Brush, faded, fill, stroke, traceOutline, turned } from "./brush.ts";
 import { SIGN_PX, drawCoverSign, drawFlowerSign } from "./draw-signs.ts";
-import { BOX, boxWidth, drawBox, drawWords, wordsWidth } from "./draw-words.ts";
+import { BOX, drawBox, drawWords, wordsWidth } from "./draw-words.ts";
 import { hatchPattern } from "./hatch-pattern.ts";
 import { endLabelPlace, labelPlace } from "./label-place.ts";
 import type { BedItem, PlantingItem, SheetItem } from "./sheet-items.ts";
@@ -81,25 +81,47 @@ function drawOpenEdge(brush: Brush, item: PlantingItem, look: "open" | "perhaps"
   traceOutline(brush, item.outline);
 }
 
+interface CodeBox {
+  readonly heightPx: number;
+  /** Paper left and right of the code. */
+  readonly sidePx: number;
+}
+
+/** On small ground the box is cut close, so that hatch and outline still show. */
+const CODE_BOXES: readonly CodeBox[] = [BOX, { heightPx: 14, sidePx: 2.5 }];
+/** Ground whose short side is less than the box and this much more takes the close one. */
+const GROUND_BESIDE_PX = 4;
+
 /** The code that stands on the stake, in a box of paper, with signs for cover and open flowers. */
 export function drawPlantingCode(brush: Brush, item: PlantingItem, look: BloomLook): void {
   const { planting, shape, outline } = item;
   const isOpen = look === "open" || look === "perhaps";
   const signs = (planting.cover === "none" ? 0 : 1) + (isOpen ? 1 : 0);
-  const widthPx = boxWidth(brush, "code", planting.code) + signs * SIGN_PX;
-  const place = labelPlace(shape, outline, brush.view, { widthPx, heightPx: BOX.heightPx });
-  if (!place) return;
-  faded(brush, look === "closed" ? CLOSED_ALPHA : 1, () => {
-    turned(brush, place.at, place.angle, () => drawCodeBox(brush, item, widthPx, isOpen));
-  });
+  const wordsPx = wordsWidth(brush, "code", planting.code) + signs * SIGN_PX;
+  for (const [index, box] of CODE_BOXES.entries()) {
+    const widthPx = Math.ceil(wordsPx) + box.sidePx * 2;
+    const heightPx = box.heightPx + (index === 0 ? GROUND_BESIDE_PX : 0);
+    const place = labelPlace(shape, outline, brush.view, { widthPx, heightPx });
+    if (!place) continue;
+    faded(brush, look === "closed" ? CLOSED_ALPHA : 1, () => {
+      turned(brush, place.at, place.angle, () => drawCodeBox(brush, item, box, widthPx, isOpen));
+    });
+    return;
+  }
 }
 
-function drawCodeBox(brush: Brush, { planting }: PlantingItem, widthPx: number, isOpen: boolean) {
+function drawCodeBox(
+  brush: Brush,
+  { planting }: PlantingItem,
+  { heightPx, sidePx }: CodeBox,
+  width: number,
+  isOpen: boolean,
+): void {
   const { colours } = brush;
   const edge = planting.purpose === "seed" ? colours.ink : colours.inkSoft;
-  const box = { left: -widthPx / 2, top: -9.5, width: widthPx, height: BOX.heightPx };
+  const box = { left: -width / 2, top: -heightPx / 2, width, height: heightPx };
   drawBox(brush, box, edge, 0.75);
-  const start: Point = { x: box.left + BOX.sidePx, y: 0.5 };
+  const start: Point = { x: box.left + sidePx, y: 0.5 };
   drawWords(brush, start, { text: planting.code, face: "code", colour: edge, align: "left" });
   let x = start.x + wordsWidth(brush, "code", planting.code) + SIGN_PX / 2 + 1;
   if (planting.cover !== "none") {

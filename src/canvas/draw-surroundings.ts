@@ -138,11 +138,12 @@ function middle(a: Point, b: Point): Point {
 /** Strokes across a line from one side to the other, only those near the drawing. */
 function drawTicks(brush: Brush, from: Point, to: Point, sideA: number, sideB: number): void {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
-  if (length < TICK_SPACING_PX) return;
+  // On a short end ticks would only cross those of its neighbours.
+  if (length < TICK_SPACING_PX * 4) return;
   const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
   const { context, colours, widthPx, heightPx } = brush;
   context.beginPath();
-  for (let run = TICK_SPACING_PX / 2; run < length; run += TICK_SPACING_PX) {
+  for (let run = TICK_SPACING_PX; run <= length - TICK_SPACING_PX; run += TICK_SPACING_PX) {
     const x = from.x + along.x * run;
     const y = from.y + along.y * run;
     if (x < -20 || y < -20 || x > widthPx + 20 || y > heightPx + 20) continue;

@@ -11,10 +11,8 @@ export interface LabelPlace {
   readonly angle: number;
 }
 
-/** Ground lower or narrower than this many pixels carries no code. */
-const LEAST_PX = 11;
-/** A code may reach over the ends of its ground by this much in all, pixels. */
-const OVERHANG_PX = 6;
+/** Words may reach over the edges of their ground by this much in all, pixels. */
+const OVERHANG_PX = 3;
 
 /** Reading direction along a line: the same line, turned so that words stand upright. */
 export function uprightAngle(angle: number): number {
@@ -41,7 +39,7 @@ export function labelPlace(
   if (shape.shape === "rectangle") {
     const width = shape.widthM * view.scale;
     const length = shape.lengthM * view.scale;
-    if (Math.min(width, length) < LEAST_PX) return null;
+    if (Math.min(width, length) + OVERHANG_PX < words.heightPx) return null;
     const axes = axesOf(shape);
     const along = [
       { angle: uprightAngle(axes.width), runPx: width },
@@ -53,7 +51,11 @@ export function labelPlace(
   const cut = widestCut(outline, (outline.bounds.minY + outline.bounds.maxY) / 2);
   if (!cut) return null;
   const height = (outline.bounds.maxY - outline.bounds.minY) * view.scale;
-  if (height < LEAST_PX || cut.widthM * view.scale + OVERHANG_PX < words.widthPx) return null;
+  if (
+    height + OVERHANG_PX < words.heightPx ||
+    cut.widthM * view.scale + OVERHANG_PX < words.widthPx
+  )
+    return null;
   return { at: toPx(view, cut.middle), angle: 0 };
 }
 

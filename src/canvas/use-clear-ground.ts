@@ -40,7 +40,7 @@ export function useClearGround(): ShownGround | null {
     let isCurrent = true;
     const work = (loaded: Arranger) => {
       arranger = loaded;
-      if (isCurrent) show(groundNow(loaded));
+      if (isCurrent) show(groundNow(loaded, result, only));
     };
     // Once a frame at most; a result that comes before the frame takes this one's place.
     const frame = requestAnimationFrame(() => {
@@ -62,9 +62,13 @@ interface Known {
 let known: Known | null = null;
 
 /** The ground of the selected planting; worked out again only if more than its place has changed. */
-function groundNow({ clearGround, clearGroundWords }: Arranger): ShownGround | null {
-  const { shown: plan, layoutId, result, selection } = usePlanStore.getState();
-  const stand = result.standById.get(selection[0] ?? "");
+function groundNow(
+  { clearGround, clearGroundWords }: Arranger,
+  result: CheckResult,
+  plantingId: string | undefined,
+): ShownGround | null {
+  const { shown: plan, layoutId } = usePlanStore.getState();
+  const stand = result.standById.get(plantingId ?? "");
   if (!stand?.planting) return null;
   const key = [...whatDecides(result, stand, stand.planting), plan.units];
   if (known && isSameKey(known.key, key)) return known.ground;

@@ -1,3 +1,19 @@
+import { companionTitles } from "../core/exports/companion-ids.ts";
+import { allExports } from "../core/exports/all-exports.ts";
+
+const formats = allExports
+  .map(({ id, title, needs }) => {
+    const where = needs === "canvas" ? "; in the browser only" : "";
+    return `      ${id.padEnd(12)} ${title}${where}`;
+  })
+  .join("\n");
+
+const sheets = Object.entries(companionTitles)
+  .map(([id, title], index) => {
+    return `    ${(index === 0 ? "--with" : "").padEnd(7)}${id.padEnd(12)} ${title}`;
+  })
+  .join("\n");
+
 export const help = `Wideberth: how far apart seed plots must stand, and a map to plant them by.
 
 wideberth check FILE [--json] [--all] [--layout NAME]
@@ -10,15 +26,21 @@ wideberth compare PLAN [--json | --csv] [--layout NAME --layout NAME ...]
     Measures the layouts of a plan side by side and lists what differs from the first.
     --layout NAME  only these layouts, in this order
 
-wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait] [--layout NAME]
+wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
+              [--with SHEETS] [--layout NAME]
     Writes the plot map as a PDF: map sheets at a true ratio, notes, plot list.
     --paper NAME   A4, Letter, A3, A5, Legal or Tabloid
     --ratio N      1:N exactly, on as many sheets as it takes; without it a
                    standard ratio at which the plots' codes can be read
+${sheets}
+
+wideberth export PLAN --format NAME -o FILE [--layout NAME]
+    Writes one of the files for others:
+${formats}
 
 wideberth --help
 wideberth --version
 
 FILE and PLAN may be - for stdin, and -o - is stdout.
-Exit codes: 0 no conflict (map: written), 1 conflicts, 2 bad input or usage, said on stderr.
+Exit codes: 0 no conflict (map, export: written), 1 conflicts, 2 bad input or usage, said on stderr.
 `;

@@ -1,6 +1,7 @@
 /** The command line. Exit codes: 0 no conflict, 1 conflicts, 2 the input is bad. */
 import { check } from "./check.ts";
 import { compare } from "./compare.ts";
+import { exportFile } from "./export.ts";
 import { help } from "./help.ts";
 import { map } from "./map.ts";
 import { Refusal } from "./refusal.ts";
@@ -10,6 +11,7 @@ const commands: Readonly<Record<string, (args: readonly string[]) => Promise<num
   check,
   compare,
   map,
+  export: exportFile,
 };
 
 async function run(args: readonly string[]): Promise<number> {

@@ -1,13 +1,14 @@
 /** `wideberth map PLAN -o FILE`: the plot map as a PDF. */
-import { writeFile } from "node:fs/promises";
 import { runChecks } from "../core/checks/run-checks.ts";
+import { type CompanionId, companionIds } from "../core/exports/companion-ids.ts";
 import { ratioText } from "../core/exports/drawing-ratio.ts";
 import { MAX_SHEETS, oneSheetRatio, planSheets, suggestRatio } from "../core/exports/page-plan.ts";
 import { type Orientation, type PaperName, paperNames } from "../core/exports/paper.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
+import { localTime } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
-import { fileTrouble, readInput } from "./read-input.ts";
-import { Refusal } from "./refusal.ts";
+import { readInput } from "./read-input.ts";
+import { writeOutput } from "./write-output.ts";
 
 export async function map(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseOptions("map", args, {
@@ -17,6 +18,7 @@ export async function map(args: readonly string[]): Promise<number> {
     landscape: { type: "boolean", default: false },
     portrait: { type: "boolean", default: false },
     layout: { type: "string" },
+    with: { type: "string", multiple: true, default: [] },
   });
   const path = onlyArgument("map", "PLAN", positionals);
   const output = values.output ?? "";
@@ -25,6 +27,8 @@ export async function map(args: readonly string[]): Promise<number> {
   const paper = paperNamed(values.paper);
   const orientation: Orientation = values.portrait ? "portrait" : "landscape";
   const wanted = values.ratio === undefined ? undefined : ratioOf(values.ratio);
+
+  const companions = companionsNamed(values.with);
 
   const input = await readInput(path, values.layout);
   const { plan, layout, book } = input;
@@ -36,9 +40,9 @@ export async function map(args: readonly string[]): Promise<number> {
     import("./font.ts"),
   ]);
   const result = runChecks(plan, layout, book);
-  const settings = { paper, orientation, ratio, printedAt: printedAt(new Date()) };
+  const settings = { paper, orientation, ratio, printedAt: localTime(new Date()), companions };
   const made = await plotMapPdf({ plan, layout, result, book }, settings, mapFonts);
-  await write(output, made.bytes);
+  await writeOutput(output, made.bytes);
 
   const pages = `${made.pages} ${made.pages === 1 ? "page" : "pages"}`;
   const said = [
@@ -50,6 +54,17 @@ export async function map(args: readonly string[]): Promise<number> {
   ];
   process.stderr.write(`${said.join("\n")}\n`);
   return 0;
+}
+
+/** `--with calendar,set-out`, more than once, or `--with all`. */
+function companionsNamed(texts: readonly string[]): readonly CompanionId[] {
+  const wanted = texts.flatMap((text) => text.toLowerCase().split(/[\s,]+/)).filter(Boolean);
+  const isKnown = (name: string) => name === "all" || companionIds.some((id) => id === name);
+  const unknown = wanted.find((name) => !isKnown(name));
+  if (unknown !== undefined) {
+    throw usage("map", `Got sheet "${unknown}", expected ${[...companionIds, "all"].join(", ")}`);
+  }
+  return companionIds.filter((id) => wanted.includes(id) || wanted.includes("all"));
 }
 
 function paperNamed(text: string): PaperName {
@@ -93,23 +108,4 @@ function oneSheetHint(
 ): string {
   const ratio = oneSheetRatio(plan, layout, paper, orientation);
   return `The map takes ${sheets} sheets; at 1:${ratio} it goes on one`;
-}
-
-async function write(output: string, bytes: Uint8Array): Promise<void> {
-  if (output === "-") {
-    process.stdout.write(bytes);
-    return;
-  }
-  try {
-    await writeFile(output, bytes);
-  } catch (error) {
-    throw new Refusal([`${output}: ${fileTrouble(error)}.`]);
-  }
-}
-
-/** Local date and time, `2027-03-02 09:40`. */
-function printedAt(now: Date): string {
-  const two = (part: number) => String(part).padStart(2, "0");
-  const day = [now.getFullYear(), two(now.getMonth() + 1), two(now.getDate())].join("-");
-  return `${day} ${two(now.getHours())}:${two(now.getMinutes())}`;
 }

@@ -1,9 +1,8 @@
 import { useState } from "react";
-import type { Bloom } from "../core/calendar/bloom-window.ts";
 import type { changePlantings } from "../core/edits/object-edits.ts";
-import { shortDate } from "../core/model/day.ts";
 import type { Planting } from "../core/model/plan.ts";
 import { usePlanStore } from "../store/plan-store.ts";
+import { BloomOutlook } from "./BloomOutlook.tsx";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { DayField } from "./DayField.tsx";
 import { WindowField } from "./WindowField.tsx";
@@ -56,42 +55,12 @@ export function BloomFields({ planting, onChange }: BloomFieldsProps) {
         choices={choicesOf(floweringWords)}
         onPick={(flowering) => onChange({ flowering }, `Change flowering of ${code}`)}
       />
-      {planting.flowering === "yes" && <PredictedBloom bloom={stand?.bloom ?? null} />}
+      {planting.flowering === "yes" && stand && <BloomOutlook stand={stand} />}
       <WindowField
         label="Own bloom dates"
         value={planting.bloom}
         onApply={(bloom) => onChange({ bloom }, `Set bloom of ${code}`)}
       />
-    </>
-  );
-}
-
-/** First and last flower as the checks take them. */
-function PredictedBloom({ bloom }: { readonly bloom: Bloom | null }) {
-  if (bloom === null) {
-    return <p className="field-hint">No bloom dates: type a start, or the bloom dates below.</p>;
-  }
-  const { likely, outer, basis } = bloom;
-  const ways = { "own dates": "own dates", days: "counted in days", heat: "counted in heat" };
-  const earliest =
-    outer.first === likely.first ? "" : `, at the earliest ${shortDate(outer.first)}`;
-  const latest = outer.last === likely.last ? "" : `, at the latest ${shortDate(outer.last)}`;
-  return (
-    <>
-      <div className="field">
-        <span className="field-name">First flower</span>
-        <span className="field-value">
-          {shortDate(likely.first)}
-          {earliest}
-        </span>
-      </div>
-      <div className="field">
-        <span className="field-name">Last flower</span>
-        <span className="field-value">
-          {shortDate(likely.last)}
-          {latest} ({ways[basis]})
-        </span>
-      </div>
     </>
   );
 }

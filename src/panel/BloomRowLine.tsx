@@ -1,8 +1,9 @@
 import { memo } from "react";
 import type { Hatch } from "../core/exports/hatch.ts";
+import { BloomGrip } from "./BloomGrip.tsx";
 import { HatchRect } from "./HatchSwatch.tsx";
-import { usePreferences } from "./preferences.ts";
 import { planNow } from "./plan-actions.ts";
+import { usePreferences } from "./preferences.ts";
 
 interface BloomRowLineProps {
   readonly id: string;
@@ -16,6 +17,13 @@ interface BloomRowLineProps {
   readonly likely: string;
   readonly outer: string;
   readonly overlaps: string;
+  /** `sown 28 May`; empty where no start moves the bloom. */
+  readonly startText: string;
+  readonly start: number;
+  readonly earliest: number;
+  readonly latest: number;
+  readonly flower: number;
+  readonly axisDays: number;
 }
 
 function place(span: string): { readonly x: string; readonly width: string } {
@@ -25,10 +33,11 @@ function place(span: string): { readonly x: string; readonly width: string } {
 
 /** One planting's windows. */
 export const BloomRowLine = memo(function BloomRowLine(props: BloomRowLineProps) {
-  const { id, code, name, words, hatch, isSelected, likely, outer, overlaps } = props;
+  const { id, code, name, words, hatch, isSelected, likely, outer, overlaps, startText } = props;
   const theme = usePreferences((state) => state.theme);
+  const bar = place(likely);
   return (
-    <li className="bloom-row">
+    <>
       <button
         type="button"
         className="bloom-code"
@@ -39,13 +48,30 @@ export const BloomRowLine = memo(function BloomRowLine(props: BloomRowLineProps)
       >
         {code}
       </button>
-      <svg className="bloom-bars" width="100%" height="22" aria-hidden="true" focusable="false">
-        <rect className="bloom-outer" {...place(outer)} y={4.5} height={11} />
-        <HatchRect hatch={hatch} theme={theme} {...place(likely)} y={4.5} height={11} />
-        {overlaps !== "" &&
-          overlaps.split(" ").map((overlap) => <OverlapBar key={overlap} {...place(overlap)} />)}
-      </svg>
-    </li>
+      <div className="bloom-track">
+        <svg className="bloom-bars" width="100%" height="22" aria-hidden="true" focusable="false">
+          <rect className="bloom-outer" {...place(outer)} y={4.5} height={11} />
+          <HatchRect hatch={hatch} theme={theme} {...bar} y={4.5} height={11} />
+          {overlaps !== "" &&
+            overlaps.split(" ").map((overlap) => <OverlapBar key={overlap} {...place(overlap)} />)}
+        </svg>
+        {startText !== "" && (
+          <BloomGrip
+            id={id}
+            name={`${code} ${name}`}
+            startText={startText}
+            words={words}
+            start={props.start}
+            earliest={props.earliest}
+            latest={props.latest}
+            flower={props.flower}
+            axisDays={props.axisDays}
+            left={bar.x}
+            width={bar.width}
+          />
+        )}
+      </div>
+    </>
   );
 });
 

@@ -90,7 +90,7 @@ export function Compare({ drawing }: CompareProps) {
           </button>
         </div>
         <button type="button" className="quiet" disabled={compared.length < 2} onClick={save}>
-          Save as CSV
+          Save measures as CSV
         </button>
       </div>
       {compared.length < 2 ? (

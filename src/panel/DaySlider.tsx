@@ -1,8 +1,9 @@
 import { shortDate } from "../core/model/day.ts";
 import { usePlanStore } from "../store/plan-store.ts";
+import { DayPlay } from "./DayPlay.tsx";
 import { type BloomRow, openOn } from "./bloom-rows.ts";
-import { type TimeAxis, startPercent, widthPercent } from "./time-axis.ts";
 import { planNow } from "./plan-actions.ts";
+import { type TimeAxis, middlePercent } from "./time-axis.ts";
 
 interface DaySliderProps {
   readonly axis: TimeAxis;
@@ -19,9 +20,8 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
   return (
     <div className="day-slider">
       <div className="day-label">
-        {day === null ? (
-          <span>Day</span>
-        ) : (
+        <DayPlay axis={axis} rows={rows} />
+        {day !== null && (
           <button
             type="button"
             className="link"
@@ -45,14 +45,16 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
           onChange={(event) => planNow().showDay(Number(event.target.value))}
         />
         {day !== null && (
-          <output
-            className="day-flag"
-            style={{ left: `${startPercent(axis, value) + widthPercent(axis, value, value) / 2}%` }}
-          >
+          <output className="day-flag" style={flagPlace(middlePercent(axis, value))}>
             {shortDate(value)} · {open} in flower
           </output>
         )}
       </div>
     </div>
   );
+}
+
+/** The flag leans inwards at either end of the axis. */
+function flagPlace(percent: number) {
+  return { left: `${percent}%`, transform: `translateX(-${percent}%)` };
 }

@@ -14,6 +14,19 @@ const PlotMapDialog = lazy(async () => {
   return { default: Loaded };
 });
 
+const ArrangeDialog = lazy(async () => {
+  const { ArrangeDialog: Loaded } = await import("./ArrangeDialog.tsx");
+  return { default: Loaded };
+});
+const LayoutExchangeDialog = lazy(async () => {
+  const { LayoutExchangeDialog: Loaded } = await import("./LayoutExchangeDialog.tsx");
+  return { default: Loaded };
+});
+const FilesDialog = lazy(async () => {
+  const { FilesDialog: Loaded } = await import("./FilesDialog.tsx");
+  return { default: Loaded };
+});
+
 // Looked at once a winter.
 const KeptPlansDialog = lazy(async () => {
   const { KeptPlansDialog: Loaded } = await import("./KeptPlansDialog.tsx");
@@ -24,6 +37,30 @@ const DiagnosticsDialog = lazy(async () => {
   return { default: Loaded };
 });
 
+// Tables and readers of temperatures, and the season's jobs: each only when asked for.
+const ClimateDialog = lazy(async () => {
+  const { ClimateDialog: Loaded } = await import("./ClimateDialog.tsx");
+  return { default: Loaded };
+});
+const SeasonDialog = lazy(async () => {
+  const { SeasonDialog: Loaded } = await import("./SeasonDialog.tsx");
+  return { default: Loaded };
+});
+
+// The figures and the lists: read for a while, then put away.
+const FigurePlanDialog = lazy(async () => {
+  const { FigurePlanDialog: Loaded } = await import("./FigurePlanDialog.tsx");
+  return { default: Loaded };
+});
+const OwnKindsDialog = lazy(async () => {
+  const { OwnKindsDialog: Loaded } = await import("./OwnKindsDialog.tsx");
+  return { default: Loaded };
+});
+const VarietyCsvDialog = lazy(async () => {
+  const { VarietyCsvDialog: Loaded } = await import("./VarietyCsvDialog.tsx");
+  return { default: Loaded };
+});
+
 /** The one dialog that is open, if any; a fault in it leaves the window standing. */
 export function Dialogs() {
   const dialog = useViewState((state) => state.dialog);
@@ -31,7 +68,9 @@ export function Dialogs() {
   if (!dialog) return null;
   return (
     <RegionBoundary key={dialog.kind} name="This window" onClose={close}>
-      <OpenDialog dialog={dialog} close={close} />
+      <Suspense fallback={<p role="status">Loading ...</p>}>
+        <OpenDialog dialog={dialog} close={close} />
+      </Suspense>
     </RegionBoundary>
   );
 }
@@ -55,23 +94,29 @@ function OpenDialog({ dialog, close }: OpenDialogProps) {
       return <PlaceDialog varietyId={dialog.varietyId} bedId={dialog.bedId} onClose={close} />;
     case "rename-layout":
       return <RenameLayoutDialog id={dialog.id} onClose={close} />;
+    case "arrange":
+      return <ArrangeDialog onClose={close} />;
+    case "layout-exchange":
+      return <LayoutExchangeDialog what={dialog.what} onClose={close} />;
     case "kept-plans":
-      return (
-        <Suspense fallback={<p role="status">Looking for kept plans ...</p>}>
-          <KeptPlansDialog onClose={close} />
-        </Suspense>
-      );
+      return <KeptPlansDialog onClose={close} />;
     case "diagnostics":
+      return <DiagnosticsDialog onClose={close} />;
+    case "climate":
+      return <ClimateDialog onClose={close} />;
+    case "season":
+      return <SeasonDialog onClose={close} />;
+    case "figures":
       return (
-        <Suspense fallback={<p role="status">Loading ...</p>}>
-          <DiagnosticsDialog onClose={close} />
-        </Suspense>
+        <FigurePlanDialog kindId={dialog.kindId} varietyId={dialog.varietyId} onClose={close} />
       );
+    case "own-kinds":
+      return <OwnKindsDialog onClose={close} />;
+    case "variety-list":
+      return <VarietyCsvDialog onClose={close} />;
+    case "files":
+      return <FilesDialog onClose={close} />;
     case "plot-map":
-      return (
-        <Suspense fallback={<p role="status">Loading the plot map ...</p>}>
-          <PlotMapDialog onClose={close} />
-        </Suspense>
-      );
+      return <PlotMapDialog onClose={close} />;
   }
 }

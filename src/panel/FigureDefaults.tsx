@@ -11,9 +11,7 @@ export function FigureDefaults({ kind, unit }: { readonly kind: Kind; readonly u
           <dt>{form === null ? level : `${level}, ${form}`}</dt>
           <dd>
             <strong>{distance ?? "unknown"}</strong>: {why}.
-            {range !== null && (
-              <span className="soft"> The figures it was taken from run from {range}.</span>
-            )}
+            {range !== null && <span className="soft"> Figures of this level: {range}.</span>}
           </dd>
         </div>
       ))}

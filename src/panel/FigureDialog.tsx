@@ -31,11 +31,11 @@ export function FigureDialog(props: FigureDialogProps) {
   const [varietyId, setVarietyId] = useState(props.varietyId);
   const kind = page.kind === "kind" ? book.kind(page.id) : undefined;
   const headingId = useId();
-  const headingRef = useFocusOnTurn(page);
+  const { headingRef, listRef } = useFocusOnTurn(page);
   return (
     <Dialog title="Figures" onClose={onClose} isWide>
       <div className="figures" data-page={page.kind === "list" ? "list" : "page"}>
-        <nav className="figures-list" aria-label="Kinds">
+        <nav className="figures-list" aria-label="Kinds" ref={listRef} tabIndex={-1}>
           <FigureKindList
             open={kind?.id ?? null}
             onOpen={(id) => setPage({ kind: "kind", id })}
@@ -72,12 +72,17 @@ export function FigureDialog(props: FigureDialogProps) {
 
 /** Turning to another page begins at its heading, for the eye and for the keyboard. */
 function useFocusOnTurn(page: Page) {
-  const ref = useRef<HTMLHeadingElement>(null);
+  const headingRef = useRef<HTMLHeadingElement>(null);
+  const listRef = useRef<HTMLElement>(null);
   const first = useRef(page);
   useEffect(() => {
-    if (page === first.current || page.kind === "list") return;
-    ref.current?.focus();
-    ref.current?.parentElement?.scrollTo({ top: 0 });
+    if (page === first.current) return;
+    if (page.kind === "list") {
+      listRef.current?.focus();
+      return;
+    }
+    headingRef.current?.focus();
+    headingRef.current?.parentElement?.scrollTo({ top: 0 });
   }, [page]);
-  return ref;
+  return { headingRef, listRef };
 }

@@ -42,9 +42,7 @@ export function FigureKindPage(props: FigureKindPageProps) {
       </section>
       <section>
         <h4>All isolation figures</h4>
-        {variety && (
-          <FigureUse varieties={varieties} variety={variety} onVariety={onVariety} />
-        )}
+        {variety && <FigureUse varieties={varieties} variety={variety} onVariety={onVariety} />}
         <FigureList
           kind={kind}
           unit={units}

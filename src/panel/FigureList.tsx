@@ -24,20 +24,43 @@ export function FigureList({ kind, unit, variety, onPick }: FigureListProps) {
         <li key={row.id}>
           <FigureItem row={row} />
           {variety && (
-            <button
-              type="button"
-              className="figure-pick"
-              aria-pressed={variety.figure === row.id}
-              aria-label={`Use for ${variety.name}: ${row.className}, ${row.distance}`}
-              onClick={() => onPick(variety.figure === row.id ? undefined : row.id)}
-            >
-              {variety.figure === row.id ? "✓ Picked for " : "Use for "}
-              <bdi>{variety.name}</bdi>
-            </button>
+            <PickButton
+              row={row}
+              name={variety.name}
+              isPicked={variety.figure === row.id}
+              onPick={onPick}
+            />
           )}
         </li>
       ))}
     </ul>
+  );
+}
+
+interface PickButtonProps {
+  readonly row: FigureRow;
+  /** Of the variety. */
+  readonly name: string;
+  readonly isPicked: boolean;
+  readonly onPick: (figure: string | undefined) => void;
+}
+
+/** Picks a figure for a variety; pressed again, the rule decides once more. */
+function PickButton({ row, name, isPicked, onPick }: PickButtonProps) {
+  const what = `${row.className}, ${row.distance}`;
+  return (
+    <button
+      type="button"
+      className={isPicked ? "figure-pick picked" : "figure-pick"}
+      aria-label={
+        isPicked ? `Picked for ${name}: ${what}; take it back` : `Use for ${name}: ${what}`
+      }
+      onClick={() => onPick(isPicked ? undefined : row.id)}
+    >
+      {isPicked && <span aria-hidden="true">✓ </span>}
+      {isPicked ? "Picked for " : "Use for "}
+      <bdi>{name}</bdi>
+    </button>
   );
 }
 
@@ -62,7 +85,7 @@ function FigureItem({ row }: { readonly row: FigureRow }) {
       {row.neverDefault !== null && (
         <p className="soft">Never by default: {row.neverDefault}. It can still be picked.</p>
       )}
-      {row.remarks.length > 0 && <p>{row.remarks.join("; ")}.</p>}
+      {row.remarks !== "" && <p>{row.remarks}</p>}
       <p>
         <FigureSource id={row.source} />
       </p>

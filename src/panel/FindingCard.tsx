@@ -1,8 +1,14 @@
-import { memo, useId, useState } from "react";
+import { Suspense, lazy, memo, useId, useState } from "react";
 import type { Severity } from "../core/checks/finding.ts";
 import { acceptFinding } from "../core/edits/accept-finding.ts";
 import { viewNow } from "./view-state.ts";
 import { commit, planNow } from "./plan-actions.ts";
+
+// Tries many dates: only when they are asked for.
+const StaggerOffers = lazy(async () => {
+  const { StaggerOffers: Loaded } = await import("./StaggerOffers.tsx");
+  return { default: Loaded };
+});
 
 interface FindingCardProps {
   readonly id: string;
@@ -14,7 +20,11 @@ interface FindingCardProps {
   /** Ids with spaces between. */
   readonly subjects: string;
   readonly requiredM: number | null;
+  /** Whether other sowing dates could clear it. */
+  readonly hasDates: boolean;
   readonly isOpen: boolean;
+  /** Id of the seed parent whose figures the finding rests on; null where it rests on none. */
+  readonly figuresOf: string | null;
   /** Opens the ways out of the finding; null where there are none to look for. */
   readonly onWaysOut: ((id: string) => void) | null;
 }
@@ -23,6 +33,7 @@ interface FindingCardProps {
 export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
   const { id, severity, sign, word, title, text, isOpen } = props;
   const [isAccepting, setAccepting] = useState(false);
+  const [isDating, setDating] = useState(false);
   const show = () => {
     const ids = props.subjects.split(" ");
     planNow().select(ids);
@@ -54,6 +65,18 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
             Ways out
           </button>
         )}
+        {props.figuresOf !== null && <FiguresLink standId={props.figuresOf} title={title} />}
+        {props.hasDates && (
+          <button
+            type="button"
+            className="link"
+            aria-expanded={isDating}
+            aria-label={`Sowing dates: ${title}`}
+            onClick={() => setDating(!isDating)}
+          >
+            Sowing dates
+          </button>
+        )}
         <button
           type="button"
           className="link"
@@ -64,12 +87,32 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
           Accept
         </button>
       </p>
+      {isDating && (
+        <Suspense fallback={<p role="status">Looking for dates ...</p>}>
+          <StaggerOffers subjects={props.subjects} />
+        </Suspense>
+      )}
       {isAccepting && (
         <AcceptForm id={id} requiredM={props.requiredM} onDone={() => setAccepting(false)} />
       )}
     </li>
   );
 });
+
+/** To the figures behind a finding, where another one can be picked. */
+function FiguresLink({ standId, title }: { readonly standId: string; readonly title: string }) {
+  const open = () => {
+    const stand = planNow().result.standById.get(standId);
+    if (!stand) return;
+    const varietyId = stand.variety?.id ?? null;
+    viewNow().ask({ kind: "figures", kindId: stand.kind.id, varietyId });
+  };
+  return (
+    <button type="button" className="link" aria-label={`Figures: ${title}`} onClick={open}>
+      Figures
+    </button>
+  );
+}
 
 interface AcceptFormProps {
   readonly id: string;

@@ -4,7 +4,7 @@ import { countBySeverity } from "../core/checks/run-checks.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { AcceptedFindings } from "./AcceptedFindings.tsx";
 import { FindingCard } from "./FindingCard.tsx";
-import { countWords, restingWords } from "./findings-words.ts";
+import { countWords, figuresOf, restingWords } from "./findings-words.ts";
 import { useWording } from "./use-shown-plan.ts";
 
 /** Looked for only when asked: the arranger is not part of the first load. */
@@ -49,7 +49,9 @@ export function Findings() {
               text={sentences.join(" ")}
               subjects={finding.subjects.join(" ")}
               requiredM={finding.requiredM}
+              hasDates={finding.check === "isolation"}
               isOpen={finding.id === openFinding}
+              figuresOf={figuresOf(finding)}
               onWaysOut={finding.check === "isolation" ? setWaysOutFor : null}
             />
           );

@@ -1,6 +1,7 @@
 import type { changePlantings } from "../core/edits/object-edits.ts";
 import type { Planting, PurityLevel } from "../core/model/plan.ts";
 import { usePlanStore } from "../store/plan-store.ts";
+import { AdjustmentFields } from "./AdjustmentFields.tsx";
 import { CheckField, type Choice, ChoiceField } from "./ChoiceField.tsx";
 import { LengthField } from "./LengthField.tsx";
 import { choicesOf, coverWords, levelWords } from "./plan-words.ts";
@@ -51,6 +52,14 @@ export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
         onClear={() => setDistance(undefined)}
         hint={stand && `Needs ${requirementWords(stand.requirement, plan.units)}`}
       />
+      {stand && (
+        <AdjustmentFields
+          planting={planting}
+          kindId={stand.kind.id}
+          isTyped={stand.requirement !== null && stand.requirement.from !== "figure"}
+          onChange={(adjustments, title) => onChange({ adjustments }, title)}
+        />
+      )}
       <CheckField
         label="Keep apart from other lots of this variety"
         isOn={planting.keepApart === true}

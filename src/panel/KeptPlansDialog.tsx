@@ -21,7 +21,8 @@ export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {
     try {
       const found = await openStored(planId);
       if (found === "found") onClose();
-      else if (found !== "kept-open") setFault("no copy of that plan can be read; try an earlier one below");
+      else if (found !== "kept-open")
+        setFault("no copy of that plan can be read; try an earlier one below");
     } catch (error) {
       setFault(faultReason(error));
     }
@@ -53,6 +54,10 @@ export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {
   );
 }
 
+function timeOf(iso: string): string {
+  return clockText(iso, new Date());
+}
+
 interface KeptPlanProps {
   readonly plan: StoredPlan;
   readonly isOpen: boolean;
@@ -63,7 +68,6 @@ interface KeptPlanProps {
 function KeptPlan({ plan, isOpen, onOpen, onOpenedCopy }: KeptPlanProps) {
   const notes = useFileNotes((state) => state.notes);
   const [isUnfolded, setUnfolded] = useState(false);
-  const now = new Date();
   const inFile = lastFileOf(notes, plan.planId);
   return (
     <li>
@@ -71,8 +75,8 @@ function KeptPlan({ plan, isOpen, onOpen, onOpenedCopy }: KeptPlanProps) {
         <div>
           <strong>{plan.title}</strong>
           <p className="region-note">
-            Saved here {clockText(plan.savedAt, now)}.{" "}
-            {inFile === null ? "No file yet." : `Last file ${clockText(inFile, now)}.`}
+            Saved here {timeOf(plan.savedAt)}.{" "}
+            {inFile === null ? "No file yet." : `Last file ${timeOf(inFile)}.`}
           </p>
         </div>
         {isOpen ? (

@@ -6,13 +6,15 @@ import { findKinds } from "./kind-search.ts";
 interface KindFieldProps {
   readonly kindId: string | undefined;
   readonly onPick: (kindId: string) => void;
+  /** Adds a kind that is not known here, by the name searched for; absent: not offered. */
+  readonly onAdd?: (name: string) => void;
 }
 
 /** Kinds shown of a search; more would not be read. */
 const MOST_SHOWN = 8;
 
 /** A kind picked by searching its common, other or botanical name. */
-export function KindField({ kindId, onPick }: KindFieldProps) {
+export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
   const book = usePlanStore((state) => state.book);
   const [search, setSearch] = useState("");
   const [isOpen, setOpen] = useState(kindId === undefined);
@@ -76,6 +78,11 @@ export function KindField({ kindId, onPick }: KindFieldProps) {
             </li>
           ))}
         </ul>
+      )}
+      {onAdd && search.trim() !== "" && (
+        <button type="button" className="link" onClick={() => onAdd(search.trim().slice(0, 200))}>
+          Add &ldquo;{search.trim()}&rdquo; as a kind of your own
+        </button>
       )}
     </fieldset>
   );

@@ -50,6 +50,24 @@ function LayoutMenu() {
       <MenuItem onPick={() => viewNow().ask({ kind: "rename-layout", id: layout.id })}>
         Rename {layout.name}
       </MenuItem>
+      <MenuItem
+        isDisabled={layout.plantings.length === 0}
+        onPick={() => viewNow().ask({ kind: "arrange" })}
+      >
+        Arrange {layout.name} for me
+      </MenuItem>
+      <MenuItem
+        isDisabled={plan.layouts.length === 1}
+        onPick={() => viewNow().ask({ kind: "layout-exchange", what: "plantings" })}
+      >
+        Take selected plantings to another layout
+      </MenuItem>
+      <MenuItem
+        isDisabled={plan.layouts.length === 1}
+        onPick={() => viewNow().ask({ kind: "layout-exchange", what: "beds" })}
+      >
+        Use these beds in other layouts
+      </MenuItem>
       <MenuItem onPick={choose}>
         {isChosen ? `No longer choose ${layout.name}` : `Mark ${layout.name} as chosen`}
       </MenuItem>

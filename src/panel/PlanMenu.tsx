@@ -27,6 +27,7 @@ export function PlanMenu({ samples }: PlanMenuProps) {
       <MenuItem onPick={newPlan}>New</MenuItem>
       <MenuItem onPick={() => void openPlanFile()}>Open a file ...</MenuItem>
       <MenuItem onPick={() => void savePlanFile()}>Save file</MenuItem>
+      <MenuItem onPick={() => viewNow().ask({ kind: "files" })}>Files for others ...</MenuItem>
       <MenuItem onPick={() => viewNow().ask({ kind: "kept-plans" })}>Kept plans ...</MenuItem>
       <p className="menu-heading">Open a sample</p>
       {samples.map((sample) => (
@@ -34,6 +35,15 @@ export function PlanMenu({ samples }: PlanMenuProps) {
           {sample.title}
         </MenuItem>
       ))}
+      <p className="menu-heading">Season</p>
+      <MenuItem onPick={() => viewNow().ask({ kind: "season" })}>Season calendar</MenuItem>
+      <MenuItem onPick={() => viewNow().ask({ kind: "climate" })}>Climate of the site</MenuItem>
+      <p className="menu-heading">Kinds and varieties</p>
+      <MenuItem onPick={() => viewNow().ask({ kind: "figures", kindId: null, varietyId: null })}>
+        Figures
+      </MenuItem>
+      <MenuItem onPick={() => viewNow().ask({ kind: "own-kinds" })}>Own kinds and figures</MenuItem>
+      <MenuItem onPick={() => viewNow().ask({ kind: "variety-list" })}>Seed list as CSV</MenuItem>
       <p className="menu-heading">Help</p>
       <MenuItem onPick={() => viewNow().ask({ kind: "settings" })}>Plan settings</MenuItem>
       <MenuItem onPick={() => viewNow().ask({ kind: "keys" })}>Keys</MenuItem>

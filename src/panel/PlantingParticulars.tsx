@@ -1,7 +1,7 @@
 import { changePlantings } from "../core/edits/object-edits.ts";
 import type { Planting } from "../core/model/plan.ts";
 import { BloomFields } from "./BloomFields.tsx";
-import { ChoiceField } from "./ChoiceField.tsx";
+import { CheckField, ChoiceField } from "./ChoiceField.tsx";
 import { CrossingList } from "./CrossingList.tsx";
 import { IsolationFields } from "./IsolationFields.tsx";
 import { CountField } from "./NumberField.tsx";
@@ -60,6 +60,13 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
       <h4>Place</h4>
       <StretchFields planting={planting} />
       <OutlineFields id={planting.id} name={code} outline={planting.outline} />
+      <CheckField
+        label="Locked: stays here when plantings are arranged"
+        isOn={planting.locked === true}
+        onSet={(isOn) =>
+          change({ locked: isOn ? true : undefined }, `${isOn ? "Lock" : "Unlock"} ${code}`)
+        }
+      />
       <h4>Bloom</h4>
       <BloomFields planting={planting} onChange={change} />
       <h4>Isolation</h4>

@@ -1,4 +1,9 @@
 import { useMemo, useState } from "react";
+import {
+  type CompanionId,
+  companionIds,
+  companionTitles,
+} from "../core/exports/companion-ids.ts";
 import { ratioText, standardRatios } from "../core/exports/drawing-ratio.ts";
 import { planSheets, suggestRatio } from "../core/exports/page-plan.ts";
 import {
@@ -7,7 +12,7 @@ import {
   orientations,
   paperNames,
 } from "../core/exports/paper.ts";
-import { ChoiceField } from "./ChoiceField.tsx";
+import { CheckField, ChoiceField } from "./ChoiceField.tsx";
 import { Dialog } from "./Dialog.tsx";
 import { PlotMapStatus } from "./PlotMapStatus.tsx";
 import { TextField } from "./TextField.tsx";
@@ -24,6 +29,7 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
   const [orientation, setOrientation] = useState<Orientation>("landscape");
   /** Null: as suggested. */
   const [ownRatio, setOwnRatio] = useState<number | null>(null);
+  const [companions, setCompanions] = useState<readonly CompanionId[]>([]);
   const { progress, make, cancel } = usePlotMap();
   const suggested = useMemo(
     () => suggestRatio(plan, layout, paper, orientation),
@@ -40,7 +46,7 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
       <form
         className="fields"
         noValidate
-        onSubmit={onFormSubmit(() => void make({ paper, orientation, ratio }))}
+        onSubmit={onFormSubmit(() => void make({ paper, orientation, ratio, companions }))}
       >
         <ChoiceField
           label="Paper"
@@ -61,6 +67,21 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
           onPick={setOwnRatio}
           hint={sheetWords(sheets)}
         />
+        <fieldset className="fields">
+          <legend>Sheets that go with it</legend>
+          {companionIds.map((id) => (
+            <CheckField
+              key={id}
+              label={companionTitles[id]}
+              isOn={companions.includes(id)}
+              onSet={(isOn) =>
+                setCompanions(
+                  companionIds.filter((each) => (each === id ? isOn : companions.includes(each))),
+                )
+              }
+            />
+          ))}
+        </fieldset>
         <PlotMapStatus progress={progress} />
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={isMaking || sheets === 0}>

@@ -35,6 +35,13 @@ export function SeedList() {
         <button type="button" onClick={() => viewNow().ask({ kind: "variety", id: null })}>
           Add a variety
         </button>
+        <button
+          type="button"
+          className="quiet"
+          onClick={() => viewNow().ask({ kind: "variety-list" })}
+        >
+          Read or save as CSV
+        </button>
       </div>
     </section>
   );

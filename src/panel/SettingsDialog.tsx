@@ -69,6 +69,7 @@ function SeasonFields({ plan }: { readonly plan: Plan }) {
         value={season.last}
         onApply={(day) => (day === undefined ? "A season needs a last day" : set({ last: day }))}
       />
+      <p className="field-hint">A season may cross New Year, for example July to June.</p>
     </fieldset>
   );
 }

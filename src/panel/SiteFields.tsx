@@ -2,11 +2,13 @@ import { useState } from "react";
 import { patched } from "../core/edits/edit.ts";
 import { changePlan } from "../core/edits/object-edits.ts";
 import type { Plan, Site } from "../core/model/plan.ts";
-import { DayField } from "./DayField.tsx";
+import { FrostFields } from "./FrostFields.tsx";
 import { TurnField } from "./NumberField.tsx";
 import { TextField } from "./TextField.tsx";
 import { readDegrees } from "./number-text.ts";
+import { climateWords } from "./climate-draft.ts";
 import { commit } from "./plan-actions.ts";
+import { viewNow } from "./view-state.ts";
 
 type SiteChanges = { readonly [Key in keyof Site]?: Site[Key] | undefined };
 
@@ -37,16 +39,20 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
           set({ upBearingDeg }, "Turn the north arrow");
         }}
       />
-      <DayField
-        label="Last spring frost"
-        value={site.lastSpringFrost}
-        onApply={(lastSpringFrost) => set({ lastSpringFrost }, "Set last spring frost")}
-      />
-      <DayField
-        label="First autumn frost"
-        value={site.firstAutumnFrost}
-        onApply={(firstAutumnFrost) => set({ firstAutumnFrost }, "Set first autumn frost")}
-      />
+      <FrostFields site={site} />
+      <div className="field">
+        <span className="field-name">Climate</span>
+        <span className="field-value">
+          {climateWords(site.climate)}{" "}
+          <button
+            type="button"
+            className="link"
+            onClick={() => viewNow().ask({ kind: "climate" })}
+          >
+            Change ...
+          </button>
+        </span>
+      </div>
       <PositionFields
         position={site.position}
         onApply={(position) => {

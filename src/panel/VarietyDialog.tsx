@@ -1,5 +1,5 @@
 import { useId, useState } from "react";
-import { patched } from "../core/edits/edit.ts";
+import { type Edit, patched } from "../core/edits/edit.ts";
 import { addVariety, changeVariety, removeVariety } from "../core/edits/object-edits.ts";
 import type { Variety } from "../core/model/plan.ts";
 import { CheckField } from "./ChoiceField.tsx";
@@ -7,6 +7,7 @@ import { Dialog } from "./Dialog.tsx";
 import { KindField } from "./KindField.tsx";
 import { CountField } from "./NumberField.tsx";
 import { TextField } from "./TextField.tsx";
+import { type Aside, VarietyAside } from "./VarietyAside.tsx";
 import { VarietyFigures } from "./VarietyFigures.tsx";
 import { onFormSubmit } from "./form-submit.ts";
 import { useShownPlan } from "./use-shown-plan.ts";
@@ -24,22 +25,22 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
   const existing = plan.varieties.find((entry) => entry.id === id);
   const [variety, setVariety] = useState(() => existing ?? blankVariety(plan));
   const [problem, setProblem] = useState<string | null>(null);
+  const [aside, setAside] = useState<Aside | null>(null);
   const problemId = useId();
   const set = (changes: Partial<{ [Key in keyof Variety]: Variety[Key] | undefined }>) => {
     setProblem(null);
     setVariety((before) => patched<Variety>(before, changes));
     return null;
   };
+  const setKind = (kind: string) => {
+    setProblem(null);
+    setVariety((before) => withKind(before, kind));
+  };
   const keep = () => {
     const refusal = varietyProblem(plan, variety);
     setProblem(refusal);
     if (refusal !== null) return;
-    const { id: varietyId, ...changes } = variety;
-    commit(
-      existing
-        ? changeVariety(varietyId, withGone(existing, changes), `Change ${variety.name}`)
-        : addVariety(variety),
-    );
+    commit(existing ? changeAll(existing, variety) : addVariety(variety));
     onClose();
   };
   return (
@@ -55,10 +56,8 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
         />
         <KindField
           kindId={variety.kind === "" ? undefined : variety.kind}
-          onPick={(kind) => {
-            setProblem(null);
-            setVariety((before) => withKind(before, kind));
-          }}
+          onPick={setKind}
+          onAdd={(name) => setAside({ kind: "own-kind", name })}
         />
         <CountField
           label="Plants wanted"
@@ -72,7 +71,11 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
           isOn={variety.hybrid === true}
           onSet={(isOn) => set({ hybrid: isOn ? true : undefined })}
         />
-        <VarietyFigures variety={variety} onChange={set} />
+        <VarietyFigures
+          variety={variety}
+          onChange={set}
+          onRead={() => setAside({ kind: "figures" })}
+        />
         {problem !== null && (
           <p className="field-reason" id={problemId} role="alert">
             {problem}
@@ -85,17 +88,22 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
           {existing && <RemoveVariety variety={existing} onClose={onClose} />}
         </p>
       </form>
+      <VarietyAside
+        aside={aside}
+        variety={variety}
+        onFigure={(figure) => set({ figure })}
+        onKind={setKind}
+        onClose={() => setAside(null)}
+      />
     </Dialog>
   );
 }
 
 /** Fields that were taken away are named as undefined, so that the edit takes them away too. */
-function withGone(
-  before: Variety,
-  changes: Omit<Variety, "id">,
-): Parameters<typeof changeVariety>[1] {
+function changeAll(before: Variety, { id, ...changes }: Variety): Edit {
   const gone = Object.keys(before).filter((key) => key !== "id" && !(key in changes));
-  return { ...Object.fromEntries(gone.map((key) => [key, undefined])), ...changes };
+  const all = { ...Object.fromEntries(gone.map((key) => [key, undefined])), ...changes };
+  return changeVariety(id, all, `Change ${changes.name}`);
 }
 
 function RemoveVariety({ variety, onClose }: { variety: Variety; onClose: () => void }) {

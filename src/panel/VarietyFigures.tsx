@@ -1,10 +1,10 @@
-import type { Range } from "../core/crops/crop.ts";
 import type { Variety } from "../core/model/plan.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { ChoiceField } from "./ChoiceField.tsx";
+import { FigureChoice } from "./FigureChoice.tsx";
+import { HeatFields } from "./HeatFields.tsx";
 import { LengthField } from "./LengthField.tsx";
-import { TextField } from "./TextField.tsx";
-import { rangeText, readRange } from "./range-text.ts";
+import { RangeField } from "./RangeField.tsx";
 import { requirementWords } from "./requirement-words.ts";
 import { useShownPlan } from "./use-shown-plan.ts";
 import { varietyRequirement } from "./variety-edit.ts";
@@ -14,10 +14,12 @@ interface VarietyFiguresProps {
   readonly onChange: (
     changes: Partial<{ [Key in keyof Variety]: Variety[Key] | undefined }>,
   ) => null;
+  /** Opens all figures of the kind. */
+  readonly onRead: () => void;
 }
 
 /** What the variety has of its own, beside what its kind gives. */
-export function VarietyFigures({ variety, onChange }: VarietyFiguresProps) {
+export function VarietyFigures({ variety, onChange, onRead }: VarietyFiguresProps) {
   const plan = useShownPlan();
   const book = usePlanStore((state) => state.book);
   const kind = book.kind(variety.kind);
@@ -36,13 +38,19 @@ export function VarietyFigures({ variety, onChange }: VarietyFiguresProps) {
           onPick={(form) => onChange({ form })}
         />
       )}
+      <FigureChoice
+        kind={kind}
+        variety={variety}
+        onPick={(figure) => onChange({ figure })}
+        onRead={onRead}
+      />
       <LengthField
         label="Own isolation distance"
         value={variety.isolationM}
         placeholder="as published"
         onApply={(isolationM) => onChange({ isolationM })}
         onClear={() => onChange({ isolationM: undefined })}
-        hint={`Published for ${plan.level} level: ${requirementWords(published, plan.units)}`}
+        hint={`Without one, at ${plan.level} level: ${requirementWords(published, plan.units)}`}
       />
       <RangeField
         label="Days from sowing to flower"
@@ -62,36 +70,13 @@ export function VarietyFigures({ variety, onChange }: VarietyFiguresProps) {
         usual={timing.bloomDays?.value}
         onApply={(bloomDays) => onChange({ bloomDays })}
       />
+      <HeatFields
+        value={variety.heatToFlower}
+        usual={timing.heatToFlower?.value}
+        unit={plan.units === "ft" ? "F" : "C"}
+        hasClimate={plan.site.climate !== undefined}
+        onApply={(heatToFlower) => onChange({ heatToFlower })}
+      />
     </>
-  );
-}
-
-interface RangeFieldProps {
-  readonly label: string;
-  readonly value: Range | undefined;
-  /** The kind's own range. */
-  readonly usual: Range | undefined;
-  readonly onApply: (range: Range | undefined) => void;
-}
-
-function RangeField({ label, value, usual, onApply }: RangeFieldProps) {
-  const apply = (text: string) => {
-    if (text.trim() === "") {
-      onApply(undefined);
-      return null;
-    }
-    const read = readRange(text);
-    if (!read.ok) return read.reason;
-    onApply(read.value);
-    return null;
-  };
-  return (
-    <TextField
-      label={label}
-      value={value === undefined ? "" : rangeText(value)}
-      placeholder={usual === undefined ? "not known" : rangeText(usual)}
-      isNumeric
-      onApply={apply}
-    />
   );
 }

@@ -2,7 +2,8 @@ import { useEffect, useId, useMemo, useState } from "react";
 import type { Remedy } from "../core/arrange/remedy.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { commit, planNow } from "./plan-actions.ts";
-import { effectWords, remediesNow } from "./remedies-now.ts";
+import { type ShownRemedy, effectWords, remediesNow } from "./remedies-now.ts";
+import { WaysOutAccept } from "./WaysOutAccept.tsx";
 
 interface WaysOutProps {
   readonly findingId: string;
@@ -18,7 +19,7 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
   const layoutId = usePlanStore((state) => state.layoutId);
   const headingId = useId();
   const [tried, setTried] = useState<string | null>(null);
-  const { title, remedies } = useMemo(
+  const { title, requiredM, remedies, tangle } = useMemo(
     () => remediesNow(plan, layoutId, findingId),
     [plan, layoutId, findingId],
   );
@@ -51,6 +52,12 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
           the blooms of both.
         </p>
       )}
+      {tangle.length > 0 && (
+        <details className="way-out">
+          <summary>{tangle[0]}</summary>
+          <p className="way-out-notes">{tangle.slice(1).join(" ")}</p>
+        </details>
+      )}
       <ul className="plain-list">
         {remedies.map((remedy) => (
           <li key={remedy.title} className="way-out">
@@ -58,6 +65,7 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
               {remedy.title} <span className="way-out-effect">{effectWords(remedy)}</span>
             </p>
             {remedy.notes.length > 0 && <p className="way-out-notes">{remedy.notes.join(" ")}</p>}
+            <AlsoChanges remedy={remedy} />
             <p className="finding-actions">
               <button
                 type="button"
@@ -80,6 +88,25 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
           </li>
         ))}
       </ul>
+      {title !== null && (
+        <WaysOutAccept findingId={findingId} requiredM={requiredM} onDone={onClose} />
+      )}
     </section>
+  );
+}
+
+/** Other conflicts it clears and findings it brings, by name. */
+function AlsoChanges({ remedy }: { readonly remedy: ShownRemedy }) {
+  const { alsoClears, bringsWords } = remedy;
+  if (alsoClears.length + bringsWords.length === 0) return null;
+  return (
+    <ul className="way-out-notes plain-list">
+      {alsoClears.map((words) => (
+        <li key={words}>Also clears: {words}</li>
+      ))}
+      {bringsWords.map((words) => (
+        <li key={words}>Brings {words}</li>
+      ))}
+    </ul>
   );
 }

@@ -74,7 +74,8 @@ export function endShift(): void {
   if (shift.timer) clearTimeout(shift.timer);
   const { layoutId, planting, start } = shift;
   shift = null;
-  planNow().commit(moveStart(layoutId, planting, start));
+  if (start === planting.start?.date) planNow().cancelPreview();
+  else planNow().commit(moveStart(layoutId, planting, start));
 }
 
 /** Puts the start back; false when none was moved. */

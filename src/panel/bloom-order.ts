@@ -6,8 +6,8 @@ export const bloomOrders = ["flower", "group"] as const;
 export type BloomOrder = (typeof bloomOrders)[number];
 
 export const orderWords: Readonly<Record<BloomOrder, string>> = {
-  flower: "by first flower",
-  group: "by crossing group",
+  flower: "first flower",
+  group: "crossing group",
 };
 
 export type BloomLine =

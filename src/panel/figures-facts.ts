@@ -37,7 +37,6 @@ function botany(kind: Kind): readonly Fact[] {
     fact("Life cycle", kind.lifeCycle),
     fact("Pollen carried by", kind.carrier),
     fact("Breeding", kind.breeding),
-    ...(kind.forms ? [fact("Flower forms", kind.forms.map(({ name }) => name).join("; "))] : []),
   ];
 }
 

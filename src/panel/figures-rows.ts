@@ -6,7 +6,7 @@ import { type LengthUnit, formatDistance } from "../core/model/length.ts";
 
 export interface DefaultRow {
   readonly level: Level;
-  /** Name of the flower form; null where the kind has none. */
+  /** Name of the flower form; null where forms make no difference at the level. */
   readonly form: string | null;
   /** In the plan's unit; null: nothing is known, so the checks say unknown. */
   readonly distance: string | null;
@@ -15,12 +15,11 @@ export interface DefaultRow {
   readonly range: string | null;
 }
 
-/** The default at each level and for each flower form, with the reason. */
+/** The default at each level, for each flower form where they differ, with the reason. */
 export function defaultRows(kind: Kind, unit: LengthUnit): readonly DefaultRow[] {
   return levelOrder.flatMap((level) =>
-    (kind.forms ?? [null]).map((form): DefaultRow => {
-      const found = requiredDistance(kind, form?.id, level);
-      const base = { level, form: form?.name ?? null };
+    defaultsAt(kind, level).map(({ form, found }): DefaultRow => {
+      const base = { level, form };
       if (!found) return { ...base, distance: null, why: "no figure is known", range: null };
       const { leastM, mostM } = found.range;
       return {
@@ -47,8 +46,8 @@ export interface FigureRow {
   readonly distance: string;
   /** As printed. */
   readonly published: string;
-  /** Flower form and case it holds for, and remarks, each a sentence part. */
-  readonly remarks: readonly string[];
+  /** Flower form and case it holds for, and remarks, as a sentence; empty where there are none. */
+  readonly remarks: string;
   /** Why the rule passes it over, or null. */
   readonly neverDefault: string | null;
   /** Levels (and forms) it is the default of: `home`, `stock, potato-leaf`. */
@@ -68,9 +67,11 @@ export function figureRows(kind: Kind, unit: LengthUnit): readonly FigureRow[] {
       levelWhy: entry.why,
       distance: formatDistance(figure.metres, unit),
       published: figure.published,
-      remarks: [form && `for ${form} plants`, figure.case, figure.note].filter(
-        (part): part is string => part !== undefined,
-      ),
+      remarks: sentence([
+        form && `for ${form} plants`,
+        figure.case && `printed for: ${figure.case}`,
+        figure.note,
+      ]),
       neverDefault: figure.neverDefault ?? null,
       defaultOf: defaults.get(figure.id) ?? [],
       source: figure.source,
@@ -78,27 +79,38 @@ export function figureRows(kind: Kind, unit: LengthUnit): readonly FigureRow[] {
   });
 }
 
+function sentence(parts: readonly (string | undefined)[]): string {
+  const text = parts.filter((part) => part !== undefined).join("; ");
+  return text === "" ? "" : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
 function formName(kind: Kind, figure: IsolationFigure): string | undefined {
   return kind.forms?.find(({ id }) => id === figure.form)?.name;
 }
 
-/** Figure id -> where it is the default. A level counts once where all forms agree. */
+/** The default of each flower form at a level; one without a form where all forms agree. */
+function defaultsAt(kind: Kind, level: Level) {
+  const all = (kind.forms ?? [undefined]).map((form) => ({
+    form: form?.name ?? null,
+    found: requiredDistance(kind, form?.id, level),
+  }));
+  const [first] = all;
+  const isShared = all.every(({ found }) => found?.figure === first?.found?.figure);
+  return first && isShared ? [{ ...first, form: null }] : all;
+}
+
+/** Figure id -> where it is the default. */
 function defaultsByFigure(kind: Kind): ReadonlyMap<string, readonly string[]> {
-  const found = new Map<string, string[]>();
+  const places = new Map<string, string[]>();
   for (const level of levelOrder) {
-    const forms = kind.forms ?? [];
-    const chosen = (forms.length > 0 ? forms : [undefined]).map((form) => ({
-      name: form?.name,
-      figure: requiredDistance(kind, form?.id, level)?.figure.id,
-    }));
-    const isShared = chosen.every(({ figure }) => figure === chosen[0]?.figure);
-    for (const { name, figure } of isShared ? chosen.slice(0, 1) : chosen) {
-      if (figure === undefined) continue;
-      const text = isShared || name === undefined ? level : `${level}, ${name}`;
-      found.set(figure, [...(found.get(figure) ?? []), text]);
+    for (const { form, found } of defaultsAt(kind, level)) {
+      if (!found) continue;
+      const { id } = found.figure;
+      const text = form === null ? level : `${level}, ${form}`;
+      places.set(id, [...(places.get(id) ?? []), text]);
     }
   }
-  return found;
+  return places;
 }
 
 /** A figure in a list to choose from: `9.1 m: US certified seed`. */

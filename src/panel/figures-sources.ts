@@ -4,7 +4,7 @@ import { findSource } from "../core/crops/sources.ts";
 export interface SourceWords {
   /** `Title, publisher, edition`; parts that say nothing are left out. */
   readonly text: string;
-  /** `seen`, `common practice`, `from memory, not checked` or `own figure`. */
+  /** `seen`, `common practice`, `from memory` or `own figure`. */
   readonly trust: string;
 }
 
@@ -15,7 +15,7 @@ export function sourceWords(id: string): SourceWords {
   const publisher = source.publisher === "none" ? "" : source.publisher;
   return {
     text: [source.title, publisher, edition].filter((part) => part !== "").join(", "),
-    trust: source.trust === "from memory" ? "from memory, not checked" : source.trust,
+    trust: source.trust,
   };
 }
 

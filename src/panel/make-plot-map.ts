@@ -1,15 +1,16 @@
 /** Makes the plot map; its machinery and fonts are fetched here, when one is asked for. */
-import boldUrl from "@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf?url";
-import regularUrl from "@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf?url";
+import type { CompanionId } from "../core/exports/companion-ids.ts";
 import type { Orientation, PaperName } from "../core/exports/paper.ts";
 import { layoutOf } from "../store/plan-store.ts";
 import { downloadBytes } from "./download.ts";
+import { fetchFonts, printedAt } from "./make-file.ts";
 import { planNow } from "./plan-actions.ts";
 
 export interface PlotMapChoice {
   readonly paper: PaperName;
   readonly orientation: Orientation;
   readonly ratio: number;
+  readonly companions: readonly CompanionId[];
 }
 
 export interface MadePlotMap {
@@ -19,22 +20,15 @@ export interface MadePlotMap {
   readonly unplacedLabels: readonly string[];
 }
 
-async function fetchFont(url: string): Promise<Uint8Array> {
-  const answer = await fetch(url);
-  if (!answer.ok) throw new Error(`The font for the map could not be loaded (${answer.status})`);
-  return new Uint8Array(await answer.arrayBuffer());
-}
-
 /** Makes and downloads the map of the layout on screen; null when it was cancelled. */
 export async function makePlotMap(
   choice: PlotMapChoice,
   onProgress: (done: number, total: number) => void,
   signal: AbortSignal,
 ): Promise<MadePlotMap | null> {
-  const [{ plotMapPdf, plotMapFileName }, regular, bold] = await Promise.all([
+  const [{ plotMapPdf, plotMapFileName }, fonts] = await Promise.all([
     import("../core/exports/plot-map.ts"),
-    fetchFont(regularUrl),
-    fetchFont(boldUrl),
+    fetchFonts(),
   ]);
   if (signal.aborted) return null;
   const { plan, layoutId, result, book } = planNow();
@@ -42,7 +36,7 @@ export async function makePlotMap(
   const made = await plotMapPdf(
     { plan, layout, result, book },
     { ...choice, printedAt: printedAt(new Date()) },
-    { regular, bold },
+    fonts,
     onProgress,
     signal,
   );
@@ -50,11 +44,4 @@ export async function makePlotMap(
   const fileName = plotMapFileName(plan, layout);
   downloadBytes(new Uint8Array(made.bytes), fileName, "application/pdf");
   return { fileName, pages: made.pages, unplacedLabels: made.unplacedLabels };
-}
-
-/** Local date and time as `2027-02-14 10:02`. */
-function printedAt(now: Date): string {
-  const two = (value: number) => String(value).padStart(2, "0");
-  const day = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-  return `${day} ${two(now.getHours())}:${two(now.getMinutes())}`;
 }

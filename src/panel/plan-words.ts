@@ -41,6 +41,11 @@ export const unitWords: Readonly<Record<"m" | "ft", string>> = {
   ft: "feet and inches",
 };
 
+export const temperatureUnits: readonly Choice<"C" | "F">[] = [
+  { value: "C", label: "degrees Celsius" },
+  { value: "F", label: "degrees Fahrenheit" },
+];
+
 /** The entries of a table of words as choices, in its order. */
 export function choicesOf<Value extends string>(
   words: Readonly<Record<Value, string>>,

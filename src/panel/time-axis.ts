@@ -50,12 +50,22 @@ export function timeAxis(
 
 /** Where a day begins on the axis, percent of its width. */
 export function startPercent(axis: TimeAxis, day: DayNumber): number {
-  return round(((day - axis.first) / (axis.last - axis.first + 1)) * 100);
+  return round(((day - axis.first) / axisDays(axis)) * 100);
 }
 
 /** How much of the axis the days from first to last take, both inclusive, percent. */
 export function widthPercent(axis: TimeAxis, first: DayNumber, last: DayNumber): number {
-  return round(((last - first + 1) / (axis.last - axis.first + 1)) * 100);
+  return round(((last - first + 1) / axisDays(axis)) * 100);
+}
+
+/** The middle of a day on the axis, percent. */
+export function middlePercent(axis: TimeAxis, day: DayNumber): number {
+  return round(startPercent(axis, day) + widthPercent(axis, day, day) / 2);
+}
+
+/** Days the axis shows. */
+export function axisDays(axis: TimeAxis): number {
+  return axis.last - axis.first + 1;
 }
 
 function round(percent: number): number {

@@ -7,13 +7,26 @@ export type Drawer = "seed-list" | "findings" | "particulars" | "bloom";
 export type DialogRequest =
   | { readonly kind: "settings" }
   | { readonly kind: "plot-map" }
+  | { readonly kind: "files" }
+  | { readonly kind: "climate" }
+  | { readonly kind: "season" }
   | { readonly kind: "keys" }
   | { readonly kind: "kept-plans" }
   | { readonly kind: "diagnostics" }
   | { readonly kind: "new-bed" }
   | { readonly kind: "variety"; readonly id: string | null }
   | { readonly kind: "place"; readonly varietyId: string | null; readonly bedId: string | null }
-  | { readonly kind: "rename-layout"; readonly id: string };
+  | { readonly kind: "arrange" }
+  | { readonly kind: "layout-exchange"; readonly what: "plantings" | "beds" }
+  | { readonly kind: "rename-layout"; readonly id: string }
+  | {
+      readonly kind: "figures";
+      readonly kindId: string | null;
+      /** The variety a figure can be picked for at first. */
+      readonly varietyId: string | null;
+    }
+  | { readonly kind: "own-kinds" }
+  | { readonly kind: "variety-list" };
 
 interface ViewState {
   readonly view: MainView;

@@ -16,7 +16,11 @@ const SIGNATURES: readonly (readonly [string, string])[] = [
   ["\u00FE\u00FF", "text in UTF-16"],
 ];
 
-export async function textOfFile(file: File): Promise<Read<string>> {
+/** @param wanted what the file should be, in words */
+export async function textOfFile(
+  file: File,
+  wanted = "a plan file or GeoJSON",
+): Promise<Read<string>> {
   const fail = (got: string, expected: string) =>
     refuse({ file: file.name, object: "", field: "", got, expected });
   if (file.size > MAX_FILE_BYTES) {
@@ -26,17 +30,17 @@ export async function textOfFile(file: File): Promise<Read<string>> {
   try {
     bytes = await file.arrayBuffer();
   } catch {
-    return fail("a file that cannot be read (moved, deleted or not permitted)", "a plan file");
+    return fail("a file that cannot be read (moved, deleted or not permitted)", wanted);
   }
   const start = String.fromCharCode(...new Uint8Array(bytes.slice(0, 8)));
   const other = SIGNATURES.find(([signature]) => start.startsWith(signature));
-  if (other) return fail(other[1], "a plan file or GeoJSON, as text in UTF-8");
+  if (other) return fail(other[1], `${wanted}, as text in UTF-8`);
   try {
     const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
     return /^\s*</.test(text)
-      ? fail("a web page or XML", "a plan file or GeoJSON")
+      ? fail("a web page or XML", wanted)
       : { ok: true, value: text };
   } catch {
-    return fail("text that is not UTF-8", "a plan file or GeoJSON, as text in UTF-8");
+    return fail("text that is not UTF-8", `${wanted}, as text in UTF-8`);
   }
 }

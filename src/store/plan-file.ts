@@ -7,11 +7,12 @@ import { type FileWithHandle, fileOpen, fileSave } from "browser-fs-access";
 import { cropBook } from "../core/crops/crop-book.ts";
 import type { OpenedPlan } from "../core/exports/open-plan.ts";
 import type { Plan } from "../core/model/plan.ts";
-import { type Problem, type Read, refuse } from "../core/model/problem.ts";
+import { type Problem, type Read, problemText, refuse } from "../core/model/problem.ts";
 import { writePlan } from "../core/model/read-plan.ts";
 import { reviewLeaving } from "./autosave.ts";
 import { knownPlan, markInFile } from "./current-plan.ts";
 import { textOfFile } from "./decode-file.ts";
+import { note } from "./diagnostics.ts";
 import { planFileName } from "./file-name.ts";
 import { noteInFile } from "./file-reminder.ts";
 import { freshPlan, newPlanId } from "./plan-copy.ts";
@@ -180,5 +181,7 @@ export function newPlan(): void {
 }
 
 function showProblems(problems: readonly Problem[]): void {
+  const [first] = problems;
+  if (first) note("notice", `Not opened: ${problemText(first)}`);
   useSaveState.setState({ problems });
 }

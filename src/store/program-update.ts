@@ -25,7 +25,9 @@ let registration: ServiceWorkerRegistration | null = null;
 export async function keepProgramHere(workerAddress: string): Promise<void> {
   if (!("serviceWorker" in navigator)) return;
   try {
-    registration = await navigator.serviceWorker.register(workerAddress, { updateViaCache: "none" });
+    registration = await navigator.serviceWorker.register(workerAddress, {
+      updateViaCache: "none",
+    });
     watch(registration);
   } catch (error) {
     note("offline", `The program is not kept for working offline: ${String(error)}`);
@@ -44,7 +46,8 @@ function watch(kept: ServiceWorkerRegistration): void {
     const coming = kept.installing;
     coming?.addEventListener("statechange", () => {
       if (coming.state === "installed") offer();
-      if (coming.state === "redundant") note("offline", "A new version could not be fetched whole.");
+      if (coming.state === "redundant")
+        note("offline", "A new version could not be fetched whole.");
     });
   });
   document.addEventListener("visibilitychange", () => {

@@ -11,7 +11,7 @@ declare module "vitest" {
   }
 }
 
-const CHROMIUM_ARGS = [
+export const CHROMIUM_ARGS = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",

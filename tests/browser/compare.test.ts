@@ -1,22 +1,9 @@
 /** Layouts compared in a real browser: drawings that move together, measures, a file, no faults for axe. */
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-/** Ids of what axe holds against the page. */
-async function axeFaults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: tool } = globalThis as unknown as {
-      axe: { run: (root: Document) => Promise<{ violations: readonly { id: string }[] }> };
-    };
-    return (await tool.run(document)).violations.map(({ id }) => id);
-  });
-}
 
 describe("comparing layouts in Chromium", () => {
   let browser: Browser;
@@ -65,12 +52,14 @@ describe("comparing layouts in Chromium", () => {
   test("overlaid shows one drawing of both", async () => {
     await page.getByRole("button", { name: "Overlaid" }).click();
     await expect.poll(() => page.locator(".compare-sheet").count()).toBe(1);
-    await expect.poll(() => page.locator("figcaption").innerText()).toContain("First thoughts, then");
+    await expect
+      .poll(() => page.locator("figcaption").innerText())
+      .toContain("First thoughts, then");
   });
 
   test("the measures are saved as CSV with a column for each layout", async () => {
     const download = page.waitForEvent("download");
-    await page.getByRole("button", { name: "Save as CSV" }).click();
+    await page.getByRole("button", { name: "Save measures as CSV" }).click();
     const text = readFileSync(await (await download).path(), "utf8");
     expect(text.split("\r\n")[0]).toMatch(/^\uFEFF?Measure,Unit,Better,First thoughts,Layout 2$/);
     expect(text).toContain("Conflicts,count,less,");

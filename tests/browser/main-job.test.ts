@@ -18,10 +18,18 @@ import { conflictCount, dragOnSheet } from "./sheet.ts";
 
 const book = cropBook();
 const file = new URL("../../sample-plots/garden-to-solve.json", import.meta.url);
-const read = readPlan(readFileSync(file, "utf8"), "garden-to-solve.json", (id) => book.kind(id) !== undefined);
+const read = readPlan(
+  readFileSync(file, "utf8"),
+  "garden-to-solve.json",
+  (id) => book.kind(id) !== undefined,
+);
 if (!read.ok) throw new Error("the sample does not read");
 const plan = read.value;
-const layout = plan.layouts[0] ?? (() => { throw new Error("no layout"); })();
+const layout =
+  plan.layouts[0] ??
+  (() => {
+    throw new Error("no layout");
+  })();
 const before = runChecks(plan, layout, book);
 const conflicts = before.findings.filter((finding) => finding.severity === "conflict");
 
@@ -98,7 +106,17 @@ describe("the main job in Chromium", () => {
     for (const { code } of layout.beds) expect(text).toContain(code);
     expect(text).toContain("100 mm");
     // The page is drawn, not only written: the first sheet has a fair share of ink.
-    execFileSync("pdftoppm", ["-gray", "-r", "60", "-f", "1", "-l", "1", path, join(folder, "page")]);
+    execFileSync("pdftoppm", [
+      "-gray",
+      "-r",
+      "60",
+      "-f",
+      "1",
+      "-l",
+      "1",
+      path,
+      join(folder, "page"),
+    ]);
     const image = readFileSync(join(folder, "page-1.pgm"));
     const dark = image.filter((value) => value < 128).length / image.length;
     expect(dark).toBeGreaterThan(0.01);

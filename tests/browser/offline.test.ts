@@ -105,7 +105,7 @@ describe("after the first visit, with no network", () => {
   test("the plan opens, is edited, checked and kept, and a file is opened", async () => {
     await page.reload();
     await sheet().waitFor();
-    expect(await conflictCount(page)).toBeGreaterThan(0);
+    await expect.poll(() => conflictCount(page)).toBeGreaterThan(0);
     await retitle("Planned on the train");
     await page.goto(`${siteUrl()}index.html?from=home-screen`);
     await sheet().waitFor();

@@ -1,5 +1,5 @@
 /** The built site once more, from a server that can be told to answer otherwise, as servers do. */
-import { type Server, createServer } from "node:http";
+import { type Server, type ServerResponse, createServer } from "node:http";
 import { siteUrl } from "./browser.ts";
 
 export interface SecondServer {
@@ -12,8 +12,8 @@ export interface SecondServer {
 
 export async function startSecondServer(): Promise<SecondServer> {
   const changes = new Map<string, (text: string) => string>();
-  const server = createServer(async (request, response) => {
-    const path = (request.url ?? "/").replace(/\?.*$/, "").slice(1);
+  const answerTo = async (address: string, response: ServerResponse) => {
+    const path = address.replace(/\?.*$/, "").slice(1);
     const answer = await fetch(new URL(path, siteUrl()));
     const bytes = Buffer.from(await answer.arrayBuffer());
     const change = changes.get(path);
@@ -22,6 +22,9 @@ export async function startSecondServer(): Promise<SecondServer> {
       "cache-control": "no-cache",
     });
     response.end(change ? change(bytes.toString("utf8")) : bytes);
+  };
+  const server = createServer((request, response) => {
+    answerTo(request.url ?? "/", response).catch(() => response.destroy());
   });
   await new Promise<void>((resolve) => {
     server.listen(0, "127.0.0.1", resolve);

@@ -38,10 +38,7 @@ export async function dragOnSheet(
   await page.mouse.down();
   for (let step = 1; step <= 12; step += 1) {
     const share = step / 12;
-    await page.mouse.move(
-      start.x + (end.x - start.x) * share,
-      start.y + (end.y - start.y) * share,
-    );
+    await page.mouse.move(start.x + (end.x - start.x) * share, start.y + (end.y - start.y) * share);
   }
   await beforeRelease?.();
   await page.mouse.up();

@@ -56,10 +56,14 @@ export function sourceAt(id: string, x: number, y: number): Surrounding {
 }
 
 export function drawnPlan(
-  parts: Partial<Pick<Layout, "beds" | "plantings">> & Partial<Pick<Plan, "surroundings" | "varieties">>,
+  parts: Partial<Pick<Layout, "beds" | "plantings">> &
+    Partial<Pick<Plan, "surroundings" | "varieties">>,
 ): { readonly plan: Plan; readonly layout: Layout } {
   const { beds = [], plantings = [], surroundings = [] } = parts;
   const layout: Layout = { id: "layout-1", name: "Layout 1", beds, plantings };
   const varieties = parts.varieties ?? [{ id: "v1", name: "Amber Lantern", kind: "tomato" }];
-  return { plan: { ...emptyPlan("drawn", 2027), varieties, surroundings, layouts: [layout] }, layout };
+  return {
+    plan: { ...emptyPlan("drawn", 2027), varieties, surroundings, layouts: [layout] },
+    layout,
+  };
 }

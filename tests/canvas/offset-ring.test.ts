@@ -62,7 +62,9 @@ test("corners given the other way round make the same ring", () => {
 });
 
 describe("an outline that turns inward", () => {
-  const hook = outlineOf(polygon([0, 0], [10, 0], [10, 10], [7, 10], [7, 3], [3, 3], [3, 10], [0, 10]));
+  const hook = outlineOf(
+    polygon([0, 0], [10, 0], [10, 10], [7, 10], [7, 3], [3, 3], [3, 10], [0, 10]),
+  );
 
   test.each([0.5, 1.5, 1.99, 2.5, 5, 12, 60])("keeps its distance at %s m", (radiusM) => {
     expect(worstError(hook, radiusM)).toBeLessThan(1e-8);
@@ -78,7 +80,10 @@ describe("an outline that turns inward", () => {
 });
 
 test("any star-shaped outline keeps its distance all round", () => {
-  const radii = fc.array(fc.double({ min: 1, max: 10, noNaN: true }), { minLength: 3, maxLength: 12 });
+  const radii = fc.array(fc.double({ min: 1, max: 10, noNaN: true }), {
+    minLength: 3,
+    maxLength: 12,
+  });
   fc.assert(
     fc.property(radii, fc.double({ min: 0.1, max: 30, noNaN: true }), (spokes, radiusM) => {
       const corners = spokes.map((spoke, index) => {

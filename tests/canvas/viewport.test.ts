@@ -75,7 +75,11 @@ describe("fitting", () => {
   });
 
   test("takes less for its inset on a small drawing", () => {
-    const fitted = fittedView({ minX: 0, minY: 0, maxX: 1, maxY: 1 }, { widthPx: 100, heightPx: 100 }, inset);
+    const fitted = fittedView(
+      { minX: 0, minY: 0, maxX: 1, maxY: 1 },
+      { widthPx: 100, heightPx: 100 },
+      inset,
+    );
     expect(fitted.scale).toBeCloseTo(70);
   });
 });

@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { problemText } from "../../src/core/model/problem.ts";
 import { writePlan } from "../../src/core/model/read-plan.ts";
+import { MAX_FILE_BYTES } from "../../src/store/decode-file.ts";
 import { type FakePage, layPage } from "./fake-page.ts";
 import { gardenPlan } from "./garden-plan.ts";
 import { breakRequest } from "./storage-breaker.ts";
@@ -181,6 +182,14 @@ describe("a file that is no plan is refused with its reason, and the open plan s
     await tab.file.openPlanFromFile(file(`\uFEFF${writePlan(otherPlan)}`));
     expect(tab.plan()).toEqual(otherPlan);
     expect(tab.problems()).toEqual([]);
+  });
+
+  test("a file just as large as is read opens", async () => {
+    const whole = writePlan(otherPlan);
+    const padding = " ".repeat(MAX_FILE_BYTES - new TextEncoder().encode(whole).length);
+    await tab.file.openPlanFromFile(file(`${whole}${padding}`));
+    expect(tab.problems()).toEqual([]);
+    expect(tab.plan()).toEqual(otherPlan);
   });
 
   test("the next file that opens takes the problems away", async () => {

@@ -112,9 +112,14 @@ interface Keep {
 function forbiddenZones(stand: Stand, result: CheckResult): readonly Keep[] {
   return result.stands.flatMap((other): readonly Keep[] => {
     if (other === stand || other.kind.group !== stand.kind.group) return [];
-    const distanceM = Math.max(keepFrom(stand, other), keepFrom(other, stand));
+    const distanceM = distanceToKeep(stand, other);
     return distanceM > 0 ? [{ other, distanceM }] : [];
   });
+}
+
+/** Metres that must lie between two stands, whichever puts the other at risk; 0 when none need to. */
+export function distanceToKeep(a: Stand, b: Stand): number {
+  return a.kind.group === b.kind.group ? Math.max(keepFrom(a, b), keepFrom(b, a)) : 0;
 }
 
 function keepFrom(parent: Stand, source: Stand): number {

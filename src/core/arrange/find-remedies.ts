@@ -3,7 +3,7 @@
  * least disturbance first. Never applied unattended.
  */
 import type { IsolationFinding } from "../checks/finding.ts";
-import { stopsPollen } from "../checks/isolation.ts";
+import { isSameLot, stopsPollen } from "../checks/isolation.ts";
 import type { Stand } from "../checks/stand.ts";
 import { changePlantings } from "../edits/object-edits.ts";
 import { shortDate } from "../model/day.ts";
@@ -116,10 +116,24 @@ function coverProposals({ layout, result }: RemedyContext, planting: Planting): 
         ...(cover !== "hand" && stand.kind.breeding === "outcrossing" && stand.carrier === "insects"
           ? ["It needs pollinators inside, or cages opened on alternate days."]
           : []),
+        ...(cover === "cage" ? inTurnWords(result, stand) : []),
       ],
       edit: changePlantings(layout.id, [planting.id], { cover }, `Cover ${planting.code}`),
       disturbance: DISTURBANCE.cover + index,
     }));
+}
+
+/** Cages of one crossing group are opened in turn, never together. */
+function inTurnWords({ stands }: RemedyContext["result"], stand: Stand): readonly string[] {
+  const codes = stands
+    .filter((other) => other.cover === "cage" && other.kind.group === stand.kind.group)
+    .filter((other) => !isSameLot(stand, other))
+    .flatMap(({ planting }) => planting?.code ?? []);
+  if (codes.length === 0) return [];
+  const turn = codes.length === 1 ? "every other day" : `one day in ${codes.length + 1}`;
+  return [
+    `${codes.join(", ")} of its crossing group ${codes.length === 1 ? "is" : "are"} caged too. Without pollinators inside, open one cage a day and keep the others shut: each is open ${turn}.`,
+  ];
 }
 
 /** Cutting a source that is not kept for seed, or no longer keeping seed of the parent at risk. */

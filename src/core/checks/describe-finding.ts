@@ -1,7 +1,8 @@
 /** Findings to words: the one place that makes them, for screen, paper and command line alike. */
 import { shortDate } from "../model/day.ts";
 import { cautions } from "../crops/cautions.ts";
-import { findSource } from "../crops/sources.ts";
+import { levelEntry } from "../crops/levels.ts";
+import { citedAs } from "../crops/sources.ts";
 import type { LengthUnit } from "../model/length.ts";
 import { formatDistance, formatLength, formatMeasured } from "../model/length.ts";
 import type { Layout, Plan } from "../model/plan.ts";
@@ -164,15 +165,14 @@ export function requirementText(pair: IsolationPair, wording: Wording): string {
   const stand = wording.standOf(pair.seedParent);
   const form = stand?.kind.forms?.find((entry) => entry.id === stand.variety?.form)?.name;
   const kind = [form, stand?.kind.name].filter((part) => part !== undefined).join(" ");
-  const source = requirement.source === null ? undefined : findSource(requirement.source);
-  const origin = source
-    ? source.trust === "seen"
-      ? source.title
-      : source.trust
-    : requirement.why;
-  const picked = requirement.isPicked === true ? ", a figure picked for this variety" : "";
+  const origin = requirement.source === null ? requirement.why : citedAs(requirement.source);
+  const figure = stand?.kind.isolation.find(({ id }) => id === requirement.figure);
+  const picked =
+    requirement.isPicked === true && figure
+      ? `${levelEntry(figure.figureClass).name} as picked for this variety, `
+      : "";
   const changed = (requirement.adjustments ?? []).map((step) => `; ${step.why}`).join("");
-  const from = `${origin}${picked}${changed}`;
+  const from = `${picked}${origin}${changed}`;
   return kind === "" ? from : `${kind}, ${from}`;
 }
 
@@ -194,7 +194,11 @@ function otherWaySentence(other: IsolationPair, worst: IsolationPair, wording: W
   const parent = wording.nameOf(other.seedParent);
   if (other.requiredM === worst.requiredM) return `Seed of ${parent} is at risk as well.`;
   const needed = formatDistance(other.requiredM ?? 0, wording.unit);
-  return `Seed of ${parent} is at risk as well; it needs ${needed}.`;
+  const { isPicked, adjustments } = other.requirement ?? {};
+  // What the grower chose is named wherever it counts.
+  const chosen =
+    isPicked === true || adjustments !== undefined ? ` (${requirementText(other, wording)})` : "";
+  return `Seed of ${parent} is at risk as well; it needs ${needed}${chosen}.`;
 }
 
 function relationSentence(pair: IsolationPair, { standOf }: Wording): readonly string[] {
@@ -232,7 +236,6 @@ function describePopulation(
 ): Description {
   const stand = standOf(finding.subjects[0] ?? "");
   const name = stand?.variety?.name ?? nameOf(finding.variety);
-  const source = findSource(finding.source);
   const why =
     finding.floor === "viable"
       ? "below that the seed is hardly worth keeping"
@@ -240,7 +243,7 @@ function describePopulation(
   return {
     title: `${name}: ${finding.plants} seed plants of ${finding.needed}`,
     sentences: [
-      `${finding.needed} plants of ${stand?.kind.name ?? "this kind"} are advised (${source ? (source.trust === "seen" ? source.title : source.trust) : finding.source}); ${why}.`,
+      `${finding.needed} plants of ${stand?.kind.name ?? "this kind"} are advised (${citedAs(finding.source)}); ${why}.`,
     ],
   };
 }

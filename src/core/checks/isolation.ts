@@ -56,18 +56,33 @@ export function isolationPairs(
   for (const group of groupStands(stands).values()) {
     const changed = earlier && group.filter((stand) => earlier.changed.has(stand.id));
     const near = changed && changed.length < group.length ? null : nearStands(group);
-    const rank = new Map(group.map((stand, index) => [stand.id, index]));
     for (const parent of group) {
       if (!parent.isSeedParent) continue;
       const before = earlier?.changed.has(parent.id) ? undefined : earlier?.byParent.get(parent.id);
       const kept = before && earlier ? keptPairs(before, earlier.changed) : [];
-      const candidates = before && changed ? changed : (near?.(parent) ?? group);
-      const found = candidates.flatMap((source) => tryPair(parent, source, book));
-      fresh.push(...found);
-      byParent.set(parent.id, inOrder(found.length === 0 ? kept : [...kept, ...found], rank));
+      const found: IsolationPair[] = [];
+      for (const source of before && changed ? changed : (near?.(parent) ?? group)) {
+        const pair = closePair(parent, source, book);
+        if (pair) found.push(pair);
+      }
+      for (const pair of found) fresh.push(pair);
+      byParent.set(parent.id, kept.length === 0 ? found : [...kept, ...found]);
     }
+    if (earlier) putInOrder(group, byParent);
   }
   return { byParent, pairs: stands.flatMap((stand) => byParent.get(stand.id) ?? []), fresh };
+}
+
+/** Carried-forward lists in the order of the stands, as a fresh run makes them. */
+function putInOrder(
+  group: readonly Stand[],
+  byParent: Map<string, readonly IsolationPair[]>,
+): void {
+  const rank = new Map(group.map((stand, index) => [stand.id, index]));
+  for (const { id } of group) {
+    const pairs = byParent.get(id);
+    if (pairs) byParent.set(id, inOrder(pairs, rank));
+  }
 }
 
 /** The pairs whose source is unchanged; the same list when all are. */
@@ -115,22 +130,20 @@ function nearStands(group: readonly Stand[]): ((parent: Stand) => readonly Stand
     const { minX, minY, maxX, maxY } = parent.outline.bounds;
     return index
       .search(minX - reach, minY - reach, maxX + reach, maxY + reach)
+      .sort((a, b) => a - b)
       .map((position) => group[position] as Stand);
   };
 }
 
 /** The pair, unless distance clears it or the two never cross. */
-function tryPair(parent: Stand, source: Stand, book: CropBook): readonly IsolationPair[] {
-  if (!source.shedsPollen || isSameLot(parent, source)) return NONE;
+function closePair(parent: Stand, source: Stand, book: CropBook): IsolationPair | null {
   const required = parent.requirement?.metres ?? null;
   if (required !== null && boundsGap(parent.outline.bounds, source.outline.bounds) >= required) {
-    return NONE;
+    return null;
   }
   const pair = isolationPair(parent, source, book);
-  return pair !== null && pair.standing !== "distance" ? [pair] : NONE;
+  return pair !== null && pair.standing !== "distance" ? pair : null;
 }
-
-const NONE: readonly IsolationPair[] = [];
 
 /** Plantings of one variety add up to one population, unless the grower keeps two lots apart. */
 export function isSameLot(a: Stand, b: Stand): boolean {

@@ -33,7 +33,23 @@ function makeBook(ownKinds: readonly Kind[]): CropBook {
       spellings(text)
         .map((spelling) => names.get(spelling))
         .find((kind) => kind !== undefined),
-    relation: speciesRelation,
+    relation: remembered(speciesRelation),
+  };
+}
+
+type RelationOf = (a: Kind, b: Kind) => KindRelation;
+
+/** The same answers, looked up once for each pair of kinds: a field asks thousands of times. */
+function remembered(relationOf: RelationOf): RelationOf {
+  const known = new Map<Kind, Map<Kind, KindRelation>>();
+  return (a, b) => {
+    let row = known.get(a);
+    if (!row) known.set(a, (row = new Map()));
+    const found = row.get(b);
+    if (found) return found;
+    const made = relationOf(a, b);
+    row.set(b, made);
+    return made;
   };
 }
 

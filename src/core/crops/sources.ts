@@ -15,3 +15,12 @@ const byId = new Map(sources.map((source) => [source.id, source]));
 export function findSource(id: string): Source | undefined {
   return byId.get(id);
 }
+
+/** How a figure's source is named in a sentence: title and publisher, or why it has neither. */
+export function citedAs(sourceId: string): string {
+  const source = findSource(sourceId);
+  if (!source) return sourceId;
+  if (source.trust !== "seen") return source.trust;
+  const isNamed = source.authority === "regulator" || source.title.includes(source.publisher);
+  return isNamed ? source.title : `${source.title}, ${source.publisher}`;
+}

@@ -1,12 +1,22 @@
-/** Checked features to a plan: varieties from kind and name, one layout, no beds. */
+/**
+ * Checked features to a plan: varieties from kind and name, one layout; beds and other ground
+ * only from files that Wideberth wrote.
+ */
 import type { Kind } from "../crops/crop.ts";
 import type { LonLat } from "../geometry/local-frame.ts";
 import { civilFromDay, dayFromCivil, isoFromDay } from "../model/day.ts";
 import { emptyPlan } from "../model/empty-plan.ts";
-import type { Layout, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
+import type { Bed, Layout, Plan, Planting, Shape, Surrounding, Variety } from "../model/plan.ts";
 import type { Corner } from "../model/ring.ts";
 import { LIMITS } from "../model/schema-parts.ts";
-import { type Feature, type FeatureProperties, knownProperties } from "./geojson-schema.ts";
+import {
+  type Feature,
+  type FeatureProperties,
+  type GroundFeature,
+  knownProperties,
+  ownFields,
+  writtenProperties,
+} from "./geojson-schema.ts";
 
 export interface PlacedFeature {
   readonly index: number;
@@ -14,6 +24,13 @@ export interface PlacedFeature {
   readonly kind: Kind;
   /** Sheet metres; a Point is one ring of one corner. */
   readonly rings: readonly (readonly Corner[])[];
+}
+
+/** Ground on which nothing flowers, as Wideberth itself writes it. */
+export interface PlacedGround {
+  readonly index: number;
+  readonly feature: GroundFeature;
+  readonly rings: PlacedFeature["rings"];
 }
 
 /** What a plan keeps of a feature beyond its own fields. */
@@ -31,15 +48,20 @@ export function planFromFeatures(
   features: readonly PlacedFeature[],
   origin: LonLat,
   name: string,
+  grounds: readonly PlacedGround[] = [],
 ): Plan {
-  const ids = planIds(features);
+  const allIds = planIds([...features, ...grounds]);
+  const ids = allIds.slice(0, features.length);
+  const ground = groundOf(grounds, allIds.slice(features.length));
   const varieties = varietyList();
   const plantings: Planting[] = [];
   const surroundings: Surrounding[] = [];
   features.forEach((placed, place) => {
     const id = ids[place] as string;
-    if (placed.feature.geometry.type === "Point") surroundings.push(sourceOf(placed, id));
-    else plantings.push(plantingOf(placed, id, varieties.idFor(placed, id)));
+    const isSource =
+      placed.feature.geometry.type === "Point" || placed.feature.properties["wideberth"] === "source";
+    if (isSource) surroundings.push(sourceOf(placed, id));
+    else plantings.push(plantingOf(placed, id, varieties.idFor(placed, id), ground.beds));
   });
   const title = name.slice(0, LIMITS.name);
   const plan = emptyPlan("geojson", 2000);
@@ -49,13 +71,18 @@ export function planFromFeatures(
     season: seasonOf(features),
     site: { ...plan.site, name: title, position: { ...origin } },
     varieties: varieties.list,
-    surroundings,
-    layouts: [{ ...(plan.layouts[0] as Layout), plantings }],
+    surroundings: [...surroundings, ...ground.surroundings],
+    layouts: [{ ...(plan.layouts[0] as Layout), beds: ground.beds, plantings }],
   };
 }
 
+interface IdSource {
+  readonly index: number;
+  readonly feature: Pick<Feature, "id">;
+}
+
 /** The id of a feature: its own, or one made from its place in the list, counted from 1. */
-export function featureId({ feature, index }: Pick<PlacedFeature, "feature" | "index">) {
+export function featureId({ feature, index }: IdSource) {
   return feature.id ?? `feature-${index + 1}`;
 }
 
@@ -70,12 +97,12 @@ export function featureIds(plan: Plan, layout: Layout): (id: string) => string |
 }
 
 /** Ids fit for a plan file; a feature's own id wherever it is one. */
-function planIds(features: readonly PlacedFeature[]): readonly string[] {
+function planIds(features: readonly IdSource[]): readonly string[] {
   const own = features.map((placed) => String(featureId(placed)));
   const taken = new Set(own);
   return own.map((id, place) => {
     if (PLAN_ID.test(id)) return id;
-    let made = `feature-${(features[place] as PlacedFeature).index + 1}`;
+    let made = `feature-${(features[place] as IdSource).index + 1}`;
     while (taken.has(made)) made += "-x";
     taken.add(made);
     return made;
@@ -85,12 +112,14 @@ function planIds(features: readonly PlacedFeature[]): readonly string[] {
 function extrasOf(placed: PlacedFeature, id: string): FeatureExtras {
   const given = featureId(placed);
   const { properties } = placed.feature;
+  const isWritten = writtenHere(properties);
   // Half a bloom window cannot be used, but is not thrown away either.
   const isHalf = (properties.bloomStart === undefined) !== (properties.bloomEnd === undefined);
   const unread = Object.entries(properties).flatMap(([key, value]) => {
     const isLoneDate = isHalf && /^bloom(Start|End)$/.test(key) && typeof value === "number";
     if (isLoneDate) return [[key, isoFromDay(value)] as const];
-    return knownProperties.has(key) ? [] : [[key, value] as const];
+    const isRead = knownProperties.has(key) || (isWritten && writtenProperties.has(key));
+    return isRead ? [] : [[key, value] as const];
   });
   return {
     ...(given === id ? {} : { featureId: given }),
@@ -117,16 +146,93 @@ function varietyList() {
   return { list, idFor };
 }
 
-function plantingOf(placed: PlacedFeature, id: string, variety: string): Planting {
-  const { properties } = placed.feature;
-  const [outer = [], ...holes] = placed.rings.map((ring) =>
+/** Whether the feature says that Wideberth wrote it. */
+function writtenHere(properties: Readonly<Record<string, unknown>>): boolean {
+  return properties["wideberth"] === "planting" || properties["wideberth"] === "source";
+}
+
+function ownOf(properties: FeatureProperties) {
+  return writtenHere(properties) ? ownFields.parse(properties) : {};
+}
+
+function polygonOf(rings: PlacedFeature["rings"]) {
+  const [outer = [], ...holes] = rings.map((ring) =>
     ring.map(([x, y]): [number, number] => [x, y]),
   );
+  return {
+    shape: "polygon" as const,
+    corners: outer,
+    ...(holes.length > 0 ? { holes } : {}),
+  };
+}
+
+function shapeOf({
+  feature,
+  rings,
+}: {
+  readonly feature: Pick<Feature, "geometry">;
+  readonly rings: PlacedFeature["rings"];
+}): Shape {
+  const [x, y] = rings[0]?.[0] ?? [0, 0];
+  return feature.geometry.type === "Point" ? { shape: "point", x, y } : polygonOf(rings);
+}
+
+/** Beds and the surroundings that do not flower. */
+function groundOf(grounds: readonly PlacedGround[], ids: readonly string[]) {
+  const beds: Bed[] = [];
+  const surroundings: Surrounding[] = [];
+  grounds.forEach((placed, place) => {
+    const id = ids[place] as string;
+    const { wideberth: what, code, label, note } = placed.feature.properties;
+    const rest = note === undefined ? {} : { note };
+    if (what === "bed") {
+      beds.push({ id, code: code ?? id, outline: polygonOf(placed.rings), ...rest });
+      return;
+    }
+    surroundings.push({
+      id,
+      label: label ?? what,
+      what,
+      outline: shapeOf(placed),
+      flowering: "yes",
+      cover: "none",
+      ...rest,
+    });
+  });
+  return { beds, surroundings };
+}
+
+/** Fields of a planting that only Wideberth writes. */
+function ownPlantingFields(properties: FeatureProperties, beds: readonly Bed[]) {
+  const own = ownOf(properties);
+  const bed = beds.find(({ code }) => code === own.bed);
+  return {
+    ...(own.code === undefined ? {} : { code: own.code }),
+    ...(bed === undefined ? {} : { bed: bed.id }),
+    ...(own.startMethod === undefined || own.startDate === undefined
+      ? {}
+      : { start: { method: own.startMethod, date: own.startDate } }),
+    ...(own.plants === undefined ? {} : { plants: own.plants }),
+    ...(own.rows === undefined ? {} : { rows: own.rows }),
+    ...(own.lot === undefined ? {} : { lot: own.lot }),
+    ...(own.keepApart === undefined ? {} : { keepApart: own.keepApart }),
+    ...(own.note === undefined ? {} : { note: own.note }),
+  };
+}
+
+function plantingOf(
+  placed: PlacedFeature,
+  id: string,
+  variety: string,
+  beds: readonly Bed[],
+): Planting {
+  const { properties } = placed.feature;
   const planting: Planting = {
     id,
     code: String(featureId(placed)),
     variety,
-    outline: { shape: "polygon", corners: outer, ...(holes.length > 0 ? { holes } : {}) },
+    outline: polygonOf(placed.rings),
+    ...ownPlantingFields(properties, beds),
     purpose: properties.purpose ?? "seed",
     ...bloomOf(properties),
     ...(properties.isolationM === undefined ? {} : { isolationM: properties.isolationM }),
@@ -139,18 +245,21 @@ function plantingOf(placed: PlacedFeature, id: string, variety: string): Plantin
 
 function sourceOf(placed: PlacedFeature, id: string): Surrounding {
   const { properties } = placed.feature;
-  const [x, y] = placed.rings[0]?.[0] ?? [0, 0];
+  const { label, note } = ownOf(properties);
   const name = (properties.variety ?? "").trim();
   const source: Surrounding = {
     id,
-    label: `${featureId(placed)} ${name === "" ? placed.kind.name : name}`.slice(0, LIMITS.name),
+    label: (
+      label ?? `${featureId(placed)} ${name === "" ? placed.kind.name : name}`
+    ).slice(0, LIMITS.name),
     what: "pollen",
-    outline: { shape: "point", x, y },
+    outline: shapeOf(placed),
     kind: placed.kind.id,
     ...(name === "" ? {} : { varietyName: name }),
     ...bloomOf(properties),
     flowering: properties.flowering ?? "yes",
     cover: properties.cover ?? "none",
+    ...(note === undefined ? {} : { note }),
   };
   return { ...source, ...extrasOf(placed, id) };
 }

@@ -139,6 +139,43 @@ export const featureSchema = z.looseObject(
   wants("a Feature object"),
 );
 
+/** What a feature written by Wideberth may be beside a planting or a pollen source. */
+export const groundRoles = ["bed", "hedge", "building", "water", "path", "other"] as const;
+
+/** Ground on which nothing flowers: no kind is asked for. */
+export const groundSchema = z.looseObject(
+  {
+    type: z.literal("Feature", wants('"Feature"')),
+    id: z.union([z.string().min(1).max(LIMITS.name), z.number()]).optional(),
+    geometry,
+    properties: z.looseObject({
+      wideberth: z.enum(groundRoles),
+      code: maybe(name),
+      label: maybe(name),
+      note: maybe(z.string(wants("text")).max(LIMITS.note)),
+    }),
+  },
+  wants("a Feature object"),
+);
+
+/** What only a planting written by Wideberth has; whatever cannot be used is left out. */
+export const ownFields = z.object({
+  code: name.optional().catch(undefined),
+  label: name.optional().catch(undefined),
+  bed: name.optional().catch(undefined),
+  lot: name.optional().catch(undefined),
+  note: z.string().max(LIMITS.note).optional().catch(undefined),
+  plants: z.int().min(0).max(10_000_000).optional().catch(undefined),
+  rows: z.int().min(0).max(10_000_000).optional().catch(undefined),
+  keepApart: z.literal(true).optional().catch(undefined),
+  startMethod: z.enum(["sown", "transplanted"]).optional().catch(undefined),
+  startDate: z
+    .string()
+    .transform((text) => dayFromIso(text) ?? undefined)
+    .optional()
+    .catch(undefined),
+});
+
 export const collectionSchema = z.looseObject(
   {
     type: z.literal("FeatureCollection", wants('"FeatureCollection"')),
@@ -152,6 +189,14 @@ export const collectionSchema = z.looseObject(
 
 export type Feature = z.output<typeof featureSchema>;
 export type FeatureProperties = Feature["properties"];
+export type GroundFeature = z.output<typeof groundSchema>;
 
 /** The properties Wideberth reads; all others are kept as they are. */
 export const knownProperties: ReadonlySet<string> = new Set(Object.keys(properties.shape));
+
+/** Those it writes beside, and reads again where `wideberth` says that it wrote them. */
+export const writtenProperties: ReadonlySet<string> = new Set([
+  ...Object.keys(ownFields.shape),
+  "wideberth",
+  "kindName",
+]);

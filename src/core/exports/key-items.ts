@@ -3,8 +3,10 @@ import type { CropBook } from "../crops/crop-book.ts";
 import type { Plan } from "../model/plan.ts";
 import { type FlowItem, heading, lineHeight, textLines, wrapText } from "./flow.ts";
 import { type StyleName, TYPE_PT, styleNames, styles } from "./map-style.ts";
+import { rowMarks } from "./row-marks.ts";
 import { type Mark, type PagePoint, type TextRuler, boxRing, line } from "./scene.ts";
 import { type SheetDrawing, areaMarks, signRing } from "./sheet-drawing.ts";
+import { stakeMarks } from "./stake-marks.ts";
 
 const SWATCH = { width: 10, height: 6 } as const;
 const SWATCH_GAP_MM = 3;
@@ -59,6 +61,10 @@ function styleSwatch(style: StyleName, left: number, top: number): readonly Mark
     const centre = { x: left + SWATCH.width / 2, y: top + SWATCH.height / 2 };
     return areaMarks({ style, hatch: null }, [signRing(centre)]);
   }
+  if (style === "rows") return rowSwatch(left, top);
+  if (style === "stake") {
+    return stakeMarks("", { x: left + SWATCH.width / 2, y: top + SWATCH.height / 2 });
+  }
   if (style !== "measure") return areaMarks({ style, hatch: null }, [swatchRing(left, top)]);
   const middle = top + SWATCH.height / 2;
   const { pen } = styles.measure;
@@ -80,6 +86,20 @@ function styleSwatch(style: StyleName, left: number, top: number): readonly Mark
     end(left + 0.7),
     end(left + SWATCH.width - 0.7),
   ];
+}
+
+function rowSwatch(left: number, top: number): readonly Mark[] {
+  const { width, height } = SWATCH;
+  return rowMarks(
+    { shape: "rectangle", x: 0, y: 0, widthM: 1, lengthM: 1, turnDeg: 0 },
+    3,
+    [
+      { x: left, y: top },
+      { x: left + width, y: top },
+      { x: left + width, y: top + height },
+      { x: left, y: top + height },
+    ],
+  );
 }
 
 function swatchRing(left: number, top: number): readonly PagePoint[] {

@@ -37,7 +37,8 @@ function noteColumns(frame: PageFrame): readonly Box[] {
   }));
 }
 
-function roomBelowHeader({ size }: PageFrame): Box {
+/** The page without header and margins. */
+export function roomBelowHeader({ size }: PageFrame): Box {
   return {
     left: PAGE_MARGIN_MM,
     top: PAGE_MARGIN_MM + HEADER_MM,
@@ -46,15 +47,23 @@ function roomBelowHeader({ size }: PageFrame): Box {
   };
 }
 
-export function notePages(items: readonly FlowItem[], setting: ListPageSetting): readonly Page[] {
+/** Pages in as many columns as the notes, or in one. */
+export function flowPages(
+  name: string,
+  items: readonly FlowItem[],
+  setting: ListPageSetting,
+  mostColumns = 2,
+): readonly Page[] {
+  const columns =
+    mostColumns === 1 ? [roomBelowHeader(setting.frame)] : noteColumns(setting.frame);
   const bodies: (readonly Mark[])[] = [];
   let waiting = items;
   while (waiting.length > 0) {
-    const { marks, rest } = flowInto(waiting, noteColumns(setting.frame));
+    const { marks, rest } = flowInto(waiting, columns);
     bodies.push(marks);
     waiting = rest;
   }
-  return titledPages("Notes", bodies, setting);
+  return titledPages(name, bodies, setting);
 }
 
 export function plotPages(rows: readonly PlotRow[], setting: ListPageSetting): readonly Page[] {
@@ -62,7 +71,8 @@ export function plotPages(rows: readonly PlotRow[], setting: ListPageSetting): r
   return titledPages("Plot list", bodies, setting);
 }
 
-function titledPages(
+/** Bodies as pages with the map's header; several are counted. */
+export function titledPages(
   name: string,
   bodies: readonly (readonly Mark[])[],
   { plan, frame, stamp, ruler }: ListPageSetting,

@@ -3,9 +3,11 @@ import type { CheckResult } from "../checks/run-checks.ts";
 import type { IsolationFinding } from "../checks/finding.ts";
 import type { CropBook } from "../crops/crop-book.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
-import type { Layout, Plan } from "../model/plan.ts";
+import type { AreaShape, Layout, Plan } from "../model/plan.ts";
+import type { Point } from "../geometry/point.ts";
 import { type Hatch, hatchByGroup } from "./hatch.ts";
 import { type StyleName, coverWords, plantingStyle, surroundingStyle } from "./map-style.ts";
+import { setOut } from "./set-out.ts";
 
 /** Everything the map is made from. */
 export interface PlotMapInput {
@@ -25,6 +27,8 @@ export interface MapItem {
   readonly group: string | null;
   /** Words on the map; empty for none. */
   readonly label: string;
+  /** How many rows, and the outline they run along; plantings only. */
+  readonly rows?: { readonly count: number | undefined; readonly shape: AreaShape };
 }
 
 /** A finding that is measured between two places, with its number in the list of findings. */
@@ -37,9 +41,14 @@ export interface MapContent {
   /** In drawing order: the lowest first. */
   readonly items: readonly MapItem[];
   readonly measured: readonly NumberedFinding[];
+  /** Where the tapes are held, when the set-out table goes with the map. */
+  readonly stakes: readonly { readonly letter: string; readonly place: Point }[];
 }
 
-export function mapContent({ plan, layout, result, book }: PlotMapInput): MapContent {
+export function mapContent(
+  { plan, layout, result, book }: PlotMapInput,
+  hasStakes = false,
+): MapContent {
   const hatches = hatchByGroup(plan, (kind) => book.kind(kind)?.group);
   const kinds = new Map(plan.varieties.map((variety) => [variety.id, variety.kind]));
   const hatched = (kind: string | undefined) => {
@@ -57,6 +66,7 @@ export function mapContent({ plan, layout, result, book }: PlotMapInput): MapCon
   const plain = { hatch: null, group: null };
   return {
     measured,
+    stakes: hasStakes ? stakesOf(layout) : [],
     items: [
       ...(plan.site.outline
         ? [
@@ -92,8 +102,19 @@ export function mapContent({ plan, layout, result, book }: PlotMapInput): MapCon
         outline: outlineOf(planting.outline),
         style: plantingStyle(planting, inConflict.has(planting.id)),
         ...hatched(kinds.get(planting.variety)),
+        rows: { count: planting.rows, shape: planting.outline },
         label: [planting.code, coverWords(planting.cover)].filter((part) => part !== "").join(" "),
       })),
     ],
   };
+}
+
+function stakesOf(layout: Layout): MapContent["stakes"] {
+  const found = setOut(layout);
+  return found
+    ? [
+        { letter: "A", place: found.a },
+        { letter: "B", place: found.b },
+      ]
+    : [];
 }

@@ -15,7 +15,9 @@ export type StyleName =
   | "path"
   | "other"
   | "site"
-  | "measure";
+  | "measure"
+  | "rows"
+  | "stake";
 
 export interface Style {
   readonly pen: Pen;
@@ -31,6 +33,8 @@ export const styles: Readonly<Record<StyleName, Style>> = {
   "not seed": { pen: { widthMm: 0.4, dashMm: [1.5, 0.9] }, words: "not kept for seed" },
   conflict: { pen: { widthMm: 1.1 }, isDouble: true, words: "named in a conflict" },
   measure: { pen: { widthMm: 0.35 }, words: "too close, with its number in the list" },
+  rows: { pen: { widthMm: 0.3 }, words: "ends of the rows; the dot: row 1, first plant" },
+  stake: { pen: { widthMm: 0.35 }, words: "stake to measure from; A is the origin" },
   pollen: {
     pen: { widthMm: 0.4, dashMm: [2.4, 0.8, 0.4, 0.8] },
     words: "pollen source beyond the beds",

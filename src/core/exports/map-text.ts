@@ -1,7 +1,9 @@
 /** Titles and lines that stand on every page of a plot map. */
 import { civilFromDay, longDate } from "../model/day.ts";
 import type { Layout, Plan } from "../model/plan.ts";
+import type { CompanionId } from "./companion-ids.ts";
 import { ratioText } from "./drawing-ratio.ts";
+import { planRevision } from "./file-name.ts";
 import type { MapSheet, SheetPlan } from "./page-plan.ts";
 import type { Orientation, PaperName } from "./paper.ts";
 
@@ -12,6 +14,8 @@ export interface PlotMapSettings {
   readonly ratio: number;
   /** Printed as it is; core has no clock. Best `2027-03-02 09:40`: then it also dates the file. */
   readonly printedAt: string;
+  /** Sheets that go with the map; absent: none. */
+  readonly companions?: readonly CompanionId[];
 }
 
 /** `Seed plots, Fallow End, season 2027`. */
@@ -26,7 +30,8 @@ export function mapTitle(plan: Plan): string {
 export function stampText(plan: Plan, layout: Layout, settings: PlotMapSettings): string {
   const ratio = `${ratioText(settings.ratio, plan.units)} on ${settings.paper}`;
   const title = plan.title === plan.site.name ? [] : [plan.title];
-  return [...title, layout.name, ratio, `printed ${settings.printedAt}`]
+  const revision = `rev ${planRevision(plan, layout)}`;
+  return [...title, layout.name, revision, ratio, `printed ${settings.printedAt}`]
     .filter((part) => part !== "")
     .join("  ·  ");
 }

@@ -30,5 +30,28 @@ export function openPlanText(text: string, fileName: string, book: CropBook): Re
     from === "plan"
       ? readPlanValue(value, fileName, (kind) => book.kind(kind) !== undefined)
       : readGeojson(value, fileName, book);
-  return read.ok ? { ok: true, value: { plan: read.value, from } } : read;
+  if (!read.ok) return read;
+  // Fields nobody knows are kept, but a number beyond all numbers would not be: it saves as null.
+  const field = infinitePlace(value, "");
+  if (field !== null) {
+    return refuse({
+      file: fileName,
+      object: "",
+      field,
+      got: "a number too large",
+      expected: "a finite number",
+    });
+  }
+  return { ok: true, value: { plan: read.value, from } };
+}
+
+/** Path of the first number that is not finite, or null. */
+function infinitePlace(value: unknown, path: string): string | null {
+  if (typeof value === "number") return Number.isFinite(value) ? null : path;
+  if (typeof value !== "object" || value === null) return null;
+  for (const [key, inner] of Object.entries(value)) {
+    const found = infinitePlace(inner, path === "" ? key : `${path}.${key}`);
+    if (found !== null) return found;
+  }
+  return null;
 }

@@ -19,9 +19,9 @@ const LOWEST_ROW_MM = 9;
 const HEAD_MM = 10;
 
 const plot: Column = {
-  title: "Plot, square",
+  title: "Plot, square, walk",
   share: 16,
-  cell: (row) => [row.code, row.square],
+  cell: (row) => [row.code, `${row.square}${row.walk === "" ? "" : ` · ${row.walk}`}`],
   isBold: true,
 };
 const variety: Column = {

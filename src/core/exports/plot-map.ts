@@ -3,9 +3,11 @@
  * then the notes, then the plot list.
  */
 import type { Layout, Plan } from "../model/plan.ts";
+import { companionPages } from "./companion-pages.ts";
 import { farSources } from "./far-sources.ts";
+import { exportFileName } from "./file-name.ts";
 import { numberedWords } from "./finding-items.ts";
-import { notePages, noteWidth, plotPages } from "./list-pages.ts";
+import { flowPages, noteWidth, plotPages } from "./list-pages.ts";
 import { mapGrid } from "./map-grid.ts";
 import { type PlotMapInput, mapContent } from "./map-items.ts";
 import { type MapSet, type MapSheetPage, mapSheetPage } from "./map-sheets.ts";
@@ -66,15 +68,9 @@ export async function plotMapPdf(
   return { bytes, pages: pages.length, unplacedLabels };
 }
 
-/** `fallow-end-2027-layout-1-plot-map.pdf`: letters and digits of any script, joined by dashes. */
+/** `fallow-end-2027-layout-1-plot-map-rev-k7q2m.pdf`. */
 export function plotMapFileName(plan: Plan, layout: Layout): string {
-  const name = [plan.site.name || plan.title, plan.season.name, layout.name, "plot map"]
-    .join(" ")
-    .normalize("NFC")
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, "-")
-    .replace(/^-+|-+$/g, "");
-  return `${Array.from(name).slice(0, 100).join("")}.pdf`;
+  return exportFileName(plan, layout, "plot map", "pdf");
 }
 
 interface Part {
@@ -100,7 +96,7 @@ export function plotMapPages(
   if (count > MAX_SHEETS) {
     throw new RangeError(`1:${ratio} on ${paper} takes ${count} sheets, more than ${MAX_SHEETS}`);
   }
-  const content = mapContent(input);
+  const content = mapContent(input, settings.companions?.includes("set-out"));
   const isFar = (id: string) =>
     !content.items.some(
       (item) =>
@@ -158,7 +154,11 @@ function wordPages(set: MapSet, made: readonly MapSheetPage[]): Part {
     ruler,
   );
   return {
-    pages: [...notePages(notes, setting), ...plotPages(plotRows(input, set.grid), setting)],
+    pages: [
+      ...flowPages("Notes", notes, setting),
+      ...plotPages(plotRows(input, set.grid), setting),
+      ...companionPages(set.settings.companions ?? [], input, setting),
+    ],
     unplaced,
   };
 }

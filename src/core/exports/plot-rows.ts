@@ -17,9 +17,12 @@ import type { Plan, Planting } from "../model/plan.ts";
 import { type MapGrid, gridReference } from "./map-grid.ts";
 import type { PlotMapInput } from "./map-items.ts";
 import { coverWords } from "./map-style.ts";
+import { walkingNumbers } from "./walking-order.ts";
 
 export interface PlotRow {
   readonly code: string;
+  /** Its number on the walk through the garden. */
+  readonly walk: string;
   readonly square: string;
   readonly kind: string;
   readonly variety: string;
@@ -44,15 +47,15 @@ export function plotRows(input: PlotMapInput, grid: MapGrid): readonly PlotRow[]
   ]);
   const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety]));
   const date = dateWriter(plan);
-  return [...layout.plantings]
-    .sort((a, b) => compareCodes(a.code, b.code))
-    .map((planting): PlotRow => {
+  const walk = walkingNumbers(layout);
+  return byCode(layout.plantings).map((planting): PlotRow => {
       const variety = varieties.get(planting.variety);
       const stand = result.standById.get(planting.id);
       const pair = nearest.get(planting.id);
       const other = pair && (pair.seedParent === planting.id ? pair.pollenSource : pair.seedParent);
       return {
         code: planting.code,
+        walk: String(walk.get(planting.id) ?? ""),
         square: stand ? gridReference(grid, boundsCentre(stand.outline.bounds)) : "",
         kind: book.kind(variety?.kind ?? "")?.name ?? "",
         variety: `${variety?.name ?? ""}${variety?.hybrid === true ? " (hybrid)" : ""}`.trim(),
@@ -140,6 +143,11 @@ function bloomText(
 /** Years are written where the season runs over New Year. */
 function dateWriter({ season }: Plan): (day: number) => string {
   return civilFromDay(season.first).year === civilFromDay(season.last).year ? shortDate : longDate;
+}
+
+/** Plantings or beds in the order of their codes, `B2-1` before `B10-1`. */
+export function byCode<T extends { readonly code: string }>(items: readonly T[]): readonly T[] {
+  return [...items].sort((a, b) => compareCodes(a.code, b.code));
 }
 
 /** Numbers within codes count as numbers. */

@@ -10,7 +10,14 @@ import { isoFromDay } from "../model/day.ts";
 import type { Plan } from "../model/plan.ts";
 import { type Problem, type Read, refuse, shown } from "../model/problem.ts";
 import { type Corner, ringProblem } from "../model/ring.ts";
-import { type Feature, collectionSchema, featureSchema } from "./geojson-schema.ts";
+import {
+  type Feature,
+  type GroundFeature,
+  collectionSchema,
+  featureSchema,
+  groundRoles,
+  groundSchema,
+} from "./geojson-schema.ts";
 import { type PlacedFeature, featureId, planFromFeatures } from "./geojson-plan.ts";
 
 const MAX_PROBLEMS = 50;
@@ -32,8 +39,15 @@ export function readGeojson(value: unknown, file: string, book: CropBook): Read<
   if (crs) return refuse(crs);
   const problems: Problem[] = [];
   const features: ReadFeature[] = [];
+  const grounds: ReadGround[] = [];
   collection.data.features.forEach((raw, index) => {
     const object = `features[${index}]${idText(raw)}`;
+    if (isGround(raw)) {
+      const ground = groundSchema.safeParse(raw);
+      if (ground.success) grounds.push({ object, index, feature: ground.data });
+      else problems.push(...problemsOf(ground.error.issues, raw, file, object));
+      return;
+    }
     const parsed = featureSchema.safeParse(raw);
     if (!parsed.success) problems.push(...problemsOf(parsed.error.issues, raw, file, object));
     else {
@@ -42,19 +56,20 @@ export function readGeojson(value: unknown, file: string, book: CropBook): Read<
       if (kind) features.push({ object, index, feature: parsed.data, kind });
     }
   });
-  problems.push(...idProblems(features, file));
+  problems.push(...idProblems([...features, ...grounds], file));
   if (problems.length > 0) return { ok: false, problems: problems.slice(0, MAX_PROBLEMS) };
 
-  const origin = middlePlace(features.flatMap(({ feature }) => placesOf(feature)));
+  const origin = middlePlace([...features, ...grounds].flatMap(({ feature }) => placesOf(feature)));
   const frame = localFrame(origin);
   const placed = features.map((read) => ({ ...read, ...placeFeature(read.feature, frame) }));
-  const outlineFaults = placed.flatMap((read) => outlineProblems(read, file));
+  const ground = grounds.map((read) => ({ ...read, ...placeFeature(read.feature, frame) }));
+  const outlineFaults = [...placed, ...ground].flatMap((read) => outlineProblems(read, file));
   if (outlineFaults.length > 0) {
     return { ok: false, problems: outlineFaults.slice(0, MAX_PROBLEMS) };
   }
   const given = collection.data["name"];
   const name = typeof given === "string" && given.trim() !== "" ? given : baseName(file);
-  return { ok: true, value: planFromFeatures(placed, origin, name) };
+  return { ok: true, value: planFromFeatures(placed, origin, name, ground) };
 }
 
 interface ReadFeature {
@@ -63,6 +78,17 @@ interface ReadFeature {
   readonly index: number;
   readonly feature: Feature;
   readonly kind: Kind;
+}
+
+interface ReadGround extends Pick<ReadFeature, "object" | "index"> {
+  readonly feature: GroundFeature;
+}
+
+/** Whether Wideberth wrote the feature as a bed or other ground without a kind. */
+function isGround(raw: unknown): boolean {
+  const properties = valueAt(raw, ["properties"]);
+  const what = valueAt(properties, ["wideberth"]);
+  return groundRoles.some((role) => role === what);
 }
 
 function idText(raw: unknown): string {
@@ -108,7 +134,7 @@ function propertyProblems(
 }
 
 /** Ids given must differ, from each other and from those made for features without one. */
-function idProblems(features: readonly ReadFeature[], file: string): readonly Problem[] {
+function idProblems(features: readonly (ReadFeature | ReadGround)[], file: string): readonly Problem[] {
   const seen = new Map<string, string>();
   return features.flatMap((read) => {
     const { object } = read;
@@ -123,14 +149,17 @@ function idProblems(features: readonly ReadFeature[], file: string): readonly Pr
   });
 }
 
-function placesOf({ geometry }: Feature): readonly LonLat[] {
+function placesOf({ geometry }: Pick<Feature, "geometry">): readonly LonLat[] {
   const positions =
     geometry.type === "Point" ? [geometry.coordinates] : geometry.coordinates.flat();
   return positions.map(([longitude = 0, latitude = 0]) => ({ longitude, latitude }));
 }
 
 /** Corners on the sheet, without the closing one and without corners given twice in a row. */
-function placeFeature({ geometry }: Feature, frame: LocalFrame): Pick<PlacedFeature, "rings"> {
+function placeFeature(
+  { geometry }: Pick<Feature, "geometry">,
+  frame: LocalFrame,
+): Pick<PlacedFeature, "rings"> {
   const rings = geometry.type === "Point" ? [[geometry.coordinates]] : geometry.coordinates;
   return {
     rings: rings.map((positions) => {
@@ -149,7 +178,7 @@ function placeFeature({ geometry }: Feature, frame: LocalFrame): Pick<PlacedFeat
 }
 
 function outlineProblems(
-  { object, feature, rings }: ReadFeature & Pick<PlacedFeature, "rings">,
+  { object, feature, rings }: (ReadFeature | ReadGround) & Pick<PlacedFeature, "rings">,
   file: string,
 ): readonly Problem[] {
   const add = (field: string, got: string, expected: string): readonly Problem[] => [

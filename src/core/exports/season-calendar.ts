@@ -44,7 +44,7 @@ export function seasonJobs(plan: Plan, result: CheckResult): readonly Job[] {
 
 function standJobs(plan: Plan, stand: Stand): readonly Job[] {
   const jobs: Job[] = [];
-  const name = `${stand.planting?.code ?? ""} ${stand.variety?.name ?? ""}, ${stand.kind.name}`;
+  const name = `${stand.planting?.code ?? ""} ${stand.variety?.name ?? ""} (${stand.kind.name})`;
   const add: AddJob = (job, day, text, caution = null) =>
     jobs.push({ job, planting: stand.id, day, text, caution });
   const start = stand.planting?.start;

@@ -7,7 +7,9 @@ import { type Ground, labelPlacer } from "./label-placer.ts";
 import type { MapContent, MapItem } from "./map-items.ts";
 import { type StyleName, TYPE_PT, styles } from "./map-style.ts";
 import { type MapSheet, OVERLAP_MM, type SheetPlan } from "./page-plan.ts";
-import { type Mark, type PagePoint, type TextRuler, area } from "./scene.ts";
+import { type Box, type Mark, type PagePoint, type TextRuler, area } from "./scene.ts";
+import { rowMarks } from "./row-marks.ts";
+import { stakeMarks } from "./stake-marks.ts";
 import { type LabelRule, placeLabels } from "./sheet-labels.ts";
 import { measuredMarks } from "./measured-marks.ts";
 import { joinMarks } from "./sheet-index.ts";
@@ -97,11 +99,22 @@ export function sheetDrawing(
   const measured = measuredMarks(content.measured, plan.whole, view, placer, ruler);
   const beds = label("bed");
   const names = label("surrounding");
+  const rows = shown.flatMap(({ item, ground }) =>
+    item.rows && ground.rings[0]
+      ? rowMarks(item.rows.shape, item.rows.count, ground.rings[0])
+      : [],
+  );
+  const stakes = content.stakes
+    .map(({ letter, place }) => ({ letter, centre: view.toPage(place) }))
+    .filter(({ centre }) => isInside(centre, view.box));
   const drawn = new Set(shown.map(({ item }) => item.style));
   if (measured.numbers.size > 0) drawn.add("measure");
+  if (rows.length > 0) drawn.add("rows");
+  if (stakes.length > 0) drawn.add("stake");
   return {
     marks: [
       ...drawAll(false),
+      ...rows,
       ...joins,
       ...measured.lines,
       ...drawAll(true),
@@ -109,6 +122,7 @@ export function sheetDrawing(
       ...beds.marks,
       ...codes.marks,
       ...measured.badges,
+      ...stakes.flatMap(({ letter, centre }) => stakeMarks(letter, centre)),
     ],
     styles: drawn,
     hatches: new Map(
@@ -120,6 +134,13 @@ export function sheetDrawing(
     labelled: new Set([...codes.placed, ...beds.placed, ...names.placed]),
     numbers: measured.numbers,
   };
+}
+
+/** Room for the letter of a stake below it. */
+const STAKE_ROOM_MM = 7;
+
+function isInside({ x, y }: PagePoint, { left, top, width, height }: Box): boolean {
+  return x > left && x < left + width && y > top && y < top + height - STAKE_ROOM_MM;
 }
 
 function windowOutline({ window }: MapSheet): Outline {

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { clearGround, nearestPlace } from "../../../src/core/arrange/clear-ground.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { pageFrame } from "../../../src/core/exports/page-frame.ts";
 import { MAX_SHEETS, planSheets } from "../../../src/core/exports/page-plan.ts";
 import { orientations, paperNames, paperSize } from "../../../src/core/exports/paper.ts";
+import { planRevision } from "../../../src/core/exports/file-name.ts";
 import { PlotMapStopped, plotMapFileName, plotMapPdf } from "../../../src/core/exports/plot-map.ts";
 import { allMarks, type TextMark } from "../../../src/core/exports/scene.ts";
 import {
@@ -309,7 +310,7 @@ describe("making the file", () => {
 
   test("the file name says place, season and layout", () => {
     expect(plotMapFileName(garden.plan, garden.layout)).toBe(
-      "fallow-end-2027-layout-1-plot-map.pdf",
+      `fallow-end-2027-layout-1-plot-map-rev-${planRevision(garden.plan, garden.layout).toLowerCase()}.pdf`,
     );
   });
 });

@@ -19,6 +19,7 @@ test("a row says what a helper needs", () => {
   const rows = plotRows(mapInput(gardenPlan()), grid);
   expect(rows.find(({ code }) => code === "B02-1")).toEqual({
     code: "B02-1",
+    walk: "8",
     square: "C2",
     kind: "tomato",
     variety: "Amber Lantern",

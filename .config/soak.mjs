@@ -1,0 +1,12 @@
+/** `npm run soak`: the long tests. Fifty killed browsers and ten thousand commits: some minutes. */
+import { spawnSync } from "node:child_process";
+import { installPackages } from "./installed-packages.mjs";
+import { installPrograms } from "./installed-programs.mjs";
+import { repository, tool } from "./repository.mjs";
+
+if (!installPackages() || !installPrograms(["chromium"])) process.exit(1);
+const { status } = spawnSync(tool("vitest"), ["run", "--project=soak"], {
+  cwd: repository,
+  stdio: "inherit",
+});
+process.exitCode = status ?? 1;

@@ -1,0 +1,13 @@
+/** The moment of printing, as the files want it. */
+
+/** Local date and time, `2027-03-02 09:40`. */
+export function localTime(now: Date): string {
+  const two = (part: number) => String(part).padStart(2, "0");
+  const day = [now.getFullYear(), two(now.getMonth() + 1), two(now.getDate())].join("-");
+  return `${day} ${two(now.getHours())}:${two(now.getMinutes())}`;
+}
+
+/** UTC, `20270302T094000Z`. */
+export function utcStamp(now: Date): string {
+  return now.toISOString().replace(/[-:]|\.\d+/g, "");
+}

@@ -1,0 +1,85 @@
+/** One page for each bed in large type, to be read from the clipboard by someone standing. */
+import { shortDate } from "../model/day.ts";
+import { formatLength } from "../model/length.ts";
+import type { Bed, Planting } from "../model/plan.ts";
+import { type FlowItem, flowInto, heading, paragraph, space } from "./flow.ts";
+import { type ListPageSetting, roomBelowHeader, titledPages } from "./list-pages.ts";
+import type { PlotMapInput } from "./map-items.ts";
+import { coverWords } from "./map-style.ts";
+import { byCode } from "./plot-rows.ts";
+import type { Mark, Page } from "./scene.ts";
+
+/** Read from 0.6 m in poor light, and from 1.5 m for the codes; points. */
+const TYPE = { bed: 46, code: 30, body: 18 } as const;
+
+export function bedCardPages(input: PlotMapInput, setting: ListPageSetting): readonly Page[] {
+  return byCode(input.layout.beds).flatMap((bed) => {
+    const box = roomBelowHeader(setting.frame);
+    const bodies: (readonly Mark[])[] = [];
+    let waiting: readonly FlowItem[] = cardItems(bed, input, box.width, setting);
+    while (waiting.length > 0) {
+      const { marks, rest } = flowInto(waiting, [box]);
+      bodies.push(marks);
+      waiting = rest;
+    }
+    return titledPages(`Bed ${bed.code}`, bodies, setting);
+  });
+}
+
+function cardItems(
+  bed: Bed,
+  input: PlotMapInput,
+  width: number,
+  { ruler }: ListPageSetting,
+): readonly FlowItem[] {
+  const { plan, layout } = input;
+  const big = (words: string) => paragraph(words, width, TYPE.body, ruler, { after: 1.5 });
+  const plantings = byCode(layout.plantings.filter((planting) => planting.bed === bed.id));
+  const size =
+    bed.outline.shape === "rectangle"
+      ? `${formatLength(bed.outline.widthM, plan.units)} wide, ${formatLength(bed.outline.lengthM, plan.units)} long`
+      : "";
+  return [
+    paragraph(`Bed ${bed.code}`, width, TYPE.bed, ruler, { isBold: true, after: 2 }),
+    ...(size === "" ? [] : [big(size)]),
+    ...(bed.note === undefined || bed.note === "" ? [] : [big(bed.note)]),
+    space(3),
+    ...(plantings.length === 0 ? [big("Nothing is planted here.")] : []),
+    ...plantings.flatMap((planting) => [
+      heading(titleOf(planting, input), width, TYPE.code, ruler),
+      ...factsOf(planting, input).map(big),
+      space(5),
+    ]),
+  ];
+}
+
+function titleOf(planting: Planting, { plan }: PlotMapInput): string {
+  const variety = plan.varieties.find(({ id }) => id === planting.variety);
+  return `${planting.code}  ${variety?.name ?? ""}`.trim();
+}
+
+/** What a helper must know and do, and what not to do, one sentence a line. */
+function factsOf(planting: Planting, { plan, book, result }: PlotMapInput): readonly string[] {
+  const variety = plan.varieties.find(({ id }) => id === planting.variety);
+  const stand = result.standById.get(planting.id);
+  const { start, plants, rows } = planting;
+  const bloom = planting.flowering === "yes" ? stand?.bloom?.outer : undefined;
+  const lot = planting.lot ?? variety?.lot ?? "";
+  const amount = [
+    plants === undefined ? "" : `${plants} plants`,
+    rows === undefined ? "" : `${rows} ${rows === 1 ? "row" : "rows"}`,
+  ].filter((part) => part !== "");
+  const lines = [
+    [book.kind(variety?.kind ?? "")?.name ?? "", lot === "" ? "" : `lot ${lot}`]
+      .filter((part) => part !== "")
+      .join(", "),
+    amount.join(" in "),
+    start ? `${start.method === "sown" ? "Sow" : "Set out"} ${shortDate(start.date)}` : "",
+    bloom ? `In flower ${shortDate(bloom.first)} to ${shortDate(bloom.last)}` : "",
+    planting.flowering === "cut" ? "Cut before it flowers" : "",
+    coverWords(planting.cover) === "" ? "" : `Cover: ${coverWords(planting.cover)}`,
+    planting.purpose === "seed" ? "For seed: do not pick, do not thin without asking" : "",
+    planting.note ?? "",
+  ];
+  return lines.filter((line) => line !== "");
+}

@@ -1,0 +1,11 @@
+/** Sheets that go with the plot map when they are wanted, in the order they are printed. */
+export const companionTitles = {
+  "bed-cards": "A card in large type for each bed",
+  calendar: "Season calendar by week",
+  isolation: "Isolation report for each seed planting",
+  "set-out": "Set-out table, to mark the beds with two tapes",
+} as const;
+
+export type CompanionId = keyof typeof companionTitles;
+
+export const companionIds = Object.keys(companionTitles) as readonly CompanionId[];

@@ -1,0 +1,30 @@
+/** Tables as CSV (RFC 4180): CRLF, quoted where needed, and nothing a spreadsheet would run. */
+import Papa from "papaparse";
+
+export type CsvValue = string | number | null | undefined;
+
+/** Text a spreadsheet takes for a formula; numbers stay numbers. */
+const FORMULA = /^(?:[' \u00A0]*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]|'*[\t\r\n])/;
+
+/** @param rows one value for each heading; null and undefined are empty cells */
+export function csvFile(
+  headings: readonly string[],
+  rows: readonly (readonly CsvValue[])[],
+): string {
+  const cells = rows.map((row) =>
+    row.map((value) => {
+      if (typeof value === "number") return plainNumber(value);
+      const words = value ?? "";
+      return FORMULA.test(words) ? `'${words}` : words;
+    }),
+  );
+  return `${Papa.unparse([[...headings], ...cells], { newline: "\r\n" })}\r\n`;
+}
+
+/** To the tenth of a millimetre, without exponent and idle zeros. */
+function plainNumber(value: number): string {
+  return value
+    .toFixed(4)
+    .replace(/\.?0+$/, "")
+    .replace(/^-0$/, "0");
+}

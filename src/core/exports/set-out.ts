@@ -1,0 +1,87 @@
+/**
+ * Marking out without instruments: two stakes in front of the beds, and for every corner its
+ * coordinates from the first stake and a tape length from each. Two circles round the stakes meet
+ * in the corner. The stakes stand back from the beds and far enough apart that the tapes never
+ * cross at so flat an angle that a millimetre of tape is a centimetre of ground.
+ */
+import { type Bounds, joinBounds } from "../geometry/bounds.ts";
+import { outlineOf, shapeCorners } from "../geometry/outline.ts";
+import { type Point, pointDistance } from "../geometry/point.ts";
+import type { Layout } from "../model/plan.ts";
+
+export interface SetOutCorner {
+  /** Bed or planting the corner is of. */
+  readonly code: string;
+  /** Counted from 1, in the order of the outline. */
+  readonly number: number;
+  /** Metres from stake A: along the line to B, and square to it. */
+  readonly x: number;
+  readonly y: number;
+  /** Tape from A and from B, metres, to the millimetre. */
+  readonly fromA: number;
+  readonly fromB: number;
+}
+
+export interface SetOut {
+  /** Stakes in sheet metres; A is the origin, B lies to the right of it. */
+  readonly a: Point;
+  readonly b: Point;
+  readonly baselineM: number;
+  readonly corners: readonly SetOutCorner[];
+  /** Farthest that the point where two rounded tapes meet lies from its corner, metres. */
+  readonly worstM: number;
+}
+
+/** The stakes stand back by this share of the baseline, and at least by a metre. */
+const SET_BACK = 0.12;
+const LEAST_SET_BACK_M = 1;
+const LEAST_BASELINE_M = 2;
+/** The baseline is at least this share of how deep the beds reach. */
+const DEPTH_SHARE = 0.5;
+
+/** Null when there is nothing to mark out. */
+export function setOut(layout: Layout): SetOut | null {
+  const beds = new Set(layout.beds.map(({ id }) => id));
+  const items = [
+    ...layout.beds,
+    ...layout.plantings.filter(({ bed }) => bed === undefined || !beds.has(bed)),
+  ];
+  const bounds = joinBounds(items.map((item) => outlineOf(item.outline).bounds));
+  if (!bounds) return null;
+  const { a, b } = stakes(bounds);
+  const baselineM = b.x - a.x;
+  const corners = items.flatMap(({ code, outline }) =>
+    shapeCorners(outline).map((corner, index): SetOutCorner => ({
+      code,
+      number: index + 1,
+      x: corner.x - a.x,
+      y: corner.y - a.y,
+      fromA: toMillimetre(pointDistance(a, corner)),
+      fromB: toMillimetre(pointDistance(b, corner)),
+    })),
+  );
+  const errors = corners.map((corner) => {
+    const met = whereTapesMeet(corner.fromA, corner.fromB, baselineM);
+    return Math.hypot(met.x - corner.x, met.y - corner.y);
+  });
+  return { a, b, baselineM, corners, worstM: Math.max(...errors) };
+}
+
+function stakes({ minX, maxX, minY, maxY }: Bounds): { readonly a: Point; readonly b: Point } {
+  const wanted = Math.max(maxX - minX, (maxY - minY) * DEPTH_SHARE, LEAST_BASELINE_M);
+  // A whole number of decimetres is easier to tape, and loses nothing.
+  const baseline = Math.ceil(wanted * 10 - 1e-9) / 10;
+  const y = minY - Math.max(LEAST_SET_BACK_M, baseline * SET_BACK);
+  const x = (minX + maxX - baseline) / 2;
+  return { a: { x, y }, b: { x: x + baseline, y } };
+}
+
+/** Where two tapes meet in front of the baseline: A at 0, 0 and B at baseline, 0; metres. */
+export function whereTapesMeet(fromA: number, fromB: number, baselineM: number): Point {
+  const x = (fromA * fromA - fromB * fromB + baselineM * baselineM) / (2 * baselineM);
+  return { x, y: Math.sqrt(Math.max(0, fromA * fromA - x * x)) };
+}
+
+function toMillimetre(metres: number): number {
+  return Math.round(metres * 1000) / 1000;
+}

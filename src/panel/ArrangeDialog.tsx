@@ -1,0 +1,148 @@
+import { useState } from "react";
+import { arrangedLayout } from "../core/arrange/arranged-layout.ts";
+import type { ArrangeAnswer, ArrangeProgress } from "../store/arrange-worker.ts";
+import { arrangedWords, conflictWords, lockedWords } from "./arrange-words.ts";
+import { copiedLayout } from "./copied-layout.ts";
+import { Dialog } from "./Dialog.tsx";
+import { CountField } from "./NumberField.tsx";
+import { onFormSubmit } from "./form-submit.ts";
+import { commit, planNow } from "./plan-actions.ts";
+import { useArranging } from "./use-arranging.ts";
+import { useShownLayout } from "./use-shown-plan.ts";
+import { viewNow } from "./view-state.ts";
+
+/** Longest time that can be asked for, seconds. */
+const MOST_SECONDS = 600;
+const USUAL_SECONDS = 15;
+
+interface Settings {
+  readonly seconds: number;
+  readonly seed: number;
+}
+
+/** Looks for a layout with fewer conflicts; it comes as a new one and leaves this one as it is. */
+export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
+  const layout = useShownLayout();
+  const { stage, start, stop, reset } = useArranging();
+  const [settings, setSettings] = useState<Settings>({ seconds: USUAL_SECONDS, seed: 1 });
+  const keep = ({ moved }: ArrangeAnswer) => {
+    const { id, name } = copiedLayout(planNow().plan);
+    commit(arrangedLayout(layout.id, id, name, moved));
+    planNow().showLayout(id);
+    viewNow().showSheet();
+    onClose();
+  };
+  const another = () => {
+    setSettings({ ...settings, seed: settings.seed + 1 });
+    reset();
+  };
+  return (
+    <Dialog title={`Arrange ${layout.name} for me`} onClose={onClose}>
+      {(stage.kind === "ready" || stage.kind === "failed") && (
+        <SettingsForm
+          settings={settings}
+          onSet={setSettings}
+          onStart={() => start({ plan: planNow().plan, layoutId: layout.id, ...settings })}
+        />
+      )}
+      {stage.kind === "failed" && <p role="alert">{stage.reason}</p>}
+      {stage.kind === "running" && (
+        <Running progress={stage.progress} onStop={stop} onCancel={reset} />
+      )}
+      {stage.kind === "answered" && (
+        <Answered answer={stage.answer} onKeep={keep} onAnother={another} />
+      )}
+    </Dialog>
+  );
+}
+
+interface SettingsFormProps {
+  readonly settings: Settings;
+  readonly onSet: (settings: Settings) => void;
+  readonly onStart: () => void;
+}
+
+function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
+  const { plantings } = useShownLayout();
+  const locked = plantings.filter((planting) => planting.locked === true);
+  const setSeconds = (count = USUAL_SECONDS) =>
+    onSet({ ...settings, seconds: Math.min(MOST_SECONDS, Math.max(1, count)) });
+  return (
+    <form className="fields" noValidate onSubmit={onFormSubmit(onStart)}>
+      <p>
+        Moves plantings along and between rectangular beds until none is too close to another, or as
+        few as can be found. Sizes, dates and covers stay as they are, and what is in no trouble is
+        moved as little as possible. The result comes as a new layout.
+      </p>
+      <p>{lockedWords(locked.map(({ code }) => code))}</p>
+      <CountField label="Seconds at most" value={settings.seconds} onApply={setSeconds} />
+      <CountField
+        label="Seed number"
+        value={settings.seed}
+        hint="The same number looks the same way again"
+        onApply={(seed = 1) => onSet({ ...settings, seed })}
+      />
+      <p className="dialog-actions">
+        <button type="submit" className="primary">
+          Arrange
+        </button>
+      </p>
+    </form>
+  );
+}
+
+interface RunningProps {
+  readonly progress: ArrangeProgress | null;
+  readonly onStop: () => void;
+  readonly onCancel: () => void;
+}
+
+function Running({ progress, onStop, onCancel }: RunningProps) {
+  return (
+    <div className="fields">
+      <p role="status">
+        {progress ? `${conflictWords(progress.conflicts)} in the best so far.` : "Looking ..."}
+      </p>
+      <progress aria-label="Time and steps used" max={1} value={progress?.share ?? 0} />
+      <p className="dialog-actions">
+        <button type="button" className="primary" onClick={onStop}>
+          Stop with the best so far
+        </button>
+        <button type="button" onClick={onCancel}>
+          Cancel
+        </button>
+      </p>
+    </div>
+  );
+}
+
+interface AnsweredProps {
+  readonly answer: ArrangeAnswer;
+  readonly onKeep: (answer: ArrangeAnswer) => void;
+  readonly onAnother: () => void;
+}
+
+function Answered({ answer, onKeep, onAnother }: AnsweredProps) {
+  return (
+    <div className="fields">
+      <div role="status">
+        {arrangedWords(answer).map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
+      <p className="dialog-actions">
+        <button
+          type="button"
+          className="primary"
+          disabled={answer.moved.length === 0}
+          onClick={() => onKeep(answer)}
+        >
+          Keep as a new layout
+        </button>
+        <button type="button" onClick={onAnother}>
+          Try another seed number
+        </button>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,96 @@
+/** The map as SVG: well formed, harmless, and the same drawing as on paper. */
+import { describe, expect, test } from "vitest";
+import { drawingSvg, pageSvg } from "../../../src/core/exports/drawing-svg.ts";
+import { allMarks } from "../../../src/core/exports/scene.ts";
+import { oneSheetSettings } from "../../../src/core/exports/suggested-map.ts";
+import { gardenPlan, mapInput } from "./garden.ts";
+import { fonts, scenes } from "./printed.ts";
+import { xmlTags } from "./xml-tags.ts";
+
+const ALLOWED: Readonly<Record<string, readonly string[]>> = {
+  svg: ["xmlns", "width", "height", "viewBox", "role"],
+  title: [],
+  defs: [],
+  rect: ["x", "y", "width", "height", "fill"],
+  clipPath: ["id"],
+  g: ["clip-path"],
+  path: ["d", "fill", "fill-rule", "clip-rule", "stroke", "stroke-width", "stroke-dasharray"],
+  circle: ["cx", "cy", "r", "fill", "stroke", "stroke-width", "stroke-dasharray"],
+  text: [
+    "x",
+    "y",
+    "font-family",
+    "font-size",
+    "font-weight",
+    "text-anchor",
+    "textLength",
+    "lengthAdjust",
+    "transform",
+  ],
+};
+
+const WHEN = "2027-03-02 09:40";
+const hostile = `<script>alert("1")</script>&'"]]>\u0000<a href="javascript:x">`;
+
+function hostilePlan() {
+  const plan = gardenPlan();
+  return {
+    ...plan,
+    title: hostile,
+    site: { ...plan.site, name: hostile },
+    surroundings: plan.surroundings.map((item) => ({ ...item, label: hostile })),
+    layouts: plan.layouts.map((layout) => ({
+      ...layout,
+      name: hostile,
+      beds: layout.beds.map((bed) => ({ ...bed, code: `<${bed.code}>` })),
+    })),
+  };
+}
+
+describe.each([
+  ["page", pageSvg],
+  ["drawing", drawingSvg],
+])("the %s", (_, make) => {
+  test.each([
+    ["usual", gardenPlan()],
+    ["hostile", hostilePlan()],
+  ])("of a plan with %s names holds only what is allowed", async (__, plan) => {
+    const svg = await make(mapInput(plan), WHEN, fonts);
+    const tags = xmlTags(svg);
+    expect(tags[0]?.name).toBe("svg");
+    expect(tags[0]?.attributes.get("xmlns")).toBe("http://www.w3.org/2000/svg");
+    for (const tag of tags) {
+      expect(Object.keys(ALLOWED)).toContain(tag.name);
+      for (const name of tag.attributes.keys()) expect(ALLOWED[tag.name]).toContain(name);
+      const clip = tag.attributes.get("clip-path");
+      if (clip !== undefined) expect(clip).toMatch(/^url\(#clip-\d+\)$/);
+    }
+    const ids = tags.flatMap((tag) => tag.attributes.get("id") ?? []);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+test("a hostile name is written as the words it is", async () => {
+  const tags = xmlTags(await pageSvg(mapInput(hostilePlan()), WHEN, fonts));
+  const words = tags.filter(({ name }) => name === "text").map(({ text }) => text);
+  expect(words.some((text) => text.includes("<script>"))).toBe(true);
+  expect(words).toContain("<A01>");
+});
+
+test("the page carries every word of the sheet, at its place", async () => {
+  const input = mapInput(gardenPlan());
+  const [page] = scenes(input, oneSheetSettings(input, WHEN));
+  const marks = allMarks(page?.marks ?? []).filter((mark) => mark.kind === "text");
+  const tags = xmlTags(await pageSvg(input, WHEN, fonts)).filter(({ name }) => name === "text");
+  const isWritten = (words: string, x: number, y: number) =>
+    tags.some(
+      ({ text, attributes }) =>
+        text === words &&
+        Math.abs(Number(attributes.get("x")) - x) < 0.001 &&
+        Math.abs(Number(attributes.get("y")) - y) < 0.001,
+    );
+  const missing = marks.filter(
+    ({ text, at }) => text !== "" && !isWritten(text, at.x, at.y),
+  );
+  expect(missing).toEqual([]);
+});
