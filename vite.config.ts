@@ -93,6 +93,8 @@ export default defineConfig(({ isSsrBuild }) => ({
           globalSetup: inRepository(".config/serve-built-site.ts"),
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // A busy machine takes its time; what is waited for comes or does not.
+          expect: { poll: { timeout: 15_000 } },
           fileParallelism: false,
         },
       },
@@ -104,6 +106,7 @@ export default defineConfig(({ isSsrBuild }) => ({
           include: ["tests/soak/**/*.test.ts"],
           globalSetup: inRepository(".config/serve-built-site.ts"),
           hookTimeout: 60_000,
+          expect: { poll: { timeout: 15_000 } },
           fileParallelism: false,
         },
       },

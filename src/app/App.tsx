@@ -21,7 +21,9 @@ import { useViewState, viewNow } from "../panel/view-state.ts";
 import { samples } from "./samples.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
 
-const CompareView = lazy(async () => ({ default: (await import("./CompareView.tsx")).CompareView }));
+const CompareView = lazy(async () => ({
+  default: (await import("./CompareView.tsx")).CompareView,
+}));
 
 /** The window: header, seed list, sheet with bloom strip, findings and particulars. */
 export function App() {

@@ -122,10 +122,7 @@ function Pane({ plan, pane, isOverlaid, colours, linked, onSize }: PaneProps) {
 }
 
 /** By hand: React listens to the wheel passively, and the page would scroll as well. */
-function useWheelAndKeys(
-  holder: React.RefObject<HTMLDivElement | null>,
-  linked: LinkedView,
-): void {
+function useWheelAndKeys(holder: React.RefObject<HTMLDivElement | null>, linked: LinkedView): void {
   const latest = useRef(linked);
   useEffect(() => {
     latest.current = linked;

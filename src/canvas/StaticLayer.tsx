@@ -57,6 +57,6 @@ function drawResting(brush: Brush, resting: Resting): void {
     .filter((item) => !live.has(item.id));
   drawItems(brush, items, day);
   const { result } = usePlanStore.getState();
-  drawFarMarks(brush, plan, book, groundBoxes(brush, all));
+  drawFarMarks(brush, plan, layout, book, groundBoxes(brush, all));
   drawRestingPairs(brush, restingPairs(result, plan.units, live, opened));
 }

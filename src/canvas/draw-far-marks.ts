@@ -1,25 +1,27 @@
 /** Pollen sources out of sight: a mark at the edge of the drawing that points to each. */
 import type { CropBook } from "../core/crops/crop-book.ts";
 import { boundsGap } from "../core/geometry/bounds.ts";
+import { gapBetween } from "../core/geometry/gap.ts";
 import { shapeCentre } from "../core/geometry/outline.ts";
 import type { Point } from "../core/geometry/point.ts";
 import { formatDistance } from "../core/model/length.ts";
-import type { Plan } from "../core/model/plan.ts";
+import type { Layout, Plan, Surrounding } from "../core/model/plan.ts";
 import { type Brush, fill, stroke, traceLine } from "./brush.ts";
 import { type Box, boxWidth, drawWords, isFree } from "./draw-words.ts";
 import { outlineFor } from "./sheet-items.ts";
-import { held, toPx, toSheet, visibleBounds } from "./viewport.ts";
+import { held, toPx, visibleBounds } from "./viewport.ts";
 
 const INSET_PX = 30;
 const MARKS_MOST = 8;
 
 /**
- * Each says its label and how far beyond the edge it lies, as near to its arrow as there is room.
+ * Each says its label and how far it lies from the nearest bed, edge to edge, as near to its arrow as there is room.
  * @param ground boxes of what is drawn, which the words keep clear of
  */
 export function drawFarMarks(
   brush: Brush,
   plan: Plan,
+  layout: Layout,
   book: CropBook,
   ground: readonly Box[],
 ): void {
@@ -37,10 +39,9 @@ export function drawFarMarks(
     .map((entry) => ({ entry, at: toPx(view, shapeCentre(entry.outline)) }));
   for (const { entry, at } of far.slice(0, MARKS_MOST)) {
     const edge = edgePlace(brush, at);
-    const beyond = toSheet(view, edge);
-    const centre = shapeCentre(entry.outline);
-    const away = Math.hypot(centre.x - beyond.x, centre.y - beyond.y);
-    const text = `${entry.label}, ${formatDistance(away, plan.units)} further`;
+    const away = distanceFromBeds(layout.beds, entry);
+    const text =
+      away === null ? entry.label : `${entry.label}, ${formatDistance(away, plan.units)} from the beds`;
     const width = boxWidth(brush, "note", text);
     drawArrow(brush, edge, Math.atan2(at.y - edge.y, at.x - edge.x));
     const box = boxBeside(brush, edge, width, taken);
@@ -52,6 +53,19 @@ export function drawFarMarks(
       { text, face: "note", colour: colours.inkSoft, hasHalo: true },
     );
   }
+}
+
+const measured = new WeakMap<Surrounding, { beds: Layout["beds"]; distanceM: number | null }>();
+
+/** Shortest distance from a source to any bed, metres; measured once while both stay the same. */
+function distanceFromBeds(beds: Layout["beds"], entry: Surrounding): number | null {
+  const known = measured.get(entry);
+  if (known?.beds === beds) return known.distanceM;
+  const from = outlineFor(entry.outline);
+  const distances = beds.map((bed) => gapBetween(from, outlineFor(bed.outline)).distanceM);
+  const distanceM = distances.length === 0 ? null : Math.min(...distances);
+  measured.set(entry, { beds, distanceM });
+  return distanceM;
 }
 
 /** Where the line from the middle of the drawing to a place leaves it. */

@@ -55,7 +55,7 @@ export function handlesOf(shape: Shape, view: View, sizes: HandleSizes): readonl
 
 const SIDES: readonly Side[] = [-1, 0, 1];
 
-/** Handles that would lie on each other on a small shape are left out, the far corner last. */
+/** Handles that would lie on each other on a small shape are left out: corners first, ends last. */
 function rectangleHandles(
   shape: RectangleShape,
   view: View,
@@ -70,10 +70,10 @@ function rectangleHandles(
   for (const across of SIDES) {
     for (const along of SIDES) {
       if (across === 0 && along === 0) continue;
-      if (across === 0 && hasWidth < room * 2) continue;
-      if (along === 0 && hasLength < room * 2) continue;
-      if (across === -1 && along !== 0 && hasWidth < room) continue;
-      if (along === -1 && across !== 0 && hasLength < room) continue;
+      const isCorner = across !== 0 && along !== 0;
+      if (isCorner && (hasWidth < room * 2 || hasLength < room * 2)) continue;
+      if (across === -1 && hasWidth < room) continue;
+      if (along === -1 && hasLength < room) continue;
       const at = mix(
         mix(near, right, (across + 1) / 2),
         mix(left, far, (across + 1) / 2),

@@ -1,6 +1,13 @@
 /** `wideberth export PLAN --format x -o FILE`: one of the files for others. */
 import { runChecks } from "../core/checks/run-checks.ts";
 import { allExports, exportHindrance, type ExportFormat } from "../core/exports/all-exports.ts";
+import {
+  type LabelSize,
+  OWN_SIZE_EXAMPLE,
+  labelSizes,
+  ownLabelSize,
+  usualLabelSize,
+} from "../core/exports/label-sizes.ts";
 import { localTime, utcStamp } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { readInput } from "./read-input.ts";
@@ -11,11 +18,16 @@ export async function exportFile(args: readonly string[]): Promise<number> {
     format: { type: "string" },
     output: { type: "string", short: "o" },
     layout: { type: "string" },
+    size: { type: "string" },
+    start: { type: "string", default: "1" },
+    qr: { type: "boolean", default: false },
+    treated: { type: "string", default: "" },
   });
   const path = onlyArgument("export", "PLAN", positionals);
   const output = values.output ?? "";
   if (output === "") throw usage("export", "Say where the file goes: -o FILE");
   const format = formatNamed(values.format);
+  const startAt = startOf(values.start);
   const { plan, layout, book } = await readInput(path, values.layout);
   const hindrance = exportHindrance(format, plan, false);
   if (hindrance !== null) throw usage("export", `No ${format.id} of this plan: ${hindrance}`);
@@ -27,12 +39,36 @@ export async function exportFile(args: readonly string[]): Promise<number> {
       printedAt: localTime(now),
       stamp: utcStamp(now),
       fonts: async () => (await import("./font.ts")).mapFonts,
+      labels: {
+        size: values.size === undefined
+            ? usualLabelSize(plan.units, format.labels === "packets")
+            : sizeNamed(values.size),
+        startAt,
+        hasQr: values.qr,
+        treatment: values.treated,
+      },
       raster: null,
     },
   );
   await writeOutput(output, made);
   if (output !== "-") process.stderr.write(`${output}: ${format.title}\n`);
   return 0;
+}
+
+/** One of ours by name, or one measured by hand. */
+function sizeNamed(text: string): LabelSize {
+  const found = labelSizes.find(({ id }) => id === text.toLowerCase()) ?? ownLabelSize(text);
+  if (found) return found;
+  const ids = labelSizes.map(({ id }) => id).join(", ");
+  throw usage(
+    "export",
+    `Got label size "${text}", expected ${ids}, or page, label, columns x rows, first edge and pitch in mm that fit the page, as "${OWN_SIZE_EXAMPLE}"`,
+  );
+}
+
+function startOf(text: string): number {
+  if (/^[1-9]\d{0,3}$/.test(text)) return Number(text);
+  throw usage("export", `Got start "${text}", expected the number of the first label to print on`);
 }
 
 function formatNamed(id: string | undefined): ExportFormat {

@@ -1,3 +1,4 @@
+import { OWN_SIZE_EXAMPLE, labelSizes } from "../core/exports/label-sizes.ts";
 import { companionTitles } from "../core/exports/companion-ids.ts";
 import { allExports } from "../core/exports/all-exports.ts";
 
@@ -35,8 +36,14 @@ wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
 ${sheets}
 
 wideberth export PLAN --format NAME -o FILE [--layout NAME]
+                 [--size NAME] [--start N] [--qr] [--treated TEXT]
     Writes one of the files for others:
 ${formats}
+    --size NAME    of labels: ${labelSizes.map(({ id }) => id).join(", ")}
+                   or measured: "${OWN_SIZE_EXAMPLE}"
+    --start N      the first label of the sheet that is still there
+    --qr           with a code read by machine
+    --treated TEXT what the seed in the packets was treated with
 
 wideberth --help
 wideberth --version

@@ -17,13 +17,21 @@ export function Announcer() {
     return () => clearTimeout(timer);
   }, [counts, spoken.counts]);
   return (
-    <div className="visually-hidden">
-      <div role="status" aria-atomic="true">
-        {announcement}
+    <>
+      <div className="visually-hidden">
+        <div role="status" aria-atomic="true">
+          {announcement}
+        </div>
+        <div role="status" aria-atomic="true">
+          {spoken.text}
+        </div>
       </div>
-      <div role="status" aria-atomic="true">
-        {spoken.text}
-      </div>
-    </div>
+      {/* The same words for the eye, for some seconds; a new key starts the time anew. */}
+      {announcement !== "" && (
+        <p key={announcement} className="status-line" aria-hidden="true">
+          {announcement}
+        </p>
+      )}
+    </>
   );
 }

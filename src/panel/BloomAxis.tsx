@@ -66,7 +66,10 @@ function left(percent: number): { readonly left: string } {
   return { left: `${percent}%` };
 }
 
-function frostDays(axis: TimeAxis, { lastSpringFrost, firstAutumnFrost }: BloomAxisProps["frosts"]) {
+function frostDays(
+  axis: TimeAxis,
+  { lastSpringFrost, firstAutumnFrost }: BloomAxisProps["frosts"],
+) {
   return [
     { day: lastSpringFrost, label: "last frost" },
     { day: firstAutumnFrost, label: "first frost" },

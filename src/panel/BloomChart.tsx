@@ -1,4 +1,5 @@
 import { useDeferredValue, useMemo, useState } from "react";
+import type { Hatch } from "../core/exports/hatch.ts";
 import type { Plan, Site } from "../core/model/plan.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { BloomFrosts, BloomLines, BloomMonths } from "./BloomAxis.tsx";
@@ -24,21 +25,42 @@ export function BloomChart({ order }: { readonly order: BloomOrder }) {
   const axis = useMemo(() => stripAxis(strip.rows, season, site), [strip, season, site]);
   const lines = useMemo(() => bloomLines(strip, order), [strip, order]);
   const held = useHeld(lines, axis, isPreviewing);
-  const { ref, onScroll, from, to, focused } = useVisibleLines(LINE_PX);
   if (lines.length === 0) {
     return <p className="region-empty">Nothing that flowers is placed yet.</p>;
   }
   return (
+    <BloomPlot
+      lines={held.lines}
+      axis={held.axis}
+      rows={strip.rows}
+      season={season}
+      site={site}
+      hatchOf={hatchOf}
+    />
+  );
+}
+
+interface BloomPlotProps extends Held {
+  readonly rows: readonly BloomRow[];
+  readonly season: Plan["season"];
+  readonly site: Site;
+  readonly hatchOf: ReadonlyMap<string, Hatch>;
+}
+
+/** Slider, months, the lines in view, and frosts. */
+function BloomPlot({ lines, axis, rows, season, site, hatchOf }: BloomPlotProps) {
+  const { ref, onScroll, from, to, focused } = useVisibleLines(LINE_PX);
+  return (
     <div className="bloom-chart" ref={ref} onScroll={onScroll}>
       <div className="bloom-head">
-        <DaySlider axis={held.axis} rows={strip.rows} />
-        <BloomMonths axis={held.axis} />
+        <DaySlider axis={axis} rows={rows} />
+        <BloomMonths axis={axis} />
       </div>
       <div className="bloom-plot">
-        <BloomLines axis={held.axis} frosts={site} />
+        <BloomLines axis={axis} frosts={site} />
         <BloomLineList
-          lines={held.lines}
-          axis={held.axis}
+          lines={lines}
+          axis={axis}
           season={season}
           hatchOf={hatchOf}
           from={from}
@@ -47,7 +69,7 @@ export function BloomChart({ order }: { readonly order: BloomOrder }) {
           scroller={ref}
         />
       </div>
-      <BloomFrosts axis={held.axis} frosts={site} />
+      <BloomFrosts axis={axis} frosts={site} />
     </div>
   );
 }

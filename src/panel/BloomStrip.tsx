@@ -14,9 +14,7 @@ export function BloomStrip() {
     <section className="region bloom" aria-labelledby="bloom-heading">
       <header className="region-head">
         <h2 id="bloom-heading">Bloom</h2>
-        <p className="region-note">
-          hatched: likely; dashed: at most; barred: with a conflict
-        </p>
+        <p className="region-note">hatched: likely; dashed: at most; barred: with a conflict</p>
         <div className="bloom-actions">
           {isOpen && (
             <>

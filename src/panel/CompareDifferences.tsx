@@ -38,8 +38,7 @@ function DifferenceList({ plan, from, to }: DifferenceListProps) {
         <ul className="plain-list">
           {differences.map((difference) => (
             <li key={`${difference.what} ${difference.id}`}>
-              <b>{differenceName(difference, plan)}</b>:{" "}
-              {changeWords(difference, plan).join(", ")}
+              <b>{differenceName(difference, plan)}</b>: {changeWords(difference, plan).join(", ")}
             </li>
           ))}
         </ul>

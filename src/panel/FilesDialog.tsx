@@ -1,7 +1,10 @@
 import { useState } from "react";
 import { allExports, exportHindrance } from "../core/exports/all-exports.ts";
+import type { LabelChoice } from "../core/exports/label-pages.ts";
+import { usualLabelSize } from "../core/exports/label-sizes.ts";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { Dialog } from "./Dialog.tsx";
+import { FilesLabelFields } from "./FilesLabelFields.tsx";
 import { onFormSubmit } from "./form-submit.ts";
 import { makeFile } from "./make-file.ts";
 import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
@@ -18,6 +21,12 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
   const layout = useShownLayout();
   const [id, setId] = useState("geojson");
   const [dots, setDots] = useState<(typeof RESOLUTIONS)[number]>("150");
+  const [labels, setLabels] = useState<LabelChoice>(() => ({
+    size: usualLabelSize(plan.units, false),
+    startAt: 1,
+    hasQr: false,
+    treatment: "",
+  }));
   const [progress, setProgress] = useState<Progress>({ kind: "idle" });
   const format = allExports.find((each) => each.id === id);
   if (!format) return null;
@@ -25,7 +34,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
   const make = async () => {
     setProgress({ kind: "making" });
     try {
-      const name = await makeFile(format, Number(dots));
+      const name = await makeFile(format, Number(dots), labels);
       setProgress({ kind: "made", words: `Made ${name}.` });
     } catch (error) {
       const reason = error instanceof Error ? error.message : String(error);
@@ -41,6 +50,8 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
           choices={allExports.map((each) => ({ value: each.id, label: each.title }))}
           onPick={(picked) => {
             setId(picked);
+            const use = allExports.find((each) => each.id === picked)?.labels;
+            setLabels({ ...labels, size: usualLabelSize(plan.units, use === "packets") });
             setProgress({ kind: "idle" });
           }}
           hint={format.about}
@@ -53,6 +64,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
             onPick={setDots}
           />
         )}
+        {format.labels !== undefined && <FilesLabelFields key={id} choice={labels} onSet={setLabels} />}
         <div className="plot-map-status" role="status">
           {hindrance !== null && (
             <p className="field-reason">

@@ -74,9 +74,10 @@ function Resting() {
     () => restingWords(pairs, stands.filter((stand) => stand.shedsPollen).length),
     [pairs, stands],
   );
+  const isClear = stands.length > 0 && !pairs.some((pair) => pair.standing === "unknown");
   return (
-    <div className="resting">
-      <p>No conflict.</p>
+    <div className={isClear ? "resting" : "resting undecided"}>
+      {stands.length > 0 && <p>{isClear ? "No conflict." : "No conflict found, but not all is known."}</p>}
       {sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}

@@ -1,3 +1,5 @@
+import { useState } from "react";
+import { usePlanStore } from "../store/plan-store.ts";
 import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
 import { viewNow } from "./view-state.ts";
 import { planNow } from "./plan-actions.ts";
@@ -6,12 +8,20 @@ import { planNow } from "./plan-actions.ts";
 export function FirstSteps() {
   const plan = useShownPlan();
   const layout = useShownLayout();
-  if (layout.plantings.length > 0) return null;
+  const tool = usePlanStore((state) => state.tool);
+  const [isHidden, setHidden] = useState(false);
+  // Whoever draws needs the ground beneath.
+  if (layout.plantings.length > 0 || isHidden || tool !== "select") return null;
   const hasBed = layout.beds.length > 0;
   const hasVariety = plan.varieties.length > 0;
   return (
     <section className="first-steps" aria-labelledby="first-steps-heading">
-      <h2 id="first-steps-heading">Three steps to a first plan</h2>
+      <header className="region-head">
+        <h2 id="first-steps-heading">Three steps to a first plan</h2>
+        <button type="button" className="quiet" onClick={() => setHidden(true)}>
+          Hide
+        </button>
+      </header>
       <ol>
         <li>
           <p>Draw a bed{hasBed && <Done />}</p>

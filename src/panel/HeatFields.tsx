@@ -1,6 +1,10 @@
 import { useState } from "react";
 import type { HeatToFlower } from "../core/crops/crop.ts";
-import { type TemperatureUnit, readTemperature, temperatureText } from "../core/exports/temperature-text.ts";
+import {
+  type TemperatureUnit,
+  readTemperature,
+  temperatureText,
+} from "../core/exports/temperature-text.ts";
 import { type HeatMethod, heatMethods } from "../core/model/plan.ts";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { TextField } from "./TextField.tsx";
@@ -50,7 +54,9 @@ export function HeatFields(props: HeatFieldsProps) {
           : "Counted once the site has a climate."}
       </p>
       {isOpen && <HeatNumbers pending={pending} unit={unit} onUnit={setUnit} onSet={set} />}
-      {isHalf && <p className="field-hint">Type base and degree-days; until then it is not used.</p>}
+      {isHalf && (
+        <p className="field-hint">Type base and degree-days; until then it is not used.</p>
+      )}
       <p>
         <button type="button" onClick={toggle}>
           {isOpen ? "As the kind" : "Give own heat"}
@@ -70,18 +76,15 @@ interface HeatNumbersProps {
 function HeatNumbers({ pending, unit, onUnit, onSet }: HeatNumbersProps) {
   const temperature = (text: string, apply: (celsius: number) => null) => {
     const celsius = readTemperature(text, unit);
-    return celsius === null ? `Type degrees ${unit}, for example ${unit === "F" ? 50 : 10}` : apply(celsius);
+    return celsius === null
+      ? `Type degrees ${unit}, for example ${unit === "F" ? 50 : 10}`
+      : apply(celsius);
   };
   const shown = (celsius: number | null | undefined) =>
     typeof celsius === "number" ? temperatureText(celsius, unit) : "";
   return (
     <>
-      <ChoiceField
-        label="Degrees"
-        value={unit}
-        choices={temperatureUnits}
-        onPick={onUnit}
-      />
+      <ChoiceField label="Degrees" value={unit} choices={temperatureUnits} onPick={onUnit} />
       <ChoiceField<HeatMethod>
         label="Method"
         value={pending.method ?? "simple average"}

@@ -59,7 +59,7 @@ export function KeptCopies({ plan, onOpened }: KeptCopiesProps) {
             </span>
             <button
               type="button"
-              aria-label={`Open copy ${revision} as a plan of its own`}
+              aria-label={`Open as a copy: number ${revision}`}
               onClick={() => void open(revision).catch(failed)}
             >
               Open as a copy
@@ -67,7 +67,7 @@ export function KeptCopies({ plan, onOpened }: KeptCopiesProps) {
             <button
               type="button"
               className="quiet"
-              aria-label={`Save copy ${revision} as a file`}
+              aria-label={`Save as a file: number ${revision}`}
               onClick={() => void save(revision).catch(failed)}
             >
               Save as a file

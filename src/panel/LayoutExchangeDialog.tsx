@@ -51,8 +51,8 @@ function PlantingsDialog({ layout, others, onClose }: PartProps) {
       ) : (
         <form className="fields" noValidate onSubmit={onFormSubmit(take)}>
           <p>
-            {codes} of {layout.name}. What stands there already under the same name is moved to where
-            it stands here.
+            {codes} of {layout.name}. What stands there already under the same name is moved to
+            where it stands here.
           </p>
           <ChoiceField
             label="To"

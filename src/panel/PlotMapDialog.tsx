@@ -14,6 +14,7 @@ import {
 } from "../core/exports/paper.ts";
 import { CheckField, ChoiceField } from "./ChoiceField.tsx";
 import { Dialog } from "./Dialog.tsx";
+import { PlotMapPreview } from "./PlotMapPreview.tsx";
 import { PlotMapStatus } from "./PlotMapStatus.tsx";
 import { TextField } from "./TextField.tsx";
 import { onFormSubmit } from "./form-submit.ts";
@@ -42,7 +43,7 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
   );
   const isMaking = progress.kind === "making";
   return (
-    <Dialog title={`Plot map of ${layout.name}`} onClose={onClose}>
+    <Dialog title={`Plot map of ${layout.name}`} onClose={onClose} isWide>
       <form
         className="fields"
         noValidate
@@ -82,6 +83,12 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
             />
           ))}
         </fieldset>
+        {sheets > 0 && (
+          <PlotMapPreview
+            key={[paper, orientation, ratio, ...companions].join(" ")}
+            choice={{ paper, orientation, ratio, companions }}
+          />
+        )}
         <PlotMapStatus progress={progress} />
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={isMaking || sheets === 0}>

@@ -2,6 +2,7 @@ import { Component, type ReactNode } from "react";
 import { note } from "../store/diagnostics.ts";
 import { downloadPlan } from "../store/plan-file.ts";
 import { reloadPage } from "../store/program-update.ts";
+import { Dialog } from "./Dialog.tsx";
 import { isPartMissing } from "./part-missing.ts";
 
 interface RegionBoundaryProps {
@@ -32,34 +33,53 @@ export class RegionBoundary extends Component<RegionBoundaryProps, RegionBoundar
     const { name, children, onClose } = this.props;
     const { fault } = this.state;
     if (fault === null) return children;
-    const isMissing = isPartMissing(fault);
+    const title = `${name} cannot be shown`;
+    const explanation = (
+      <Explanation fault={fault} onRetry={() => this.setState({ fault: null })} />
+    );
+    if (onClose) {
+      return (
+        <Dialog title={title} onClose={onClose}>
+          {explanation}
+        </Dialog>
+      );
+    }
     return (
-      <section className="region fault" role="alert">
-        <h2>{name} cannot be shown</h2>
-        <p>
-          {isMissing
-            ? "A part of the program could not be fetched; the network may be gone, or the program was renewed on its server. The plan is not touched. Loading the page anew saves the plan first and fetches what is missing."
-            : `Something here went wrong (${fault}). The plan itself is not touched: keep a copy of it, then try again or load the page anew.`}
-        </p>
-        <p className="dialog-actions">
-          <button type="button" className="primary" onClick={downloadPlan}>
-            Download the plan
-          </button>
-          {!isMissing && (
-            <button type="button" onClick={() => this.setState({ fault: null })}>
-              Try again
-            </button>
-          )}
-          <button type="button" onClick={() => void reloadPage()}>
-            Load the page anew
-          </button>
-          {onClose && (
-            <button type="button" onClick={onClose}>
-              Close
-            </button>
-          )}
-        </p>
+      <section className="region fault">
+        <h2>{title}</h2>
+        {explanation}
       </section>
     );
   }
+}
+
+interface ExplanationProps {
+  readonly fault: string;
+  readonly onRetry: () => void;
+}
+
+function Explanation({ fault, onRetry }: ExplanationProps) {
+  const isMissing = isPartMissing(fault);
+  return (
+    <div role="alert">
+      <p>
+        {isMissing
+          ? "A part of the program could not be fetched: the network may be gone, or the program was renewed on its server. The plan is not touched. Loading the page anew saves the plan first and fetches what is missing."
+          : `Something here went wrong (${fault}). The plan itself is not touched: keep a copy of it, then try again or load the page anew.`}
+      </p>
+      <p className="dialog-actions">
+        <button type="button" className="primary" onClick={downloadPlan}>
+          Download the plan
+        </button>
+        {!isMissing && (
+          <button type="button" onClick={onRetry}>
+            Try again
+          </button>
+        )}
+        <button type="button" onClick={() => void reloadPage()}>
+          Load the page anew
+        </button>
+      </p>
+    </div>
+  );
 }

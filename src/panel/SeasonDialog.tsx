@@ -39,7 +39,12 @@ export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
         </p>
         <JobFilter jobs={jobs} hidden={hidden} onToggle={toggle} />
         <p className="dialog-actions">
-          <button type="button" className="primary" disabled={shown.length === 0} onClick={download}>
+          <button
+            type="button"
+            className="primary"
+            disabled={shown.length === 0}
+            onClick={download}
+          >
             Download calendar file (.ics)
           </button>
           <button type="button" disabled={shown.length === 0} onClick={() => window.print()}>

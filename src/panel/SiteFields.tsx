@@ -44,11 +44,7 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
         <span className="field-name">Climate</span>
         <span className="field-value">
           {climateWords(site.climate)}{" "}
-          <button
-            type="button"
-            className="link"
-            onClick={() => viewNow().ask({ kind: "climate" })}
-          >
+          <button type="button" className="link" onClick={() => viewNow().ask({ kind: "climate" })}>
             Change ...
           </button>
         </span>

@@ -24,6 +24,16 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
     [plan, layoutId, findingId],
   );
   useEffect(() => () => planNow().cancelPreview(), []);
+  useEffect(() => {
+    if (tried === null) return;
+    const putBack = (event: KeyboardEvent) => {
+      if (event.key !== "Escape") return;
+      planNow().cancelPreview();
+      setTried(null);
+    };
+    window.addEventListener("keydown", putBack);
+    return () => window.removeEventListener("keydown", putBack);
+  }, [tried]);
   const tryOut = (remedy: Remedy) => {
     if (tried === remedy.title) {
       planNow().cancelPreview();
@@ -46,6 +56,11 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
         </button>
       </header>
       <p>{title ?? "This conflict is no longer there."}</p>
+      {tried !== null && (
+        <p className="trial" role="status">
+          On trial on the sheet, not kept: {tried}. Do it keeps it; Escape puts it back.
+        </p>
+      )}
       {title !== null && remedies.length === 0 && (
         <p>
           No single change clears it. Move what stands around it first, or widen the time between

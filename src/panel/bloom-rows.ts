@@ -1,5 +1,5 @@
 /** Rows of the bloom strip: who flowers when, and where windows of a conflict lie over each other. */
-import type { DayWindow } from "../core/calendar/bloom-window.ts";
+import type { Bloom, DayWindow } from "../core/calendar/bloom-window.ts";
 import type { CheckResult } from "../core/checks/run-checks.ts";
 import type { Stand } from "../core/checks/stand.ts";
 import { type DayNumber, shortDate } from "../core/model/day.ts";
@@ -13,6 +13,7 @@ export interface BloomRow {
   readonly group: string;
   /** Start the bloom is counted from; null: it has dates of its own and no start moves it. */
   readonly start: NonNullable<Planting["start"]> | null;
+  readonly basis: Bloom["basis"];
   readonly likely: DayWindow;
   readonly outer: DayWindow;
   /** Days open together with a stand it is in conflict with. */
@@ -45,7 +46,7 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
   );
   const rows = flowering.flatMap((stand): readonly BloomRow[] => {
     if (stand.bloom === null) return [];
-    const { likely, outer } = stand.bloom;
+    const { likely, outer, basis } = stand.bloom;
     return [
       {
         id: stand.id,
@@ -53,6 +54,7 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
         name: stand.variety?.name ?? stand.kind.name,
         group: stand.kind.group,
         start: stand.planting?.bloom ? null : (stand.planting?.start ?? null),
+        basis,
         likely,
         outer,
         overlaps: overlaps.get(stand.id) ?? [],
@@ -119,7 +121,7 @@ export function bloomRowWords(row: BloomRow): string {
     isCertain
       ? `in flower ${span(row.outer)}`
       : `in flower ${span(row.likely)}, at most ${span(row.outer)}`,
-    ...(row.start === null ? [] : [startWords(row)]),
+    ...(row.start === null ? [] : [`${startWords(row)}, counted in ${row.basis}`]),
     ...row.overlaps.map((window) => `open together with a conflicting stand ${span(window)}`),
   ];
   return parts.join(", ");

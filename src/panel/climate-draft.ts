@@ -64,12 +64,7 @@ export function cellsOf(
     : { min: NO_CELLS, max: NO_CELLS };
 }
 
-export function withCell(
-  draft: ClimateDraft,
-  end: End,
-  month: number,
-  text: string,
-): ClimateDraft {
+export function withCell(draft: ClimateDraft, end: End, month: number, text: string): ClimateDraft {
   return { ...draft, [end]: draft[end].with(month, text) };
 }
 
@@ -82,7 +77,12 @@ export function cellFaults(draft: ClimateDraft, unit: TemperatureUnit): readonly
   if (!hasCells(draft)) return [];
   return monthNames.flatMap((name, month): readonly CellFault[] => {
     const [low, high] = [draft.min[month] ?? "", draft.max[month] ?? ""];
-    const faults = ([["min", low], ["max", high]] as const).flatMap(([end, text]) => {
+    const faults = (
+      [
+        ["min", low],
+        ["max", high],
+      ] as const
+    ).flatMap(([end, text]) => {
       if (readTemperature(text, unit) !== null) return [];
       const what = text.trim() === "" ? "is missing" : `"${text.trim()}" is no temperature`;
       const which = end === "min" ? "lowest" : "highest";
@@ -107,11 +107,19 @@ export function climateOf(
 ): Climate | undefined {
   const read = (texts: readonly string[]) => texts.map((text) => readTemperature(text, unit) ?? 0);
   const before = draftOf(kept, unit);
-  const isSame = [before.min.join("|"), before.max.join("|")].join() === [draft.min.join("|"), draft.max.join("|")].join();
+  const isSame =
+    [before.min.join("|"), before.max.join("|")].join() ===
+    [draft.min.join("|"), draft.max.join("|")].join();
   const normals = isSame ? kept?.normals : { minC: read(draft.min), maxC: read(draft.max) };
   const hasNormals = hasCells(draft) && normals !== undefined;
   if (!hasNormals && !draft.days) return undefined;
-  const { station: _station, source: _source, normals: _normals, days: _days, ...rest } = kept ?? {};
+  const {
+    station: _station,
+    source: _source,
+    normals: _normals,
+    days: _days,
+    ...rest
+  } = kept ?? {};
   return {
     ...rest,
     ...(draft.station === "" ? {} : { station: draft.station }),

@@ -12,9 +12,9 @@ export function csvSummary({ accepted, rejected }: VarietyList): string {
     ...counted("changed", "changed"),
     ...counted("same", "as they are"),
   ];
-  const used = parts.length === 0 ? "No row can be used" : parts.join(", ");
-  if (rejected.length === 0)
-    return parts.length === 0 ? "No rows." : `${used}; every row can be used.`;
+  if (accepted.length + rejected.length === 0) return "No rows.";
+  const used = parts.length === 0 ? "Nothing to take" : parts.join(", ");
+  if (rejected.length === 0) return `${used}; every row can be used.`;
   const faulty = rejected.length === 1 ? "1 row" : `${rejected.length} rows`;
   return `${used}; ${faulty} cannot be used.`;
 }

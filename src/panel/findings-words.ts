@@ -37,19 +37,21 @@ export function restingWords(
   flowering: number,
 ): readonly string[] {
   if (flowering === 0) return ["Nothing that flowers is placed yet, so there is nothing to check."];
-  const byTime = pairsOf(pairs, "time");
-  const byCover = pairsOf(pairs, "cover");
-  const sentences: string[] = [];
-  if (byTime > 0) {
-    sentences.push(
-      `${pairCount(byTime)} kept apart by time alone: a late spring or a second flush can close the gap.`,
-    );
-  }
-  if (byCover > 0) {
-    sentences.push(
-      `${pairCount(byCover)} kept apart by cover alone: a torn mesh or a late bag undoes it.`,
-    );
-  }
+  const counts = {
+    unknown: pairsOf(pairs, "unknown"),
+    rare: pairsOf(pairs, "conflict"),
+    time: pairsOf(pairs, "time"),
+    cover: pairsOf(pairs, "cover"),
+  };
+  const sentences = [
+    counts.unknown > 0 &&
+      `${pairCount(counts.unknown)} not known to be apart: a date or a figure is missing.`,
+    counts.rare > 0 && `${pairCount(counts.rare)} too close, of species that cross rarely.`,
+    counts.time > 0 &&
+      `${pairCount(counts.time)} kept apart by time alone: a late spring or a second flush can close the gap.`,
+    counts.cover > 0 &&
+      `${pairCount(counts.cover)} kept apart by cover alone: a torn mesh or a late bag undoes it.`,
+  ].filter((sentence) => sentence !== false);
   if (sentences.length === 0) {
     return ["Every pair that could cross is at least its required distance apart."];
   }

@@ -2,10 +2,10 @@
 import boldUrl from "@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf?url";
 import regularUrl from "@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf?url";
 import { type ExportFormat, formatFileName } from "../core/exports/all-exports.ts";
+import type { LabelChoice } from "../core/exports/label-pages.ts";
 import type { PdfFonts } from "../core/exports/pdf-writer.ts";
-import { layoutOf } from "../store/plan-store.ts";
 import { downloadBytes } from "./download.ts";
-import { planNow } from "./plan-actions.ts";
+import { checkedNow } from "./plan-actions.ts";
 import { rasterOfSvg } from "./raster-of-svg.ts";
 
 async function fetchFont(url: string): Promise<Uint8Array> {
@@ -28,20 +28,24 @@ export function printedAt(now: Date): string {
 }
 
 /** Makes and downloads the file of the layout on screen; gives its name. */
-export async function makeFile(format: ExportFormat, dotsPerInch: number): Promise<string> {
-  const { plan, layoutId, result, book } = planNow();
-  const layout = layoutOf(plan, layoutId);
+export async function makeFile(
+  format: ExportFormat,
+  dotsPerInch: number,
+  labels: LabelChoice,
+): Promise<string> {
+  const checked = checkedNow();
   const now = new Date();
   const made = await format.make(
-    { plan, layout, result, book },
+    checked,
     {
       printedAt: printedAt(now),
       stamp: now.toISOString().replace(/[-:]|\.\d+/g, ""),
       fonts: fetchFonts,
+      labels,
       raster: (svg) => rasterOfSvg(svg, dotsPerInch),
     },
   );
-  const fileName = formatFileName(format, plan, layout);
+  const fileName = formatFileName(format, checked.plan, checked.layout);
   const bytes = typeof made === "string" ? new TextEncoder().encode(made) : new Uint8Array(made);
   downloadBytes(bytes, fileName, format.mimeType);
   return fileName;

@@ -1,10 +1,9 @@
 /** Makes the plot map; its machinery and fonts are fetched here, when one is asked for. */
 import type { CompanionId } from "../core/exports/companion-ids.ts";
 import type { Orientation, PaperName } from "../core/exports/paper.ts";
-import { layoutOf } from "../store/plan-store.ts";
 import { downloadBytes } from "./download.ts";
 import { fetchFonts, printedAt } from "./make-file.ts";
-import { planNow } from "./plan-actions.ts";
+import { checkedNow } from "./plan-actions.ts";
 
 export interface PlotMapChoice {
   readonly paper: PaperName;
@@ -31,17 +30,16 @@ export async function makePlotMap(
     fetchFonts(),
   ]);
   if (signal.aborted) return null;
-  const { plan, layoutId, result, book } = planNow();
-  const layout = layoutOf(plan, layoutId);
+  const checked = checkedNow();
   const made = await plotMapPdf(
-    { plan, layout, result, book },
+    checked,
     { ...choice, printedAt: printedAt(new Date()) },
     fonts,
     onProgress,
     signal,
   );
   if (signal.aborted) return null;
-  const fileName = plotMapFileName(plan, layout);
+  const fileName = plotMapFileName(checked.plan, checked.layout);
   downloadBytes(new Uint8Array(made.bytes), fileName, "application/pdf");
   return { fileName, pages: made.pages, unplacedLabels: made.unplacedLabels };
 }

@@ -49,7 +49,9 @@ export function remediesNow(plan: Plan, layoutId: string, findingId: string): Re
         .filter((id) => id !== findingId)
         .flatMap((id) => byId.get(id) ?? [])
         .map(titleOf),
-      bringsWords: remedy.brings.map((entry) => `${severityWord[entry.severity]}: ${titleOf(entry)}`),
+      bringsWords: remedy.brings.map(
+        (entry) => `${severityWord[entry.severity]}: ${titleOf(entry)}`,
+      ),
     })),
   };
 }

@@ -37,9 +37,7 @@ export async function textOfFile(
   if (other) return fail(other[1], `${wanted}, as text in UTF-8`);
   try {
     const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-    return /^\s*</.test(text)
-      ? fail("a web page or XML", wanted)
-      : { ok: true, value: text };
+    return /^\s*</.test(text) ? fail("a web page or XML", wanted) : { ok: true, value: text };
   } catch {
     return fail("text that is not UTF-8", `${wanted}, as text in UTF-8`);
   }

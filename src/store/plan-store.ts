@@ -7,6 +7,7 @@ import { create } from "zustand";
 import { type CheckResult, runChecks } from "../core/checks/run-checks.ts";
 import type { CropBook } from "../core/crops/crop-book.ts";
 import { planBook } from "../core/crops/own-kinds.ts";
+import { codeChanges } from "../core/edits/codes.ts";
 import type { Edit } from "../core/edits/edit.ts";
 import { type Patch, applyPatch, difference } from "../core/edits/patch.ts";
 import { emptyPlan } from "../core/model/empty-plan.ts";
@@ -174,7 +175,11 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
         past: [...state.past, step].slice(-HISTORY_DEPTH),
         future: [],
         selection: standing(state, plan, state.layoutId),
-        announcement: `${edit.title}. ${findingsSpoken(shown.result ?? state.result)}.`,
+        announcement: [
+          edit.title,
+          ...codeChanges(layoutOf(state.plan, state.layoutId), layoutOf(plan, state.layoutId)).slice(0, 3),
+          `${findingsSpoken(shown.result ?? state.result)}.`,
+        ].join(". "),
       });
     },
     cancelPreview: () => {

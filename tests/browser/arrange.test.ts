@@ -28,7 +28,7 @@ describe("arranging in Chromium", () => {
     await open();
     await page.getByRole("button", { name: "Cancel" }).click();
     await page.getByRole("button", { name: "Arrange", exact: true }).waitFor();
-    await page.getByRole("button", { name: "Close" }).click();
+    await page.getByRole("button", { name: "Close", exact: true }).click();
     expect(await page.locator(".layout-tab").count()).toBe(1);
   });
 

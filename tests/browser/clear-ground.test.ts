@@ -59,7 +59,9 @@ describe("clear ground in Chromium", () => {
     await page.keyboard.press("Enter");
     await expect
       .poll(line)
-      .toMatch(/^No clear ground for B02-1 .* forbids most of it: 400 m must be kept between them\.$/);
+      .toMatch(
+        /^No clear ground for B02-1 .* forbids most of it: 400 m must be kept between them\.$/,
+      );
     await page.keyboard.press("Control+z");
     await expect.poll(line).toContain("dotted ground");
     await page.getByRole("button", { name: "Clear ground" }).click();
@@ -68,9 +70,14 @@ describe("clear ground in Chromium", () => {
 
   test("ways out speak of the tangle, say what else they change, and can be accepted instead", async () => {
     const before = await conflictCount(page);
-    await page.getByRole("button", { name: /^Ways out: B02-1/ }).first().click();
+    await page
+      .getByRole("button", { name: /^Ways out: B02-1/ })
+      .first()
+      .click();
     const ways = page.getByRole("region", { name: "Ways out" });
-    await expect.poll(() => ways.innerText()).toContain("3 plantings are tangled in conflicts here");
+    await expect
+      .poll(() => ways.innerText())
+      .toContain("3 plantings are tangled in conflicts here");
     expect(await ways.innerText()).toContain("Also clears:");
     expect(await axeFaults(page)).toEqual([]);
     await ways.getByLabel("Or accept it, because").fill("only for the kitchen");

@@ -45,7 +45,7 @@ test("an earlier copy opens as a plan of its own, and the plan it came from open
   await retitle("Second thoughts");
   await pickFromMenu("Kept plans ...");
   await page.getByRole("button", { name: "Earlier copies of Second thoughts" }).click();
-  await page.getByRole("button", { name: "Open copy 1 as a plan of its own" }).click();
+  await page.getByRole("button", { name: "Open as a copy: number 1" }).click();
   await expect.poll(title).toContain(`${before} (copy of `);
   await page.getByText(/^Saved /).waitFor();
   await pickFromMenu("Kept plans ...");
@@ -78,11 +78,11 @@ test("a damaged copy is told from a whole one, and what is left of it goes into 
   );
   await pickFromMenu("Kept plans ...");
   await page.getByRole("button", { name: "Earlier copies of Whole" }).click();
-  await page.getByRole("button", { name: "Open copy 1 as a plan of its own" }).click();
+  await page.getByRole("button", { name: "Open as a copy: number 1" }).click();
   await page.getByText("Copy 1 is damaged.").waitFor();
   expect(await title()).toBe("Whole");
   const download = page.waitForEvent("download");
-  await page.getByRole("button", { name: "Save copy 1 as a file" }).click();
+  await page.getByRole("button", { name: "Save as a file: number 1" }).click();
   const text = readFileSync(await (await download).path(), "utf8");
   expect(text).toContain('"wideberth-plan"');
 });

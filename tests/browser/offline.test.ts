@@ -210,31 +210,37 @@ describe("a server that changes", () => {
 });
 
 test("a part of the program that does not arrive is explained, and the plan stays within reach", async () => {
+  const keptPlans = async () => {
+    await page.getByRole("button", { name: "Plan", exact: true }).click();
+    await page.getByText("Kept plans ...").click();
+  };
   const bare = await browser.newContext({ serviceWorkers: "block" });
   try {
     page = await bare.newPage();
     await page.goto(siteUrl());
     await sheet().waitFor();
-    await bare.route("**/PlotMapDialog-*.js", (route) =>
+    await bare.route("**/KeptPlansDialog-*.js", (route) =>
       // What some servers send for a file that is gone.
       route.fulfill({ status: 200, contentType: "text/html", body: "<p>Not here</p>" }),
     );
-    await page.getByRole("button", { name: "Plot map" }).click();
+    await keptPlans();
     const alert = page.getByRole("alert");
     await expect.poll(() => alert.innerText()).toContain("could not be fetched");
     const download = page.waitForEvent("download");
     await alert.getByRole("button", { name: "Download the plan" }).click();
     expect((await download).suggestedFilename()).toMatch(/\.json$/);
+    await page.getByRole("button", { name: "Close", exact: true }).click();
     await retitle("Still working");
-    await bare.unroute("**/PlotMapDialog-*.js");
+    await keptPlans();
+    await bare.unroute("**/KeptPlansDialog-*.js");
     await Promise.all([
       page.waitForEvent("load"),
       alert.getByRole("button", { name: "Load the page anew" }).click(),
     ]);
     await sheet().waitFor();
     await expect.poll(title).toBe("Still working");
-    await page.getByRole("button", { name: "Plot map" }).click();
-    await page.getByRole("button", { name: "Make the PDF" }).waitFor();
+    await keptPlans();
+    await page.getByRole("list", { name: "Kept plans" }).waitFor();
   } finally {
     await bare.close();
   }

@@ -50,29 +50,73 @@ function hostilePlan(): string {
   return JSON.stringify(value);
 }
 
-async function useEveryPart(): Promise<void> {
-  await page.getByRole("button", { name: "Plan", exact: true }).click();
-  await page.getByText("Kept plans ...").click();
-  await page.getByRole("list", { name: "Kept plans" }).waitFor();
-  await page
-    .getByRole("button", { name: /^Earlier copies/ })
-    .first()
-    .click();
-  await page.getByText("Open as a copy").first().waitFor();
+async function pick(menu: string, item: string | RegExp): Promise<void> {
+  await page.getByRole("button", { name: menu, exact: true }).click();
+  await page.locator(".menu").getByRole("button", { name: item, exact: true }).click();
+}
+
+async function putAway(): Promise<void> {
   await page.keyboard.press("Escape");
-  await page.getByRole("button", { name: "Plan", exact: true }).click();
-  await page.getByText("What went wrong").click();
-  await page.getByRole("heading", { name: "What went wrong" }).waitFor();
-  await page.keyboard.press("Escape");
+  await page.locator("dialog[open]").waitFor({ state: "detached" });
+}
+
+/** Menu items that open a window. */
+const WINDOWS: readonly string[] = [
+  "Files for others ...",
+  "Kept plans ...",
+  "Season calendar",
+  "Climate of the site",
+  "Figures",
+  "Own kinds and figures",
+  "Seed list as CSV",
+  "Plan settings",
+  "Keys",
+  "What went wrong",
+];
+
+/** Makes the plot map and every file for others that this plan has what it takes for. */
+async function makeEveryFile(): Promise<void> {
   await page.getByRole("button", { name: "Plot map" }).click();
-  const download = page.waitForEvent("download");
+  const map = page.waitForEvent("download");
   await page.getByRole("button", { name: "Make the PDF" }).click();
-  await (await download).path();
-  await page.keyboard.press("Escape");
-  await page.evaluate(() =>
-    document.querySelector<HTMLElement>('a[href="#main"]:nth-of-type(2)')?.click(),
-  );
-  await page.getByRole("table").first().waitFor();
+  await (await map).path();
+  await putAway();
+  await pick("Plan", "Files for others ...");
+  const choice = page.getByRole("dialog").getByRole("combobox", { name: "File", exact: true });
+  const kinds = await choice
+    .locator("option")
+    .evaluateAll((options) => options.map((option) => (option as HTMLOptionElement).value));
+  expect(kinds.length).toBeGreaterThan(3);
+  for (const kind of kinds) {
+    await choice.selectOption(kind);
+    const save = page.getByRole("button", { name: "Save the file" });
+    if (await save.isDisabled()) continue;
+    const download = page.waitForEvent("download");
+    await save.click();
+    await (await download).path();
+    await page.getByText(/^Made /).waitFor();
+  }
+  await putAway();
+}
+
+async function useEveryPart(): Promise<void> {
+  for (const window of WINDOWS) {
+    await pick("Plan", window);
+    await page.locator("dialog[open] h2").first().waitFor();
+    await putAway();
+  }
+  await pick("Layout", /^Arrange /);
+  await page.getByRole("button", { name: "Arrange", exact: true }).click();
+  await page
+    .getByText("in the best so far")
+    .or(page.locator("dialog .dialog-actions"))
+    .first()
+    .waitFor();
+  await putAway();
+  await makeEveryFile();
+  for (const view of ["Compare", "Tables", "Sheet"]) {
+    await page.getByRole("button", { name: view, exact: true }).click();
+  }
 }
 
 test("the page carries a policy, and no script or style inside itself", async () => {

@@ -49,8 +49,8 @@ describe("wideberth", () => {
 
   test.each([
     [[], "no command given"],
-    [["plant"], 'got "plant", expected check, compare or map'],
-    [["toString"], 'got "toString", expected check, compare or map'],
+    [["plant"], 'got "plant", expected check, compare'],
+    [["toString"], 'got "toString", expected check, compare'],
     [["check"], "FILE is missing"],
     [["check", "a", "b"], "Expected one FILE, got 2: a, b"],
     [["check", "--jsn", "a"], "Unknown option '--jsn'"],
@@ -263,5 +263,40 @@ describe("wideberth map", () => {
     const { code, stderr } = program.run(["map", planFile, "-o", "taken"]);
     expect(code).toBe(2);
     expect(stderr).toContain("taken: this is a folder, not a file.");
+  });
+});
+
+describe("wideberth compare", () => {
+  const sample = fileURLToPath(new URL("../../sample-plots/garden-solved.json", import.meta.url));
+
+  test("prints the measures with the better one starred, and what differs", () => {
+    const { code, stdout } = program.run(["compare", sample]);
+    expect(code).toBe(0);
+    expect(stdout).toMatch(/^Conflicts +0 \* +3$/m);
+    expect(stdout).toContain("First thoughts against Solved:");
+    expect(stdout).toMatch(/^ {2}B05-1 Quarry White: removed$/m);
+  });
+
+  test("--json names the better layouts, in the order asked for", () => {
+    const layouts = ["--layout", "First thoughts", "--layout", "Solved"];
+    const { stdout } = program.run(["compare", sample, "--json", ...layouts]);
+    const report: unknown = JSON.parse(stdout);
+    expect(report).toMatchObject({ layouts: ["First thoughts", "Solved"], base: "Solved" });
+    expect(stdout).toContain('"best": [\n        "Solved"\n      ]');
+  });
+
+  test("--csv is a table with a column for each layout", () => {
+    const { stdout } = program.run(["compare", sample, "--csv"]);
+    expect(stdout.split("\r\n")[0]).toBe("Measure,Unit,Better,Solved,First thoughts");
+  });
+
+  test.each([
+    [["compare", carrots], "expected two or more to compare"],
+    [["compare", sample, "--layout", "Elsewhere"], 'got layout "Elsewhere"'],
+    [["compare", sample, "--json", "--csv"], "got both"],
+  ])("%j is refused with a reason", (args, reason) => {
+    const { code, stderr } = program.run(args);
+    expect(code).toBe(2);
+    expect(stderr).toContain(reason);
   });
 });

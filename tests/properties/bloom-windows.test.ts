@@ -50,9 +50,14 @@ test("overlap and gap are the same both ways, and never both", () => {
 });
 
 test("shifting both windows changes nothing", () => {
-  const shifted = ({ first, last }: DayWindow, by: number) => ({ first: first + by, last: last + by });
+  const shifted = ({ first, last }: DayWindow, by: number) => ({
+    first: first + by,
+    last: last + by,
+  });
   const told = (a: DayWindow, b: DayWindow) =>
-    pairBetween(a, b).map((pair) => pair && [pair.standing, pair.overlapDays, pair.gapDays, pair.exposedShare]);
+    pairBetween(a, b).map(
+      (pair) => pair && [pair.standing, pair.overlapDays, pair.gapDays, pair.exposedShare],
+    );
   fc.assert(
     fc.property(window, window, fc.integer({ min: -900, max: 900 }), (a, b, by) => {
       expect(told(shifted(a, by), shifted(b, by))).toEqual(told(a, b));
@@ -98,10 +103,17 @@ test("widening what is known of a kind never narrows its outer window, nor clear
     fc.property(range, length, fc.nat(20), window, (toFlower, days, by, shape) => {
       const narrow = bloomAfter(firstFlowerFromDays(0, toFlower), [0, 0], days).outer;
       const wideDays = widened(days, by).map((value) => Math.max(1, value)) as [number, number];
-      const wide = bloomAfter(firstFlowerFromDays(0, widened(toFlower, by)), [0, 0], wideDays).outer;
+      const wide = bloomAfter(
+        firstFlowerFromDays(0, widened(toFlower, by)),
+        [0, 0],
+        wideDays,
+      ).outer;
       expect(wide.first).toBeLessThanOrEqual(narrow.first);
       expect(wide.last).toBeGreaterThanOrEqual(narrow.last);
-      const other = { first: 20_000 + (shape.first % 200), last: 20_000 + (shape.first % 200) + 20 };
+      const other = {
+        first: 20_000 + (shape.first % 200),
+        last: 20_000 + (shape.first % 200) + 20,
+      };
       if (standing(toFlower, days, other) === "conflict") {
         expect(standing(widened(toFlower, by), wideDays, other)).toBe("conflict");
       }

@@ -38,7 +38,7 @@ export interface Arrangement {
 const ROUNDS = 5;
 /** How much more trouble a step may bring, at the start and the end of a round. */
 const HOT = 1.2;
-const COLD = 0.004;
+const COLD = 0.0008;
 const YIELD_EVERY = 400;
 /** Pieces in trouble are picked this often; else any. */
 const IN_TROUBLE = 0.7;
@@ -152,7 +152,11 @@ function tidied(problem: ArrangeProblem, { places }: Arrangement): Arrangement {
     const place = state.places[index];
     const piece = problem.pieces[index] as Piece;
     if (!place) continue;
-    const rounded = heldPlace(piece, { ...place, across: onCm(place.across), along: onCm(place.along) });
+    const rounded = heldPlace(piece, {
+      ...place,
+      across: onCm(place.across),
+      along: onCm(place.along),
+    });
     if (rounded) keep(problem, state, index, rounded, false);
   }
   return { places: [...state.places], trouble: wholeTrouble(problem, state) };

@@ -29,7 +29,11 @@ export function proposedSteps(
 }
 
 /** Where a piece lies in bed terms; null when it lies in no bed, or crooked. */
-export function placeOf({ pieces }: ArrangeProblem, state: ArrangeState, index: number): Place | null {
+export function placeOf(
+  { pieces }: ArrangeProblem,
+  state: ArrangeState,
+  index: number,
+): Place | null {
   return state.places[index] ?? pieces[index]?.homePlace ?? null;
 }
 

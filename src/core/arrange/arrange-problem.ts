@@ -43,6 +43,8 @@ interface Keep {
   /** Place in the list of all stands: pieces first, then what stays. */
   readonly other: number;
   readonly metres: number;
+  /** Bloom dates are missing: too near is no conflict, only unknown. */
+  readonly isUndated: boolean;
 }
 
 export interface ArrangeProblem {
@@ -58,8 +60,14 @@ export interface ArrangeProblem {
 
 /** The problem of a checked layout. Locked plantings, outlines that are no rectangle and plantings no bed has room for stay. */
 export function arrangeProblem(layout: Layout, result: CheckResult): ArrangeProblem {
-  const beds = layout.beds.flatMap(({ outline }) => (outline.shape === "rectangle" ? [outline] : []));
-  const movable: { readonly stand: Stand; readonly home: RectangleShape; rooms: readonly Room[] }[] = [];
+  const beds = layout.beds.flatMap(({ outline }) =>
+    outline.shape === "rectangle" ? [outline] : [],
+  );
+  const movable: {
+    readonly stand: Stand;
+    readonly home: RectangleShape;
+    rooms: readonly Room[];
+  }[] = [];
   const staying: Stand[] = [];
   for (const stand of result.stands) {
     const home = stand.planting?.locked === true ? undefined : stand.planting?.outline;
@@ -78,13 +86,18 @@ export function arrangeProblem(layout: Layout, result: CheckResult): ArrangeProb
       rooms,
       keeps: all.flatMap((other, index): readonly Keep[] => {
         const metres = other === stand ? 0 : distanceToKeep(stand, other);
-        return metres > 0 ? [{ other: index, metres }] : [];
+        return metres > 0 ? [{ other: index, metres, isUndated: areUndated(stand, other) }] : [];
       }),
     })),
     fixed: staying.map(({ outline }) => outline),
     isFixedGround: staying.map(({ planting }) => planting !== null),
     spanM: spanOf([...result.bedOutlines.values()].map(({ outline }) => outline)),
   };
+}
+
+/** Whether time cannot be compared in either direction. */
+function areUndated(a: Stand, b: Stand): boolean {
+  return (a.receives === null || b.sheds === null) && (b.receives === null || a.sheds === null);
 }
 
 /** How a rectangle fits each bed: as it lies to its present bed if it can, else the other way. */
@@ -118,8 +131,7 @@ function placeNow(
     const along = straight.y - bed.y;
     const turn = (((shape.turnDeg - bed.turnDeg - (room.isAcross ? 90 : 0)) % 180) + 180) % 180;
     const isStraight = Math.min(turn, 180 - turn) < 0.01;
-    const isInside =
-      Math.abs(across) <= room.across + 1e-3 && Math.abs(along) <= room.along + 1e-3;
+    const isInside = Math.abs(across) <= room.across + 1e-3 && Math.abs(along) <= room.along + 1e-3;
     if (isStraight && isInside) return { bed: room.bed, across, along };
   }
   return null;

@@ -4,7 +4,14 @@ import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import type { Outline } from "../geometry/outline.ts";
 import { pointDistance } from "../geometry/point.ts";
-import { type ArrangeProblem, type Piece, type Place, outlineAt, overlapOf, shapeAt } from "./arrange-problem.ts";
+import {
+  type ArrangeProblem,
+  type Piece,
+  type Place,
+  outlineAt,
+  overlapOf,
+  shapeAt,
+} from "./arrange-problem.ts";
 
 /** How bad an arrangement is. Fewer overlaps go first, then fewer conflicts, then mildness. */
 export interface Trouble {
@@ -12,7 +19,7 @@ export interface Trouble {
   readonly overlaps: number;
   /** Pairs too close, either way round. */
   readonly conflicts: number;
-  /** Shares of the required distances that are missing, added up over the conflicts. */
+  /** Shares of the required distances that are missing, added up; half for each pair without dates. */
   readonly shortfall: number;
   /** 0 to 1: how much was moved, and how far. */
   readonly disturbance: number;
@@ -30,6 +37,8 @@ export interface ArrangeState {
 /** Weights of the search, such that one conflict outweighs every disturbance. */
 const OVERLAP_WEIGHT = 12;
 const SHORT_WEIGHT = 2;
+/** What a pair without dates counts as, however near: nearer makes it no worse. */
+const UNDATED_SHORT = 0.5;
 
 /** One number for the search; lower is better. */
 export function energyOf(trouble: Trouble): number {
@@ -80,27 +89,35 @@ export function troubleOf(
   const counts = (other: number) => other !== index && (other < before || other >= count);
   let conflicts = 0;
   let shortfall = 0;
-  for (const { other, metres } of piece.keeps) {
+  for (const { other, metres, isUndated } of piece.keeps) {
     if (!counts(other)) continue;
     const there = outlines[other] as Outline;
     if (boundsGap(outline.bounds, there.bounds) >= metres) continue;
     const { distanceM } = gapBetween(outline, there);
     if (distanceM >= metres - DISTANCE_TOLERANCE_M) continue;
-    conflicts += 1;
-    shortfall += (metres - distanceM) / metres;
+    conflicts += isUndated ? 0 : 1;
+    shortfall += isUndated ? UNDATED_SHORT : (metres - distanceM) / metres;
   }
   let overlaps = 0;
   for (let other = 0; other < outlines.length; other += 1) {
     if (!counts(other) || isGround[other] !== true) continue;
     if (overlapOf(outline, outlines[other] as Outline) > 0) overlaps += 1;
   }
-  return { overlaps, conflicts, shortfall, disturbance: disturbanceOf(problem, piece, places[index] ?? null) };
+  return {
+    overlaps,
+    conflicts,
+    shortfall,
+    disturbance: disturbanceOf(problem, piece, places[index] ?? null),
+  };
 }
 
 /** A quarter for being moved at all, the rest for how far; shared out over all pieces. */
 function disturbanceOf(problem: ArrangeProblem, piece: Piece, place: Place | null): number {
   if (place === null) return 0;
-  const share = Math.min(1, pointDistance(piece.home, shapeAt(problem, piece, place)) / problem.spanM);
+  const share = Math.min(
+    1,
+    pointDistance(piece.home, shapeAt(problem, piece, place)) / problem.spanM,
+  );
   return (0.25 + 0.75 * share) / problem.pieces.length;
 }
 

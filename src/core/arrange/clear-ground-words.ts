@@ -14,7 +14,7 @@ export function clearGroundWords(
 ): string {
   if (centres.length > 0) return `${code} can lie on the dotted ground without a conflict.`;
   const none = `No clear ground for ${code} at its present size and angle.`;
-  const [most] = forbidding;
+  const [most] = forbidding();
   return most
     ? `${none} ${nameOf(most.id)} forbids most of it: ${formatDistance(most.distanceM, unit)} must be kept between them.`
     : `${none} No bed has free room for it.`;

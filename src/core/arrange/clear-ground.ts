@@ -18,7 +18,6 @@ import {
   grownRound,
   grownSharp,
   insetBy,
-  joined,
   mirror,
   regionArea,
   regionOf,
@@ -46,8 +45,8 @@ export interface ClearGround {
   readonly centres: readonly Float64Array[];
   /** The ground the planting would cover at one of those places or another. */
   readonly ground: readonly Float64Array[];
-  /** Stands that forbid places in beds, the most forbidding first. */
-  readonly forbidding: readonly Forbidding[];
+  /** Works out which stands forbid places in beds, the most forbidding first. */
+  readonly forbidding: () => readonly Forbidding[];
 }
 
 /** Clear ground of a planting in the checked layout, or null when it is not a planting there. */
@@ -62,24 +61,28 @@ export function clearGround(result: CheckResult, plantingId: string): ClearGroun
   const neighbours = result.stands
     .filter((other) => other.planting !== null && other !== stand)
     .map((other) => swept(grownSharp(regionOf(other.outline), -NEIGHBOUR_SLACK_M), touching));
-  const free = without(joined(beds), joined(neighbours));
+  const free = without(beds.flat(), neighbours.flat());
   const zones = forbiddenZones(stand, result).map(({ other, distanceM }) => ({
     id: other.id,
     distanceM,
     zone: grownRound(swept(standRegion(other), touching), distanceM),
   }));
-  const centres = without(free, joined(zones.map(({ zone }) => zone)));
+  const centres = without(
+    free,
+    zones.flatMap(({ zone }) => zone),
+  );
   return {
     centres: ringsOf(centres),
     ground: ringsOf(centres.length === 0 ? emptyRegion : swept(centres, shape)),
-    forbidding: zones
-      .map(({ id, distanceM, zone }) => ({
-        id,
-        distanceM,
-        areaM2: regionArea(common(free, zone)),
-      }))
-      .filter(({ areaM2 }) => areaM2 > 0)
-      .sort((a, b) => b.areaM2 - a.areaM2 || (a.id < b.id ? -1 : 1)),
+    forbidding: () =>
+      zones
+        .map(({ id, distanceM, zone }) => ({
+          id,
+          distanceM,
+          areaM2: regionArea(common(free, zone)),
+        }))
+        .filter(({ areaM2 }) => areaM2 > 0)
+        .sort((a, b) => b.areaM2 - a.areaM2 || (a.id < b.id ? -1 : 1)),
   };
 }
 
@@ -93,10 +96,14 @@ function standRegion(stand: Stand): Region {
     hasInside: true,
     rings: [
       Float64Array.of(
-        minX - half, minY - half,
-        minX + half, minY - half,
-        minX + half, minY + half,
-        minX - half, minY + half,
+        minX - half,
+        minY - half,
+        minX + half,
+        minY - half,
+        minX + half,
+        minY + half,
+        minX - half,
+        minY + half,
       ),
     ],
     bounds: stand.outline.bounds,

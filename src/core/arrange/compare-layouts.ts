@@ -72,11 +72,7 @@ const KINDS: Readonly<Record<MeasureName, MeasureKind>> = {
 const EQUAL = 0.001;
 
 /** Measures the given layouts of a plan, in the order given. */
-export function compareLayouts(
-  plan: Plan,
-  layouts: readonly Layout[],
-  book: CropBook,
-): Comparison {
+export function compareLayouts(plan: Plan, layouts: readonly Layout[], book: CropBook): Comparison {
   const base = baseLayout(plan);
   const columns = layouts.map((layout) => measured(plan, layout, base, book));
   return {
@@ -127,7 +123,9 @@ function measured(
 function worstShortfall({ pairs }: CheckResult): number {
   return pairs.reduce(
     (worst, { standing, requiredM, distanceM }) =>
-      standing === "conflict" && requiredM !== null ? Math.max(worst, requiredM - distanceM) : worst,
+      standing === "conflict" && requiredM !== null
+        ? Math.max(worst, requiredM - distanceM)
+        : worst,
     0,
   );
 }

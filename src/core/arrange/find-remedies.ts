@@ -13,14 +13,13 @@ import { type Proposal, type Remedy, type RemedyContext, verified } from "./reme
 import { staggerOffers } from "./stagger.ts";
 
 /** How much ways that move nothing disturb, on the scale of metres moved. Ours. */
-const DISTURBANCE = { date: 12, cover: 25, cut: 35, notForSeed: 60 } as const;
+const DISTURBANCE = { date: 12, cover: 25, cut: 35, frost: 40, notForSeed: 60 } as const;
+/** A start moved by more than this is called large. Ours. */
+const LARGE_SHIFT_DAYS = 42;
 /** Remedies of one way kept: a choice, not a catalogue. */
 const PER_WAY = 3;
 
-export function findRemedies(
-  context: RemedyContext,
-  finding: IsolationFinding,
-): readonly Remedy[] {
+export function findRemedies(context: RemedyContext, finding: IsolationFinding): readonly Remedy[] {
   const plantings = finding.subjects.flatMap((id) => {
     const planting = context.result.standById.get(id)?.planting;
     return planting ? [planting] : [];
@@ -39,12 +38,13 @@ export function findRemedies(
     ...plantings.flatMap((planting) => tried(purposeProposals(context, finding, planting))),
   ].sort((a, b) => a.disturbance - b.disturbance);
   const counts = new Map<string, number>();
-  const titles = new Set<string>();
+  const goals = new Set<string>();
   return found.filter((remedy) => {
     const count = counts.get(remedy.way) ?? 0;
-    if (count >= PER_WAY || titles.has(remedy.title)) return false;
+    const goal = remedy.into ?? remedy.title;
+    if (count >= PER_WAY || goals.has(goal)) return false;
     counts.set(remedy.way, count + 1);
-    titles.add(remedy.title);
+    goals.add(goal);
     return true;
   });
 }
@@ -83,11 +83,19 @@ function dateProposals(context: RemedyContext, finding: IsolationFinding): reado
       title: `${verb} ${planting?.code ?? ""} ${shift} days ${offer.startShift < 0 ? "earlier" : "later"}, on ${shortDate(offer.start)}`,
       notes: [
         `Bloom moves by ${Math.abs(offer.bloomShift)} days and leaves ${offer.gapDays} days between the two. It rests on time alone: a late spring can undo it.`,
-        ...(offer.frost === "before last frost" ? ["That is before the last spring frost given."] : []),
-        ...(offer.frost === "seed after first frost" ? ["Seed would likely ripen after the first frost."] : []),
+        ...(shift > LARGE_SHIFT_DAYS ? ["Few seasons allow so large a shift."] : []),
+        ...(plan.site.lastSpringFrost === undefined || plan.site.firstAutumnFrost === undefined
+          ? ["Frost dates are missing from the site, so frost was not looked at."]
+          : []),
+        ...(offer.frost === "before last frost"
+          ? ["That is before the last spring frost given."]
+          : []),
+        ...(offer.frost === "seed after first frost"
+          ? ["Seed would likely ripen after the first frost."]
+          : []),
       ],
       edit: offer.edit,
-      disturbance: DISTURBANCE.date + shift / 10,
+      disturbance: DISTURBANCE.date + shift + (offer.frost === null ? 0 : DISTURBANCE.frost),
     };
   });
 }
@@ -104,7 +112,10 @@ const COVER_WORDS: Readonly<Record<Exclude<Cover, "none">, readonly [string, str
   ],
 };
 
-function coverProposals({ layout, result }: RemedyContext, planting: Planting): readonly Proposal[] {
+function coverProposals(
+  { layout, result }: RemedyContext,
+  planting: Planting,
+): readonly Proposal[] {
   const stand = result.standById.get(planting.id) as Stand;
   return (["cage", "bags", "hand"] as const)
     .filter((cover) => stopsPollen(cover, stand.carrier))

@@ -64,9 +64,7 @@ function matched<T extends { readonly id: string }>(
 ): readonly Pairing<T>[] {
   const byId = new Map(to.map((item) => [item.id, item]));
   const taken = new Set(from.filter(({ id }) => byId.has(id)).map(({ id }) => id));
-  const byKey = new Map(
-    to.filter(({ id }) => !taken.has(id)).map((item) => [keyOf(item), item]),
-  );
+  const byKey = new Map(to.filter(({ id }) => !taken.has(id)).map((item) => [keyOf(item), item]));
   const pairs = from.map((before): Pairing<T> => {
     const same = byId.get(before.id);
     if (same) return { before, after: same };

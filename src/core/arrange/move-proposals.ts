@@ -14,7 +14,10 @@ import type { Proposal, RemedyContext } from "./remedy.ts";
 const BED_STEP_M = 0.25;
 
 /** The nearest clear spot at the present angle, in whichever bed it lies. */
-export function nearestSpotProposals(context: RemedyContext, planting: Planting): readonly Proposal[] {
+export function nearestSpotProposals(
+  context: RemedyContext,
+  planting: Planting,
+): readonly Proposal[] {
   const ground = clearGround(context.result, planting.id);
   const from = shapeCentre(planting.outline);
   const to = ground && nearestPlace(ground.centres, from);
@@ -24,6 +27,7 @@ export function nearestSpotProposals(context: RemedyContext, planting: Planting)
   return [
     {
       way: "move",
+      ...(bed ? { into: `${planting.id} ${bed.id}` } : {}),
       title: `Move ${planting.code} ${moveWords(context, from, to)}${way}`,
       notes: [],
       edit: moveObjects(
@@ -78,9 +82,15 @@ function bedProposal(
 ): Proposal {
   return {
     way: "other bed",
+    into: `${planting.id} ${bed.id}`,
     title: `Move ${planting.code} ${moveWords(context, from, outline)} into ${bed.code}`,
     notes: [],
-    edit: setOutline(context.layout.id, planting.id, outline, `Move ${planting.code} to ${bed.code}`),
+    edit: setOutline(
+      context.layout.id,
+      planting.id,
+      outline,
+      `Move ${planting.code} to ${bed.code}`,
+    ),
     disturbance: pointDistance(from, outline),
   };
 }

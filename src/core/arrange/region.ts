@@ -44,10 +44,7 @@ export function regionOf(outline: Outline): Region {
   return union(outline.rings.map(path), FillRule.EvenOdd);
 }
 
-export function joined(regions: readonly Region[]): Region {
-  return union(regions.flat(), FillRule.NonZero);
-}
-
+/** The region less what is taken; either may be several regions that overlap. */
 export function without(region: Region, taken: Region): Region {
   return difference(region, taken, FillRule.NonZero);
 }
@@ -81,6 +78,10 @@ export function grownSharp(region: Region, distanceM: number): Region {
 export function swept(region: Region, shape: Path64): Region {
   const first = shape[0];
   if (!first) return region;
+  const [only] = region;
+  if (only && region.length === 1 && isConvex(only) && isConvex(shape)) {
+    return [convexSum(only, shape)];
+  }
   const parts: Paths64 = region.map((ring) => translatePath(ring, first.x, first.y));
   for (const ring of region) {
     parts.push(...minkowskiSum(shape, ring, true));
@@ -89,6 +90,52 @@ export function swept(region: Region, shape: Path64): Region {
     if (corner) parts.push(oriented(translatePath(shape, corner.x, corner.y)));
   }
   return union(parts, FillRule.NonZero);
+}
+
+/** Whether an anticlockwise ring turns left, or goes straight on, at every corner. */
+function isConvex(ring: Path64): boolean {
+  return ring.every((corner, index) => {
+    const next = ring[(index + 1) % ring.length] ?? corner;
+    const after = ring[(index + 2) % ring.length] ?? corner;
+    return cross(corner, next, next, after) >= 0;
+  });
+}
+
+interface Corner {
+  readonly x: number;
+  readonly y: number;
+}
+
+function cross(a: Corner, b: Corner, c: Corner, d: Corner): number {
+  return (b.x - a.x) * (d.y - c.y) - (b.y - a.y) * (d.x - c.x);
+}
+
+/** The sum of two convex anticlockwise rings: their edges in the order of their directions. */
+function convexSum(a: Path64, b: Path64): Path64 {
+  const [from, other] = [lowestFirst(a), lowestFirst(b)];
+  const at = (ring: Path64, index: number): Corner => ring[index % ring.length] as Corner;
+  const sum: Path64 = [];
+  let [i, j] = [0, 0];
+  while (i < from.length || j < other.length) {
+    const [here, there] = [at(from, i), at(other, j)];
+    sum.push({ x: here.x + there.x, y: here.y + there.y });
+    const turn = cross(here, at(from, i + 1), there, at(other, j + 1));
+    const isFirst = j >= other.length || (i < from.length && turn >= 0);
+    const isSecond = i >= from.length || (j < other.length && turn <= 0);
+    if (isFirst) i += 1;
+    if (isSecond) j += 1;
+  }
+  return sum;
+}
+
+/** The ring begun at its lowest corner, the leftmost of several. */
+function lowestFirst(ring: Path64): Path64 {
+  let lowest = 0;
+  ring.forEach(({ x, y }, index) => {
+    const best = ring[lowest] as Corner;
+    if (y < best.y || (y === best.y && x < best.x)) lowest = index;
+  });
+  return [...ring.slice(lowest), ...ring.slice(0, lowest)];
 }
 
 /** Places where the shape, put there by its centre, lies wholly inside the region. */

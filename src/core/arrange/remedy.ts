@@ -17,6 +17,8 @@ export interface Proposal {
   readonly edit: Edit;
   /** How much it disturbs the plan: smaller goes first. Metres moved, or set by way. */
   readonly disturbance: number;
+  /** Which planting it takes into which bed: of two to the same, the lesser is kept. */
+  readonly into?: string;
 }
 
 export interface Remedy extends Proposal {

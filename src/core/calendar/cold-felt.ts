@@ -42,8 +42,13 @@ export function winterOf(seasonFirst: DayNumber, climate: Climate): DayWindow | 
 }
 
 /** Cold felt by carrots or onions standing outdoors on the site; null for other kinds or unknown days. */
-export function coldFelt(kindId: string, seasonFirst: DayNumber, climate: Climate): ColdFelt | null {
-  const coldOfDay = kindId === "carrot" ? carrotColdOfDay : kindId === "onion" ? onionColdOfDay : null;
+export function coldFelt(
+  kindId: string,
+  seasonFirst: DayNumber,
+  climate: Climate,
+): ColdFelt | null {
+  const coldOfDay =
+    kindId === "carrot" ? carrotColdOfDay : kindId === "onion" ? onionColdOfDay : null;
   const winter = coldOfDay && winterOf(seasonFirst, climate);
   if (!coldOfDay || !winter) return null;
   let sum = 0;

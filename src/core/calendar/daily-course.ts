@@ -36,15 +36,14 @@ export function courseOn(course: Float64Array, day: DayNumber): number {
     return ((course[58] as number) + (course[59] as number)) / 2;
   }
   // Any common year numbers the days of a course.
-  const index = dayFromCivil({ year: 2001, month, day: dayOfMonth }) - dayFromCivil({ year: 2001, month: 1, day: 1 });
+  const index =
+    dayFromCivil({ year: 2001, month, day: dayOfMonth }) -
+    dayFromCivil({ year: 2001, month: 1, day: 1 });
   return course[index] as number;
 }
 
 /** Periodic cubic spline through points whose last value equals the first. */
-function periodicSpline(
-  x: readonly number[],
-  y: readonly number[],
-): (at: number) => number {
+function periodicSpline(x: readonly number[], y: readonly number[]): (at: number) => number {
   const count = x.length - 1;
   const step = Array.from({ length: count }, (_, i) => (x[i + 1] ?? 0) - (x[i] ?? 0));
   const bends = solveBends(step, y, count);
@@ -65,7 +64,11 @@ function periodicSpline(
 }
 
 /** Second derivatives at the knots: a small dense system, solved by elimination with pivoting. */
-function solveBends(step: readonly number[], y: readonly number[], count: number): readonly number[] {
+function solveBends(
+  step: readonly number[],
+  y: readonly number[],
+  count: number,
+): readonly number[] {
   const rows = Array.from({ length: count }, (_, i) => {
     const before = (i + count - 1) % count;
     const row = new Float64Array(count + 1);

@@ -47,8 +47,7 @@ function above(low: number, high: number, threshold: number, top: Top): number {
   return top(low, high, threshold);
 }
 
-const triangleTop: Top = (low, high, threshold) =>
-  (high - threshold) ** 2 / (2 * (high - low));
+const triangleTop: Top = (low, high, threshold) => (high - threshold) ** 2 / (2 * (high - low));
 
 const sineTop: Top = (low, high, threshold) => {
   const mean = (low + high) / 2;

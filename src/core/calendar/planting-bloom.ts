@@ -1,5 +1,6 @@
 /** When a planting flowers: the grower's own dates, else heat, else days, else unknown. */
 import type { HeatToFlower, Kind, Range } from "../crops/crop.ts";
+import { OWN_SOURCE } from "../crops/own-kinds.ts";
 import type { DayNumber } from "../model/day.ts";
 import type { Climate, Planting, Variety } from "../model/plan.ts";
 import {
@@ -129,7 +130,10 @@ export function firstFlower(
   return { ...firstFlowerFromDays(date, days.value), figure };
 }
 
-/** The heat to count with: the variety's own, else the kind's unless the variety has days of its own. */
+/**
+ * The heat to count with: the variety's own, else the kind's - unless the grower has typed days,
+ * for the variety or for the kind: those go before a published heat.
+ */
 function heatFigure(
   variety: Variety,
   kind: Kind,
@@ -139,6 +143,7 @@ function heatFigure(
     return { by: "heat", heat: variety.heatToFlower, of: "variety", source: null };
   }
   const heat = kind.timing.heatToFlower;
-  if (!heat || hasOwnDays) return null;
+  const hasTypedDays = hasOwnDays || kind.timing.sownToFlower?.source === OWN_SOURCE;
+  if (!heat || (hasTypedDays && heat.source !== OWN_SOURCE)) return null;
   return { by: "heat", heat: heat.value, of: "kind", source: heat.source };
 }

@@ -21,7 +21,6 @@ export function startForFlower(
     else low = middle + 1;
   }
   const before = low - 1;
-  const isBeforeNearer =
-    before >= within.first && wanted - flower(before) <= flower(low) - wanted;
+  const isBeforeNearer = before >= within.first && wanted - flower(before) <= flower(low) - wanted;
   return isBeforeNearer ? before : low;
 }

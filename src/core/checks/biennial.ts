@@ -15,16 +15,14 @@ export const biennialCheck: Check = {
           planting.start?.method === "sown" &&
           planting.start.date >= plan.season.first,
       )
-      .map(
-        (stand): BiennialFinding => ({
-          id: findingId("biennial", [stand.id]),
-          check: "biennial",
-          severity: "caution",
-          subjects: [stand.id],
-          measuredM: null,
-          requiredM: null,
-          where: null,
-          subject: stand.id,
-        }),
-      ),
+      .map((stand): BiennialFinding => ({
+        id: findingId("biennial", [stand.id]),
+        check: "biennial",
+        severity: "caution",
+        subjects: [stand.id],
+        measuredM: null,
+        requiredM: null,
+        where: null,
+        subject: stand.id,
+      })),
 };

@@ -241,7 +241,7 @@ function describePopulation(
       ? "below that the seed is hardly worth keeping"
       : "fewer will do for a year, but the variety narrows over the years";
   return {
-    title: `${name}: ${finding.plants} seed plants of ${finding.needed}`,
+    title: `${name}: ${finding.plants} of ${finding.needed} seed plants`,
     sentences: [
       `${finding.needed} plants of ${stand?.kind.name ?? "this kind"} are advised (${citedAs(finding.source)}); ${why}.`,
     ],

@@ -22,17 +22,15 @@ export const safetyCheck: Check = {
         else subjectsOf.set(caution, [stand.id]);
       }
     }
-    return [...subjectsOf].map(
-      ([caution, subjects]): SafetyFinding => ({
-        id: findingId("safety", [], caution),
-        check: "safety",
-        severity: "caution",
-        subjects: [...subjects].sort(compareText),
-        measuredM: null,
-        requiredM: null,
-        where: null,
-        caution,
-      }),
-    );
+    return [...subjectsOf].map(([caution, subjects]): SafetyFinding => ({
+      id: findingId("safety", [], caution),
+      check: "safety",
+      severity: "caution",
+      subjects: [...subjects].sort(compareText),
+      measuredM: null,
+      requiredM: null,
+      where: null,
+      caution,
+    }));
   },
 };

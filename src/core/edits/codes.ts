@@ -27,3 +27,12 @@ export function isCodeOfBed(code: string, bed: Bed | undefined): boolean {
   const prefix = `${bed?.code ?? "P"}-`;
   return code.startsWith(prefix) && /^\d+$/.test(code.slice(prefix.length));
 }
+
+/** Codes that plantings changed between two states of a layout: "B02-1 is now A05-1"; stakes must follow. */
+export function codeChanges(before: Layout, after: Layout): readonly string[] {
+  const old = new Map(before.plantings.map((planting) => [planting.id, planting.code]));
+  return after.plantings.flatMap(({ id, code }) => {
+    const was = old.get(id);
+    return was === undefined || was === code ? [] : [`${was} is now ${code}`];
+  });
+}

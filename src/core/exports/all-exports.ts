@@ -1,6 +1,8 @@
 /** Every file Wideberth makes for others: one list for the menu, the command line and the docs. */
 import type { Layout, Plan } from "../model/plan.ts";
 import { exportFileName } from "./file-name.ts";
+import type { LabelChoice } from "./label-pages.ts";
+import type { LabelUse } from "./labels-pdf.ts";
 import type { PlotMapInput } from "./map-items.ts";
 import type { PdfFonts } from "./pdf-writer.ts";
 
@@ -11,6 +13,7 @@ export interface ExportMeans {
   /** The same moment in UTC, `20270302T094000Z`. */
   readonly stamp: string;
   readonly fonts: () => Promise<PdfFonts>;
+  readonly labels: LabelChoice;
   /** Turns an SVG file into a PNG file; null where there is no canvas. */
   readonly raster: ((svg: string) => Promise<Uint8Array>) | null;
 }
@@ -26,6 +29,8 @@ export interface ExportFormat {
   /** What of the plan is in it, as its file name says. */
   readonly what: string;
   /** `position`: the site's longitude and latitude; `canvas`: a browser. */
+  /** What its labels are for; absent: it has none. */
+  readonly labels?: LabelUse;
   readonly needs: "nothing" | "position" | "canvas";
   readonly make: (input: PlotMapInput, means: ExportMeans) => Promise<string | Uint8Array>;
 }
@@ -45,6 +50,8 @@ export const allExports: readonly ExportFormat[] = [
       return suggestedMap(input, means.printedAt, await means.fonts());
     },
   },
+  labelFormat("stake-labels", "stakes"),
+  labelFormat("packet-labels", "packets"),
   {
     id: "svg",
     title: "Drawing (SVG)",
@@ -152,6 +159,26 @@ export const allExports: readonly ExportFormat[] = [
     },
   },
 ];
+
+function labelFormat(id: string, use: LabelUse): ExportFormat {
+  const isStakes = use === "stakes";
+  return {
+    id,
+    title: isStakes ? "Stake labels (PDF)" : "Seed packet labels (PDF)",
+    about: isStakes
+      ? "One label for each planting: code, variety, kind, dates, lot."
+      : "One label for each planting kept for seed, and a page on what the law may ask for.",
+    mimeType: "application/pdf",
+    extension: "pdf",
+    what: isStakes ? "stake labels" : "packet labels",
+    needs: "nothing",
+    labels: use,
+    make: async (input, means) => {
+      const { labelsPdf } = await import("./labels-pdf.ts");
+      return labelsPdf(input, use, means.labels, means.printedAt, await means.fonts());
+    },
+  };
+}
 
 /** Why a format cannot be made of a plan here, in words; null when it can. */
 export function exportHindrance(

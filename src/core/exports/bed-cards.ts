@@ -11,12 +11,17 @@ import type { Mark, Page } from "./scene.ts";
 
 /** Read from 0.6 m in poor light, and from 1.5 m for the codes; points. */
 const TYPE = { bed: 46, code: 30, body: 18 } as const;
+/** A full bed is set smaller, rather than on two pages. */
+const SHRINK = [1, 0.85, 0.7, 0.55] as const;
 
 export function bedCardPages(input: PlotMapInput, setting: ListPageSetting): readonly Page[] {
   return byCode(input.layout.beds).flatMap((bed) => {
     const box = roomBelowHeader(setting.frame);
+    const sets = SHRINK.map((share) => cardItems(bed, input, box.width, share, setting));
+    // The largest type with which all goes on one page; with the smallest it may take more.
+    const items = sets.find((each) => flowInto(each, [box]).rest.length === 0) ?? sets.at(-1);
     const bodies: (readonly Mark[])[] = [];
-    let waiting: readonly FlowItem[] = cardItems(bed, input, box.width, setting);
+    let waiting: readonly FlowItem[] = items ?? [];
     while (waiting.length > 0) {
       const { marks, rest } = flowInto(waiting, [box]);
       bodies.push(marks);
@@ -30,25 +35,26 @@ function cardItems(
   bed: Bed,
   input: PlotMapInput,
   width: number,
+  share: number,
   { ruler }: ListPageSetting,
 ): readonly FlowItem[] {
   const { plan, layout } = input;
-  const big = (words: string) => paragraph(words, width, TYPE.body, ruler, { after: 1.5 });
+  const big = (words: string) => paragraph(words, width, TYPE.body * share, ruler, { after: 1.5 });
   const plantings = byCode(layout.plantings.filter((planting) => planting.bed === bed.id));
   const size =
     bed.outline.shape === "rectangle"
       ? `${formatLength(bed.outline.widthM, plan.units)} wide, ${formatLength(bed.outline.lengthM, plan.units)} long`
       : "";
   return [
-    paragraph(`Bed ${bed.code}`, width, TYPE.bed, ruler, { isBold: true, after: 2 }),
+    paragraph(`Bed ${bed.code}`, width, TYPE.bed * share, ruler, { isBold: true, after: 2 }),
     ...(size === "" ? [] : [big(size)]),
     ...(bed.note === undefined || bed.note === "" ? [] : [big(bed.note)]),
-    space(3),
+    space(3 * share),
     ...(plantings.length === 0 ? [big("Nothing is planted here.")] : []),
     ...plantings.flatMap((planting) => [
-      heading(titleOf(planting, input), width, TYPE.code, ruler),
+      heading(titleOf(planting, input), width, TYPE.code * share, ruler),
       ...factsOf(planting, input).map(big),
-      space(5),
+      space(5 * share),
     ]),
   ];
 }

@@ -94,14 +94,23 @@ export function compareReportText(input: CompareInput): string {
   const lists = others.flatMap((to) => {
     const differences = first ? layoutDifferences(first, to) : [];
     const lines = differences.map((entry) => `  ${differenceText(entry, plan)}`);
-    return ["", `${to.name} against ${first?.name ?? ""}:`, ...(lines.length > 0 ? lines : ["  no difference"])];
+    return [
+      "",
+      `${to.name} against ${first?.name ?? ""}:`,
+      ...(lines.length > 0 ? lines : ["  no difference"]),
+    ];
   });
   return [plan.title, "", ...table, "", "* the better in its row", ...lists, ""].join("\n");
 }
 
 /** The measures as CSV (RFC 4180), numbers in metres; no cell is read as a formula. */
 export function compareCsv(comparison: Comparison): string {
-  const head = ["Measure", "Unit", "Better", ...comparison.layouts.map(({ name }) => plainCell(name))];
+  const head = [
+    "Measure",
+    "Unit",
+    "Better",
+    ...comparison.layouts.map(({ name }) => plainCell(name)),
+  ];
   const rows = comparison.measures.map((measure) => [
     plainCell(measureTitle(measure.name, comparison)),
     measure.unit,

@@ -57,7 +57,10 @@ export function differenceText(difference: Difference, plan: Plan): string {
 }
 
 /** The code it has now, and the variety of a planting. */
-export function differenceName({ what, variety, fromCode, toCode }: Difference, plan: Plan): string {
+export function differenceName(
+  { what, variety, fromCode, toCode }: Difference,
+  plan: Plan,
+): string {
   const code = toCode ?? fromCode ?? "";
   if (what === "bed") return `bed ${code}`;
   const name = plan.varieties.find(({ id }) => id === variety)?.name ?? "";

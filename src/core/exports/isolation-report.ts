@@ -6,9 +6,10 @@ import { describeStanding, requirementText, wordingFor } from "../checks/describ
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";
+import type { Source } from "../crops/crop.ts";
 import { findSource } from "../crops/sources.ts";
 import { shortDate } from "../model/day.ts";
-import { formatDistance } from "../model/length.ts";
+import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
 import { type FlowItem, heading, paragraph, space } from "./flow.ts";
 import { type ListPageSetting, flowPages, roomBelowHeader } from "./list-pages.ts";
 import type { PlotMapInput } from "./map-items.ts";
@@ -58,13 +59,10 @@ function parentItems(
     .toSorted((a, b) => a.distanceM - b.distanceM)
     .map((pair) => {
       const other = result.standById.get(pair.pollenSource);
-      const required =
-        pair.requiredM === null ? "not known" : formatDistance(pair.requiredM, plan.units);
       return [
         wording.nameOf(pair.pollenSource),
         other?.kind.name ?? "",
-        formatDistance(pair.distanceM, plan.units),
-        required,
+        ...distanceTexts(pair, plan.units),
         windowText(other?.sheds?.outer),
         pair.overlapDays === null ? "not known" : String(pair.overlapDays),
         describeStanding(pair, wording),
@@ -83,13 +81,26 @@ function parentItems(
     ),
     ...(first && requirement ? [body(`Figure: ${requirementText(first, wording)}.`)] : []),
     ...(source
-      ? [body(`Source: ${[source.title, source.publisher, source.edition].join(", ")}.`)]
+      ? [body(`Source: ${sourceText(source)}.`)]
       : []),
     ...(rows.length === 0
       ? [body("Nothing in this plan that could cross with it sheds pollen.")]
       : tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler)),
     space(4),
   ];
+}
+
+/** Measured and required, as the sentence beside them has it. */
+function distanceTexts(pair: IsolationPair, unit: LengthUnit): readonly string[] {
+  if (pair.requiredM === null) return [formatDistance(pair.distanceM, unit), "not known"];
+  const isShort = pair.standing !== "distance";
+  const { measured, required } = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
+  return [`${measured} ${unit}`, `${required} ${unit}`];
+}
+
+function sourceText({ title, publisher, edition }: Source): string {
+  const parts = [title, publisher === "none" ? "" : publisher, edition === "n.d." ? "" : edition];
+  return parts.filter((part) => part !== "").join(", ");
 }
 
 function windowText(window: { readonly first: number; readonly last: number } | undefined): string {

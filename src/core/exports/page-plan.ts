@@ -4,6 +4,7 @@
  */
 import { type Bounds, boundsCentre, growBounds, joinBounds } from "../geometry/bounds.ts";
 import { outlineOf } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
 import type { Layout, Plan } from "../model/plan.ts";
 import { groundMetres, paperMm, standardRatios } from "./drawing-ratio.ts";
 import { type PageFrame, pageFrame } from "./page-frame.ts";
@@ -108,13 +109,17 @@ export function oneSheetRatio(
   return ratios.find(fits) ?? (ratios.at(-1) as number);
 }
 
-/** Cuts a layout into sheets at a ratio. */
+/**
+ * Cuts a layout into sheets at a ratio.
+ * @param stakes places that are shown as well where there is room to spare, sheet metres
+ */
 export function planSheets(
   plan: Plan,
   layout: Layout,
   paper: PaperName,
   orientation: Orientation,
   ratio: number,
+  stakes: readonly Point[] = [],
 ): SheetPlan {
   const frame = pageFrame(paper, orientation);
   const ground = growBounds(drawnBounds(plan, layout), groundMetres(CLEARANCE_MM, ratio));
@@ -126,6 +131,9 @@ export function planSheets(
   const whole = aroundSurroundings(
     plan,
     ground,
+    stakes.map(({ x, y }) =>
+      growBounds({ minX: x, maxX: x, minY: y, maxY: y }, groundMetres(CLEARANCE_MM, ratio)),
+    ),
     columns * (width - overlap) + overlap,
     rows * (height - overlap) + overlap,
   );
@@ -154,7 +162,13 @@ function countOf(needed: number, shown: number, overlap: number): number {
  * The ground the sheets cover, centred on what must be on them. Where there is room to spare it
  * shifts to take in surroundings as well, the nearest first.
  */
-function aroundSurroundings(plan: Plan, ground: Bounds, width: number, height: number): Bounds {
+function aroundSurroundings(
+  plan: Plan,
+  ground: Bounds,
+  first: readonly Bounds[],
+  width: number,
+  height: number,
+): Bounds {
   let held = ground;
   const centre = boundsCentre(ground);
   const near = plan.surroundings
@@ -165,8 +179,8 @@ function aroundSurroundings(plan: Plan, ground: Bounds, width: number, height: n
     })
     .sort((a, b) => a.away - b.away);
   const clearance = Math.min(width, height) * 0.04;
-  for (const { bounds } of near) {
-    const joined = joinBounds([held, growBounds(bounds, clearance)]) as Bounds;
+  for (const wanted of [...first, ...near.map(({ bounds }) => growBounds(bounds, clearance))]) {
+    const joined = joinBounds([held, wanted]) as Bounds;
     if (joined.maxX - joined.minX <= width && joined.maxY - joined.minY <= height) held = joined;
   }
   const middle = boundsCentre(held);

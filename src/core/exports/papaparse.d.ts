@@ -15,7 +15,10 @@ declare module "papaparse" {
       text: string,
       settings: { readonly delimiter: string; readonly preview?: number },
     ): CsvParsed;
-    unparse(records: readonly (readonly string[])[], settings: { readonly newline: string }): string;
+    unparse(
+      records: readonly (readonly string[])[],
+      settings: { readonly newline: string },
+    ): string;
   };
   export default Papa;
 }

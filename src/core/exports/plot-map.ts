@@ -91,12 +91,13 @@ export function plotMapPages(
 ): PlotMapScenes {
   const { plan, layout } = input;
   const { paper, orientation, ratio } = settings;
-  const sheetPlan = planSheets(plan, layout, paper, orientation, ratio);
+  const content = mapContent(input, settings.companions?.includes("set-out"));
+  const stakes = content.stakes.map(({ place }) => place);
+  const sheetPlan = planSheets(plan, layout, paper, orientation, ratio, stakes);
   const count = sheetPlan.rows * sheetPlan.columns;
   if (count > MAX_SHEETS) {
     throw new RangeError(`1:${ratio} on ${paper} takes ${count} sheets, more than ${MAX_SHEETS}`);
   }
-  const content = mapContent(input, settings.companions?.includes("set-out"));
   const isFar = (id: string) =>
     !content.items.some(
       (item) =>

@@ -43,7 +43,13 @@ export function readDailyTemperatures(
   const columns = columnsOf(rows[0]?.cells ?? []);
   if (columns === null) {
     const got = shown((rows[0]?.cells ?? []).join(", "));
-    return refuse({ file, object: "row 1", field: "", got, expected: "the columns date, min, max" });
+    return refuse({
+      file,
+      object: "row 1",
+      field: "",
+      got,
+      expected: "the columns date, min, max",
+    });
   }
   const dataRows = isHeading(rows[0]?.cells ?? [], columns) ? rows.slice(1) : rows;
   const readings = new Map<DayNumber, Reading>();
@@ -54,7 +60,11 @@ export function readDailyTemperatures(
     const day = readDate(row.cells[columns.date] ?? "");
     const reading = readRow(row.cells, columns, unit, report);
     if (day === null) {
-      report(`column ${columns.date + 1}`, shown(row.cells[columns.date] ?? ""), "a date as YYYY-MM-DD");
+      report(
+        `column ${columns.date + 1}`,
+        shown(row.cells[columns.date] ?? ""),
+        "a date as YYYY-MM-DD",
+      );
     } else if (readings.has(day)) {
       report(`column ${columns.date + 1}`, "a date that stands above already", "each date once");
     } else if (reading) readings.set(day, reading);
@@ -68,7 +78,10 @@ function separator(line: string): string {
 }
 
 function plain(cell: string): string {
-  return cell.trim().replace(/^"(.*)"$/, "$1").trim();
+  return cell
+    .trim()
+    .replace(/^"(.*)"$/, "$1")
+    .trim();
 }
 
 /** By the heading's words, else the first three columns; null when a heading names too little. */
@@ -109,7 +122,11 @@ function readRow(
   const minC = read(columns.min);
   const maxC = read(columns.max);
   if (minC !== null && maxC !== null && minC > maxC) {
-    report(`column ${columns.min + 1}`, "a minimum above the maximum", "the minimum to be the lower");
+    report(
+      `column ${columns.min + 1}`,
+      "a minimum above the maximum",
+      "the minimum to be the lower",
+    );
     return null;
   }
   return { minC, maxC };
@@ -125,7 +142,13 @@ function inOrder(readings: ReadonlyMap<DayNumber, Reading>, file: string): Read<
   const span = last - first + 1;
   if (span > MAX_DAYS) {
     const expected = `at most ${MAX_DAYS}: leave out earlier years`;
-    return refuse({ file, object: "", field: "", got: `${span} days from first to last`, expected });
+    return refuse({
+      file,
+      object: "",
+      field: "",
+      got: `${span} days from first to last`,
+      expected,
+    });
   }
   const each = Array.from({ length: span }, (_, index) => readings.get(first + index));
   return {

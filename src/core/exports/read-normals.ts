@@ -135,7 +135,8 @@ function total(values: readonly number[]): number {
 
 function misshapen(rows: readonly NumberRow[]): Problem {
   const widths = [...new Set(rows.map((row) => row.cells.length))];
-  const columns = widths.length === 1 ? `${widths[0]}` : `${Math.min(...widths)} to ${Math.max(...widths)}`;
+  const columns =
+    widths.length === 1 ? `${widths[0]}` : `${Math.min(...widths)} to ${Math.max(...widths)}`;
   const got = rows.length === 0 ? "nothing" : `${count(rows.length, "row")} of ${columns} numbers`;
   return { file: PASTED, object: "", field: "", got, expected: SHAPES };
 }

@@ -1,6 +1,6 @@
 /** Short ticks at both ends of a planting, one for each row, and a dot where row 1 begins. */
 import type { AreaShape } from "../model/plan.ts";
-import { type Mark, type PagePoint, type Pen, line } from "./scene.ts";
+import { type Mark, type PagePoint, type Pen, area, line } from "./scene.ts";
 
 /** At most so long, and closer together than this they would run into each other; mm. */
 const TICK_MM = 2;
@@ -43,5 +43,9 @@ export function rowMarks(
     ];
   }).flat();
   const centre = place(width / rows / 2, INSET_MM + DOT_MM / 2);
-  return [...ticks, { kind: "circle", centre, radiusMm: DOT_MM, fill: 0, pen: null }];
+  // The hatch would hide the ticks.
+  const clear = (from: number, to: number) =>
+    area([place(0.3, from), place(0.3, to), place(width - 0.3, to), place(width - 0.3, from)], 1, null);
+  const depth = INSET_MM + TICK_MM + 0.2;
+  return [clear(0.3, depth), clear(length - depth, length - 0.3), ...ticks, { kind: "circle", centre, radiusMm: DOT_MM, fill: 0, pen: null }];
 }

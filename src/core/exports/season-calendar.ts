@@ -72,11 +72,7 @@ function frostCaution(latest: DayNumber, frost: DayNumber | undefined): string |
 
 type AddJob = (job: JobName, day: DayNumber, text: string, caution?: string | null) => void;
 
-function addBloomJobs(
-  stand: Stand,
-  name: string,
-  add: AddJob,
-): void {
+function addBloomJobs(stand: Stand, name: string, add: AddJob): void {
   const bloom = stand.bloom;
   if (!bloom) return;
   const before = bloom.outer.first - BEFORE_FLOWER_DAYS;

@@ -32,9 +32,9 @@ export interface SetOut {
   readonly worstM: number;
 }
 
-/** The stakes stand back by this share of the baseline, and at least by a metre. */
-const SET_BACK = 0.12;
-const LEAST_SET_BACK_M = 1;
+/** The stakes stand back by this share of the baseline, and at least by half a metre. */
+const SET_BACK = 0.05;
+const LEAST_SET_BACK_M = 0.5;
 const LEAST_BASELINE_M = 2;
 /** The baseline is at least this share of how deep the beds reach. */
 const DEPTH_SHARE = 0.5;

@@ -136,11 +136,16 @@ export function sheetDrawing(
   };
 }
 
-/** Room for the letter of a stake below it. */
-const STAKE_ROOM_MM = 7;
+/** A stake nearer to the edge would be cut. */
+const STAKE_ROOM_MM = 2;
 
 function isInside({ x, y }: PagePoint, { left, top, width, height }: Box): boolean {
-  return x > left && x < left + width && y > top && y < top + height - STAKE_ROOM_MM;
+  return (
+    x > left + STAKE_ROOM_MM &&
+    x < left + width - 3 * STAKE_ROOM_MM &&
+    y > top + STAKE_ROOM_MM &&
+    y < top + height - STAKE_ROOM_MM
+  );
 }
 
 function windowOutline({ window }: MapSheet): Outline {

@@ -12,7 +12,12 @@ const LIMITS_C = { least: -90, most: 70 } as const;
  * -90 to 70 C. A unit written with the number goes before the one given.
  */
 export function readTemperature(text: string, unit: TemperatureUnit): number | null {
-  const match = TEMPERATURE.exec(text.normalize("NFKC").replace(/[\u2212\u2013]/g, "-").trim());
+  const match = TEMPERATURE.exec(
+    text
+      .normalize("NFKC")
+      .replace(/[\u2212\u2013]/g, "-")
+      .trim(),
+  );
   if (!match) return null;
   const value = Number((match[1] ?? "").replace(",", "."));
   const isFahrenheit = (match[2]?.toUpperCase() ?? unit) === "F";

@@ -240,7 +240,6 @@ export type StatedAdjustment = DeepReadonly<z.output<typeof statedAdjustment>>;
 export type OwnKind = DeepReadonly<z.output<typeof ownKind>>;
 export type Variety = DeepReadonly<z.output<typeof variety>>;
 export type Surrounding = DeepReadonly<z.output<typeof surrounding>>;
-export type AcceptedFinding = DeepReadonly<z.output<typeof accepted>>;
 export type RectangleShape = DeepReadonly<z.output<typeof rectangle>>;
 export type PolygonShape = DeepReadonly<z.output<typeof polygon>>;
 export type PointShape = DeepReadonly<z.output<typeof point>>;

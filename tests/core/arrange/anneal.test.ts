@@ -1,4 +1,5 @@
 /** The arranger against optima that are known: published ones, and all arrangements counted through. */
+import { readFileSync } from "node:fs";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type AnnealSettings, type Arrangement, anneal } from "../../../src/core/arrange/anneal.ts";
@@ -7,7 +8,17 @@ import { put, startState, wholeTrouble } from "../../../src/core/arrange/arrange
 import { arrangedLayout, movedPieces } from "../../../src/core/arrange/arranged-layout.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import type { Layout, Plan } from "../../../src/core/model/plan.ts";
-import { bed, book, checked, firstLayout, gardenPlan, planting, square, variety } from "./garden.ts";
+import { readPlan } from "../../../src/core/model/read-plan.ts";
+import {
+  bed,
+  book,
+  checked,
+  firstLayout,
+  gardenPlan,
+  planting,
+  square,
+  variety,
+} from "./garden.ts";
 
 function solved(problem: ArrangeProblem, settings: AnnealSettings): Arrangement {
   const run = anneal(problem, settings);
@@ -40,16 +51,20 @@ describe("free placement: n equal points in a square", () => {
   // OEIS A281065 and the published table of equal circles in a square: the greatest least distance
   // of n points in a unit square.
   const optima = "1.4142 1.0353 1 0.7071 0.6009 0.5359 0.5176 0.5 0.4213".split(" ").map(Number);
-  test.each([2, 3, 4, 5, 6, 7, 8, 9, 10])("%i points come within 2 hundredths of the optimum", (count) => {
-    const optimum = optima[count - 2] ?? 0;
-    const side = 100;
-    const size = 0.01;
-    // The middles have a square of 100 m; edges are nearer than middles by less than the size's diagonal.
-    const wanted = side * optimum * 0.98;
-    const plan = heap(count, wanted, size, [bed("b1", 0, 0, side + size, side + size)]);
-    const { trouble } = solved(problemOf(plan), { seed: 7, steps: 120_000 });
-    expect(trouble).toMatchObject({ overlaps: 0, conflicts: 0 });
-  }, 60_000);
+  test.each([2, 3, 4, 5, 6, 7, 8, 9, 10])(
+    "%i points come within 2 hundredths of the optimum",
+    (count) => {
+      const optimum = optima[count - 2] ?? 0;
+      const side = 100;
+      const size = 0.01;
+      // The middles have a square of 100 m; edges are nearer than middles by less than the size's diagonal.
+      const wanted = side * optimum * 0.98;
+      const plan = heap(count, wanted, size, [bed("b1", 0, 0, side + size, side + size)]);
+      const { trouble } = solved(problemOf(plan), { seed: 7, steps: 120_000 });
+      expect(trouble).toMatchObject({ overlaps: 0, conflicts: 0 });
+    },
+    60_000,
+  );
 });
 
 /** Fewest conflicts over all ways to lay the pieces in slots, counted through. */
@@ -63,10 +78,16 @@ function fewestInSlots(problem: ArrangeProblem): number {
     }
     for (const slot of free) {
       put(problem, state, index, { bed: slot, across: 0, along: 0 });
-      place(index + 1, free.filter((other) => other !== slot));
+      place(
+        index + 1,
+        free.filter((other) => other !== slot),
+      );
     }
   };
-  place(0, problem.beds.map((_, index) => index));
+  place(
+    0,
+    problem.beds.map((_, index) => index),
+  );
   return fewest;
 }
 
@@ -102,7 +123,11 @@ describe("beds that take one planting each", () => {
 describe("what the grower said", () => {
   const rows = [bed("b1", 0, 0, 2, 40), bed("b2", 30, 0, 2, 40)];
   const plan = gardenPlan(
-    [variety("a", "tomato", { isolationM: 20 }), variety("b", "tomato", { isolationM: 20 }), variety("c", "tomato", { isolationM: 20 })],
+    [
+      variety("a", "tomato", { isolationM: 20 }),
+      variety("b", "tomato", { isolationM: 20 }),
+      variety("c", "tomato", { isolationM: 20 }),
+    ],
     rows,
     [
       planting("p1", "a", { outline: square(0, 0, 2), bed: "b1", locked: true }),
@@ -139,4 +164,24 @@ describe("what the grower said", () => {
     const run = () => solved(problemOf(plan), { seed: 5, steps: 5_000 });
     expect(run()).toEqual(run());
   });
+});
+
+describe("the sample plans", () => {
+  // As docs/samples.md solves them by hand: two drags, and one.
+  test.each([
+    ["garden-to-solve", 2],
+    ["two-acre-field", 1],
+  ])(
+    "%s is cleared with as few moves as by hand",
+    (name, moves) => {
+      const file = new URL(`../../../sample-plots/${name}.json`, import.meta.url);
+      const read = readPlan(readFileSync(file, "utf8"), name, (id) => book.kind(id) !== undefined);
+      if (!read.ok) throw new Error(`${name} does not read`);
+      const problem = problemOf(read.value);
+      const { places, trouble } = solved(problem, { seed: 3, steps: 100_000 });
+      expect(trouble).toMatchObject({ overlaps: 0, conflicts: 0 });
+      expect(movedPieces(problem, places)).toHaveLength(moves);
+    },
+    60_000,
+  );
 });

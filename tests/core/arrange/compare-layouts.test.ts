@@ -34,7 +34,9 @@ function secondLayout(plan: Plan): Layout {
 }
 
 function row(plan: Plan, name: MeasureName) {
-  const found = compareLayouts(plan, plan.layouts, book).measures.find((entry) => entry.name === name);
+  const found = compareLayouts(plan, plan.layouts, book).measures.find(
+    (entry) => entry.name === name,
+  );
   if (!found) throw new Error(`no row ${name}`);
   return found;
 }
@@ -145,7 +147,9 @@ describe("the written comparison", () => {
   test("no cell of the file is a formula, and every row has as many cells", () => {
     const plan = twoLayouts();
     const layouts = plan.layouts.map((layout) => ({ ...layout, name: "=HYPERLINK(1)" }));
-    const { data } = Papa.parse(compareCsv(compareLayouts(plan, layouts, book)), { delimiter: "," });
+    const { data } = Papa.parse(compareCsv(compareLayouts(plan, layouts, book)), {
+      delimiter: ",",
+    });
     expect(data.at(-1)).toEqual([""]);
     for (const cells of data.slice(0, -1)) {
       expect(cells).toHaveLength(5);

@@ -4,7 +4,17 @@ import { staggerOffers } from "../../../src/core/arrange/stagger.ts";
 import type { IsolationFinding } from "../../../src/core/checks/finding.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
-import { bed, book, checked, day, firstLayout, gardenPlan, planting, square, variety } from "./garden.ts";
+import {
+  bed,
+  book,
+  checked,
+  day,
+  firstLayout,
+  gardenPlan,
+  planting,
+  square,
+  variety,
+} from "./garden.ts";
 
 const VARIETIES = [
   variety("t1", "tomato", { isolationM: 6 }),

@@ -13,8 +13,19 @@ export function day(iso: string): number {
   return found;
 }
 
-export function bed(id: string, x: number, y: number, widthM: number, lengthM: number, turnDeg = 0): Bed {
-  return { id, code: id.toUpperCase(), outline: { shape: "rectangle", x, y, widthM, lengthM, turnDeg } };
+export function bed(
+  id: string,
+  x: number,
+  y: number,
+  widthM: number,
+  lengthM: number,
+  turnDeg = 0,
+): Bed {
+  return {
+    id,
+    code: id.toUpperCase(),
+    outline: { shape: "rectangle", x, y, widthM, lengthM, turnDeg },
+  };
 }
 
 export function variety(id: string, kind: string, more: Partial<Variety> = {}): Variety {

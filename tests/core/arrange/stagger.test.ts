@@ -5,7 +5,17 @@ import { pairsLostToShift } from "../../../src/core/checks/time-slack.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import type { Plan, Planting, Site } from "../../../src/core/model/plan.ts";
 import { monthlyMeans } from "../calendar/climate-rows.ts";
-import { bed, book, checked, day, firstLayout, gardenPlan, planting, square, variety } from "./garden.ts";
+import {
+  bed,
+  book,
+  checked,
+  day,
+  firstLayout,
+  gardenPlan,
+  planting,
+  square,
+  variety,
+} from "./garden.ts";
 
 const medford = {
   normals: { minC: monthlyMeans("medford", "tmin"), maxC: monthlyMeans("medford", "tmax") },
@@ -36,7 +46,9 @@ function offersFor(plan: Plan): readonly StaggerOffer[] {
 }
 
 const conflicts = (plan: Plan) =>
-  checked(plan).findings.filter((finding) => finding.severity === "conflict").map(({ id }) => id);
+  checked(plan)
+    .findings.filter((finding) => finding.severity === "conflict")
+    .map(({ id }) => id);
 
 describe("two maizes sown on one day", () => {
   const plan = twoMaizes({ climate: medford });
@@ -45,10 +57,9 @@ describe("two maizes sown on one day", () => {
   test("are in conflict", () => expect(conflicts(plan)).toEqual(["isolation|a|b"]));
 
   test("can each be sown later, and every date offered clears the conflict", () => {
-    expect(offers.filter(({ startShift }) => startShift > 0).map((offer) => offer.planting)).toEqual([
-      "a",
-      "b",
-    ]);
+    expect(
+      offers.filter(({ startShift }) => startShift > 0).map((offer) => offer.planting),
+    ).toEqual(["a", "b"]);
     for (const offer of offers) {
       const after = offer.edit.apply(plan);
       expect(conflicts(after)).toEqual([]);
@@ -66,7 +77,9 @@ describe("two maizes sown on one day", () => {
       const plantings = layout.plantings.map((each) =>
         each.id === id ? { ...each, start: { method: "sown" as const, date: nearer } } : each,
       );
-      expect(conflicts({ ...plan, layouts: [{ ...layout, plantings }] })).toEqual(["isolation|a|b"]);
+      expect(conflicts({ ...plan, layouts: [{ ...layout, plantings }] })).toEqual([
+        "isolation|a|b",
+      ]);
     }
   });
 
@@ -99,17 +112,25 @@ test("frosts are remarked on", () => {
   const later = offersFor(twoMaizes({ firstAutumnFrost: day("2027-09-20") })).filter(
     ({ startShift }) => startShift > 0,
   );
-  expect(later.map(({ frost }) => frost)).toEqual(["seed after first frost", "seed after first frost"]);
+  expect(later.map(({ frost }) => frost)).toEqual([
+    "seed after first frost",
+    "seed after first frost",
+  ]);
 });
 
 test("a date that would bring another conflict is passed over", () => {
   const plan = twoMaizes({});
   const layout = firstLayout(plan);
-  const naive = offersFor(plan).find(({ planting: id, startShift }) => id === "b" && startShift > 0);
+  const naive = offersFor(plan).find(
+    ({ planting: id, startShift }) => id === "b" && startShift > 0,
+  );
   if (!naive) throw new Error("no later date");
   // A third maize, in flower just when the second would be.
   const window = checked(naive.edit.apply(plan)).standById.get("b")?.bloom?.outer;
-  const third = planting("c", "v-c", { outline: square(12, 0, 4), ...(window ? { bloom: window } : {}) });
+  const third = planting("c", "v-c", {
+    outline: square(12, 0, 4),
+    ...(window ? { bloom: window } : {}),
+  });
   const crowded: Plan = {
     ...plan,
     varieties: [...plan.varieties, variety("v-c", "maize")],
@@ -119,7 +140,9 @@ test("a date that would bring another conflict is passed over", () => {
   for (const offer of offersFor(crowded)) {
     expect(conflicts(offer.edit.apply(crowded)).filter((id) => !before.has(id))).toEqual([]);
   }
-  const other = offersFor(crowded).find(({ planting: id, startShift }) => id === "b" && startShift > 0);
+  const other = offersFor(crowded).find(
+    ({ planting: id, startShift }) => id === "b" && startShift > 0,
+  );
   expect(other?.start).not.toBe(naive.start);
 });
 

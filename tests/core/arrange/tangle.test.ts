@@ -47,7 +47,9 @@ test("a pair is no tangle; three in a row leave two", () => {
       gardenPlan(
         xs.map((_, index) => variety(`v${index}`, "tomato", { isolationM: 8 })),
         [bed("b", 0, 0, 100, 10)],
-        xs.map((x, index) => planting(`p${index}`, `v${index}`, { outline: square(x, 0, 1), bed: "b" })),
+        xs.map((x, index) =>
+          planting(`p${index}`, `v${index}`, { outline: square(x, 0, 1), bed: "b" }),
+        ),
       ),
     );
   const pair = at(0, 5);

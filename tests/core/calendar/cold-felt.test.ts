@@ -33,7 +33,10 @@ test.each([
 describe("cold felt", () => {
   // At 4 C a day counts 5 C-days for carrot; a winter has 182 days.
   test("by carrot at 4 C all winter", () => {
-    expect(coldFelt("carrot", day("2027-01-01"), even(4))).toMatchObject({ kind: "carrot", cDays: 182 * 5 });
+    expect(coldFelt("carrot", day("2027-01-01"), even(4))).toMatchObject({
+      kind: "carrot",
+      cDays: 182 * 5,
+    });
   });
   test("by onion at 10 C all winter: every day counts in full", () => {
     const felt = coldFelt("onion", day("2027-01-01"), even(10));

@@ -10,7 +10,10 @@ const CORN: HeatScale = { method: "modified average", baseC: 10, capC: 30 };
 const SILK_CDAYS = 1315 / 1.8;
 
 const temperatures = temperatureOn({
-  normals: { minC: [...monthlyMeans("medford", "tmin")], maxC: [...monthlyMeans("medford", "tmax")] },
+  normals: {
+    minC: [...monthlyMeans("medford", "tmin")],
+    maxC: [...monthlyMeans("medford", "tmax")],
+  },
 });
 
 function silkDay(planted: string): number {
@@ -25,7 +28,9 @@ describe("maize planted two weeks apart does not silk two weeks apart", () => {
     const planted = ["2027-04-20", "2027-05-04", "2027-05-18", "2027-06-01", "2027-06-15"];
     const silks = planted.map(silkDay);
     const gaps = silks.slice(1).map((day, index) => day - (silks[index] ?? 0));
-    gaps.forEach((gap, index) => expect(Math.abs(gap - ([6, 8, 9, 10][index] ?? 0))).toBeLessThanOrEqual(1));
+    gaps.forEach((gap, index) =>
+      expect(Math.abs(gap - ([6, 8, 9, 10][index] ?? 0))).toBeLessThanOrEqual(1),
+    );
   });
 
   // Nielsen & Thomison 2003: 75, 66 and 61 days from planting to silk for early, mid and late

@@ -1,7 +1,12 @@
 /** Medford's course of 1971-2000 against values computed by independent code. */
 import { expect, test } from "vitest";
 import { temperatureOn } from "../../../src/core/calendar/climate.ts";
-import { type HeatScale, celsiusFromFahrenheit, degreeDays, fahrenheitFromCelsius } from "../../../src/core/calendar/degree-days.ts";
+import {
+  type HeatScale,
+  celsiusFromFahrenheit,
+  degreeDays,
+  fahrenheitFromCelsius,
+} from "../../../src/core/calendar/degree-days.ts";
 import { dayFromIso } from "../../../src/core/model/day.ts";
 import { monthlyMeans } from "./climate-rows.ts";
 

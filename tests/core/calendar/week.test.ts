@@ -7,11 +7,15 @@ import { civilFromDay, isoFromDay } from "../../../src/core/model/day.ts";
 test("ISO weeks and weekdays agree with a reference library over 60 years", () => {
   for (let day = 3653; day < 25_567; day += 1) {
     const { year, month, day: dayOfMonth } = civilFromDay(day);
-    const time = new ICAL.Time({ year, month, day: dayOfMonth, isDate: true }, ICAL.Timezone.utcTimezone);
+    const time = new ICAL.Time(
+      { year, month, day: dayOfMonth, isDate: true },
+      ICAL.Timezone.utcTimezone,
+    );
     const week = time.weekNumber(ICAL.Time.MONDAY);
     // ical.js counts Sunday as 1.
     expect(weekday(day)).toBe(((time.dayOfWeek() + 5) % 7) + 1);
-    if (isoWeek(day).week !== week) throw new Error(`${isoFromDay(day)}: ${isoWeek(day).week}, not ${week}`);
+    if (isoWeek(day).week !== week)
+      throw new Error(`${isoFromDay(day)}: ${isoWeek(day).week}, not ${week}`);
   }
 });
 

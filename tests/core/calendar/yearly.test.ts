@@ -21,14 +21,39 @@ test.each([
 });
 
 test.each([
-  ["stays where it meets the season", ["2027-06-01", "2027-06-30"], season, ["2027-06-01", "2027-06-30"]],
+  [
+    "stays where it meets the season",
+    ["2027-06-01", "2027-06-30"],
+    season,
+    ["2027-06-01", "2027-06-30"],
+  ],
   ["of three years ago", ["2024-06-01", "2024-06-30"], season, ["2027-06-01", "2027-06-30"]],
   ["of a later year", ["2029-06-01", "2029-06-30"], season, ["2027-06-01", "2027-06-30"]],
-  ["in autumn of a season across New Year", ["2024-10-01", "2024-11-20"], southern, ["2027-10-01", "2027-11-20"]],
-  ["in summer of a season across New Year", ["2024-01-05", "2024-02-29"], southern, ["2028-01-05", "2028-02-29"]],
+  [
+    "in autumn of a season across New Year",
+    ["2024-10-01", "2024-11-20"],
+    southern,
+    ["2027-10-01", "2027-11-20"],
+  ],
+  [
+    "in summer of a season across New Year",
+    ["2024-01-05", "2024-02-29"],
+    southern,
+    ["2028-01-05", "2028-02-29"],
+  ],
   ["across New Year itself", ["2023-12-10", "2024-01-20"], southern, ["2027-12-10", "2028-01-20"]],
-  ["across New Year, in a calendar year", ["2023-12-10", "2024-01-20"], season, ["2026-12-10", "2027-01-20"]],
-  ["outside a short season", ["2024-03-01", "2024-03-10"], window("2027-05-01", "2027-09-30"), ["2028-03-01", "2028-03-10"]],
+  [
+    "across New Year, in a calendar year",
+    ["2023-12-10", "2024-01-20"],
+    season,
+    ["2026-12-10", "2027-01-20"],
+  ],
+  [
+    "outside a short season",
+    ["2024-03-01", "2024-03-10"],
+    window("2027-05-01", "2027-09-30"),
+    ["2028-03-01", "2028-03-10"],
+  ],
 ] as const)("a yearly window %s", (_, [first, last], within, expected) => {
   const moved = repeatedInto(window(first, last), within);
   expect([isoFromDay(moved.first), isoFromDay(moved.last)]).toEqual(expected);
@@ -37,7 +62,13 @@ test.each([
 describe("a perennial", () => {
   const kind = cropBook().kind("chives");
   if (!kind) throw new Error("no chives");
-  const variety = { id: "v", name: "Old Border", kind: "chives", sownToFlower: [80, 90], bloomDays: [30, 30] } as const;
+  const variety = {
+    id: "v",
+    name: "Old Border",
+    kind: "chives",
+    sownToFlower: [80, 90],
+    bloomDays: [30, 30],
+  } as const;
   const planting: Planting = {
     id: "p",
     code: "P",

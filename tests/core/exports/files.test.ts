@@ -11,6 +11,7 @@ import {
 } from "../../../src/core/exports/all-exports.ts";
 import { planRevision } from "../../../src/core/exports/file-name.ts";
 import { bedCornersGpx } from "../../../src/core/exports/gpx.ts";
+import { type LabelSize, labelSizes } from "../../../src/core/exports/label-sizes.ts";
 import { openPlanText } from "../../../src/core/exports/open-plan.ts";
 import { pairsCsv } from "../../../src/core/exports/pairs-csv.ts";
 import { planGeojson } from "../../../src/core/exports/plan-geojson.ts";
@@ -202,6 +203,7 @@ describe("the list of files", () => {
     printedAt: "2027-03-02 09:40",
     stamp: "20270302T094000Z",
     fonts: async () => fonts,
+    labels: { size: labelSizes[0] as LabelSize, startAt: 1, hasQr: true, treatment: "" },
     raster: async (svg) => new TextEncoder().encode(svg.slice(0, 4)),
   };
 

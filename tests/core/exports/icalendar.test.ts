@@ -3,10 +3,23 @@ import { describe, expect, test } from "vitest";
 import { icalendar } from "../../../src/core/exports/icalendar.ts";
 import { jobsByWeek, seasonJobs } from "../../../src/core/exports/season-calendar.ts";
 import { isoFromDay } from "../../../src/core/model/day.ts";
-import { bed, checked, day, firstLayout, gardenPlan, planting, square, variety } from "../arrange/garden.ts";
+import {
+  bed,
+  checked,
+  day,
+  firstLayout,
+  gardenPlan,
+  planting,
+  square,
+  variety,
+} from "../arrange/garden.ts";
 
 const plan = gardenPlan(
-  [variety("t1", "tomato", { name: "Ämber; Lantern, the very long-named one of Øster Løgum gård på bakken" })],
+  [
+    variety("t1", "tomato", {
+      name: "Ämber; Lantern, the very long-named one of Øster Løgum gård på bakken",
+    }),
+  ],
   [bed("a", 0, 0, 1.2, 8)],
   [
     (({ bloom: _bloom, ...rest }) => ({
@@ -44,7 +57,9 @@ describe("the season calendar", () => {
 describe("the iCalendar file (RFC 5545)", () => {
   test("is read back whole by an independent parser", () => {
     const calendar = new ICAL.Component(ICAL.parse(text));
-    const events = calendar.getAllSubcomponents("vevent").map((component) => new ICAL.Event(component));
+    const events = calendar
+      .getAllSubcomponents("vevent")
+      .map((component) => new ICAL.Event(component));
     expect(events.map((event) => event.summary)).toEqual(jobs.map((job) => job.text));
     expect(events.map((event) => event.startDate.toString())).toEqual(
       jobs.map((job) => isoFromDay(job.day)),
@@ -74,7 +89,8 @@ describe("the iCalendar file (RFC 5545)", () => {
       jobs.map((job) => ({ ...job, day: job.day + 3 })),
       "20270301T090000Z",
     );
-    const uids = (calendar: string) => [...calendar.replaceAll("\r\n ", "").matchAll(/UID:(.*)\r/g)].map((match) => match[1]);
+    const uids = (calendar: string) =>
+      [...calendar.replaceAll("\r\n ", "").matchAll(/UID:(.*)\r/g)].map((match) => match[1]);
     expect(uids(later)).toEqual(uids(text));
   });
 });

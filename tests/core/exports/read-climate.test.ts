@@ -9,12 +9,15 @@ import { problemText } from "../../../src/core/model/problem.ts";
 import { climateRows } from "../calendar/climate-rows.ts";
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-const medford = climateRows("monthly-normals.tsv").filter((row) => row["id"]?.startsWith("medford"));
+const medford = climateRows("monthly-normals.tsv").filter((row) =>
+  row["id"]?.startsWith("medford"),
+);
 const low = medford.map((row) => row["tmin"] ?? "");
 const high = medford.map((row) => row["tmax"] ?? "");
 const inCelsius = (texts: readonly string[]) =>
   texts.map((text) => Math.round(((Number(text) - 32) / 1.8) * 100) / 100);
-const byMonth = (line: (month: number) => string) => MONTHS.map((_, month) => line(month)).join("\n");
+const byMonth = (line: (month: number) => string) =>
+  MONTHS.map((_, month) => line(month)).join("\n");
 
 describe("a pasted table of monthly normals is read", () => {
   const comma = (text: string | undefined) => (text ?? "").replace(".", ",");
@@ -28,13 +31,19 @@ describe("a pasted table of monthly normals is read", () => {
     ["with units", byMonth((m) => `${low[m]} °F\t${high[m]} °F`)],
     ["with units by themselves", byMonth((m) => `${MONTHS[m]} ${low[m]} F ${high[m]} F`)],
     ["as two rows of twelve", `${low.join(" ")}\n${high.join(" ")}`],
-    ["as two rows under month names", `\t${MONTHS.join("\t")}\nLow\t${low.join("\t")}\nHigh\t${high.join("\t")}`],
+    [
+      "as two rows under month names",
+      `\t${MONTHS.join("\t")}\nLow\t${low.join("\t")}\nHigh\t${high.join("\t")}`,
+    ],
     ["with a yearly mean as column", `Min ${low.join(" ")} 39.5\nMax ${high.join(" ")} 66.0`],
     [
       "with a yearly mean as row, headings and a mean between",
       `Month,Tmin,Mean,Tmax\n${byMonth((m) => `${MONTHS[m]},${low[m]},50,${high[m]}`)}\nYear,39.5,50,66`,
     ],
-    ["with Windows line ends and blank lines", `\r\n${byMonth((m) => `${low[m]}\t${high[m]}\r\n`)}`],
+    [
+      "with Windows line ends and blank lines",
+      `\r\n${byMonth((m) => `${low[m]}\t${high[m]}\r\n`)}`,
+    ],
   ])("%s", (_, text) => {
     expect(readNormals(text, "F")).toEqual({
       ok: true,
@@ -43,7 +52,10 @@ describe("a pasted table of monthly normals is read", () => {
   });
 
   test("in Celsius as it stands", () => {
-    const read = readNormals(byMonth((m) => `${m - 4} ${m + 6.5}`), "C");
+    const read = readNormals(
+      byMonth((m) => `${m - 4} ${m + 6.5}`),
+      "C",
+    );
     expect(read).toMatchObject({ ok: true, value: { minC: MONTHS.map((_, m) => m - 4) } });
   });
 });
@@ -54,11 +66,23 @@ describe("a table that cannot be read says where", () => {
     return read.ok ? [] : read.problems.map(problemText);
   };
   test.each([
-    ["", "pasted table: got nothing, expected 12 rows of lowest and highest, or 2 rows of 12 months."],
+    [
+      "",
+      "pasted table: got nothing, expected 12 rows of lowest and highest, or 2 rows of 12 months.",
+    ],
     ["1 2\n3 4", "pasted table: got 2 rows of 2 numbers, expected 12 rows"],
-    [byMonth((m) => (m === 3 ? "Apr\t37.5\t6x4" : `${MONTHS[m]}\t${low[m]}\t${high[m]}`)), 'row 4, column 3: got "6x4", expected a temperature.'],
-    [byMonth((m) => (m === 3 ? "Apr\t37.5\t640" : `${MONTHS[m]}\t${low[m]}\t${high[m]}`)), 'row 4, column 3: got "640", expected a temperature.'],
-    [byMonth((m) => (m === 6 ? "90 80" : `${low[m]} ${high[m]}`)), "row 7, column 1: got a lowest above the highest in Jul"],
+    [
+      byMonth((m) => (m === 3 ? "Apr\t37.5\t6x4" : `${MONTHS[m]}\t${low[m]}\t${high[m]}`)),
+      'row 4, column 3: got "6x4", expected a temperature.',
+    ],
+    [
+      byMonth((m) => (m === 3 ? "Apr\t37.5\t640" : `${MONTHS[m]}\t${low[m]}\t${high[m]}`)),
+      'row 4, column 3: got "640", expected a temperature.',
+    ],
+    [
+      byMonth((m) => (m === 6 ? "90 80" : `${low[m]} ${high[m]}`)),
+      "row 7, column 1: got a lowest above the highest in Jul",
+    ],
     [byMonth((m) => `${low[m]} 50 ${high[m]}`), "12 rows of 3 numbers"],
   ])("%#", (text, words) => {
     const [first = "", ...more] = told(text);
@@ -77,7 +101,10 @@ describe("a record of days is read", () => {
     ["by the heading's order", "STATION,DATE,TMAX,TMIN\nA,2027-04-01,12,2\nA,2027-04-03,14,4.5"],
     ["with quotes, tabs and short dates", '"20270401"\t"2"\t"12"\n"20270403"\t"4.5"\t"14"'],
     ["with decimal commas", "Date;Low;High\n2027-04-01;2;12\n2027-04-02;;\n2027-04-03;4,5;14"],
-    ["with what stations write for nothing", "2027-04-01,2,12\n2027-04-02,-9999,M\n2027-04-03,4.5,14"],
+    [
+      "with what stations write for nothing",
+      "2027-04-01,2,12\n2027-04-02,-9999,M\n2027-04-03,4.5,14",
+    ],
   ])("%s", (_, text) => {
     expect(readDailyTemperatures(text, "record.csv", "C")).toEqual({ ok: true, value: days });
   });
@@ -88,8 +115,14 @@ describe("a record of days is read", () => {
   });
 
   test.each([
-    ["2027-04-01,2,12\n2027-02-30,2,12", 'record.csv: row 2, column 1: got "2027-02-30", expected a date as YYYY-MM-DD.'],
-    ["2027-04-01,2,12\n2027-04-02,x,12", 'record.csv: row 2, column 2: got "x", expected a temperature, or nothing.'],
+    [
+      "2027-04-01,2,12\n2027-02-30,2,12",
+      'record.csv: row 2, column 1: got "2027-02-30", expected a date as YYYY-MM-DD.',
+    ],
+    [
+      "2027-04-01,2,12\n2027-04-02,x,12",
+      'record.csv: row 2, column 2: got "x", expected a temperature, or nothing.',
+    ],
     ["2027-04-01,12,2", "row 1, column 2: got a minimum above the maximum"],
     ["2027-04-01,2,12\n2027-04-01,2,12", "row 2, column 1: got a date that stands above already"],
     ["date,rain\n2027-04-01,2", 'row 1: got "date, rain", expected the columns date, min, max.'],
@@ -114,7 +147,11 @@ test("a temperature is read as people write it and written to a tenth", () => {
 });
 
 describe("a record without normals", () => {
-  const record = readDailyTemperatures("2024-02-28,1,9\n2025-02-28,3,11\n2025-03-01,5,15", "record.csv", "C");
+  const record = readDailyTemperatures(
+    "2024-02-28,1,9\n2025-02-28,3,11\n2025-03-01,5,15",
+    "record.csv",
+    "C",
+  );
   const on = temperatureOn(record.ok ? { days: record.value } : {});
   const day = (iso: string) => dayFromIso(iso) ?? 0;
   test("gives its own days as they were, and other years the mean of the date", () => {

@@ -77,7 +77,7 @@ describe("written", () => {
 
 const word = fc
   .string({ maxLength: 20, unit: "grapheme" })
-  .map((text) => `${text}`.normalize("NFC").trim());
+  .map((typed) => typed.normalize("NFC").trim());
 const risky = fc
   .tuple(fc.constantFrom("=", "+", "-", "@", "'", "'=", '"', ";", ",", "x,\ny", "\uFF1D"), word)
   .map(([lead, rest]) => `${lead}${rest}`.trim());

@@ -1,0 +1,1 @@
+export function drawIcons(): ReadonlyMap<string, Buffer>;

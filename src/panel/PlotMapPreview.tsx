@@ -1,0 +1,102 @@
+import { useEffect, useRef, useState } from "react";
+import type { PlotMapChoice } from "./make-plot-map.ts";
+import { type PlotPreview, type PreviewPage, makePlotPreview } from "./make-plot-preview.ts";
+
+type State =
+  | { readonly kind: "closed" | "making" }
+  | { readonly kind: "shown"; readonly preview: PlotPreview }
+  | { readonly kind: "failed"; readonly reason: string };
+
+/** The pages as they will be printed, one at a time, and what to look at before. */
+export function PlotMapPreview({ choice }: { readonly choice: PlotMapChoice }) {
+  const [state, setState] = useState<State>({ kind: "closed" });
+  const running = useRef<AbortController | null>(null);
+  useEffect(() => () => running.current?.abort(), []);
+  const make = async () => {
+    const controller = new AbortController();
+    running.current = controller;
+    setState({ kind: "making" });
+    try {
+      const preview = await makePlotPreview(choice, controller.signal);
+      if (preview) setState({ kind: "shown", preview });
+    } catch (error) {
+      if (controller.signal.aborted) return;
+      setState({ kind: "failed", reason: error instanceof Error ? error.message : String(error) });
+    }
+  };
+  return (
+    <section className="plot-preview" aria-label="Pages">
+      {state.kind !== "shown" && (
+        <p>
+          <button type="button" disabled={state.kind === "making"} onClick={() => void make()}>
+            Show the pages
+          </button>
+        </p>
+      )}
+      <div role="status">
+        {state.kind === "making" && <p>Drawing the pages ...</p>}
+        {state.kind === "failed" && (
+          <p className="field-reason">The pages were not drawn: {state.reason}</p>
+        )}
+        {state.kind === "shown" && <ProblemList problems={state.preview.problems} />}
+      </div>
+      {state.kind === "shown" && <PageTurner pages={state.preview.pages} />}
+    </section>
+  );
+}
+
+function ProblemList({ problems }: { readonly problems: readonly string[] }) {
+  if (problems.length === 0) return <p>Nothing stands in the way of printing.</p>;
+  return (
+    <>
+      <p>Before printing:</p>
+      <ul>
+        {problems.map((problem) => (
+          <li key={problem}>{problem}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function PageTurner({ pages }: { readonly pages: readonly PreviewPage[] }) {
+  const [place, setPlace] = useState(0);
+  const page = pages[place];
+  if (!page) return null;
+  return (
+    <>
+      <PagePicture page={page} />
+      <p className="dialog-actions">
+        <button type="button" disabled={place === 0} onClick={() => setPlace(place - 1)}>
+          Page before
+        </button>
+        <span role="status">
+          {page.name}, {place + 1} of {pages.length}
+        </span>
+        <button
+          type="button"
+          disabled={place === pages.length - 1}
+          onClick={() => setPlace(place + 1)}
+        >
+          Next page
+        </button>
+      </p>
+    </>
+  );
+}
+
+function PagePicture({ page }: { readonly page: PreviewPage }) {
+  const [url, setUrl] = useState<string | null>(null);
+  useEffect(() => {
+    const made = URL.createObjectURL(new Blob([page.svg], { type: "image/svg+xml" }));
+    setUrl(made);
+    return () => URL.revokeObjectURL(made);
+  }, [page]);
+  return url === null ? null : (
+    <img
+      src={url}
+      alt={page.name}
+      style={{ display: "block", width: "100%", border: "1px solid currentColor" }}
+    />
+  );
+}
