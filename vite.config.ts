@@ -78,6 +78,8 @@ export default defineConfig(({ isSsrBuild }) => ({
           name: "unit",
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/browser/**", "tests/architecture/**", "tests/soak/**"],
+          // Property tests take their time on a busy machine.
+          testTimeout: 30_000,
         },
       },
       {

@@ -1,6 +1,7 @@
 /** `wideberth export PLAN --format x -o FILE`: one of the files for others. */
 import { runChecks } from "../core/checks/run-checks.ts";
 import { allExports, exportHindrance, type ExportFormat } from "../core/exports/all-exports.ts";
+import type { LabelChoice } from "../core/exports/label-pages.ts";
 import {
   type LabelSize,
   OWN_SIZE_EXAMPLE,
@@ -8,6 +9,7 @@ import {
   ownLabelSize,
   usualLabelSize,
 } from "../core/exports/label-sizes.ts";
+import type { PlotMapInput } from "../core/exports/map-items.ts";
 import { localTime, utcStamp } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { readInput } from "./read-input.ts";
@@ -31,28 +33,38 @@ export async function exportFile(args: readonly string[]): Promise<number> {
   const { plan, layout, book } = await readInput(path, values.layout);
   const hindrance = exportHindrance(format, plan, false);
   if (hindrance !== null) throw usage("export", `No ${format.id} of this plan: ${hindrance}`);
+  const size =
+    values.size === undefined
+      ? usualLabelSize(plan.units, format.labels === "packets")
+      : sizeNamed(values.size);
+  const input = { plan, layout, result: runChecks(plan, layout, book), book };
+  const labels = { size, startAt, hasQr: values.qr, treatment: values.treated };
+  await writeOutput(output, await made(format, input, labels));
+  if (output !== "-") process.stderr.write(`${output}: ${format.title}\n`);
+  return 0;
+}
+
+/** What cannot be made of this plan is said, not thrown about. */
+async function made(
+  format: ExportFormat,
+  input: PlotMapInput,
+  labels: LabelChoice,
+): Promise<string | Uint8Array> {
   const now = new Date();
-  const result = runChecks(plan, layout, book);
-  const made = await format.make(
-    { plan, layout, result, book },
-    {
+  try {
+    return await format.make(input, {
       printedAt: localTime(now),
       stamp: utcStamp(now),
       fonts: async () => (await import("./font.ts")).mapFonts,
-      labels: {
-        size: values.size === undefined
-            ? usualLabelSize(plan.units, format.labels === "packets")
-            : sizeNamed(values.size),
-        startAt,
-        hasQr: values.qr,
-        treatment: values.treated,
-      },
+      labels,
       raster: null,
-    },
-  );
-  await writeOutput(output, made);
-  if (output !== "-") process.stderr.write(`${output}: ${format.title}\n`);
-  return 0;
+    });
+  } catch (error) {
+    if (error instanceof RangeError) {
+      throw usage("export", `No ${format.id} of this plan: ${error.message}`);
+    }
+    throw error;
+  }
 }
 
 /** One of ours by name, or one measured by hand. */

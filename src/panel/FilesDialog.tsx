@@ -64,7 +64,9 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
             onPick={setDots}
           />
         )}
-        {format.labels !== undefined && <FilesLabelFields key={id} choice={labels} onSet={setLabels} />}
+        {format.labels !== undefined && (
+          <FilesLabelFields key={id} choice={labels} onSet={setLabels} />
+        )}
         <div className="plot-map-status" role="status">
           {hindrance !== null && (
             <p className="field-reason">

@@ -1,9 +1,5 @@
 import { useMemo, useState } from "react";
-import {
-  type CompanionId,
-  companionIds,
-  companionTitles,
-} from "../core/exports/companion-ids.ts";
+import { type CompanionId, companionIds, companionTitles } from "../core/exports/companion-ids.ts";
 import { ratioText, standardRatios } from "../core/exports/drawing-ratio.ts";
 import { planSheets, suggestRatio } from "../core/exports/page-plan.ts";
 import {

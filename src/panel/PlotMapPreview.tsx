@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import type { PlotMapChoice } from "./make-plot-map.ts";
 import { type PlotPreview, type PreviewPage, makePlotPreview } from "./make-plot-preview.ts";
 
@@ -50,7 +50,7 @@ function ProblemList({ problems }: { readonly problems: readonly string[] }) {
   return (
     <>
       <p>Before printing:</p>
-      <ul>
+      <ul style={{ margin: 0, paddingLeft: "1.4em" }}>
         {problems.map((problem) => (
           <li key={problem}>{problem}</li>
         ))}
@@ -86,13 +86,11 @@ function PageTurner({ pages }: { readonly pages: readonly PreviewPage[] }) {
 }
 
 function PagePicture({ page }: { readonly page: PreviewPage }) {
-  const [url, setUrl] = useState<string | null>(null);
-  useEffect(() => {
-    const made = URL.createObjectURL(new Blob([page.svg], { type: "image/svg+xml" }));
-    setUrl(made);
-    return () => URL.revokeObjectURL(made);
-  }, [page]);
-  return url === null ? null : (
+  const url = useMemo(
+    () => `data:image/svg+xml;charset=utf-8,${encodeURIComponent(page.svg)}`,
+    [page],
+  );
+  return (
     <img
       src={url}
       alt={page.name}

@@ -35,16 +35,13 @@ export async function makeFile(
 ): Promise<string> {
   const checked = checkedNow();
   const now = new Date();
-  const made = await format.make(
-    checked,
-    {
-      printedAt: printedAt(now),
-      stamp: now.toISOString().replace(/[-:]|\.\d+/g, ""),
-      fonts: fetchFonts,
-      labels,
-      raster: (svg) => rasterOfSvg(svg, dotsPerInch),
-    },
-  );
+  const made = await format.make(checked, {
+    printedAt: printedAt(now),
+    stamp: now.toISOString().replace(/[-:]|\.\d+/g, ""),
+    fonts: fetchFonts,
+    labels,
+    raster: (svg) => rasterOfSvg(svg, dotsPerInch),
+  });
   const fileName = formatFileName(format, checked.plan, checked.layout);
   const bytes = typeof made === "string" ? new TextEncoder().encode(made) : new Uint8Array(made);
   downloadBytes(bytes, fileName, format.mimeType);

@@ -1,8 +1,7 @@
 /** The pages of the plot map as pictures for the screen: the same marks as in the PDF. */
-import { layoutOf } from "../store/plan-store.ts";
 import { fetchFonts, printedAt } from "./make-file.ts";
 import type { PlotMapChoice } from "./make-plot-map.ts";
-import { planNow } from "./plan-actions.ts";
+import { checkedNow } from "./plan-actions.ts";
 
 export interface PreviewPage {
   readonly name: string;
@@ -27,8 +26,7 @@ export async function makePlotPreview(
     import("../core/exports/svg-writer.ts"),
     fetchFonts(),
   ]);
-  const { plan, layoutId, result, book } = planNow();
-  const layout = layoutOf(plan, layoutId);
+  const { plan, layout, result, book } = checkedNow();
   const { ruler } = pdfWriter("", "", fonts);
   const settings = { ...choice, printedAt: printedAt(new Date()) };
   const pages: PreviewPage[] = [];

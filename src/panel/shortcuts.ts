@@ -84,6 +84,14 @@ export const keyList: readonly { readonly heading: string; readonly keys: readon
     ],
   },
   {
+    heading: "On a bar of the bloom strip",
+    keys: [
+      { key: "Arrows", does: "Sow or set out a day earlier or later" },
+      { key: "Shift + arrows", does: "A week earlier or later" },
+      { key: "Escape", does: "Put it back" },
+    ],
+  },
+  {
     heading: "In a field",
     keys: [
       { key: "Enter", does: "Apply what is typed" },

@@ -18,5 +18,7 @@ test("every check is named by a test of the checks", () => {
 
 test("every file for others has its row in docs/printing.md", () => {
   const page = textOf("docs/printing.md");
-  expect(allExports.map(({ id }) => id).filter((id) => !page.includes(`| \`${id}\` |`))).toEqual([]);
+  expect(allExports.map(({ id }) => id).filter((id) => !page.includes(`| \`${id}\` |`))).toEqual(
+    [],
+  );
 });

@@ -7,6 +7,7 @@ import { repository } from "../../.config/repository.mjs";
 import { textOf } from "./source-files.ts";
 
 const FOLDER = "src/app/public/";
+const icons = drawIcons();
 
 /** An SVG's text, or a PNG's points unpacked: packing may differ between versions of the packer. */
 function pictureOf(name: string, bytes: Buffer): string {
@@ -17,7 +18,7 @@ function pictureOf(name: string, bytes: Buffer): string {
 }
 
 test("every icon is as drawn", () => {
-  for (const [name, drawn] of drawIcons()) {
+  for (const [name, drawn] of icons) {
     const stored = readFileSync(`${repository}${FOLDER}${name}`);
     expect(pictureOf(name, stored) === pictureOf(name, drawn), name).toBe(true);
   }
@@ -25,5 +26,5 @@ test("every icon is as drawn", () => {
 
 test("every icon is used by the manifest or the page", () => {
   const users = textOf(`${FOLDER}site.webmanifest`) + textOf("src/app/index.html");
-  expect([...drawIcons().keys()].filter((name) => !users.includes(name))).toEqual([]);
+  expect([...icons.keys()].filter((name) => !users.includes(name))).toEqual([]);
 });

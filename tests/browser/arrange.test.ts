@@ -14,6 +14,7 @@ describe("arranging in Chromium", () => {
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await page.goto(siteUrl());
     await page.locator(".sheet[data-view]").waitFor();
+    await expect.poll(() => conflictCount(page)).toBe(3);
   });
   afterAll(() => browser.close());
 

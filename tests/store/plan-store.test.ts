@@ -191,9 +191,9 @@ describe("announcements", () => {
     store().result.findings.filter(({ severity }) => severity === "conflict").length;
   const counted = () => (conflicts() === 1 ? "1 conflict" : `${conflicts()} conflicts`);
 
-  test("name the edit and how many conflicts there are now", () => {
+  test("name the edit, codes that changed with the bed, and how many conflicts there are now", () => {
     store().commit(move(1));
-    expect(store().announcement).toBe(`Move no. 1. ${counted()}.`);
+    expect(store().announcement).toBe(`Move no. 1. B01-1 is now P-1. ${counted()}.`);
     store().undo();
     expect(store().announcement).toBe(`Undone: Move no. 1. ${counted()}.`);
     store().redo();

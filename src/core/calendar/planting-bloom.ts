@@ -143,7 +143,8 @@ function heatFigure(
     return { by: "heat", heat: variety.heatToFlower, of: "variety", source: null };
   }
   const heat = kind.timing.heatToFlower;
-  const hasTypedDays = hasOwnDays || kind.timing.sownToFlower?.source === OWN_SOURCE;
-  if (!heat || (hasTypedDays && heat.source !== OWN_SOURCE)) return null;
+  if (!heat || hasOwnDays) return null;
+  const isKindTyped = kind.timing.sownToFlower?.source === OWN_SOURCE;
+  if (isKindTyped && heat.source !== OWN_SOURCE) return null;
   return { by: "heat", heat: heat.value, of: "kind", source: heat.source };
 }

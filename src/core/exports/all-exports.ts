@@ -95,7 +95,8 @@ export const allExports: readonly ExportFormat[] = [
   {
     id: "geojson",
     title: "Ground and plantings (GeoJSON)",
-    about: "Outlines in longitude and latitude, for maps and other programs; Wideberth reads it back.",
+    about:
+      "Outlines in longitude and latitude, for maps and other programs; Wideberth reads it back.",
     mimeType: "application/geo+json",
     extension: "geojson",
     what: "layout",

@@ -3,7 +3,10 @@ import Papa from "papaparse";
 
 export type CsvValue = string | number | null | undefined;
 
-/** Text a spreadsheet takes for a formula; numbers stay numbers. */
+/**
+ * Text a spreadsheet would run as a formula: =, +, - or @ first, in plain or full width, with
+ * spaces or apostrophes before it, or a tab or line break first. Numbers stay numbers.
+ */
 const FORMULA = /^(?:[' \u00A0]*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]|'*[\t\r\n])/;
 
 /** @param rows one value for each heading; null and undefined are empty cells */
@@ -19,6 +22,12 @@ export function csvFile(
     }),
   );
   return `${Papa.unparse([[...headings], ...cells], { newline: "\r\n" })}\r\n`;
+}
+
+/** Takes away the apostrophe that stands for a cell's safety, and no other. */
+export function plainCell(cell: string): string {
+  const rest = cell.slice(1);
+  return cell.startsWith("'") && FORMULA.test(rest) ? rest : cell;
 }
 
 /** To the tenth of a millimetre, without exponent and idle zeros. */

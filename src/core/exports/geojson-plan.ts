@@ -59,7 +59,8 @@ export function planFromFeatures(
   features.forEach((placed, place) => {
     const id = ids[place] as string;
     const isSource =
-      placed.feature.geometry.type === "Point" || placed.feature.properties["wideberth"] === "source";
+      placed.feature.geometry.type === "Point" ||
+      placed.feature.properties["wideberth"] === "source";
     if (isSource) surroundings.push(sourceOf(placed, id));
     else plantings.push(plantingOf(placed, id, varieties.idFor(placed, id), ground.beds));
   });
@@ -249,9 +250,10 @@ function sourceOf(placed: PlacedFeature, id: string): Surrounding {
   const name = (properties.variety ?? "").trim();
   const source: Surrounding = {
     id,
-    label: (
-      label ?? `${featureId(placed)} ${name === "" ? placed.kind.name : name}`
-    ).slice(0, LIMITS.name),
+    label: (label ?? `${featureId(placed)} ${name === "" ? placed.kind.name : name}`).slice(
+      0,
+      LIMITS.name,
+    ),
     what: "pollen",
     outline: shapeOf(placed),
     kind: placed.kind.id,

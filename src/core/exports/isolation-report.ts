@@ -36,7 +36,13 @@ export function isolationPages(input: PlotMapInput, setting: ListPageSetting): r
   const pairs = allIsolationPairs(result.stands, book);
   const parents = result.stands.filter((stand) => stand.isSeedParent);
   const items = parents.flatMap((stand) =>
-    parentItems(stand, pairs.filter(({ seedParent }) => seedParent === stand.id), input, width, setting),
+    parentItems(
+      stand,
+      pairs.filter(({ seedParent }) => seedParent === stand.id),
+      input,
+      width,
+      setting,
+    ),
   );
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
   const none = items.length === 0 ? [body("Nothing is kept for seed.")] : [];
@@ -80,9 +86,7 @@ function parentItems(
       `Takes pollen ${windowText(stand.receives?.outer)}; held to the ${stand.level ?? plan.level} level; needs ${metres ?? "a distance that is not known"}.`,
     ),
     ...(first && requirement ? [body(`Figure: ${requirementText(first, wording)}.`)] : []),
-    ...(source
-      ? [body(`Source: ${sourceText(source)}.`)]
-      : []),
+    ...(source ? [body(`Source: ${sourceText(source)}.`)] : []),
     ...(rows.length === 0
       ? [body("Nothing in this plan that could cross with it sheds pollen.")]
       : tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler)),

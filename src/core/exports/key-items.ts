@@ -90,16 +90,12 @@ function styleSwatch(style: StyleName, left: number, top: number): readonly Mark
 
 function rowSwatch(left: number, top: number): readonly Mark[] {
   const { width, height } = SWATCH;
-  return rowMarks(
-    { shape: "rectangle", x: 0, y: 0, widthM: 1, lengthM: 1, turnDeg: 0 },
-    3,
-    [
-      { x: left, y: top },
-      { x: left + width, y: top },
-      { x: left + width, y: top + height },
-      { x: left, y: top + height },
-    ],
-  );
+  return rowMarks({ shape: "rectangle", x: 0, y: 0, widthM: 1, lengthM: 1, turnDeg: 0 }, 3, [
+    { x: left, y: top },
+    { x: left + width, y: top },
+    { x: left + width, y: top + height },
+    { x: left, y: top + height },
+  ]);
 }
 
 function swatchRing(left: number, top: number): readonly PagePoint[] {

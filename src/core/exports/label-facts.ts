@@ -33,10 +33,7 @@ export function stakeLabels({ plan, layout, book }: PlotMapInput): readonly Labe
         start
           ? `${start.method === "sown" ? "Sown" : "Set out"} ${longDate(start.date)}`
           : `Season ${plan.season.name}`,
-        [
-          plants === undefined ? "" : `${plants} plants`,
-          rows === undefined ? "" : `${rows} rows`,
-        ]
+        [plants === undefined ? "" : `${plants} plants`, rows === undefined ? "" : `${rows} rows`]
           .filter((part) => part !== "")
           .join(", "),
         lot === "" ? "" : `Lot ${lot}`,

@@ -79,12 +79,7 @@ function labelBoxOf({ left, top, pitchX, pitchY, columns, label }: LabelSize, pl
 }
 
 /** The code is left out where words would be lost for it. */
-function labelMarks(
-  facts: LabelFacts,
-  box: Box,
-  hasQr: boolean,
-  ruler: TextRuler,
-): SetWords {
+function labelMarks(facts: LabelFacts, box: Box, hasQr: boolean, ruler: TextRuler): SetWords {
   const room: Box = {
     left: box.left + PAD_MM,
     top: box.top + PAD_MM,
@@ -120,9 +115,7 @@ function setWords(facts: LabelFacts, room: Box, ruler: TextRuler): SetWords {
   }
   const headPt = HEAD_PT.at(-1) as number;
   const bodyPt = BODY_PT.at(-1) as number;
-  return (
-    setAt(facts, room, headPt, bodyPt, false, ruler, true) ?? { marks: [], lost: facts.lines }
-  );
+  return setAt(facts, room, headPt, bodyPt, false, ruler, true) ?? { marks: [], lost: facts.lines };
 }
 
 /** Head over or, on a long strip, beside the words; null where the head is too large. */

@@ -44,9 +44,7 @@ function beforeUsePages(
   const body = (words: string) => paragraph(words, width, TYPE_PT.code, ruler, { after: 2 });
   const head = (words: string) => heading(words, width, 13, ruler);
   let waiting: readonly FlowItem[] = [
-    ...(lost.length > 0
-      ? [head("No room on the labels for these words"), ...lost.map(body)]
-      : []),
+    ...(lost.length > 0 ? [head("No room on the labels for these words"), ...lost.map(body)] : []),
     ...(use === "packets"
       ? [
           head("Before seed in these packets is given away or sold"),

@@ -54,8 +54,7 @@ export function flowPages(
   setting: ListPageSetting,
   mostColumns = 2,
 ): readonly Page[] {
-  const columns =
-    mostColumns === 1 ? [roomBelowHeader(setting.frame)] : noteColumns(setting.frame);
+  const columns = mostColumns === 1 ? [roomBelowHeader(setting.frame)] : noteColumns(setting.frame);
   const bodies: (readonly Mark[])[] = [];
   let waiting = items;
   while (waiting.length > 0) {

@@ -49,29 +49,29 @@ export function plotRows(input: PlotMapInput, grid: MapGrid): readonly PlotRow[]
   const date = dateWriter(plan);
   const walk = walkingNumbers(layout);
   return byCode(layout.plantings).map((planting): PlotRow => {
-      const variety = varieties.get(planting.variety);
-      const stand = result.standById.get(planting.id);
-      const pair = nearest.get(planting.id);
-      const other = pair && (pair.seedParent === planting.id ? pair.pollenSource : pair.seedParent);
-      return {
-        code: planting.code,
-        walk: String(walk.get(planting.id) ?? ""),
-        square: stand ? gridReference(grid, boundsCentre(stand.outline.bounds)) : "",
-        kind: book.kind(variety?.kind ?? "")?.name ?? "",
-        variety: `${variety?.name ?? ""}${variety?.hybrid === true ? " (hybrid)" : ""}`.trim(),
-        purpose: [planting.purpose, coverWords(planting.cover)]
-          .filter((part) => part !== "")
-          .join(", "),
-        plants: plantsText(planting),
-        size: sizeText(planting, stand, plan.units),
-        start: planting.start
-          ? `${planting.start.method === "sown" ? "sown" : "set out"} ${date(planting.start.date)}`
-          : "",
-        bloom: bloomText(planting, stand, date),
-        nearest: other === undefined ? "" : (codes.get(other) ?? other),
-        nearestDistance: pair ? distanceText(pair, planting.id, plan.units) : "",
-      };
-    });
+    const variety = varieties.get(planting.variety);
+    const stand = result.standById.get(planting.id);
+    const pair = nearest.get(planting.id);
+    const other = pair && (pair.seedParent === planting.id ? pair.pollenSource : pair.seedParent);
+    return {
+      code: planting.code,
+      walk: String(walk.get(planting.id) ?? ""),
+      square: stand ? gridReference(grid, boundsCentre(stand.outline.bounds)) : "",
+      kind: book.kind(variety?.kind ?? "")?.name ?? "",
+      variety: `${variety?.name ?? ""}${variety?.hybrid === true ? " (hybrid)" : ""}`.trim(),
+      purpose: [planting.purpose, coverWords(planting.cover)]
+        .filter((part) => part !== "")
+        .join(", "),
+      plants: plantsText(planting),
+      size: sizeText(planting, stand, plan.units),
+      start: planting.start
+        ? `${planting.start.method === "sown" ? "sown" : "set out"} ${date(planting.start.date)}`
+        : "",
+      bloom: bloomText(planting, stand, date),
+      nearest: other === undefined ? "" : (codes.get(other) ?? other),
+      nearestDistance: pair ? distanceText(pair, planting.id, plan.units) : "",
+    };
+  });
 }
 
 /**

@@ -1,5 +1,5 @@
 /** A QR code as marks. The library makes the pattern; error correction Q, for a stake outdoors. */
-import qrcode from "qrcode-generator";
+import startCode from "qrcode-generator";
 import { type Box, type Mark, area, boxRing } from "./scene.ts";
 
 /** Empty modules all round that readers need. */
@@ -11,7 +11,7 @@ const ALPHANUMERIC = /^[0-9A-Z $%*+\-./:]*$/;
 
 /** Null when the code would not be read at that size. @param box a square */
 export function qrMarks(words: string, box: Box): readonly Mark[] | null {
-  const code = qrcode(0, "Q");
+  const code = startCode(0, "Q");
   if (ALPHANUMERIC.test(words)) code.addData(words, "Alphanumeric");
   else code.addData(utf8(words), "Byte");
   code.make();

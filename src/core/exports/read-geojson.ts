@@ -134,7 +134,10 @@ function propertyProblems(
 }
 
 /** Ids given must differ, from each other and from those made for features without one. */
-function idProblems(features: readonly (ReadFeature | ReadGround)[], file: string): readonly Problem[] {
+function idProblems(
+  features: readonly (ReadFeature | ReadGround)[],
+  file: string,
+): readonly Problem[] {
   const seen = new Map<string, string>();
   return features.flatMap((read) => {
     const { object } = read;

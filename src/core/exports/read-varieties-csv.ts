@@ -10,8 +10,9 @@ import { nextId, patched } from "../edits/edit.ts";
 import type { Plan, Variety } from "../model/plan.ts";
 import { type Problem, type Read, refuse, shown } from "../model/problem.ts";
 import { LIMITS } from "../model/schema-parts.ts";
+import { plainCell } from "./csv-file.ts";
 import { type CellChanges, type ValueColumn, readCell, shortText } from "./csv-values.ts";
-import { type CsvColumn, csvColumns, plainCell, varietyCells } from "./varieties-csv.ts";
+import { type CsvColumn, csvColumns, varietyCells } from "./varieties-csv.ts";
 
 /** Longest list that is read, characters. */
 export const MAX_CSV_LENGTH = 4_000_000;

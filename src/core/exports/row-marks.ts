@@ -45,7 +45,16 @@ export function rowMarks(
   const centre = place(width / rows / 2, INSET_MM + DOT_MM / 2);
   // The hatch would hide the ticks.
   const clear = (from: number, to: number) =>
-    area([place(0.3, from), place(0.3, to), place(width - 0.3, to), place(width - 0.3, from)], 1, null);
+    area(
+      [place(0.3, from), place(0.3, to), place(width - 0.3, to), place(width - 0.3, from)],
+      1,
+      null,
+    );
   const depth = INSET_MM + TICK_MM + 0.2;
-  return [clear(0.3, depth), clear(length - depth, length - 0.3), ...ticks, { kind: "circle", centre, radiusMm: DOT_MM, fill: 0, pen: null }];
+  return [
+    clear(0.3, depth),
+    clear(length - depth, length - 0.3),
+    ...ticks,
+    { kind: "circle", centre, radiusMm: DOT_MM, fill: 0, pen: null },
+  ];
 }

@@ -100,9 +100,7 @@ export function sheetDrawing(
   const beds = label("bed");
   const names = label("surrounding");
   const rows = shown.flatMap(({ item, ground }) =>
-    item.rows && ground.rings[0]
-      ? rowMarks(item.rows.shape, item.rows.count, ground.rings[0])
-      : [],
+    item.rows && ground.rings[0] ? rowMarks(item.rows.shape, item.rows.count, ground.rings[0]) : [],
   );
   const stakes = content.stakes
     .map(({ letter, place }) => ({ letter, centre: view.toPage(place) }))

@@ -7,11 +7,8 @@ export function stakeMarks(letter: string, centre: PagePoint): readonly Mark[] {
   return [
     { kind: "circle", centre, radiusMm: 1.6, fill: 1, pen: { widthMm: 0.35 } },
     { kind: "circle", centre, radiusMm: 0.6, fill: 0, pen: null },
-    text(
-      { x: centre.x + 2.6, y: centre.y + capHeight(TYPE_PT.code) / 2 },
-      letter,
-      TYPE_PT.code,
-      { isBold: true },
-    ),
+    text({ x: centre.x + 2.6, y: centre.y + capHeight(TYPE_PT.code) / 2 }, letter, TYPE_PT.code, {
+      isBold: true,
+    }),
   ];
 }

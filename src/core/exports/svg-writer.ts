@@ -72,8 +72,7 @@ function markElement(mark: Mark, ruler: TextRuler, clips: string[]): string {
 
 function areaElement({ rings, fill, hatch, pen }: AreaMark, ruler: TextRuler, clips: string[]) {
   const d = rings.map((ring) => `${path(ring)}Z`).join("");
-  const filled =
-    fill === null ? "" : `<path d="${d}" fill="${grey(fill)}" fill-rule="evenodd"/>\n`;
+  const filled = fill === null ? "" : `<path d="${d}" fill="${grey(fill)}" fill-rule="evenodd"/>\n`;
   const hatched = hatch
     ? `<g clip-path="url(#${clipTo(rings, clips)})">\n${hatchMarks(hatch, boxOf(rings[0] ?? []))
         .map((mark) => markElement(mark, ruler, clips))

@@ -2,10 +2,10 @@
  * The seed list as CSV (RFC 4180): one row for each variety, lengths in metres, days as "55 to 65",
  * which no spreadsheet takes for a date.
  */
-import Papa from "papaparse";
 import type { CropBook } from "../crops/crop-book.ts";
 import type { Kind, Range } from "../crops/crop.ts";
 import type { Plan, Variety } from "../model/plan.ts";
+import { csvFile } from "./csv-file.ts";
 
 /** Headings in the order they are written. Only the first two are needed when a list is read. */
 export const csvColumns = [
@@ -31,9 +31,9 @@ export type CsvColumn = (typeof csvColumns)[number];
 export function varietiesCsv(plan: Plan, book: CropBook): string {
   const records = plan.varieties.map((variety) => {
     const cells = varietyCells(variety, book);
-    return csvColumns.map((column) => safeCell(cells[column]));
+    return csvColumns.map((column) => cells[column]);
   });
-  return `${Papa.unparse([[...csvColumns], ...records], { newline: "\r\n" })}\r\n`;
+  return csvFile(csvColumns, records);
 }
 
 /** A variety as it stands in a row, cell by cell; what is not known is empty. */
@@ -82,21 +82,4 @@ function heatCell(heat: Variety["heatToFlower"]): string {
 /** To the billionth, never with an exponent. */
 function decimal(value: number): string {
   return value.toFixed(9).replace(/\.?0+$/, "");
-}
-
-/**
- * What a spreadsheet would run as a formula: =, +, - or @ first, in plain or full width, with
- * spaces or apostrophes before it, or a tab or line break first.
- */
-const FORMULA = /^(?:[' \u00A0]*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]|'*[\t\r\n])/;
-
-/** The cell with an apostrophe before it where a spreadsheet would run it. */
-function safeCell(cell: string): string {
-  return FORMULA.test(cell) ? `'${cell}` : cell;
-}
-
-/** Takes away the apostrophe that stands for a cell's safety, and no other. */
-export function plainCell(cell: string): string {
-  const rest = cell.slice(1);
-  return cell.startsWith("'") && FORMULA.test(rest) ? rest : cell;
 }

@@ -55,7 +55,10 @@ interface Place {
  */
 export function walkingNumbers(layout: Layout): ReadonlyMap<string, number> {
   const columns: { readonly maxX: number; readonly places: Place[] }[] = [];
-  const beds = [...layout.beds, ...layout.plantings.filter((planting) => !isOnBed(planting, layout))]
+  const beds = [
+    ...layout.beds,
+    ...layout.plantings.filter((planting) => !isOnBed(planting, layout)),
+  ]
     .map((item) => ({ id: item.id, bounds: outlineOf(item.outline).bounds }))
     .sort((a, b) => boundsCentre(a.bounds).x - boundsCentre(b.bounds).x);
   for (const { id, bounds } of beds) {
@@ -83,11 +86,12 @@ function plantingsOn(id: string, layout: Layout, sign: number): readonly string[
   if (layout.plantings.some((planting) => planting.id === id)) return [id];
   const places = layout.plantings
     .filter(({ bed }) => bed === id)
-    .map(({ id: planting, outline }) => ({ id: planting, ...boundsCentre(outlineOf(outline).bounds) }));
+    .map(({ id: planting, outline }) => ({
+      id: planting,
+      ...boundsCentre(outlineOf(outline).bounds),
+    }));
   const xs = places.map(({ x }) => x);
   const ys = places.map(({ y }) => y);
   const isLying = Math.max(...xs) - Math.min(...xs) > Math.max(...ys) - Math.min(...ys);
-  return places
-    .sort((a, b) => (isLying ? a.x - b.x : sign * (a.y - b.y)))
-    .map((place) => place.id);
+  return places.sort((a, b) => (isLying ? a.x - b.x : sign * (a.y - b.y))).map((place) => place.id);
 }

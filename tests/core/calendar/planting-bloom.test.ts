@@ -83,6 +83,15 @@ describe("bloom is told by", () => {
     expect(outer(setOut, {}, warm, ofKind)).toEqual([1030, 1069, "days"]);
   });
 
+  test("days typed for a kind before a published heat of it", () => {
+    const published = { value: heat, source: "corn-growing-degrees" };
+    const typed = { ...kind, timing: { ...kind.timing, heatToFlower: published } };
+    expect(outer(sown, {}, warm, typed)).toEqual([1050, 1089, "days"]);
+    const recalled = { value: [50, 60] as const, source: "recalled" };
+    const notTyped = { ...typed, timing: { ...typed.timing, sownToFlower: recalled } };
+    expect(outer(sown, {}, warm, notTyped)).toEqual([1029, 1078, "heat"]);
+  });
+
   test("days where the heat never suffices", () => {
     const cold: Climate = { normals: { minC: Array(12).fill(2), maxC: Array(12).fill(8) } };
     expect(outer(sown, { heatToFlower: heat }, cold)).toEqual([1050, 1089, "days"]);

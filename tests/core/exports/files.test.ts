@@ -236,7 +236,7 @@ test("a change of the plan changes its revision, and nothing else does", () => {
   const { plan, layout } = garden;
   const revision = planRevision(plan, layout);
   expect(revision).toMatch(/^[0-9A-HJKMNP-TV-Z]{5}$/);
-  expect(planRevision(structuredClone(plan) as Plan, layout)).toBe(revision);
+  expect(planRevision(structuredClone<Plan>(plan), layout)).toBe(revision);
   expect(planRevision({ ...plan, title: `${plan.title}.` }, layout)).not.toBe(revision);
   expect(planRevision(plan, { ...layout, name: "Layout 2" })).not.toBe(revision);
 });

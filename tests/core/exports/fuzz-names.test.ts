@@ -90,6 +90,8 @@ describe.each(HOSTILE)("a name that is %s", (_, name) => {
     const pdf = Buffer.from(bytes).toString("latin1");
     expect(pdf.startsWith("%PDF-")).toBe(true);
     expect(pdf.trimEnd().endsWith("%%EOF")).toBe(true);
-    expect(pdf).not.toMatch(/\/(?:JavaScript|JS|Launch|URI|OpenAction|AA)\b/);
+    // What acts stands in objects; a compressed stream may spell anything.
+    const objects = pdf.replaceAll(/stream\r?\n[^]*?endstream/g, "");
+    expect(/\/(?:JavaScript|JS|Launch|URI|OpenAction|AA)\b/.exec(objects)).toBeNull();
   });
 });

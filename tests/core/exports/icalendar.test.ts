@@ -54,6 +54,17 @@ describe("the season calendar", () => {
   });
 });
 
+test("seed that may ripen after the first frost is marked, in the file too", () => {
+  const frosty = { ...plan, site: { ...plan.site, firstAutumnFrost: day("2027-07-01") } };
+  const marked = seasonJobs(frosty, checked(frosty)).filter((job) => job.caution !== null);
+  expect(marked.map((job) => [job.job, job.caution])).toEqual([
+    ["seed ripe", "may come after the first frost, given as 1 Jul"],
+  ]);
+  const file = icalendar(frosty, firstLayout(frosty), marked, "20270201T090000Z");
+  expect(file).toContain("DESCRIPTION:Caution: may come after the first frost\\, given as 1 Jul.");
+  expect(jobs.every((job) => job.caution === null)).toBe(true);
+});
+
 describe("the iCalendar file (RFC 5545)", () => {
   test("is read back whole by an independent parser", () => {
     const calendar = new ICAL.Component(ICAL.parse(text));

@@ -58,11 +58,11 @@ function withFile<T>(bytes: Uint8Array, look: (path: string, folder: string) => 
   }
 }
 
-export function rasterise(bytes: Uint8Array, page: number): Raster {
+export function rasterise(bytes: Uint8Array, page: number, dotsPerInch = 254): Raster {
   return withFile(bytes, (path, folder) => {
     const out = join(folder, "page");
     const pages = ["-f", String(page), "-l", String(page), "-singlefile"];
-    execFileSync("pdftoppm", ["-r", "254", "-gray", ...pages, path, out]);
+    execFileSync("pdftoppm", ["-r", String(dotsPerInch), "-gray", ...pages, path, out]);
     return readPgm(readFileSync(`${out}.pgm`));
   });
 }

@@ -29,7 +29,14 @@ function wordsOf(marks: readonly Mark[]) {
 }
 
 /** The part of a page from x to x + width and y to y + height, mm, as the reader wants it. */
-function readCode(raster: Raster, x: number, y: number, width: number, height: number, least = 128) {
+function readCode(
+  raster: Raster,
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  least = 128,
+) {
   const [w, h] = [Math.round(width * PX_PER_MM), Math.round(height * PX_PER_MM)];
   const pixels = new Uint8ClampedArray(w * h * 4).fill(255);
   for (let row = 0; row < h; row += 1) {
@@ -57,18 +64,22 @@ describe("sizes", () => {
 
 test("labels begin where asked, and lie on their pages", () => {
   fc.assert(
-    fc.property(fc.constantFrom(...labelSizes), fc.integer({ min: 1, max: 60 }), (size, startAt) => {
-      const { pages } = labelPages(stakeLabels(garden), { ...plain, size, startAt }, ruler);
-      const groups = pages.flatMap(({ marks }) => marks.filter((mark) => mark.kind === "group"));
-      expect(groups).toHaveLength(garden.layout.plantings.length);
-      for (const { clip } of groups) {
-        expect(clip.left + clip.width).toBeLessThanOrEqual(size.page.widthMm + 0.001);
-        expect(clip.top + clip.height).toBeLessThanOrEqual(size.page.heightMm + 0.001);
-      }
-      const [first] = groups;
-      const place = (startAt - 1) % (size.columns * size.rows);
-      expect(first?.clip.left).toBeCloseTo(size.left + (place % size.columns) * size.pitchX, 6);
-    }),
+    fc.property(
+      fc.constantFrom(...labelSizes),
+      fc.integer({ min: 1, max: 60 }),
+      (size, startAt) => {
+        const { pages } = labelPages(stakeLabels(garden), { ...plain, size, startAt }, ruler);
+        const groups = pages.flatMap(({ marks }) => marks.filter((mark) => mark.kind === "group"));
+        expect(groups).toHaveLength(garden.layout.plantings.length);
+        for (const { clip } of groups) {
+          expect(clip.left + clip.width).toBeLessThanOrEqual(size.page.widthMm + 0.001);
+          expect(clip.top + clip.height).toBeLessThanOrEqual(size.page.heightMm + 0.001);
+        }
+        const [first] = groups;
+        const place = (startAt - 1) % (size.columns * size.rows);
+        expect(first?.clip.left).toBeCloseTo(size.left + (place % size.columns) * size.pitchX, 6);
+      },
+    ),
     { numRuns: 12 },
   );
 });

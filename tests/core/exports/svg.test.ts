@@ -89,8 +89,6 @@ test("the page carries every word of the sheet, at its place", async () => {
         Math.abs(Number(attributes.get("x")) - x) < 0.001 &&
         Math.abs(Number(attributes.get("y")) - y) < 0.001,
     );
-  const missing = marks.filter(
-    ({ text, at }) => text !== "" && !isWritten(text, at.x, at.y),
-  );
+  const missing = marks.filter(({ text, at }) => text !== "" && !isWritten(text, at.x, at.y));
   expect(missing).toEqual([]);
 });

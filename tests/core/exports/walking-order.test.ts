@@ -38,8 +38,7 @@ test("a serpentine walk goes only from neighbour to neighbour", () => {
       const cells = numbered(each, rows, columns);
       cells.slice(1).forEach(({ row, column }, index) => {
         const before = cells[index];
-        const steps =
-          Math.abs(row - (before?.row ?? 0)) + Math.abs(column - (before?.column ?? 0));
+        const steps = Math.abs(row - (before?.row ?? 0)) + Math.abs(column - (before?.column ?? 0));
         expect(steps).toBe(1);
       });
     }),

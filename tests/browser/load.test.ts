@@ -1,0 +1,27 @@
+/** What must be loaded before the sheet can be used, against the budget of 320 KiB of gzipped script. */
+import { gzipSync } from "node:zlib";
+import { expect, test } from "vitest";
+import { launchBrowser, siteUrl } from "./browser.ts";
+
+const BUDGET_KIB = 320;
+
+test("script before the sheet is usable stays within its budget; heavy parts load on demand", async () => {
+  const browser = await launchBrowser();
+  const page = await browser.newPage();
+  const scripts = new Map<string, Promise<Buffer>>();
+  page.on("response", (response) => {
+    if (response.request().resourceType() === "script") {
+      scripts.set(new URL(response.url()).pathname, response.body());
+    }
+  });
+  await page.goto(siteUrl());
+  await page.locator(".sheet[data-view]").waitFor();
+  await page.locator(".finding").first().waitFor();
+  let bytes = 0;
+  for (const body of scripts.values()) bytes += gzipSync(await body, { level: 9 }).length;
+  expect(scripts.size).toBeGreaterThan(0);
+  expect(bytes / 1024).toBeLessThanOrEqual(BUDGET_KIB);
+  const names = [...scripts.keys()].join(" ");
+  for (const late of ["pdf-writer", "papaparse", "clear-ground"]) expect(names).not.toContain(late);
+  await browser.close();
+});

@@ -1,0 +1,112 @@
+/** `wideberth export` and the sheets that go with a map, as shipped. */
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { allExports } from "../../src/core/exports/all-exports.ts";
+import { companionIds } from "../../src/core/exports/companion-ids.ts";
+import { writePlan } from "../../src/core/model/read-plan.ts";
+import { gardenPlan } from "../core/exports/garden.ts";
+import { textOf } from "../core/exports/printed.ts";
+import { type BuiltProgram, buildProgram } from "./built-program.ts";
+
+let program: BuiltProgram;
+let planFile: string;
+
+beforeAll(() => {
+  program = buildProgram();
+  planFile = join(program.folder, "garden.json");
+  writeFileSync(planFile, writePlan(gardenPlan()));
+}, 60_000);
+
+afterAll(() => program.remove());
+
+const SIGNS: Readonly<Record<string, string>> = {
+  pdf: "%PDF-",
+  svg: "<svg ",
+  geojson: "{",
+  gpx: "<?xml",
+  csv: "",
+  ics: "BEGIN:VCALENDAR",
+};
+
+describe("wideberth export", () => {
+  const made = allExports.filter(({ needs }) => needs !== "canvas");
+
+  test.each(made.map(({ id, extension }) => [id, extension] as const))(
+    "writes %s",
+    (id, extension) => {
+      const out = join(program.folder, `made.${extension}`);
+      const ran = program.run(["export", planFile, "--format", id, "-o", out]);
+      expect([ran.code, ran.stdout]).toEqual([0, ""]);
+      expect(ran.stderr).toContain(out);
+      const file = readFileSync(out);
+      expect(file.length).toBeGreaterThan(100);
+      expect(file.subarray(0, 20).toString()).toContain(SIGNS[extension] ?? "?");
+    },
+  );
+
+  test("what it wrote as GeoJSON is read by check, with the same conflicts", () => {
+    const geojson = program.run(["export", planFile, "--format", "geojson", "-o", "-"]);
+    const counts = (args: readonly string[], input?: string) => {
+      const { stdout } = program.run(["check", "--json", ...args], input);
+      return (JSON.parse(stdout) as { counts: { conflict: number } }).counts.conflict;
+    };
+    expect(counts(["-"], geojson.stdout)).toBe(counts([planFile]));
+  });
+
+  test("the help names every format", () => {
+    const { stdout } = program.run(["--help"]);
+    for (const { id, title } of allExports) expect(stdout).toMatch(new RegExp(`${id} .*`));
+    expect(stdout).toContain("Season calendar (iCalendar)");
+  });
+
+  test.each([
+    ["an unknown format", ["--format", "doc", "-o", "x"], "geojson"],
+    ["no format", ["-o", "x"], "--format"],
+    ["no place to write", ["--format", "plots"], "-o FILE"],
+    ["a picture", ["--format", "png", "-o", "x"], "in the browser only"],
+    [
+      "a size that fits no page",
+      ["--format", "stake-labels", "--size", "9", "-o", "x"],
+      "a4-small",
+    ],
+    [
+      "no number of a label",
+      ["--format", "stake-labels", "--start", "0", "-o", "x"],
+      "first label",
+    ],
+  ])("2 for %s", (_, args, words) => {
+    const { code, stderr } = program.run(["export", planFile, ...args]);
+    expect(code).toBe(2);
+    expect(stderr).toContain(words);
+  });
+
+  test("2 for GeoJSON of a site without a position, and for labels of nothing", () => {
+    const { site } = gardenPlan();
+    const bare = { ...gardenPlan(), site: { name: site.name, upBearingDeg: 0 } };
+    const [layout] = bare.layouts;
+    const empty = { ...bare, layouts: layout ? [{ ...layout, plantings: [] }] : [] };
+    const run = (format: string) =>
+      program.run(["export", "-", "--format", format, "-o", "-"], writePlan(empty));
+    expect(run("geojson").stderr).toContain("no longitude and latitude");
+    expect(run("geojson").code).toBe(2);
+    expect(run("stake-labels").stderr).toContain("nothing is planted");
+    expect(run("stake-labels").code).toBe(2);
+  });
+});
+
+describe("wideberth map --with", () => {
+  test("adds the sheets asked for", () => {
+    const bytes = program.runForBytes(["map", planFile, "-o", "-", "--with", "all"], "");
+    const words = textOf(bytes);
+    for (const part of ["Season calendar", "Isolation report", "Set-out table", "Bed A01"]) {
+      expect(words).toContain(part);
+    }
+  });
+
+  test("2 for a sheet it does not know, with those it does", () => {
+    const { code, stderr } = program.run(["map", planFile, "-o", "-", "--with", "poster"]);
+    expect(code).toBe(2);
+    for (const id of companionIds) expect(stderr).toContain(id);
+  });
+});
