@@ -25,11 +25,12 @@ export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
   const layout = useShownLayout();
   const { stage, start, stop, reset } = useArranging();
   const [settings, setSettings] = useState<Settings>({ seconds: USUAL_SECONDS, seed: 1 });
-  const keep = ({ moved }: ArrangeAnswer) => {
+  const keep = ({ moved, conflictsAfter }: ArrangeAnswer) => {
     const { id, name } = copiedLayout(planNow().plan);
     commit(arrangedLayout(layout.id, id, name, moved));
     planNow().showLayout(id);
     viewNow().showSheet();
+    planNow().announce(`${name} is on the sheet. ${conflictWords(conflictsAfter)}.`);
     onClose();
   };
   const another = () => {

@@ -75,38 +75,57 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
       )}
       <ul className="plain-list">
         {remedies.map((remedy) => (
-          <li key={remedy.title} className="way-out">
-            <p className="way-out-title">
-              {remedy.title} <span className="way-out-effect">{effectWords(remedy)}</span>
-            </p>
-            {remedy.notes.length > 0 && <p className="way-out-notes">{remedy.notes.join(" ")}</p>}
-            <AlsoChanges remedy={remedy} />
-            <p className="finding-actions">
-              <button
-                type="button"
-                className="link"
-                aria-pressed={tried === remedy.title}
-                aria-label={`Try on the sheet: ${remedy.title}`}
-                onClick={() => tryOut(remedy)}
-              >
-                {tried === remedy.title ? "Put back" : "Try on the sheet"}
-              </button>
-              <button
-                type="button"
-                className="link"
-                aria-label={`Do it: ${remedy.title}`}
-                onClick={() => keep(remedy)}
-              >
-                Do it
-              </button>
-            </p>
-          </li>
+          <WayOut
+            key={remedy.title}
+            remedy={remedy}
+            isTried={tried === remedy.title}
+            onTry={() => tryOut(remedy)}
+            onKeep={() => keep(remedy)}
+          />
         ))}
       </ul>
       {title !== null && (
         <WaysOutAccept findingId={findingId} requiredM={requiredM} onDone={onClose} />
       )}
     </section>
+  );
+}
+
+interface WayOutProps {
+  readonly remedy: ShownRemedy;
+  readonly isTried: boolean;
+  readonly onTry: () => void;
+  readonly onKeep: () => void;
+}
+
+function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
+  const tryWords = isTried ? "Put back" : "Try on the sheet";
+  return (
+    <li className="way-out">
+      <p className="way-out-title">
+        {remedy.title} <span className="way-out-effect">{effectWords(remedy)}</span>
+      </p>
+      {remedy.notes.length > 0 && <p className="way-out-notes">{remedy.notes.join(" ")}</p>}
+      <AlsoChanges remedy={remedy} />
+      <p className="finding-actions">
+        <button
+          type="button"
+          className="link"
+          aria-label={`${tryWords}: ${remedy.title}`}
+          onClick={onTry}
+        >
+          {tryWords}
+        </button>
+        <button
+          type="button"
+          className="link"
+          aria-label={`Do it: ${remedy.title}`}
+          onClick={onKeep}
+        >
+          Do it
+        </button>
+      </p>
+    </li>
   );
 }
 

@@ -34,7 +34,7 @@ function referencePairs(stands: readonly Stand[]): ReadonlyMap<string, number> {
   shapes.forEach((shape, index) => tree.insert(shape.getEnvelopeInternal(), index));
   const pairs = new Map<string, number>();
   stands.forEach((stand, index) => {
-    const envelope = (shapes[index] as (typeof shapes)[number]).getEnvelopeInternal().copy();
+    const envelope = shapes[index].getEnvelopeInternal().copy();
     envelope.expandBy(10);
     for (const other of tree.query(envelope).toArray() as number[]) {
       if (other === index || stands[other]?.kind.group !== stand.kind.group) continue;

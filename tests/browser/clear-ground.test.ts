@@ -35,7 +35,10 @@ describe("clear ground in Chromium", () => {
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await page.goto(siteUrl());
     await page.locator(".sheet[data-view]").waitFor();
-    await expect.poll(() => conflictCount(page)).toBe(3);
+    await page
+      .getByText(/^3 conflicts/)
+      .first()
+      .waitFor();
   });
   afterAll(() => browser.close());
 

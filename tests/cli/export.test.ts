@@ -56,8 +56,7 @@ describe("wideberth export", () => {
 
   test("the help names every format", () => {
     const { stdout } = program.run(["--help"]);
-    for (const { id, title } of allExports) expect(stdout).toMatch(new RegExp(`${id} .*`));
-    expect(stdout).toContain("Season calendar (iCalendar)");
+    for (const { id, title } of allExports) expect(stdout).toContain(`${id.padEnd(12)} ${title}`);
   });
 
   test.each([
