@@ -41,7 +41,9 @@ export function drawFarMarks(
     const edge = edgePlace(brush, at);
     const away = distanceFromBeds(layout.beds, entry);
     const text =
-      away === null ? entry.label : `${entry.label}, ${formatDistance(away, plan.units)} from the beds`;
+      away === null
+        ? entry.label
+        : `${entry.label}, ${formatDistance(away, plan.units)} from the beds`;
     const width = boxWidth(brush, "note", text);
     drawArrow(brush, edge, Math.atan2(at.y - edge.y, at.x - edge.x));
     const box = boxBeside(brush, edge, width, taken);

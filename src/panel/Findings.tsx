@@ -77,7 +77,9 @@ function Resting() {
   const isClear = stands.length > 0 && !pairs.some((pair) => pair.standing === "unknown");
   return (
     <div className={isClear ? "resting" : "resting undecided"}>
-      {stands.length > 0 && <p>{isClear ? "No conflict." : "No conflict found, but not all is known."}</p>}
+      {stands.length > 0 && (
+        <p>{isClear ? "No conflict." : "No conflict found, but not all is known."}</p>
+      )}
       {sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}

@@ -177,7 +177,10 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
         selection: standing(state, plan, state.layoutId),
         announcement: [
           edit.title,
-          ...codeChanges(layoutOf(state.plan, state.layoutId), layoutOf(plan, state.layoutId)).slice(0, 3),
+          ...codeChanges(
+            layoutOf(state.plan, state.layoutId),
+            layoutOf(plan, state.layoutId),
+          ).slice(0, 3),
           `${findingsSpoken(shown.result ?? state.result)}.`,
         ].join(". "),
       });

@@ -59,7 +59,12 @@ describe("all conflicts, against JSTS on the same data", () => {
     const reference = referencePairs(stands);
     const largest = ours.reduce(
       (worst, pair) =>
-        Math.max(worst, Math.abs(pair.distanceM - (reference.get(`${pair.seedParent} ${pair.pollenSource}`) ?? Infinity))),
+        Math.max(
+          worst,
+          Math.abs(
+            pair.distanceM - (reference.get(`${pair.seedParent} ${pair.pollenSource}`) ?? Infinity),
+          ),
+        ),
       0,
     );
     expect(ours.length).toBe(reference.size);

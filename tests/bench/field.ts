@@ -16,7 +16,16 @@ export function seeded(seed: number): () => number {
   };
 }
 
-const KINDS = ["tomato", "lettuce", "common-bean", "beet", "carrot", "maize", "summer-squash", "onion"];
+const KINDS = [
+  "tomato",
+  "lettuce",
+  "common-bean",
+  "beet",
+  "carrot",
+  "maize",
+  "summer-squash",
+  "onion",
+];
 
 /**
  * Plantings of 1 by 3 m, each 10 m from what it crosses with by requirement, spread so thinly that

@@ -2,30 +2,10 @@
  * axe-core (WCAG 2.2 A and AA, best practice) over the states a person meets, in light, dark and
  * at phone width. What is painted on the canvas has the tables as its accessible twin.
  */
-import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
-
-interface Violation {
-  readonly id: string;
-  readonly nodes: readonly { readonly html: string }[];
-}
-
-async function violations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  const found = await page.evaluate(async () => {
-    const run = (globalThis as unknown as { axe: typeof axe }).axe.run;
-    const result = await run(document, {
-      runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
-    });
-    return result.violations.map(({ id, nodes }) => ({
-      id,
-      nodes: nodes.map(({ html }) => ({ html })),
-    }));
-  });
-  return (found as readonly Violation[]).map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
-}
 
 /** Each state is reached from the open sample. */
 const states: Readonly<Record<string, (page: Page) => Promise<void>>> = {
@@ -64,7 +44,7 @@ describe.each([
     await page.getByRole("heading", { name: "Findings" }).waitFor();
     await page.locator(".finding").first().waitFor();
     await states[name]?.(page);
-    expect(await violations(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     await page.close();
   });
 });
@@ -74,10 +54,10 @@ test("axe finds nothing on a phone, whichever drawer is open", async () => {
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
   await page.goto(siteUrl());
   await page.locator(".sheet[data-view]").waitFor();
-  expect(await violations(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   for (const drawer of ["Seed list", "Findings", "Particulars", "Bloom"]) {
     await page.getByRole("button", { name: drawer }).last().click();
-    expect(await violations(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
   }
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await browser.close();

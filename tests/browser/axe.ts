@@ -5,13 +5,18 @@ import type { Page } from "playwright-core";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-/** Ids of the rules the page breaks. */
+/** The rules the page breaks, each with the first element that does. */
 export async function axeFaults(page: Page): Promise<readonly string[]> {
   await page.evaluate(axe);
   return page.evaluate(async () => {
     const { axe: tool } = globalThis as unknown as {
-      axe: { run: (root: Document) => Promise<{ violations: readonly { id: string }[] }> };
+      axe: {
+        run: (
+          root: Document,
+        ) => Promise<{ violations: readonly { id: string; nodes: readonly { html: string }[] }[] }>;
+      };
     };
-    return (await tool.run(document)).violations.map(({ id }) => id);
+    const { violations } = await tool.run(document);
+    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
   });
 }

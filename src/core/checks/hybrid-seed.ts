@@ -8,16 +8,14 @@ export const hybridSeedCheck: Check = {
   run: ({ stands }) =>
     stands
       .filter((stand) => stand.variety?.hybrid === true && stand.planting?.purpose === "seed")
-      .map(
-        (stand): HybridFinding => ({
-          id: findingId("hybrid-seed", [stand.id]),
-          check: "hybrid-seed",
-          severity: "caution",
-          subjects: [stand.id],
-          measuredM: null,
-          requiredM: null,
-          where: null,
-          subject: stand.id,
-        }),
-      ),
+      .map((stand): HybridFinding => ({
+        id: findingId("hybrid-seed", [stand.id]),
+        check: "hybrid-seed",
+        severity: "caution",
+        subjects: [stand.id],
+        measuredM: null,
+        requiredM: null,
+        where: null,
+        subject: stand.id,
+      })),
 };

@@ -66,14 +66,12 @@ export const missingFigureCheck: Check = {
   run: (input) =>
     [
       ...unknownsBySubject(input, (pair) => (pair.requirement === null ? [pair.seedParent] : [])),
-    ].map(
-      ([subject, pairs]): MissingFigureFinding => ({
-        ...nearestOf("missing-figure", subject, pairs),
-        check: "missing-figure",
-        subject,
-        against: othersOf(subject, pairs),
-      }),
-    ),
+    ].map(([subject, pairs]): MissingFigureFinding => ({
+      ...nearestOf("missing-figure", subject, pairs),
+      check: "missing-figure",
+      subject,
+      against: othersOf(subject, pairs),
+    })),
 };
 
 function unknownsBySubject(

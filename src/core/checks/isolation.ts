@@ -160,8 +160,7 @@ export function isolationPair(parent: Stand, source: Stand, book: CropBook): Iso
   const gap = gapBetween(parent.outline, source.outline);
   const requirement = parent.requirement;
   const time = timeBetween(parent, source);
-  const isFar =
-    requirement !== null && gap.distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
+  const isFar = requirement !== null && gap.distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
   return {
     seedParent: parent.id,
     pollenSource: source.id,

@@ -12,7 +12,10 @@ export const outsideCheck: Check = {
   title: "A planting reaches out of its bed, or a bed out of the site",
   run: ({ plan, stands, bedOutlines, isUnchanged, previous }) => {
     const findings: Finding[] = previous.filter(
-      (finding) => finding.check === "outside" && finding.outer !== "site" && finding.subjects.every(isUnchanged),
+      (finding) =>
+        finding.check === "outside" &&
+        finding.outer !== "site" &&
+        finding.subjects.every(isUnchanged),
     );
     for (const stand of stands) {
       const bed = bedOutlines.get(stand.planting?.bed ?? "");

@@ -58,7 +58,10 @@ export function runChecks(
   const byCheck = new Map<Check, readonly Finding[]>();
   for (const check of allChecks) {
     const found = check.run({ ...input, previous: previous?.byCheck.get(check) ?? [] });
-    byCheck.set(check, [...found].sort((a, b) => compareText(a.id, b.id)));
+    byCheck.set(
+      check,
+      [...found].sort((a, b) => compareText(a.id, b.id)),
+    );
   }
   const all = [...byCheck.values()]
     .flat()
@@ -100,10 +103,7 @@ function resolveBeds(
   return new Map(
     beds.map((bed) => {
       const before = previous?.get(bed.id);
-      return [
-        bed.id,
-        before?.bed === bed ? before : { bed, outline: outlineOf(bed.outline) },
-      ];
+      return [bed.id, before?.bed === bed ? before : { bed, outline: outlineOf(bed.outline) }];
     }),
   );
 }
@@ -116,9 +116,7 @@ function acceptance(plan: Plan): (finding: Finding) => boolean {
 }
 
 /** How many findings of each severity. */
-export function countBySeverity(
-  findings: readonly Finding[],
-): Readonly<Record<Severity, number>> {
+export function countBySeverity(findings: readonly Finding[]): Readonly<Record<Severity, number>> {
   const counts = { conflict: 0, caution: 0, unknown: 0 };
   for (const finding of findings) counts[finding.severity] += 1;
   return counts;

@@ -17,7 +17,16 @@ import { levelEntry } from "../crops/levels.ts";
 import { requiredDistance } from "../crops/required-distance.ts";
 import { statedDistance } from "../crops/stated-adjustments.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
-import type { Climate, Cover, Layout, Plan, Planting, PurityLevel, Surrounding, Variety } from "../model/plan.ts";
+import type {
+  Climate,
+  Cover,
+  Layout,
+  Plan,
+  Planting,
+  PurityLevel,
+  Surrounding,
+  Variety,
+} from "../model/plan.ts";
 import type { Requirement } from "./isolation-pair.ts";
 
 /** Days between two bloom windows that count as apart where the kind names none. Ours. */
@@ -86,9 +95,7 @@ export function resolveStands(
       before.season === season &&
       before.book === book;
     stands.push(
-      isSame
-        ? before
-        : plantingStand(planting, variety, kind, { level, climate, season, book }),
+      isSame ? before : plantingStand(planting, variety, kind, { level, climate, season, book }),
     );
   }
   for (const surrounding of plan.surroundings) {
@@ -105,7 +112,9 @@ export function resolveStands(
   return stands;
 }
 
-function bloomFields(parts: BloomParts | null): Pick<Stand, "bloom" | "sheds" | "receives" | "ripe"> {
+function bloomFields(
+  parts: BloomParts | null,
+): Pick<Stand, "bloom" | "sheds" | "receives" | "ripe"> {
   return {
     bloom: parts?.whole ?? null,
     sheds: parts?.sheds ?? null,
@@ -207,7 +216,11 @@ export function requirementOf(
 }
 
 /** The figure picked for the variety, else the one the default rule takes. */
-function publishedRequirement(variety: Variety, kind: Kind, level: PurityLevel): Requirement | null {
+function publishedRequirement(
+  variety: Variety,
+  kind: Kind,
+  level: PurityLevel,
+): Requirement | null {
   const picked = kind.isolation.find((figure) => figure.id === variety.figure);
   if (picked) {
     const { name } = levelEntry(picked.figureClass);

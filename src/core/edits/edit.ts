@@ -60,6 +60,8 @@ export function patched<T extends object>(
   item: T,
   changes: { readonly [Key in keyof T]?: T[Key] | undefined },
 ): T {
-  const entries = Object.entries({ ...item, ...changes }).filter(([, value]) => value !== undefined);
+  const entries = Object.entries({ ...item, ...changes }).filter(
+    ([, value]) => value !== undefined,
+  );
   return Object.fromEntries(entries) as T;
 }

@@ -1,5 +1,11 @@
 /** Moving, turning and reshaping what is drawn. */
-import { moveShape, outlineContains, outlineOf, shapeCentre, turnShape } from "../geometry/outline.ts";
+import {
+  moveShape,
+  outlineContains,
+  outlineOf,
+  shapeCentre,
+  turnShape,
+} from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { AreaShape, Bed, Layout, Plan, Planting, Shape } from "../model/plan.ts";
 import { isCodeOfBed, nextPlantingCode } from "./codes.ts";
@@ -85,9 +91,7 @@ function withShapes(
 export function bedUnder(layout: Layout, shape: Shape, present?: string): Bed | undefined {
   const centre = shapeCentre(shape);
   const holds = (bed: Bed) => outlineContains(outlineOf(bed.outline), centre.x, centre.y);
-  return (
-    layout.beds.find((bed) => bed.id === present && holds(bed)) ?? layout.beds.find(holds)
-  );
+  return layout.beds.find((bed) => bed.id === present && holds(bed)) ?? layout.beds.find(holds);
 }
 
 /** Moved plantings belong to the bed they now stand in; a code made from the old bed follows. */

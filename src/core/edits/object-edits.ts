@@ -16,7 +16,12 @@ export function addBeds(layoutId: string, beds: readonly Bed[], title: string): 
   };
 }
 
-export function changeBed(layoutId: string, id: string, changes: Changes<Bed>, title: string): Edit {
+export function changeBed(
+  layoutId: string,
+  id: string,
+  changes: Changes<Bed>,
+  title: string,
+): Edit {
   return {
     title,
     apply: (plan) =>
@@ -27,7 +32,11 @@ export function changeBed(layoutId: string, id: string, changes: Changes<Bed>, t
   };
 }
 
-export function addPlantings(layoutId: string, plantings: readonly Planting[], title: string): Edit {
+export function addPlantings(
+  layoutId: string,
+  plantings: readonly Planting[],
+  title: string,
+): Edit {
   return {
     title,
     apply: (plan) =>

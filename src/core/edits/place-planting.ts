@@ -92,7 +92,10 @@ export function placeInBed(
   const along = at ? alongBed(shape, at) : null;
   const stretch =
     free.find(({ fromM, toM }) => along !== null && fromM <= along && along <= toM) ??
-    nearestOf(free.filter(({ fromM, toM }) => toM - fromM >= needed), along) ??
+    nearestOf(
+      free.filter(({ fromM, toM }) => toM - fromM >= needed),
+      along,
+    ) ??
     [...free].sort((a, b) => b.toM - b.fromM - (a.toM - a.fromM))[0];
   if (!stretch) return null;
   const length = Math.min(needed, stretch.toM - stretch.fromM);

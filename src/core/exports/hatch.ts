@@ -38,7 +38,13 @@ export const hatches: readonly Hatch[] = [
   hatch("falling", [line(145, 7)], null, ["#EAE3C9", "#363019"], ["#8A7630", "#CDB968"]),
   hatch("rings", [], marks("ring", 12, 3), ["#E6E8D3", "#2C311C"], ["#75803A", "#B9C47C"]),
   hatch("pluses", [], marks("plus", 11, 3), ["#EDDCE2", "#3A252D"], ["#9A5870", "#D699AE"]),
-  hatch("broken-cross", [line(30, 10, [6, 4]), line(120, 10, [6, 4])], null, ["#D9E6E4", "#1D3331"], ["#3F7F78", "#84C2BB"]),
+  hatch(
+    "broken-cross",
+    [line(30, 10, [6, 4]), line(120, 10, [6, 4])],
+    null,
+    ["#D9E6E4", "#1D3331"],
+    ["#3F7F78", "#84C2BB"],
+  ),
   hatch("wide", [line(60, 13)], null, ["#ECE4DC", "#332B24"], ["#82684F", "#C7AC91"]),
   hatch("fine-dots", [], marks("dot", 5.5, 0.9), ["#E4E4E4", "#2C2F31"], ["#6A6F72", "#ACB2B6"]),
 ];

@@ -136,8 +136,7 @@ function nearest(a: Outline, b: Outline, limit: number): Nearest {
           const ex = toX - fromX;
           const ey = toY - fromY;
           const lengthSquare = ex * ex + ey * ey;
-          let share =
-            lengthSquare === 0 ? 0 : ((x - fromX) * ex + (y - fromY) * ey) / lengthSquare;
+          let share = lengthSquare === 0 ? 0 : ((x - fromX) * ex + (y - fromY) * ey) / lengthSquare;
           share = share < 0 ? 0 : share > 1 ? 1 : share;
           const px = fromX + share * ex;
           const py = fromY + share * ey;

@@ -59,11 +59,9 @@ export function parseLength(
   if (feetInches) {
     const inches = inchesOf((feetInches[2] ?? "").replace(/\s*(?:"|in|inch|inches)$/, ""));
     if (inches === null) return unreadable(input);
-    if (inches >= 12) return refuse(`${feetInches[2]} is a foot or more: write it as feet and inches`);
-    return sized(
-      Number(feetInches[1]) * METRES_PER_FOOT + inches * METRES_PER_INCH,
-      isNegative,
-    );
+    if (inches >= 12)
+      return refuse(`${feetInches[2]} is a foot or more: write it as feet and inches`);
+    return sized(Number(feetInches[1]) * METRES_PER_FOOT + inches * METRES_PER_INCH, isNegative);
   }
   const single = /^(.+?)\s*([a-z'"]*)$/.exec(body);
   const unit = single?.[2] === "" ? documentUnit : (single?.[2] ?? "");

@@ -40,7 +40,13 @@ export function parseJson(text: string, file: string): Read<unknown> {
   const forbidden = forbiddenPlace(value, "");
   return forbidden === null
     ? { ok: true, value }
-    : refuse({ file, object: "", field: forbidden, got: "a forbidden name", expected: "no such field" });
+    : refuse({
+        file,
+        object: "",
+        field: forbidden,
+        got: "a forbidden name",
+        expected: "no such field",
+      });
 }
 
 /** Path of the first field whose name could do harm, or null. */

@@ -68,7 +68,9 @@ function checkLayout(
     if (earlier === undefined) seen.set(id, object);
     else add(object, "id", shown(id), `an id of its own (${earlier} has it already)`);
   };
-  plan.surroundings.forEach((item, index) => claim(item.id, place("surroundings", index, item.label)));
+  plan.surroundings.forEach((item, index) =>
+    claim(item.id, place("surroundings", index, item.label)),
+  );
   layout.beds.forEach((bed, index) => {
     const object = place(`${prefix}.beds`, index, bed.code);
     claim(bed.id, object);
@@ -88,7 +90,11 @@ function checkLayout(
   });
 }
 
-function requireDistinct(list: string, items: readonly { id: string; name: string }[], add: Add): void {
+function requireDistinct(
+  list: string,
+  items: readonly { id: string; name: string }[],
+  add: Add,
+): void {
   const seen = new Map<string, number>();
   items.forEach((item, index) => {
     const earlier = seen.get(item.id);
@@ -110,6 +116,7 @@ function checkOutline(outline: Shape, object: string, add: Add): void {
   if (trouble !== null) add(object, "outline", trouble, "a simple outline");
   outline.holes?.forEach((hole, index) => {
     const holeTrouble = ringProblem(hole);
-    if (holeTrouble !== null) add(object, `outline.holes[${index}]`, holeTrouble, "a simple outline");
+    if (holeTrouble !== null)
+      add(object, `outline.holes[${index}]`, holeTrouble, "a simple outline");
   });
 }

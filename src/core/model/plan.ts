@@ -51,7 +51,9 @@ const heatToFlower = record({
   /** [least, most] C-days from sowing or setting out to first flower. */
   cDays: z
     .tuple([z.number().positive().max(10_000), z.number().positive().max(10_000)])
-    .refine(([least, most]) => least <= most, { message: "expected [least, most] with least first" }),
+    .refine(([least, most]) => least <= most, {
+      message: "expected [least, most] with least first",
+    }),
 });
 
 /** Monthly normals, a record of days, or both; degrees Celsius. */
@@ -215,9 +217,12 @@ export const planSchema = record({
   title: name,
   units: z.enum(["m", "ft"]).default("m"),
   level: level.default("home"),
-  season: record({ name, first: date, last: date }).refine((season) => season.first <= season.last, {
-    message: "expected the season not to end before it starts",
-  }),
+  season: record({ name, first: date, last: date }).refine(
+    (season) => season.first <= season.last,
+    {
+      message: "expected the season not to end before it starts",
+    },
+  ),
   site,
   ownKinds: z.array(ownKind).max(LIMITS.kinds).default([]),
   varieties: z.array(variety).max(LIMITS.items),

@@ -21,7 +21,10 @@ export function problemText(problem: Problem): string {
   return `${where}: got ${problem.got}, expected ${problem.expected}.`;
 }
 
-export function refuse(problem: Problem): { readonly ok: false; readonly problems: readonly Problem[] } {
+export function refuse(problem: Problem): {
+  readonly ok: false;
+  readonly problems: readonly Problem[];
+} {
   return { ok: false, problems: [problem] };
 }
 

@@ -35,9 +35,9 @@ export function readPlanValue(
   if (!result.success) {
     return {
       ok: false,
-      problems: result.error.issues.slice(0, MAX_PROBLEMS).flatMap((issue) =>
-        issueProblems(issue, raw.value, file),
-      ),
+      problems: result.error.issues
+        .slice(0, MAX_PROBLEMS)
+        .flatMap((issue) => issueProblems(issue, raw.value, file)),
     };
   }
   const plan: Plan = result.data;

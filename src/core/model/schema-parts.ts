@@ -50,9 +50,12 @@ export const date = z.codec(z.string().meta({ format: "date" }), z.int(), {
   encode: isoFromDay,
 });
 
-export const dayWindow = record({ first: date, last: date }).refine((window) => window.first <= window.last, {
-  message: "expected the last day not to be before the first",
-});
+export const dayWindow = record({ first: date, last: date }).refine(
+  (window) => window.first <= window.last,
+  {
+    message: "expected the last day not to be before the first",
+  },
+);
 
 /** [least, most] whole days, from a least number on. */
 export function dayRangeFrom(least: number) {
