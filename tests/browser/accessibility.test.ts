@@ -6,6 +6,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
+import { openSample } from "./sheet.ts";
 
 /** Each state is reached from the open sample. */
 const states: Readonly<Record<string, (page: Page) => Promise<void>>> = {
@@ -52,8 +53,7 @@ describe.each([
 test("axe finds nothing on a phone, whichever drawer is open", async () => {
   const browser = await launchBrowser();
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
-  await page.goto(siteUrl());
-  await page.locator(".sheet[data-view]").waitFor();
+  await openSample(page, siteUrl());
   expect(await axeFaults(page)).toEqual([]);
   for (const drawer of ["Seed list", "Findings", "Particulars", "Bloom"]) {
     await page.getByRole("button", { name: drawer }).last().click();

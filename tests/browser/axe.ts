@@ -1,13 +1,10 @@
 /** What axe, the accessibility checker, holds against a page. */
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import axe from "axe-core";
 import type { Page } from "playwright-core";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** The rules the page breaks, each with the first element that does. */
 export async function axeFaults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
+  await page.evaluate(axe.source);
   return page.evaluate(async () => {
     const { axe: tool } = globalThis as unknown as {
       axe: {

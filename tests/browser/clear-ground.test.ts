@@ -4,7 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
-import { conflictCount, dragOnSheet, pagePlace } from "./sheet.ts";
+import { conflictCount, dragOnSheet, openSample, pagePlace } from "./sheet.ts";
 
 interface SamplePlan {
   readonly layouts: readonly {
@@ -33,8 +33,7 @@ describe("clear ground in Chromium", () => {
   beforeAll(async () => {
     browser = await launchBrowser();
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    await page.goto(siteUrl());
-    await page.locator(".sheet[data-view]").waitFor();
+    await openSample(page, siteUrl());
     await page
       .getByText(/^3 conflicts/)
       .first()

@@ -4,6 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
+import { openSample } from "./sheet.ts";
 
 describe("comparing layouts in Chromium", () => {
   let browser: Browser;
@@ -14,8 +15,7 @@ describe("comparing layouts in Chromium", () => {
   beforeAll(async () => {
     browser = await launchBrowser();
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    await page.goto(siteUrl());
-    await page.locator(".sheet[data-view]").waitFor();
+    await openSample(page, siteUrl());
     await page
       .getByText(/^3 conflicts/)
       .first()

@@ -9,6 +9,7 @@ import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
+import { openSample } from "./sheet.ts";
 
 describe("figures in Chromium", () => {
   let browser: Browser;
@@ -23,8 +24,7 @@ describe("figures in Chromium", () => {
     await page?.context().close();
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
     page = await context.newPage();
-    await page.goto(siteUrl());
-    await page.locator(".sheet[data-view]").waitFor();
+    await openSample(page, siteUrl());
     await page.locator(".seed-row").first().waitFor();
   });
 

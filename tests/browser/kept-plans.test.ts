@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { launchBrowser, siteUrl } from "./browser.ts";
+import { openSample } from "./sheet.ts";
 import { dropFile } from "./drop-file.ts";
 
 let browser: Browser;
@@ -16,8 +17,7 @@ afterAll(() => browser.close());
 beforeEach(async () => {
   context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   page = await context.newPage();
-  await page.goto(siteUrl());
-  await page.locator(".sheet[data-view]").waitFor();
+  await openSample(page, siteUrl());
   await page.getByText(/^Saved /).waitFor();
 });
 afterEach(() => context.close());

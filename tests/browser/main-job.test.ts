@@ -14,7 +14,7 @@ import { cropBook } from "../../src/core/crops/crop-book.ts";
 import { shapeCentre } from "../../src/core/geometry/outline.ts";
 import { readPlan } from "../../src/core/model/read-plan.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
-import { conflictCount, dragOnSheet } from "./sheet.ts";
+import { conflictCount, dragOnSheet, openSample } from "./sheet.ts";
 
 const book = cropBook();
 const file = new URL("../../sample-plots/garden-to-solve.json", import.meta.url);
@@ -52,8 +52,7 @@ describe("the main job in Chromium", () => {
   beforeAll(async () => {
     browser = await launchBrowser();
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    await page.goto(siteUrl());
-    await page.locator(".sheet[data-view]").waitFor();
+    await openSample(page, siteUrl());
   });
   afterAll(() => browser.close());
 

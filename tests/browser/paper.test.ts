@@ -4,6 +4,7 @@ import type { Browser, Download, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
+import { openSample } from "./sheet.ts";
 
 async function contents(download: Download): Promise<Buffer> {
   return readFileSync(await download.path());
@@ -16,8 +17,7 @@ describe("paper and files in Chromium", () => {
   beforeAll(async () => {
     browser = await launchBrowser();
     page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-    await page.goto(siteUrl());
-    await page.locator(".sheet[data-view]").waitFor();
+    await openSample(page, siteUrl());
   });
   afterAll(() => browser.close());
 

@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser, siteUrl } from "./browser.ts";
+import { openSample } from "./sheet.ts";
 import { dropFile } from "./drop-file.ts";
 
 const MARKUP = `"></svg><script>window.harmed = true</script><img src="https://outside.example/x" onerror="window.harmed = true">`;
@@ -32,8 +33,7 @@ beforeAll(async () => {
       );
     });
   });
-  await page.goto(siteUrl());
-  await page.locator(".sheet[data-view]").waitFor();
+  await openSample(page, siteUrl());
 });
 afterAll(() => browser.close());
 

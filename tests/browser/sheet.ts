@@ -16,10 +16,30 @@ interface Place {
 
 const SHEET = ".sheet[data-view]";
 
+/** Opens the site and waits for the sample plan: an empty sheet is drawn before it is read. */
+export async function openSample(page: Page, url: string): Promise<void> {
+  await page.goto(url);
+  await page.locator(SHEET).waitFor();
+  await page.locator(".finding").first().waitFor();
+}
+
+/** The view once it rests: a plan just opened is drawn first and fitted a moment later. */
+async function restingView(page: Page): Promise<View | null> {
+  const read = () => page.locator(SHEET).getAttribute("data-view");
+  let before = await read();
+  for (let wait = 0; wait < 40; wait += 1) {
+    await page.waitForTimeout(150);
+    const now = await read();
+    if (now !== null && now === before) return JSON.parse(now) as View;
+    before = now;
+  }
+  return null;
+}
+
 /** Where a place of the sheet lies on the page, in CSS pixels. */
 export async function pagePlace(page: Page, place: Place): Promise<Place> {
   const sheet = page.locator(SHEET);
-  const view = JSON.parse((await sheet.getAttribute("data-view")) ?? "null") as View | null;
+  const view = await restingView(page);
   const box = await sheet.boundingBox();
   if (!view || !box) throw new Error("The sheet is not drawn.");
   return { x: box.x + view.x + place.x * view.scale, y: box.y + view.y - place.y * view.scale };
