@@ -1,5 +1,6 @@
 /** `wideberth map PLAN -o FILE`: the plot map as a PDF. */
 import { runChecks } from "../core/checks/run-checks.ts";
+import { cutWords } from "../core/exports/beyond-map.ts";
 import { type CompanionId, companionIds } from "../core/exports/companion-ids.ts";
 import { ratioText } from "../core/exports/drawing-ratio.ts";
 import { MAX_SHEETS, oneSheetRatio, planSheets, suggestRatio } from "../core/exports/page-plan.ts";
@@ -48,6 +49,7 @@ export async function map(args: readonly string[]): Promise<number> {
   const said = [
     `${output === "-" ? "stdout" : output}: ${pages}, ${ratioText(ratio, plan.units)} on ${paper} ${orientation}`,
     ...(sheets > 1 ? [oneSheetHint(plan, layout, paper, orientation, sheets)] : []),
+    ...(made.cut.length > 0 ? [cutWords(made.cut)] : []),
     ...(made.unplacedLabels.length > 0
       ? [`No room on the drawing for: ${made.unplacedLabels.join(", ")}; see the plot list`]
       : []),

@@ -1,14 +1,16 @@
 import { useState } from "react";
 import { arrangedLayout } from "../core/arrange/arranged-layout.ts";
-import type { ArrangeAnswer, ArrangeProgress } from "../store/arrange-worker.ts";
-import { arrangedWords, conflictWords, lockedWords } from "./arrange-words.ts";
+import { shortVarieties } from "../core/arrange/missing-plantings.ts";
+import type { ArrangeProgress } from "../store/arrange-worker.ts";
+import { ArrangeAnswered, type KeptMoves } from "./ArrangeAnswered.tsx";
+import { conflictWords, lockedWords } from "./arrange-words.ts";
 import { copiedLayout } from "./copied-layout.ts";
 import { Dialog } from "./Dialog.tsx";
 import { CountField } from "./NumberField.tsx";
 import { onFormSubmit } from "./form-submit.ts";
 import { commit, planNow } from "./plan-actions.ts";
 import { useArranging } from "./use-arranging.ts";
-import { useShownLayout } from "./use-shown-plan.ts";
+import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
 import { viewNow } from "./view-state.ts";
 
 /** Longest time that can be asked for, seconds. */
@@ -18,16 +20,22 @@ const USUAL_SECONDS = 15;
 interface Settings {
   readonly seconds: number;
   readonly seed: number;
+  /** Also places what the seed list still wants. */
+  readonly doesPlace: boolean;
 }
 
 /** Looks for a layout with fewer conflicts; it comes as a new one and leaves this one as it is. */
 export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
   const layout = useShownLayout();
   const { stage, start, stop, reset } = useArranging();
-  const [settings, setSettings] = useState<Settings>({ seconds: USUAL_SECONDS, seed: 1 });
-  const keep = ({ moved, conflictsAfter }: ArrangeAnswer) => {
+  const [settings, setSettings] = useState<Settings>({
+    seconds: USUAL_SECONDS,
+    seed: 1,
+    doesPlace: false,
+  });
+  const keep = ({ moved, added, conflictsAfter }: KeptMoves) => {
     const { id, name } = copiedLayout(planNow().plan);
-    commit(arrangedLayout(layout.id, id, name, moved));
+    commit(arrangedLayout(layout.id, id, name, moved, added));
     planNow().showLayout(id);
     viewNow().showSheet();
     planNow().announce(`${name} is on the sheet. ${conflictWords(conflictsAfter)}.`);
@@ -51,7 +59,12 @@ export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
         <Running progress={stage.progress} onStop={stop} onCancel={reset} />
       )}
       {stage.kind === "answered" && (
-        <Answered answer={stage.answer} onKeep={keep} onAnother={another} />
+        <ArrangeAnswered
+          answer={stage.answer}
+          request={{ plan: planNow().plan, layoutId: layout.id, seconds: settings.seconds }}
+          onKeep={keep}
+          onAnother={another}
+        />
       )}
     </Dialog>
   );
@@ -64,7 +77,10 @@ interface SettingsFormProps {
 }
 
 function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
-  const { plantings } = useShownLayout();
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const { plantings } = layout;
+  const short = shortVarieties(plan, layout);
   const locked = plantings.filter((planting) => planting.locked === true);
   const setSeconds = (count = USUAL_SECONDS) =>
     onSet({ ...settings, seconds: Math.min(MOST_SECONDS, Math.max(1, count)) });
@@ -76,6 +92,17 @@ function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
         moved as little as possible. The result comes as a new layout.
       </p>
       <p>{lockedWords(locked.map(({ code }) => code))}</p>
+      {short.length > 0 && (
+        <label className="check-field">
+          <input
+            type="checkbox"
+            checked={settings.doesPlace}
+            onChange={(event) => onSet({ ...settings, doesPlace: event.target.checked })}
+          />
+          Also place what the seed list still wants:{" "}
+          {short.map(({ variety, missing }) => `${variety.name} (${missing})`).join(", ")}
+        </label>
+      )}
       <CountField label="Seconds at most" value={settings.seconds} onApply={setSeconds} />
       <CountField
         label="Seed number"
@@ -111,37 +138,6 @@ function Running({ progress, onStop, onCancel }: RunningProps) {
         </button>
         <button type="button" onClick={onCancel}>
           Cancel
-        </button>
-      </p>
-    </div>
-  );
-}
-
-interface AnsweredProps {
-  readonly answer: ArrangeAnswer;
-  readonly onKeep: (answer: ArrangeAnswer) => void;
-  readonly onAnother: () => void;
-}
-
-function Answered({ answer, onKeep, onAnother }: AnsweredProps) {
-  return (
-    <div className="fields">
-      <div role="status">
-        {arrangedWords(answer).map((sentence) => (
-          <p key={sentence}>{sentence}</p>
-        ))}
-      </div>
-      <p className="dialog-actions">
-        <button
-          type="button"
-          className="primary"
-          disabled={answer.moved.length === 0}
-          onClick={() => onKeep(answer)}
-        >
-          Keep as a new layout
-        </button>
-        <button type="button" onClick={onAnother}>
-          Try another seed number
         </button>
       </p>
     </div>

@@ -1,6 +1,8 @@
 import type { Comparison } from "../core/arrange/compare-layouts.ts";
 import { measureText, measureTitle } from "../core/exports/compare-words.ts";
 import type { Plan } from "../core/model/plan.ts";
+import { OwnTotalRow, WeightCell } from "./CompareWeights.tsx";
+import { useCompareWeights } from "./compare-weights.ts";
 import { planNow } from "./plan-actions.ts";
 import { viewNow } from "./view-state.ts";
 
@@ -11,6 +13,7 @@ interface CompareMeasuresProps {
 
 /** One row for each measure, the better one marked. What a row weighs is the grower's to say. */
 export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
+  const { isWeighing, toggle } = useCompareWeights();
   const show = (id: string) => {
     planNow().showLayout(id);
     viewNow().showSheet();
@@ -22,6 +25,7 @@ export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
         <thead>
           <tr>
             <th scope="col">Measure</th>
+            {isWeighing && <th scope="col">Your weight for each</th>}
             {comparison.layouts.map(({ id, name }) => (
               <th key={id} scope="col">
                 {name}{" "}
@@ -41,6 +45,9 @@ export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
           {comparison.measures.map((measure) => (
             <tr key={measure.name}>
               <th scope="row">{measureTitle(measure.name, comparison)}</th>
+              {isWeighing && (
+                <WeightCell measure={measure} title={measureTitle(measure.name, comparison)} />
+              )}
               {measure.values.map((value, index) => (
                 <td
                   key={comparison.layouts[index]?.id}
@@ -58,7 +65,15 @@ export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
             </tr>
           ))}
         </tbody>
+        {isWeighing && (
+          <tfoot>
+            <OwnTotalRow comparison={comparison} />
+          </tfoot>
+        )}
       </table>
+      <button type="button" className="quiet" aria-pressed={isWeighing} onClick={toggle}>
+        Weigh measures
+      </button>
     </div>
   );
 }

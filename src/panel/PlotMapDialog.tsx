@@ -7,6 +7,7 @@ import {
   type PaperName,
   orientations,
   paperNames,
+  usualPaper,
 } from "../core/exports/paper.ts";
 import { CheckField, ChoiceField } from "./ChoiceField.tsx";
 import { Dialog } from "./Dialog.tsx";
@@ -22,7 +23,7 @@ import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
 export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
   const plan = useShownPlan();
   const layout = useShownLayout();
-  const [paper, setPaper] = useState<PaperName>(plan.units === "m" ? "A4" : "Letter");
+  const [paper, setPaper] = useState<PaperName>(usualPaper(plan.units));
   const [orientation, setOrientation] = useState<Orientation>("landscape");
   /** Null: as suggested. */
   const [ownRatio, setOwnRatio] = useState<number | null>(null);

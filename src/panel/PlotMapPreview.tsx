@@ -3,7 +3,8 @@ import type { PlotMapChoice } from "./make-plot-map.ts";
 import { type PlotPreview, type PreviewPage, makePlotPreview } from "./make-plot-preview.ts";
 
 type State =
-  | { readonly kind: "closed" | "making" }
+  | { readonly kind: "closed" }
+  | { readonly kind: "making"; readonly done: number; readonly total: number }
   | { readonly kind: "shown"; readonly preview: PlotPreview }
   | { readonly kind: "failed"; readonly reason: string };
 
@@ -15,26 +16,48 @@ export function PlotMapPreview({ choice }: { readonly choice: PlotMapChoice }) {
   const make = async () => {
     const controller = new AbortController();
     running.current = controller;
-    setState({ kind: "making" });
+    setState({ kind: "making", done: 0, total: 0 });
     try {
-      const preview = await makePlotPreview(choice, controller.signal);
+      const preview = await makePlotPreview(
+        choice,
+        (done, total) => setState({ kind: "making", done, total }),
+        controller.signal,
+      );
       if (preview) setState({ kind: "shown", preview });
     } catch (error) {
       if (controller.signal.aborted) return;
       setState({ kind: "failed", reason: error instanceof Error ? error.message : String(error) });
     }
   };
+  const cancel = () => {
+    running.current?.abort();
+    setState({ kind: "closed" });
+  };
   return (
     <section className="plot-preview" aria-label="Pages">
       {state.kind !== "shown" && (
-        <p>
+        <p className="dialog-actions">
           <button type="button" disabled={state.kind === "making"} onClick={() => void make()}>
             Show the pages
           </button>
+          {state.kind === "making" && (
+            <button type="button" onClick={cancel}>
+              Stop drawing
+            </button>
+          )}
         </p>
       )}
       <div role="status">
-        {state.kind === "making" && <p>Drawing the pages ...</p>}
+        {state.kind === "making" && (
+          <>
+            <p>Drawing the pages ...</p>
+            {state.total > 0 ? (
+              <progress aria-label="Sheets drawn" value={state.done} max={state.total} />
+            ) : (
+              <progress aria-label="Getting the pages ready" />
+            )}
+          </>
+        )}
         {state.kind === "failed" && (
           <p className="field-reason">The pages were not drawn: {state.reason}</p>
         )}

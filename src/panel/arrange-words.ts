@@ -1,4 +1,6 @@
 /** What the arranger found, in words that claim no more than it knows. */
+import type { Trouble } from "../core/arrange/arrange-state.ts";
+import type { SlotProof } from "../core/arrange/fewest-in-slots.ts";
 import type { ArrangeAnswer } from "../store/arrange-worker.ts";
 
 export function conflictWords(count: number): string {
@@ -6,27 +8,66 @@ export function conflictWords(count: number): string {
   return count === 1 ? "1 conflict" : `${count} conflicts`;
 }
 
-export function arrangedWords({
-  moved,
-  movable,
-  conflictsBefore,
-  conflictsAfter,
-}: ArrangeAnswer): readonly string[] {
+export function arrangedWords(answer: ArrangeAnswer): readonly string[] {
+  const { moved, movable, added, conflictsBefore, conflictsAfter } = answer;
   const before = conflictWords(conflictsBefore);
-  if (moved.length === 0) {
+  if (moved.length + added.length === 0) {
     return conflictsBefore === 0
-      ? ["No conflict, so nothing needs to move."]
+      ? ["No conflict, so nothing needs to move.", ...addedWords(answer)]
       : [
           `${before}, and no move was found that makes fewer. A longer search or another seed number may find one: this is no proof that there is none.`,
+          ...addedWords(answer),
         ];
   }
   const change = `${before} before, ${conflictWords(conflictsAfter).toLowerCase()} after: ${moved.length} of ${movable} plantings move.`;
   return conflictsAfter === 0
-    ? [change]
+    ? [change, ...addedWords(answer)]
     : [
         change,
+        ...addedWords(answer),
         "That is the best this search found, which is no proof that no layout has fewer. What is left needs more ground, another time or a cover.",
       ];
+}
+
+/** What was added of the seed list, and what found no room. */
+export function addedWords({ added, left }: ArrangeAnswer): readonly string[] {
+  const plants = added.reduce((sum, planting) => sum + (planting.plants ?? 0), 0);
+  const codes = added.map(({ code }) => code).join(", ");
+  return [
+    ...(added.length === 0 ? [] : [`Added: ${codes}, ${plantWords(plants)} together.`]),
+    ...left.map(({ variety, missing }) => `No room for ${plantWords(missing)} of ${variety.name}.`),
+  ];
+}
+
+function plantWords(count: number): string {
+  return count === 1 ? "1 plant" : `${count} plants`;
+}
+
+/** What a proof says of a search's answer; it holds for its places only, and says so. */
+export function proofWords(proof: SlotProof, { conflicts, overlaps }: Trouble): readonly string[] {
+  const places = `Looked at were ${proof.slots} places: where each planting lies, where the search laid it, and even steps along the middle of every bed it fits. What lies between them is not covered.`;
+  if (proof.kind === "no-room") {
+    return ["Nothing is proven: in these places not every planting has ground of its own.", places];
+  }
+  if (proof.kind === "open") {
+    const least =
+      proof.atLeast === 0
+        ? "Nothing is proven: the time was too short."
+        : `Not finished in the time given. So much is proven: no layout with these places has fewer than ${pairWords(proof.atLeast)}.`;
+    return [least, places];
+  }
+  const isBetter = overlaps > 0 || proof.conflicts < conflicts;
+  return [
+    isBetter
+      ? `A better layout was found, with ${pairWords(proof.conflicts)}, and it is proven that no layout with these places can do better.`
+      : `Proven: no layout with these places can do better. Each has at least ${pairWords(proof.conflicts)}.`,
+    places,
+  ];
+}
+
+function pairWords(count: number): string {
+  if (count === 0) return "no two too close";
+  return count === 1 ? "one pair too close" : `${count} pairs too close`;
 }
 
 export function lockedWords(codes: readonly string[]): string {

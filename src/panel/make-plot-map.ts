@@ -1,5 +1,6 @@
 /** Makes the plot map; its machinery and fonts are fetched here, when one is asked for. */
 import type { CompanionId } from "../core/exports/companion-ids.ts";
+import { plotMapFileName } from "../core/exports/file-name.ts";
 import type { Orientation, PaperName } from "../core/exports/paper.ts";
 import { downloadBytes } from "./download.ts";
 import { fetchFonts, printedAt } from "./make-file.ts";
@@ -25,7 +26,7 @@ export async function makePlotMap(
   onProgress: (done: number, total: number) => void,
   signal: AbortSignal,
 ): Promise<MadePlotMap | null> {
-  const [{ plotMapPdf, plotMapFileName }, fonts] = await Promise.all([
+  const [{ plotMapPdf }, fonts] = await Promise.all([
     import("../core/exports/plot-map.ts"),
     fetchFonts(),
   ]);
@@ -39,7 +40,7 @@ export async function makePlotMap(
     signal,
   );
   if (signal.aborted) return null;
-  const fileName = plotMapFileName(checked.plan, checked.layout);
+  const fileName = plotMapFileName(checked.plan, checked.layout, choice.paper);
   downloadBytes(new Uint8Array(made.bytes), fileName, "application/pdf");
   return { fileName, pages: made.pages, unplacedLabels: made.unplacedLabels };
 }

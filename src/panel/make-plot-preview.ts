@@ -1,4 +1,5 @@
 /** The pages of the plot map as pictures for the screen: the same marks as in the PDF. */
+import { cutWords } from "../core/exports/beyond-map.ts";
 import { fetchFonts, printedAt } from "./make-file.ts";
 import type { PlotMapChoice } from "./make-plot-map.ts";
 import { checkedNow } from "./plan-actions.ts";
@@ -15,9 +16,13 @@ export interface PlotPreview {
   readonly problems: readonly string[];
 }
 
-/** Null when it was stopped. */
+/**
+ * Null when it was stopped.
+ * @param onProgress parts drawn, and parts in all: each map sheet, and the pages of words
+ */
 export async function makePlotPreview(
   choice: PlotMapChoice,
+  onProgress: (done: number, total: number) => void,
   signal: AbortSignal,
 ): Promise<PlotPreview | null> {
   const [{ plotMapPages }, { pdfWriter }, { svgPage }, fonts] = await Promise.all([
@@ -26,6 +31,7 @@ export async function makePlotPreview(
     import("../core/exports/svg-writer.ts"),
     fetchFonts(),
   ]);
+  if (signal.aborted) return null;
   const { plan, layout, result, book } = checkedNow();
   const { ruler } = pdfWriter("", "", fonts);
   const settings = { ...choice, printedAt: printedAt(new Date()) };
@@ -35,17 +41,20 @@ export async function makePlotPreview(
     ...(plan.season.name === "" ? ["The season has no name."] : []),
     ...(layout.plantings.length === 0 ? ["Nothing is planted in this layout."] : []),
   ];
-  for (const part of plotMapPages({ plan, layout, result, book }, settings, ruler).parts) {
+  const { parts, cut } = plotMapPages({ plan, layout, result, book }, settings, ruler);
+  if (cut.length > 0) problems.push(cutWords(cut));
+  for (const [index, part] of parts.entries()) {
+    onProgress(index, parts.length);
     const made = part();
     for (const page of made.pages) {
+      // Lets the screen be drawn, and a press on Cancel be heard.
+      await new Promise((resolve) => setTimeout(resolve));
+      if (signal.aborted) return null;
       pages.push({ name: page.name, svg: svgPage(page, page.name, ruler) });
     }
     if (made.unplaced.length > 0) {
       problems.push(`No room on the map for: ${made.unplaced.join(", ")}; see the plot list.`);
     }
-    // Lets the screen be drawn, and a press on Cancel be heard.
-    await new Promise((resolve) => setTimeout(resolve));
-    if (signal.aborted) return null;
   }
   const conflicts = result.findings.filter(({ severity }) => severity === "conflict").length;
   if (conflicts > 0) {

@@ -3,11 +3,18 @@
  * progress while it works and one answer at the end; any later message makes it stop with what it has.
  */
 import { anneal } from "../core/arrange/anneal.ts";
-import { arrangeProblem } from "../core/arrange/arrange-problem.ts";
-import { type MovedPiece, arrangedLayout, movedPieces } from "../core/arrange/arranged-layout.ts";
+import { type Place, arrangeProblem } from "../core/arrange/arrange-problem.ts";
+import {
+  type MovedPiece,
+  conflictsArranged,
+  movedPieces,
+} from "../core/arrange/arranged-layout.ts";
+import type { Trouble } from "../core/arrange/arrange-state.ts";
+import { type ShortVariety, missingPlantings } from "../core/arrange/missing-plantings.ts";
 import { countBySeverity, runChecks } from "../core/checks/run-checks.ts";
 import { planBook } from "../core/crops/own-kinds.ts";
-import type { Layout, Plan } from "../core/model/plan.ts";
+import { addPlantings } from "../core/edits/object-edits.ts";
+import type { Layout, Plan, Planting } from "../core/model/plan.ts";
 
 export interface ArrangeRequest {
   readonly plan: Plan;
@@ -15,6 +22,8 @@ export interface ArrangeRequest {
   readonly seed: number;
   /** Longest time to look, seconds. */
   readonly seconds: number;
+  /** Also places what the seed list still wants. */
+  readonly doesPlace: boolean;
 }
 
 export interface ArrangeProgress {
@@ -27,11 +36,18 @@ export interface ArrangeProgress {
 export interface ArrangeAnswer {
   readonly kind: "answer";
   readonly moved: readonly MovedPiece[];
+  /** Plantings the layout had not, where they lay before the moves. */
+  readonly added: readonly Planting[];
+  /** Plants that found no room. */
+  readonly left: readonly ShortVariety[];
   readonly conflictsBefore: number;
   /** Conflicts the checks find in the new layout. */
   readonly conflictsAfter: number;
   /** Plantings that could have been moved. */
   readonly movable: number;
+  /** The answer as a proof takes it up. */
+  readonly places: readonly (Place | null)[];
+  readonly trouble: Trouble;
 }
 
 /** Steps for each piece: more find little more. */
@@ -42,12 +58,16 @@ const TURN_MS = 60;
 
 let isStopped = false;
 
-async function arrange({ plan, layoutId, seed, seconds }: ArrangeRequest): Promise<void> {
-  const layout = plan.layouts.find(({ id }) => id === layoutId);
-  if (!layout) throw new Error("The layout is no longer there.");
-  const book = planBook(plan);
-  const result = runChecks(plan, layout, book);
-  const problem = arrangeProblem(layout, result);
+async function arrange(request: ArrangeRequest): Promise<void> {
+  const { layoutId, seed, seconds } = request;
+  const before = layoutNow(request.plan, layoutId);
+  const book = planBook(request.plan);
+  const { added, left } = request.doesPlace
+    ? missingPlantings(request.plan, before, book)
+    : { added: [], left: [] };
+  const plan = addPlantings(layoutId, added, "").apply(request.plan);
+  const layout = layoutNow(plan, layoutId);
+  const problem = arrangeProblem(layout, runChecks(plan, layout, book));
   const steps = Math.max(LEAST_STEPS, problem.pieces.length * STEPS_EACH);
   const start = performance.now();
   let turn = start;
@@ -64,17 +84,25 @@ async function arrange({ plan, layoutId, seed, seconds }: ArrangeRequest): Promi
     }
     next = run.next(isStopped || share >= 1);
   }
-  const moved = movedPieces(problem, next.value.places);
-  const newId = `${layoutId} arranged`;
-  const after = arrangedLayout(layoutId, newId, "", moved).apply(plan);
-  const arranged = after.layouts.find(({ id }) => id === newId) as Layout;
+  const { places, trouble } = next.value;
+  const moved = movedPieces(problem, places);
   send({
     kind: "answer",
     moved,
-    conflictsBefore: countBySeverity(result.findings).conflict,
-    conflictsAfter: countBySeverity(runChecks(after, arranged, book).findings).conflict,
+    added,
+    left,
+    conflictsBefore: countBySeverity(runChecks(request.plan, before, book).findings).conflict,
+    conflictsAfter: conflictsArranged(plan, layoutId, moved, book),
     movable: problem.pieces.length,
+    places,
+    trouble,
   });
+}
+
+function layoutNow({ layouts }: Plan, layoutId: string): Layout {
+  const layout = layouts.find(({ id }) => id === layoutId);
+  if (!layout) throw new Error("The layout is no longer there.");
+  return layout;
 }
 
 function send(message: ArrangeProgress | ArrangeAnswer): void {

@@ -245,7 +245,7 @@ describe("wideberth map", () => {
   test("keeps the ratio and says when it takes several sheets", () => {
     const { stderr } = program.run(["map", planFile, "-o", "wide.pdf", "--ratio", "50"]);
     expect(stderr).toMatch(
-      /1:50 on A4 landscape\nThe map takes \d+ sheets; at 1:200 it goes on one\n$/,
+      /1:50 on A4 landscape\nThe map takes \d+ sheets; at 1:200 it goes on one\nCut by the edge of the map: tool shed\.\n$/,
     );
     const silly = program.run(["map", planFile, "-o", "silly.pdf", "--ratio", "2"]);
     expect(silly.code).toBe(2);

@@ -1,9 +1,10 @@
 /** Every file Wideberth makes for others: one list for the menu, the command line and the docs. */
 import type { Layout, Plan } from "../model/plan.ts";
-import { exportFileName } from "./file-name.ts";
+import { exportFileName, plotMapFileName } from "./file-name.ts";
 import type { LabelChoice } from "./label-pages.ts";
 import type { LabelUse } from "./labels-pdf.ts";
 import type { PlotMapInput } from "./map-items.ts";
+import { usualPaper } from "./paper.ts";
 import type { PdfFonts } from "./pdf-writer.ts";
 
 /** What core does not have of its own: the clock, type files, a canvas. */
@@ -68,7 +69,7 @@ export const allExports: readonly ExportFormat[] = [
   {
     id: "svg-page",
     title: "Map page (SVG)",
-    about: "The whole map on one page, with title, key, scale bar and north arrow.",
+    about: "The whole map on one page, with title, key, scale bar, north arrow and all notes.",
     mimeType: "image/svg+xml",
     extension: "svg",
     what: "map page",
@@ -81,7 +82,7 @@ export const allExports: readonly ExportFormat[] = [
   {
     id: "png",
     title: "Picture (PNG)",
-    about: "The whole map page as dots, for a message or a web page.",
+    about: "The map page with its notes as dots, for a message or a web page.",
     mimeType: "image/png",
     extension: "png",
     what: "map page",
@@ -194,6 +195,12 @@ export function exportHindrance(
 }
 
 /** What the file is called. */
-export function formatFileName({ what, extension }: ExportFormat, plan: Plan, layout: Layout) {
-  return exportFileName(plan, layout, what, extension);
+export function formatFileName(
+  { id, what, extension }: ExportFormat,
+  plan: Plan,
+  layout: Layout,
+): string {
+  return id === "plot-map"
+    ? plotMapFileName(plan, layout, usualPaper(plan.units))
+    : exportFileName(plan, layout, what, extension);
 }

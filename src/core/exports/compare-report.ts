@@ -1,10 +1,10 @@
 /** What `wideberth compare` prints: one object for programs, the same in words, and as CSV. */
-import Papa from "papaparse";
 import { type Comparison, compareLayouts } from "../arrange/compare-layouts.ts";
 import { type Difference, layoutDifferences } from "../arrange/layout-differences.ts";
 import type { CropBook } from "../crops/crop-book.ts";
 import type { Layout, Plan } from "../model/plan.ts";
 import { differenceText, measureText, measureTitle } from "./compare-words.ts";
+import { csvFile } from "./csv-file.ts";
 
 export interface CompareInput {
   readonly file: string;
@@ -105,22 +105,13 @@ export function compareReportText(input: CompareInput): string {
 
 /** The measures as CSV (RFC 4180), numbers in metres; no cell is read as a formula. */
 export function compareCsv(comparison: Comparison): string {
-  const head = [
-    "Measure",
-    "Unit",
-    "Better",
-    ...comparison.layouts.map(({ name }) => plainCell(name)),
-  ];
-  const rows = comparison.measures.map((measure) => [
-    plainCell(measureTitle(measure.name, comparison)),
-    measure.unit,
-    measure.better,
-    ...measure.values.map((value) => (value === null ? "" : String(Number(value.toFixed(4))))),
-  ]);
-  return `${Papa.unparse([head, ...rows], { newline: "\r\n" })}\r\n`;
-}
-
-/** Text that a spreadsheet would take for a formula gets an apostrophe before it. */
-function plainCell(text: string): string {
-  return /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return csvFile(
+    ["Measure", "Unit", "Better", ...comparison.layouts.map(({ name }) => name)],
+    comparison.measures.map((measure) => [
+      measureTitle(measure.name, comparison),
+      measure.unit,
+      measure.better,
+      ...measure.values,
+    ]),
+  );
 }

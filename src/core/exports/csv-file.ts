@@ -14,14 +14,14 @@ export function csvFile(
   headings: readonly string[],
   rows: readonly (readonly CsvValue[])[],
 ): string {
-  const cells = rows.map((row) =>
+  const cells = [headings, ...rows].map((row) =>
     row.map((value) => {
       if (typeof value === "number") return plainNumber(value);
       const words = value ?? "";
       return FORMULA.test(words) ? `'${words}` : words;
     }),
   );
-  return `${Papa.unparse([[...headings], ...cells], { newline: "\r\n" })}\r\n`;
+  return `${Papa.unparse(cells, { newline: "\r\n" })}\r\n`;
 }
 
 /** Takes away the apostrophe that stands for a cell's safety, and no other. */

@@ -1,5 +1,6 @@
 /** Names of files made from a plan, and the revision that tells two states of a plan apart. */
 import type { Layout, Plan } from "../model/plan.ts";
+import type { PaperName } from "./paper.ts";
 
 /** Without I, L, O and U, which are misread or make words. */
 const SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
@@ -30,7 +31,12 @@ export function exportFileName(
     dashed([plan.site.name || plan.title, plan.season.name, layout.name].join(" ")),
   );
   const end = dashed(`${what} rev ${planRevision(plan, layout)}`);
-  return `${dashed(`${start.slice(0, 80).join("")} ${end}`)}.${extension}`;
+  return `${dashed(`${start.slice(0, 72).join("")} ${end}`)}.${extension}`;
+}
+
+/** `fallow-end-2027-layout-1-a4-plot-map-rev-k7q2m.pdf`: maps on other paper are other files. */
+export function plotMapFileName(plan: Plan, layout: Layout, paper: PaperName): string {
+  return exportFileName(plan, layout, `${paper} plot map`, "pdf");
 }
 
 function dashed(words: string): string {

@@ -7,7 +7,7 @@ import {
 } from "../checks/describe-finding.ts";
 import type { Finding, Severity } from "../checks/finding.ts";
 import { countBySeverity } from "../checks/run-checks.ts";
-import { type FlowItem, heading, lineHeight, paragraph, textLines, wrapText } from "./flow.ts";
+import { type FlowItem, lineHeight, textLines, wrapText } from "./flow.ts";
 import type { PlotMapInput } from "./map-items.ts";
 import { TYPE_PT } from "./map-style.ts";
 import { badge, badgeSize } from "./measured-marks.ts";
@@ -44,21 +44,13 @@ function counted(count: number, severity: Severity): string {
   return `${count} ${word}${count === 1 ? "" : "s"}`;
 }
 
-/** Heading with the counts, then one numbered title each. */
+/** One numbered title each. */
 export function findingTitles(
-  input: PlotMapInput,
   numbered: readonly NumberedWords[],
   widthMm: number,
   ruler: TextRuler,
 ): readonly FlowItem[] {
-  const words = countText(input.result.findings);
-  return [
-    heading(`Checks: ${words}`, widthMm, TYPE_PT.body, ruler),
-    ...(numbered.length > 0
-      ? [paragraph("All of them, in full, in the notes.", widthMm, TYPE_PT.small, ruler)]
-      : []),
-    ...numbered.map((entry) => numberedItem(entry, [], widthMm, ruler)),
-  ];
+  return numbered.map((entry) => numberedItem(entry, [], widthMm, ruler));
 }
 
 /** Number, severity and title, then every sentence. */

@@ -17,6 +17,8 @@ export interface FlowItem {
   readonly name?: string;
   /** A heading is never left alone at the foot of a column. */
   readonly isHeading?: boolean;
+  /** Left out at the top of a column. */
+  readonly isSpace?: boolean;
 }
 
 export interface Flowed {
@@ -40,6 +42,10 @@ export function flowInto(items: readonly FlowItem[], columns: readonly Box[]): F
     const bottom = column.top + column.height;
     while (next < items.length) {
       const item = items[next] as FlowItem;
+      if (item.isSpace && top === column.top) {
+        next += 1;
+        continue;
+      }
       const follower = items[next + 1];
       const needed =
         item.height + (item.isHeading && follower ? follower.height + ABOVE_HEADING_MM : 0);
@@ -148,7 +154,7 @@ export function heading(
   };
 }
 
-/** Empty room. */
+/** Empty room between two items; none at the top of a column. */
 export function space(height: number): FlowItem {
-  return { height, draw: () => [] };
+  return { height, draw: () => [], isSpace: true };
 }

@@ -8,7 +8,7 @@ import { type Mark, type PagePoint, type TextRuler, boxRing, line } from "./scen
 import { type SheetDrawing, areaMarks, signRing } from "./sheet-drawing.ts";
 import { stakeMarks } from "./stake-marks.ts";
 
-const SWATCH = { width: 10, height: 6 } as const;
+const SWATCH = { width: 10, height: 5 } as const;
 const SWATCH_GAP_MM = 3;
 
 export function keyItems(

@@ -3,6 +3,7 @@ import { type FlowItem, flowInto } from "./flow.ts";
 import { mapTitle } from "./map-text.ts";
 import type { PageFrame } from "./page-frame.ts";
 import { PAGE_MARGIN_MM } from "./page-frame.ts";
+import type { PaperSize } from "./paper.ts";
 import { plotListPages } from "./plot-list.ts";
 import type { PlotRow } from "./plot-rows.ts";
 import type { Plan } from "../model/plan.ts";
@@ -23,11 +24,12 @@ export interface ListPageSetting {
 
 /** Width of one column of notes, mm. */
 export function noteWidth(frame: PageFrame): number {
-  return noteColumns(frame)[0]?.width ?? 0;
+  return noteColumns(frame.size)[0]?.width ?? 0;
 }
 
-function noteColumns(frame: PageFrame): readonly Box[] {
-  const box = roomBelowHeader(frame);
+/** Columns of notes on a page below its header. */
+export function noteColumns(size: PaperSize): readonly Box[] {
+  const box = roomBelowHeader({ size });
   const count = box.width > ONE_COLUMN_MM ? 2 : 1;
   const width = (box.width - COLUMN_GAP_MM * (count - 1)) / count;
   return Array.from({ length: count }, (_, index) => ({
@@ -38,7 +40,7 @@ function noteColumns(frame: PageFrame): readonly Box[] {
 }
 
 /** The page without header and margins. */
-export function roomBelowHeader({ size }: PageFrame): Box {
+export function roomBelowHeader({ size }: Pick<PageFrame, "size">): Box {
   return {
     left: PAGE_MARGIN_MM,
     top: PAGE_MARGIN_MM + HEADER_MM,
@@ -54,7 +56,8 @@ export function flowPages(
   setting: ListPageSetting,
   mostColumns = 2,
 ): readonly Page[] {
-  const columns = mostColumns === 1 ? [roomBelowHeader(setting.frame)] : noteColumns(setting.frame);
+  const columns =
+    mostColumns === 1 ? [roomBelowHeader(setting.frame)] : noteColumns(setting.frame.size);
   const bodies: (readonly Mark[])[] = [];
   let waiting = items;
   while (waiting.length > 0) {

@@ -1,8 +1,9 @@
 /** Map sheets as pages: the drawing, what stands around it, and the panel beside or below. */
+import { cutWords } from "./beyond-map.ts";
 import type { FarSource } from "./far-sources.ts";
 import { farSourceText } from "./far-sources.ts";
-import { type NumberedWords, findingTitles } from "./finding-items.ts";
-import { type FlowItem, flowInto, heading, paragraph } from "./flow.ts";
+import { type NumberedWords, countText, findingTitles } from "./finding-items.ts";
+import { type FlowItem, heading, paragraph } from "./flow.ts";
 import { GRID_WORDS, keyItems } from "./key-items.ts";
 import type { MapGrid } from "./map-grid.ts";
 import type { MapContent, PlotMapInput } from "./map-items.ts";
@@ -10,6 +11,7 @@ import { TYPE_PT } from "./map-style.ts";
 import { type PlotMapSettings, mapTitle, sheetText, stampText } from "./map-text.ts";
 import { SEED_LAW } from "./note-items.ts";
 import type { MapSheet, SheetPlan } from "./page-plan.ts";
+import { fillPanel } from "./panel-fill.ts";
 import type { Page, TextRuler } from "./scene.ts";
 import { barMarks, gridCrosses, gridEdgeMarks, headerMarks } from "./sheet-edges.ts";
 import { type SheetDrawing, sheetDrawing } from "./sheet-drawing.ts";
@@ -25,6 +27,8 @@ export interface MapSet {
   readonly grid: MapGrid;
   readonly numbered: readonly NumberedWords[];
   readonly far: readonly FarSource[];
+  /** Names of what goes on beyond the map. */
+  readonly cut: readonly string[];
   readonly ruler: TextRuler;
 }
 
@@ -40,8 +44,13 @@ export function mapSheetPage(set: MapSet, sheet: MapSheet): MapSheetPage {
   const { frame } = plan;
   const view = sheetView(sheet.window, frame.drawing, plan.ratio);
   const drawing = sheetDrawing(set.content, plan, sheet, view, ruler);
-  const key = panelKey(set, sheet, drawing);
-  const panel = flowInto([...key, ...panelWords(set, drawing)], frame.panel);
+  const words = panelWords(set, sheet, drawing);
+  const { key, before, findings, between, sources } = words;
+  const panel = fillPanel(
+    [...key, ...before, ...findings, ...between, ...sources],
+    frame.panel,
+    (rest) => leftOut(set, words, rest),
+  );
   return {
     drawing,
     rest: panel.rest.filter((item) => item.name !== undefined && key.includes(item)),
@@ -73,47 +82,83 @@ function panelWidth({ plan }: MapSet): number {
   return Math.min(...plan.frame.panel.map((column) => column.width));
 }
 
-/** Which sheet this is, and what is drawn on it. */
-function panelKey(set: MapSet, sheet: MapSheet, drawing: SheetDrawing): readonly FlowItem[] {
-  const { input, plan, ruler } = set;
-  const width = panelWidth(set);
-  return [
-    ...(plan.rows * plan.columns === 1 ? [] : sheetIndex(plan, set.content, sheet, width, ruler)),
-    ...keyItems(input.plan, input.book, drawing, width, ruler),
-  ];
+/** What the panel says, in this order. */
+interface PanelWords {
+  /** Which sheet this is, and what is drawn on it. */
+  readonly key: readonly FlowItem[];
+  readonly before: readonly FlowItem[];
+  readonly findings: readonly FlowItem[];
+  readonly between: readonly FlowItem[];
+  readonly sources: readonly FlowItem[];
 }
 
-function panelWords(set: MapSet, drawing: SheetDrawing): readonly FlowItem[] {
+function panelWords(set: MapSet, sheet: MapSheet, drawing: SheetDrawing): PanelWords {
   const { input, plan, ruler } = set;
   const width = panelWidth(set);
-  const isOne = plan.rows * plan.columns === 1;
+  const isOne = isOneSheet(set);
   const here = set.numbered.filter(
     ({ number, finding }) =>
       isOne || drawing.numbers.has(number) || isAbout(finding.subjects, drawing),
   );
   const safety = set.numbered.filter(({ finding }) => finding.check === "safety");
-  return [
-    paragraph(GRID_WORDS, width, TYPE_PT.small, ruler),
-    ...safety.map(({ number, words }) =>
-      paragraph(
-        `Caution: ${words.title}. Read number ${number} in the notes.`,
-        width,
-        TYPE_PT.body,
-        ruler,
-        { isBold: true },
+  const small = (words: string) => paragraph(words, width, TYPE_PT.small, ruler);
+  return {
+    key: [
+      ...(isOne ? [] : sheetIndex(plan, set.content, sheet, width, ruler)),
+      ...keyItems(input.plan, input.book, drawing, width, ruler),
+      { ...small(GRID_WORDS), name: GRID_WORDS },
+    ],
+    before: [
+      ...(set.cut.length > 0 ? [small(cutWords(set.cut))] : []),
+      ...safety.map(({ number, words }) =>
+        paragraph(
+          `Caution: ${words.title}. Read number ${number} in the notes.`,
+          width,
+          TYPE_PT.body,
+          ruler,
+          { isBold: true },
+        ),
       ),
-    ),
-    ...(isPassedOn(input) ? [paragraph(SEED_LAW, width, TYPE_PT.small, ruler)] : []),
-    ...findingTitles(input, here, width, ruler),
-    ...(set.far.length > 0
-      ? [
-          heading("Pollen sources beyond the map", width, TYPE_PT.body, ruler),
-          ...set.far.map((source) =>
-            paragraph(farSourceText(source, input.plan.units), width, TYPE_PT.small, ruler),
-          ),
-        ]
+      ...(isPassedOn(input) ? [small(SEED_LAW)] : []),
+      heading(`Checks: ${countText(input.result.findings)}`, width, TYPE_PT.body, ruler),
+    ],
+    findings: findingTitles(here, width, ruler),
+    between: [
+      ...(set.numbered.length > 0 ? [small("All of them, in full, in the notes.")] : []),
+      ...(set.far.length > 0
+        ? [heading("Pollen sources beyond the map", width, TYPE_PT.body, ruler)]
+        : []),
+    ],
+    sources: set.far.map((source) => small(farSourceText(source, input.plan.units))),
+  };
+}
+
+/** What is said at the foot of a panel that had no room for the rest. */
+function leftOut(
+  set: MapSet,
+  { key, before, findings, sources }: PanelWords,
+  rest: readonly FlowItem[],
+): readonly FlowItem[] {
+  const count = (items: readonly FlowItem[]) => items.filter((item) => rest.includes(item)).length;
+  const [lostFindings, lostSources] = [count(findings), count(sources)];
+  const isSome = lostSources < sources.length;
+  const isHeadingLost = before.some((item) => item.isHeading === true && rest.includes(item));
+  const said = [
+    ...(count(key) > 0 ? ["The key goes on in the notes."] : []),
+    ...(isHeadingLost ? [`Checks: ${countText(set.input.result.findings)}, in the notes.`] : []),
+    ...(lostFindings > 0 && !isHeadingLost
+      ? [`And ${lostFindings} more${isOneSheet(set) ? "" : " on this sheet,"} in the notes.`]
+      : []),
+    ...(lostSources > 0
+      ? [`Pollen sources beyond the map: ${lostSources} ${isSome ? "more " : ""}in the notes.`]
       : []),
   ];
+  if (said.length === 0) return [];
+  return [paragraph(said.join(" "), panelWidth(set), TYPE_PT.small, set.ruler, { isBold: true })];
+}
+
+function isOneSheet({ plan }: MapSet): boolean {
+  return plan.rows * plan.columns === 1;
 }
 
 function isAbout(subjects: readonly string[], drawing: SheetDrawing): boolean {

@@ -1,5 +1,6 @@
 /** The pages after the map: findings in full, accepted findings, far pollen sources, what the map is not. */
 import { describeFinding, wordingFor } from "../checks/describe-finding.ts";
+import { cutWords } from "./beyond-map.ts";
 import { type FarSource, farSourceText } from "./far-sources.ts";
 import { type NumberedWords, countText, findingParagraphs } from "./finding-items.ts";
 import { type FlowItem, heading, paragraph, space } from "./flow.ts";
@@ -14,6 +15,8 @@ export interface NoteContent {
   readonly far: readonly FarSource[];
   /** Rest of the panel that found no room on its map sheet. */
   readonly rest: readonly FlowItem[];
+  /** Names of what the edge of the map cuts. */
+  readonly cut: readonly string[];
   readonly unplaced: readonly string[];
   /** Names with characters the type has no shape for. */
   readonly unshown: readonly string[];
@@ -60,7 +63,7 @@ function acceptedItems(
 }
 
 function aboutItems(
-  { unplaced, unshown }: NoteContent,
+  { cut, unplaced, unshown }: NoteContent,
   body: (words: string) => FlowItem,
 ): readonly FlowItem[] {
   return [
@@ -71,6 +74,7 @@ function aboutItems(
       "Distances are the shortest between planted outlines. Required distances come from the source named beside each, or from the grower. They make crossing rare; they do not rule it out.",
     ),
     body(SEED_LAW),
+    ...(cut.length > 0 ? [body(cutWords(cut))] : []),
     ...(unplaced.length > 0
       ? [body(`No room was found on the map for these names: ${unplaced.join(", ")}.`)]
       : []),

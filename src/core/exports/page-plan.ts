@@ -14,6 +14,8 @@ import type { Orientation, PaperName } from "./paper.ts";
 export const OVERLAP_MM = 15;
 /** Clear paper kept around what is drawn, mm. */
 const CLEARANCE_MM = 7;
+/** Room that the line round something takes, mm. */
+const LINE_MM = 1;
 /** Room that the code of a planting wants at the smallest type, mm. */
 const CODE_MM = { width: 8.5, height: 4 } as const;
 /** A map of more sheets than this is not made: it is surely a mistyped ratio. */
@@ -136,6 +138,7 @@ export function planSheets(
     ),
     columns * (width - overlap) + overlap,
     rows * (height - overlap) + overlap,
+    groundMetres(LINE_MM, ratio),
   );
   const contents = [...layout.beds, ...layout.plantings, ...plan.surroundings].map(
     (item) => outlineOf(item.outline).bounds,
@@ -161,6 +164,7 @@ function countOf(needed: number, shown: number, overlap: number): number {
 /**
  * The ground the sheets cover, centred on what must be on them. Where there is room to spare it
  * shifts to take in surroundings as well, the nearest first.
+ * @param line room for the line round something, metres on the ground
  */
 function aroundSurroundings(
   plan: Plan,
@@ -168,8 +172,11 @@ function aroundSurroundings(
   first: readonly Bounds[],
   width: number,
   height: number,
+  line: number,
 ): Bounds {
   let held = ground;
+  const fits = ({ minX, maxX, minY, maxY }: Bounds) =>
+    maxX - minX <= width && maxY - minY <= height;
   const centre = boundsCentre(ground);
   const near = plan.surroundings
     .map((item) => outlineOf(item.outline).bounds)
@@ -178,10 +185,16 @@ function aroundSurroundings(
       return { bounds, away: Math.hypot(middle.x - centre.x, middle.y - centre.y) };
     })
     .sort((a, b) => a.away - b.away);
+  // With room for a name beside it; where there is none, at least whole.
   const clearance = Math.min(width, height) * 0.04;
-  for (const wanted of [...first, ...near.map(({ bounds }) => growBounds(bounds, clearance))]) {
-    const joined = joinBounds([held, wanted]) as Bounds;
-    if (joined.maxX - joined.minX <= width && joined.maxY - joined.minY <= height) held = joined;
+  const wishes = [
+    ...first.map((bounds) => [bounds]),
+    ...near.map(({ bounds }) => [growBounds(bounds, clearance), growBounds(bounds, line)]),
+    ...(plan.site.outline ? [[growBounds(outlineOf(plan.site.outline).bounds, line)]] : []),
+  ];
+  for (const wish of wishes) {
+    const joined = wish.map((bounds) => joinBounds([held, bounds]) as Bounds);
+    held = joined.find((each) => fits(each)) ?? held;
   }
   const middle = boundsCentre(held);
   return {

@@ -1,10 +1,16 @@
 /** Paper sheets a plot map is printed on. Sizes are ISO 216 and ANSI, millimetres. */
+import type { LengthUnit } from "../model/length.ts";
 
 export const paperNames = ["A4", "Letter", "A3", "A5", "Legal", "Tabloid"] as const;
 export type PaperName = (typeof paperNames)[number];
 
 export const orientations = ["portrait", "landscape"] as const;
 export type Orientation = (typeof orientations)[number];
+
+/** The paper offered first for plans in a unit. */
+export function usualPaper(unit: LengthUnit): PaperName {
+  return unit === "ft" ? "Letter" : "A4";
+}
 
 export const MM_PER_INCH = 25.4;
 

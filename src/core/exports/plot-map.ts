@@ -2,11 +2,11 @@
  * The plot map: a plan's layout as a PDF for helpers in the field. Map sheets at a true ratio,
  * then the notes, then the plot list.
  */
-import type { Layout, Plan } from "../model/plan.ts";
+import { cutNames } from "./beyond-map.ts";
 import { companionPages } from "./companion-pages.ts";
 import { farSources } from "./far-sources.ts";
-import { exportFileName } from "./file-name.ts";
 import { numberedWords } from "./finding-items.ts";
+import type { FlowItem } from "./flow.ts";
 import { flowPages, noteWidth, plotPages } from "./list-pages.ts";
 import { mapGrid } from "./map-grid.ts";
 import { type PlotMapInput, mapContent } from "./map-items.ts";
@@ -23,6 +23,8 @@ export interface PlotMap {
   readonly pages: number;
   /** Words that found no room on the drawing; they are listed in the notes. */
   readonly unplacedLabels: readonly string[];
+  /** Names of what the edge of the map cuts. */
+  readonly cut: readonly string[];
 }
 
 /** Called after each step; awaited, so that a screen can be drawn in between. */
@@ -65,12 +67,7 @@ export async function plotMapPdf(
   }
   const bytes = await writer.finish();
   await step();
-  return { bytes, pages: pages.length, unplacedLabels };
-}
-
-/** `fallow-end-2027-layout-1-plot-map-rev-k7q2m.pdf`. */
-export function plotMapFileName(plan: Plan, layout: Layout): string {
-  return exportFileName(plan, layout, "plot map", "pdf");
+  return { bytes, pages: pages.length, unplacedLabels, cut: scenes.cut };
 }
 
 interface Part {
@@ -81,6 +78,8 @@ interface Part {
 /** The pages in parts that are made one after the other, each map sheet and then the rest. */
 export interface PlotMapScenes {
   readonly sheets: number;
+  /** Names of surroundings, and the site's edge, that the edge of the map cuts. */
+  readonly cut: readonly string[];
   readonly parts: readonly (() => Part)[];
 }
 
@@ -89,6 +88,40 @@ export function plotMapPages(
   settings: PlotMapSettings,
   ruler: TextRuler,
 ): PlotMapScenes {
+  const set = mapSet(input, settings, ruler);
+  const made: MapSheetPage[] = [];
+  return {
+    sheets: set.plan.sheets.length,
+    cut: set.cut,
+    parts: [
+      ...set.plan.sheets.map((sheet) => (): Part => {
+        const page = mapSheetPage(set, sheet);
+        made.push(page);
+        return { pages: [page.page], unplaced: [] };
+      }),
+      () => wordPages(set, made),
+    ],
+  };
+}
+
+/**
+ * The first map sheet, and the notes to go with it in columns of a width.
+ * @param widthMm of a column of notes
+ */
+export function sheetAndNotes(
+  input: PlotMapInput,
+  settings: PlotMapSettings,
+  ruler: TextRuler,
+  widthMm: number,
+): { readonly page: Page; readonly notes: readonly FlowItem[] } {
+  const set = mapSet(input, settings, ruler);
+  const [sheet] = set.plan.sheets;
+  if (!sheet) throw new RangeError("There is nothing to draw");
+  const made = mapSheetPage(set, sheet);
+  return { page: made.page, notes: notesOf(set, [made], widthMm).notes };
+}
+
+function mapSet(input: PlotMapInput, settings: PlotMapSettings, ruler: TextRuler): MapSet {
   const { plan, layout } = input;
   const { paper, orientation, ratio } = settings;
   const content = mapContent(input, settings.companions?.includes("set-out"));
@@ -103,7 +136,7 @@ export function plotMapPages(
       (item) =>
         item.id === id && sheetPlan.sheets.some(({ window }) => meets(item.outline.bounds, window)),
     );
-  const set: MapSet = {
+  return {
     input,
     settings,
     plan: sheetPlan,
@@ -111,49 +144,20 @@ export function plotMapPages(
     grid: mapGrid(sheetPlan.whole, ratio, plan.units),
     numbered: numberedWords(input),
     far: farSources(input, (surrounding) => isFar(surrounding.id)),
+    cut: cutNames(content.items, sheetPlan.whole),
     ruler,
-  };
-  const made: MapSheetPage[] = [];
-  return {
-    sheets: sheetPlan.sheets.length,
-    parts: [
-      ...sheetPlan.sheets.map((sheet) => (): Part => {
-        const page = mapSheetPage(set, sheet);
-        made.push(page);
-        return { pages: [page.page], unplaced: [] };
-      }),
-      () => wordPages(set, made),
-    ],
   };
 }
 
 function wordPages(set: MapSet, made: readonly MapSheetPage[]): Part {
   const { input, plan, ruler } = set;
-  const visible = new Set(made.flatMap(({ drawing }) => [...drawing.visible]));
-  const labelled = new Set(made.flatMap(({ drawing }) => [...drawing.labelled]));
-  const unplaced = [...visible]
-    .filter((item) => item.label !== "" && !labelled.has(item))
-    .map((item) => item.label);
+  const { notes, unplaced } = notesOf(set, made, noteWidth(plan.frame));
   const setting = {
     plan: input.plan,
     frame: plan.frame,
     stamp: stampText(input.plan, input.layout, set.settings),
     ruler,
   };
-  const notes = noteItems(
-    input,
-    {
-      numbered: set.numbered,
-      far: set.far,
-      rest: [
-        ...new Map(made.flatMap(({ rest }) => rest).map((item) => [item.name, item])).values(),
-      ],
-      unplaced,
-      unshown: unshownNames(input, ruler),
-    },
-    noteWidth(plan.frame),
-    ruler,
-  );
   return {
     pages: [
       ...flowPages("Notes", notes, setting),
@@ -162,6 +166,25 @@ function wordPages(set: MapSet, made: readonly MapSheetPage[]): Part {
     ],
     unplaced,
   };
+}
+
+function notesOf(set: MapSet, made: readonly MapSheetPage[], widthMm: number) {
+  const { input, ruler } = set;
+  const visible = new Set(made.flatMap(({ drawing }) => [...drawing.visible]));
+  const labelled = new Set(made.flatMap(({ drawing }) => [...drawing.labelled]));
+  const unplaced = [...visible]
+    .filter((item) => item.label !== "" && !labelled.has(item))
+    .map((item) => item.label);
+  const rest = made.flatMap((page) => page.rest);
+  const content = {
+    numbered: set.numbered,
+    far: set.far,
+    rest: [...new Map(rest.map((item) => [item.name, item])).values()],
+    cut: set.cut,
+    unplaced,
+    unshown: unshownNames(input, ruler),
+  };
+  return { notes: noteItems(input, content, widthMm, ruler), unplaced };
 }
 
 /** Codes and labels of what has a character in its name that the type cannot show. */

@@ -8,6 +8,7 @@ import type { CheckResult } from "../checks/run-checks.ts";
 import type { Stand } from "../checks/stand.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Layout, Plan } from "../model/plan.ts";
+import { exportFileName } from "./file-name.ts";
 
 export const jobNames = [
   "sow",
@@ -118,13 +119,7 @@ export function jobsByWeek(jobs: readonly Job[]): readonly JobWeek[] {
     });
 }
 
-/** Name of the calendar file, e.g. `fallow-end-2027-layout-1-season-calendar.ics`. */
+/** Name of the calendar file, e.g. `fallow-end-2027-layout-1-season-calendar-rev-k7q2m.ics`. */
 export function calendarFileName(plan: Plan, layout: Layout): string {
-  const name = [plan.site.name || plan.title, plan.season.name, layout.name, "season calendar"]
-    .join(" ")
-    .normalize("NFC")
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, "-")
-    .replace(/^-+|-+$/g, "");
-  return `${Array.from(name).slice(0, 100).join("")}.ics`;
+  return exportFileName(plan, layout, "season calendar", "ics");
 }

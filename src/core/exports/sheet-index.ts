@@ -1,10 +1,10 @@
 /** On a map of several sheets: a small map of all of them, and where each meets its neighbours. */
-import { type FlowItem, heading } from "./flow.ts";
+import { type FlowItem, heading, paragraph } from "./flow.ts";
 import type { LabelPlacer } from "./label-placer.ts";
 import { labelBox } from "./label-box.ts";
 import type { MapContent } from "./map-items.ts";
 import { TYPE_PT } from "./map-style.ts";
-import type { MapSheet, SheetPlan } from "./page-plan.ts";
+import { type MapSheet, OVERLAP_MM, type SheetPlan } from "./page-plan.ts";
 import {
   type Box,
   type Mark,
@@ -19,7 +19,14 @@ import { sheetView } from "./sheet-view.ts";
 
 const MOST_HIGH_MM = 34;
 
-/** The small map; the sheet it stands on is shaded. Empty sheets have no number. */
+/** Room round a number in the small map, mm. */
+const NUMBER_ROOM_MM = 0.8;
+
+/**
+ * The small map. Its lines are the joins of the sheets, so that each cell is the ground nearest to
+ * its sheet's middle; the cell of the sheet it stands on is shaded, and that of an empty sheet
+ * crossed out. A number that its cell has no room for is left out: the line below says which sheet this is.
+ */
 export function sheetIndex(
   plan: SheetPlan,
   content: MapContent,
@@ -31,13 +38,18 @@ export function sheetIndex(
   const groundHeight = plan.whole.maxY - plan.whole.minY;
   const mmPerMetre = Math.min(widthMm / groundWidth, MOST_HIGH_MM / groundHeight);
   const size = { width: groundWidth * mmPerMetre, height: groundHeight * mmPerMetre };
+  const words = [
+    `Shaded: this sheet, ${here.number}.`,
+    ...(plan.sheets.length < plan.rows * plan.columns ? ["Crossed: empty, so not printed."] : []),
+  ];
   return [
     heading("Sheets", widthMm, TYPE_PT.body, ruler),
     {
-      height: size.height + 4,
+      height: size.height + 1.5,
       draw: (left, top) =>
-        indexMarks(plan, content, here, { left, top, ...size }, 1000 / mmPerMetre),
+        indexMarks(plan, content, here, { left, top, ...size }, 1000 / mmPerMetre, ruler),
     },
+    paragraph(words.join(" "), widthMm, TYPE_PT.small, ruler, { after: 2 }),
   ];
 }
 
@@ -47,17 +59,20 @@ function indexMarks(
   here: MapSheet,
   box: Box,
   ratio: number,
+  ruler: TextRuler,
 ): readonly Mark[] {
   const view = sheetView(plan.whole, box, ratio);
-  const cell = (sheet: Pick<MapSheet, "row" | "column">): Box => ({
-    left: box.left + (sheet.column * box.width) / plan.columns,
-    top: box.top + (sheet.row * box.height) / plan.rows,
-    width: box.width / plan.columns,
-    height: box.height / plan.rows,
-  });
   const beds = content.items.filter((item) => item.what === "bed" || item.what === "planting");
+  const cells = Array.from({ length: plan.rows * plan.columns }, (_, index) => {
+    const row = Math.floor(index / plan.columns);
+    const column = index % plan.columns;
+    const sheet = plan.sheets.find((each) => each.row === row && each.column === column);
+    return { sheet, cell: indexCell(plan, row, column, box) };
+  });
   return [
-    area(boxRing(cell(here)), 0.82, null),
+    ...cells.flatMap(({ sheet, cell }) =>
+      sheet === here ? [area(boxRing(cell), SHADE, null)] : [],
+    ),
     ...beds.map((item): Mark => ({
       kind: "area",
       rings: view.ringsOf(item.outline),
@@ -66,18 +81,82 @@ function indexMarks(
       pen: { widthMm: 0.1 },
     })),
     area(boxRing(box), null, { widthMm: 0.3 }),
-    ...plan.sheets.flatMap((sheet) => {
-      const { left, top, width, height } = cell(sheet);
-      const middle = { x: left + width / 2, y: top + height / 2 + capHeight(TYPE_PT.small) / 2 };
-      return [
-        area(boxRing({ left, top, width, height }), null, { widthMm: 0.2 }),
-        area(
-          boxRing({ left: middle.x - 2, top: middle.y - 3.2, width: 4, height: 4.4 }),
-          sheet === here ? 0.82 : 1,
-          null,
-        ),
-        text(middle, String(sheet.number), TYPE_PT.small, { isBold: true, align: "middle" }),
-      ];
+    ...cells.flatMap(({ sheet, cell }) => [
+      area(boxRing(cell), null, { widthMm: 0.2 }),
+      ...(sheet ? [] : crossMarks(cell)),
+    ]),
+    ...cells.flatMap(({ sheet, cell }) =>
+      sheet ? numberMarks(sheet, sheet === here, cell, ruler) : [],
+    ),
+  ];
+}
+
+const SHADE = 0.82;
+
+/**
+ * Where a sheet is in the small map: its window up to the middle of each overlap, where the joins
+ * are drawn on the sheets.
+ * @param box of the small map
+ */
+export function indexCell(plan: SheetPlan, row: number, column: number, box: Box): Box {
+  const { frame, rows, columns } = plan;
+  const across = cellSpan(column, columns, frame.drawing.width);
+  const down = cellSpan(row, rows, frame.drawing.height);
+  return {
+    left: box.left + across.from * box.width,
+    top: box.top + down.from * box.height,
+    width: (across.to - across.from) * box.width,
+    height: (down.to - down.from) * box.height,
+  };
+}
+
+/** Shares of all the sheets' length at which a cell begins and ends. */
+function cellSpan(place: number, count: number, shownMm: number) {
+  const step = shownMm - OVERLAP_MM;
+  const whole = count * step + OVERLAP_MM;
+  const edge = (at: number) => (at * step + OVERLAP_MM / 2) / whole;
+  return { from: place === 0 ? 0 : edge(place), to: place === count - 1 ? 1 : edge(place + 1) };
+}
+
+function crossMarks({ left, top, width, height }: Box): readonly Mark[] {
+  const pen = { widthMm: 0.1 };
+  return [
+    line(
+      [
+        { x: left, y: top },
+        { x: left + width, y: top + height },
+      ],
+      pen,
+    ),
+    line(
+      [
+        { x: left + width, y: top },
+        { x: left, y: top + height },
+      ],
+      pen,
+    ),
+  ];
+}
+
+/** A sheet's number in the middle of its cell, if it has room there. */
+function numberMarks(
+  sheet: MapSheet,
+  isHere: boolean,
+  cell: Box,
+  ruler: TextRuler,
+): readonly Mark[] {
+  const words = String(sheet.number);
+  const sizePt = TYPE_PT.least;
+  const width = ruler.width(words, sizePt, true) + NUMBER_ROOM_MM;
+  const height = capHeight(sizePt) + NUMBER_ROOM_MM;
+  if (width > cell.width || height > cell.height) return [];
+  const middle = { x: cell.left + cell.width / 2, y: cell.top + cell.height / 2 };
+  const ground = { left: middle.x - width / 2, top: middle.y - height / 2, width, height };
+  return [
+    area(boxRing(ground), isHere ? SHADE : 1, null),
+    text({ x: middle.x, y: middle.y + capHeight(sizePt) / 2 }, words, sizePt, {
+      isBold: true,
+      align: "middle",
     }),
   ];
 }

@@ -2,7 +2,7 @@
 import type { PlotMapInput } from "./map-items.ts";
 import type { PlotMapSettings } from "./map-text.ts";
 import { oneSheetRatio, suggestRatio } from "./page-plan.ts";
-import type { PaperName } from "./paper.ts";
+import { usualPaper } from "./paper.ts";
 import type { PdfFonts } from "./pdf-writer.ts";
 import { plotMapPdf } from "./plot-map.ts";
 
@@ -11,7 +11,7 @@ export async function suggestedMap(
   printedAt: string,
   fonts: PdfFonts,
 ): Promise<Uint8Array> {
-  const paper = usualPaper(input);
+  const paper = usualPaper(input.plan.units);
   const ratio = suggestRatio(input.plan, input.layout, paper, "landscape");
   const settings = { paper, orientation: "landscape" as const, ratio, printedAt };
   return (await plotMapPdf(input, settings, fonts)).bytes;
@@ -19,11 +19,7 @@ export async function suggestedMap(
 
 /** Everything on one sheet, whatever ratio that takes. */
 export function oneSheetSettings(input: PlotMapInput, printedAt: string): PlotMapSettings {
-  const paper = usualPaper(input);
+  const paper = usualPaper(input.plan.units);
   const ratio = oneSheetRatio(input.plan, input.layout, paper, "landscape");
   return { paper, orientation: "landscape", ratio, printedAt };
-}
-
-function usualPaper({ plan }: PlotMapInput): PaperName {
-  return plan.units === "ft" ? "Letter" : "A4";
 }

@@ -219,7 +219,9 @@ describe("the list of files", () => {
       expect(exportHindrance(format, garden.plan, true)).toBeNull();
       expect((await format.make(garden, means)).length).toBeGreaterThan(3);
       expect(formatFileName(format, garden.plan, garden.layout)).toMatch(
-        new RegExp(`^fallow-end-2027-layout-1-[a-z-]+-rev-[0-9a-z]{5}\\.${format.extension}$`),
+        new RegExp(
+          `^fallow-end-2027-layout-1-(?:a4-)?[a-z-]+-rev-[0-9a-z]{5}\\.${format.extension}$`,
+        ),
       );
     },
   );

@@ -32,6 +32,10 @@ describe("formulas", () => {
     expect(row?.[1]).toBe("-3.5");
   });
 
+  test.each(FORMULAS)("%j is text in a heading", (name) => {
+    expect(cellsOf(csvFile([name], []))[0]?.[0]).not.toMatch(/^\s*[=+\-@\t\r\uFF1D]/);
+  });
+
   test.each([...FORMULAS.filter((name) => !/[\t\r]|^ /.test(name)), ...PLAIN])(
     "a variety called %j comes back as it was",
     (name) => {

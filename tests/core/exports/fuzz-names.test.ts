@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { checkReport, checkReportText } from "../../../src/core/exports/check-report.ts";
 import { icalendar } from "../../../src/core/exports/icalendar.ts";
 import { openPlanText } from "../../../src/core/exports/open-plan.ts";
-import { plotMapFileName } from "../../../src/core/exports/plot-map.ts";
+import { plotMapFileName } from "../../../src/core/exports/file-name.ts";
 import {
   calendarFileName,
   jobsByWeek,
@@ -71,7 +71,7 @@ describe.each(HOSTILE)("a name that is %s", (_, name) => {
 
   test("makes file names of letters, digits and dashes", () => {
     for (const file of [
-      plotMapFileName(plan, input.layout),
+      plotMapFileName(plan, input.layout, "Tabloid"),
       calendarFileName(plan, input.layout),
     ]) {
       expect(file).toMatch(/^[\p{L}\p{M}\p{N}-]+\.(?:pdf|ics)$/u);

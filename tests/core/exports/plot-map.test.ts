@@ -2,8 +2,7 @@ import { describe, expect, test } from "vitest";
 import { pageFrame } from "../../../src/core/exports/page-frame.ts";
 import { MAX_SHEETS, planSheets } from "../../../src/core/exports/page-plan.ts";
 import { orientations, paperNames, paperSize } from "../../../src/core/exports/paper.ts";
-import { planRevision } from "../../../src/core/exports/file-name.ts";
-import { PlotMapStopped, plotMapFileName, plotMapPdf } from "../../../src/core/exports/plot-map.ts";
+import { PlotMapStopped, plotMapPdf } from "../../../src/core/exports/plot-map.ts";
 import { allMarks, type TextMark } from "../../../src/core/exports/scene.ts";
 import {
   gardenPlan,
@@ -306,11 +305,5 @@ describe("making the file", () => {
     const codesOn = (some: readonly string[]) => new Set(some.join("\n").match(/\bF\d+\b/g));
     expect(codesOn(pages.slice(0, sheets.length)).size).toBe(200);
     expect(codesOn(pages.slice(sheets.length)).size).toBe(200);
-  });
-
-  test("the file name says place, season and layout", () => {
-    expect(plotMapFileName(garden.plan, garden.layout)).toBe(
-      `fallow-end-2027-layout-1-plot-map-rev-${planRevision(garden.plan, garden.layout).toLowerCase()}.pdf`,
-    );
   });
 });

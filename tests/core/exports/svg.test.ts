@@ -1,6 +1,7 @@
 /** The map as SVG: well formed, harmless, and the same drawing as on paper. */
 import { describe, expect, test } from "vitest";
 import { drawingSvg, pageSvg } from "../../../src/core/exports/drawing-svg.ts";
+import { numberedWords } from "../../../src/core/exports/finding-items.ts";
 import { allMarks } from "../../../src/core/exports/scene.ts";
 import { oneSheetSettings } from "../../../src/core/exports/suggested-map.ts";
 import { gardenPlan, mapInput } from "./garden.ts";
@@ -75,6 +76,27 @@ test("a hostile name is written as the words it is", async () => {
   const words = tags.filter(({ name }) => name === "text").map(({ text }) => text);
   expect(words.some((text) => text.includes("<script>"))).toBe(true);
   expect(words).toContain("<A01>");
+});
+
+test("the page holds every finding in full, below the map", async () => {
+  const input = mapInput(gardenPlan());
+  const tags = xmlTags(await pageSvg(input, WHEN, fonts));
+  const words = tags
+    .filter(({ name }) => name === "text")
+    .map(({ text }) => text)
+    .join(" ");
+  const all = numberedWords(input);
+  expect(all.length).toBeGreaterThan(2);
+  for (const { words: said } of all) {
+    expect(words).toContain(said.title);
+    for (const sentence of said.sentences) expect(words).toContain(sentence);
+  }
+  expect(words).toContain("What the checks say: ");
+  const height = Number(/^[\d.]+/.exec(tags[0]?.attributes.get("height") ?? "")?.[0]);
+  expect(height).toBeGreaterThan(210);
+  for (const { name, attributes } of tags) {
+    if (name === "text") expect(Number(attributes.get("y"))).toBeLessThan(height - 9);
+  }
 });
 
 test("the page carries every word of the sheet, at its place", async () => {

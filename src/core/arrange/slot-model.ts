@@ -1,0 +1,156 @@
+/**
+ * The slots as a mixed-integer model: a yes or no for each slot, just one yes for each piece, and
+ * a yes for each pair of pieces that ends up too near. Two on the same ground are forbidden.
+ */
+import type { ModelData } from "highs";
+import { type Clash, type SlotClashes, slotClashes } from "./slot-clashes.ts";
+import { heapedGroups, sharedGrounds } from "./slot-heaps.ts";
+import type { ArrangeProblem } from "./arrange-problem.ts";
+import type { Slot } from "./slots.ts";
+
+interface Row {
+  /** Columns and what each counts for. */
+  readonly terms: readonly (readonly [column: number, factor: number])[];
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** Heaps with more pieces than this are bounded from below a little loosely. */
+const MOST_IN_HEAP = 12;
+
+/** Columns: the slots of the first piece, of the second, and so on, then pairs, then heaps. */
+export function slotModel(
+  problem: ArrangeProblem,
+  slots: readonly (readonly Slot[])[],
+): ModelData & { readonly numSlots: number } {
+  const first: number[] = [];
+  let numSlots = 0;
+  for (const list of slots) {
+    first.push(numSlots);
+    numSlots += list.length;
+  }
+  const columnOf = (piece: number, slot: number) => (first[piece] as number) + slot;
+  const clashes = slotClashes(problem, slots);
+  const costs = slots.flat().map(({ conflicts }) => conflicts);
+  const rows: Row[] = slots.map((list, piece) => ({
+    terms: list.map((_, slot) => [columnOf(piece, slot), 1]),
+    lower: 1,
+    upper: 1,
+  }));
+  for (const ground of sharedGrounds(slots, clashes)) {
+    const terms = ground.map(({ piece, slot }) => [columnOf(piece, slot), 1] as const);
+    rows.push({ terms, lower: -Infinity, upper: 1 });
+  }
+  const pairs = new Map<string, number>();
+  for (let a = 0; a < slots.length; a += 1) {
+    for (let b = a + 1; b < slots.length; b += 1) {
+      const addRows = (groups: readonly Crossing[], excuse: readonly [number, number][]) => {
+        for (const { left, right } of groups) {
+          const terms = [
+            ...left.map((slot) => [columnOf(a, slot), 1] as const),
+            ...right.map((slot) => [columnOf(b, slot), 1] as const),
+          ];
+          rows.push({ terms: [...terms, ...excuse], lower: -Infinity, upper: 1 });
+        }
+      };
+      addRows(crossings(slots, clashes, [a, b], "over"), []);
+      const near = crossings(slots, clashes, [a, b], "near");
+      if (near.length === 0) continue;
+      const pair = costs.push(1) - 1;
+      pairs.set(`${a} ${b}`, pair);
+      addRows(near, [[pair, -1]]);
+    }
+  }
+  const numWhole = costs.length;
+  for (const { pieces, heaps } of heapedGroups(slots, clashes)) {
+    const own = pieces.flatMap((a) => pieces.flatMap((b) => pairs.get(`${a} ${b}`) ?? []));
+    const heapColumns = heaps.map((heap) => {
+      const column = costs.push(0) - 1;
+      const terms = heap.map(({ piece, slot }) => [columnOf(piece, slot), -1] as const);
+      // n in a heap meet n (n - 1) / 2 times, which is at least k n - k (k + 1) / 2 for every k.
+      for (let k = 1; k < Math.min(pieces.length, MOST_IN_HEAP); k += 1) {
+        rows.push({
+          terms: [[column, 1], ...terms.map(([at]) => [at, -k] as const)],
+          lower: (-k * (k + 1)) / 2,
+          upper: Infinity,
+        });
+      }
+      return column;
+    });
+    rows.push({
+      terms: [
+        ...own.map((column) => [column, 1] as const),
+        ...heapColumns.map((column) => [column, -1] as const),
+      ],
+      lower: 0,
+      upper: Infinity,
+    });
+  }
+  return { ...assembled(rows, costs, numWhole), numSlots };
+}
+
+interface Crossing {
+  readonly left: readonly number[];
+  readonly right: readonly number[];
+}
+
+/**
+ * Groups such that every slot on the left clashes with every one on the right, all clashes of
+ * that sort covered: one row a group is both shorter and tighter than one for each clash.
+ */
+function crossings(
+  slots: readonly (readonly Slot[])[],
+  { between }: SlotClashes,
+  [a, b]: readonly [number, number],
+  sort: Clash,
+): readonly Crossing[] {
+  const clashing = (slots[a] ?? []).map(
+    (_, here) =>
+      new Set(
+        (slots[b] ?? []).flatMap((__, there) =>
+          between(a, here, b, there) === sort ? [there] : [],
+        ),
+      ),
+  );
+  const groups = new Map<string, Crossing>();
+  for (const these of clashing) {
+    const key = [...these].join();
+    if (these.size === 0 || groups.has(key)) continue;
+    const alike = clashing.flatMap((those, index) =>
+      [...these].every((slot) => those.has(slot)) ? [index] : [],
+    );
+    groups.set(key, { left: alike, right: [...these] });
+  }
+  return [...groups.values()];
+}
+
+function assembled(rows: readonly Row[], costs: readonly number[], numWhole: number): ModelData {
+  const starts = [0];
+  const indices: number[] = [];
+  const values: number[] = [];
+  for (const { terms } of rows) {
+    indices.push(...terms.map(([column]) => column));
+    values.push(...terms.map(([, factor]) => factor));
+    starts.push(indices.length);
+  }
+  const numCols = costs.length;
+  return {
+    numCols,
+    numRows: rows.length,
+    colCost: Float64Array.from(costs),
+    colLower: new Float64Array(numCols),
+    colUpper: Float64Array.from(costs, (_, column) => (column < numWhole ? 1 : Infinity)),
+    rowLower: Float64Array.from(rows, ({ lower }) => lower),
+    rowUpper: Float64Array.from(rows, ({ upper }) => upper),
+    matrix: {
+      format: "csr",
+      numRows: rows.length,
+      numCols,
+      starts: Int32Array.from(starts),
+      indices: Int32Array.from(indices),
+      values: Float64Array.from(values),
+    },
+    // 1: whole numbers; what heaps count follows from those.
+    integrality: Int32Array.from(costs, (_, column) => (column < numWhole ? 1 : 0)),
+  };
+}
