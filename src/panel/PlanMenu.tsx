@@ -27,6 +27,7 @@ export function PlanMenu({ samples }: PlanMenuProps) {
       <MenuItem onPick={newPlan}>New</MenuItem>
       <MenuItem onPick={() => void openPlanFile()}>Open a file ...</MenuItem>
       <MenuItem onPick={() => void savePlanFile()}>Save file</MenuItem>
+      <MenuItem onPick={() => void savePlanFile("new file")}>Save as another file ...</MenuItem>
       <MenuItem onPick={() => viewNow().ask({ kind: "files" })}>Files for others ...</MenuItem>
       <MenuItem onPick={() => viewNow().ask({ kind: "kept-plans" })}>Kept plans ...</MenuItem>
       <p className="menu-heading">Open a sample</p>

@@ -84,8 +84,8 @@ async function readPlanFile(file: File): Promise<Read<OpenedPlan>> {
   });
 }
 
-/** Saves to the plan's own file where the browser can, else as a download. */
-export async function savePlanFile(): Promise<void> {
+/** Saves to the plan's own file where the browser can, else as a download; a "new file" is asked for anew. */
+export async function savePlanFile(place: "own file" | "new file" = "own file"): Promise<void> {
   const { plan, layoutId } = usePlanStore.getState();
   const written = validText(plan);
   if (!written.ok) {
@@ -102,7 +102,8 @@ export async function savePlanFile(): Promise<void> {
   }
   const blob = new Blob([written.text], { type: JSON_TYPE });
   const fileName = planFileName(plan, layoutOf(plan, layoutId), new Date());
-  const { handle, isChanged } = await ownFile(plan);
+  const { handle, isChanged } =
+    place === "new file" ? { handle: null, isChanged: false } : await ownFile(plan);
   const options = {
     id: "wideberth-plan",
     fileName,

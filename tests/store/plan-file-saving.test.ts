@@ -36,6 +36,24 @@ describe("saving to a file", () => {
     expect(place.text).toContain("Second save");
   });
 
+  test("saving as another file asks for a place, and that file is the plan's own from then on", async () => {
+    const places = [new FakeFile("first.json"), new FakeFile("second.json")];
+    let asked = 0;
+    dialogs.fileSave.mockImplementation((blob, _options, handle) => {
+      if (handle) return handle.write(blob);
+      asked += 1;
+      return places[asked - 1]?.write(blob);
+    });
+    await tab.file.savePlanFile();
+    await tab.file.savePlanFile("new file");
+    expect(asked).toBe(2);
+    tab.retitle("Only in the second");
+    await tab.file.savePlanFile();
+    expect(asked).toBe(2);
+    expect(places[0]?.text).not.toContain("Only in the second");
+    expect(places[1]?.text).toContain("Only in the second");
+  });
+
   test("a file changed by somebody else since is not written over", async () => {
     const place = new FakeFile("kept.json");
     const elsewhere = new FakeFile("mine.json");
