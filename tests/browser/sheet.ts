@@ -20,7 +20,8 @@ const SHEET = ".sheet[data-view]";
 export async function openSample(page: Page, url: string): Promise<void> {
   await page.goto(url);
   await page.locator(SHEET).waitFor();
-  await page.locator(".finding").first().waitFor();
+  // On a phone the list lies in a drawer: it is there, though not in sight.
+  await page.locator(".finding").first().waitFor({ state: "attached" });
 }
 
 /** The view once it rests: a plan just opened is drawn first and fitted a moment later. */
