@@ -1,8 +1,8 @@
-import { Suspense, lazy, memo, useId, useState } from "react";
+import { Suspense, lazy, memo, useState } from "react";
 import type { Severity } from "../core/checks/finding.ts";
-import { acceptFinding } from "../core/edits/accept-finding.ts";
+import { AcceptForm } from "./AcceptForm.tsx";
 import { viewNow } from "./view-state.ts";
-import { commit, planNow } from "./plan-actions.ts";
+import { planNow } from "./plan-actions.ts";
 
 // Tries many dates: only when they are asked for.
 const StaggerOffers = lazy(async () => {
@@ -93,7 +93,14 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
         </Suspense>
       )}
       {isAccepting && (
-        <AcceptForm id={id} requiredM={props.requiredM} onDone={() => setAccepting(false)} />
+        <AcceptForm
+          findingId={id}
+          requiredM={props.requiredM}
+          className="accept-form"
+          label="Why this is acceptable"
+          submitLabel="Accept"
+          onCancel={() => setAccepting(false)}
+        />
       )}
     </li>
   );
@@ -111,57 +118,5 @@ function FiguresLink({ standId, title }: { readonly standId: string; readonly ti
     <button type="button" className="link" aria-label={`Figures: ${title}`} onClick={open}>
       Figures
     </button>
-  );
-}
-
-interface AcceptFormProps {
-  readonly id: string;
-  readonly requiredM: number | null;
-  readonly onDone: () => void;
-}
-
-/** Living with a finding takes a reason, kept in the plan. */
-function AcceptForm({ id, requiredM, onDone }: AcceptFormProps) {
-  const fieldId = useId();
-  const [reason, setReason] = useState("");
-  const [isMissing, setMissing] = useState(false);
-  const accept = () => {
-    if (reason.trim() === "") {
-      setMissing(true);
-      return;
-    }
-    commit(acceptFinding(id, requiredM, reason.trim()));
-    document.getElementById("findings-heading")?.focus();
-  };
-  return (
-    <form
-      className="accept-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        accept();
-      }}
-    >
-      <label htmlFor={fieldId}>Why this is acceptable</label>
-      <input
-        id={fieldId}
-        type="text"
-        maxLength={400}
-        value={reason}
-        aria-invalid={isMissing || undefined}
-        aria-describedby={isMissing ? `${fieldId}-reason` : undefined}
-        onChange={(event) => setReason(event.target.value)}
-      />
-      {isMissing && (
-        <p className="field-reason" id={`${fieldId}-reason`} role="alert">
-          Type a reason: next year nobody remembers it
-        </p>
-      )}
-      <p className="finding-actions">
-        <button type="submit">Accept</button>
-        <button type="button" className="quiet" onClick={onDone}>
-          Cancel
-        </button>
-      </p>
-    </form>
   );
 }

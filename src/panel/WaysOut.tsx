@@ -3,7 +3,7 @@ import type { Remedy } from "../core/arrange/remedy.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { commit, planNow } from "./plan-actions.ts";
 import { type ShownRemedy, effectWords, remediesNow } from "./remedies-now.ts";
-import { WaysOutAccept } from "./WaysOutAccept.tsx";
+import { AcceptForm } from "./AcceptForm.tsx";
 
 interface WaysOutProps {
   readonly findingId: string;
@@ -24,16 +24,10 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
     [plan, layoutId, findingId],
   );
   useEffect(() => () => planNow().cancelPreview(), []);
-  useEffect(() => {
-    if (tried === null) return;
-    const putBack = (event: KeyboardEvent) => {
-      if (event.key !== "Escape") return;
-      planNow().cancelPreview();
-      setTried(null);
-    };
-    window.addEventListener("keydown", putBack);
-    return () => window.removeEventListener("keydown", putBack);
-  }, [tried]);
+  useEscape(tried !== null, () => {
+    planNow().cancelPreview();
+    setTried(null);
+  });
   const tryOut = (remedy: Remedy) => {
     if (tried === remedy.title) {
       planNow().cancelPreview();
@@ -85,10 +79,29 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
         ))}
       </ul>
       {title !== null && (
-        <WaysOutAccept findingId={findingId} requiredM={requiredM} onDone={onClose} />
+        <AcceptForm
+          findingId={findingId}
+          requiredM={requiredM}
+          className="way-out"
+          label="Or accept it, because"
+          submitLabel="Accept with this reason"
+          onAccepted={onClose}
+        />
       )}
     </section>
   );
+}
+
+/** Calls back on Escape while something is on trial. */
+function useEscape(isOnTrial: boolean, onEscape: () => void): void {
+  useEffect(() => {
+    if (!isOnTrial) return;
+    const listen = (event: KeyboardEvent) => {
+      if (event.key === "Escape") onEscape();
+    };
+    window.addEventListener("keydown", listen);
+    return () => window.removeEventListener("keydown", listen);
+  }, [isOnTrial, onEscape]);
 }
 
 interface WayOutProps {

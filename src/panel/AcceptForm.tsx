@@ -3,14 +3,20 @@ import { acceptFinding } from "../core/edits/accept-finding.ts";
 import { onFormSubmit } from "./form-submit.ts";
 import { commit } from "./plan-actions.ts";
 
-interface WaysOutAcceptProps {
+interface AcceptFormProps {
   readonly findingId: string;
   readonly requiredM: number | null;
-  readonly onDone: () => void;
+  readonly className: string;
+  readonly label: string;
+  readonly submitLabel: string;
+  /** Called once the finding is accepted. */
+  readonly onAccepted?: () => void;
+  /** Left out where there is nothing to cancel. */
+  readonly onCancel?: () => void;
 }
 
-/** The last way out: living with it, for a reason that is kept in the plan. */
-export function WaysOutAccept({ findingId, requiredM, onDone }: WaysOutAcceptProps) {
+/** Living with a finding takes a reason, kept in the plan. */
+export function AcceptForm(props: AcceptFormProps) {
   const fieldId = useId();
   const [reason, setReason] = useState("");
   const [isMissing, setMissing] = useState(false);
@@ -19,13 +25,13 @@ export function WaysOutAccept({ findingId, requiredM, onDone }: WaysOutAcceptPro
       setMissing(true);
       return;
     }
-    commit(acceptFinding(findingId, requiredM, reason.trim()));
-    onDone();
+    commit(acceptFinding(props.findingId, props.requiredM, reason.trim()));
+    props.onAccepted?.();
     document.getElementById("findings-heading")?.focus();
   };
   return (
-    <form className="way-out" noValidate onSubmit={onFormSubmit(accept)}>
-      <label htmlFor={fieldId}>Or accept it, because</label>
+    <form className={props.className} noValidate onSubmit={onFormSubmit(accept)}>
+      <label htmlFor={fieldId}>{props.label}</label>
       <input
         id={fieldId}
         type="text"
@@ -41,7 +47,12 @@ export function WaysOutAccept({ findingId, requiredM, onDone }: WaysOutAcceptPro
         </p>
       )}
       <p className="finding-actions">
-        <button type="submit">Accept with this reason</button>
+        <button type="submit">{props.submitLabel}</button>
+        {props.onCancel && (
+          <button type="button" className="quiet" onClick={props.onCancel}>
+            Cancel
+          </button>
+        )}
       </p>
     </form>
   );
