@@ -69,6 +69,16 @@ function paint(brush: Brush, item: SurroundingItem, look: BloomLook): void {
       fill(brush, colours.sheet);
       stroke(brush, { colour: colours.clear, widthPx: 2.5 });
       return;
+    case "fence":
+      stroke(brush, { colour: colours.ink, widthPx: 1.25, dash: [6, 2] });
+      return;
+    case "tree":
+      fill(brush, colours.sheet);
+      stroke(brush, { colour: colours.clear, widthPx: 1.5, dash: [3, 2] });
+      return;
+    case "slope":
+      stroke(brush, { colour: colours.inkSoft, widthPx: 1, dash: [10, 4] });
+      return;
     case "other":
       stroke(brush, { colour: colours.inkSoft, widthPx: 1, dash: [1.5, 3.5] });
       return;

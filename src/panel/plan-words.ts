@@ -30,9 +30,12 @@ export const floweringWords: Readonly<Record<Flowering, string>> = {
 export const surroundingWords: Readonly<Record<Surrounding["what"], string>> = {
   pollen: "pollen source",
   hedge: "hedge",
+  fence: "fence",
+  tree: "tree",
   building: "building",
   water: "water",
   path: "path",
+  slope: "slope",
   other: "other",
 };
 

@@ -142,19 +142,48 @@ function surroundings(ids: readonly string[]): fc.Arbitrary<readonly Surrounding
       {
         id: fc.constant(surroundingId),
         label: text,
-        what: fc.constantFrom("pollen" as const, "hedge" as const, "building" as const),
+        what: fc.constantFrom("pollen" as const, "hedge" as const, "tree" as const),
         outline: fc.oneof(area, point),
         kind: fc.constant("beet"),
         varietyName: text,
         flowering,
         bloom: dayWindow,
         cover,
+        locked: fc.boolean(),
         note: text,
       },
       ["id", "label", "what", "outline", "kind", "flowering", "cover"],
     );
   return fc.tuple(...ids.map(each));
 }
+
+const earlierCrops: fc.Arbitrary<Plan["earlierCrops"]> = fc.uniqueArray(
+  optional(
+    {
+      id,
+      outline: area,
+      kind: fc.constantFrom("tomato", "beet"),
+      varietyName: text,
+      year: fc.integer({ min: 1900, max: 2200 }),
+      note: text,
+    },
+    ["id", "outline", "kind", "year"],
+  ),
+  { maxLength: 3, selector: (crop) => crop.id },
+);
+
+const picture: fc.Arbitrary<Plan["picture"]> = fc.record({
+  name: text,
+  data: fc.base64String({ minLength: 4, maxLength: 40 }),
+  mediaType: fc.constantFrom("image/jpeg" as const, "image/png" as const),
+  widthPx: fc.integer({ min: 1, max: 2000 }),
+  heightPx: fc.integer({ min: 1, max: 2000 }),
+  x: number(-50, 50),
+  y: number(-50, 50),
+  metresPerPixel: number(0.001, 1),
+  turnDeg: number(-180, 180),
+  opacity: number(0, 1),
+});
 
 const ids = (most: number) => fc.uniqueArray(id, { minLength: 1, maxLength: most });
 
@@ -172,7 +201,13 @@ function layout(
       id: fc.constant(layoutId),
       name: text,
       beds: fc.tuple(
-        ...bedIds.map((bedId) => fc.record({ id: fc.constant(bedId), code: text, outline: area })),
+        ...bedIds.map((bedId) =>
+          optional({ id: fc.constant(bedId), code: text, outline: area, locked: fc.boolean() }, [
+            "id",
+            "code",
+            "outline",
+          ]),
+        ),
       ),
       plantings: plantings(plantingIds, bedIds, varietyIds),
     });
@@ -190,7 +225,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
     optional(
       {
         format: fc.constant("wideberth-plan" as const),
-        version: fc.constant(1 as const),
+        version: fc.constant(2 as const),
         id,
         title: text,
         units: fc.constantFrom("m" as const, "ft" as const),
@@ -210,6 +245,8 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
         ownKinds: fc.uniqueArray(ownKind, { maxLength: 3, selector: (kind) => kind.id }),
         varieties: varieties(varietyIds),
         surroundings: surroundings(around),
+        earlierCrops,
+        picture,
         layouts: fc.tuple(...layoutIds.map((layoutId) => layout(layoutId, varietyIds, around))),
         chosenLayout: fc.constantFrom(...layoutIds),
         accepted: fc.array(
@@ -234,6 +271,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
         "varieties",
         "surroundings",
         "layouts",
+        "earlierCrops",
         "accepted",
       ],
     ),

@@ -140,7 +140,17 @@ export const featureSchema = z.looseObject(
 );
 
 /** What a feature written by Wideberth may be beside a planting or a pollen source. */
-export const groundRoles = ["bed", "hedge", "building", "water", "path", "other"] as const;
+export const groundRoles = [
+  "bed",
+  "hedge",
+  "fence",
+  "tree",
+  "building",
+  "water",
+  "path",
+  "slope",
+  "other",
+] as const;
 
 /** Ground on which nothing flowers: no kind is asked for. */
 export const groundSchema = z.looseObject(

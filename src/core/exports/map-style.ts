@@ -10,9 +10,12 @@ export type StyleName =
   | "pollen"
   | "point"
   | "hedge"
+  | "fence"
+  | "tree"
   | "building"
   | "water"
   | "path"
+  | "slope"
   | "other"
   | "site"
   | "measure"
@@ -43,9 +46,12 @@ export const styles: Readonly<Record<StyleName, Style>> = {
   bed: { pen: { widthMm: 0.25 }, words: "bed" },
   site: { pen: { widthMm: 0.25, dashMm: [4, 1, 1, 1] }, words: "edge of the site" },
   hedge: { pen: { widthMm: 0.9, dashMm: [0.5, 0.5] }, words: "hedge" },
+  fence: { pen: { widthMm: 0.3, dashMm: [1.6, 0.5] }, words: "fence" },
+  tree: { pen: { widthMm: 0.3, dashMm: [0.8, 0.5] }, words: "tree" },
   building: { pen: { widthMm: 0.8 }, words: "building" },
   water: { pen: { widthMm: 0.3, dashMm: [3, 0.7, 0.7, 0.7, 0.7, 0.7] }, words: "water" },
   path: { pen: { widthMm: 0.2, dashMm: [2.5, 1.2] }, words: "path" },
+  slope: { pen: { widthMm: 0.2, dashMm: [4, 1.5] }, words: "slope, as its note says" },
   other: { pen: { widthMm: 0.25, dashMm: [0.4, 0.8] }, words: "other surroundings" },
 };
 

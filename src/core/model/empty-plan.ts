@@ -1,11 +1,11 @@
 import { dayFromCivil } from "./day.ts";
-import type { Plan } from "./plan.ts";
+import { PLAN_VERSION, type Plan } from "./plan.ts";
 
 /** A plan with nothing in it but one empty layout, for a season of one calendar year. */
 export function emptyPlan(id: string, year: number): Plan {
   return {
     format: "wideberth-plan",
-    version: 1,
+    version: PLAN_VERSION,
     id,
     title: "New plan",
     units: "m",
@@ -19,6 +19,7 @@ export function emptyPlan(id: string, year: number): Plan {
     ownKinds: [],
     varieties: [],
     surroundings: [],
+    earlierCrops: [],
     layouts: [{ id: "layout-1", name: "Layout 1", beds: [], plantings: [] }],
     accepted: [],
   };

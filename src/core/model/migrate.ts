@@ -3,10 +3,14 @@ import { PLAN_VERSION } from "./plan.ts";
 type RawPlan = Readonly<Record<string, unknown>>;
 
 /**
- * One step per version: `steps[n]` turns a version n document into version n + 1. Version 1 is
- * the first, so there is no step yet.
+ * One step per version: `steps[n]` turns a version n document into version n + 1.
+ *
+ * Version 2 added locked beds and surroundings, fences, trees and slopes, earlier crops and the
+ * picture under the drawing. All are new or optional, so only the number changes.
  */
-const steps: Readonly<Record<number, (raw: RawPlan) => RawPlan>> = {};
+const steps: Readonly<Record<number, (raw: RawPlan) => RawPlan>> = {
+  1: (raw) => ({ ...raw, version: 2 }),
+};
 
 /** Brings an older document to the present version. `version` must be 1 to PLAN_VERSION. */
 export function migrate(raw: RawPlan, version: number): RawPlan {

@@ -34,6 +34,12 @@ export function planProblems(
     }
     checkOutline(item.outline, object, add);
   });
+  requireDistinct("earlierCrops", plan.earlierCrops, add);
+  plan.earlierCrops.forEach((crop, index) => {
+    const object = place("earlierCrops", index, `${crop.kind} ${crop.year}`);
+    if (!isKnown(crop.kind)) add(object, "kind", shown(crop.kind), "a known kind");
+    checkOutline(crop.outline, object, add);
+  });
   if (plan.site.outline) checkOutline(plan.site.outline, "site", add);
   if (
     plan.chosenLayout !== undefined &&
@@ -92,7 +98,7 @@ function checkLayout(
 
 function requireDistinct(
   list: string,
-  items: readonly { id: string; name: string }[],
+  items: readonly { readonly id: string; readonly name?: string | undefined }[],
   add: Add,
 ): void {
   const seen = new Map<string, number>();
@@ -101,7 +107,7 @@ function requireDistinct(
     if (earlier === undefined) seen.set(item.id, index);
     else {
       add(
-        place(list, index, item.name),
+        place(list, index, item.name ?? item.id),
         "id",
         shown(item.id),
         `an id of its own (${list}[${earlier}] has it already)`,

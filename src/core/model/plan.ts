@@ -5,6 +5,7 @@
  * Turns are degrees clockwise from the sheet's up direction. Unknown fields are kept.
  */
 import { z } from "zod";
+import { earlierCrop, picture } from "./ground-schema.ts";
 import {
   LIMITS,
   count,
@@ -22,13 +23,25 @@ import {
 import { anyShape, area, type point, polygon, type rectangle } from "./shape-schema.ts";
 
 export const PLAN_FORMAT = "wideberth-plan";
-export const PLAN_VERSION = 1;
+export const PLAN_VERSION = 2;
 
 export const levels = ["home", "sale", "stock"] as const;
 export const purposes = ["seed", "food", "other"] as const;
 export const covers = ["none", "cage", "bags", "hand"] as const;
 /** `yes`: will flower; `cut`: cut or mown before bloom; `first-year`: a biennial's first season. */
 export const flowerings = ["yes", "cut", "first-year"] as const;
+/** What stands or lies around the beds; `pollen` is a source, the others are ground for the eye. */
+export const surroundingSorts = [
+  "pollen",
+  "hedge",
+  "fence",
+  "tree",
+  "building",
+  "water",
+  "path",
+  "slope",
+  "other",
+] as const;
 
 /** Ways to count daily heat; see core/calendar/degree-days.ts. */
 export const heatMethods = [
@@ -125,6 +138,8 @@ const bed = record({
   id,
   code: name,
   outline: area,
+  /** Is not moved, resized or deleted. */
+  locked: z.boolean().optional(),
   note: note.optional(),
 });
 
@@ -161,7 +176,7 @@ const planting = record({
   lot: name.optional(),
   /** Two lots of one variety that must not mix. */
   keepApart: z.boolean().optional(),
-  /** Stays where it is when plantings are arranged. */
+  /** Is not moved, resized or deleted, by hand or by the arranger. */
   locked: z.boolean().optional(),
   note: note.optional(),
 });
@@ -169,7 +184,7 @@ const planting = record({
 const surrounding = record({
   id,
   label: name,
-  what: z.enum(["pollen", "hedge", "building", "water", "path", "other"]),
+  what: z.enum(surroundingSorts),
   outline: anyShape,
   /** For pollen sources: the kind that flowers there. */
   kind: id.optional(),
@@ -177,6 +192,8 @@ const surrounding = record({
   flowering: flowering.default("yes"),
   bloom: dayWindow.optional(),
   cover: z.enum(covers).default("none"),
+  /** Is not moved, resized or deleted. */
+  locked: z.boolean().optional(),
   note: note.optional(),
 });
 
@@ -227,6 +244,8 @@ export const planSchema = record({
   ownKinds: z.array(ownKind).max(LIMITS.kinds).default([]),
   varieties: z.array(variety).max(LIMITS.items),
   surroundings: z.array(surrounding).max(LIMITS.items).default([]),
+  earlierCrops: z.array(earlierCrop).max(LIMITS.items).default([]),
+  picture: picture.optional(),
   layouts: z.array(layout).min(1).max(100),
   chosenLayout: id.optional(),
   accepted: z.array(accepted).max(LIMITS.items).default([]),
@@ -245,6 +264,8 @@ export type StatedAdjustment = DeepReadonly<z.output<typeof statedAdjustment>>;
 export type OwnKind = DeepReadonly<z.output<typeof ownKind>>;
 export type Variety = DeepReadonly<z.output<typeof variety>>;
 export type Surrounding = DeepReadonly<z.output<typeof surrounding>>;
+export type EarlierCrop = DeepReadonly<z.output<typeof earlierCrop>>;
+export type Picture = DeepReadonly<z.output<typeof picture>>;
 export type RectangleShape = DeepReadonly<z.output<typeof rectangle>>;
 export type PolygonShape = DeepReadonly<z.output<typeof polygon>>;
 export type PointShape = DeepReadonly<z.output<typeof point>>;
@@ -252,6 +273,7 @@ export type AreaShape = RectangleShape | PolygonShape;
 export type Shape = AreaShape | PointShape;
 export type Climate = DeepReadonly<z.output<typeof climate>>;
 export type HeatMethod = (typeof heatMethods)[number];
+export type SurroundingSort = (typeof surroundingSorts)[number];
 export type Cover = (typeof covers)[number];
 export type Purpose = (typeof purposes)[number];
 export type Flowering = (typeof flowerings)[number];

@@ -11,6 +11,8 @@ export const LIMITS = {
   items: 20_000,
   kinds: 500,
   adjustments: 20,
+  /** Characters of a picture's base64: about 3 MB of file. */
+  pictureText: 4_000_000,
 } as const;
 
 /**

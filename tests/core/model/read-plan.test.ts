@@ -10,6 +10,22 @@ import {
 } from "./small-garden.ts";
 
 const BED = ["layouts", 0, "beds", 0] as const;
+const EARLIER = {
+  id: "e1",
+  kind: "beet",
+  year: 2025,
+  outline: { shape: "rectangle", x: 2, y: 5, widthM: 1, lengthM: 2, turnDeg: 0 },
+};
+const PICTURE = {
+  name: "sketch.png",
+  data: "iVBORw0KGgo=",
+  mediaType: "image/png",
+  widthPx: 10,
+  heightPx: 10,
+  x: 0,
+  y: 0,
+  metresPerPixel: 0.1,
+};
 const PLANTING = ["layouts", 0, "plantings", 0] as const;
 const POLYGON_BED = ["layouts", 0, "beds", 1, "outline", "corners"] as const;
 
@@ -33,8 +49,8 @@ describe("a plan is refused with its place:", () => {
     [
       "a newer version",
       ["version"],
-      2,
-      "version: got 2, written by a newer Wideberth, expected at most 1",
+      3,
+      "version: got 3, written by a newer Wideberth, expected at most 2",
     ],
     ["a broken version", ["version"], "1", 'version: got "1", expected a whole number from 1'],
     ["version zero", ["version"], 0, "version: got 0, expected a whole number from 1"],
@@ -249,6 +265,24 @@ describe("a plan is refused with its place:", () => {
       ["surroundings", 1, "kind"],
       undefined,
       'surroundings[1] "Wild tomatoes on the heap", kind: got nothing, expected the kind that flowers there',
+    ],
+    [
+      "an earlier crop of an unknown kind",
+      ["earlierCrops"],
+      [{ ...EARLIER, kind: "triffid" }],
+      'earlierCrops[0] "triffid 2025", kind: got "triffid", expected a known kind',
+    ],
+    [
+      "two earlier crops of one id",
+      ["earlierCrops"],
+      [EARLIER, EARLIER],
+      "expected an id of its own (earlierCrops[0] has it already)",
+    ],
+    [
+      "a picture of a sort that is not kept",
+      ["picture"],
+      { ...PICTURE, mediaType: "image/svg+xml" },
+      "picture.mediaType",
     ],
     [
       "a variety that is not there",
