@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import type { UserConfig } from "vite";
 import { defineConfig } from "vitest/config";
+import { SITE_BUDGETS, chunkBudget } from "./.config/chunk-budget.ts";
 import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
 
 /** Absolute path of something in the repository: `root` is src/app, so nothing may stay relative. */
@@ -64,7 +65,7 @@ const commandLine: UserConfig = {
 
 export default defineConfig(({ isSsrBuild }) => ({
   root: inRepository("src/app"),
-  plugins: [react(), offlineSite()],
+  plugins: [react(), chunkBudget(SITE_BUDGETS), offlineSite()],
   // Sample plans outside the root are imported with `?raw`.
   server: { fs: { allow: [inRepository(".")] } },
   worker: { format: "es" },
@@ -77,7 +78,12 @@ export default defineConfig(({ isSsrBuild }) => ({
         test: {
           name: "unit",
           include: ["tests/**/*.test.ts"],
-          exclude: ["tests/browser/**", "tests/architecture/**", "tests/soak/**"],
+          exclude: [
+            "tests/browser/**",
+            "tests/architecture/**",
+            "tests/soak/**",
+            "tests/postgis/**",
+          ],
           // Property tests take their time on a busy machine.
           testTimeout: 30_000,
         },
@@ -113,11 +119,23 @@ export default defineConfig(({ isSsrBuild }) => ({
         },
       },
       {
+        // Against a PostgreSQL with PostGIS that .config/postgis.mjs starts. `npm run postgis`.
+        extends: true,
+        test: {
+          name: "postgis",
+          include: ["tests/postgis/**/*.test.ts"],
+          testTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+      {
         // Budgets: tests that time one thing against another in one run. `npm run bench`.
         extends: true,
         test: {
           name: "bench",
           include: ["tests/bench/**/*.bench.ts"],
+          globalSetup: inRepository(".config/serve-built-site.ts"),
+          hookTimeout: 60_000,
           testTimeout: 300_000,
           fileParallelism: false,
         },

@@ -11,7 +11,7 @@ const programs = {
 /** Finds or installs each of these programs and says where it is; false when one stays missing. */
 export function installPrograms(names) {
   const missing = names.filter((name) => !programs[name].find());
-  if (missing.length > 0) installPackages(missing.map((name) => programs[name].package));
+  if (missing.length > 0) aptInstall(missing.map((name) => programs[name].package));
   for (const name of names) {
     const path = programs[name].find();
     console.log(path ? `${name}: ${path}` : `${name}: missing. ${howToInstall(name)}`);
@@ -24,7 +24,8 @@ function howToInstall(name) {
   return name === "chromium" ? `${byHand}, or set WIDEBERTH_CHROMIUM to a Chromium.` : `${byHand}.`;
 }
 
-function installPackages(packages) {
+/** Installs Debian packages where that can be done; says what went wrong. */
+export function aptInstall(packages) {
   if (!findProgram("apt-get")) return;
   console.log(`Installing ${packages.join(", ")} with apt-get ...`);
   if (aptGet("update")) aptGet("install", "-y", ...packages);

@@ -11,10 +11,13 @@ import { HatchPatterns } from "../panel/HatchSwatch.tsx";
 import { Header } from "../panel/Header.tsx";
 import { Notices } from "../panel/Notices.tsx";
 import { Particulars } from "../panel/Particulars.tsx";
+import { PictureRegion } from "../panel/PictureRegion.tsx";
 import { RegionBoundary } from "../panel/RegionBoundary.tsx";
 import { SeedList } from "../panel/SeedList.tsx";
+import { HiddenLine } from "../panel/ShowMenu.tsx";
 import { Tables } from "../panel/Tables.tsx";
 import { ToolBar } from "../panel/ToolBar.tsx";
+import { ViewBar } from "../panel/ViewBar.tsx";
 import { ViewTabs } from "../panel/ViewTabs.tsx";
 import { useShownPlan } from "../panel/use-shown-plan.ts";
 import { useViewState, viewNow } from "../panel/view-state.ts";
@@ -50,6 +53,7 @@ export function App() {
       <main className="main-column" id="main" tabIndex={-1}>
         <div className="main-bar">
           <ViewTabs />
+          <ViewBar />
           <ToolBar />
         </div>
         <div className="main-view">
@@ -58,6 +62,7 @@ export function App() {
             <RegionBoundary name="The sheet">
               <Sheet />
               <ClearGroundLine />
+              <HiddenLine />
               <FirstSteps />
             </RegionBoundary>
           </div>
@@ -88,6 +93,7 @@ export function App() {
         </div>
         <div className="drawer" data-region="particulars">
           <RegionBoundary name="The particulars">
+            <PictureRegion />
             <Particulars />
           </RegionBoundary>
         </div>

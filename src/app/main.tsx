@@ -17,6 +17,7 @@ import "./season.css";
 import "./tables.css";
 import "./kept.css";
 import "./figures.css";
+import "./commands.css";
 import "./narrow.css";
 
 listenForFaults(window);

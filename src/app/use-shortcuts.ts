@@ -1,42 +1,25 @@
 import { useEffect } from "react";
+import { runCommand } from "../panel/command.ts";
 import { usePreferences } from "../panel/preferences.ts";
-import { type Command, commandOf } from "../panel/shortcuts.ts";
-import { planNow } from "../panel/plan-actions.ts";
+import { commandOf } from "../panel/shortcuts.ts";
 import { viewNow } from "../panel/view-state.ts";
-import { savePlanFile } from "../store/plan-file.ts";
+import { TYPED_INTO } from "./typed-into.ts";
+import { useClipboard } from "./use-clipboard.ts";
 
-/** Fields where letters are text. Boxes, sliders and buttons let letters through. */
-const TYPED_INTO = 'textarea, select, input:not([type="checkbox"], [type="radio"], [type="range"])';
 /** Of those, the ones whose text is being changed at the moment. */
 const BEING_CHANGED =
   'textarea:not([data-draft="none"]), input:is([type="text"], [type="search"]):not([data-draft="none"])';
+/** The field that finds things in the plan: asked for once more, finding is the browser's. */
+const FINDING = ".find-field";
+/** Where the menu key asks for our menu; elsewhere it is the browser's. */
+const HAS_MENU = ".sheet, .object-table *, .particulars *";
 
-function run(command: Command): void {
-  const plan = planNow();
-  const view = viewNow();
-  switch (command.kind) {
-    case "undo":
-      return plan.undo();
-    case "redo":
-      return plan.redo();
-    case "save":
-      void savePlanFile();
-      return;
-    case "keys":
-      return view.ask({ kind: "keys" });
-    case "fit":
-      return plan.bringIntoView("all");
-    case "tool":
-      view.showSheet();
-      return plan.pickTool(command.tool);
-  }
-}
-
-/** The keys that work anywhere in the window. */
+/** The keys that work anywhere in the window, those of the clipboard among them. */
 export function useShortcuts(): void {
+  useClipboard();
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
-      if (event.defaultPrevented) return;
+      if (event.defaultPrevented || event.isComposing) return;
       const { target } = event;
       const command = commandOf(event, {
         isTyping: target instanceof Element && target.matches(TYPED_INTO),
@@ -45,10 +28,12 @@ export function useShortcuts(): void {
         hasLetterKeys: usePreferences.getState().hasLetterKeys,
       });
       if (command === null) return;
+      if (command.id === "menu" && !(target instanceof Element && target.matches(HAS_MENU))) return;
+      if (command.id === "find" && target instanceof Element && target.matches(FINDING)) return;
       event.preventDefault();
       // What is being typed counts before the plan is written to a file.
-      if (command.kind === "save" && target instanceof HTMLElement) target.blur();
-      run(command);
+      if (command.isEverywhere === true && target instanceof HTMLElement) target.blur();
+      runCommand(command);
     };
     window.addEventListener("keydown", press);
     return () => window.removeEventListener("keydown", press);

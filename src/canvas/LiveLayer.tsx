@@ -4,6 +4,7 @@ import type { Brush } from "./brush.ts";
 import { drawItems } from "./draw-items.ts";
 import { drawOldPlace, drawSelected } from "./draw-selection.ts";
 import { useLiveIds } from "./live-ids.ts";
+import { isHidden } from "./locks.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "./sheet-colours.ts";
 import { itemsOf } from "./sheet-items.ts";
@@ -16,6 +17,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
   const selection = usePlanStore((state) => state.selection);
   const book = usePlanStore((state) => state.book);
   const day = usePlanStore((state) => state.day);
+  const hidden = usePlanStore((state) => state.hidden);
   const live = useLiveIds();
   const draw = useCallback(
     (brush: Brush) => {
@@ -26,7 +28,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
         layoutOf(shown, layoutId),
         book,
         new Set([...live, ...selection]),
-      );
+      ).filter((item) => !isHidden(item, hidden));
       if (shown !== plan) {
         for (const item of itemsOf(plan, layoutOf(plan, layoutId), book, selected)) {
           drawOldPlace(brush, item);
@@ -36,13 +38,14 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
         brush,
         drawn.filter((item) => live.has(item.id)),
         day,
+        hidden,
       );
       drawSelected(
         brush,
         drawn.filter((item) => selected.has(item.id)),
       );
     },
-    [plan, shown, layoutId, selection, book, day, live],
+    [plan, shown, layoutId, selection, book, day, live, hidden],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }

@@ -4,6 +4,7 @@ import type { Finding } from "../core/checks/finding.ts";
 import type { CheckResult } from "../core/checks/run-checks.ts";
 import { type LengthUnit, formatLength } from "../core/model/length.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
+import type { HideableKind } from "../store/hideable-kinds.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
 import type { Brush } from "./brush.ts";
 import { drawClearGround } from "./draw-clear-ground.ts";
@@ -14,8 +15,10 @@ import { drawRing, drawRingWords } from "./draw-rings.ts";
 import { drawHandles, drawNamed } from "./draw-selection.ts";
 import { drawSketch } from "./draw-sketch.ts";
 import { boxAround, groundBoxes } from "./ground-boxes.ts";
-import { handleSizes, handlesOf, isCoarsePointer } from "./handles.ts";
+import { handleSizes, isCoarsePointer } from "./handles.ts";
+import { itemHandles } from "./item-handles.ts";
 import { useLiveIds } from "./live-ids.ts";
+import { isHidden } from "./locks.ts";
 import { type PairLine, heldPairs, pairLine } from "./pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "./sheet-colours.ts";
@@ -32,6 +35,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const selection = usePlanStore((state) => state.selection);
   const openFinding = usePlanStore((state) => state.openFinding);
   const tool = usePlanStore((state) => state.tool);
+  const hidden = usePlanStore((state) => state.hidden);
   const sketch = useSketch();
   const live = useLiveIds();
   const clear = useClearGround();
@@ -48,9 +52,10 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
         finding,
         hasHandles: tool === "select" && sketch.region === null,
         sketch,
+        hidden,
       });
     },
-    [plan, layoutId, result, selection, live, openFinding, tool, sketch, clear],
+    [plan, layoutId, result, selection, live, openFinding, tool, sketch, clear, hidden],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }
@@ -64,15 +69,17 @@ interface Overlay {
   readonly finding: Finding | undefined;
   readonly hasHandles: boolean;
   readonly sketch: Sketch;
+  readonly hidden: ReadonlySet<HideableKind>;
 }
 
 function drawOverlay(brush: Brush, overlay: Overlay): void {
-  const { plan, layout, result, selection, finding, sketch } = overlay;
+  const { plan, layout, result, selection, finding, sketch, hidden } = overlay;
   const { book } = usePlanStore.getState();
   const { colours } = brush;
   const selected = new Set(selection);
-  const items = itemsOf(plan, layout, book, selected);
-  const rings = shownRings(result, selection, plan.units, colours).map((ring) => ({
+  const items = itemsOf(plan, layout, book, selected).filter((item) => !isHidden(item, hidden));
+  const around = hidden.has("rings") ? [] : shownRings(result, selection, plan.units, colours);
+  const rings = around.map((ring) => ({
     ring,
     places: drawRing(brush, ring),
   }));
@@ -84,11 +91,14 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
       toneColour(colours, finding.severity),
     );
   }
-  const pairs = heldPairs(result, plan.units, overlay.live, sketch.isMoving);
+  const pairs = hidden.has("conflict lines")
+    ? []
+    : heldPairs(result, plan.units, overlay.live, sketch.isMoving);
   const [only] = items;
   if (only && items.length === 1 && overlay.hasHandles && !sketch.isMoving) {
     const sizes = handleSizes(isCoarsePointer());
-    drawHandles(brush, handlesOf(only.shape, brush.view, sizes), sizes);
+    const all = sheetItems(plan, layout, book);
+    drawHandles(brush, itemHandles(only, all, brush.view, sizes), sizes);
   }
   const lines = [...openFindingLine(finding, pairs, plan.units), ...pairs];
   const taken = [

@@ -1,15 +1,20 @@
 import { useEffect, useRef } from "react";
-import { Stage } from "react-konva/lib/ReactKonvaCore.js";
+import type { CheckResult } from "../core/checks/run-checks.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
 import { boundsOfIds, contentBounds } from "./content-bounds.ts";
+import { DraftBar } from "./DraftBar.tsx";
 import { listenToKeys } from "./key-input.ts";
 import { LiveLayer } from "./LiveLayer.tsx";
 import { OverlayLayer } from "./OverlayLayer.tsx";
+import { PictureLayer } from "./PictureLayer.tsx";
 import { listenToPointers } from "./pointer-input.ts";
+import { SheetStage } from "./SheetStage.tsx";
+import { SheetSwitches } from "./SheetSwitches.tsx";
 import { StaticLayer } from "./StaticLayer.tsx";
 import { useColours } from "./sheet-colours.ts";
 import { useSketch } from "./sketch-store.ts";
 import { tools } from "./tools/tool-list.ts";
+import { TypedFields } from "./TypedFields.tsx";
 import { listenToDrops } from "./variety-drop.ts";
 import { useView } from "./view-store.ts";
 import { listenToWheel } from "./wheel-input.ts";
@@ -52,13 +57,17 @@ export function Sheet() {
         data-view={JSON.stringify(view)}
         style={{ ...STYLE, background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
       >
-        <Stage width={widthPx} height={heightPx} style={{ pointerEvents: "none" }}>
+        <SheetStage>
+          <PictureLayer colours={colours} />
           <StaticLayer colours={colours} />
           <LiveLayer colours={colours} />
           <OverlayLayer colours={colours} />
-        </Stage>
+        </SheetStage>
       </div>
+      <DraftBar />
+      <SheetSwitches />
       <ZoomButtons />
+      <TypedFields />
     </>
   );
 }
@@ -106,14 +115,19 @@ function useViewRequests(hasSize: boolean): void {
   const request = usePlanStore((state) => state.viewRequest);
   useEffect(() => {
     if (!hasSize) return;
-    const { shown, layoutId } = usePlanStore.getState();
+    const { shown, layoutId, result } = usePlanStore.getState();
     const layout = layoutOf(shown, layoutId);
     const bounds =
       request.ids === "all"
         ? contentBounds(shown, layout)
-        : boundsOfIds(shown, layout, request.ids);
+        : boundsOfIds(shown, layout, request.ids, requiredOf(result, request.ids));
     if (bounds) useView.getState().fit(bounds);
   }, [request, hasSize]);
+}
+
+/** The longest isolation distance any of these plantings needs, metres. */
+function requiredOf({ standById }: CheckResult, ids: readonly string[]): number {
+  return Math.max(0, ...ids.map((id) => standById.get(id)?.requirement?.metres ?? 0));
 }
 
 function useInput(holder: Holder): void {

@@ -1,25 +1,31 @@
-import { useCallback } from "react";
+import { useCallback, useState } from "react";
 import type { CropBook } from "../core/crops/crop-book.ts";
 import type { DayNumber } from "../core/model/day.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
+import type { HideableKind } from "../store/hideable-kinds.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
 import type { Brush } from "./brush.ts";
-import { contentCorner } from "./content-bounds.ts";
+import { drawEarlierCrops } from "./draw-earlier-crops.ts";
 import { drawFarMarks } from "./draw-far-marks.ts";
 import { drawGrid, sheetGrid } from "./draw-grid.ts";
 import { drawItems } from "./draw-items.ts";
 import { drawRestingPairs } from "./draw-pairs.ts";
 import { drawSiteOutline } from "./draw-surroundings.ts";
 import { groundBoxes } from "./ground-boxes.ts";
+import { groundPicture } from "./ground-picture.ts";
 import { useLiveIds } from "./live-ids.ts";
 import { restingPairs } from "./pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "./sheet-colours.ts";
 import { outlineFor, sheetItems } from "./sheet-items.ts";
+import { useView } from "./view-store.ts";
 import { visibleBounds } from "./viewport.ts";
 
 /** Codes and labels may reach out of what they belong to. */
 const REACH_PX = 60;
+
+/** With no more objects than these, drawing them is as quick as moving a picture of them. */
+const FEW_OBJECTS = 250;
 
 /** Everything at rest: grid, site, surroundings, beds, plantings. Not drawn again during a drag. */
 export function StaticLayer({ colours }: { readonly colours: Colours }) {
@@ -28,11 +34,30 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const book = usePlanStore((state) => state.book);
   const day = usePlanStore((state) => state.day);
   const opened = usePlanStore((state) => state.openFinding);
+  const hidden = usePlanStore((state) => state.hidden);
   const live = useLiveIds();
+  const isMoving = useView((state) => state.isMoving);
+  const [paintPicture] = useState(groundPicture);
+  const layout = layoutOf(plan, layoutId);
+  const drawGround = useCallback(
+    (brush: Brush) => drawResting(brush, { plan, layout, book, day, live, opened, hidden }),
+    [plan, layout, book, day, live, opened, hidden],
+  );
+  const isPictured = isMoving && layout.plantings.length + layout.beds.length > FEW_OBJECTS;
   const draw = useCallback(
-    (brush: Brush) =>
-      drawResting(brush, { plan, layout: layoutOf(plan, layoutId), book, day, live, opened }),
-    [plan, layoutId, book, day, live, opened],
+    (brush: Brush) => {
+      if (plan.site.outline) drawSiteOutline(brush, outlineFor(plan.site.outline));
+      if (!hidden.has("grid")) {
+        drawGrid(brush, sheetGrid(brush.view.scale, plan.units), plan.units);
+      }
+      if (isPictured) paintPicture(brush, drawGround, performance.now());
+      else drawGround(brush);
+      if (hidden.has("surroundings")) return;
+      drawFarMarks(brush, plan, layout, book, () =>
+        groundBoxes(brush, sheetItems(plan, layout, book)),
+      );
+    },
+    [plan, layout, book, isPictured, paintPicture, drawGround, hidden],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }
@@ -44,19 +69,18 @@ interface Resting {
   readonly day: DayNumber | null;
   readonly live: ReadonlySet<string>;
   readonly opened: string | null;
+  readonly hidden: ReadonlySet<HideableKind>;
 }
 
 function drawResting(brush: Brush, resting: Resting): void {
-  const { plan, layout, book, day, live, opened } = resting;
-  const grid = sheetGrid(brush.view.scale, plan.units);
-  if (plan.site.outline) drawSiteOutline(brush, outlineFor(plan.site.outline));
-  drawGrid(brush, grid, contentCorner(plan, layout));
-  const all = sheetItems(plan, layout, book);
-  const items = all
+  const { plan, layout, book, day, live, opened, hidden } = resting;
+  const items = sheetItems(plan, layout, book)
     .within(visibleBounds(brush.view, brush, REACH_PX))
     .filter((item) => !live.has(item.id));
-  drawItems(brush, items, day);
+  drawItems(brush, items, day, hidden, () => {
+    if (!hidden.has("earlier crops")) drawEarlierCrops(brush, plan, book);
+  });
+  if (hidden.has("conflict lines")) return;
   const { result } = usePlanStore.getState();
-  drawFarMarks(brush, plan, layout, book, groundBoxes(brush, all));
   drawRestingPairs(brush, restingPairs(result, plan.units, live, opened));
 }

@@ -1,6 +1,5 @@
 /** How far what is drawn reaches. */
 import { type Bounds, growBounds, joinBounds } from "../core/geometry/bounds.ts";
-import type { Point } from "../core/geometry/point.ts";
 import type { Layout, Plan, Shape } from "../core/model/plan.ts";
 import { outlineFor } from "./sheet-items.ts";
 
@@ -8,8 +7,8 @@ import { outlineFor } from "./sheet-items.ts";
 const EMPTY: Bounds = { minX: -10, minY: -8, maxX: 10, maxY: 8 };
 /** Ground kept around what is brought into view, metres. */
 const AROUND_M = 1;
-/** Objects brought into view keep so much of their own size around them. */
-const AROUND_SHARE = 0.3;
+/** The ground an isolation distance reaches is shown up to so much, metres, or so many own sizes. */
+const REQUIRED_MOST = { metres: 12, sizes: 4 } as const;
 /** Surroundings are fitted in unless the beds would become smaller than this share. */
 const SMALLEST_SHARE = 0.3;
 
@@ -40,20 +39,26 @@ export function contentBounds(plan: Plan, layout: Layout): Bounds {
   return growBounds(bounds, AROUND_M);
 }
 
-/** The objects with these ids and some ground around them; null when none is there. */
-export function boundsOfIds(plan: Plan, layout: Layout, ids: readonly string[]): Bounds | null {
+/**
+ * The objects with these ids, with as much ground on every side as they take up themselves, and
+ * more where a required distance reaches further; null when none is there.
+ * @param requiredM the longest isolation distance any of them needs, metres
+ */
+export function boundsOfIds(
+  plan: Plan,
+  layout: Layout,
+  ids: readonly string[],
+  requiredM = 0,
+): Bounds | null {
   const wanted = new Set(ids);
   const found = [...plan.surroundings, ...layout.beds, ...layout.plantings].filter((entry) =>
     wanted.has(entry.id),
   );
   const bounds = joinBounds(boundsOf(found));
-  return bounds && growBounds(bounds, Math.max(AROUND_M, span(bounds) * AROUND_SHARE));
-}
-
-/** Where the grid's letters and numbers begin: the upper left corner of beds and site. */
-export function contentCorner(plan: Plan, layout: Layout): Point {
-  const { minX, maxY } = plotBounds(plan, layout) ?? EMPTY;
-  return { x: minX, y: maxY };
+  if (!bounds) return null;
+  const own = span(bounds);
+  const most = Math.max(REQUIRED_MOST.metres, own * REQUIRED_MOST.sizes);
+  return growBounds(bounds, Math.max(AROUND_M, own, Math.min(requiredM, most)));
 }
 
 function span({ minX, minY, maxX, maxY }: Bounds): number {

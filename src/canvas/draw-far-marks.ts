@@ -23,20 +23,21 @@ export function drawFarMarks(
   plan: Plan,
   layout: Layout,
   book: CropBook,
-  ground: readonly Box[],
+  ground: () => readonly Box[],
 ): void {
   const { colours, view, widthPx, heightPx } = brush;
-  const taken: Box[] = [
-    ...ground,
-    { left: 0, top: heightPx - 62, width: 260, height: 62 },
-    { left: widthPx - 110, top: heightPx - 60, width: 110, height: 60 },
-    { left: widthPx - 70, top: 0, width: 70, height: 110 },
-  ];
   const seen = visibleBounds(view, { widthPx, heightPx });
   const far = plan.surroundings
     .filter((entry) => entry.what === "pollen" && book.kind(entry.kind ?? "") !== undefined)
     .filter((entry) => boundsGap(outlineFor(entry.outline).bounds, seen) > 0)
     .map((entry) => ({ entry, at: toPx(view, shapeCentre(entry.outline)) }));
+  if (far.length === 0) return;
+  const taken: Box[] = [
+    ...ground(),
+    { left: 0, top: heightPx - 62, width: 260, height: 62 },
+    { left: widthPx - 110, top: heightPx - 60, width: 110, height: 60 },
+    { left: widthPx - 70, top: 0, width: 70, height: 110 },
+  ];
   for (const { entry, at } of far.slice(0, MARKS_MOST)) {
     const edge = edgePlace(brush, at);
     const away = distanceFromBeds(layout.beds, entry);

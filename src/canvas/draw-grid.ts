@@ -1,7 +1,5 @@
-/** The grid under everything: squares of a round real length, letters from the left, numbers from the top. */
-import { columnLetters } from "../core/exports/map-grid.ts";
+/** The grid under everything: squares of a round real length, with distances from the origin. */
 import { METRES_PER_FOOT, type LengthUnit } from "../core/model/length.ts";
-import type { Point } from "../core/geometry/point.ts";
 import { type Brush, stroke } from "./brush.ts";
 import { drawWords } from "./draw-words.ts";
 import { visibleBounds } from "./viewport.ts";
@@ -31,9 +29,10 @@ export function sheetGrid(scale: number, unit: LengthUnit): SheetGrid {
 }
 
 /**
- * @param corner upper left of the drawn ground: there the letters and numbers begin
+ * The lines carry their distances from the sheet's origin, which are the x and y of every field:
+ * they stay with the ground when the view moves, and are no codes.
  */
-export function drawGrid(brush: Brush, grid: SheetGrid, corner: Point): void {
+export function drawGrid(brush: Brush, grid: SheetGrid, unit: LengthUnit): void {
   const { view, widthPx, heightPx, colours } = brush;
   const seen = visibleBounds(view, { widthPx, heightPx });
   if (grid.fineM !== null) {
@@ -43,26 +42,32 @@ export function drawGrid(brush: Brush, grid: SheetGrid, corner: Point): void {
   brush.context.globalAlpha = 0.75;
   drawLines(brush, grid.spacingM, colours.hairline);
   brush.context.globalAlpha = 1;
-  const step = grid.spacingM;
-  const stepPx = step * view.scale;
-  const left = Math.floor(corner.x / step + 1e-9);
-  const top = Math.ceil(corner.y / step - 1e-9);
   const words = { face: "small", colour: colours.inkSoft, hasHalo: true } as const;
-  const lastColumn = Math.ceil(seen.maxX / step);
-  for (
-    let column = Math.max(left, Math.floor(seen.minX / step));
-    column <= lastColumn;
-    column += 1
-  ) {
-    const x = view.x + column * stepPx + stepPx / 2;
-    if (x > 26) drawWords(brush, { x, y: 13 }, { ...words, text: columnLetters(column - left) });
+  const stepPx = grid.spacingM * view.scale;
+  for (const line of linesBetween(seen.minX, seen.maxX, grid.spacingM)) {
+    const x = view.x + line * stepPx;
+    const text = gridFigure(line, grid, unit);
+    if (x > CORNER_PX && x < widthPx - 16) drawWords(brush, { x, y: 13 }, { ...words, text });
   }
-  const lastRow = Math.floor(seen.minY / step);
-  for (let row = Math.min(top, Math.ceil(seen.maxY / step)); row > lastRow; row -= 1) {
-    const y = view.y - row * stepPx + stepPx / 2;
-    const text = String(top - row + 1);
-    if (y > 26) drawWords(brush, { x: 6, y }, { ...words, text, align: "left" });
+  for (const line of linesBetween(seen.minY, seen.maxY, grid.spacingM)) {
+    const y = view.y - line * stepPx;
+    const text = gridFigure(line, grid, unit);
+    if (y > CORNER_PX) drawWords(brush, { x: 6, y }, { ...words, text, align: "left" });
   }
+}
+
+/** Figures of the two edges keep out of each other's corner, pixels. */
+const CORNER_PX = 30;
+
+/** A line's distance from the origin; the line through it carries the unit. */
+export function gridFigure(line: number, { spacing }: SheetGrid, unit: LengthUnit): string {
+  return line === 0 ? `0 ${unit}` : String(line * spacing).replace("-", "\u2212");
+}
+
+function linesBetween(from: number, to: number, spacingM: number): readonly number[] {
+  const first = Math.ceil(from / spacingM);
+  const count = Math.max(0, Math.floor(to / spacingM) - first + 1);
+  return Array.from({ length: count }, (_, index) => first + index);
 }
 
 function drawLines(brush: Brush, spacingM: number, colour: string): void {

@@ -4,11 +4,11 @@ import type { BloomLook } from "./bloom-look.ts";
 import { type Brush, faded, fill, stroke, traceOutline, turned } from "./brush.ts";
 import { SIGN_PX, drawCoverSign, drawFlowerSign } from "./draw-signs.ts";
 import { BOX, drawBox, drawWords, wordsWidth } from "./draw-words.ts";
-import { hatchPattern } from "./hatch-pattern.ts";
+import { hatchPattern, hatchTint } from "./hatch-pattern.ts";
 import { endLabelPlace, labelPlace } from "./label-place.ts";
 import type { BedItem, PlantingItem, SheetItem } from "./sheet-items.ts";
 
-/** Ink of what does not flower on the chosen day. */
+/** Hatch of what does not flower on the chosen day; its edge and code stay fit to be read. */
 export const CLOSED_ALPHA = 0.32;
 const NOT_SEED_ALPHA = 0.5;
 
@@ -19,11 +19,10 @@ export function drawBed(brush: Brush, item: BedItem): void {
 }
 
 /** The bed's code beside its end, unless the bed is too small on the screen to be told apart. */
-export function drawBedCode(brush: Brush, { bed, outline, shape }: BedItem): void {
+export function drawBedCode(brush: Brush, item: BedItem): void {
+  const { bed, outline, shape } = item;
   const place = endLabelPlace(shape, outline, brush.view, 6);
-  const { minX, maxX, minY, maxY } = outline.bounds;
-  const longPx = Math.max(maxX - minX, maxY - minY) * brush.view.scale;
-  if (longPx < wordsWidth(brush, "code", bed.code) * 1.2) return;
+  if (longPx(brush, item) < wordsWidth(brush, "code", bed.code) * 1.2) return;
   drawWords(
     brush,
     place.at,
@@ -38,27 +37,34 @@ export function drawBedCode(brush: Brush, { bed, outline, shape }: BedItem): voi
   );
 }
 
+/** Ground shorter than this shows its tint alone: a hatch could not be told from another. */
+const HATCHED_FROM_PX = 7;
+
+function longPx({ view }: Brush, { outline: { bounds } }: SheetItem): number {
+  return Math.max(bounds.maxX - bounds.minX, bounds.maxY - bounds.minY) * view.scale;
+}
+
 export function hatchFill(brush: Brush, item: SheetItem): string | CanvasPattern {
   if (!item.hatch) return brush.colours.bed;
+  if (longPx(brush, item) < HATCHED_FROM_PX) return hatchTint(item.hatch, brush.colours);
   return hatchPattern(brush.context, item.hatch, brush.colours, brush.view, brush.ratio);
 }
 
 export function drawPlanting(brush: Brush, item: PlantingItem, look: BloomLook): void {
   const { colours } = brush;
   const isSeed = item.planting.purpose === "seed";
-  faded(brush, look === "closed" ? CLOSED_ALPHA : 1, () => {
-    traceOutline(brush, item.outline);
-    if (isSeed) fill(brush, hatchFill(brush, item));
-    else faded(brush, NOT_SEED_ALPHA, () => fill(brush, hatchFill(brush, item)));
-    if (item.planting.cover !== "none") drawNet(brush, item);
-    if (look === "open" || look === "perhaps") drawOpenEdge(brush, item, look);
-    stroke(
-      brush,
-      isSeed
-        ? { colour: colours.ink, widthPx: 1.5 }
-        : { colour: colours.inkSoft, widthPx: 1.25, dash: [4, 3] },
-    );
-  });
+  const alpha = (look === "closed" ? CLOSED_ALPHA : 1) * (isSeed ? 1 : NOT_SEED_ALPHA);
+  traceOutline(brush, item.outline);
+  faded(brush, alpha, () => fill(brush, hatchFill(brush, item)));
+  if (item.planting.cover !== "none") drawNet(brush, item);
+  if (look === "open" || look === "perhaps") drawOpenEdge(brush, item, look);
+  const ink = look === "closed" ? colours.inkSoft : colours.ink;
+  stroke(
+    brush,
+    isSeed
+      ? { colour: ink, widthPx: look === "closed" ? 1 : 1.5 }
+      : { colour: colours.inkSoft, widthPx: 1.25, dash: [4, 3] },
+  );
 }
 
 /** A second line inside the outline: something stands over the planting. */
@@ -92,8 +98,12 @@ const CODE_BOXES: readonly CodeBox[] = [BOX, { heightPx: 14, sidePx: 2.5 }];
 /** Ground whose short side is less than the box and this much more takes the close one. */
 const GROUND_BESIDE_PX = 4;
 
+/** No code is as short as this: nothing shorter is tried. */
+const CODED_FROM_PX = 12;
+
 /** The code that stands on the stake, in a box of paper, with signs for cover and open flowers. */
 export function drawPlantingCode(brush: Brush, item: PlantingItem, look: BloomLook): void {
+  if (longPx(brush, item) < CODED_FROM_PX) return;
   const { planting, shape, outline } = item;
   const isOpen = look === "open" || look === "perhaps";
   const signs = (planting.cover === "none" ? 0 : 1) + (isOpen ? 1 : 0);
@@ -103,9 +113,7 @@ export function drawPlantingCode(brush: Brush, item: PlantingItem, look: BloomLo
     const heightPx = box.heightPx + (index === 0 ? GROUND_BESIDE_PX : 0);
     const place = labelPlace(shape, outline, brush.view, { widthPx, heightPx });
     if (!place) continue;
-    faded(brush, look === "closed" ? CLOSED_ALPHA : 1, () => {
-      turned(brush, place.at, place.angle, () => drawCodeBox(brush, item, box, widthPx, isOpen));
-    });
+    turned(brush, place.at, place.angle, () => drawCodeBox(brush, item, box, widthPx, look));
     return;
   }
 }
@@ -115,10 +123,11 @@ function drawCodeBox(
   { planting }: PlantingItem,
   { heightPx, sidePx }: CodeBox,
   width: number,
-  isOpen: boolean,
+  look: BloomLook,
 ): void {
   const { colours } = brush;
-  const edge = planting.purpose === "seed" ? colours.ink : colours.inkSoft;
+  const isSoft = planting.purpose !== "seed" || look === "closed";
+  const edge = isSoft ? colours.inkSoft : colours.ink;
   const box = { left: -width / 2, top: -heightPx / 2, width, height: heightPx };
   drawBox(brush, box, edge, 0.75);
   const start: Point = { x: box.left + sidePx, y: 0.5 };
@@ -128,5 +137,5 @@ function drawCodeBox(
     drawCoverSign(brush, { x, y: 0 }, planting.cover);
     x += SIGN_PX;
   }
-  if (isOpen) drawFlowerSign(brush, { x, y: 0 });
+  if (look === "open" || look === "perhaps") drawFlowerSign(brush, { x, y: 0 });
 }

@@ -52,3 +52,23 @@ export function drawFlowerSign(brush: Brush, { x, y }: Point): void {
   }
   stroke(brush, { colour: colours.ink, widthPx: 1.6 });
 }
+
+/** A padlock on paper: the object is not moved, resized or deleted. */
+export function drawLockSign(brush: Brush, { x, y }: Point): void {
+  const { context, colours } = brush;
+  context.beginPath();
+  context.arc(x, y, 9, 0, Math.PI * 2);
+  context.fillStyle = colours.sheet;
+  context.fill();
+  stroke(brush, { colour: colours.inkSoft, widthPx: 1 });
+  context.beginPath();
+  context.arc(x, y - 1.5, 2.6, Math.PI, 0);
+  context.lineTo(x + 2.6, y);
+  context.moveTo(x - 2.6, y - 1.5);
+  context.lineTo(x - 2.6, y);
+  stroke(brush, { colour: colours.ink, widthPx: 1.3 });
+  context.beginPath();
+  context.rect(x - 4, y - 0.5, 8, 5.5);
+  context.fillStyle = colours.ink;
+  context.fill();
+}

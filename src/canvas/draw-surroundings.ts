@@ -3,6 +3,7 @@ import type { Outline } from "../core/geometry/outline.ts";
 import type { Point } from "../core/geometry/point.ts";
 import type { BloomLook } from "./bloom-look.ts";
 import { type Brush, faded, fill, stroke, traceCircle, traceLine, traceOutline } from "./brush.ts";
+import { drawFence, drawSlope, drawTree } from "./draw-ground.ts";
 import { CLOSED_ALPHA, hatchFill } from "./draw-plots.ts";
 import { drawWords, wordsWidth } from "./draw-words.ts";
 import { labelPlace, sideLabelPlace } from "./label-place.ts";
@@ -21,16 +22,27 @@ export function drawSiteOutline(brush: Brush, outline: Outline): void {
 }
 
 export function drawSurrounding(brush: Brush, item: SurroundingItem, look: BloomLook): void {
-  const isClosed = item.surrounding.what === "pollen" && look === "closed";
-  faded(brush, isClosed ? CLOSED_ALPHA : 1, () => {
-    if (item.surrounding.what === "hedge" && item.shape.shape !== "point") {
-      drawHedge(brush, item);
-      return;
-    }
-    trace(brush, item);
-    paint(brush, item, look);
-  });
+  if (item.surrounding.what === "hedge" && item.shape.shape !== "point") {
+    drawHedge(brush, item);
+    return;
+  }
+  const draw = linework[item.surrounding.what];
+  if (draw) {
+    draw(brush, item);
+    return;
+  }
+  trace(brush, item);
+  paint(brush, item, look);
 }
+
+type Linework = (brush: Brush, item: SurroundingItem) => void;
+
+/** What is drawn by lines of its own, not as an area. */
+const linework: { readonly [What in SurroundingItem["surrounding"]["what"]]?: Linework } = {
+  fence: drawFence,
+  tree: drawTree,
+  slope: drawSlope,
+};
 
 function trace(brush: Brush, item: SurroundingItem): void {
   if (item.shape.shape === "point") {
@@ -42,7 +54,7 @@ function paint(brush: Brush, item: SurroundingItem, look: BloomLook): void {
   const { colours, context } = brush;
   switch (item.surrounding.what) {
     case "pollen":
-      fill(brush, hatchFill(brush, item));
+      faded(brush, look === "closed" ? CLOSED_ALPHA : 1, () => fill(brush, hatchFill(brush, item)));
       if (look === "open" || look === "perhaps") {
         stroke(brush, { colour: colours.ink, widthPx: 5 });
         stroke(brush, { colour: colours.sheet, widthPx: 2 });
@@ -70,15 +82,8 @@ function paint(brush: Brush, item: SurroundingItem, look: BloomLook): void {
       stroke(brush, { colour: colours.clear, widthPx: 2.5 });
       return;
     case "fence":
-      stroke(brush, { colour: colours.ink, widthPx: 1.25, dash: [6, 2] });
-      return;
     case "tree":
-      fill(brush, colours.sheet);
-      stroke(brush, { colour: colours.clear, widthPx: 1.5, dash: [3, 2] });
-      return;
     case "slope":
-      stroke(brush, { colour: colours.inkSoft, widthPx: 1, dash: [10, 4] });
-      return;
     case "other":
       stroke(brush, { colour: colours.inkSoft, widthPx: 1, dash: [1.5, 3.5] });
       return;
@@ -171,26 +176,25 @@ export function drawSurroundingLabel(brush: Brush, item: SurroundingItem, look: 
   const words = {
     text: label,
     face: "note",
-    colour: what === "pollen" ? colours.ink : colours.inkSoft,
+    colour: what === "pollen" && look !== "closed" ? colours.ink : colours.inkSoft,
     hasHalo: true,
   } as const;
   const width = wordsWidth(brush, "note", label);
-  faded(brush, what === "pollen" && look === "closed" ? CLOSED_ALPHA : 1, () => {
-    if (item.shape.shape === "point") {
-      const at = toPx(view, item.shape);
-      const isRoomLeft = at.x - POINT_RADIUS_PX - 6 - width > 4;
-      const x = at.x + (POINT_RADIUS_PX + 6) * (isRoomLeft ? -1 : 1);
-      drawWords(brush, { x, y: at.y }, { ...words, align: isRoomLeft ? "right" : "left" });
-      return;
-    }
-    const place = labelPlace(item.shape, item.outline, view, { widthPx: width, heightPx: 16 });
-    if (place && what !== "hedge") {
-      drawWords(brush, place.at, words, place.angle);
-      return;
-    }
-    const beside = sideLabelPlace(item.outline, view, 13);
-    if (beside.runPx >= width * 0.6 || what === "pollen") {
-      drawWords(brush, beside.at, words, beside.angle);
-    }
-  });
+  if (item.shape.shape === "point") {
+    const at = toPx(view, item.shape);
+    const isRoomLeft = at.x - POINT_RADIUS_PX - 6 - width > 4;
+    const x = at.x + (POINT_RADIUS_PX + 6) * (isRoomLeft ? -1 : 1);
+    drawWords(brush, { x, y: at.y }, { ...words, align: isRoomLeft ? "right" : "left" });
+    return;
+  }
+  const place = labelPlace(item.shape, item.outline, view, { widthPx: width, heightPx: 16 });
+  // Inside, the words would stand on the trunk, the posts or the arrow.
+  if (place && what !== "hedge" && what !== "tree" && what !== "fence" && what !== "slope") {
+    drawWords(brush, place.at, words, place.angle);
+    return;
+  }
+  const beside = sideLabelPlace(item.outline, view, 13);
+  if (beside.runPx >= width * 0.6 || what === "pollen" || what === "tree") {
+    drawWords(brush, beside.at, words, beside.angle);
+  }
 }

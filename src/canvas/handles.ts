@@ -1,6 +1,6 @@
 /** Handles of what is selected: where they are on the screen and which one is under the pointer. */
-import { rectangleCorners, shapeCentre } from "../core/geometry/outline.ts";
-import type { Point } from "../core/geometry/point.ts";
+import { shapeCentre } from "../core/geometry/outline.ts";
+import { type Point, pointDistance } from "../core/geometry/point.ts";
 import type { PolygonShape, RectangleShape, Shape } from "../core/model/plan.ts";
 import { type View, toPx } from "./viewport.ts";
 
@@ -22,7 +22,7 @@ export interface PlacedHandle {
 export interface HandleSizes {
   /** Half the side of a drawn handle. */
   readonly halfPx: number;
-  /** How far from its middle a handle still takes the pointer. */
+  /** How far from its middle a handle still takes the pointer: 24 px across, 44 for a finger. */
   readonly reachPx: number;
   /** How far outside the shape the turning handle stands. */
   readonly turnPx: number;
@@ -36,18 +36,27 @@ export function isCoarsePointer(): boolean {
 export function handleSizes(isCoarse: boolean): HandleSizes {
   return isCoarse
     ? { halfPx: 9, reachPx: 22, turnPx: 44 }
-    : { halfPx: 4.5, reachPx: 8, turnPx: 26 };
+    : { halfPx: 4.5, reachPx: 12, turnPx: 26 };
 }
 
 /** Corners of an outline with more than this many are changed in its particulars. */
 const CORNERS_MOST = 60;
 
-export function handlesOf(shape: Shape, view: View, sizes: HandleSizes): readonly PlacedHandle[] {
+/** Whether a handle may stand at a place of the screen: it would cover nothing of others. */
+export type HasRoom = (px: Point) => boolean;
+
+/** @param hasRoom asked for the turning handle alone: the others lie on the outline */
+export function handlesOf(
+  shape: Shape,
+  view: View,
+  sizes: HandleSizes,
+  hasRoom: HasRoom = () => true,
+): readonly PlacedHandle[] {
   switch (shape.shape) {
     case "rectangle":
-      return rectangleHandles(shape, view, sizes);
+      return rectangleHandles(shape, view, sizes, hasRoom);
     case "polygon":
-      return polygonHandles(shape, view, sizes);
+      return polygonHandles(shape, view, sizes, hasRoom);
     case "point":
       return [];
   }
@@ -55,52 +64,68 @@ export function handlesOf(shape: Shape, view: View, sizes: HandleSizes): readonl
 
 const SIDES: readonly Side[] = [-1, 0, 1];
 
+/** On a small shape handles stand so many reaches from its middle: clear of it and each other. */
+const CLEAR_REACHES = 1.45;
+
 /** Handles that would lie on each other on a small shape are left out: corners first, ends last. */
 function rectangleHandles(
   shape: RectangleShape,
   view: View,
   sizes: HandleSizes,
+  hasRoom: HasRoom,
 ): readonly PlacedHandle[] {
-  const [near, left, far, right] = rectangleCorners(shape).map((corner) => toPx(view, corner));
-  if (!near || !left || !far || !right) return [];
   const room = sizes.reachPx * 2;
+  // Between two handles there is ground left to take the shape itself by.
+  const between = sizes.reachPx * 3;
   const hasWidth = shape.widthM * view.scale;
   const hasLength = shape.lengthM * view.scale;
+  const centre = toPx(view, shape);
+  const angle = (shape.turnDeg * Math.PI) / 180;
+  const least = sizes.reachPx * CLEAR_REACHES;
+  const halves = { x: Math.max(hasWidth / 2, least), y: Math.max(hasLength / 2, least) };
+  /** A place so many pixels across and along from the middle, on the screen. */
+  const place = (across: number, along: number): Point => ({
+    x: centre.x + across * Math.cos(angle) + along * Math.sin(angle),
+    y: centre.y + across * Math.sin(angle) - along * Math.cos(angle),
+  });
   const placed: PlacedHandle[] = [];
   for (const across of SIDES) {
     for (const along of SIDES) {
       if (across === 0 && along === 0) continue;
       const isCorner = across !== 0 && along !== 0;
       if (isCorner && (hasWidth < room * 2 || hasLength < room * 2)) continue;
-      if (across === -1 && hasWidth < room) continue;
-      if (along === -1 && hasLength < room) continue;
-      const at = mix(
-        mix(near, right, (across + 1) / 2),
-        mix(left, far, (across + 1) / 2),
-        (along + 1) / 2,
-      );
+      if (across === -1 && hasWidth < between) continue;
+      if (along === -1 && hasLength < between) continue;
+      const at = place(across * halves.x, along * halves.y);
       placed.push({ handle: { kind: "size", across, along }, at });
     }
   }
-  return [...placed, turnHandle(mix(left, far, 0.5), mix(near, right, 0.5), sizes)];
+  const out = { x: halves.x + sizes.turnPx, y: halves.y + sizes.turnPx };
+  // The near end last: a bed's code stands there.
+  const places = [place(0, out.y), place(out.x, 0), place(-out.x, 0), place(0, -out.y)];
+  return [...placed, turnHandle(places, hasRoom)];
 }
 
 function polygonHandles(
   shape: PolygonShape,
   view: View,
   sizes: HandleSizes,
+  hasRoom: HasRoom,
 ): readonly PlacedHandle[] {
   const corners = shape.corners.map(([x, y]) => toPx(view, { x, y }));
-  const highest = corners.reduce((best, corner) => (corner.y < best.y ? corner : best), {
-    x: 0,
-    y: Infinity,
-  });
-  const turn = turnHandle(highest, toPx(view, shapeCentre(shape)), sizes);
+  const middle = toPx(view, shapeCentre(shape));
+  // The highest corner first.
+  const places = [...corners]
+    .sort((a, b) => a.y - b.y)
+    .map((corner) => outward(corner, middle, sizes));
+  const turn = turnHandle(places, hasRoom);
   if (corners.length > CORNERS_MOST) return [turn];
-  const placed: PlacedHandle[] = corners.map((at, index) => ({
-    handle: { kind: "corner", index },
-    at,
-  }));
+  const placed: PlacedHandle[] = [];
+  corners.forEach((at, index) => {
+    // On a small outline some lie on each other: those come apart when the view is nearer.
+    const isFree = placed.every((other) => pointDistance(other.at, at) >= sizes.reachPx * 2);
+    if (isFree) placed.push({ handle: { kind: "corner", index }, at });
+  });
   corners.forEach((corner, index) => {
     const next = corners[(index + 1) % corners.length] ?? corner;
     if (Math.hypot(next.x - corner.x, next.y - corner.y) < sizes.reachPx * 4) return;
@@ -109,14 +134,19 @@ function polygonHandles(
   return [...placed, turn];
 }
 
-/** Outside the far end, away from the middle. */
-function turnHandle(end: Point, from: Point, { turnPx }: HandleSizes): PlacedHandle {
+/** At the first place that covers no neighbour, else at the first. */
+function turnHandle(places: readonly Point[], hasRoom: HasRoom): PlacedHandle {
+  const at = places.find(hasRoom) ?? places[0] ?? { x: 0, y: 0 };
+  return { handle: { kind: "turn" }, at };
+}
+
+/** Outside a corner, away from the middle. */
+function outward(end: Point, from: Point, { turnPx }: HandleSizes): Point {
   const length = Math.hypot(end.x - from.x, end.y - from.y) || 1;
-  const at = {
+  return {
     x: end.x + ((end.x - from.x) / length) * turnPx,
     y: end.y + ((end.y - from.y) / length) * turnPx,
   };
-  return { handle: { kind: "turn" }, at };
 }
 
 function mix(a: Point, b: Point, share: number): Point {

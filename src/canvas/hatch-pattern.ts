@@ -4,6 +4,11 @@ import { TILE_PX, hatchTile } from "./hatch-tile.ts";
 import type { Colours } from "./sheet-colours.ts";
 import type { View } from "./viewport.ts";
 
+/** The ground colour of a hatch. */
+export function hatchTint(hatch: Hatch, colours: Colours): string {
+  return colours.isForced ? colours.sheet : hatch.tint[colours.theme];
+}
+
 const patterns = new Map<string, CanvasPattern>();
 
 /**
@@ -17,7 +22,7 @@ export function hatchPattern(
   view: View,
   ratio: number,
 ): CanvasPattern | string {
-  const tint = colours.isForced ? colours.sheet : hatch.tint[colours.theme];
+  const tint = hatchTint(hatch, colours);
   const ink = colours.isForced ? colours.ink : hatch.ink[colours.theme];
   const key = [hatch.id, tint, ink, ratio].join(" ");
   let pattern = patterns.get(key);

@@ -12,6 +12,12 @@ const PAN_PX = 60;
 
 export function listenToKeys(element: HTMLElement, pointers: PointerInput): () => void {
   const down = (event: KeyboardEvent) => {
+    if (takesLastBack(event)) {
+      event.preventDefault();
+      // The window would undo the last change of the plan as well.
+      event.stopPropagation();
+      return;
+    }
     if (event.ctrlKey || event.metaKey || event.key === "Tab") {
       // Undo and other commands of the window find the plan as it looks.
       endNudge();
@@ -35,6 +41,12 @@ export function listenToKeys(element: HTMLElement, pointers: PointerInput): () =
     element.removeEventListener("keyup", up);
     element.removeEventListener("blur", blur);
   };
+}
+
+/** While something is drawn, undo takes back its last corner. */
+function takesLastBack(event: KeyboardEvent): boolean {
+  const isUndo = (event.ctrlKey || event.metaKey) && !event.shiftKey && event.key === "z";
+  return isUndo && tools[usePlanStore.getState().tool].key("Backspace");
 }
 
 /** True when the key was used. */

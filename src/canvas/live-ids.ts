@@ -40,16 +40,25 @@ export function liveIds(
   return live;
 }
 
+let last: { readonly of: readonly unknown[]; readonly key: string } | null = null;
+
+/** The ids as one text, worked out once however many layers ask. */
+function liveKey(plan: Plan, shown: Plan, layoutId: string, selection: readonly string[]): string {
+  const of = [plan, shown, layoutId, selection];
+  const known = last;
+  if (known && of.every((part, index) => part === known.of[index])) return known.key;
+  const ids = liveIds(plan, layoutOf(plan, layoutId), shown, layoutOf(shown, layoutId), selection);
+  const key = [...ids].sort().join(" ");
+  last = { of, key };
+  return key;
+}
+
 /** The same set object for as long as the same ids are in it. */
 export function useLiveIds(): ReadonlySet<string> {
   const plan = usePlanStore((state) => state.plan);
   const shown = usePlanStore((state) => state.shown);
   const layoutId = usePlanStore((state) => state.layoutId);
   const selection = usePlanStore((state) => state.selection);
-  const key = [
-    ...liveIds(plan, layoutOf(plan, layoutId), shown, layoutOf(shown, layoutId), selection),
-  ]
-    .sort()
-    .join(" ");
+  const key = liveKey(plan, shown, layoutId, selection);
   return useMemo(() => new Set(key === "" ? [] : key.split(" ")), [key]);
 }

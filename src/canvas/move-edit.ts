@@ -17,7 +17,7 @@ export function turnAndMove(
   const move = moveObjects(layoutId, ids, shift.x, shift.y, title);
   if (turnDeg === 0) return move;
   const turn = turnObjects(layoutId, ids, about, turnDeg, title);
-  return { title, apply: (plan) => move.apply(turn.apply(plan)) };
+  return { ...move, apply: (plan) => move.apply(turn.apply(plan)) };
 }
 
 /**

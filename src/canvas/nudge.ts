@@ -4,7 +4,9 @@ import { type Point, turnPoint } from "../core/geometry/point.ts";
 import { type LengthUnit, METRES_PER_FOOT } from "../core/model/length.ts";
 import type { Layout } from "../core/model/plan.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
+import { shownGaps } from "./neighbour-gaps.ts";
 import { objectNames } from "./object-names.ts";
+import { endSketch, sketch } from "./sketch-store.ts";
 
 const PAUSE_MS = 500;
 
@@ -71,6 +73,8 @@ export function nudge(arrow: Point, isLarge: boolean): void {
   const timer = setTimeout(endNudge, PAUSE_MS);
   run = { layoutId, ids: run?.ids ?? selection, shift, timer };
   preview(editOf(run));
+  const [first] = run.ids;
+  if (first !== undefined) sketch({ isMoving: true, gaps: shownGaps(first, run.ids) });
 }
 
 /** Keeps what the arrows have moved so far. */
@@ -79,6 +83,7 @@ export function endNudge(): void {
   clearTimeout(run.timer);
   const edit = editOf(run);
   run = null;
+  endSketch();
   usePlanStore.getState().commit(edit);
 }
 
@@ -87,6 +92,7 @@ export function cancelNudge(): boolean {
   if (!run) return false;
   clearTimeout(run.timer);
   run = null;
+  endSketch();
   usePlanStore.getState().cancelPreview();
   return true;
 }

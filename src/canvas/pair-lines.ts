@@ -141,7 +141,7 @@ function standingText(pair: IsolationPair, unit: LengthUnit): string {
   if (pair.requiredM === null) return formatDistance(pair.distanceM, unit);
   const isShort = pair.standing !== "distance";
   const shown = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
-  return `${shown.measured} of ${shown.required} ${unit}`;
+  return `${shown.measured} of ${shown.required}${shown.after}`;
 }
 
 /** Pairs of what moves that distance clears, but not by much; the tightest few. */

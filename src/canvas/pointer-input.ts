@@ -1,18 +1,20 @@
 /** Presses, drags and fingers on the sheet, handed to the tool in use. */
-import type { Point } from "../core/geometry/point.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { gestureRun } from "./gesture-run.ts";
 import { endNudge } from "./nudge.ts";
 import { onceAFrame } from "./once-a-frame.ts";
 import { pointerReader } from "./pointer-reader.ts";
+import { useSheetModes } from "./sheet-modes.ts";
 import { sketch } from "./sketch-store.ts";
 import { panGesture } from "./tools/gestures.ts";
 import type { SheetPointer } from "./tools/tool.ts";
+import { openObjectMenu } from "./tools/select.ts";
 import { tools } from "./tools/tool-list.ts";
-import { type TwoFingers, followFingers, twoFingers } from "./two-fingers.ts";
+import { fingerTracker } from "./two-fingers.ts";
 
 const LEFT = 0;
 const MIDDLE = 1;
+const RIGHT = 2;
 
 export interface PointerInput {
   /** Puts back what the gesture at work has done; false when none is. */
@@ -27,58 +29,49 @@ const toolInUse = () => tools[usePlanStore.getState().tool];
 export function listenToPointers(element: HTMLElement): PointerInput {
   const reader = pointerReader(element);
   const run = gestureRun();
-  const fingers = new Map<number, Point>();
-  let pinch: TwoFingers | null = null;
+  const fingers = fingerTracker();
   let isPanHeld = false;
   const hovers = onceAFrame<SheetPointer>((pointer) => {
     if (!run.isBusy()) toolInUse().hover(pointer);
   });
 
-  /** True when a second finger is down: from then on nothing is dragged. */
-  const addFinger = (event: PointerEvent) => {
-    fingers.set(event.pointerId, reader.pxOf(event));
-    pinch = twoFingers(fingers.values());
-    return pinch !== null;
-  };
-  const liftFinger = (event: PointerEvent) => {
-    fingers.delete(event.pointerId);
-    pinch = twoFingers(fingers.values());
-  };
   const down = (event: PointerEvent) => {
     if (event.button !== LEFT && event.button !== MIDDLE) return;
     endNudge();
-    if (event.pointerType === "touch" && addFinger(event)) {
+    if (event.pointerType === "touch" && fingers.add(event.pointerId, reader.pxOf(event))) {
       run.cancel();
       return;
     }
+    // The pen comes before the palm that lies on the screen already.
+    if (event.pointerType === "pen") run.cancel();
     if (run.isBusy()) return;
     reader.count(event);
     element.setPointerCapture(event.pointerId);
     hovers.drop();
-    const isPan = event.button === MIDDLE || isPanHeld;
+    if (event.pointerType === "pen") useSheetModes.setState({ isPenInUse: true });
+    const isPalm = event.pointerType === "touch" && useSheetModes.getState().isPenInUse;
+    const isPan = event.button === MIDDLE || isPanHeld || isPalm;
     const start = reader.read(event);
     run.start(event.pointerId, isPan ? panGesture(start) : toolInUse().press(start));
   };
   const move = (event: PointerEvent) => {
-    if (fingers.has(event.pointerId)) {
-      fingers.set(event.pointerId, reader.pxOf(event));
-      const next = twoFingers(fingers.values());
-      if (pinch && next) {
-        followFingers(pinch, next);
-        pinch = next;
-        return;
-      }
-    }
+    if (fingers.move(event.pointerId, reader.pxOf(event))) return;
     if (run.belongsTo(event.pointerId)) run.move(reader.read(event));
     else if (!run.isBusy() && event.pointerType !== "touch") hovers.run(reader.read(event));
   };
   const up = (event: PointerEvent) => {
-    liftFinger(event);
+    fingers.lift(event.pointerId);
     if (run.belongsTo(event.pointerId)) run.end(reader.read(event));
   };
   const lost = (event: PointerEvent) => {
-    liftFinger(event);
+    fingers.lift(event.pointerId);
     if (run.belongsTo(event.pointerId)) run.cancel();
+  };
+  /** The second button; a finger's hold is timed by the tool, where it also works without this event. */
+  const menu = (event: PointerEvent) => {
+    event.preventDefault();
+    if (event.pointerType === "touch" || run.isBusy()) return;
+    if (event.button === RIGHT) openObjectMenu(reader.read(event));
   };
   const leave = () => {
     hovers.drop();
@@ -92,6 +85,8 @@ export function listenToPointers(element: HTMLElement): PointerInput {
     lostpointercapture: lost,
     pointerleave: leave,
     mousedown: keepFromScrolling,
+    contextmenu: menu,
+    touchend: keepFromMenu,
   });
   return {
     cancel: run.cancel,
@@ -105,6 +100,11 @@ export function listenToPointers(element: HTMLElement): PointerInput {
       stopListening();
     },
   };
+}
+
+/** Lifting the finger that opened a menu by holding still would press what came up beneath it. */
+function keepFromMenu(event: TouchEvent): void {
+  if (usePlanStore.getState().menuRequest && event.cancelable) event.preventDefault();
 }
 
 /** The middle button would scroll the page. */

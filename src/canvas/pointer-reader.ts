@@ -1,5 +1,6 @@
 /** Pointer events as tools see them: pixels, metres, keys held, clicks counted. */
 import type { Point } from "../core/geometry/point.ts";
+import { useSheetPreferences } from "../store/sheet-preferences.ts";
 import type { SheetPointer } from "./tools/tool.ts";
 import { useView } from "./view-store.ts";
 import { toSheet } from "./viewport.ts";
@@ -27,9 +28,10 @@ export function pointerReader(element: HTMLElement): PointerReader {
       const px = pxOf(event);
       return {
         px,
+        page: { x: event.clientX, y: event.clientY },
         at: toSheet(useView.getState().view, px),
         isShift: event.shiftKey,
-        isAlt: event.altKey,
+        isFree: event.altKey || !useSheetPreferences.getState().isSnapping,
         isCoarse: event.pointerType === "touch",
         clicks: last.clicks,
       };

@@ -75,10 +75,8 @@ function pulledSide(
 ): { readonly sizeM: number; readonly line: SnapLine | null } {
   if (side === 0) return { sizeM: half * 2, line: null };
   const fixed = -half * side;
-  const settings = snap && { ...snap, lines: { x: [], y: [] }, gridFrom: { x: 0, y: 0 } };
-  const snapped = settings
-    ? snapAlong([to], null, lines, settings, fixed)
-    : { shift: 0, line: null };
+  const pulled = side > 0 ? { last: to } : { first: to };
+  const snapped = snap ? snapAlong(pulled, lines, snap, fixed) : { shift: 0, line: null };
   const sizeM = (to + snapped.shift - fixed) * side;
   return sizeM < LEAST_SIDE_M
     ? { sizeM: LEAST_SIDE_M, line: null }

@@ -27,24 +27,40 @@ function readColours(): Colours {
   const root = document.documentElement;
   const styles = getComputedStyle(root);
   const read = (name: string, fallback: string) => styles.getPropertyValue(name).trim() || fallback;
+  const isForced = matchMedia(FORCED).matches;
+  // A canvas does not follow forced colours: what the system's names stand for is asked for.
+  const named = (name: string, fallback: string) => {
+    const value = read(name, fallback);
+    return isForced ? systemColour(value) : value;
+  };
   const chosen = root.dataset.theme;
   const isDark = chosen === undefined ? matchMedia(DARK).matches : chosen === "dark";
   return {
     theme: isDark ? "dark" : "light",
-    sheet: read("--sheet", "#FBFAF4"),
-    ink: read("--ink", "#22302E"),
-    inkSoft: read("--ink-soft", "#5D6B66"),
-    hairline: read("--hairline", "#C9C5B5"),
-    held: read("--held", "#1F5C7A"),
-    conflict: read("--conflict", "#B23A2E"),
-    caution: read("--caution", "#9A6B00"),
-    clear: read("--clear", "#3E6B4A"),
-    bed: read("--bed", "#EFE9DA"),
+    sheet: named("--sheet", "#FBFAF4"),
+    ink: named("--ink", "#22302E"),
+    inkSoft: named("--ink-soft", "#5D6B66"),
+    hairline: named("--hairline", "#C9C5B5"),
+    held: named("--held", "#1F5C7A"),
+    conflict: named("--conflict", "#B23A2E"),
+    caution: named("--caution", "#8A6000"),
+    clear: named("--clear", "#3E6B4A"),
+    bed: named("--bed", "#EFE9DA"),
     sans: read("--sans", "sans-serif"),
     serif: read("--serif", "serif"),
     mono: read("--mono", "monospace"),
-    isForced: matchMedia(FORCED).matches,
+    isForced,
   };
+}
+
+/** What a system colour's name, such as `CanvasText`, stands for at this moment. */
+function systemColour(name: string): string {
+  const probe = document.createElement("span");
+  probe.style.color = name;
+  document.body.append(probe);
+  const { color } = getComputedStyle(probe);
+  probe.remove();
+  return color;
 }
 
 /** The colours of now; read again when the theme, contrast or the system's colours change. */

@@ -75,6 +75,17 @@ function hatchesOf(plan: Plan, book: CropBook): HatchOf {
   return hatchOf;
 }
 
+const kindMemo = new WeakMap<Plan["varieties"], ReadonlyMap<string, string>>();
+
+/** Kinds by the ids of their varieties, made once for each list. */
+function kindsOf(varieties: Plan["varieties"]): ReadonlyMap<string, string> {
+  const known = kindMemo.get(varieties);
+  if (known) return known;
+  const kinds = new Map(varieties.map((variety) => [variety.id, variety.kind]));
+  kindMemo.set(varieties, kinds);
+  return kinds;
+}
+
 /** The items of a layout and its surroundings; with ids, only those. */
 export function itemsOf(
   plan: Plan,
@@ -83,7 +94,8 @@ export function itemsOf(
   ids?: ReadonlySet<string>,
 ): readonly SheetItem[] {
   const hatchOf = hatchesOf(plan, book);
-  const kinds = new Map(plan.varieties.map((variety) => [variety.id, variety.kind]));
+  if (ids?.size === 0) return [];
+  const kinds = kindsOf(plan.varieties);
   const wanted = <T extends { readonly id: string }>(list: readonly T[]) =>
     ids ? list.filter((entry) => ids.has(entry.id)) : list;
   return [

@@ -1,49 +1,67 @@
-/** What an object snaps to: its bed, and the edges of neighbours that are turned the same way. */
-import { boundsGap } from "../core/geometry/bounds.ts";
+/** What an object snaps to: its bed, the edges and middles of neighbours, and gaps like theirs. */
+import { growBounds } from "../core/geometry/bounds.ts";
 import { shapeCorners } from "../core/geometry/outline.ts";
 import type { Bed, Shape } from "../core/model/plan.ts";
 import { type SheetItem, type SheetItems, outlineFor } from "./sheet-items.ts";
-import { type Frame, type SnapLine, type SnapLines, boundsInFrame } from "./snap.ts";
+import { equalGapLines } from "./snap-equal.ts";
+import { type Frame, type SnapLine, type SnapLines, boundsInFrame, intoFrame } from "./snap.ts";
 
+/** Snapping takes hold from so many pixels. */
+export const SNAP_PX = 7;
 /** Neighbours further away than this are not snapped to, metres. */
 const NEIGHBOUR_M = 12;
 /** Turns that differ by less count as the same, degrees. */
 const TURN_TOLERANCE = 0.05;
+/** How much an edge may lean out of the frame's directions, metres to a metre. */
+const LEAN = Math.tan((TURN_TOLERANCE * Math.PI) / 180);
 
-/** Whether a shape's edges run along the frame's directions. */
-export function isAlongFrame(shape: Shape, frame: Frame): boolean {
+/** Whether a shape is a rectangle whose edges run along the frame's directions. */
+function isAlongFrame(shape: Shape, frame: Frame): boolean {
   if (shape.shape !== "rectangle") return false;
   const off = Math.abs(shape.turnDeg - frame.turnDeg) % 90;
   return Math.min(off, 90 - off) < TURN_TOLERANCE;
 }
 
-/** Lines of a box: its edges, and for a bed its middle. */
-function linesOf(shape: Shape, frame: Frame, name: string, hasMiddle: boolean): SnapLines {
-  const box = boundsInFrame(frame, shapeCorners(shape));
-  const line = (at: number, reach: readonly [number, number], isMiddle = false): SnapLine => ({
+/** Every edge that runs along one of the frame's directions. */
+function edgeLines(shape: Shape, frame: Frame, name: string): SnapLines {
+  const corners = shapeCorners(shape).map((corner) => intoFrame(frame, corner));
+  const x: SnapLine[] = [];
+  const y: SnapLine[] = [];
+  const line = (at: number, a: number, b: number): SnapLine => ({
     at,
-    reach,
-    label: isMiddle ? `middle of ${name}` : `edge of ${name}`,
-    isMiddle,
+    reach: [Math.min(a, b), Math.max(a, b)],
+    label: `edge of ${name}`,
+    takes: "edge",
   });
-  const alongY = [box.minY, box.maxY] as const;
-  const alongX = [box.minX, box.maxX] as const;
+  corners.forEach((from, index) => {
+    const to = corners[(index + 1) % corners.length] ?? from;
+    const [dx, dy] = [Math.abs(to.x - from.x), Math.abs(to.y - from.y)];
+    if (dy > 0 && dx <= dy * LEAN) x.push(line((from.x + to.x) / 2, from.y, to.y));
+    else if (dx > 0 && dy <= dx * LEAN) y.push(line((from.y + to.y) / 2, from.x, to.x));
+  });
+  return { x, y };
+}
+
+/** The middle lines of a rectangle that lies along the frame. */
+function middleLines(shape: Shape, frame: Frame, name: string, isOwnBed: boolean): SnapLines {
+  if (!isAlongFrame(shape, frame)) return { x: [], y: [] };
+  const box = boundsInFrame(frame, shapeCorners(shape));
   const isTall = box.maxY - box.minY >= box.maxX - box.minX;
+  const line = (a: number, b: number, reach: readonly [number, number]): SnapLine => ({
+    at: (a + b) / 2,
+    reach,
+    label: `middle of ${name}`,
+    takes: "middle",
+    isFavourite: isOwnBed,
+  });
+  // Plantings keep to the line along their bed; halfway down it is no place of its own.
   return {
-    x: [
-      line(box.minX, alongY),
-      line(box.maxX, alongY),
-      ...(hasMiddle && isTall ? [line((box.minX + box.maxX) / 2, alongY, true)] : []),
-    ],
-    y: [
-      line(box.minY, alongX),
-      line(box.maxY, alongX),
-      ...(hasMiddle && !isTall ? [line((box.minY + box.maxY) / 2, alongX, true)] : []),
-    ],
+    x: isOwnBed && !isTall ? [] : [line(box.minX, box.maxX, [box.minY, box.maxY])],
+    y: isOwnBed && isTall ? [] : [line(box.minY, box.maxY, [box.minX, box.maxX])],
   };
 }
 
-export function joinLines(all: readonly SnapLines[]): SnapLines {
+function joinLines(all: readonly SnapLines[]): SnapLines {
   return { x: all.flatMap(({ x }) => x), y: all.flatMap(({ y }) => y) };
 }
 
@@ -61,20 +79,21 @@ export function snapTargets(
   moving: ReadonlySet<string>,
   bed: Bed | undefined,
 ): SnapLines {
-  const own = outlineFor(shape).bounds;
-  const neighbours = items.list.filter(
-    (item) =>
-      !moving.has(item.id) &&
-      item.id !== bed?.id &&
-      isNeighbour(item, what, bed) &&
-      isAlongFrame(item.shape, frame) &&
-      boundsGap(own, item.outline.bounds) <= NEIGHBOUR_M,
-  );
+  const own = boundsInFrame(frame, shapeCorners(shape));
+  const neighbours = items
+    .within(growBounds(outlineFor(shape).bounds, NEIGHBOUR_M))
+    .filter((item) => !moving.has(item.id) && item.id !== bed?.id && isNeighbour(item, what, bed));
+  const boxes = neighbours
+    .filter((item) => isAlongFrame(item.shape, frame))
+    .map((item) => boundsInFrame(frame, shapeCorners(item.shape)));
+  const bedName = `bed ${bed?.code ?? ""}`;
   return joinLines([
-    ...(bed && isAlongFrame(bed.outline, frame)
-      ? [linesOf(bed.outline, frame, `bed ${bed.code}`, true)]
+    ...(bed
+      ? [middleLines(bed.outline, frame, bedName, true), edgeLines(bed.outline, frame, bedName)]
       : []),
-    ...neighbours.map((item) => linesOf(item.shape, frame, nameOf(item), false)),
+    ...neighbours.map((item) => edgeLines(item.shape, frame, nameOf(item))),
+    ...neighbours.map((item) => middleLines(item.shape, frame, nameOf(item), false)),
+    equalGapLines(boxes, own),
   ]);
 }
 
@@ -82,10 +101,12 @@ function isNeighbour(item: SheetItem, what: SheetItem["what"], bed: Bed | undefi
   if (item.what === "planting") {
     return what === "planting" && (bed === undefined || item.planting.bed === bed.id);
   }
-  return item.what === "bed" && (what !== "planting" || bed === undefined);
+  if (item.what === "surrounding") return what !== "planting" && item.shape.shape !== "point";
+  return what !== "planting" || bed === undefined;
 }
 
-function nameOf(item: SheetItem): string {
+/** What an object is called beside a guide. */
+export function nameOf(item: SheetItem): string {
   switch (item.what) {
     case "planting":
       return item.planting.code;

@@ -20,8 +20,19 @@ export interface SnapLine {
   /** From where to where it runs. */
   readonly reach: readonly [number, number];
   readonly label: string;
-  /** A middle line takes middles, any other takes edges. */
-  readonly isMiddle: boolean;
+  /** Which part of what moves comes to lie on it; `first` and `last` are its two edges. */
+  readonly takes: "edge" | "middle" | "first" | "last";
+  /** Wins over any other line in reach, however near: the middle of the bed a planting lies on. */
+  readonly isFavourite?: boolean;
+  /** Gaps that become equal on this line: from where to where they run across it. */
+  readonly gaps?: readonly (readonly [number, number])[];
+}
+
+/** Parts of what is moved or pulled along one direction of the frame, metres. */
+export interface SnapParts {
+  readonly first?: number;
+  readonly last?: number;
+  readonly middle?: number;
 }
 
 export interface SnapLines {
@@ -74,28 +85,35 @@ interface Snapped {
   readonly line: SnapLine | null;
 }
 
-/**
- * The shift that brings the middle onto a middle line in reach, else an edge onto the nearest
- * line in reach, else the first edge onto the grid.
- */
+/** The shift onto a favourite line in reach, else onto the nearest one, else onto the grid. */
 export function snapAlong(
-  edges: readonly number[],
-  middle: number | null,
+  parts: SnapParts,
   lines: readonly SnapLine[],
-  { reachM, stepM }: SnapSettings,
+  { reachM, stepM }: Pick<SnapSettings, "reachM" | "stepM">,
   gridFrom: number,
 ): Snapped {
-  const shifts = (places: readonly number[], isMiddle: boolean) =>
-    lines
-      .filter((line) => line.isMiddle === isMiddle)
-      .flatMap((line) => places.map((place): Snapped => ({ shift: line.at - place, line })))
-      .filter(({ shift }) => Math.abs(shift) <= reachM)
-      .sort((a, b) => Math.abs(a.shift) - Math.abs(b.shift));
-  const [first = 0] = edges;
-  return (
-    shifts(middle === null ? [] : [middle], true)[0] ??
-    shifts(edges, false)[0] ?? { shift: onStep(first, gridFrom, stepM) - first, line: null }
-  );
+  let best: Snapped | null = null;
+  for (const line of lines) {
+    for (const place of placesFor(line, parts)) {
+      const shift = line.at - place;
+      if (Math.abs(shift) > reachM || (best && !isBetter(line, shift, best))) continue;
+      best = { shift, line };
+    }
+  }
+  const start = parts.first ?? parts.last ?? 0;
+  return best ?? { shift: onStep(start, gridFrom, stepM) - start, line: null };
+}
+
+function placesFor({ takes }: SnapLine, parts: SnapParts): readonly number[] {
+  const wanted = takes === "edge" ? [parts.first, parts.last] : [parts[takes]];
+  return wanted.filter((place) => place !== undefined);
+}
+
+/** Differences below a micrometre decide nothing: the line that came first stays. */
+function isBetter(line: SnapLine, shift: number, than: Snapped): boolean {
+  const isFavourite = line.isFavourite === true;
+  if (isFavourite !== (than.line?.isFavourite === true)) return isFavourite;
+  return Math.abs(shift) < Math.abs(than.shift) - 1e-6;
 }
 
 export function onStep(value: number, from: number, stepM: number): number {
@@ -103,7 +121,7 @@ export function onStep(value: number, from: number, stepM: number): number {
 }
 
 export interface SnappedMove {
-  /** Shift in the sheet's own directions, metres. */
+  /** Metres; of a box in the sheet's own directions, of a corner in those of the frame. */
   readonly shift: Point;
   readonly guides: readonly Guide[];
 }
@@ -120,12 +138,8 @@ export function snapMove(
 ): SnappedMove {
   const { lines, gridFrom } = settings;
   const stay: Snapped = { shift: 0, line: null };
-  const x = locked.x
-    ? stay
-    : snapAlong([box.minX, box.maxX], (box.minX + box.maxX) / 2, lines.x, settings, gridFrom.x);
-  const y = locked.y
-    ? stay
-    : snapAlong([box.minY, box.maxY], (box.minY + box.maxY) / 2, lines.y, settings, gridFrom.y);
+  const x = locked.x ? stay : snapAlong(partsOf(box.minX, box.maxX), lines.x, settings, gridFrom.x);
+  const y = locked.y ? stay : snapAlong(partsOf(box.minY, box.maxY), lines.y, settings, gridFrom.y);
   const moved = {
     minX: box.minX + x.shift,
     maxX: box.maxX + x.shift,
@@ -136,6 +150,29 @@ export function snapMove(
   if (x.line) guides.push(guideAlong(frame, "x", x.line, [moved.minY, moved.maxY]));
   if (y.line) guides.push(guideAlong(frame, "y", y.line, [moved.minX, moved.maxX]));
   return { shift: turnPoint({ x: x.shift, y: y.shift }, { x: 0, y: 0 }, frame.turnDeg), guides };
+}
+
+function partsOf(first: number, last: number): Required<SnapParts> {
+  return { first, last, middle: (first + last) / 2 };
+}
+
+/** A corner that is drawn or pulled, brought onto lines or steps of the frame. */
+export function snapCorner(
+  frame: Frame,
+  corner: { readonly x: SnapParts; readonly y: SnapParts },
+  settings: SnapSettings,
+): SnappedMove {
+  const { lines, gridFrom } = settings;
+  const x = snapAlong(corner.x, lines.x, settings, gridFrom.x);
+  const y = snapAlong(corner.y, lines.y, settings, gridFrom.y);
+  const at = {
+    x: (corner.x.first ?? corner.x.last ?? 0) + x.shift,
+    y: (corner.y.first ?? corner.y.last ?? 0) + y.shift,
+  };
+  const guides: Guide[] = [];
+  if (x.line) guides.push(guideAlong(frame, "x", x.line, [at.y, at.y]));
+  if (y.line) guides.push(guideAlong(frame, "y", y.line, [at.x, at.x]));
+  return { shift: { x: x.shift, y: y.shift }, guides };
 }
 
 /** A guide along a line, as far as the line and what lies on it reach. */
@@ -149,5 +186,9 @@ export function guideAlong(
   const to = Math.max(line.reach[1], reach[1]);
   const place = (along: number) =>
     outOfFrame(frame, axis === "x" ? { x: line.at, y: along } : { x: along, y: line.at });
-  return { from: place(from), to: place(to), label: line.label };
+  const across = (at: number, along: number) =>
+    outOfFrame(frame, axis === "x" ? { x: at, y: along } : { x: along, y: at });
+  const middle = (reach[0] + reach[1]) / 2;
+  const gaps = line.gaps?.map(([a, b]) => [across(a, middle), across(b, middle)] as const);
+  return { from: place(from), to: place(to), label: line.label, ...(gaps ? { gaps } : {}) };
 }

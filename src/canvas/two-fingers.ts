@@ -2,7 +2,7 @@
 import type { Point } from "../core/geometry/point.ts";
 import { useView } from "./view-store.ts";
 
-export interface TwoFingers {
+interface TwoFingers {
   readonly middle: Point;
   readonly apartPx: number;
 }
@@ -17,8 +17,41 @@ export function twoFingers(fingers: Iterable<Point>): TwoFingers | null {
   };
 }
 
+interface FingerTracker {
+  /** A finger is down; true when it is the second one: from then on nothing is dragged. */
+  readonly add: (id: number, px: Point) => boolean;
+  readonly lift: (id: number) => void;
+  /** A finger moves; true when two of them move the view. */
+  readonly move: (id: number, px: Point) => boolean;
+}
+
+export function fingerTracker(): FingerTracker {
+  const fingers = new Map<number, Point>();
+  let pinch: TwoFingers | null = null;
+  return {
+    add: (id, px) => {
+      fingers.set(id, px);
+      pinch = twoFingers(fingers.values());
+      return pinch !== null;
+    },
+    lift: (id) => {
+      fingers.delete(id);
+      pinch = twoFingers(fingers.values());
+    },
+    move: (id, px) => {
+      if (!fingers.has(id)) return false;
+      fingers.set(id, px);
+      const next = twoFingers(fingers.values());
+      if (!pinch || !next) return false;
+      followFingers(pinch, next);
+      pinch = next;
+      return true;
+    },
+  };
+}
+
 /** The view follows the fingers from where they were to where they are. */
-export function followFingers(before: TwoFingers, after: TwoFingers): void {
+function followFingers(before: TwoFingers, after: TwoFingers): void {
   const { pan, zoom } = useView.getState();
   pan(after.middle.x - before.middle.x, after.middle.y - before.middle.y);
   zoom(after.middle, after.apartPx / before.apartPx);

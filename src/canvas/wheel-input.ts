@@ -1,4 +1,5 @@
 /** The wheel, trackpad gestures and pinches over the sheet; the page itself stays still. */
+import { useSheetPreferences } from "../store/sheet-preferences.ts";
 import { useView } from "./view-store.ts";
 import { type WheelMemory, wheelFactor, wheelMeaning, wheelPixels } from "./wheel-meaning.ts";
 
@@ -20,7 +21,9 @@ export function listenToWheel(element: HTMLElement): () => void {
     event.preventDefault();
     const { deltaX, deltaY, deltaMode, ctrlKey, metaKey, timeStamp } = event;
     const isCtrl = ctrlKey || metaKey;
-    const meaning = wheelMeaning({ deltaX, deltaY, deltaMode, isCtrl, time: timeStamp }, memory);
+    const { wheel } = useSheetPreferences.getState();
+    const turned = { deltaX, deltaY, deltaMode, isCtrl, time: timeStamp };
+    const meaning = wheelMeaning(turned, memory, wheel);
     memory = isCtrl ? null : { meaning, time: timeStamp };
     const x = wheelPixels(deltaX, deltaMode);
     const y = wheelPixels(deltaY, deltaMode);

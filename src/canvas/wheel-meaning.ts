@@ -17,6 +17,9 @@ export interface WheelMemory {
   readonly time: number;
 }
 
+/** What the grower has said the wheel does; `guess` leaves it to how the wheel turns. */
+type WheelWish = "guess" | WheelMeaning;
+
 /** Turns that follow each other faster than this mean the same, milliseconds. */
 const ONE_GESTURE_MS = 250;
 /** The least a notch of a mouse wheel turns, pixels. */
@@ -26,8 +29,13 @@ const NOTCH_PX = 60;
  * Wheels zoom, trackpads pan, pinches zoom (browsers send them with Ctrl). Which device it is can
  * only be guessed from the first turn of a gesture: trackpads turn a little, or sideways as well.
  */
-export function wheelMeaning(turn: WheelTurn, before: WheelMemory | null): WheelMeaning {
+export function wheelMeaning(
+  turn: WheelTurn,
+  before: WheelMemory | null,
+  wish: WheelWish = "guess",
+): WheelMeaning {
   if (turn.isCtrl) return "zoom";
+  if (wish !== "guess") return wish;
   if (before && turn.time - before.time < ONE_GESTURE_MS) return before.meaning;
   if (turn.deltaMode !== 0) return "zoom";
   if (turn.deltaX !== 0) return "pan";

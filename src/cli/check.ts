@@ -1,8 +1,11 @@
 /** `wideberth check FILE`: prints the findings; 1 when there is a conflict. */
 import { runChecks } from "../core/checks/run-checks.ts";
 import { checkReport, checkReportText } from "../core/exports/check-report.ts";
-import { onlyArgument, parseOptions } from "./options.ts";
-import { readInput } from "./read-input.ts";
+import { checkRegister } from "./check-register.ts";
+import { openBytes } from "./input-bytes.ts";
+import { startsRegister } from "./json-texts.ts";
+import { onlyArgument, parseOptions, usage } from "./options.ts";
+import { openInput } from "./read-input.ts";
 
 export async function check(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseOptions("check", args, {
@@ -11,7 +14,13 @@ export async function check(args: readonly string[]): Promise<number> {
     layout: { type: "string" },
   });
   const path = onlyArgument("check", "FILE", positionals);
-  const { plan, layout, book, file } = await readInput(path, values.layout);
+  const bytes = await openBytes(path);
+  if (startsRegister(bytes.file, bytes.start)) {
+    if (values.all) throw usage("check", "--all would list every pair of a register");
+    if (values.layout !== undefined) throw usage("check", "a register has no layouts to choose");
+    return checkRegister(bytes.all, bytes.file, values.json);
+  }
+  const { plan, layout, book, file } = await openInput(bytes, values.layout);
   const result = runChecks(plan, layout, book);
   const report = { file, plan, layout, book, result, isAll: values.all };
   process.stdout.write(

@@ -1,26 +1,64 @@
 /** `wideberth compare PLAN`: measures layouts side by side and lists what differs. */
 import { compareLayouts } from "../core/arrange/compare-layouts.ts";
 import { compareCsv, compareReport, compareReportText } from "../core/exports/compare-report.ts";
+import type { ComparedLayouts } from "../core/exports/compare-pages.ts";
+import { ratioText } from "../core/exports/drawing-ratio.ts";
+import { type PaperName, usualPaper } from "../core/exports/paper.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
+import { localTime } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
+import { paperNamed } from "./paper-option.ts";
 import { readInput } from "./read-input.ts";
 import { Refusal } from "./refusal.ts";
+import { writeOutput } from "./write-output.ts";
 
 export async function compare(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseOptions("compare", args, {
     json: { type: "boolean", default: false },
     csv: { type: "boolean", default: false },
+    pdf: { type: "string" },
+    paper: { type: "string" },
+    overlaid: { type: "boolean", default: false },
     layout: { type: "string", multiple: true, default: [] },
   });
-  if (values.json && values.csv) throw usage("compare", "Expected --json or --csv, got both");
+  const { json, csv, pdf, overlaid } = values;
+  if ([json, csv, pdf !== undefined].filter(Boolean).length > 1) {
+    throw usage("compare", "Expected one of --json, --csv and --pdf, got more");
+  }
+  if (pdf === "") throw usage("compare", "Say where the PDF goes: --pdf FILE");
+  if (pdf === undefined && (overlaid || values.paper !== undefined)) {
+    throw usage("compare", "--paper and --overlaid go with --pdf FILE");
+  }
+  const paper = values.paper === undefined ? null : paperNamed("compare", values.paper);
   const path = onlyArgument("compare", "PLAN", positionals);
   const { plan, book, file } = await readInput(path, undefined);
   const layouts = pickLayouts(plan, values.layout, file);
   const input = { file, plan, layouts, book };
-  if (values.json) process.stdout.write(`${JSON.stringify(compareReport(input), null, 2)}\n`);
-  else if (values.csv) process.stdout.write(compareCsv(compareLayouts(plan, layouts, book)));
+  if (pdf !== undefined) {
+    await writePdf({ plan, layouts, book }, pdf, paper ?? usualPaper(plan.units), overlaid);
+  } else if (json) process.stdout.write(`${JSON.stringify(compareReport(input), null, 2)}\n`);
+  else if (csv) process.stdout.write(compareCsv(compareLayouts(plan, layouts, book)));
   else process.stdout.write(compareReportText(input));
   return 0;
+}
+
+async function writePdf(
+  compared: ComparedLayouts,
+  output: string,
+  paper: PaperName,
+  isOverlaid: boolean,
+): Promise<void> {
+  // The PDF writer and its type are large: only this option pays for them.
+  const [{ comparePdf }, { mapFonts }] = await Promise.all([
+    import("../core/exports/compare-pdf.ts"),
+    import("./font.ts"),
+  ]);
+  const print = { paper, isOverlaid, printedAt: localTime(new Date()) };
+  const { bytes, pages, ratio } = await comparePdf(compared, print, mapFonts);
+  await writeOutput(output, bytes);
+  const name = output === "-" ? "stdout" : output;
+  const size = `${pages} pages, ${ratioText(ratio, compared.plan.units)} on ${paper}`;
+  process.stderr.write(`${name}: ${size}\n`);
 }
 
 /** Those named, by name or id and in that order; all of them when none is named. */

@@ -19,13 +19,17 @@ export const help = `Wideberth: how far apart seed plots must stand, and a map t
 
 wideberth check FILE [--json] [--all] [--layout NAME]
     Checks a plan file or a GeoJSON FeatureCollection of plantings and prints the findings.
+    A register of up to two million plantings is GeoJSON with one Feature a line.
     --json         one object for programs: pairs and findings
     --all          also the pairs that distance keeps apart
     --layout NAME  this layout instead of the chosen or first one
 
-wideberth compare PLAN [--json | --csv] [--layout NAME --layout NAME ...]
+wideberth compare PLAN [--json | --csv | --pdf FILE] [--layout NAME --layout NAME ...]
+                  [--paper NAME] [--overlaid]
     Measures the layouts of a plan side by side and lists what differs from the first.
     --layout NAME  only these layouts, in this order
+    --pdf FILE     drawings at one ratio, measures and differences, to print
+    --overlaid     with --pdf: the first layout drawn under each of the others
 
 wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
               [--with SHEETS] [--layout NAME]

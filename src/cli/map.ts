@@ -4,10 +4,11 @@ import { cutWords } from "../core/exports/beyond-map.ts";
 import { type CompanionId, companionIds } from "../core/exports/companion-ids.ts";
 import { ratioText } from "../core/exports/drawing-ratio.ts";
 import { MAX_SHEETS, oneSheetRatio, planSheets, suggestRatio } from "../core/exports/page-plan.ts";
-import { type Orientation, type PaperName, paperNames } from "../core/exports/paper.ts";
+import type { Orientation, PaperName } from "../core/exports/paper.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
 import { localTime } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
+import { paperNamed } from "./paper-option.ts";
 import { readInput } from "./read-input.ts";
 import { writeOutput } from "./write-output.ts";
 
@@ -25,7 +26,7 @@ export async function map(args: readonly string[]): Promise<number> {
   const output = values.output ?? "";
   if (output === "") throw usage("map", "Say where the map goes: -o FILE");
   if (values.landscape && values.portrait) throw usage("map", "Choose --landscape or --portrait");
-  const paper = paperNamed(values.paper);
+  const paper = paperNamed("map", values.paper);
   const orientation: Orientation = values.portrait ? "portrait" : "landscape";
   const wanted = values.ratio === undefined ? undefined : ratioOf(values.ratio);
 
@@ -67,12 +68,6 @@ function companionsNamed(texts: readonly string[]): readonly CompanionId[] {
     throw usage("map", `Got sheet "${unknown}", expected ${[...companionIds, "all"].join(", ")}`);
   }
   return companionIds.filter((id) => wanted.includes(id) || wanted.includes("all"));
-}
-
-function paperNamed(text: string): PaperName {
-  const found = paperNames.find((name) => name.toLowerCase() === text.toLowerCase());
-  if (!found) throw usage("map", `Got paper "${text}", expected ${paperNames.join(", ")}`);
-  return found;
 }
 
 /** `100` or `1:100`; the decimal mark may be a comma. */

@@ -1,6 +1,6 @@
 /** What was made, to a file or to stdout. */
 import { writeFile } from "node:fs/promises";
-import { fileTrouble } from "./read-input.ts";
+import { fileTrouble } from "./file-trouble.ts";
 import { Refusal } from "./refusal.ts";
 
 /** @param output a path, or `-` for stdout */

@@ -1,14 +1,14 @@
-import type { MovedPiece } from "../core/arrange/arranged-layout.ts";
+import type { ArrangedCounts, MovedPiece } from "../core/arrange/arranged-layout.ts";
 import type { Planting } from "../core/model/plan.ts";
 import type { ArrangeAnswer } from "../store/arrange-worker.ts";
 import type { ProveAnswer, ProveRequest } from "../store/prove-worker.ts";
-import { addedWords, arrangedWords, proofWords } from "./arrange-words.ts";
+import { addedWords, arrangedWords, proofWords, rotationWords } from "./arrange-words.ts";
 import { type ProofStage, useProof } from "./use-proof.ts";
 
 export interface KeptMoves {
   readonly added: readonly Planting[];
   readonly moved: readonly MovedPiece[];
-  readonly conflictsAfter: number;
+  readonly after: ArrangedCounts;
 }
 
 interface ArrangeAnsweredProps {
@@ -70,6 +70,7 @@ function sentences(answer: ArrangeAnswer, stage: ProofStage): readonly string[] 
   return [
     ...(answer.moved.length + answer.added.length === 0 ? [] : [change]),
     ...addedWords(answer),
+    ...rotationWords(answer.before, better(answer, stage.answer).after),
     ...proofWords(stage.answer.proof, answer.trouble),
   ];
 }

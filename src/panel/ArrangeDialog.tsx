@@ -33,12 +33,12 @@ export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
     seed: 1,
     doesPlace: false,
   });
-  const keep = ({ moved, added, conflictsAfter }: KeptMoves) => {
+  const keep = ({ moved, added, after }: KeptMoves) => {
     const { id, name } = copiedLayout(planNow().plan);
     commit(arrangedLayout(layout.id, id, name, moved, added));
     planNow().showLayout(id);
     viewNow().showSheet();
-    planNow().announce(`${name} is on the sheet. ${conflictWords(conflictsAfter)}.`);
+    planNow().announce(`${name} is on the sheet. ${conflictWords(after.conflicts)}.`);
     onClose();
   };
   const another = () => {

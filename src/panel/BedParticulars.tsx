@@ -5,6 +5,7 @@ import { NoteField, TextField } from "./TextField.tsx";
 import { codeProblem } from "./new-bed.ts";
 import { useShownLayout, useWording } from "./use-shown-plan.ts";
 import { commit, planNow } from "./plan-actions.ts";
+import { viewNow } from "./view-state.ts";
 
 export function BedParticulars({ bed }: { readonly bed: Bed }) {
   const layout = useShownLayout();
@@ -28,6 +29,18 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
         Bed <span className="code">{bed.code}</span>
       </h3>
       <TextField label="Code" value={bed.code} onApply={rename} />
+      {layout.beds.length > 1 && (
+        <p className="field-hint">
+          <button
+            type="button"
+            className="link"
+            onClick={() => viewNow().ask({ kind: "number-beds" })}
+          >
+            Number all the beds
+          </button>{" "}
+          in walking order.
+        </p>
+      )}
       <OutlineFields id={bed.id} name={`bed ${bed.code}`} outline={bed.outline} />
       <NoteField label="Note" value={bed.note ?? ""} onApply={setNote} />
       <h4>Plantings in it</h4>
@@ -47,6 +60,16 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
             </li>
           ))}
         </ul>
+      )}
+      {bed.outline.shape === "rectangle" && (
+        <div className="offers">
+          <button type="button" onClick={() => viewNow().ask({ kind: "share-bed", id: bed.id })}>
+            Share among varieties
+          </button>
+          <button type="button" onClick={() => viewNow().ask({ kind: "cut-bed", id: bed.id })}>
+            Cut in two
+          </button>
+        </div>
       )}
     </div>
   );

@@ -8,16 +8,17 @@ import { DaySlider } from "./DaySlider.tsx";
 import { type BloomLine, type BloomOrder, bloomLines, linesHeld } from "./bloom-order.ts";
 import { type BloomRow, bloomRows } from "./bloom-rows.ts";
 import { type TimeAxis, timeAxis } from "./time-axis.ts";
+import { useFollowed } from "./followed-plan.ts";
 import { useHatches } from "./use-hatches.ts";
-import { useShownPlan } from "./use-shown-plan.ts";
+import { useShownPlan, useShownResult } from "./use-shown-plan.ts";
 import { useVisibleLines } from "./use-visible-lines.ts";
 
 /** The windows of all that flowers over a time axis. */
 export function BloomChart({ order }: { readonly order: BloomOrder }) {
   // The strip may lag behind a drag: the sheet comes first.
-  const result = useDeferredValue(usePlanStore((state) => state.result));
+  const result = useDeferredValue(useShownResult());
   const selection = useDeferredValue(usePlanStore((state) => state.selection));
-  const isPreviewing = useDeferredValue(usePlanStore((state) => state.isPreviewing));
+  const isPreviewing = useDeferredValue(useFollowed((state) => state.isPreviewing));
   const plan = useDeferredValue(useShownPlan());
   const { season, site } = plan;
   const hatchOf = useHatches(plan);

@@ -1,12 +1,12 @@
 import { useState } from "react";
 import type { changePlantings } from "../core/edits/object-edits.ts";
 import type { Planting } from "../core/model/plan.ts";
-import { usePlanStore } from "../store/plan-store.ts";
 import { BloomOutlook } from "./BloomOutlook.tsx";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { DayField } from "./DayField.tsx";
 import { WindowField } from "./WindowField.tsx";
 import { choicesOf, floweringWords } from "./plan-words.ts";
+import { useShownResult } from "./use-shown-plan.ts";
 
 type StartMethod = NonNullable<Planting["start"]>["method"];
 
@@ -22,7 +22,7 @@ interface BloomFieldsProps {
 
 /** Start and bloom of one planting, typed or predicted. */
 export function BloomFields({ planting, onChange }: BloomFieldsProps) {
-  const stand = usePlanStore((state) => state.result.standById.get(planting.id));
+  const stand = useShownResult().standById.get(planting.id);
   const timing = stand?.kind.timing;
   const usual = timing?.transplantedToFlower && !timing.sownToFlower ? "transplanted" : "sown";
   const [picked, setPicked] = useState<StartMethod>(usual);

@@ -77,7 +77,12 @@ function Line({ line, ...rest }: LineProps): ReactNode {
 function UndatedLine({ row: { id, code } }: { readonly row: UndatedRow }) {
   return (
     <>
-      <button type="button" className="bloom-code" onClick={() => planNow().select([id])}>
+      <button
+        type="button"
+        className="bloom-code"
+        title={code}
+        onClick={() => planNow().select([id])}
+      >
         {code}
       </button>
       <span className="soft">no bloom dates</span>
@@ -101,6 +106,7 @@ function DatedLine({ row, axis, season, hatchOf }: DatedLineProps) {
       likely={span(axis, row.likely)}
       outer={span(axis, row.outer)}
       overlaps={row.overlaps.map((window) => span(axis, window)).join(" ")}
+      otherOverlaps={row.otherOverlaps.map((window) => span(axis, window)).join(" ")}
       startText={startWords(row)}
       start={start}
       earliest={limits.first}

@@ -17,6 +17,7 @@ interface BloomRowLineProps {
   readonly likely: string;
   readonly outer: string;
   readonly overlaps: string;
+  readonly otherOverlaps: string;
   /** `sown 28 May`; empty where no start moves the bloom. */
   readonly startText: string;
   readonly start: number;
@@ -52,8 +53,8 @@ export const BloomRowLine = memo(function BloomRowLine(props: BloomRowLineProps)
         <svg className="bloom-bars" width="100%" height="22" aria-hidden="true" focusable="false">
           <rect className="bloom-outer" {...place(outer)} y={4.5} height={11} />
           <HatchRect hatch={hatch} theme={theme} {...bar} y={4.5} height={11} />
-          {overlaps !== "" &&
-            overlaps.split(" ").map((overlap) => <OverlapBar key={overlap} {...place(overlap)} />)}
+          <OverlapBars spans={props.otherOverlaps} opacity={0.5} />
+          <OverlapBars spans={overlaps} opacity={1} />
         </svg>
         {startText !== "" && (
           <BloomGrip
@@ -76,6 +77,19 @@ export const BloomRowLine = memo(function BloomRowLine(props: BloomRowLineProps)
 });
 
 /** Days open together with a conflicting stand: barred, so that it is not colour alone. */
-function OverlapBar(span: { readonly x: string; readonly width: string }) {
-  return <rect className="bloom-overlap" fill="url(#overlap-ticks)" {...span} y={16} height={5} />;
+function OverlapBars({ spans, opacity }: { readonly spans: string; readonly opacity: number }) {
+  if (spans === "") return null;
+  return spans
+    .split(" ")
+    .map((span) => (
+      <rect
+        key={span}
+        className="bloom-overlap"
+        fill="url(#overlap-ticks)"
+        opacity={opacity}
+        {...place(span)}
+        y={16}
+        height={5}
+      />
+    ));
 }

@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { type ReactNode, memo } from "react";
 import { Field, useFieldParts } from "./Field.tsx";
 
 export interface Choice<Value extends string> {
@@ -30,15 +30,24 @@ export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>
         }}
       >
         {value === null && <option value="">differs</option>}
-        {choices.map((choice) => (
-          <option key={choice.value} value={choice.value}>
-            {choice.label}
-          </option>
-        ))}
+        <Options choices={choices} />
       </select>
     </Field>
   );
 }
+
+interface OptionsProps {
+  readonly choices: readonly Choice<string>[];
+}
+
+/** Some lists of varieties are long: made anew only when they change. */
+const Options = memo(function Options({ choices }: OptionsProps) {
+  return choices.map(({ value, label }) => (
+    <option key={value} value={value}>
+      {label}
+    </option>
+  ));
+});
 
 interface CheckFieldProps {
   readonly label: string;

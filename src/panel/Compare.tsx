@@ -1,12 +1,13 @@
 import { type ReactNode, useMemo, useState } from "react";
-import { compareLayouts } from "../core/arrange/compare-layouts.ts";
+import { type Comparison, compareLayouts } from "../core/arrange/compare-layouts.ts";
 import { type CheckResult, runChecks } from "../core/checks/run-checks.ts";
 import { copyLayout } from "../core/edits/layout-edits.ts";
 import { compareCsv } from "../core/exports/compare-report.ts";
-import type { Layout } from "../core/model/plan.ts";
+import type { Layout, Plan } from "../core/model/plan.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
 import { CompareDifferences } from "./CompareDifferences.tsx";
 import { CompareMeasures } from "./CompareMeasures.tsx";
+import { ComparePrint } from "./ComparePrint.tsx";
 import { copiedLayout } from "./copied-layout.ts";
 import { downloadBytes } from "./download.ts";
 import { commit, planNow } from "./plan-actions.ts";
@@ -47,10 +48,6 @@ export function Compare({ drawing }: CompareProps) {
   );
   const comparison = useMemo(() => compareLayouts(plan, compared, book), [plan, compared, book]);
   const drawn = useMemo(() => (isOverlaid ? panes.slice(1) : panes), [panes, isOverlaid]);
-  const save = () => {
-    const bytes = new TextEncoder().encode(`\uFEFF${compareCsv(comparison)}`);
-    downloadBytes(bytes, "layouts-compared.csv", "text/csv");
-  };
   if (plan.layouts.length === 1) return <OneLayout layout={from} />;
   const toggle = (id: string) => {
     const next = new Set(leftOut);
@@ -59,40 +56,16 @@ export function Compare({ drawing }: CompareProps) {
   };
   return (
     <section className="compare" aria-label="Layouts compared">
-      <div className="compare-bar">
-        <label>
-          Differences from{" "}
-          <select value={from.id} onChange={(event) => setFromId(event.target.value)}>
-            {plan.layouts.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-        <fieldset className="compare-choice">
-          <legend>to</legend>
-          {plan.layouts
-            .filter(({ id }) => id !== from.id)
-            .map(({ id, name }) => (
-              <label key={id} className="check-field">
-                <input type="checkbox" checked={!leftOut.has(id)} onChange={() => toggle(id)} />
-                {name}
-              </label>
-            ))}
-        </fieldset>
-        <div className="view-tabs" role="group" aria-label="How layouts are drawn">
-          <button type="button" aria-pressed={!isOverlaid} onClick={() => setOverlaid(false)}>
-            Side by side
-          </button>
-          <button type="button" aria-pressed={isOverlaid} onClick={() => setOverlaid(true)}>
-            Overlaid
-          </button>
-        </div>
-        <button type="button" className="quiet" disabled={compared.length < 2} onClick={save}>
-          Save measures as CSV
-        </button>
-      </div>
+      <CompareBar
+        plan={plan}
+        from={from}
+        compared={compared}
+        isOverlaid={isOverlaid}
+        comparison={comparison}
+        onFrom={setFromId}
+        onToggle={toggle}
+        onOverlay={setOverlaid}
+      />
       {compared.length < 2 ? (
         <p className="region-empty">Tick a second layout to compare with {from.name}.</p>
       ) : (
@@ -103,6 +76,68 @@ export function Compare({ drawing }: CompareProps) {
         </>
       )}
     </section>
+  );
+}
+
+interface CompareBarProps {
+  readonly plan: Plan;
+  readonly from: Layout;
+  /** From first. */
+  readonly compared: readonly Layout[];
+  readonly isOverlaid: boolean;
+  readonly comparison: Comparison;
+  readonly onFrom: (id: string) => void;
+  readonly onToggle: (id: string) => void;
+  readonly onOverlay: (isOverlaid: boolean) => void;
+}
+
+/** What is compared with what, how it is drawn, and ways to keep it. */
+function CompareBar(props: CompareBarProps) {
+  const { plan, from, compared, isOverlaid, comparison, onFrom, onToggle, onOverlay } = props;
+  const save = () => {
+    const bytes = new TextEncoder().encode(`\uFEFF${compareCsv(comparison)}`);
+    downloadBytes(bytes, "layouts-compared.csv", "text/csv");
+  };
+  return (
+    <div className="compare-bar">
+      <label>
+        Differences from{" "}
+        <select value={from.id} onChange={(event) => onFrom(event.target.value)}>
+          {plan.layouts.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <fieldset className="compare-choice">
+        <legend>to</legend>
+        {plan.layouts
+          .filter(({ id }) => id !== from.id)
+          .map(({ id, name }) => (
+            <label key={id} className="check-field">
+              <input
+                type="checkbox"
+                checked={compared.some((each) => each.id === id)}
+                onChange={() => onToggle(id)}
+              />
+              {name}
+            </label>
+          ))}
+      </fieldset>
+      <div className="view-tabs" role="group" aria-label="How layouts are drawn">
+        <button type="button" aria-pressed={!isOverlaid} onClick={() => onOverlay(false)}>
+          Side by side
+        </button>
+        <button type="button" aria-pressed={isOverlaid} onClick={() => onOverlay(true)}>
+          Overlaid
+        </button>
+      </div>
+      <button type="button" className="quiet" disabled={compared.length < 2} onClick={save}>
+        Save measures as CSV
+      </button>
+      <ComparePrint plan={plan} layouts={compared} isOverlaid={isOverlaid} />
+    </div>
   );
 }
 

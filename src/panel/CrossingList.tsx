@@ -1,7 +1,6 @@
 import { describeStanding } from "../core/checks/describe-finding.ts";
 import type { Standing } from "../core/checks/isolation-pair.ts";
-import { usePlanStore } from "../store/plan-store.ts";
-import { useWording } from "./use-shown-plan.ts";
+import { useShownResult, useWording } from "./use-shown-plan.ts";
 import { planNow } from "./plan-actions.ts";
 
 const standingSign: Readonly<Record<Standing, string>> = {
@@ -14,7 +13,7 @@ const standingSign: Readonly<Record<Standing, string>> = {
 
 /** What may cross with a stand, each way, and what keeps the two apart. */
 export function CrossingList({ id }: { readonly id: string }) {
-  const pairs = usePlanStore((state) => state.result.pairs);
+  const pairs = useShownResult().pairs;
   const wording = useWording();
   const touching = pairs.filter((pair) => pair.seedParent === id || pair.pollenSource === id);
   return (

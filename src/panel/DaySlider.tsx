@@ -44,6 +44,11 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
           value={value}
           onChange={(event) => planNow().showDay(Number(event.target.value))}
         />
+        {day === null && (
+          <span className="day-hint" aria-hidden="true">
+            Pick a day here: the sheet then shows what flowers on it.
+          </span>
+        )}
         {day !== null && (
           <output className="day-flag" style={flagPlace(middlePercent(axis, value))}>
             {shortDate(value)} · {open} in flower

@@ -1,6 +1,6 @@
 import { Suspense, lazy } from "react";
-import { KeysDialog } from "./KeysDialog.tsx";
 import { NewBedDialog } from "./NewBedDialog.tsx";
+import { ObjectMenuPlace } from "./ObjectMenuPlace.tsx";
 import { PlaceDialog } from "./PlaceDialog.tsx";
 import { RenameLayoutDialog } from "./RenameLayoutDialog.tsx";
 import { SettingsDialog } from "./SettingsDialog.tsx";
@@ -56,13 +56,56 @@ const OwnKindsDialog = lazy(async () => {
   const { OwnKindsDialog: Loaded } = await import("./OwnKindsDialog.tsx");
   return { default: Loaded };
 });
+const EarlierCropsDialog = lazy(async () => {
+  const { EarlierCropsDialog: Loaded } = await import("./EarlierCropsDialog.tsx");
+  return { default: Loaded };
+});
 const VarietyCsvDialog = lazy(async () => {
   const { VarietyCsvDialog: Loaded } = await import("./VarietyCsvDialog.tsx");
   return { default: Loaded };
 });
 
-/** The one dialog that is open, if any; a fault in it leaves the window standing. */
+// Read once, when the ground has been walked.
+const OutlineImportDialog = lazy(async () => {
+  const { OutlineImportDialog: Loaded } = await import("./OutlineImportDialog.tsx");
+  return { default: Loaded };
+});
+
+const ObjectDialogs = lazy(async () => {
+  const { ObjectDialogs: Loaded } = await import("./ObjectDialogs.tsx");
+  return { default: Loaded };
+});
+
+// Setting out the ground: asked for now and then.
+const NumberBedsDialog = lazy(async () => {
+  const { NumberBedsDialog: Loaded } = await import("./NumberBedsDialog.tsx");
+  return { default: Loaded };
+});
+const ShareBedDialog = lazy(async () => {
+  const { ShareBedDialog: Loaded } = await import("./ShareBedDialog.tsx");
+  return { default: Loaded };
+});
+const CutBedDialog = lazy(async () => {
+  const { CutBedDialog: Loaded } = await import("./CutBedDialog.tsx");
+  return { default: Loaded };
+});
+const GroundDialog = lazy(async () => {
+  const { GroundDialog: Loaded } = await import("./GroundDialog.tsx");
+  return { default: Loaded };
+});
+
+/** What comes up over the window: the one open dialog, and the menu of objects. */
 export function Dialogs() {
+  return (
+    <>
+      <AskedDialog />
+      <ObjectMenuPlace />
+    </>
+  );
+}
+
+/** A fault in a dialog leaves the window standing. */
+function AskedDialog() {
   const dialog = useViewState((state) => state.dialog);
   const close = useViewState((state) => state.closeDialog);
   if (!dialog) return null;
@@ -85,9 +128,24 @@ function OpenDialog({ dialog, close }: OpenDialogProps) {
     case "settings":
       return <SettingsDialog onClose={close} />;
     case "keys":
-      return <KeysDialog onClose={close} />;
+    case "commands":
+    case "array":
+    case "bed-rows":
+    case "line-up":
+    case "rename-object":
+    case "paste":
+    case "copied-text":
+      return <ObjectDialogs dialog={dialog} onClose={close} />;
     case "new-bed":
       return <NewBedDialog onClose={close} />;
+    case "number-beds":
+      return <NumberBedsDialog onClose={close} />;
+    case "share-bed":
+      return <ShareBedDialog id={dialog.id} onClose={close} />;
+    case "cut-bed":
+      return <CutBedDialog id={dialog.id} onClose={close} />;
+    case "new-ground":
+      return <GroundDialog onClose={close} />;
     case "variety":
       return <VarietyDialog id={dialog.id} onClose={close} />;
     case "place":
@@ -112,6 +170,10 @@ function OpenDialog({ dialog, close }: OpenDialogProps) {
       );
     case "own-kinds":
       return <OwnKindsDialog onClose={close} />;
+    case "outline-import":
+      return <OutlineImportDialog onClose={close} />;
+    case "earlier-crops":
+      return <EarlierCropsDialog onClose={close} />;
     case "variety-list":
       return <VarietyCsvDialog onClose={close} />;
     case "files":

@@ -70,7 +70,8 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
         <div className="plot-map-status" role="status">
           {hindrance !== null && (
             <p className="field-reason">
-              Not of this plan: {hindrance}. Give it in the plan settings.
+              Not of this plan: {hindrance}.
+              {format.needs === "position" && " Give it in the plan settings."}
             </p>
           )}
           {progress.kind === "making" && <p>Making the file ...</p>}

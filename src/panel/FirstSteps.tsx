@@ -24,22 +24,30 @@ export function FirstSteps() {
       </header>
       <ol>
         <li>
-          <p>Draw a bed{hasBed && <Done />}</p>
+          <p>Lay out beds: measured with a tape, or drawn{hasBed && <Done />}</p>
           <button type="button" onClick={() => planNow().pickTool("draw-bed")}>
             Draw on the sheet
           </button>
           <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
             Type its size
           </button>
-        </li>
-        <li>
-          <p>Add a variety to the seed list{hasVariety && <Done />}</p>
-          <button type="button" onClick={() => viewNow().ask({ kind: "variety", id: null })}>
-            Add a variety
+          <button type="button" onClick={() => viewNow().ask({ kind: "bed-rows" })}>
+            Rows of equal beds
           </button>
         </li>
         <li>
-          <p>Place it in the bed: drag it from the seed list, or</p>
+          <p>Add the varieties you want seed of{hasVariety && <Done />}</p>
+          <button type="button" onClick={() => viewNow().ask({ kind: "variety", id: null })}>
+            Add a variety
+          </button>
+          <button type="button" onClick={() => viewNow().ask({ kind: "variety-list" })}>
+            Read a list
+          </button>
+        </li>
+        <li>
+          <p>
+            Drag each from the seed list onto a bed, and from there until nothing is too close; or
+          </p>
           <button
             type="button"
             disabled={!hasBed || !hasVariety}

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { changePlan } from "../core/edits/object-edits.ts";
 import { HistoryButtons } from "./HistoryButtons.tsx";
 import { LayoutTabs } from "./LayoutTabs.tsx";
@@ -17,10 +17,25 @@ interface HeaderProps {
 /** Title, facts, layouts, history, saving. On a narrow screen all but the title folds away. */
 export function Header({ samples }: HeaderProps) {
   const [isUnfolded, setUnfolded] = useState(false);
+  const foldRef = useRef<HTMLButtonElement>(null);
+  const headRef = useRef<HTMLElement>(null);
+  // What was picked in a menu wants the window to itself: the unfolded head goes back.
+  useEffect(() => {
+    const head = headRef.current;
+    if (!isUnfolded || !head) return;
+    const foldOnPick = ({ target }: Event) => {
+      if (!(target instanceof Element) || !target.closest(".menu-item")) return;
+      setUnfolded(false);
+      foldRef.current?.focus();
+    };
+    head.addEventListener("click", foldOnPick);
+    return () => head.removeEventListener("click", foldOnPick);
+  }, [isUnfolded]);
   return (
-    <header className={isUnfolded ? "plan-head unfolded" : "plan-head"}>
+    <header ref={headRef} className={isUnfolded ? "plan-head unfolded" : "plan-head"}>
       <PlanTitle />
       <button
+        ref={foldRef}
         type="button"
         className="fold-button"
         aria-expanded={isUnfolded}

@@ -1,12 +1,11 @@
 import type { changePlantings } from "../core/edits/object-edits.ts";
 import type { Planting, PurityLevel } from "../core/model/plan.ts";
-import { usePlanStore } from "../store/plan-store.ts";
 import { AdjustmentFields } from "./AdjustmentFields.tsx";
 import { CheckField, type Choice, ChoiceField } from "./ChoiceField.tsx";
 import { LengthField } from "./LengthField.tsx";
 import { choicesOf, coverWords, levelWords } from "./plan-words.ts";
 import { requirementWords } from "./requirement-words.ts";
-import { useShownPlan } from "./use-shown-plan.ts";
+import { useShownPlan, useShownResult } from "./use-shown-plan.ts";
 
 interface IsolationFieldsProps {
   readonly planting: Planting;
@@ -21,7 +20,7 @@ export function levelChoices(planLevel: PurityLevel): readonly Choice<PurityLeve
 /** Cover, level and distance of one planting. */
 export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
   const plan = useShownPlan();
-  const stand = usePlanStore((state) => state.result.standById.get(planting.id));
+  const stand = useShownResult().standById.get(planting.id);
   const { code } = planting;
   const setDistance = (isolationM: number | undefined) =>
     onChange({ isolationM }, `Set isolation distance of ${code}`);

@@ -1,11 +1,12 @@
 import { useId, useState } from "react";
 import type { Kind } from "../core/crops/crop.ts";
 import { usePlanStore } from "../store/plan-store.ts";
-import { findKinds } from "./kind-search.ts";
+import { findKinds, formSearched } from "./kind-search.ts";
 
 interface KindFieldProps {
   readonly kindId: string | undefined;
-  readonly onPick: (kindId: string) => void;
+  /** The form is the one that was searched for, such as a potato-leaf tomato. */
+  readonly onPick: (kindId: string, form?: string) => void;
   /** Adds a kind that is not known here, by the name searched for; absent: not offered. */
   readonly onAdd?: (name: string) => void;
 }
@@ -42,7 +43,7 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
   return (
     <fieldset className="kind-search">
       <legend>Kind</legend>
-      <label htmlFor={id}>Search by common or botanical name</label>
+      <label htmlFor={id}>Search by common or botanical name, or flower form</label>
       <input
         id={id}
         type="search"
@@ -52,8 +53,11 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
         value={search}
         onChange={(event) => setSearch(event.target.value)}
         onKeyDown={(event) => {
-          // Enter would send the form off with no kind picked.
-          if (event.key === "Enter") event.preventDefault();
+          // Enter takes the first found; it would send the form off with no kind picked.
+          if (event.key !== "Enter") return;
+          event.preventDefault();
+          const [first] = found;
+          if (first) onPick(first.id, formSearched(first, search)?.id);
         }}
       />
       {found.length === 0 ? (
@@ -71,9 +75,9 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
                   type="radio"
                   name={`${id}-kind`}
                   checked={entry.id === kindId}
-                  onChange={() => onPick(entry.id)}
+                  onChange={() => onPick(entry.id, formSearched(entry, search)?.id)}
                 />
-                <KindName kind={entry} id={entry.id} />
+                <KindName kind={entry} id={entry.id} form={formSearched(entry, search)?.name} />
               </label>
             </li>
           ))}
@@ -88,7 +92,13 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
   );
 }
 
-function KindName({ kind, id }: { readonly kind: Kind | undefined; readonly id: string }) {
+interface KindNameProps {
+  readonly kind: Kind | undefined;
+  readonly id: string;
+  readonly form?: string | undefined;
+}
+
+function KindName({ kind, id, form }: KindNameProps) {
   if (!kind) return <span>{id}</span>;
   return (
     <span>
@@ -96,6 +106,7 @@ function KindName({ kind, id }: { readonly kind: Kind | undefined; readonly id: 
       <i lang="la" className="soft">
         {kind.botanicalName}
       </i>
+      {form !== undefined && <span className="soft">, {form}</span>}
     </span>
   );
 }

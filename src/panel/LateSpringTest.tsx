@@ -1,17 +1,16 @@
 import { useDeferredValue, useMemo, useState } from "react";
 import { days } from "../core/checks/day-words.ts";
-import { usePlanStore } from "../store/plan-store.ts";
 import { CountField } from "./NumberField.tsx";
 import { springTest, springWords } from "./late-spring.ts";
 import { planNow } from "./plan-actions.ts";
-import { useWording } from "./use-shown-plan.ts";
+import { useShownResult, useWording } from "./use-shown-plan.ts";
 import { viewNow } from "./view-state.ts";
 
 const USUAL_SHIFT_DAYS = 7;
 
 /** Which pairs that rest on time alone a late (or early) spring would undo. */
 export function LateSpringTest() {
-  const pairs = useDeferredValue(usePlanStore((state) => state.result.pairs));
+  const pairs = useDeferredValue(useShownResult().pairs);
   const { nameOf } = useWording();
   const [shiftDays, setShiftDays] = useState(USUAL_SHIFT_DAYS);
   const test = useMemo(() => springTest(pairs, shiftDays), [pairs, shiftDays]);

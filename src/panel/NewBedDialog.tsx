@@ -1,5 +1,7 @@
 import { useState } from "react";
 import { addBed } from "../core/edits/object-edits.ts";
+import { ChoiceField } from "./ChoiceField.tsx";
+import { runById } from "./commands.ts";
 import { Dialog } from "./Dialog.tsx";
 import { LengthField } from "./LengthField.tsx";
 import { TurnField } from "./NumberField.tsx";
@@ -35,27 +37,13 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
           hint="What stands on the stake."
           onApply={(text) => codeProblem(layout, text, null) ?? set({ code: text.trim() })}
         />
-        <div className="field-pair">
-          <LengthField
-            label="Width"
-            value={typed.widthM}
-            isSize
-            onApply={(widthM) => set({ widthM })}
-          />
-          <LengthField
-            label="Length"
-            value={typed.lengthM}
-            isSize
-            onApply={(lengthM) => set({ lengthM })}
-          />
-        </div>
-        <TurnField
-          label="Turn, clockwise"
-          value={typed.turnDeg}
-          onApply={(turnDeg) => {
-            set({ turnDeg });
-          }}
+        <ChoiceField
+          label="Shape"
+          value={typed.isRound ? "round" : "straight"}
+          choices={shapeChoices}
+          onPick={(shape) => set({ isRound: shape === "round" })}
         />
+        <BedSizeFields typed={typed} onSet={set} />
         <div className="field-pair">
           <LengthField
             label="Middle, right (x)"
@@ -74,8 +62,60 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
           <button type="submit" className="primary">
             Draw the bed
           </button>
+          <button type="button" onClick={() => runById("bed-rows")}>
+            Rows of equal beds ...
+          </button>
         </p>
       </form>
     </Dialog>
+  );
+}
+
+const shapeChoices = [
+  { value: "straight", label: "rectangle" },
+  { value: "round", label: "round" },
+] as const;
+
+interface BedSizeFieldsProps {
+  readonly typed: TypedBed;
+  readonly onSet: (change: Partial<TypedBed>) => null;
+}
+
+function BedSizeFields({ typed, onSet }: BedSizeFieldsProps) {
+  const { isRound, widthM, lengthM, turnDeg } = typed;
+  if (isRound) {
+    return (
+      <LengthField
+        label="Diameter"
+        value={widthM}
+        isSize
+        onApply={(metres) => onSet({ widthM: metres })}
+      />
+    );
+  }
+  return (
+    <>
+      <div className="field-pair">
+        <LengthField
+          label="Width"
+          value={widthM}
+          isSize
+          onApply={(metres) => onSet({ widthM: metres })}
+        />
+        <LengthField
+          label="Length"
+          value={lengthM}
+          isSize
+          onApply={(metres) => onSet({ lengthM: metres })}
+        />
+      </div>
+      <TurnField
+        label="Turn, clockwise"
+        value={turnDeg}
+        onApply={(degrees) => {
+          onSet({ turnDeg: degrees });
+        }}
+      />
+    </>
   );
 }

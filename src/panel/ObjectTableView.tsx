@@ -1,5 +1,6 @@
 import { type ReactNode, useId, useMemo, useRef, useState } from "react";
 import { usePlanStore } from "../store/plan-store.ts";
+import { ActionsButton } from "./ActionsButton.tsx";
 import { type ObjectTable, type Sorting, type TableRow, sortedRows } from "./table-rows.ts";
 import { planNow } from "./plan-actions.ts";
 
@@ -111,7 +112,14 @@ function BodyRow({ row, isSelected, actions, onAction }: BodyRowProps) {
     planNow().select(isSelected ? selection.filter((id) => id !== row.id) : [...selection, row.id]);
   };
   return (
-    <tr className={isSelected ? "selected" : undefined}>
+    <tr
+      className={isSelected ? "selected" : undefined}
+      onContextMenu={(event) => {
+        event.preventDefault();
+        planNow().select([row.id]);
+        planNow().askObjectMenu({ ids: [row.id], xPx: event.clientX, yPx: event.clientY });
+      }}
+    >
       <th scope="row">
         <label className="check-field">
           <input type="checkbox" checked={isSelected} onChange={toggle} />
@@ -122,6 +130,7 @@ function BodyRow({ row, isSelected, actions, onAction }: BodyRowProps) {
         <td key={index}>{cell}</td>
       ))}
       <td className="row-actions">
+        <ActionsButton ids={[row.id]} names={name} isLink />
         {actions.map((action) => (
           <button
             key={action.label}

@@ -1,9 +1,12 @@
 import { useMemo } from "react";
 import { removeObjects } from "../core/edits/object-edits.ts";
-import type { Bed, Planting } from "../core/model/plan.ts";
 import { usePlanStore } from "../store/plan-store.ts";
+import { ActionsButton } from "./ActionsButton.tsx";
 import { BedParticulars } from "./BedParticulars.tsx";
+import { LineUpFields } from "./LineUpFields.tsx";
+import { LockField, LockedLine } from "./LockField.tsx";
 import { PlantingParticulars } from "./PlantingParticulars.tsx";
+import { GroundSums, SeveralSurroundings } from "./SeveralGround.tsx";
 import { SeveralBeds, SeveralPlantings } from "./SeveralParticulars.tsx";
 import { SurroundingParticulars } from "./SurroundingParticulars.tsx";
 import { type SelectedObjects, countedObjects, selectedObjects } from "./selected-objects.ts";
@@ -39,8 +42,9 @@ export function Particulars() {
       {total === 1 && surrounding && (
         <SurroundingParticulars key={surrounding.id} surrounding={surrounding} />
       )}
-      {total > 1 && <Several key={selection.join(" ")} beds={beds} plantings={plantings} />}
+      {total > 1 && <Several key={selection.join(" ")} selected={selected} />}
       {total > 0 && <SelectionActions selected={selected} />}
+      <LockedLine />
     </section>
   );
 }
@@ -49,19 +53,33 @@ function NothingSelected() {
   return (
     <div className="region-empty">
       <p>Select a bed, a planting or a neighbour on the sheet, in the tables or in a list.</p>
-      <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
-        New bed by its size
-      </button>
+      <div className="offers">
+        <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
+          New bed by its size
+        </button>
+        <button type="button" onClick={() => viewNow().ask({ kind: "new-ground" })}>
+          Add ground: hedge, path, tree ...
+        </button>
+      </div>
     </div>
   );
 }
 
-function Several({ beds, plantings }: { beds: readonly Bed[]; plantings: readonly Planting[] }) {
+function Several({ selected }: { readonly selected: SelectedObjects }) {
+  const { beds, plantings, surroundings } = selected;
   return (
-    <>
+    <div className="several">
       {beds.length > 0 && <SeveralBeds beds={beds} />}
       {plantings.length > 0 && <SeveralPlantings plantings={plantings} />}
-    </>
+      {surroundings.length > 0 && <SeveralSurroundings items={surroundings} />}
+      <div className="fields">
+        <GroundSums selected={selected} />
+      </div>
+      <div>
+        <h3>Line up and space</h3>
+        <LineUpFields />
+      </div>
+    </div>
   );
 }
 
@@ -83,8 +101,13 @@ function SelectionActions({ selected }: { selected: SelectedObjects }) {
     commit(removeObjects(layoutId, selection, `Delete ${what}`));
     document.getElementById("particulars-heading")?.focus();
   };
+  const isLocked = [...selected.beds, ...selected.plantings, ...selected.surroundings].every(
+    (item) => item.locked === true,
+  );
   return (
     <div className="region-foot">
+      <LockField selected={selected} names={what} />
+      <ActionsButton ids={selection} names={what} />
       <button type="button" onClick={show}>
         Show on the sheet
       </button>
@@ -96,7 +119,12 @@ function SelectionActions({ selected }: { selected: SelectedObjects }) {
           Place a variety
         </button>
       )}
-      <button type="button" onClick={remove}>
+      <button
+        type="button"
+        disabled={isLocked}
+        title={isLocked ? "Unlock it first" : undefined}
+        onClick={remove}
+      >
         Delete {what}
       </button>
     </div>

@@ -1,10 +1,13 @@
 import { useState } from "react";
-import { freeStretches } from "../core/edits/place-planting.ts";
-import { formatLength } from "../core/model/length.ts";
+import { plantsWanted } from "../core/edits/new-planting.ts";
+import { type Placed, freeStretches, placeInBed } from "../core/edits/place-planting.ts";
+import { type LengthUnit, formatLength } from "../core/model/length.ts";
 import type { Bed } from "../core/model/plan.ts";
+import { usePlanStore } from "../store/plan-store.ts";
 import { plantVariety } from "../store/plant-variety.ts";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { Dialog } from "./Dialog.tsx";
+import { CountField } from "./NumberField.tsx";
 import { onFormSubmit } from "./form-submit.ts";
 import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
 import { viewNow } from "./view-state.ts";
@@ -19,6 +22,7 @@ interface PlaceDialogProps {
 export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
   const plan = useShownPlan();
   const layout = useShownLayout();
+  const book = usePlanStore((state) => state.book);
   const freeOf = (bed: Bed) =>
     freeStretches(layout, bed).reduce((sum, { fromM, toM }) => sum + toM - fromM, 0);
   const bedLabel = (bed: Bed) => {
@@ -28,6 +32,7 @@ export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
   };
   const roomiest = layout.beds.find((bed) => freeOf(bed) > 0) ?? layout.beds[0];
   const [variety, setVariety] = useState(varietyId ?? plan.varieties[0]?.id ?? "");
+  const [plants, setPlants] = useState<number | null>(null);
   const [bed, setBed] = useState(bedId ?? roomiest?.id ?? "");
   if (layout.beds.length === 0 || plan.varieties.length === 0) {
     const isBedMissing = layout.beds.length === 0;
@@ -48,9 +53,15 @@ export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
       </Dialog>
     );
   }
+  const chosen = plan.varieties.find(({ id }) => id === variety);
+  const wanted = chosen ? plantsWanted(layout, chosen) : 1;
+  const count = plants ?? wanted;
+  const kind = chosen && book.kind(chosen.kind);
+  const target = layout.beds.find(({ id }) => id === bed);
+  const placed = kind && target ? placeInBed(layout, target, kind, count) : null;
   const place = () => {
     onClose();
-    plantVariety(variety, bed);
+    plantVariety(variety, bed, undefined, count);
   };
   return (
     <Dialog title="Place a variety" onClose={onClose}>
@@ -59,14 +70,22 @@ export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
           label="Variety"
           value={variety}
           choices={plan.varieties.map(({ id, name }) => ({ value: id, label: name }))}
-          onPick={setVariety}
+          onPick={(id) => {
+            setVariety(id);
+            setPlants(null);
+          }}
         />
         <ChoiceField
           label="In bed"
           value={bed}
           choices={layout.beds.map((entry) => ({ value: entry.id, label: bedLabel(entry) }))}
           onPick={setBed}
-          hint="It takes the first free stretch that holds the plants still wanted."
+        />
+        <CountField
+          label="Plants"
+          value={count}
+          onApply={(next) => setPlants(next ?? null)}
+          hint={placeWords(placed, count, plan.units)}
         />
         <p className="dialog-actions">
           <button type="submit" className="primary">
@@ -76,4 +95,14 @@ export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
       </form>
     </Dialog>
   );
+}
+
+/** What the plants will take, and how many do not fit. */
+function placeWords(placed: Placed | null, count: number, unit: LengthUnit): string {
+  if (!placed) return "This bed has no free ground.";
+  const { plants, rows, outline } = placed;
+  const takes = `${formatLength(outline.lengthM, unit)} of the bed in ${rows} ${rows === 1 ? "row" : "rows"}`;
+  return plants < count
+    ? `Only ${plants} of ${count} fit: they take ${takes}, the longest free stretch.`
+    : `They take ${takes}, on the first free stretch that holds them.`;
 }

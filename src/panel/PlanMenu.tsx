@@ -1,7 +1,7 @@
-import { newPlan, openPlanFile, openSample, savePlanFile } from "../store/plan-file.ts";
+import { openSample } from "../store/plan-file.ts";
 import { tell } from "../store/save-state.ts";
+import { CommandItem } from "./CommandItem.tsx";
 import { Menu, MenuItem } from "./Menu.tsx";
-import { viewNow } from "./view-state.ts";
 
 export interface SamplePlan {
   readonly title: string;
@@ -24,31 +24,37 @@ export function PlanMenu({ samples }: PlanMenuProps) {
   };
   return (
     <Menu label="Plan">
-      <MenuItem onPick={newPlan}>New</MenuItem>
-      <MenuItem onPick={() => void openPlanFile()}>Open a file ...</MenuItem>
-      <MenuItem onPick={() => void savePlanFile()}>Save file</MenuItem>
-      <MenuItem onPick={() => void savePlanFile("new file")}>Save as another file ...</MenuItem>
-      <MenuItem onPick={() => viewNow().ask({ kind: "files" })}>Files for others ...</MenuItem>
-      <MenuItem onPick={() => viewNow().ask({ kind: "kept-plans" })}>Kept plans ...</MenuItem>
+      <CommandItem id="new-plan">New</CommandItem>
+      <CommandItem id="open-plan">Open a file ...</CommandItem>
+      <CommandItem id="save-plan">Save file</CommandItem>
+      <CommandItem id="save-as" />
+      <CommandItem id="files" />
+      <CommandItem id="kept-plans" />
       <p className="menu-heading">Open a sample</p>
       {samples.map((sample) => (
         <MenuItem key={sample.fileName} onPick={() => void open(sample)}>
           {sample.title}
         </MenuItem>
       ))}
+      <p className="menu-heading">Ground</p>
+      <CommandItem id="new-ground" />
+      <CommandItem id="bed-rows" />
+      <CommandItem id="number-beds" />
+      <CommandItem id="picture" />
+      <CommandItem id="earlier-crops" />
+      <CommandItem id="outline-import">Outlines from GPS or a map program</CommandItem>
       <p className="menu-heading">Season</p>
-      <MenuItem onPick={() => viewNow().ask({ kind: "season" })}>Season calendar</MenuItem>
-      <MenuItem onPick={() => viewNow().ask({ kind: "climate" })}>Climate of the site</MenuItem>
+      <CommandItem id="season" />
+      <CommandItem id="climate" />
       <p className="menu-heading">Kinds and varieties</p>
-      <MenuItem onPick={() => viewNow().ask({ kind: "figures", kindId: null, varietyId: null })}>
-        Figures
-      </MenuItem>
-      <MenuItem onPick={() => viewNow().ask({ kind: "own-kinds" })}>Own kinds and figures</MenuItem>
-      <MenuItem onPick={() => viewNow().ask({ kind: "variety-list" })}>Seed list as CSV</MenuItem>
+      <CommandItem id="figures" />
+      <CommandItem id="own-kinds" />
+      <CommandItem id="variety-list" />
       <p className="menu-heading">Help</p>
-      <MenuItem onPick={() => viewNow().ask({ kind: "settings" })}>Plan settings</MenuItem>
-      <MenuItem onPick={() => viewNow().ask({ kind: "keys" })}>Keys</MenuItem>
-      <MenuItem onPick={() => viewNow().ask({ kind: "diagnostics" })}>What went wrong</MenuItem>
+      <CommandItem id="settings" />
+      <CommandItem id="commands" />
+      <CommandItem id="keys" />
+      <CommandItem id="diagnostics" />
     </Menu>
   );
 }

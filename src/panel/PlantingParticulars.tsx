@@ -1,12 +1,14 @@
+import { useMemo } from "react";
+import { alongBedOf } from "../core/edits/bed-stretch.ts";
 import { changePlantings } from "../core/edits/object-edits.ts";
 import type { Planting } from "../core/model/plan.ts";
+import { BedOfPlanting } from "./BedOfPlanting.tsx";
 import { BloomFields } from "./BloomFields.tsx";
-import { CheckField, ChoiceField } from "./ChoiceField.tsx";
+import { ChoiceField } from "./ChoiceField.tsx";
 import { CrossingList } from "./CrossingList.tsx";
 import { IsolationFields } from "./IsolationFields.tsx";
-import { CountField } from "./NumberField.tsx";
 import { OutlineFields } from "./OutlineFields.tsx";
-import { StretchFields } from "./StretchFields.tsx";
+import { PlantCountFields } from "./PlantCountFields.tsx";
 import { NoteField, TextField } from "./TextField.tsx";
 import { codeProblem } from "./new-bed.ts";
 import { choicesOf, purposeWords } from "./plan-words.ts";
@@ -26,7 +28,11 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
     change({ code: text.trim() }, `Rename ${code} to ${text.trim()}`);
     return null;
   };
-  const varieties = plan.varieties.map(({ id, name }) => ({ value: id, label: name }));
+  const { varieties } = plan;
+  const choices = useMemo(
+    () => varieties.map(({ id, name }) => ({ value: id, label: name })),
+    [varieties],
+  );
   return (
     <div className="fields">
       <h3>
@@ -35,7 +41,7 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
       <ChoiceField
         label="Variety"
         value={planting.variety}
-        choices={varieties}
+        choices={choices}
         onPick={(variety) => change({ variety }, `Change variety of ${code}`)}
       />
       <TextField label="Code" value={code} onApply={rename} />
@@ -45,27 +51,14 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
         choices={choicesOf(purposeWords)}
         onPick={(purpose) => change({ purpose }, `Change purpose of ${code}`)}
       />
-      <div className="field-pair">
-        <CountField
-          label="Plants"
-          value={planting.plants}
-          onApply={(plants) => change({ plants }, `Set plants of ${code}`)}
-        />
-        <CountField
-          label="Rows"
-          value={planting.rows}
-          onApply={(rows) => change({ rows }, `Set rows of ${code}`)}
-        />
-      </div>
+      <PlantCountFields planting={planting} />
       <h4>Place</h4>
-      <StretchFields planting={planting} />
-      <OutlineFields id={planting.id} name={code} outline={planting.outline} />
-      <CheckField
-        label="Locked: stays here when plantings are arranged"
-        isOn={planting.locked === true}
-        onSet={(isOn) =>
-          change({ locked: isOn ? true : undefined }, `${isOn ? "Lock" : "Unlock"} ${code}`)
-        }
+      <BedOfPlanting planting={planting} />
+      <OutlineFields
+        id={planting.id}
+        name={code}
+        outline={planting.outline}
+        isLengthElsewhere={alongBedOf(planting, layout.beds) !== null}
       />
       <h4>Bloom</h4>
       <BloomFields planting={planting} onChange={change} />

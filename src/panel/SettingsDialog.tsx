@@ -1,5 +1,6 @@
 import { changePlan } from "../core/edits/object-edits.ts";
 import type { Plan, PurityLevel } from "../core/model/plan.ts";
+import { type WheelChoice, useSheetPreferences } from "../store/sheet-preferences.ts";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { DayField } from "./DayField.tsx";
 import { Dialog } from "./Dialog.tsx";
@@ -32,12 +33,34 @@ export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
           onPick={setUnits}
           hint="Only what is shown; any unit can be typed in any field."
         />
+        <WheelField />
         <SeasonFields plan={plan} />
         <SiteFields plan={plan} />
       </div>
     </Dialog>
   );
 }
+
+/** A choice of this browser: whoever opens the plan elsewhere has another wheel. */
+function WheelField() {
+  const wheel = useSheetPreferences((state) => state.wheel);
+  const chooseWheel = useSheetPreferences((state) => state.chooseWheel);
+  return (
+    <ChoiceField
+      label="Wheel over the sheet"
+      value={wheel}
+      choices={choicesOf(wheelWords)}
+      onPick={chooseWheel}
+      hint="Kept in this browser. Pinching, and Ctrl with the wheel, always zoom."
+    />
+  );
+}
+
+const wheelWords: Readonly<Record<WheelChoice, string>> = {
+  guess: "Guess: a mouse zooms, a trackpad pans",
+  zoom: "Zooms",
+  pan: "Pans",
+};
 
 function SeasonFields({ plan }: { readonly plan: Plan }) {
   const { season } = plan;

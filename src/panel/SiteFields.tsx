@@ -4,6 +4,7 @@ import { changePlan } from "../core/edits/object-edits.ts";
 import type { Plan, Site } from "../core/model/plan.ts";
 import { FrostFields } from "./FrostFields.tsx";
 import { TurnField } from "./NumberField.tsx";
+import { SiteOutline } from "./SiteOutline.tsx";
 import { TextField } from "./TextField.tsx";
 import { readDegrees } from "./number-text.ts";
 import { climateWords } from "./climate-draft.ts";
@@ -39,6 +40,7 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
           set({ upBearingDeg }, "Turn the north arrow");
         }}
       />
+      <SiteOutline plan={plan} />
       <FrostFields site={site} />
       <div className="field">
         <span className="field-name">Climate</span>

@@ -1,8 +1,10 @@
 import { changeSurrounding } from "../core/edits/object-edits.ts";
+import { roundShape } from "../core/geometry/round.ts";
 import type { Surrounding } from "../core/model/plan.ts";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { CrossingList } from "./CrossingList.tsx";
 import { KindField } from "./KindField.tsx";
+import { LengthField } from "./LengthField.tsx";
 import { OutlineFields } from "./OutlineFields.tsx";
 import { NoteField, TextField } from "./TextField.tsx";
 import { WindowField } from "./WindowField.tsx";
@@ -30,8 +32,16 @@ export function SurroundingParticulars({ surrounding }: { readonly surrounding: 
         choices={choicesOf(surroundingWords)}
         onPick={(what) => change({ what }, `Change what ${label} is`)}
       />
+      {surrounding.what === "slope" && (
+        <p className="field-hint">
+          The ground falls the way its arrow points: along its length. Turn it to point downhill.
+        </p>
+      )}
       {surrounding.what === "pollen" && <PollenFields surrounding={surrounding} change={change} />}
       <h4>Place</h4>
+      {surrounding.outline.shape === "point" && (
+        <SpreadField surrounding={surrounding} change={change} />
+      )}
       <OutlineFields id={id} name={label} outline={surrounding.outline} />
       <NoteField
         label="Note"
@@ -40,6 +50,25 @@ export function SurroundingParticulars({ surrounding }: { readonly surrounding: 
       />
       {surrounding.what === "pollen" && <CrossingList id={id} />}
     </div>
+  );
+}
+
+/** A single place grows into something round once a diameter is given: a tree's canopy, a patch. */
+function SpreadField({ surrounding, change }: PollenFieldsProps) {
+  const { what, label, outline } = surrounding;
+  if (outline.shape !== "point") return null;
+  const { x, y } = outline;
+  return (
+    <LengthField
+      label={what === "tree" ? "Canopy, across" : "Diameter"}
+      value={undefined}
+      isSize
+      placeholder="a single place"
+      onApply={(diameterM) => {
+        change({ outline: roundShape({ x, y, diameterM }) }, `Set size of ${label}`);
+        return null;
+      }}
+    />
   );
 }
 

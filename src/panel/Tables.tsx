@@ -4,14 +4,14 @@ import { usePlanStore } from "../store/plan-store.ts";
 import { ObjectTableView, type RowAction } from "./ObjectTableView.tsx";
 import { commit, planNow } from "./plan-actions.ts";
 import { bedTable, plantingTable, surroundingTable } from "./table-rows.ts";
-import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
+import { useShownLayout, useShownPlan, useShownResult } from "./use-shown-plan.ts";
 import { viewNow } from "./view-state.ts";
 
 /** Everything on the sheet as tables: the way for keyboard and screen reader. */
 export function Tables() {
   const plan = useDeferredValue(useShownPlan());
   const layout = useDeferredValue(useShownLayout());
-  const result = useDeferredValue(usePlanStore((state) => state.result));
+  const result = useDeferredValue(useShownResult());
   const book = usePlanStore((state) => state.book);
   const beds = useMemo(() => bedTable(plan, layout), [plan, layout]);
   const plantings = useMemo(() => plantingTable(plan, layout, result), [plan, layout, result]);
@@ -34,6 +34,11 @@ export function Tables() {
   return (
     <div className="tables">
       <ObjectTableView table={beds} actions={[place, remove]}>
+        {layout.beds.length > 1 && (
+          <button type="button" onClick={() => viewNow().ask({ kind: "number-beds" })}>
+            Number the beds
+          </button>
+        )}
         <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
           New bed by its size
         </button>
@@ -46,7 +51,11 @@ export function Tables() {
           Place a variety
         </button>
       </ObjectTableView>
-      <ObjectTableView table={surroundings} actions={[remove]} />
+      <ObjectTableView table={surroundings} actions={[remove]}>
+        <button type="button" onClick={() => viewNow().ask({ kind: "new-ground" })}>
+          Add ground
+        </button>
+      </ObjectTableView>
     </div>
   );
 }

@@ -10,11 +10,15 @@ export function ToolBar() {
   const tool = usePlanStore((state) => state.tool);
   const hasSelection = usePlanStore((state) => state.selection.length > 0);
   const ref = useRef<HTMLDivElement>(null);
+  // A tool that stands elsewhere leaves the bar its first one to come in by.
+  const stop = toolEntries.find(({ name }) => name === tool) ?? toolEntries[0];
 
   const moveFocus = (event: KeyboardEvent) => {
     const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
     if (step === undefined && event.key !== "Home" && event.key !== "End") return;
-    const buttons = [...(ref.current?.querySelectorAll("button") ?? [])];
+    const buttons = [
+      ...(ref.current?.querySelectorAll<HTMLElement>("button:not(:disabled)") ?? []),
+    ];
     const at = buttons.findIndex((button) => button === document.activeElement);
     const next =
       step === undefined
@@ -49,7 +53,7 @@ export function ToolBar() {
           type="button"
           className="tool"
           aria-pressed={entry.name === tool}
-          tabIndex={entry.name === tool ? 0 : -1}
+          tabIndex={entry === stop ? 0 : -1}
           title={`${entry.label} (${entry.key})`}
           onClick={() => pick(entry)}
         >

@@ -4,6 +4,7 @@ import { addVariety, changeVariety, removeVariety } from "../core/edits/object-e
 import type { Variety } from "../core/model/plan.ts";
 import { CheckField } from "./ChoiceField.tsx";
 import { Dialog } from "./Dialog.tsx";
+import { FormChoice } from "./FormChoice.tsx";
 import { KindField } from "./KindField.tsx";
 import { CountField } from "./NumberField.tsx";
 import { TextField } from "./TextField.tsx";
@@ -12,7 +13,7 @@ import { VarietyFigures } from "./VarietyFigures.tsx";
 import { onFormSubmit } from "./form-submit.ts";
 import { useShownPlan } from "./use-shown-plan.ts";
 import { blankVariety, varietyProblem, withKind } from "./variety-edit.ts";
-import { commit } from "./plan-actions.ts";
+import { commit, planNow } from "./plan-actions.ts";
 
 interface VarietyDialogProps {
   /** Null for a new variety. */
@@ -23,42 +24,38 @@ interface VarietyDialogProps {
 export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
   const plan = useShownPlan();
   const existing = plan.varieties.find((entry) => entry.id === id);
-  const [variety, setVariety] = useState(() => existing ?? blankVariety(plan));
-  const [problem, setProblem] = useState<string | null>(null);
+  const { variety, problem, setProblem, set, setName, setKind, setVariety } = useTyped(
+    () => existing ?? blankVariety(plan),
+  );
   const [aside, setAside] = useState<Aside | null>(null);
+  // Once several are typed one after the other, Enter adds and goes on.
+  const [isSeries, setSeries] = useState(false);
   const problemId = useId();
-  const set = (changes: Partial<{ [Key in keyof Variety]: Variety[Key] | undefined }>) => {
-    setProblem(null);
-    setVariety((before) => patched<Variety>(before, changes));
-    return null;
-  };
-  const setKind = (kind: string) => {
-    setProblem(null);
-    setVariety((before) => withKind(before, kind));
-  };
-  const keep = () => {
+  const keep = (isAnother: boolean) => {
     const refusal = varietyProblem(plan, variety);
     setProblem(refusal);
     if (refusal !== null) return;
     commit(existing ? changeAll(existing, variety) : addVariety(variety));
-    onClose();
+    if (!isAnother) {
+      onClose();
+      return;
+    }
+    setSeries(true);
+    // The next one is often of the same kind; only its name is new.
+    const { kind } = variety;
+    setVariety({ ...blankVariety(planNow().plan), kind });
+    planNow().announce(`${variety.name} is in the seed list. Type the next one.`);
   };
   return (
     <Dialog title={existing ? `Edit ${existing.name}` : "Add a variety"} onClose={onClose} isWide>
-      <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
-        <TextField
-          label="Name"
-          value={variety.name}
-          isWide
-          onApply={(text) =>
-            text.length > 200 ? "A name has at most 200 letters" : set({ name: text.trim() })
-          }
-        />
+      <form className="fields" noValidate onSubmit={onFormSubmit(() => keep(isSeries))}>
+        <TextField label="Name" value={variety.name} isWide onApply={setName} />
         <KindField
           kindId={variety.kind === "" ? undefined : variety.kind}
           onPick={setKind}
           onAdd={(name) => setAside({ kind: "own-kind", name })}
         />
+        <FormChoice variety={variety} onPick={(form) => set({ form })} />
         <CountField
           label="Plants wanted"
           value={variety.wantedPlants}
@@ -81,12 +78,12 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
             {problem}
           </p>
         )}
-        <p className="dialog-actions">
-          <button type="submit" className="primary">
-            {existing ? "Keep changes" : "Add to the seed list"}
-          </button>
-          {existing && <RemoveVariety variety={existing} onClose={onClose} />}
-        </p>
+        <VarietyActions
+          existing={existing ?? null}
+          isSeries={isSeries}
+          onKeep={keep}
+          onClose={onClose}
+        />
       </form>
       <VarietyAside
         aside={aside}
@@ -97,6 +94,76 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
       />
     </Dialog>
   );
+}
+
+type VarietyChanges = Partial<{ [Key in keyof Variety]: Variety[Key] | undefined }>;
+
+/** The variety as it is typed, and why it cannot be kept. */
+function useTyped(start: () => Variety) {
+  const [variety, setVariety] = useState(start);
+  const [problem, setProblem] = useState<string | null>(null);
+  const set = (changes: VarietyChanges) => {
+    setProblem(null);
+    setVariety((before) => patched<Variety>(before, changes));
+    return null;
+  };
+  const setName = (text: string) =>
+    text.length > 200 ? "A name has at most 200 letters" : set({ name: text.trim() });
+  const setKind = (kind: string, form?: string) => {
+    setProblem(null);
+    setVariety((before) => {
+      const next = withKind(before, kind);
+      return form === undefined ? next : { ...next, form };
+    });
+  };
+  return { variety, problem, setProblem, set, setName, setKind, setVariety };
+}
+
+interface VarietyActionsProps {
+  readonly existing: Variety | null;
+  readonly isSeries: boolean;
+  readonly onKeep: (isAnother: boolean) => void;
+  readonly onClose: () => void;
+}
+
+/** The button that Enter presses comes first. */
+function VarietyActions({ existing, isSeries, onKeep, onClose }: VarietyActionsProps) {
+  if (existing) {
+    return (
+      <p className="dialog-actions">
+        <button type="submit" className="primary">
+          Keep changes
+        </button>
+        <RemoveVariety variety={existing} onClose={onClose} />
+      </p>
+    );
+  }
+  const next = (
+    <button
+      key="next"
+      type={isSeries ? "submit" : "button"}
+      className={isSeries ? "primary" : undefined}
+      onClick={(event) => {
+        if (!isSeries) onKeep(true);
+        event.currentTarget.form?.querySelector("input")?.focus();
+      }}
+    >
+      Add and type the next
+    </button>
+  );
+  const last = (
+    <button
+      key="last"
+      type={isSeries ? "button" : "submit"}
+      className={isSeries ? undefined : "primary"}
+      onClick={() => {
+        if (isSeries) onKeep(false);
+      }}
+    >
+      Add to the seed list
+    </button>
+  );
+  return <p className="dialog-actions">{isSeries ? [next, last] : [last, next]}</p>;
 }
 
 /** Fields that were taken away are named as undefined, so that the edit takes them away too. */

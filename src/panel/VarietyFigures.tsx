@@ -1,6 +1,5 @@
 import type { Variety } from "../core/model/plan.ts";
 import { usePlanStore } from "../store/plan-store.ts";
-import { ChoiceField } from "./ChoiceField.tsx";
 import { FigureChoice } from "./FigureChoice.tsx";
 import { HeatFields } from "./HeatFields.tsx";
 import { LengthField } from "./LengthField.tsx";
@@ -24,20 +23,11 @@ export function VarietyFigures({ variety, onChange, onRead }: VarietyFiguresProp
   const book = usePlanStore((state) => state.book);
   const kind = book.kind(variety.kind);
   if (!kind) return null;
-  const forms = kind.forms ?? [];
   const { timing } = kind;
   const { isolationM: _own, ...asPublished } = variety;
   const published = varietyRequirement(plan, asPublished, book);
   return (
     <>
-      {forms.length > 0 && (
-        <ChoiceField
-          label="Flower form"
-          value={variety.form ?? forms[0]?.id ?? null}
-          choices={forms.map(({ id, name }) => ({ value: id, label: name }))}
-          onPick={(form) => onChange({ form })}
-        />
-      )}
       <FigureChoice
         kind={kind}
         variety={variety}

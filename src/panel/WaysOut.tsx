@@ -1,6 +1,7 @@
 import { useEffect, useId, useMemo, useState } from "react";
 import type { Remedy } from "../core/arrange/remedy.ts";
 import { usePlanStore } from "../store/plan-store.ts";
+import { previewHere } from "./followed-plan.ts";
 import { commit, planNow } from "./plan-actions.ts";
 import { type ShownRemedy, effectWords, remediesNow } from "./remedies-now.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
@@ -34,7 +35,7 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
       setTried(null);
       return;
     }
-    planNow().preview(remedy.edit);
+    previewHere(remedy.edit);
     setTried(remedy.title);
   };
   const keep = (remedy: Remedy) => {

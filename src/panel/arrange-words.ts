@@ -1,6 +1,8 @@
 /** What the arranger found, in words that claim no more than it knows. */
+import type { ArrangedCounts } from "../core/arrange/arranged-layout.ts";
 import type { Trouble } from "../core/arrange/arrange-state.ts";
 import type { SlotProof } from "../core/arrange/fewest-in-slots.ts";
+import { ROTATION_YEARS } from "../core/arrange/rotation-wishes.ts";
 import type { ArrangeAnswer } from "../store/arrange-worker.ts";
 
 export function conflictWords(count: number): string {
@@ -9,24 +11,46 @@ export function conflictWords(count: number): string {
 }
 
 export function arrangedWords(answer: ArrangeAnswer): readonly string[] {
-  const { moved, movable, added, conflictsBefore, conflictsAfter } = answer;
-  const before = conflictWords(conflictsBefore);
+  const { moved, movable, added, before, after } = answer;
+  const rest = [...addedWords(answer), ...rotationWords(before, after)];
+  const words = conflictWords(before.conflicts);
   if (moved.length + added.length === 0) {
-    return conflictsBefore === 0
-      ? ["No conflict, so nothing needs to move.", ...addedWords(answer)]
+    return before.conflicts === 0
+      ? [
+          before.volunteers + before.family === 0
+            ? "No conflict, so nothing needs to move."
+            : "No conflict, and no move was found that is worth it.",
+          ...rest,
+        ]
       : [
-          `${before}, and no move was found that makes fewer. A longer search or another seed number may find one: this is no proof that there is none.`,
-          ...addedWords(answer),
+          `${words}, and no move was found that makes fewer. A longer search or another seed number may find one: this is no proof that there is none.`,
+          ...rest,
         ];
   }
-  const change = `${before} before, ${conflictWords(conflictsAfter).toLowerCase()} after: ${moved.length} of ${movable} plantings move.`;
-  return conflictsAfter === 0
-    ? [change, ...addedWords(answer)]
+  const change = `${words} before, ${conflictWords(after.conflicts).toLowerCase()} after: ${moved.length} of ${movable} plantings move.`;
+  return after.conflicts === 0
+    ? [change, ...rest]
     : [
         change,
-        ...addedWords(answer),
+        ...rest,
         "That is the best this search found, which is no proof that no layout has fewer. What is left needs more ground, another time or a cover.",
       ];
+}
+
+/** How ground with earlier crops was kept free of; nothing where none stood in the way. */
+export function rotationWords(before: ArrangedCounts, after: ArrangedCounts): readonly string[] {
+  return [
+    ...(before.volunteers + after.volunteers === 0
+      ? []
+      : [
+          `Plantings where volunteers may come up: ${before.volunteers} before, ${after.volunteers} after.`,
+        ]),
+    ...(before.family + after.family === 0
+      ? []
+      : [
+          `Plantings where their family grew within ${ROTATION_YEARS} years (a wish, common practice): ${before.family} before, ${after.family} after.`,
+        ]),
+  ];
 }
 
 /** What was added of the seed list, and what found no room. */

@@ -9,6 +9,7 @@ import { moveStart } from "../core/edits/move-start.ts";
 import type { DayNumber } from "../core/model/day.ts";
 import type { Planting } from "../core/model/plan.ts";
 import { layoutOf } from "../store/plan-store.ts";
+import { previewHere } from "./followed-plan.ts";
 import { planNow } from "./plan-actions.ts";
 
 const PAUSE_MS = 700;
@@ -35,11 +36,11 @@ export function startLimits(season: DayWindow, start: DayNumber): DayWindow {
 }
 
 function previewStart(planting: Planting, start: DayNumber, pauses: boolean): void {
-  const { layoutId, preview } = planNow();
+  const { layoutId } = planNow();
   if (shift?.timer) clearTimeout(shift.timer);
   const timer = pauses ? setTimeout(endShift, PAUSE_MS) : null;
   shift = { layoutId, planting, start, timer };
-  preview(moveStart(layoutId, planting, start));
+  previewHere(moveStart(layoutId, planting, start));
 }
 
 /** Shows the start whose likely first flower lies nearest to a day. */

@@ -18,6 +18,8 @@ export interface BloomRow {
   readonly outer: DayWindow;
   /** Days open together with a stand it is in conflict with. */
   readonly overlaps: readonly DayWindow[];
+  /** The same for conflicts of others than the selected: shown with less ink, never left out. */
+  readonly otherOverlaps: readonly DayWindow[];
   readonly isSelected: boolean;
 }
 
@@ -34,8 +36,8 @@ export interface UndatedRow {
 }
 
 /**
- * Rows in order of first flower. Overlaps are those with the selected stands; with nothing in
- * bloom selected, those of every conflict.
+ * Rows in order of first flower. Overlaps are those with the selected stands, the others apart;
+ * with nothing in bloom selected, those of every conflict.
  */
 export function bloomRows(result: CheckResult, selection: readonly string[]): BloomStripRows {
   const selected = new Set(selection);
@@ -43,6 +45,10 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
   const isAnySelected = flowering.some((stand) => selected.has(stand.id));
   const overlaps = conflictOverlaps(result, (a, b) =>
     isAnySelected ? selected.has(a) || selected.has(b) : true,
+  );
+  const others = conflictOverlaps(
+    result,
+    (a, b) => isAnySelected && !selected.has(a) && !selected.has(b),
   );
   const rows = flowering.flatMap((stand): readonly BloomRow[] => {
     if (stand.bloom === null) return [];
@@ -58,6 +64,7 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
         likely,
         outer,
         overlaps: overlaps.get(stand.id) ?? [],
+        otherOverlaps: others.get(stand.id) ?? [],
         isSelected: selected.has(stand.id),
       },
     ];
@@ -123,6 +130,7 @@ export function bloomRowWords(row: BloomRow): string {
       : `in flower ${span(row.likely)}, at most ${span(row.outer)}`,
     ...(row.start === null ? [] : [`${startWords(row)}, counted in ${row.basis}`]),
     ...row.overlaps.map((window) => `open together with a conflicting stand ${span(window)}`),
+    ...row.otherOverlaps.map((window) => `in another conflict ${span(window)}`),
   ];
   return parts.join(", ");
 }

@@ -1,10 +1,13 @@
 /** A bed from typed numbers. */
 import { nextBedCode } from "../core/edits/codes.ts";
 import { drawnIds, nextId } from "../core/edits/edit.ts";
+import { roundShape } from "../core/geometry/round.ts";
 import type { Bed, Layout, Plan } from "../core/model/plan.ts";
 
 export interface TypedBed {
   readonly code: string;
+  /** Round beds have their width as diameter, and neither length nor turn. */
+  readonly isRound: boolean;
   readonly widthM: number;
   readonly lengthM: number;
   readonly turnDeg: number;
@@ -20,7 +23,7 @@ export function suggestedBed(layout: Layout): TypedBed {
   const code = nextBedCode(layout);
   const last = layout.beds.findLast((bed) => bed.outline.shape === "rectangle")?.outline;
   if (last?.shape !== "rectangle") {
-    return { code, widthM: 1.2, lengthM: 10, turnDeg: 0, x: 0, y: 0 };
+    return { code, isRound: false, widthM: 1.2, lengthM: 10, turnDeg: 0, x: 0, y: 0 };
   }
   const { widthM, lengthM, turnDeg } = last;
   const step = widthM + PATH_M;
@@ -28,6 +31,7 @@ export function suggestedBed(layout: Layout): TypedBed {
   const round = (metres: number) => Math.round(metres * 100) / 100;
   return {
     code,
+    isRound: false,
     widthM,
     lengthM,
     turnDeg,
@@ -47,10 +51,13 @@ export function codeProblem(layout: Layout, code: string, ownId: string | null):
 }
 
 export function bedFromTyped(plan: Plan, layout: Layout, typed: TypedBed): Bed {
-  const { code, ...rectangle } = typed;
+  const { code, isRound, ...rectangle } = typed;
+  const { x, y, widthM } = rectangle;
   return {
     id: nextId("bed-", drawnIds(plan, layout)),
     code: code.trim(),
-    outline: { shape: "rectangle", ...rectangle },
+    outline: isRound
+      ? roundShape({ x, y, diameterM: widthM })
+      : { shape: "rectangle", ...rectangle },
   };
 }

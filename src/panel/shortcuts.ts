@@ -1,18 +1,12 @@
-/** Which key does what. The sheet's own keys are listed here but handled by the sheet. */
-import type { ToolName } from "../store/plan-store.ts";
-import { toolEntries } from "./tools.ts";
-
-export type Command =
-  | { readonly kind: "undo" }
-  | { readonly kind: "redo" }
-  | { readonly kind: "save" }
-  | { readonly kind: "keys" }
-  | { readonly kind: "fit" }
-  | { readonly kind: "tool"; readonly tool: ToolName };
+/** Which key press means which command. */
+import type { Chord, Command } from "./command.ts";
+import { allCommands } from "./commands.ts";
 
 /** What of a key press decides. */
 export interface KeyPress {
   readonly key: string;
+  /** The place of the key, for layouts that print no Latin letters. */
+  readonly code: string;
   readonly ctrlKey: boolean;
   readonly metaKey: boolean;
   readonly shiftKey: boolean;
@@ -28,74 +22,69 @@ export interface KeySituation {
   readonly hasLetterKeys: boolean;
 }
 
-/** The command of a key press, by the printed character; null when it is none of ours. */
+const LATIN = /^\p{Script=Latin}$/u;
+const OTHER_LETTER = /^\p{L}$/u;
+
+/**
+ * The key by its printed character. Only where the layout prints a letter that is not Latin does
+ * the place of the key decide: `я` on the key that is `z` elsewhere is `z`.
+ */
+export function keyOf({ key, code }: Pick<KeyPress, "key" | "code">): string {
+  const place = /^Key([A-Z])$/.exec(code)?.[1];
+  const isForeign = OTHER_LETTER.test(key) && !LATIN.test(key);
+  return isForeign && place !== undefined ? place.toLowerCase() : key.toLowerCase();
+}
+
+function isChord(press: KeyPress, chord: Chord): boolean {
+  if (chord.key.toLowerCase() !== keyOf(press)) return false;
+  if ((chord.isCommand ?? false) !== (press.ctrlKey || press.metaKey)) return false;
+  // A sign such as ? may need Shift on one layout and not on another.
+  const isSign = chord.key.length === 1 && !OTHER_LETTER.test(chord.key);
+  return isSign || (chord.isShift ?? false) === press.shiftKey;
+}
+
+/** Chords of letters and signs alone, which people who dictate switch off. */
+function isLetterKey({ key, isCommand }: Chord): boolean {
+  return key.length === 1 && isCommand !== true;
+}
+
+/** Chords that every text field has a meaning of its own for. */
+function isTextKey({ key, isCommand }: Chord): boolean {
+  return isCommand === true ? key === "a" || key === "d" : true;
+}
+
+function isFree(chord: Chord, situation: KeySituation): boolean {
+  if (situation.isDialogOpen) return false;
+  if (isTextKey(chord) && situation.isTyping) return false;
+  if (chord.isCommand === true && situation.hasDraft) return false;
+  return !isLetterKey(chord) || situation.hasLetterKeys;
+}
+
+/** The command of a key press; null when it is none of ours. */
 export function commandOf(press: KeyPress, situation: KeySituation): Command | null {
-  const key = press.key.toLowerCase();
-  const isCommand = press.ctrlKey || press.metaKey;
-  if (isCommand && !press.altKey && key === "s" && !press.shiftKey) return { kind: "save" };
-  if (situation.isDialogOpen || press.altKey) return null;
-  if (isCommand) {
-    if (situation.hasDraft) return null;
-    if (key === "z") return { kind: press.shiftKey ? "redo" : "undo" };
-    return key === "y" && !press.shiftKey ? { kind: "redo" } : null;
+  if (press.altKey) return null;
+  for (const command of allCommands) {
+    if (command.isNative === true) continue;
+    for (const chord of command.keys ?? []) {
+      if (!isChord(press, chord)) continue;
+      if (command.isEverywhere === true || isFree(chord, situation)) return command;
+    }
   }
-  if (situation.isTyping || !situation.hasLetterKeys) return null;
-  if (press.key === "?") return { kind: "keys" };
-  if (press.shiftKey) return null;
-  if (key === "f") return { kind: "fit" };
-  const tool = toolEntries.find((entry) => entry.key.toLowerCase() === key);
-  return tool ? { kind: "tool", tool: tool.name } : null;
+  return null;
 }
 
-interface KeyLine {
-  readonly key: string;
-  readonly does: string;
+const KEY_WORDS: Readonly<Record<string, string>> = { ContextMenu: "Menu key" };
+
+/** `Ctrl or Cmd + Shift + Z`. */
+export function chordText({ key, isCommand, isShift }: Chord): string {
+  const parts = [
+    isCommand === true ? "Ctrl or Cmd" : "",
+    isShift === true ? "Shift" : "",
+    KEY_WORDS[key] ?? (key.length === 1 ? key.toUpperCase() : key),
+  ];
+  return parts.filter((part) => part !== "").join(" + ");
 }
 
-export const keyList: readonly { readonly heading: string; readonly keys: readonly KeyLine[] }[] = [
-  {
-    heading: "Anywhere",
-    keys: [
-      { key: "Ctrl or Cmd + Z", does: "Undo" },
-      { key: "Ctrl or Cmd + Shift + Z, Ctrl + Y", does: "Redo" },
-      { key: "Ctrl or Cmd + S", does: "Save a plan file" },
-      { key: "?", does: "Show this list" },
-    ],
-  },
-  {
-    heading: "Tools",
-    keys: [
-      ...toolEntries.map(({ key, label }) => ({ key, does: label })),
-      { key: "F", does: "Fit all into the sheet" },
-    ],
-  },
-  {
-    heading: "On the sheet",
-    keys: [
-      { key: "Arrows", does: "Move what is selected; with nothing selected, move the view" },
-      { key: "Shift + arrows", does: "Move it further" },
-      { key: "Delete", does: "Delete what is selected" },
-      { key: "+ and -", does: "Zoom in and out" },
-      { key: "0", does: "Fit all into the sheet" },
-      { key: "Space held", does: "Drag the view with any tool" },
-      { key: "Enter", does: "Close the outline being drawn" },
-      { key: "Backspace", does: "Take its last corner back" },
-      { key: "Escape", does: "Cancel, then leave the tool, then select nothing" },
-    ],
-  },
-  {
-    heading: "On a bar of the bloom strip",
-    keys: [
-      { key: "Arrows", does: "Sow or set out a day earlier or later" },
-      { key: "Shift + arrows", does: "A week earlier or later" },
-      { key: "Escape", does: "Put it back" },
-    ],
-  },
-  {
-    heading: "In a field",
-    keys: [
-      { key: "Enter", does: "Apply what is typed" },
-      { key: "Escape", does: "Bring the old value back" },
-    ],
-  },
-];
+export function keysText({ keys = [] }: Command): string {
+  return keys.map(chordText).join(", ");
+}

@@ -37,6 +37,10 @@ function placeTexts(shape: Shape, unit: LengthUnit): readonly [string, string, s
   return [turn, formatLength(x, unit), formatLength(y, unit)];
 }
 
+function lockedText(locked: boolean | undefined): string {
+  return locked === true ? "locked" : "";
+}
+
 export function bedTable(plan: Plan, layout: Layout): ObjectTable {
   const planted = new Map<string, number>();
   for (const { bed } of layout.plantings) {
@@ -44,14 +48,15 @@ export function bedTable(plan: Plan, layout: Layout): ObjectTable {
   }
   return {
     caption: "Beds",
-    columns: ["Bed", "Size", "Turn", "Right (x)", "Up (y)", "Plantings"],
-    rows: layout.beds.map(({ id, code, outline }) => ({
+    columns: ["Bed", "Size", "Turn", "Right (x)", "Up (y)", "Plantings", "Locked"],
+    rows: layout.beds.map(({ id, code, outline, locked }) => ({
       id,
       cells: [
         code,
         sizeText(outline, plan.units),
         ...placeTexts(outline, plan.units),
         String(planted.get(id) ?? 0),
+        lockedText(locked),
       ],
     })),
   };
@@ -76,6 +81,7 @@ export function plantingTable(plan: Plan, layout: Layout, result: CheckResult): 
       "Up (y)",
       "First flower",
       "Conflicts",
+      "Locked",
     ],
     rows: layout.plantings.map((planting) => {
       const stand = result.standById.get(planting.id);
@@ -92,6 +98,7 @@ export function plantingTable(plan: Plan, layout: Layout, result: CheckResult): 
           ...placeTexts(planting.outline, plan.units),
           stand?.bloom ? shortDate(stand.bloom.likely.first) : "",
           String(conflicts.get(planting.id) ?? 0),
+          lockedText(planting.locked),
         ],
       };
     }),
@@ -110,8 +117,8 @@ function conflictCounts({ findings }: CheckResult): ReadonlyMap<string, number> 
 export function surroundingTable(plan: Plan, kindName: (id: string) => string): ObjectTable {
   return {
     caption: "Surroundings",
-    columns: ["Name", "What it is", "Kind", "Size", "Right (x)", "Up (y)"],
-    rows: plan.surroundings.map(({ id, label, what, kind, outline }) => {
+    columns: ["Name", "What it is", "Kind", "Size", "Right (x)", "Up (y)", "Locked"],
+    rows: plan.surroundings.map(({ id, label, what, kind, outline, locked }) => {
       const [, right, up] = placeTexts(outline, plan.units);
       return {
         id,
@@ -122,6 +129,7 @@ export function surroundingTable(plan: Plan, kindName: (id: string) => string): 
           sizeText(outline, plan.units),
           right,
           up,
+          lockedText(locked),
         ],
       };
     }),

@@ -1,21 +1,27 @@
-/** The few things every region reads from the store; all are stored references. */
+/** The few things every region shows; all are stored references. */
 import { type Wording, wordingFor } from "../core/checks/describe-finding.ts";
 import type { CheckResult } from "../core/checks/run-checks.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
-import { type PlanState, layoutOf, usePlanStore } from "../store/plan-store.ts";
+import { layoutOf } from "../store/plan-store.ts";
+import { type FollowedPlan, useFollowed } from "./followed-plan.ts";
 
 export function useShownPlan(): Plan {
-  return usePlanStore((state) => state.shown);
+  return useFollowed((state) => state.shown);
 }
 
 export function useShownLayout(): Layout {
-  return usePlanStore((state) => layoutOf(state.shown, state.layoutId));
+  return useFollowed((state) => layoutOf(state.shown, state.layoutId));
 }
 
-/** Made once for every result: several regions ask for it on each frame of a drag. */
+/** Checks of what is shown. */
+export function useShownResult(): CheckResult {
+  return useFollowed((state) => state.result);
+}
+
+/** Made once for every result: several regions ask for it. */
 const wordings = new WeakMap<CheckResult, Wording>();
 
-function wordingOf({ shown, layoutId, result }: PlanState): Wording {
+function wordingOf({ shown, layoutId, result }: FollowedPlan): Wording {
   const made = wordings.get(result);
   if (made) return made;
   const wording = wordingFor(shown, layoutOf(shown, layoutId), (id) => result.standById.get(id));
@@ -25,5 +31,5 @@ function wordingOf({ shown, layoutId, result }: PlanState): Wording {
 
 /** Names and stands for words about the layout on screen. */
 export function useWording(): Wording {
-  return usePlanStore(wordingOf);
+  return useFollowed(wordingOf);
 }

@@ -14,6 +14,18 @@ export type DialogRequest =
   | { readonly kind: "kept-plans" }
   | { readonly kind: "diagnostics" }
   | { readonly kind: "new-bed" }
+  | { readonly kind: "bed-rows" }
+  | { readonly kind: "number-beds" }
+  | { readonly kind: "share-bed"; readonly id: string }
+  | { readonly kind: "cut-bed"; readonly id: string }
+  | { readonly kind: "new-ground" }
+  | { readonly kind: "commands" }
+  | { readonly kind: "array" }
+  | { readonly kind: "line-up" }
+  | { readonly kind: "rename-object"; readonly id: string }
+  /** A text to paste objects from; the reason says why the clipboard would not do. */
+  | { readonly kind: "paste"; readonly reason: string | null }
+  | { readonly kind: "copied-text"; readonly text: string }
   | { readonly kind: "variety"; readonly id: string | null }
   | { readonly kind: "place"; readonly varietyId: string | null; readonly bedId: string | null }
   | { readonly kind: "arrange" }
@@ -26,6 +38,8 @@ export type DialogRequest =
       readonly varietyId: string | null;
     }
   | { readonly kind: "own-kinds" }
+  | { readonly kind: "earlier-crops" }
+  | { readonly kind: "outline-import" }
   | { readonly kind: "variety-list" };
 
 interface ViewState {
@@ -34,6 +48,8 @@ interface ViewState {
   readonly drawer: Drawer | null;
   readonly isBloomOpen: boolean;
   readonly dialog: DialogRequest | null;
+  /** How often the field for finding was asked for; each time it takes the focus. */
+  readonly findAsked: number;
 }
 
 interface ViewActions {
@@ -43,6 +59,7 @@ interface ViewActions {
   /** Clears the way to the sheet. */
   readonly showSheet: () => void;
   readonly toggleBloom: () => void;
+  readonly openFind: () => void;
   readonly ask: (dialog: DialogRequest) => void;
   readonly closeDialog: () => void;
 }
@@ -52,10 +69,12 @@ export const useViewState = create<ViewState & ViewActions>()((set, get) => ({
   drawer: null,
   isBloomOpen: true,
   dialog: null,
+  findAsked: 0,
   showView: (view) => set({ view, drawer: null }),
   toggleDrawer: (drawer) => set({ drawer: get().drawer === drawer ? null : drawer }),
   showSheet: () => set({ view: "sheet", drawer: null }),
   toggleBloom: () => set({ isBloomOpen: !get().isBloomOpen }),
+  openFind: () => set({ findAsked: get().findAsked + 1 }),
   ask: (dialog) => set({ dialog }),
   closeDialog: () => set({ dialog: null }),
 }));

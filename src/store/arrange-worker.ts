@@ -5,13 +5,15 @@
 import { anneal } from "../core/arrange/anneal.ts";
 import { type Place, arrangeProblem } from "../core/arrange/arrange-problem.ts";
 import {
+  type ArrangedCounts,
   type MovedPiece,
-  conflictsArranged,
+  arrangedCounts,
+  countsArranged,
   movedPieces,
 } from "../core/arrange/arranged-layout.ts";
 import type { Trouble } from "../core/arrange/arrange-state.ts";
 import { type ShortVariety, missingPlantings } from "../core/arrange/missing-plantings.ts";
-import { countBySeverity, runChecks } from "../core/checks/run-checks.ts";
+import { runChecks } from "../core/checks/run-checks.ts";
 import { planBook } from "../core/crops/own-kinds.ts";
 import { addPlantings } from "../core/edits/object-edits.ts";
 import type { Layout, Plan, Planting } from "../core/model/plan.ts";
@@ -40,9 +42,9 @@ export interface ArrangeAnswer {
   readonly added: readonly Planting[];
   /** Plants that found no room. */
   readonly left: readonly ShortVariety[];
-  readonly conflictsBefore: number;
-  /** Conflicts the checks find in the new layout. */
-  readonly conflictsAfter: number;
+  /** What the checks find in the layout as it is, and in the new one. */
+  readonly before: ArrangedCounts;
+  readonly after: ArrangedCounts;
   /** Plantings that could have been moved. */
   readonly movable: number;
   /** The answer as a proof takes it up. */
@@ -67,7 +69,7 @@ async function arrange(request: ArrangeRequest): Promise<void> {
     : { added: [], left: [] };
   const plan = addPlantings(layoutId, added, "").apply(request.plan);
   const layout = layoutNow(plan, layoutId);
-  const problem = arrangeProblem(layout, runChecks(plan, layout, book));
+  const problem = arrangeProblem(layout, runChecks(plan, layout, book), plan.earlierCrops);
   const steps = Math.max(LEAST_STEPS, problem.pieces.length * STEPS_EACH);
   const start = performance.now();
   let turn = start;
@@ -91,8 +93,8 @@ async function arrange(request: ArrangeRequest): Promise<void> {
     moved,
     added,
     left,
-    conflictsBefore: countBySeverity(runChecks(request.plan, before, book).findings).conflict,
-    conflictsAfter: conflictsArranged(plan, layoutId, moved, book),
+    before: arrangedCounts(runChecks(request.plan, before, book), plan.earlierCrops),
+    after: countsArranged(plan, layoutId, moved, book),
     movable: problem.pieces.length,
     places,
     trouble,

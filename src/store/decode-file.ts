@@ -16,10 +16,14 @@ const SIGNATURES: readonly (readonly [string, string])[] = [
   ["\u00FE\u00FF", "text in UTF-16"],
 ];
 
-/** @param wanted what the file should be, in words */
+/**
+ * @param wanted what the file should be, in words
+ * @param isXmlFine whether it may be XML
+ */
 export async function textOfFile(
   file: File,
   wanted = "a plan file or GeoJSON",
+  isXmlFine = false,
 ): Promise<Read<string>> {
   const fail = (got: string, expected: string) =>
     refuse({ file: file.name, object: "", field: "", got, expected });
@@ -37,7 +41,8 @@ export async function textOfFile(
   if (other) return fail(other[1], `${wanted}, as text in UTF-8`);
   try {
     const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-    return /^\s*</.test(text) ? fail("a web page or XML", wanted) : { ok: true, value: text };
+    const isXml = /^\s*</.test(text);
+    return isXml && !isXmlFine ? fail("a web page or XML", wanted) : { ok: true, value: text };
   } catch {
     return fail("text that is not UTF-8", `${wanted}, as text in UTF-8`);
   }

@@ -69,7 +69,8 @@ export async function openPlanFromFile(file: FileWithHandle): Promise<void> {
   if (useSaveState.getState().notice === null) tell(`Opened ${file.name}.`);
 }
 
-async function readPlanFile(file: File): Promise<Read<OpenedPlan>> {
+/** Reads a plan file or GeoJSON without opening it. */
+export async function readPlanFile(file: File): Promise<Read<OpenedPlan>> {
   const text = await textOfFile(file);
   if (!text.ok) return text;
   // Importers are fetched when first wanted.

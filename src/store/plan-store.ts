@@ -13,6 +13,7 @@ import { type Patch, applyPatch, difference } from "../core/edits/patch.ts";
 import { emptyPlan } from "../core/model/empty-plan.ts";
 import type { DayNumber } from "../core/model/day.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
+import type { HideableKind } from "./hideable-kinds.ts";
 
 /** Steps kept for undo. */
 export const HISTORY_DEPTH = 500;
@@ -24,11 +25,26 @@ export interface HistoryStep {
   readonly layoutId: string;
 }
 
-export type ToolName = "select" | "pan" | "draw-bed" | "draw-outline" | "mark-source" | "measure";
+export type ToolName =
+  | "select"
+  | "pan"
+  | "draw-bed"
+  | "draw-outline"
+  | "mark-source"
+  | "measure"
+  | "mark-length"
+  | "move-picture";
 
 /** Something the sheet is asked to bring into view; a new object each time. */
 export interface ViewRequest {
   readonly ids: readonly string[] | "all";
+}
+
+/** Objects whose menu is asked for, and where on the page it opens, CSS pixels. */
+export interface ObjectMenuRequest {
+  readonly ids: readonly string[];
+  readonly xPx: number;
+  readonly yPx: number;
 }
 
 export interface PlanState {
@@ -51,6 +67,10 @@ export interface PlanState {
   /** Day whose open flowers the sheet shows, or null. */
   readonly day: DayNumber | null;
   readonly viewRequest: ViewRequest;
+  /** The open menu of objects, or null. */
+  readonly menuRequest: ObjectMenuRequest | null;
+  /** What the sheet leaves out: kinds of things, by choice of the eye and never of the plan. */
+  readonly hidden: ReadonlySet<HideableKind>;
   /** What just happened, spoken to screen readers. */
   readonly announcement: string;
 }
@@ -71,6 +91,9 @@ export interface PlanActions {
   readonly pickTool: (tool: ToolName) => void;
   readonly showDay: (day: DayNumber | null) => void;
   readonly bringIntoView: (ids: readonly string[] | "all") => void;
+  /** Opens the menu of objects beside a place; null puts it away. */
+  readonly askObjectMenu: (request: ObjectMenuRequest | null) => void;
+  readonly hideKinds: (hidden: ReadonlySet<HideableKind>) => void;
   readonly announce: (text: string) => void;
 }
 
@@ -101,6 +124,8 @@ function opened(plan: Plan): PlanState {
     tool: "select",
     day: null,
     viewRequest: { ids: "all" },
+    menuRequest: null,
+    hidden: new Set(),
     announcement: "",
   };
 }
@@ -162,8 +187,10 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
       const state = get();
       const plan = edit.apply(state.plan);
       const patch = difference(state.plan, plan);
+      const note = edit.note?.(state.plan) ?? null;
       if (!patch) {
         get().cancelPreview();
+        if (note !== null) set({ announcement: `${note}.` });
         return;
       }
       const shown = shownAs(state, plan, state.layoutId);
@@ -177,6 +204,7 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
         selection: standing(state, plan, state.layoutId),
         announcement: [
           edit.title,
+          ...(note === null ? [] : [note]),
           ...codeChanges(
             layoutOf(state.plan, state.layoutId),
             layoutOf(plan, state.layoutId),
@@ -202,6 +230,8 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
     pickTool: (tool) => set({ tool }),
     showDay: (day) => set({ day }),
     bringIntoView: (ids) => set({ viewRequest: { ids } }),
+    askObjectMenu: (menuRequest) => set({ menuRequest }),
+    hideKinds: (hidden) => set({ hidden }),
     announce: (announcement) => set({ announcement }),
   };
 });

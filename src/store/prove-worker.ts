@@ -6,8 +6,9 @@ import loadHighs from "highs";
 import solverUrl from "highs/runtime?url";
 import { type Place, arrangeProblem } from "../core/arrange/arrange-problem.ts";
 import {
+  type ArrangedCounts,
   type MovedPiece,
-  conflictsArranged,
+  countsArranged,
   movedPieces,
 } from "../core/arrange/arranged-layout.ts";
 import { type SlotProof, fewestInSlots } from "../core/arrange/fewest-in-slots.ts";
@@ -31,8 +32,8 @@ export interface ProveAnswer {
   readonly proof: SlotProof;
   /** The proven layout's moves; none when nothing is proven. */
   readonly moved: readonly MovedPiece[];
-  /** Conflicts the checks find in that layout. */
-  readonly conflictsAfter: number;
+  /** What the checks find in that layout. */
+  readonly after: ArrangedCounts;
 }
 
 async function prove(request: ProveRequest): Promise<void> {
@@ -41,12 +42,12 @@ async function prove(request: ProveRequest): Promise<void> {
   const layout = plan.layouts.find(({ id }) => id === layoutId);
   if (!layout) throw new Error("The layout is no longer there.");
   const book = planBook(plan);
-  const problem = arrangeProblem(layout, runChecks(plan, layout, book));
+  const problem = arrangeProblem(layout, runChecks(plan, layout, book), plan.earlierCrops);
   const highs = await loadHighs({ locateFile: () => solverUrl });
   const proof = fewestInSlots(problem, places, highs, seconds);
   const moved = proof.kind === "proven" ? movedPieces(problem, proof.places) : [];
-  const conflictsAfter = conflictsArranged(plan, layoutId, moved, book);
-  const answer: ProveAnswer = { proof, moved, conflictsAfter };
+  const after = countsArranged(plan, layoutId, moved, book);
+  const answer: ProveAnswer = { proof, moved, after };
   postMessage(answer);
 }
 

@@ -1,6 +1,6 @@
 /**
  * Which way imports may point:
- * app -> panel, canvas -> store -> exports -> arrange, checks -> edits -> crops, calendar
+ * app -> panel, canvas -> store -> exports -> arrange, checks; imports -> edits -> crops, calendar
  * -> geometry -> model; cli -> core. Each may import what stands further right; of two that stand
  * together neither may import the other, except that arrange imports checks.
  */
@@ -14,6 +14,7 @@ const RANKS: Readonly<Record<string, number>> = {
   canvas: 10,
   store: 9,
   "core/exports": 8,
+  "core/imports": 6,
   "core/arrange": 7,
   "core/checks": 6,
   "core/edits": 5,
@@ -29,7 +30,6 @@ const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   idb: ["store"],
   "browser-fs-access": ["store"],
   konva: ["canvas"],
-  "react-konva": ["canvas"],
   react: ["app", "panel", "canvas", "store"],
   "react-dom": ["app", "panel"],
   zustand: ["app", "panel", "canvas", "store"],

@@ -27,6 +27,9 @@ const KINDS = [
   "onion",
 ];
 
+/** Distance every planting of a made-up field needs, metres. */
+export const REQUIRED_M = 10;
+
 /**
  * Plantings of 1 by 3 m, each 10 m from what it crosses with by requirement, spread so thinly that
  * each has about eight neighbours within its distance.
@@ -39,7 +42,7 @@ export function fieldPlan(count: number, groups: number, seed = 1): Plan {
     id: `v${index}`,
     name: `Variety ${index}`,
     kind: KINDS[index % groups] ?? "tomato",
-    isolationM: 10,
+    isolationM: REQUIRED_M,
   }));
   const plantings: readonly Planting[] = varieties.map((variety, index) => ({
     id: `p${index}`,

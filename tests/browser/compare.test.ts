@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { textOf } from "../core/exports/printed.ts";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
 import { openSample } from "./sheet.ts";
@@ -67,6 +68,18 @@ describe("comparing layouts in Chromium", () => {
     const text = readFileSync(await (await download).path(), "utf8");
     expect(text.split("\r\n")[0]).toMatch(/^\uFEFF?Measure,Unit,Better,First thoughts,Layout 2$/);
     expect(text).toContain("Conflicts,count,less,");
+  });
+
+  test("the pages to print are saved, overlaid as they are seen", async () => {
+    await page.getByLabel("Paper").selectOption("Letter");
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save to print (PDF)" }).click();
+    const file = await download;
+    expect(file.suggestedFilename()).toMatch(/-layouts-compared-rev-[0-9a-z]{5}\.pdf$/);
+    const words = textOf(readFileSync(await file.path()));
+    expect(words).toContain("First thoughts, then Layout 2");
+    expect(words).toMatch(/\(1\) A01-1 .*: removed/);
+    await expect.poll(() => page.getByText(/^Made .*2 pages on Letter/).count()).toBe(1);
   });
 
   test("nothing for axe to hold against it", async () => {

@@ -26,7 +26,8 @@ function pointer(x: number): SheetPointer {
     px: { x, y: 0 },
     at: { x, y: 0 },
     isShift: false,
-    isAlt: false,
+    page: { x: 0, y: 0 },
+    isFree: false,
     isCoarse: false,
     clicks: 1,
   };

@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import { liveIds } from "../../src/canvas/live-ids.ts";
 import { turnAndMove, turnBetweenBeds } from "../../src/canvas/move-edit.ts";
 import { nudgeDirection, nudgeStep } from "../../src/canvas/nudge.ts";
-import { bedBetween } from "../../src/canvas/tools/draw-bed.ts";
-import { crossesItself } from "../../src/canvas/tools/draw-outline.ts";
+import { outlineCrossings } from "../../src/canvas/outline-crossings.ts";
+import { bedBetween } from "../../src/canvas/draw-bed-shape.ts";
 import { rectangleCorners } from "../../src/core/geometry/outline.ts";
 import { bedOf, drawnPlan, plantingOf, rectangle, sourceAt } from "./drawn-plan.ts";
 
@@ -73,9 +73,10 @@ describe("arrows", () => {
 
 describe("a bed between two corners", () => {
   const sheet = { origin: { x: 0, y: 0 }, turnDeg: 0 };
+  const free = { widthM: null, lengthM: null };
 
   test("has its length along the longer side", () => {
-    expect(bedBetween(sheet, { x: 1, y: 1 }, { x: 11.04, y: 2.21 }, 0.1, false)).toEqual({
+    expect(bedBetween(sheet, { x: 1, y: 1 }, { x: 11, y: 2.2 }, free, false)).toEqual({
       shape: "rectangle",
       x: 6,
       y: 1.6,
@@ -90,25 +91,35 @@ describe("a bed between two corners", () => {
       { x: 3, y: 4 },
       { x: 1, y: 9 },
     ];
-    expect(bedBetween(sheet, a, b, 0.1, false)).toEqual(bedBetween(sheet, b, a, 0.1, false));
+    expect(bedBetween(sheet, a, b, free, false)).toEqual(bedBetween(sheet, b, a, free, false));
   });
 
   test("keeps free sizes, and is square when asked for", () => {
-    const free = bedBetween(sheet, { x: 0, y: 0 }, { x: 1.234, y: 5.678 }, null, false);
-    expect(free).toMatchObject({ widthM: 1.234, lengthM: 5.678 });
-    const square = bedBetween(sheet, { x: 0, y: 0 }, { x: 1, y: -3 }, 0.1, true);
+    const drawn = bedBetween(sheet, { x: 0, y: 0 }, { x: 1.234, y: 5.678 }, free, false);
+    expect(drawn).toMatchObject({ widthM: 1.234, lengthM: 5.678 });
+    const square = bedBetween(sheet, { x: 0, y: 0 }, { x: 1, y: -3 }, free, true);
     expect(square).toMatchObject({ widthM: 3, lengthM: 3, x: 1.5, y: -1.5 });
+  });
+
+  test("takes typed sizes, and its first corner stays", () => {
+    const typed = { widthM: 1.2, lengthM: 8 };
+    const across = bedBetween(sheet, { x: 0, y: 0 }, { x: -5, y: 1 }, typed, false);
+    expect(across).toMatchObject({ widthM: 1.2, lengthM: 8, x: -4, y: 0.6, turnDeg: 90 });
+    const up = bedBetween(sheet, { x: 0, y: 0 }, { x: 1, y: 5 }, { ...free, lengthM: 8 }, false);
+    expect(up).toMatchObject({ widthM: 1, lengthM: 8, x: 0.5, y: 4, turnDeg: 0 });
   });
 });
 
-test("an outline notices when its newest side crosses an earlier one", () => {
+test("an outline being drawn tells where its sides cross", () => {
   const open = [
     { x: 0, y: 0 },
     { x: 4, y: 0 },
     { x: 4, y: 4 },
   ];
-  expect(crossesItself([...open, { x: 0, y: 4 }])).toBe(false);
-  expect(crossesItself([...open, { x: 2, y: -1 }])).toBe(true);
+  expect(outlineCrossings([...open, { x: 0, y: 4 }])).toEqual([]);
+  const [crossing, ...more] = outlineCrossings([...open, { x: 2, y: -4 }]);
+  expect(crossing?.at).toEqual({ x: 3, y: 0 });
+  expect(more).toEqual([]);
 });
 
 describe("drawn anew on every frame", () => {

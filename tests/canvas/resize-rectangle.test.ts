@@ -58,7 +58,7 @@ test("sides go in steps", () => {
 });
 
 describe("snapping", () => {
-  const line = { at: 4, reach: [-2, 2], label: "edge of bed B01", isMiddle: false } as const;
+  const line = { at: 4, reach: [-2, 2], label: "edge of bed B01", takes: "edge" } as const;
   const snap = { ...none, lines: { x: [], y: [line] } };
 
   test("takes an edge to a line in reach and shows it", () => {

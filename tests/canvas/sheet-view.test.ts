@@ -1,8 +1,8 @@
 /** What is brought into view, the grid, the scale bar and the handles. */
 import { describe, expect, test } from "vitest";
-import { boundsOfIds, contentBounds, contentCorner } from "../../src/canvas/content-bounds.ts";
+import { boundsOfIds, contentBounds } from "../../src/canvas/content-bounds.ts";
 import { scaleBarLength } from "../../src/canvas/draw-furniture.ts";
-import { sheetGrid } from "../../src/canvas/draw-grid.ts";
+import { gridFigure, sheetGrid } from "../../src/canvas/draw-grid.ts";
 import { handleAt, handleCursor, handleSizes, handlesOf } from "../../src/canvas/handles.ts";
 import type { View } from "../../src/canvas/viewport.ts";
 import { bedOf, drawnPlan, rectangle, sourceAt } from "./drawn-plan.ts";
@@ -29,14 +29,20 @@ describe("brought into view", () => {
 
   test("single objects with room around them, and nothing for ids that are gone", () => {
     const { plan, layout } = drawnPlan({ beds });
-    expect(boundsOfIds(plan, layout, ["b1"])).toEqual({ minX: -4, minY: -8, maxX: 4, maxY: 8 });
+    expect(boundsOfIds(plan, layout, ["b1"])).toEqual({
+      minX: -11,
+      minY: -15,
+      maxX: 11,
+      maxY: 15,
+    });
     expect(boundsOfIds(plan, layout, ["gone"])).toBeNull();
   });
-});
 
-test("the grid is lettered from the upper left of the beds", () => {
-  const { plan, layout } = drawnPlan({ beds });
-  expect(contentCorner(plan, layout)).toEqual({ x: -1, y: 5 });
+  test("with the ground their isolation needs, as far as they can still be read in it", () => {
+    const { plan, layout } = drawnPlan({ beds });
+    expect(boundsOfIds(plan, layout, ["b1"], 25)?.maxX).toBe(26);
+    expect(boundsOfIds(plan, layout, ["b1"], 800)?.maxX).toBe(41);
+  });
 });
 
 describe("the grid", () => {
@@ -54,6 +60,16 @@ describe("the grid", () => {
     const grid = sheetGrid(24, "ft");
     expect(grid.spacing).toBe(10);
     expect(grid.spacingM).toBeCloseTo(3.048);
+  });
+
+  test("says how far its lines lie from the origin, whatever is in view", () => {
+    const grid = sheetGrid(24, "m");
+    expect([-2, 0, 3].map((line) => gridFigure(line, grid, "m"))).toEqual([
+      "\u221210",
+      "0 m",
+      "15",
+    ]);
+    expect(gridFigure(2, sheetGrid(24, "ft"), "ft")).toBe("20");
   });
 
   test("leaves fine lines out when they would lie too close", () => {
@@ -101,10 +117,14 @@ describe("handles", () => {
       [4, 0.2],
       [0, 5],
     ] as const;
-    const kinds = handlesOf({ shape: "polygon", corners }, view, sizes).map(
-      ({ handle }) => handle.kind,
-    );
-    expect(kinds.filter((kind) => kind === "corner")).toHaveLength(4);
+    const kindsAt = (scale: number) =>
+      handlesOf({ shape: "polygon", corners }, { ...view, scale }, sizes).map(
+        ({ handle }) => handle.kind,
+      );
+    const kinds = kindsAt(view.scale);
+    // Two corners are 8 px apart: only one of them can be taken until the view is nearer.
+    expect(kinds.filter((kind) => kind === "corner")).toHaveLength(3);
+    expect(kindsAt(200).filter((kind) => kind === "corner")).toHaveLength(4);
     expect(kinds.filter((kind) => kind === "new-corner")).toHaveLength(3);
   });
 

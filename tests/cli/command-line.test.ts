@@ -290,10 +290,25 @@ describe("wideberth compare", () => {
     expect(stdout.split("\r\n")[0]).toBe("Measure,Unit,Better,Solved,First thoughts");
   });
 
+  test("--pdf writes pages to print, on stdout when asked", () => {
+    const out = join(program.folder, "compared.pdf");
+    const { code, stdout, stderr } = program.run(["compare", sample, "--pdf", out]);
+    expect({ code, stdout }).toEqual({ code: 0, stdout: "" });
+    expect(stderr).toMatch(/: 2 pages, 1:\d+ on A4\n$/);
+    expect(readFileSync(out).subarray(0, 5).toString()).toBe("%PDF-");
+    const args = ["compare", sample, "--overlaid", "--paper", "letter", "--pdf", "-"];
+    const piped = program.run(args);
+    expect(piped.stdout.slice(0, 5)).toBe("%PDF-");
+    expect(piped.stderr).toContain("on Letter");
+  });
+
   test.each([
     [["compare", carrots], "expected two or more to compare"],
     [["compare", sample, "--layout", "Elsewhere"], 'got layout "Elsewhere"'],
-    [["compare", sample, "--json", "--csv"], "got both"],
+    [["compare", sample, "--json", "--csv"], "got more"],
+    [["compare", sample, "--csv", "--pdf", "a.pdf"], "got more"],
+    [["compare", sample, "--overlaid"], "go with --pdf FILE"],
+    [["compare", sample, "--pdf", "a.pdf", "--paper", "B5"], 'Got paper "B5"'],
   ])("%j is refused with a reason", (args, reason) => {
     const { code, stderr } = program.run(args);
     expect(code).toBe(2);

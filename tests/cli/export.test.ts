@@ -2,6 +2,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { copyLayout } from "../../src/core/edits/layout-edits.ts";
 import { allExports } from "../../src/core/exports/all-exports.ts";
 import { companionIds } from "../../src/core/exports/companion-ids.ts";
 import { writePlan } from "../../src/core/model/read-plan.ts";
@@ -15,7 +16,10 @@ let planFile: string;
 beforeAll(() => {
   program = buildProgram();
   planFile = join(program.folder, "garden.json");
-  writeFileSync(planFile, writePlan(gardenPlan()));
+  writeFileSync(
+    planFile,
+    writePlan(copyLayout("layout-1", "layout-2", "Layout 2").apply(gardenPlan())),
+  );
 }, 60_000);
 
 afterAll(() => program.remove());

@@ -26,8 +26,11 @@ describe("rows of the bloom strip", () => {
     const [second] = rowsOf([]).rows;
     expect(second?.overlaps).toEqual([window("2027-06-20", "2027-07-05")]);
   });
-  test("with one selected carry only the overlaps with that one", () => {
+  test("with one selected keep the overlaps with that one apart from the others", () => {
     const { rows } = rowsOf(["planting-1"]);
+    expect(rows.find((row) => row.id === "planting-2")?.otherOverlaps).toEqual([
+      window("2027-06-20", "2027-07-05"),
+    ]);
     expect(rows.find((row) => row.id === "planting-2")?.overlaps).toEqual([
       window("2027-07-01", "2027-07-05"),
     ]);
@@ -40,7 +43,7 @@ describe("rows of the bloom strip", () => {
   test("say what they show", () => {
     const [second] = rowsOf(["planting-1"]).rows;
     expect(second && bloomRowWords(second)).toBe(
-      "B01-2 Old Ferry, in flower 10 Jun to 5 Jul, open together with a conflicting stand 1 Jul to 5 Jul",
+      "B01-2 Old Ferry, in flower 10 Jun to 5 Jul, open together with a conflicting stand 1 Jul to 5 Jul, in another conflict 20 Jun to 5 Jul",
     );
   });
   test("are counted by the day", () => {

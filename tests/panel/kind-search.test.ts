@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { findKinds } from "../../src/panel/kind-search.ts";
+import { findKinds, formSearched } from "../../src/panel/kind-search.ts";
 import { book } from "./small-plan.ts";
 
 const found = (text: string) => findKinds(book.kinds, text).map((kind) => kind.id);
@@ -18,4 +18,13 @@ test("accents make no difference", () => {
 test("a text that is nobody's name finds nothing, and so does no text", () => {
   expect(found("moonfruit")).toEqual([]);
   expect(found("  ")).toEqual([]);
+});
+
+test("a flower form finds its kind and is handed along; a name of the kind itself is not a form", () => {
+  const found = findKinds(book.kinds, "potato leaf");
+  const tomato = found.find(({ id }) => id === "tomato");
+  expect(tomato && formSearched(tomato, "potato leaf")?.id).toBe("potato-leaf");
+  expect(tomato && formSearched(tomato, "Potato-leaf tomato")?.id).toBe("potato-leaf");
+  expect(tomato && formSearched(tomato, "tomato")).toBeNull();
+  expect(tomato && formSearched(tomato, "")).toBeNull();
 });

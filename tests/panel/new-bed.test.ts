@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { circleOf } from "../../src/core/geometry/round.ts";
 import { bedFromTyped, codeProblem, suggestedBed } from "../../src/panel/new-bed.ts";
 import { plantingAt, smallPlan } from "./small-plan.ts";
 
@@ -38,4 +39,10 @@ test("a typed bed gets an id nobody has", () => {
   const { plan, layout } = smallPlan();
   const bed = bedFromTyped(plan, layout, { ...suggestedBed(layout), code: " C01 " });
   expect(bed).toMatchObject({ id: "bed-3", code: "C01" });
+});
+
+test("a round bed has its width as diameter", () => {
+  const { plan, layout } = smallPlan();
+  const bed = bedFromTyped(plan, layout, { ...suggestedBed(layout), isRound: true, widthM: 3 });
+  expect(circleOf(bed.outline)?.diameterM).toBeCloseTo(3, 5);
 });

@@ -22,7 +22,7 @@ function mark(pointer: SheetPointer): void {
   const kind = plan.varieties[0]?.kind;
   const stepM = snapStep(plan.units);
   const place = (metres: number) =>
-    pointer.isAlt ? metres : Math.round(onStep(metres, 0, stepM) * 1e6) / 1e6;
+    pointer.isFree ? metres : Math.round(onStep(metres, 0, stepM) * 1e6) / 1e6;
   const surrounding: Surrounding = {
     id,
     label: "Pollen source",

@@ -1,67 +1,134 @@
-/** Measuring between two places, or from edge to edge of two objects. */
+/** Measuring between any two things: objects edge to edge, places, or one of each. */
 import { gapBetween } from "../../core/geometry/gap.ts";
+import { shapeCentre } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
 import { measurementText } from "../draw-sketch.ts";
-import { edgeNear, itemsAt } from "../hit-test.ts";
-import { type SheetItem, sheetItems } from "../sheet-items.ts";
-import { type Measurement, sketch, useSketch } from "../sketch-store.ts";
+import { itemsAt, pointOutline } from "../hit-test.ts";
+import { type SheetItem, outlineFor, sheetItems } from "../sheet-items.ts";
+import { snapToDrawn } from "../snap-place.ts";
+import { nameOf } from "../snap-targets.ts";
+import { type Measurement, endSketch, sketch, useSketch } from "../sketch-store.ts";
 import { useView } from "../view-store.ts";
 import { clickOrDrag } from "./gestures.ts";
-import type { SheetPointer, Tool } from "./tool.ts";
+import type { Gesture, SheetPointer, Tool } from "./tool.ts";
 
-/** Ends come to rest on edges within so many pixels. */
+/** Ends of a dragged measure come to rest on corners and edges within so many pixels. */
 const EDGE_PX = 10;
-
-export const measureTool: Tool = {
-  cursor: "crosshair",
-  press: (start) => {
-    const before = useSketch.getState().measurement;
-    return clickOrDrag(start, dismiss, () => ({
-      move: (pointer) => sketch({ measurement: measured(start, pointer) }),
-      end: (pointer) => {
-        const measurement = measured(start, pointer);
-        sketch({ measurement });
-        const { plan, announce } = usePlanStore.getState();
-        announce(`${measurementText(measurement, plan.units).join(": ")}.`);
-      },
-      cancel: () => sketch({ measurement: before }),
-    }));
-  },
-  hover: () => undefined,
-  key: (key) => {
-    if (key !== "Escape" || !useSketch.getState().measurement) return false;
-    dismiss();
-    return true;
-  },
-  leave: () => undefined,
-};
-
-function dismiss(): void {
-  sketch({ measurement: null });
-}
+/** A click takes what lies within so many pixels. */
+const REACH_PX = { fine: 4, coarse: 14 } as const;
 
 interface End {
   readonly at: Point;
-  /** The object the end lies in, when it has not come to rest on an edge. */
-  readonly inside: SheetItem | null;
+  /** The object that is measured to, at whichever of its edges is nearest. */
+  readonly item: SheetItem | null;
 }
 
-function measured(start: SheetPointer, pointer: SheetPointer): Measurement {
-  const from = endAt(start, pointer.isAlt);
-  const to = endAt(pointer, pointer.isAlt);
-  if (from.inside && to.inside && from.inside.id !== to.inside.id) {
-    const gap = gapBetween(from.inside.outline, to.inside.outline);
-    return { from: gap.from, to: gap.to, isEdgeToEdge: true };
+/** The first of two clicks. */
+let first: End | null = null;
+
+export const measureTool: Tool = {
+  cursor: "crosshair",
+  press: (start) => clickOrDrag(start, click, () => dragged(start)),
+  hover: (pointer) => {
+    if (first) sketch({ measurement: between(first, clickedEnd(pointer)) });
+  },
+  key: (key) => {
+    if (key !== "Escape" || !(first ?? useSketch.getState().measurement)) return false;
+    dismiss();
+    return true;
+  },
+  leave: () => {
+    if (first) dismiss();
+    first = null;
+    endSketch();
+  },
+};
+
+function dismiss(): void {
+  first = null;
+  sketch({ measurement: null, bar: null });
+}
+
+/** Two clicks take two objects, or places where there is none; a third begins anew. */
+function click(pointer: SheetPointer): void {
+  const end = clickedEnd(pointer);
+  if (first) {
+    keep(between(first, end));
+    return;
   }
-  return { from: from.at, to: to.at, isEdgeToEdge: false };
+  first = end;
+  const text = `Measuring from ${end.item ? nameOf(end.item) : "this place"}: click the other end.`;
+  usePlanStore.getState().announce(text);
+  sketch({ measurement: null, bar: barOf(text) });
 }
 
-function endAt({ at }: SheetPointer, isFree: boolean): End {
-  if (isFree) return { at, inside: null };
+function dragged(start: SheetPointer): Gesture {
+  const { measurement: before, bar } = useSketch.getState();
+  const from = draggedEnd(start);
+  first = null;
+  return {
+    move: (pointer) => sketch({ measurement: between(from, draggedEnd(pointer)) }),
+    end: (pointer) => keep(between(from, draggedEnd(pointer))),
+    cancel: () => sketch({ measurement: before, bar }),
+  };
+}
+
+/** The measurement stays on the sheet until it is dismissed or another is made. */
+function keep(measurement: Measurement): void {
+  first = null;
+  const { plan, announce } = usePlanStore.getState();
+  const words = measurementText(measurement, plan.units).join(", ");
+  const text = measurement.names === undefined ? words : `${measurement.names}: ${words}`;
+  announce(`${text}.`);
+  sketch({ measurement, bar: barOf(text) });
+}
+
+function barOf(text: string) {
+  return { text, fault: null, actions: [{ label: "Dismiss", act: dismiss }] };
+}
+
+function between(from: End, to: End): Measurement {
+  if (from.item && from.item.id === to.item?.id) {
+    return { from: from.at, to: to.at, isEdgeToEdge: false };
+  }
+  if (!from.item && !to.item) return { from: from.at, to: to.at, isEdgeToEdge: false };
+  const gap = gapBetween(outlineAt(from), outlineAt(to));
+  const ends = { from: gap.from, to: gap.to, isEdgeToEdge: true };
+  if (!from.item || !to.item) return ends;
+  return {
+    ...ends,
+    centres: [shapeCentre(from.item.shape), shapeCentre(to.item.shape)],
+    names: `${nameOf(from.item)} to ${nameOf(to.item)}`,
+  };
+}
+
+function outlineAt({ at, item }: End) {
+  return item ? outlineFor(item.shape) : pointOutline(at);
+}
+
+/** The topmost object under a click; with Shift or without snapping the place itself. */
+function clickedEnd(pointer: SheetPointer): End {
+  const { at, isFree, isShift } = pointer;
+  if (isFree || isShift) return placeEnd(pointer);
+  const reachPx = pointer.isCoarse ? REACH_PX.coarse : REACH_PX.fine;
+  const [item] = itemsAt(committedItems(), at, reachPx / useView.getState().view.scale);
+  return { at, item: item ?? null };
+}
+
+/** A drag measures from the corner or edge it starts near, else from the object it starts in. */
+function draggedEnd(pointer: SheetPointer): End {
+  const { at, isFree } = pointer;
+  const end = placeEnd(pointer);
+  if (isFree || end.at !== at) return end;
+  return { at, item: itemsAt(committedItems(), at, 0)[0] ?? null };
+}
+
+function placeEnd({ at, isFree }: SheetPointer): End {
+  return { at: (isFree ? null : snapToDrawn(at, EDGE_PX)?.at) ?? at, item: null };
+}
+
+function committedItems() {
   const { shown, layoutId, book } = usePlanStore.getState();
-  const items = sheetItems(shown, layoutOf(shown, layoutId), book);
-  const edge = edgeNear(items, at, EDGE_PX / useView.getState().view.scale);
-  if (edge) return { at: edge.at, inside: null };
-  return { at, inside: itemsAt(items, at, 0)[0] ?? null };
+  return sheetItems(shown, layoutOf(shown, layoutId), book);
 }

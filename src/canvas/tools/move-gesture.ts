@@ -1,5 +1,6 @@
 /** Dragging what is selected. Every frame is an edit of the committed plan, never of the last one. */
 import type { Edit } from "../../core/edits/edit.ts";
+import { heldBackWords } from "../../core/edits/held-back.ts";
 import { bedUnder } from "../../core/edits/move-objects.ts";
 import {
   moveShape,
@@ -8,20 +9,26 @@ import {
   turnShape,
 } from "../../core/geometry/outline.ts";
 import { type Point, turnPoint } from "../../core/geometry/point.ts";
-import { formatLength } from "../../core/model/length.ts";
+import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import type { Bed, Shape } from "../../core/model/plan.ts";
 import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
 import { turnAndMove, turnBetweenBeds } from "../move-edit.ts";
+import { shownGaps } from "../neighbour-gaps.ts";
 import { objectNames } from "../object-names.ts";
 import { type SheetItem, outlineFor, sheetItems } from "../sheet-items.ts";
 import { type Guide, endSketch, sketch } from "../sketch-store.ts";
 import { type Frame, type SnapSettings, boundsInFrame, snapMove, snapStep } from "../snap.ts";
-import { snapTargets } from "../snap-targets.ts";
+import { SNAP_PX, snapTargets } from "../snap-targets.ts";
 import { useView } from "../view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
 
-/** Snapping takes hold from so many pixels. */
-export const SNAP_PX = 7;
+/** How far it has come, and how large it is. */
+function movedWords(shape: Shape, distanceM: number, unit: LengthUnit): string {
+  const moved = `moved ${formatLength(distanceM, unit)}`;
+  if (shape.shape !== "rectangle") return moved;
+  const size = `${formatLength(shape.widthM, unit)} × ${formatLength(shape.lengthM, unit)}`;
+  return `${moved}, ${size}`;
+}
 
 interface Moved {
   readonly edit: Edit;
@@ -35,13 +42,20 @@ export function moveGesture(start: SheetPointer, grabbed: SheetItem): Gesture {
   const { selection, plan, layoutId } = usePlanStore.getState();
   const layout = layoutOf(plan, layoutId);
   const title = `Move ${objectNames(plan, layout, selection)}`;
+  const held = heldBackWords(plan, layoutId, selection, true);
   const moved = (pointer: SheetPointer) => movedTo(start, pointer, grabbed, selection, title);
   return {
     move: (pointer) => {
       const { edit, shift, guides } = moved(pointer);
       usePlanStore.getState().preview(edit);
-      const text = formatLength(Math.hypot(shift.x, shift.y), plan.units);
-      sketch({ isMoving: true, guides, readout: { at: pointer.at, text }, cursor: "grabbing" });
+      const text = held ?? movedWords(grabbed.shape, Math.hypot(shift.x, shift.y), plan.units);
+      sketch({
+        isMoving: true,
+        guides,
+        gaps: shownGaps(grabbed.id, selection),
+        readout: { at: pointer.at, text },
+        cursor: "grabbing",
+      });
     },
     end: (pointer) => {
       endSketch();
@@ -74,13 +88,13 @@ function movedTo(
   let over: Bed | undefined;
   if (grabbed.what === "planting") {
     over = bedUnder(layout, placed, grabbed.planting.bed) ?? bedAt(layout.beds, pointer.at);
-    const canTurn = selection.length === 1 && !pointer.isAlt && over?.id !== from?.id;
+    const canTurn = selection.length === 1 && !pointer.isFree && over?.id !== from?.id;
     if (canTurn) turnDeg = turnBetweenBeds(grabbed.planting.outline, from, over);
     // Turned about the place it is held by, so that it stays under the pointer.
     placed = turnShape(placed, { x: start.at.x + raw.x, y: start.at.y + raw.y }, turnDeg);
   }
   const frame = frameFor(placed, over);
-  const { shift, guides } = pointer.isAlt
+  const { shift, guides } = pointer.isFree
     ? { shift: { x: 0, y: 0 }, guides: [] }
     : snapMove(
         frame,

@@ -1,12 +1,17 @@
 /** Selecting, and dragging what is selected. */
 import type { Point } from "../../core/geometry/point.ts";
 import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
-import { type Handle, handleAt, handleCursor, handleSizes, handlesOf } from "../handles.ts";
+import { type Handle, handleAt, handleCursor, handleSizes } from "../handles.ts";
 import { boxBetween, itemsAt, itemsInside } from "../hit-test.ts";
+import { itemHandles } from "../item-handles.ts";
+import { isLocked, isTakeable, lockSignAt } from "../locks.ts";
 import { objectNames } from "../object-names.ts";
+import { useSheetModes } from "../sheet-modes.ts";
 import { type SheetItem, type SheetItems, sheetItems } from "../sheet-items.ts";
 import { endSketch, sketch } from "../sketch-store.ts";
+import { nameOf } from "../snap-targets.ts";
 import { useView } from "../view-store.ts";
+import { carry, dropCarried, isCarrying, moveCarried, putDown } from "./carry.ts";
 import { clickOrDrag, panGesture } from "./gestures.ts";
 import { moveGesture } from "./move-gesture.ts";
 import { handleGesture } from "./shape-gestures.ts";
@@ -14,7 +19,9 @@ import type { Gesture, SheetPointer, Tool } from "./tool.ts";
 
 /** A pointer reaches what lies within so many pixels of it. */
 const REACH_PX = { fine: 4, coarse: 14 } as const;
-/** A finger held still so long adds to the selection or takes away from it, milliseconds. */
+/** What is smaller on the screen is met as if it were so large (WCAG 2.2, 2.5.8; 2.5.5 for fingers). */
+const TARGET_PX = { fine: 24, coarse: 44 } as const;
+/** A finger held still so long opens the menu, milliseconds. */
 const HOLD_MS = 500;
 
 /** The object a repeated click has gone down to: dragging takes it although others lie over it. */
@@ -23,15 +30,28 @@ let dugUp: string | null = null;
 export const selectTool: Tool = {
   cursor: "default",
   press: (start) => {
+    if (isCarrying()) return putDown();
     const held = handleUnder(start);
-    if (held) return handleGesture(start, held.item, held.handle);
-    const { selection } = usePlanStore.getState();
+    if (held) return pullGesture(start, held.item, held.handle);
+    const { selection, hidden } = usePlanStore.getState();
+    const locked = lockSignAt(committedItems().list, start.px, useView.getState().view, hidden);
+    if (locked) {
+      return clickOrDrag(
+        start,
+        () => select([locked.id]),
+        () => emptyDrag(start),
+      );
+    }
     const under = itemsUnder(start);
     const dug = under.find((item) => item.id === dugUp && selection.includes(item.id));
     const top = dug ?? under[0];
-    return start.isCoarse ? fingerGesture(start, top) : mouseGesture(start, top, under);
+    return start.isCoarse ? fingerGesture(start, top, under) : mouseGesture(start, top, under);
   },
   hover: (pointer) => {
+    if (isCarrying()) {
+      moveCarried(pointer);
+      return;
+    }
     const held = handleUnder(pointer);
     if (held) {
       sketch({ cursor: handleCursor(held.handle, held.item.shape) });
@@ -41,11 +61,20 @@ export const selectTool: Tool = {
     const isSelected = top !== undefined && usePlanStore.getState().selection.includes(top.id);
     sketch({ cursor: isSelected ? "move" : top ? "pointer" : null });
   },
-  key: () => false,
+  key: (key) => (key === "Escape" || key === "Backspace") && dropCarried(),
   leave: () => {
     dugUp = null;
+    dropCarried();
   },
 };
+
+/** Dragged, a handle is let go where the drag ends; clicked, it stays in hand until the next click. */
+function pullGesture(start: SheetPointer, item: SheetItem, handle: Handle): Gesture {
+  const pulled = () => handleGesture(start, item, handle);
+  const verb = handle.kind === "turn" ? "Turning" : "Shaping";
+  const click = () => carry(pulled(), `${verb} ${nameOf(item)}: click where the handle goes.`);
+  return clickOrDrag(start, click, pulled);
+}
 
 function committedItems(): SheetItems {
   const { plan, layoutId, book } = usePlanStore.getState();
@@ -53,8 +82,30 @@ function committedItems(): SheetItems {
 }
 
 function itemsUnder({ at, isCoarse }: SheetPointer): readonly SheetItem[] {
-  const reachPx = isCoarse ? REACH_PX.coarse : REACH_PX.fine;
-  return itemsAt(committedItems(), at, reachPx / useView.getState().view.scale);
+  const size = isCoarse ? "coarse" : "fine";
+  const { hidden } = usePlanStore.getState();
+  const { scale } = useView.getState().view;
+  const found = itemsAt(committedItems(), at, REACH_PX[size] / scale, TARGET_PX[size] / scale);
+  return found.filter((item) => isTakeable(item, hidden));
+}
+
+/** The menu of what is selected under the pointer, else of what lies there, else of the sheet. */
+export function openObjectMenu(pointer: SheetPointer): void {
+  const { selection, askObjectMenu, hidden } = usePlanStore.getState();
+  const view = useView.getState().view;
+  const locked = lockSignAt(committedItems().list, pointer.px, view, hidden);
+  const under = locked ? [locked] : itemsUnder(pointer);
+  const isSelected = under.some(({ id }) => selection.includes(id));
+  const ids = isSelected ? selection : under.slice(0, 1).map(({ id }) => id);
+  if (!isSelected && ids.length > 0) select(ids);
+  askObjectMenu({ ids, xPx: pointer.page.x, yPx: pointer.page.y });
+}
+
+/** Why nothing was selected, where something locked lies. */
+function sayLocked({ at }: SheetPointer): void {
+  const [item] = itemsAt(committedItems(), at, 0).filter(isLocked);
+  if (!item) return;
+  usePlanStore.getState().announce(`${nameOf(item)} is locked. Click its lock to select it.`);
 }
 
 /** The handle under the pointer, of the one object selected. */
@@ -65,7 +116,8 @@ function handleUnder(
   const item = id === undefined || more.length > 0 ? undefined : committedItems().byId.get(id);
   if (!item) return null;
   const sizes = handleSizes(pointer.isCoarse);
-  const handle = handleAt(handlesOf(item.shape, useView.getState().view, sizes), pointer.px, sizes);
+  const placed = itemHandles(item, committedItems(), useView.getState().view, sizes);
+  const handle = handleAt(placed, pointer.px, sizes);
   return handle && { item, handle };
 }
 
@@ -93,11 +145,14 @@ function mouseGesture(
   const { selection } = usePlanStore.getState();
   const wasSelected = top !== undefined && selection.includes(top.id);
   const before = { selection, openFinding: usePlanStore.getState().openFinding };
+  const isAdding = start.isShift || useSheetModes.getState().isSelectingSeveral;
   // Plantings are taken at once; a bed or hedge must be selected before it can be dragged away.
-  if (top?.what === "planting" && !wasSelected && !start.isShift) select([top.id]);
+  if (top?.what === "planting" && !wasSelected && !isAdding) select([top.id]);
   const click = () => {
-    if (!top) select(start.isShift ? selection : []);
-    else if (start.isShift) toggle(top.id);
+    if (!top) {
+      select(isAdding ? selection : []);
+      sayLocked(start);
+    } else if (isAdding) toggle(top.id);
     else if (wasSelected && selection.length === 1 && start.clicks === 1) digDown(top, under);
     else {
       dugUp = null;
@@ -106,10 +161,10 @@ function mouseGesture(
   };
   const drag = (): Gesture => {
     if (top && (wasSelected || top.what === "planting")) {
-      if (!wasSelected && start.isShift) select([...selection, top.id]);
+      if (!wasSelected && isAdding) select([...selection, top.id]);
       return moveGesture(start, top);
     }
-    return regionGesture(start.at, start.isShift ? selection : []);
+    return regionGesture(start.at, isAdding ? selection : []);
   };
   const gesture = clickOrDrag(start, click, drag);
   return {
@@ -131,25 +186,37 @@ function digDown(top: SheetItem, under: readonly SheetItem[]): void {
   select([next.id]);
 }
 
-/** One finger: taps select, drags move what is selected and pan everything else. */
-function fingerGesture(start: SheetPointer, top: SheetItem | undefined): Gesture {
+/**
+ * One finger: taps select, drags move what is selected and pan everything else. Held still it opens
+ * the menu of what lies under it. While several are selected taps add, and drags over what is not
+ * selected draw a region.
+ */
+function fingerGesture(
+  start: SheetPointer,
+  top: SheetItem | undefined,
+  under: readonly SheetItem[],
+): Gesture {
   const { selection } = usePlanStore.getState();
+  const isAdding = useSheetModes.getState().isSelectingSeveral;
   const isSelected = top !== undefined && selection.includes(top.id);
   let hasHeld = false;
   const timer = setTimeout(() => {
     hasHeld = true;
-    if (top) toggle(top.id);
+    openObjectMenu(start);
   }, HOLD_MS);
-  const gesture = clickOrDrag(
-    start,
-    () => {
-      if (!hasHeld) select(top ? [top.id] : []);
-    },
-    () => {
-      clearTimeout(timer);
-      return isSelected && top && !hasHeld ? moveGesture(start, top) : panGesture(start);
-    },
-  );
+  const tap = () => {
+    if (hasHeld) return;
+    if (!top) {
+      if (!isAdding) select([]);
+      sayLocked(start);
+    } else if (isAdding) toggle(top.id);
+    else if (isSelected && selection.length === 1) digDown(top, under);
+    else select([top.id]);
+  };
+  const gesture = clickOrDrag(start, tap, () => {
+    clearTimeout(timer);
+    return isSelected && top && !hasHeld ? moveGesture(start, top) : emptyDrag(start);
+  });
   return {
     move: gesture.move,
     end: (pointer) => {
@@ -163,10 +230,20 @@ function fingerGesture(start: SheetPointer, top: SheetItem | undefined): Gesture
   };
 }
 
+/** A drag that takes hold of nothing. */
+function emptyDrag(start: SheetPointer): Gesture {
+  const isAdding = start.isShift || useSheetModes.getState().isSelectingSeveral;
+  if (start.isCoarse && !isAdding) return panGesture(start);
+  return regionGesture(start.at, isAdding ? usePlanStore.getState().selection : []);
+}
+
 /** A box over empty ground selects what lies wholly inside it. */
 function regionGesture(from: Point, kept: readonly string[]): Gesture {
   const inside = ({ at }: SheetPointer) => {
-    const found = itemsInside(committedItems(), boxBetween(from, at)).map(({ id }) => id);
+    const { hidden } = usePlanStore.getState();
+    const found = itemsInside(committedItems(), boxBetween(from, at))
+      .filter((item) => isTakeable(item, hidden))
+      .map(({ id }) => id);
     return [...new Set([...kept, ...found])];
   };
   return {
@@ -182,7 +259,7 @@ function regionGesture(from: Point, kept: readonly string[]): Gesture {
       endSketch();
       const found = inside(pointer);
       select(found);
-      usePlanStore.getState().announce(`${found.length} selected.`);
+      usePlanStore.getState().announce(`${found.length} selected: what lies wholly inside.`);
     },
     cancel: endSketch,
   };

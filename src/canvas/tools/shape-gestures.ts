@@ -7,14 +7,15 @@ import type { PolygonShape, RectangleShape } from "../../core/model/plan.ts";
 import { ringProblem } from "../../core/model/ring.ts";
 import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
 import type { Handle } from "../handles.ts";
+import { shownGaps } from "../neighbour-gaps.ts";
 import { objectNames } from "../object-names.ts";
 import { ownFrame, resizedRectangle } from "../resize-rectangle.ts";
 import { type SheetItem, sheetItems } from "../sheet-items.ts";
-import { endSketch, sketch } from "../sketch-store.ts";
+import { type Guide, endSketch, sketch } from "../sketch-store.ts";
 import { onStep, snapStep } from "../snap.ts";
-import { snapTargets } from "../snap-targets.ts";
+import { snapToDrawn } from "../snap-place.ts";
+import { SNAP_PX, snapTargets } from "../snap-targets.ts";
 import { useView } from "../view-store.ts";
-import { SNAP_PX } from "./move-gesture.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
 
 /** With Shift held turns go in steps of this many degrees. */
@@ -66,7 +67,7 @@ function sizeGesture(
       shape,
       handle,
       { x: pointer.at.x - grab.x, y: pointer.at.y - grab.y },
-      pointer.isAlt
+      pointer.isFree
         ? null
         : { lines, reachM: SNAP_PX / useView.getState().view.scale, stepM: snapStep(plan.units) },
       pointer.isShift,
@@ -76,7 +77,8 @@ function sizeGesture(
       const { shape: next, guides } = resized(pointer);
       usePlanStore.getState().preview(setOutline(layoutId, item.id, next, title));
       const text = `${formatLength(next.widthM, plan.units)} × ${formatLength(next.lengthM, plan.units)}`;
-      sketch({ guides, isMoving: true, readout: { at: pointer.at, text } });
+      const gaps = shownGaps(item.id, [item.id]);
+      sketch({ guides, gaps, isMoving: true, readout: { at: pointer.at, text } });
     },
     end: (pointer) => {
       endSketch();
@@ -108,23 +110,28 @@ function turnGesture(start: SheetPointer, item: SheetItem): Gesture {
   const centre = shapeCentre(item.shape);
   const present = item.shape.shape === "rectangle" ? item.shape.turnDeg : 0;
   const liked = likedTurns(item);
-  const turned = (pointer: SheetPointer) => {
+  const turned = (pointer: SheetPointer): Turned => {
     const raw = present + directionDeg(centre, pointer.at) - directionDeg(centre, start.at);
-    if (pointer.isAlt) return normalTurn(raw);
-    if (pointer.isShift) return normalTurn(Math.round(raw / TURN_STEP) * TURN_STEP);
-    const near = liked.find((turn) => Math.abs(quarter(raw - turn)) <= TURN_REACH);
-    return normalTurn(near === undefined ? Math.round(raw) : raw - quarter(raw - near));
+    const plain = (turnDeg: number) => ({ turnDeg: normalTurn(turnDeg), like: null });
+    if (pointer.isShift) return plain(Math.round(raw / TURN_STEP) * TURN_STEP);
+    if (pointer.isFree) return plain(raw);
+    const [near] = liked
+      .filter(({ turnDeg }) => Math.abs(quarter(raw - turnDeg)) <= TURN_REACH)
+      .sort((a, b) => Math.abs(quarter(raw - a.turnDeg)) - Math.abs(quarter(raw - b.turnDeg)));
+    if (!near) return plain(Math.round(raw));
+    return { turnDeg: normalTurn(raw - quarter(raw - near.turnDeg)), like: near.name };
   };
   const edit = (pointer: SheetPointer) =>
-    turnObjects(layoutId, [item.id], centre, turned(pointer) - present, title);
+    turnObjects(layoutId, [item.id], centre, turned(pointer).turnDeg - present, title);
   return {
     move: (pointer) => {
       usePlanStore.getState().preview(edit(pointer));
-      const degrees = Math.round(turned(pointer) * 10) / 10;
+      const { turnDeg, like } = turned(pointer);
+      const degrees = Math.round(turnDeg * 10) / 10;
       sketch({
         isMoving: true,
         cursor: "grabbing",
-        readout: { at: pointer.at, text: `turn ${degrees}°` },
+        readout: { at: pointer.at, text: `turn ${degrees}°${like === null ? "" : `, as ${like}`}` },
       });
     },
     end: (pointer) => {
@@ -135,21 +142,29 @@ function turnGesture(start: SheetPointer, item: SheetItem): Gesture {
   };
 }
 
+interface Turned {
+  readonly turnDeg: number;
+  /** What lies the same way, when the turn has come to rest on that. */
+  readonly like: string | null;
+}
+
 /** The part of a turn that is left over from quarter turns, -45 to 45 degrees. */
 function quarter(turnDeg: number): number {
   return turnDeg - Math.round(turnDeg / 90) * 90;
 }
 
-/** Turns others have: of a planting's own bed, of the other beds, and straight up. */
-function likedTurns(item: SheetItem): readonly number[] {
+/** Turns others have, and their names: of a planting's own bed, of the other beds, and the sheet's own. */
+function likedTurns(item: SheetItem): readonly { turnDeg: number; name: string }[] {
   const { plan, layoutId } = usePlanStore.getState();
   const { beds } = layoutOf(plan, layoutId);
   const own = item.what === "planting" ? item.planting.bed : undefined;
   const others = own === undefined ? beds : beds.filter((bed) => bed.id === own);
   const turns = others
     .filter((bed) => bed.id !== item.id)
-    .flatMap((bed) => (bed.outline.shape === "rectangle" ? [bed.outline.turnDeg] : []));
-  return [...turns, 0];
+    .flatMap(({ outline, code }) =>
+      outline.shape === "rectangle" ? [{ turnDeg: outline.turnDeg, name: `bed ${code}` }] : [],
+    );
+  return [...turns, { turnDeg: 0, name: "the sheet" }];
 }
 
 function cornerGesture(
@@ -162,11 +177,13 @@ function cornerGesture(
   const { layoutId, plan } = usePlanStore.getState();
   const stepM = snapStep(plan.units);
   let last: PolygonShape | null = null;
+  let guides: readonly Guide[] = [];
   let problem: string | null = null;
   const pulled = (pointer: SheetPointer): PolygonShape => {
-    const place = pointer.isAlt
-      ? pointer.at
-      : { x: onStep(pointer.at.x, 0, stepM), y: onStep(pointer.at.y, 0, stepM) };
+    const found = pointer.isFree ? null : snapToDrawn(pointer.at, SNAP_PX, item.id);
+    guides = found ? [{ from: found.at, to: found.at, label: found.label }] : [];
+    const onGrid = { x: onStep(pointer.at.x, 0, stepM), y: onStep(pointer.at.y, 0, stepM) };
+    const place = pointer.isFree ? pointer.at : (found?.at ?? onGrid);
     const corner = [place.x, place.y] as const;
     const corners = [...shape.corners];
     corners.splice(
@@ -187,7 +204,8 @@ function cornerGesture(
       if (last) usePlanStore.getState().preview(setOutline(layoutId, item.id, last, title));
       const away = Math.hypot(pointer.at.x - start.at.x, pointer.at.y - start.at.y);
       const text = problem === null ? formatLength(away, plan.units) : "would cross itself";
-      sketch({ isMoving: true, readout: { at: pointer.at, text } });
+      const gaps = shownGaps(item.id, [item.id]);
+      sketch({ isMoving: true, guides, gaps, readout: { at: pointer.at, text } });
     },
     end: (pointer) => {
       attempt(pointer);

@@ -2,8 +2,10 @@
 import type { ToolName } from "../../store/plan-store.ts";
 import { drawBedTool } from "./draw-bed.ts";
 import { drawOutlineTool } from "./draw-outline.ts";
+import { markLengthTool } from "./mark-length.ts";
 import { markSourceTool } from "./mark-source.ts";
 import { measureTool } from "./measure.ts";
+import { movePictureTool } from "./move-picture.ts";
 import { panTool } from "./pan.ts";
 import { selectTool } from "./select.ts";
 import type { Tool } from "./tool.ts";
@@ -15,4 +17,6 @@ export const tools: Readonly<Record<ToolName, Tool>> = {
   "draw-outline": drawOutlineTool,
   "mark-source": markSourceTool,
   measure: measureTool,
+  "mark-length": markLengthTool,
+  "move-picture": movePictureTool,
 };

@@ -7,10 +7,12 @@ export interface SheetPointer {
   readonly px: Point;
   /** The same place in sheet metres. */
   readonly at: Point;
+  /** The same place on the page, CSS pixels: menus open there. */
+  readonly page: Point;
   /** Held to constrain. */
   readonly isShift: boolean;
-  /** Held to suspend snapping. */
-  readonly isAlt: boolean;
+  /** Snapping is off, or suspended with Alt held. */
+  readonly isFree: boolean;
   /** A finger: it covers what it points at and cannot hover. */
   readonly isCoarse: boolean;
   /** 1 for a click, 2 for the second of a double click. */

@@ -6,6 +6,7 @@
 import type { ArrangeProblem, Piece, Place } from "./arrange-problem.ts";
 import { heldPlace, proposedSteps } from "./arrange-moves.ts";
 import {
+  NO_TROUBLE,
   type ArrangeState,
   type Trouble,
   added,
@@ -35,7 +36,6 @@ export interface Arrangement {
   readonly trouble: Trouble;
 }
 
-const ROUNDS = 5;
 /** How much more trouble a step may bring, at the start and the end of a round. */
 const HOT = 1.2;
 const COLD = 0.0008;
@@ -43,6 +43,12 @@ const YIELD_EVERY = 400;
 /** Pieces in trouble are picked this often; else any. */
 const IN_TROUBLE = 0.7;
 const TIDY_PASSES = 12;
+const ROUNDS = 5;
+/**
+ * How much missing distance counts. It leads the way where there is room for all; where the rounds
+ * before found none, fewest conflicts may want a few that are bad: every other round minds it little.
+ */
+const SHORT_WEIGHT = { leading: 2, minor: 0.2 } as const;
 
 /**
  * Yields its progress; returns the best arrangement found, tidied up. Handed true when it goes
@@ -57,17 +63,20 @@ export function* anneal(
   let trouble = wholeTrouble(problem, state);
   let best: Arrangement = { places: [...state.places], trouble };
   const perRound = Math.max(1, Math.floor(steps / ROUNDS));
+  let shortWeight: number = SHORT_WEIGHT.leading;
   for (let done = 0; done < perRound * ROUNDS && problem.pieces.length > 0; done += 1) {
     const share = (done % perRound) / perRound;
     if (done > 0 && share === 0) {
       if (isPerfect(best.trouble)) break;
       restore(problem, state, best.places);
       trouble = best.trouble;
+      const isMinor = best.trouble.conflicts > 0 && (done / perRound) % 2 === 1;
+      shortWeight = isMinor ? SHORT_WEIGHT.minor : SHORT_WEIGHT.leading;
     }
     const heat = HOT * (COLD / HOT) ** share;
     const index = pickPiece(problem, state, random);
     const reach = Math.max(0.02, problem.spanM * 0.25 * Math.sqrt(heat / HOT) * random());
-    const change = tryStep(problem, state, { index, reach, heat }, random);
+    const change = tryStep(problem, state, { index, reach, heat, shortWeight }, random);
     if (change) {
       trouble = added(trouble, change);
       if (isLess(trouble, best.trouble)) best = { places: [...state.places], trouble };
@@ -77,9 +86,9 @@ export function* anneal(
   return tidied(problem, best);
 }
 
-/** Nothing in conflict and nothing moved. */
-function isPerfect({ overlaps, conflicts, disturbance }: Trouble): boolean {
-  return overlaps === 0 && conflicts === 0 && disturbance === 0;
+/** Nothing in conflict, nothing on ground it would not lie on, and nothing moved. */
+function isPerfect({ overlaps, conflicts, wishes, disturbance }: Trouble): boolean {
+  return overlaps === 0 && conflicts === 0 && wishes < 1e-9 && disturbance === 0;
 }
 
 function restore(problem: ArrangeProblem, state: ArrangeState, places: readonly (Place | null)[]) {
@@ -93,8 +102,8 @@ function pickPiece(problem: ArrangeProblem, state: ArrangeState, random: () => n
   let index = any();
   if (random() > IN_TROUBLE) return index;
   for (let tries = 0; tries < 4; tries += 1) {
-    const { overlaps, conflicts } = troubleOf(problem, state, index);
-    if (overlaps + conflicts > 0) return index;
+    const { overlaps, conflicts, wishes } = troubleOf(problem, state, index);
+    if (overlaps + conflicts + wishes > 0) return index;
     index = any();
   }
   return index;
@@ -104,20 +113,21 @@ interface Attempt {
   readonly index: number;
   readonly reach: number;
   readonly heat: number;
+  readonly shortWeight: number;
 }
 
 /** Makes a step and says what it changed, or takes it back and says null. */
 function tryStep(
   problem: ArrangeProblem,
   state: ArrangeState,
-  { index, reach, heat }: Attempt,
+  { index, reach, heat, shortWeight }: Attempt,
   random: () => number,
 ): Trouble | null {
   const steps = proposedSteps(problem, state, index, reach, random);
   const before = steps.map((step) => state.places[step.index] ?? null);
-  let change: Trouble = { overlaps: 0, conflicts: 0, shortfall: 0, disturbance: 0 };
+  let change = NO_TROUBLE;
   for (const step of steps) change = added(change, moved(problem, state, step.index, step.place));
-  const gain = energyOf(change);
+  const gain = energyOf(change, shortWeight);
   if (steps.length > 0 && (gain <= 0 || random() < Math.exp(-gain / heat))) return change;
   steps.forEach((step, at) => put(problem, state, step.index, before[at] ?? null));
   return null;
@@ -192,7 +202,9 @@ function keep(
   const change = moved(problem, state, index, place);
   const isHarmless = change.overlaps <= 0 && change.conflicts <= 0;
   // Half a millimetre is no calmer: coming ever nearer home must end.
-  const isEnough = mustBeCalmer ? mildness(change) < -1e-6 : change.shortfall <= 1e-3;
+  const isEnough = mustBeCalmer
+    ? mildness(change) < -1e-6
+    : change.shortfall <= 1e-3 && change.wishes <= 1e-9;
   if (isHarmless && isEnough) return true;
   put(problem, state, index, old);
   return false;

@@ -8,8 +8,9 @@ import type { Stand } from "../checks/stand.ts";
 import { overlapDepth } from "../geometry/containment.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import { turnPoint } from "../geometry/point.ts";
-import type { Layout, RectangleShape } from "../model/plan.ts";
+import type { Layout, Plan, RectangleShape } from "../model/plan.ts";
 import { distanceToKeep } from "./clear-ground.ts";
+import { type RotationWishes, rotationWishes } from "./rotation-wishes.ts";
 
 /** Where a movable planting lies: in which bed, and its middle in metres from the bed's middle. */
 export interface Place {
@@ -28,6 +29,8 @@ export interface Piece {
   readonly rooms: readonly Room[];
   /** Stands it must keep away from. */
   readonly keeps: readonly Keep[];
+  /** Ground it would rather not lie on. */
+  readonly wishes: RotationWishes;
 }
 
 export interface Room {
@@ -58,8 +61,15 @@ export interface ArrangeProblem {
   readonly spanM: number;
 }
 
-/** The problem of a checked layout. Locked plantings, outlines that are no rectangle and plantings no bed has room for stay. */
-export function arrangeProblem(layout: Layout, result: CheckResult): ArrangeProblem {
+/**
+ * The problem of a checked layout, with what grew on its ground before as wishes. Locked plantings,
+ * outlines that are no rectangle and plantings no bed has room for stay.
+ */
+export function arrangeProblem(
+  layout: Layout,
+  result: CheckResult,
+  earlierCrops: Plan["earlierCrops"] = [],
+): ArrangeProblem {
   const beds = layout.beds.flatMap(({ outline }) =>
     outline.shape === "rectangle" ? [outline] : [],
   );
@@ -88,6 +98,7 @@ export function arrangeProblem(layout: Layout, result: CheckResult): ArrangeProb
         const metres = other === stand ? 0 : distanceToKeep(stand, other);
         return metres > 0 ? [{ other: index, metres, isUndated: areUndated(stand, other) }] : [];
       }),
+      wishes: rotationWishes(stand, earlierCrops),
     })),
     fixed: staying.map(({ outline }) => outline),
     isFixedGround: staying.map(({ planting }) => planting !== null),

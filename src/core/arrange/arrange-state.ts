@@ -12,6 +12,7 @@ import {
   overlapOf,
   shapeAt,
 } from "./arrange-problem.ts";
+import { wishesMissed } from "./rotation-wishes.ts";
 
 /** How bad an arrangement is. Fewer overlaps go first, then fewer conflicts, then mildness. */
 export interface Trouble {
@@ -21,6 +22,8 @@ export interface Trouble {
   readonly conflicts: number;
   /** Shares of the required distances that are missing, added up; half for each pair without dates. */
   readonly shortfall: number;
+  /** Plantings on ground they would rather not lie on, weighted; see wishWeight. */
+  readonly wishes: number;
   /** 0 to 1: how much was moved, and how far. */
   readonly disturbance: number;
 }
@@ -40,9 +43,14 @@ const SHORT_WEIGHT = 2;
 /** What a pair without dates counts as, however near: nearer makes it no worse. */
 const UNDATED_SHORT = 0.5;
 
-/** One number for the search; lower is better. */
-export function energyOf(trouble: Trouble): number {
-  return OVERLAP_WEIGHT * trouble.overlaps + trouble.conflicts + mildness(trouble);
+/**
+ * One number for the search; lower is better.
+ * @param shortWeight how much the missing shares of distances count, for whom a conflict is 1
+ */
+export function energyOf(trouble: Trouble, shortWeight = SHORT_WEIGHT): number {
+  const { overlaps, conflicts, shortfall } = trouble;
+  const rest = mildness(trouble) - SHORT_WEIGHT * shortfall;
+  return OVERLAP_WEIGHT * overlaps + conflicts + shortWeight * shortfall + rest;
 }
 
 /** Whether the first is less trouble than the second, by more than rounding. */
@@ -54,8 +62,20 @@ export function isLess(a: Trouble, b: Trouble): boolean {
 }
 
 /** Moving for a little more distance that still is not enough is weighed against leaving it alone. */
-export function mildness({ shortfall, disturbance }: Trouble): number {
-  return SHORT_WEIGHT * shortfall + disturbance;
+export function mildness({ shortfall, wishes, disturbance }: Trouble): number {
+  return SHORT_WEIGHT * shortfall + wishes + disturbance;
+}
+
+/** Volunteers count about half a conflict. Ours. */
+const VOLUNTEERS_WEIGHT = 0.5;
+/** A wish is worth any move of its own planting, and no more: its disturbance is at most 1. */
+const WISH_WEIGHT = 1.1;
+
+/** What a planting adds to the trouble by the ground it lies on. */
+function wishWeight({ pieces }: ArrangeProblem, { wishes }: Piece, outline: Outline): number {
+  const { volunteers, family } = wishesMissed(wishes, outline);
+  const worth = WISH_WEIGHT / pieces.length;
+  return volunteers * (VOLUNTEERS_WEIGHT + worth) + family * worth;
 }
 
 export function startState(problem: ArrangeProblem): ArrangeState {
@@ -107,6 +127,7 @@ export function troubleOf(
     overlaps,
     conflicts,
     shortfall,
+    wishes: wishWeight(problem, piece, outline),
     disturbance: disturbanceOf(problem, piece, places[index] ?? null),
   };
 }
@@ -121,11 +142,19 @@ function disturbanceOf(problem: ArrangeProblem, piece: Piece, place: Place | nul
   return (0.25 + 0.75 * share) / problem.pieces.length;
 }
 
+export const NO_TROUBLE: Trouble = {
+  overlaps: 0,
+  conflicts: 0,
+  shortfall: 0,
+  wishes: 0,
+  disturbance: 0,
+};
+
 /** The trouble of all pieces together, each pair counted once. */
 export function wholeTrouble(problem: ArrangeProblem, state: ArrangeState): Trouble {
   return problem.pieces.reduce(
     (sum, _, index) => added(sum, troubleOf(problem, state, index, index)),
-    { overlaps: 0, conflicts: 0, shortfall: 0, disturbance: 0 },
+    NO_TROUBLE,
   );
 }
 
@@ -134,6 +163,7 @@ export function added(a: Trouble, b: Trouble, sign: 1 | -1 = 1): Trouble {
     overlaps: a.overlaps + sign * b.overlaps,
     conflicts: a.conflicts + sign * b.conflicts,
     shortfall: a.shortfall + sign * b.shortfall,
+    wishes: a.wishes + sign * b.wishes,
     disturbance: a.disturbance + sign * b.disturbance,
   };
 }

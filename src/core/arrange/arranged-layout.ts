@@ -1,5 +1,6 @@
 /** An arrangement as a layout of its own. */
-import { countBySeverity, runChecks } from "../checks/run-checks.ts";
+import { type CheckResult, countBySeverity, runChecks } from "../checks/run-checks.ts";
+import { volunteersCheck } from "../checks/volunteers.ts";
 import type { CropBook } from "../crops/crop-book.ts";
 import type { Edit } from "../edits/edit.ts";
 import { setOutline } from "../edits/move-objects.ts";
@@ -7,6 +8,7 @@ import { copyLayout } from "../edits/layout-edits.ts";
 import { addPlantings } from "../edits/object-edits.ts";
 import type { Plan, Planting, RectangleShape } from "../model/plan.ts";
 import { type ArrangeProblem, type Place, shapeAt } from "./arrange-problem.ts";
+import { rotationWishes, wishesMissed } from "./rotation-wishes.ts";
 
 export interface MovedPiece {
   readonly id: string;
@@ -43,15 +45,44 @@ export function arrangedLayout(
   };
 }
 
-/** Conflicts the checks find in a copy of a layout with these pieces moved. */
-export function conflictsArranged(
+/** What the checks say of a layout, as the arranger tells it. */
+export interface ArrangedCounts {
+  readonly conflicts: number;
+  /** Plantings where volunteers may come up, accepted or not. */
+  readonly volunteers: number;
+  /** Plantings where their family grew within ROTATION_YEARS, those with volunteers left out. */
+  readonly family: number;
+}
+
+export function arrangedCounts(
+  { stands, findings, byCheck }: CheckResult,
+  earlierCrops: Plan["earlierCrops"],
+): ArrangedCounts {
+  const onFamily = stands.filter(
+    (stand) =>
+      stand.planting !== null &&
+      wishesMissed(rotationWishes(stand, earlierCrops), stand.outline).family === 1,
+  );
+  const volunteers = new Set(
+    (byCheck.get(volunteersCheck) ?? []).flatMap(({ subjects }) => subjects),
+  );
+  return {
+    conflicts: countBySeverity(findings).conflict,
+    volunteers: volunteers.size,
+    family: onFamily.filter(({ id }) => !volunteers.has(id)).length,
+  };
+}
+
+/** The same of a copy of a layout with these pieces moved. */
+export function countsArranged(
   plan: Plan,
   layoutId: string,
   moved: readonly MovedPiece[],
   book: CropBook,
-): number {
+): ArrangedCounts {
   const newId = `${layoutId} arranged`;
   const after = arrangedLayout(layoutId, newId, "", moved).apply(plan);
   const layout = after.layouts.find(({ id }) => id === newId);
-  return layout ? countBySeverity(runChecks(after, layout, book).findings).conflict : 0;
+  if (!layout) return { conflicts: 0, volunteers: 0, family: 0 };
+  return arrangedCounts(runChecks(after, layout, book), after.earlierCrops);
 }

@@ -5,31 +5,21 @@
  * forbid as if they flowered together.
  */
 import type { CheckResult } from "../checks/run-checks.ts";
-import { OUTSIDE_TOLERANCE_M } from "../checks/outside.ts";
-import { OVERLAP_TOLERANCE_M } from "../checks/overlap.ts";
 import { clearedOtherwise, isSameLot } from "../checks/isolation.ts";
 import type { Stand } from "../checks/stand.ts";
 import { shapeCentre } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
+import { groundParts } from "./ground-parts.ts";
 import {
   type Region,
   common,
   emptyRegion,
-  grownRound,
-  grownSharp,
-  insetBy,
-  mirror,
   regionArea,
-  regionOf,
   ringsOf,
   shapeAbout,
   swept,
   without,
 } from "./region.ts";
-
-/** Slack inside the checks' own tolerances, so that touching a bed's edge or a neighbour is allowed. */
-const EDGE_SLACK_M = OUTSIDE_TOLERANCE_M * 0.6;
-const NEIGHBOUR_SLACK_M = OVERLAP_TOLERANCE_M * 0.4;
 
 export interface Forbidding {
   /** Stand that forbids. */
@@ -49,31 +39,34 @@ export interface ClearGround {
   readonly forbidding: () => readonly Forbidding[];
 }
 
+interface Zone {
+  readonly id: string;
+  readonly distanceM: number;
+  readonly zone: Region;
+}
+
 /** Clear ground of a planting in the checked layout, or null when it is not a planting there. */
 export function clearGround(result: CheckResult, plantingId: string): ClearGround | null {
   const stand = result.standById.get(plantingId);
   if (!stand?.planting) return null;
-  const shape = shapeAbout(stand.outline, shapeCentre(stand.planting.outline));
-  const touching = mirror(shape);
-  const beds = [...result.bedOutlines.values()].map(({ outline }) =>
-    insetBy(grownSharp(regionOf(outline), EDGE_SLACK_M), shape),
-  );
+  const parts = groundParts(shapeAbout(stand.outline, shapeCentre(stand.planting.outline)));
+  const beds = [...result.bedOutlines.values()].map(({ outline }) => parts.inBed(outline));
   const neighbours = result.stands
     .filter((other) => other.planting !== null && other !== stand)
-    .map((other) => swept(grownSharp(regionOf(other.outline), -NEIGHBOUR_SLACK_M), touching));
-  const free = without(beds.flat(), neighbours.flat());
-  const zones = forbiddenZones(stand, result).map(({ other, distanceM }) => ({
+    .map((other) => parts.onNeighbour(other.outline));
+  const zones = forbiddenZones(stand, result).map(({ other, distanceM }): Zone => ({
     id: other.id,
     distanceM,
-    zone: grownRound(swept(standRegion(other), touching), distanceM),
+    zone: parts.nearer(other.outline, distanceM),
   }));
+  const free = without(beds.flat(), neighbours.flat());
   const centres = without(
     free,
     zones.flatMap(({ zone }) => zone),
   );
   return {
     centres: ringsOf(centres),
-    ground: ringsOf(centres.length === 0 ? emptyRegion : swept(centres, shape)),
+    ground: ringsOf(centres.length === 0 ? emptyRegion : swept(centres, parts.shape)),
     forbidding: () =>
       zones
         .map(({ id, distanceM, zone }) => ({
@@ -84,30 +77,6 @@ export function clearGround(result: CheckResult, plantingId: string): ClearGroun
         .filter(({ areaM2 }) => areaM2 > 0)
         .sort((a, b) => b.areaM2 - a.areaM2 || (a.id < b.id ? -1 : 1)),
   };
-}
-
-/** A point source has no ground of its own: a square a tenth of a millimetre wide stands for it. */
-function standRegion(stand: Stand): Region {
-  const region = regionOf(stand.outline);
-  if (region.length > 0) return region;
-  const { minX, minY } = stand.outline.bounds;
-  const half = 0.0001;
-  return regionOf({
-    hasInside: true,
-    rings: [
-      Float64Array.of(
-        minX - half,
-        minY - half,
-        minX + half,
-        minY - half,
-        minX + half,
-        minY + half,
-        minX - half,
-        minY + half,
-      ),
-    ],
-    bounds: stand.outline.bounds,
-  });
 }
 
 interface Keep {

@@ -6,6 +6,7 @@ import type { CheckResult } from "../checks/run-checks.ts";
 import { countBySeverity, runChecks } from "../checks/run-checks.ts";
 import type { Standing } from "../checks/isolation-pair.ts";
 import { timeSlackDays } from "../checks/time-slack.ts";
+import { volunteersCheck } from "../checks/volunteers.ts";
 import type { CropBook } from "../crops/crop-book.ts";
 import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
 import { pointDistance } from "../geometry/point.ts";
@@ -22,6 +23,7 @@ export const measureNames = [
   "least slack",
   "on cover alone",
   "covers",
+  "volunteers",
   "plants missing",
   "ground planted",
   "moved",
@@ -63,6 +65,7 @@ const KINDS: Readonly<Record<MeasureName, MeasureKind>> = {
   "least slack": { unit: "days", better: "more" },
   "on cover alone": { unit: "count", better: "less" },
   covers: { unit: "count", better: "less" },
+  volunteers: { unit: "count", better: "less" },
   "plants missing": { unit: "count", better: "less" },
   "ground planted": { unit: "square metres", better: "neither" },
   moved: { unit: "metres", better: "less" },
@@ -110,6 +113,7 @@ function measured(
     "least slack": leastSlack(result),
     "on cover alone": restingOn(result, "cover"),
     covers: layout.plantings.filter(({ cover }) => cover !== "none").length,
+    volunteers: result.byCheck.get(volunteersCheck)?.length ?? 0,
     "plants missing": plantsMissing(plan, layout),
     "ground planted": layout.plantings.reduce(
       (sum, { outline }) => sum + outlineArea(outlineOf(outline)),

@@ -1,7 +1,7 @@
 /** Plantings for what the seed list still wants, laid where beds have room, for the arranger to move on. */
 import type { CropBook } from "../crops/crop-book.ts";
-import { nextPlantingCode } from "../edits/codes.ts";
 import { drawnIds, nextId } from "../edits/edit.ts";
+import { newPlanting } from "../edits/new-planting.ts";
 import { type Placed, placeInBed } from "../edits/place-planting.ts";
 import type { Kind } from "../crops/crop.ts";
 import type { Bed, Layout, Plan, Planting, Variety } from "../model/plan.ts";
@@ -46,8 +46,11 @@ export function missingPlantings(plan: Plan, layout: Layout, book: CropBook): Mi
     let wanted = missing;
     for (let part = 0; part < MOST_PARTS && wanted > 0; part += 1) {
       const room = kind ? roomiest(filled, kind, wanted) : null;
-      if (!room) break;
-      const planting = newPlanting(plan, filled, variety, room, nextId("p", taken));
+      if (!kind || !room) break;
+      const planting = {
+        ...newPlanting(plan, filled, room.bed, variety, kind, room.placed),
+        id: nextId("p", taken),
+      };
       taken.add(planting.id);
       added.push(planting);
       filled = { ...filled, plantings: [...filled.plantings, planting] };
@@ -73,31 +76,4 @@ function roomiest(layout: Layout, kind: Kind, wanted: number): BedRoom | null {
     if (placed && placed.plants > (best?.placed.plants ?? 0)) best = { bed, placed };
   }
   return best;
-}
-
-function newPlanting(
-  plan: Plan,
-  layout: Layout,
-  variety: Variety,
-  { bed, placed }: BedRoom,
-  id: string,
-): Planting {
-  const ofKind = new Set(
-    plan.varieties.filter(({ kind }) => kind === variety.kind).map((entry) => entry.id),
-  );
-  const start = layout.plantings
-    .filter((planting) => ofKind.has(planting.variety))
-    .flatMap((planting) => planting.start ?? [])
-    .toSorted((a, b) => b.date - a.date)[0];
-  return {
-    id,
-    code: nextPlantingCode(layout, bed),
-    variety: variety.id,
-    bed: bed.id,
-    ...placed,
-    purpose: "seed",
-    flowering: "yes",
-    cover: "none",
-    ...(start ? { start } : {}),
-  };
 }

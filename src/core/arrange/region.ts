@@ -28,6 +28,9 @@ export type Region = Paths64;
 
 export const emptyRegion: Region = [];
 
+/** One ring about its own centre, on the grid. */
+export type RegionShape = Path64;
+
 function path(ring: Float64Array): Path64 {
   const points: Path64 = [];
   for (let index = 0; index < ring.length; index += 2) {
@@ -152,16 +155,13 @@ export function mirror(shape: Path64): Path64 {
   return shape.map(({ x, y }) => ({ x: -x, y: -y }));
 }
 
-/** An outline's outer ring about a centre, anticlockwise, on the grid. */
-export function shapeAbout(outline: Outline, centre: Point): Path64 {
+/**
+ * An outline's outer ring about a centre, anticlockwise, on the grid. Rounded after the centre is
+ * taken off: moved, it is the same shape.
+ */
+export function shapeAbout(outline: Outline, centre: Point): RegionShape {
   const ring = outline.rings[0] ?? new Float64Array();
-  return oriented(
-    translatePath(
-      path(ring),
-      -Math.round(centre.x * STEPS_PER_M),
-      -Math.round(centre.y * STEPS_PER_M),
-    ),
-  );
+  return oriented(path(ring.map((at, index) => at - (index % 2 === 0 ? centre.x : centre.y))));
 }
 
 function oriented(ring: Path64): Path64 {

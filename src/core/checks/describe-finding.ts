@@ -6,6 +6,8 @@ import { citedAs } from "../crops/sources.ts";
 import type { LengthUnit } from "../model/length.ts";
 import { formatDistance, formatLength, formatMeasured } from "../model/length.ts";
 import type { Layout, Plan } from "../model/plan.ts";
+import { describeCrowded, describeOutside } from "./describe-ground.ts";
+import { describeVolunteers } from "./describe-volunteers.ts";
 import { days, slackWords, togetherWords } from "./day-words.ts";
 import type { Finding, IsolationFinding, Severity } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
@@ -80,15 +82,14 @@ export function describeFinding(finding: Finding, wording: Wording): Description
         ],
       };
     case "outside":
-      return {
-        title: `${nameOf(finding.inner)} reaches out of ${nameOf(finding.outer)}`,
-        sentences: [`It sticks out by ${formatLength(finding.measuredM ?? 0, unit)}.`],
-      };
+      return describeOutside(finding, nameOf, unit);
     case "overlap":
       return {
         title: `${listed(finding.subjects.map(nameOf))} lie on the same ground`,
         sentences: [`They overlap by ${formatLength(finding.measuredM ?? 0, unit)}.`],
       };
+    case "crowded":
+      return describeCrowded(finding, nameOf(finding.subject), unit);
     case "hybrid-seed":
       return {
         title: `${nameOf(finding.subject)} is a hybrid kept for seed`,
@@ -117,6 +118,8 @@ export function describeFinding(finding: Finding, wording: Wording): Description
           `${capital(wording.standOf(finding.subject)?.kind.name ?? "This kind")} sown this season makes roots or leaves first and flowers after a winter. Set out overwintered plants for seed, or mark this planting as first-year.`,
         ],
       };
+    case "volunteers":
+      return describeVolunteers(finding, nameOf(finding.subject), wording.standOf(finding.subject));
     case "safety": {
       const caution = cautions.find((entry) => entry.id === finding.caution);
       return {
@@ -155,7 +158,7 @@ function measureSentence(pair: IsolationPair, wording: Wording): string {
   const { unit } = wording;
   if (pair.requirement === null) return `${formatDistance(pair.distanceM, unit)} apart.`;
   const shown = formatMeasured(pair.distanceM, pair.requirement.metres, true, unit);
-  return `${shown.measured} ${unit} apart, needs ${shown.required} ${unit} (${requirementText(pair, wording)}).`;
+  return `${shown.measured}${shown.after} apart, needs ${shown.required}${shown.after} (${requirementText(pair, wording)}).`;
 }
 
 /** Where the required distance of a pair comes from, in a few words. */
@@ -257,7 +260,7 @@ export function describeStanding(pair: IsolationPair, wording: Wording): string 
       : (() => {
           const isShort = pair.standing !== "distance";
           const shown = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
-          return `${shown.measured} of ${shown.required} ${unit}`;
+          return `${shown.measured} of ${shown.required}${shown.after}`;
         })();
   switch (pair.standing) {
     case "distance":
@@ -278,7 +281,7 @@ function closeness(finding: Finding, others: string, unit: LengthUnit): string {
   const measuredM = finding.measuredM ?? 0;
   if (finding.requiredM === null) return `${formatDistance(measuredM, unit)} from ${others}`;
   const shown = formatMeasured(measuredM, finding.requiredM, true, unit);
-  return `${shown.measured} ${unit} from ${others} where ${shown.required} ${unit} are needed`;
+  return `${shown.measured}${shown.after} from ${others} where ${shown.required}${shown.after} are needed`;
 }
 
 function capital(text: string): string {

@@ -46,12 +46,24 @@ export interface MissingFigureFinding extends FindingBase {
   readonly against: readonly string[];
 }
 
-/** A planting reaches out of its bed, or a bed out of the site. */
+/** A planting reaches out of its bed, or a bed out of the site; or a planting stands in no bed. */
 export interface OutsideFinding extends FindingBase {
   readonly check: "outside";
   readonly inner: string;
-  /** Id of the bed; "site" for the site outline. */
+  /** Id of the bed; "site" for the site outline; "beds" for a planting that stands in none. */
   readonly outer: string;
+}
+
+/** More plants than fit on the ground at the kind's spacing. */
+export interface CrowdedFinding extends FindingBase {
+  readonly check: "crowded";
+  readonly subject: string;
+  readonly plants: number;
+  readonly fits: number;
+  /** The spacing, metres, and who gives it. */
+  readonly inRowM: number;
+  readonly betweenRowsM: number;
+  readonly source: string;
 }
 
 /** Two plantings lie on the same ground. `measuredM` is how deep they overlap. */
@@ -107,17 +119,35 @@ export interface SafetyFinding extends FindingBase {
   readonly caution: string;
 }
 
+/** A seed parent lies on ground where something it can cross with grew too few years ago. */
+export interface VolunteersFinding extends FindingBase {
+  readonly check: "volunteers";
+  readonly subject: string;
+  /** Earlier crops it lies on, the latest first. */
+  readonly crops: readonly {
+    readonly id: string;
+    readonly kind: string;
+    readonly year: number;
+    readonly varietyName: string | null;
+  }[];
+  /** Years the ground should have been free of them, and who says so; null: none published. */
+  readonly landYears: number | null;
+  readonly source: string | null;
+}
+
 export type Finding =
   | IsolationFinding
   | MissingBloomFinding
   | MissingFigureFinding
   | OutsideFinding
   | OverlapFinding
+  | CrowdedFinding
   | HybridFinding
   | CoverFinding
   | PopulationFinding
   | LateSeedFinding
   | BiennialFinding
+  | VolunteersFinding
   | SafetyFinding;
 
 export type CheckName = Finding["check"];

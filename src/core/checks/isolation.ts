@@ -7,14 +7,14 @@
  * Candidates come from a spatial index when a crossing group is large; the verdict always from
  * the measured distance between outlines.
  */
-import Flatbush from "flatbush";
 import { gapDays, overlapDays } from "../calendar/bloom-window.ts";
-import type { PollenCarrier } from "../crops/crop.ts";
+import type { Kind, PollenCarrier, Relation } from "../crops/crop.ts";
 import type { CropBook } from "../crops/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import type { Cover } from "../model/plan.ts";
 import type { IsolationPair, Standing } from "./isolation-pair.ts";
+import { nearStands } from "./near-stands.ts";
 import type { Stand } from "./stand.ts";
 
 /**
@@ -22,9 +22,6 @@ import type { Stand } from "./stand.ts";
  * micrometre is rounding, not ground.
  */
 export const DISTANCE_TOLERANCE_M = 1e-6;
-
-/** Below this many stands of one group, measuring all beats building an index. */
-const INDEX_FROM = 64;
 
 export interface IsolationRun {
   /** Directed pairs closer than required, or not known to be far enough, by seed parent. */
@@ -55,22 +52,22 @@ export function isolationPairs(
   const fresh: IsolationPair[] = [];
   for (const group of groupStands(stands).values()) {
     const changed = earlier && group.filter((stand) => earlier.changed.has(stand.id));
-    const near = changed && changed.length < group.length ? null : nearStands(group);
-    for (const parent of group) {
+    const index = changed && changed.length < group.length ? null : nearStands(group);
+    for (const place of index?.order ?? group.keys()) {
+      const parent = group[place] as Stand;
       if (!parent.isSeedParent) continue;
       const before = earlier?.changed.has(parent.id) ? undefined : earlier?.byParent.get(parent.id);
       const kept = before && earlier ? keptPairs(before, earlier.changed) : [];
-      const found: IsolationPair[] = [];
-      for (const source of before && changed ? changed : (near?.(parent) ?? group)) {
-        const pair = closePair(parent, source, book);
-        if (pair) found.push(pair);
-      }
-      for (const pair of found) fresh.push(pair);
+      const sources = before && changed ? changed : (index?.near(place) ?? group);
+      const found = closePairs(parent, sources, book);
+      if (earlier) for (const pair of found) fresh.push(pair);
       byParent.set(parent.id, kept.length === 0 ? found : [...kept, ...found]);
     }
     if (earlier) putInOrder(group, byParent);
   }
-  return { byParent, pairs: stands.flatMap((stand) => byParent.get(stand.id) ?? []), fresh };
+  const pairs: IsolationPair[] = [];
+  for (const { id } of stands) for (const pair of byParent.get(id) ?? []) pairs.push(pair);
+  return { byParent, pairs, fresh: earlier ? fresh : pairs };
 }
 
 /** Carried-forward lists in the order of the stands, as a fresh run makes them. */
@@ -115,34 +112,25 @@ function groupStands(stands: readonly Stand[]): ReadonlyMap<string, readonly Sta
   return groups;
 }
 
-/** Stands whose bounds come within a seed parent's required distance; null: measure the whole group. */
-function nearStands(group: readonly Stand[]): ((parent: Stand) => readonly Stand[]) | null {
-  if (group.length < INDEX_FROM) return null;
-  const index = new Flatbush(group.length);
-  for (const { outline } of group) {
-    const { minX, minY, maxX, maxY } = outline.bounds;
-    index.add(minX, minY, maxX, maxY);
+/** The pairs of one seed parent that distance does not clear, in the order of the sources. */
+function closePairs(parent: Stand, sources: readonly Stand[], book: CropBook): IsolationPair[] {
+  const required = parent.requirement?.metres ?? Infinity;
+  const { bounds } = parent.outline;
+  const pairs: IsolationPair[] = [];
+  // Sources of one kind mostly follow each other: their relation is looked up once.
+  let kind: Kind | null = null;
+  let relation: Relation = "no";
+  for (const source of sources) {
+    if (boundsGap(bounds, source.outline.bounds) >= required) continue;
+    if (source.kind !== kind) {
+      kind = source.kind;
+      ({ relation } = book.relation(parent.kind, kind));
+    }
+    if (!canCross(parent, source, relation)) continue;
+    const pair = judgedPair(parent, source, relation);
+    if (pair.standing !== "distance") pairs.push(pair);
   }
-  index.finish();
-  return (parent) => {
-    if (parent.requirement === null) return group;
-    const reach = parent.requirement.metres;
-    const { minX, minY, maxX, maxY } = parent.outline.bounds;
-    return index
-      .search(minX - reach, minY - reach, maxX + reach, maxY + reach)
-      .sort((a, b) => a - b)
-      .map((position) => group[position] as Stand);
-  };
-}
-
-/** The pair, unless distance clears it or the two never cross. */
-function closePair(parent: Stand, source: Stand, book: CropBook): IsolationPair | null {
-  const required = parent.requirement?.metres ?? null;
-  if (required !== null && boundsGap(parent.outline.bounds, source.outline.bounds) >= required) {
-    return null;
-  }
-  const pair = isolationPair(parent, source, book);
-  return pair !== null && pair.standing !== "distance" ? pair : null;
+  return pairs;
 }
 
 /** Plantings of one variety add up to one population, unless the grower keeps two lots apart. */
@@ -154,59 +142,73 @@ export function isSameLot(a: Stand, b: Stand): boolean {
 
 /** Measures and judges one directed pair; null when the two never cross. */
 export function isolationPair(parent: Stand, source: Stand, book: CropBook): IsolationPair | null {
-  if (!parent.isSeedParent || !source.shedsPollen || isSameLot(parent, source)) return null;
   const { relation } = book.relation(parent.kind, source.kind);
-  if (relation === "no") return null;
-  const gap = gapBetween(parent.outline, source.outline);
-  const requirement = parent.requirement;
-  const time = timeBetween(parent, source);
-  const isFar = requirement !== null && gap.distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
+  return canCross(parent, source, relation) ? judgedPair(parent, source, relation) : null;
+}
+
+function canCross(parent: Stand, source: Stand, relation: Relation): boolean {
+  return (
+    relation !== "no" && parent.isSeedParent && source.shedsPollen && !isSameLot(parent, source)
+  );
+}
+
+function judgedPair(parent: Stand, source: Stand, relation: Relation): IsolationPair {
+  const { distanceM, from, to } = gapBetween(parent.outline, source.outline);
+  const { requirement } = parent;
+  const isFar = requirement !== null && distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
+  const received = parent.receives?.outer;
+  const shed = source.sheds?.outer;
+  const overlap = received && shed ? overlapDays(received, shed) : null;
+  // Written out field by field: most of a whole-plan check is making these.
   return {
     seedParent: parent.id,
     pollenSource: source.id,
-    distanceM: gap.distanceM,
-    where: [gap.from, gap.to],
+    distanceM,
+    where: [from, to],
     requiredM: requirement?.metres ?? null,
     requirement,
     relation,
-    ...time,
+    overlapDays: overlap,
+    gapDays: received && shed ? gapDays(received, shed) : null,
+    exposedShare:
+      received && overlap !== null ? overlap / (received.last - received.first + 1) : null,
+    guardDays: guardDaysOf(parent, source),
     standing: isFar
       ? "distance"
-      : (clearedOtherwise(parent, source, time) ??
-        (requirement !== null && time.overlapDays !== null ? "conflict" : "unknown")),
-    lacksBloom: [
-      ...(parent.receives === null ? [parent.id] : []),
-      ...(source.sheds === null ? [source.id] : []),
-    ],
+      : (clearedOtherwise(parent, source) ??
+        (requirement !== null && overlap !== null ? "conflict" : "unknown")),
+    lacksBloom: received && shed ? NONE : lacking(parent, source),
   };
 }
 
-type Time = Pick<IsolationPair, "overlapDays" | "gapDays" | "exposedShare" | "guardDays">;
+const NONE: readonly string[] = [];
 
-/** How the seed parent's receptive days and the source's shedding days lie to each other. */
-function timeBetween(parent: Stand, source: Stand): Time {
-  const guardDays = Math.max(parent.guardDays, source.guardDays);
-  const received = parent.receives?.outer;
-  const shed = source.sheds?.outer;
-  if (!received || !shed) {
-    return { overlapDays: null, gapDays: null, exposedShare: null, guardDays };
-  }
-  const overlap = overlapDays(received, shed);
-  return {
-    overlapDays: overlap,
-    gapDays: gapDays(received, shed),
-    exposedShare: overlap / (received.last - received.first + 1),
-    guardDays,
-  };
+/** Ids of the two that lack the bloom dates asked of them. */
+function lacking(parent: Stand, source: Stand): readonly string[] {
+  return [
+    ...(parent.receives === null ? [parent.id] : []),
+    ...(source.sheds === null ? [source.id] : []),
+  ];
+}
+
+/** Days that must lie between the windows of the two: the more careful kind decides. */
+function guardDaysOf(parent: Stand, source: Stand): number {
+  return Math.max(parent.guardDays, source.guardDays);
 }
 
 /** What keeps a pair apart however near it lies: time, cover, or nothing. */
 export function clearedOtherwise(
   parent: Stand,
   source: Stand,
-  time: Time = timeBetween(parent, source),
 ): Extract<Standing, "time" | "cover"> | null {
-  if (time.overlapDays === 0 && time.gapDays !== null && time.gapDays >= time.guardDays) {
+  const received = parent.receives?.outer;
+  const shed = source.sheds?.outer;
+  if (
+    received &&
+    shed &&
+    overlapDays(received, shed) === 0 &&
+    gapDays(received, shed) >= guardDaysOf(parent, source)
+  ) {
     return "time";
   }
   const isCovered =

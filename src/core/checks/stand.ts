@@ -124,7 +124,7 @@ function bloomFields(
 }
 
 /** The two plantings or surroundings that make up one variety share this key. */
-function varietyKey(kind: Kind, name: string | undefined): string | null {
+export function varietyKey(kind: Kind, name: string | undefined): string | null {
   const plain = (name ?? "").normalize("NFC").trim().toLowerCase();
   return plain === "" ? null : `${kind.id}|${plain}`;
 }
@@ -197,8 +197,8 @@ function surroundingStand(
  * the adjustments stated for the planting. A distance typed by hand stands as it is.
  */
 export function requirementOf(
-  planting: Planting,
-  variety: Variety,
+  planting: Pick<Planting, "isolationM" | "adjustments">,
+  variety: Pick<Variety, "isolationM" | "figure" | "form">,
   kind: Kind,
   level: PurityLevel,
 ): Requirement | null {
@@ -217,7 +217,7 @@ export function requirementOf(
 
 /** The figure picked for the variety, else the one the default rule takes. */
 function publishedRequirement(
-  variety: Variety,
+  variety: Pick<Variety, "figure" | "form">,
   kind: Kind,
   level: PurityLevel,
 ): Requirement | null {

@@ -7,6 +7,8 @@ import type { Layout, Plan } from "../model/plan.ts";
 export interface Edit {
   readonly title: string;
   readonly apply: (plan: Plan) => Plan;
+  /** What it leaves alone in that plan and why, to be said when it is kept; null for nothing. */
+  readonly note?: (plan: Plan) => string | null;
 }
 
 /** The plan with one layout replaced; the same plan when nothing changed. */

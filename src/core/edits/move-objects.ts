@@ -10,8 +10,12 @@ import type { Point } from "../geometry/point.ts";
 import type { AreaShape, Bed, Layout, Plan, Planting, Shape } from "../model/plan.ts";
 import { isCodeOfBed, nextPlantingCode } from "./codes.ts";
 import { type Edit, inLayout, mapItems } from "./edit.ts";
+import { heldBack, heldBackWords } from "./held-back.ts";
 
-/** Moves plantings, beds (with what stands in them) and surroundings by dx, dy metres. */
+/**
+ * Moves plantings, beds (with what stands in them) and surroundings by dx, dy metres. What is
+ * locked stays, and so does a bed with a locked planting in it.
+ */
 export function moveObjects(
   layoutId: string,
   ids: readonly string[],
@@ -22,7 +26,7 @@ export function moveObjects(
   return reshapeObjects(layoutId, ids, (shape) => moveShape(shape, dx, dy), title);
 }
 
-/** Turns objects about a centre, degrees clockwise. */
+/** Turns objects about a centre, degrees clockwise; what is locked stays. */
 export function turnObjects(
   layoutId: string,
   ids: readonly string[],
@@ -33,11 +37,13 @@ export function turnObjects(
   return reshapeObjects(layoutId, ids, (shape) => turnShape(shape, centre, turnDeg), title);
 }
 
-/** Gives one bed, planting or surrounding a new outline. */
+/** Gives one bed, planting or surrounding a new outline, unless it is locked. */
 export function setOutline(layoutId: string, id: string, outline: Shape, title = "Resize"): Edit {
   return {
     title,
+    note: (plan) => heldBackWords(plan, layoutId, [id], false),
     apply: (plan) => {
+      if (heldBack(plan, layoutId, [id], false).ids.size > 0) return plan;
       const next = withShapes(plan, layoutId, new Set([id]), () => outline);
       return inLayout(next, layoutId, (layout) => reassign(layout, new Set([id])));
     },
@@ -52,10 +58,13 @@ function reshapeObjects(
 ): Edit {
   return {
     title,
+    note: (plan) => heldBackWords(plan, layoutId, ids, true),
     apply: (plan) => {
       const layout = plan.layouts.find((entry) => entry.id === layoutId);
-      const moved = new Set(ids);
-      const asked = new Set(ids);
+      const held = heldBack(plan, layoutId, ids, true).ids;
+      const asked = new Set(ids.filter((id) => !held.has(id)));
+      if (asked.size === 0) return plan;
+      const moved = new Set(asked);
       for (const planting of layout?.plantings ?? []) {
         if (planting.bed !== undefined && asked.has(planting.bed)) moved.add(planting.id);
       }

@@ -1,6 +1,7 @@
 /** Adding, changing and removing beds, plantings, surroundings and varieties. */
 import type { Bed, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
 import { type Edit, inLayout, mapItem, patched } from "./edit.ts";
+import { heldBack, heldBackWords } from "./held-back.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
 
@@ -83,12 +84,18 @@ export function changeSurrounding(id: string, changes: Changes<Surrounding>, tit
   };
 }
 
-/** Removes plantings, surroundings, and beds with the plantings that stand in them. */
+/**
+ * Removes plantings, surroundings, and beds with the plantings that stand in them. What is locked
+ * stays, and so does a bed with a locked planting in it.
+ */
 export function removeObjects(layoutId: string, ids: readonly string[], title = "Delete"): Edit {
-  const gone = new Set(ids);
   return {
     title,
+    note: (plan) => heldBackWords(plan, layoutId, ids, true),
     apply: (plan) => {
+      const held = heldBack(plan, layoutId, ids, true).ids;
+      const gone = new Set(ids.filter((id) => !held.has(id)));
+      if (gone.size === 0) return plan;
       const surroundings = plan.surroundings.filter((entry) => !gone.has(entry.id));
       const next =
         surroundings.length === plan.surroundings.length ? plan : { ...plan, surroundings };

@@ -38,6 +38,9 @@ export function ownKindRefusal(plan: Plan, kind: Pick<OwnKind, "id" | "name">): 
   const users = [
     ...plan.varieties.filter((variety) => variety.kind === kind.id).map(({ name }) => name),
     ...plan.surroundings.filter((item) => item.kind === kind.id).map(({ label }) => label),
+    ...plan.earlierCrops
+      .filter((crop) => crop.kind === kind.id)
+      .map(({ year }) => `the earlier crop of ${year}`),
   ];
   const [first, second] = users;
   if (first === undefined) return null;

@@ -5,7 +5,7 @@ import { type Point, turnPoint } from "../geometry/point.ts";
 import type { Bed, Layout, RectangleShape, Shape } from "../model/plan.ts";
 
 /** Spacing assumed where a kind names none, metres. Ours, easily changed by resizing. */
-const FALLBACK_SPACING_M = { inRow: 0.3, betweenRows: 0.4 };
+export const FALLBACK_SPACING_M = { inRow: 0.3, betweenRows: 0.4 };
 /** A stretch shorter than this is not offered as free. */
 const LEAST_STRETCH_M = 0.2;
 
@@ -116,7 +116,8 @@ function nearestOf(stretches: readonly Stretch[], along: number | null): Stretch
   return [...stretches].sort((a, b) => away(a) - away(b))[0];
 }
 
-function lengthFor(kind: Kind, widthM: number, plants: number): number {
+/** The length that plants of a kind take in rows across a width, metres. */
+export function lengthFor(kind: Kind, widthM: number, plants: number): number {
   const inRow = kind.spacing?.inRowM.value ?? FALLBACK_SPACING_M.inRow;
   const { rows } = plantsThatFit(kind, widthM, inRow);
   return Math.max(inRow, Math.ceil(plants / rows) * inRow);

@@ -1,6 +1,6 @@
 /** Every file Wideberth makes for others: one list for the menu, the command line and the docs. */
 import type { Layout, Plan } from "../model/plan.ts";
-import { exportFileName, plotMapFileName } from "./file-name.ts";
+import { compareFileName, exportFileName, plotMapFileName } from "./file-name.ts";
 import type { LabelChoice } from "./label-pages.ts";
 import type { LabelUse } from "./labels-pdf.ts";
 import type { PlotMapInput } from "./map-items.ts";
@@ -29,10 +29,10 @@ export interface ExportFormat {
   readonly extension: string;
   /** What of the plan is in it, as its file name says. */
   readonly what: string;
-  /** `position`: the site's longitude and latitude; `canvas`: a browser. */
   /** What its labels are for; absent: it has none. */
   readonly labels?: LabelUse;
-  readonly needs: "nothing" | "position" | "canvas";
+  /** `position`: the site's longitude and latitude; `layouts`: two of them; `canvas`: a browser. */
+  readonly needs: "nothing" | "position" | "layouts" | "canvas";
   readonly make: (input: PlotMapInput, means: ExportMeans) => Promise<string | Uint8Array>;
 }
 
@@ -53,6 +53,21 @@ export const allExports: readonly ExportFormat[] = [
   },
   labelFormat("stake-labels", "stakes"),
   labelFormat("packet-labels", "packets"),
+  {
+    id: "compare",
+    title: "Layouts compared (PDF)",
+    about: "All layouts drawn at one ratio, the measures of each, and what differs in words.",
+    mimeType: "application/pdf",
+    extension: "pdf",
+    what: "layouts compared",
+    needs: "layouts",
+    make: async ({ plan, layout, book }, { printedAt, fonts }) => {
+      const { comparePdf } = await import("./compare-pdf.ts");
+      const layouts = [layout, ...plan.layouts.filter(({ id }) => id !== layout.id)];
+      const print = { paper: usualPaper(plan.units), isOverlaid: false, printedAt };
+      return (await comparePdf({ plan, layouts, book }, print, await fonts())).bytes;
+    },
+  },
   {
     id: "svg",
     title: "Drawing (SVG)",
@@ -191,6 +206,9 @@ export function exportHindrance(
   if (format.needs === "position" && !plan.site.position) {
     return "the site has no longitude and latitude";
   }
+  if (format.needs === "layouts" && plan.layouts.length < 2) {
+    return "it has one layout, and it takes two to compare";
+  }
   return format.needs === "canvas" && !hasCanvas ? "it is made in the browser only" : null;
 }
 
@@ -200,6 +218,9 @@ export function formatFileName(
   plan: Plan,
   layout: Layout,
 ): string {
+  if (id === "compare") {
+    return compareFileName(plan, [layout, ...plan.layouts.filter((each) => each !== layout)]);
+  }
   return id === "plot-map"
     ? plotMapFileName(plan, layout, usualPaper(plan.units))
     : exportFileName(plan, layout, what, extension);

@@ -16,7 +16,7 @@ import type { CropBook } from "../crops/crop-book.ts";
 import type { Relation } from "../crops/crop.ts";
 import { localFrame } from "../geometry/local-frame.ts";
 import type { Point } from "../geometry/point.ts";
-import type { Layout, Plan } from "../model/plan.ts";
+import type { Layout, Plan, PurityLevel } from "../model/plan.ts";
 import { countText } from "./finding-items.ts";
 import { featureIds } from "./geojson-plan.ts";
 
@@ -74,29 +74,47 @@ export interface CheckReportInput {
 
 export function checkReport(input: CheckReportInput): CheckReport {
   const { file, plan, layout, result } = input;
-  const idOf = featureIds(plan, layout);
-  const wording = wordingOf(input);
-  const toFinding = (finding: Finding): ReportFinding => ({
-    check: finding.check,
-    severity: finding.severity,
-    subjects: finding.subjects.map(idOf),
-    measuredM: finding.measuredM,
-    requiredM: finding.requiredM,
-    ...describeFinding(finding, wording),
-  });
-  const lonLatOf = lonLatReader(plan);
+  const parts = reportParts(input);
   return {
     file,
     plan: plan.title,
     layout: layout.name,
     counts: countBySeverity(result.findings),
-    pairs: pairsOf(input).map((pair) => reportPair(pair, idOf, lonLatOf)),
-    findings: result.findings.map(toFinding),
-    accepted: result.accepted.map(toFinding),
+    pairs: pairsOf(input).map(parts.pair),
+    findings: result.findings.map(parts.finding),
+    accepted: result.accepted.map(parts.finding),
   };
 }
 
-function wordingOf({ plan, layout, result }: CheckReportInput): Wording {
+/** What the report says of one pair or finding of a run, for programs and in words. */
+export function reportParts(input: Pick<CheckReportInput, "plan" | "layout" | "result">) {
+  const { plan, layout } = input;
+  const idOf = featureIds(plan, layout);
+  const wording = wordingOf(input);
+  const lonLatOf = lonLatReader(plan);
+  return {
+    pair: (pair: IsolationPair): ReportPair => reportPair(pair, idOf, lonLatOf),
+    finding: (finding: Finding): ReportFinding => ({
+      check: finding.check,
+      severity: finding.severity,
+      subjects: finding.subjects.map(idOf),
+      measuredM: finding.measuredM,
+      requiredM: finding.requiredM,
+      ...describeFinding(finding, wording),
+    }),
+    findingLines: (finding: Finding): readonly string[] =>
+      findingLines(finding, describeFinding(finding, wording)),
+    /** What keeps a pair apart that is nearer than required. */
+    clearLine: (pair: IsolationPair): string =>
+      `${wording.nameOf(pair.seedParent)} from ${wording.nameOf(pair.pollenSource)}: ${describeStanding(pair, wording)}`,
+  };
+}
+
+function wordingOf({
+  plan,
+  layout,
+  result,
+}: Pick<CheckReportInput, "plan" | "layout" | "result">): Wording {
   return wordingFor(plan, layout, (id) => result.standById.get(id));
 }
 
@@ -144,36 +162,38 @@ function reportPair(
   };
 }
 
+/** Above the pairs that something other than distance keeps apart. */
+export const CLEAR_TITLE = "Not far enough apart, and clear all the same";
+
 /** The report as plain text for people: findings first, then what the clear pairs rest on. */
 export function checkReportText(input: CheckReportInput): string {
   const { file, plan, layout, result } = input;
-  const wording = wordingOf(input);
+  const parts = reportParts(input);
   const clear = pairsOf(input).filter(
     ({ standing }) => standing !== "conflict" && standing !== "unknown",
   );
   const season = plan.season.name === "" ? "" : `, season ${plan.season.name}`;
   const lines = [
     `${plan.title}${season}: ${file}, layout "${layout.name}"`,
-    `${counted(layout.plantings.length, "planting")}, ${counted(sourceCount(plan), "pollen source")} beyond the beds; ${plan.level} level`,
-    ...result.findings.flatMap((finding) => [
-      "",
-      ...findingLines(finding, describeFinding(finding, wording)),
-    ]),
+    whatIsThere(layout.plantings.length, sourceCount(plan), plan.level),
+    ...result.findings.flatMap((finding) => ["", ...parts.findingLines(finding)]),
     ...section(
       "Accepted",
-      result.accepted.map((finding) => describeFinding(finding, wording).title),
+      result.accepted.map((finding) => parts.finding(finding).title),
     ),
     ...section(
-      input.isAll ? "What the other pairs rest on" : "Not far enough apart, and clear all the same",
-      clear.map(
-        (pair) =>
-          `${wording.nameOf(pair.seedParent)} from ${wording.nameOf(pair.pollenSource)}: ${describeStanding(pair, wording)}`,
-      ),
+      input.isAll ? "What the other pairs rest on" : CLEAR_TITLE,
+      clear.map(parts.clearLine),
     ),
     "",
     capital(countText(result.findings)),
   ];
   return `${lines.join("\n")}\n`;
+}
+
+/** How much there is to check, in words. */
+export function whatIsThere(plantings: number, sources: number, level: PurityLevel): string {
+  return `${counted(plantings, "planting")}, ${counted(sources, "pollen source")} beyond the beds; ${level} level`;
 }
 
 function findingLines(finding: Finding, words: Description): readonly string[] {

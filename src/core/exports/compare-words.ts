@@ -27,6 +27,8 @@ export function measureTitle(name: MeasureName, { base, wantedPlants }: Comparis
       return "Pairs kept apart by cover alone";
     case "covers":
       return "Plantings under cover";
+    case "volunteers":
+      return "Plantings where volunteers may come up";
     case "plants missing":
       return `Plants missing of ${wantedPlants} wanted`;
     case "ground planted":

@@ -6,12 +6,12 @@ import type { PaperName } from "./paper.ts";
 const SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 
 /**
- * Five signs made from everything the layout's paper could show: the same plan and layout give
+ * Five signs made from everything the layouts' paper could show: the same plan and layouts give
  * the same signs, any change nearly always others (one in 33 million by chance). FNV-1a, 32 bits.
  */
-export function planRevision(plan: Plan, layout: Layout): string {
+export function planRevision(plan: Plan, ...layouts: readonly Layout[]): string {
   let hash = 0x811c9dc5;
-  for (const char of JSON.stringify({ ...plan, layouts: [layout] })) {
+  for (const char of JSON.stringify({ ...plan, layouts })) {
     hash = Math.imul(hash ^ (char.codePointAt(0) ?? 0), 0x01000193);
   }
   return Array.from({ length: 5 }, (_, place) => SIGNS[(hash >>> (place * 5)) & 31]).join("");
@@ -27,11 +27,17 @@ export function exportFileName(
   what: string,
   extension: string,
 ): string {
-  const start = Array.from(
-    dashed([plan.site.name || plan.title, plan.season.name, layout.name].join(" ")),
-  );
-  const end = dashed(`${what} rev ${planRevision(plan, layout)}`);
-  return `${dashed(`${start.slice(0, 72).join("")} ${end}`)}.${extension}`;
+  return fileName(plan, layout.name, `${what} rev ${planRevision(plan, layout)}`, extension);
+}
+
+/** `fallow-end-2027-layouts-compared-rev-k7q2m.pdf`. */
+export function compareFileName(plan: Plan, layouts: readonly Layout[]): string {
+  return fileName(plan, "", `layouts compared rev ${planRevision(plan, ...layouts)}`, "pdf");
+}
+
+function fileName({ site, title, season }: Plan, of: string, end: string, extension: string) {
+  const start = Array.from(dashed([site.name || title, season.name, of].join(" ")));
+  return `${dashed(`${start.slice(0, 72).join("")} ${dashed(end)}`)}.${extension}`;
 }
 
 /** `fallow-end-2027-layout-1-a4-plot-map-rev-k7q2m.pdf`: maps on other paper are other files. */

@@ -31,7 +31,11 @@ export function numberedWords(input: PlotMapInput): readonly NumberedWords[] {
 
 /** `2 conflicts, 1 caution` or `no conflicts`. */
 export function countText(findings: readonly Finding[]): string {
-  const counts = countBySeverity(findings);
+  return severityCounts(countBySeverity(findings));
+}
+
+/** The same of findings already counted. */
+export function severityCounts(counts: Readonly<Record<Severity, number>>): string {
   const parts = (["conflict", "caution", "unknown"] as const).flatMap((severity) =>
     counts[severity] > 0 ? [counted(counts[severity], severity)] : [],
   );

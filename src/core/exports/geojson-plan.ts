@@ -58,10 +58,7 @@ export function planFromFeatures(
   const surroundings: Surrounding[] = [];
   features.forEach((placed, place) => {
     const id = ids[place] as string;
-    const isSource =
-      placed.feature.geometry.type === "Point" ||
-      placed.feature.properties["wideberth"] === "source";
-    if (isSource) surroundings.push(sourceOf(placed, id));
+    if (isSource(placed.feature)) surroundings.push(sourceOf(placed, id));
     else plantings.push(plantingOf(placed, id, varieties.idFor(placed, id), ground.beds));
   });
   const title = name.slice(0, LIMITS.name);
@@ -69,12 +66,17 @@ export function planFromFeatures(
   return {
     ...plan,
     title,
-    season: seasonOf(features),
+    season: seasonOf(features.flatMap(({ feature }) => bloomDays(feature))),
     site: { ...plan.site, name: title, position: { ...origin } },
     varieties: varieties.list,
     surroundings: [...surroundings, ...ground.surroundings],
     layouts: [{ ...(plan.layouts[0] as Layout), beds: ground.beds, plantings }],
   };
+}
+
+/** Whether a feature is a pollen source outside rather than a planting. */
+export function isSource({ geometry, properties }: Pick<Feature, "geometry" | "properties">) {
+  return geometry.type === "Point" || properties["wideberth"] === "source";
 }
 
 interface IdSource {
@@ -271,11 +273,13 @@ function bloomOf({ bloomStart: first, bloomEnd: last }: FeatureProperties) {
   return first === undefined || last === undefined ? {} : { bloom: { first, last } };
 }
 
+/** The days of bloom a feature names: both, one or none. */
+export function bloomDays({ properties }: Pick<Feature, "properties">): readonly number[] {
+  return [properties.bloomStart, properties.bloomEnd].filter((day) => day !== undefined);
+}
+
 /** The calendar years of all bloom dates. */
-function seasonOf(features: readonly PlacedFeature[]): Plan["season"] {
-  const days = features.flatMap(({ feature: { properties } }) =>
-    [properties.bloomStart, properties.bloomEnd].filter((day) => day !== undefined),
-  );
+export function seasonOf(days: readonly number[]): Plan["season"] {
   const years = days.map((day) => civilFromDay(day).year);
   const from = years.length > 0 ? Math.min(...years) : 2000;
   const to = years.length > 0 ? Math.max(...years) : 2000;

@@ -98,8 +98,8 @@ function parentItems(
 function distanceTexts(pair: IsolationPair, unit: LengthUnit): readonly string[] {
   if (pair.requiredM === null) return [formatDistance(pair.distanceM, unit), "not known"];
   const isShort = pair.standing !== "distance";
-  const { measured, required } = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
-  return [`${measured} ${unit}`, `${required} ${unit}`];
+  const { measured, required, after } = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
+  return [`${measured}${after}`, `${required}${after}`];
 }
 
 function sourceText({ title, publisher, edition }: Source): string {

@@ -3,10 +3,11 @@ import type { CheckResult } from "../checks/run-checks.ts";
 import type { IsolationFinding } from "../checks/finding.ts";
 import type { CropBook } from "../crops/crop-book.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
-import type { AreaShape, Layout, Plan } from "../model/plan.ts";
+import type { AreaShape, Layout, Picture, Plan } from "../model/plan.ts";
 import type { Point } from "../geometry/point.ts";
 import { type Hatch, hatchByGroup } from "./hatch.ts";
 import { type StyleName, coverWords, plantingStyle, surroundingStyle } from "./map-style.ts";
+import { printedPicture } from "./picture-mark.ts";
 import { setOut } from "./set-out.ts";
 
 /** Everything the map is made from. */
@@ -41,6 +42,8 @@ export interface MapContent {
   /** In drawing order: the lowest first. */
   readonly items: readonly MapItem[];
   readonly measured: readonly NumberedFinding[];
+  /** Lies under everything; null when none is to be printed. */
+  readonly picture: Picture | null;
   /** Where the tapes are held, when the set-out table goes with the map. */
   readonly stakes: readonly { readonly letter: string; readonly place: Point }[];
 }
@@ -66,6 +69,7 @@ export function mapContent(
   const plain = { hatch: null, group: null };
   return {
     measured,
+    picture: printedPicture(plan.picture),
     stakes: hasStakes ? stakesOf(layout) : [],
     items: [
       ...(plan.site.outline

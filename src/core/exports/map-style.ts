@@ -20,7 +20,9 @@ export type StyleName =
   | "site"
   | "measure"
   | "rows"
-  | "stake";
+  | "stake"
+  | "differs"
+  | "was";
 
 export interface Style {
   readonly pen: Pen;
@@ -47,12 +49,17 @@ export const styles: Readonly<Record<StyleName, Style>> = {
   site: { pen: { widthMm: 0.25, dashMm: [4, 1, 1, 1] }, words: "edge of the site" },
   hedge: { pen: { widthMm: 0.9, dashMm: [0.5, 0.5] }, words: "hedge" },
   fence: { pen: { widthMm: 0.3, dashMm: [1.6, 0.5] }, words: "fence" },
-  tree: { pen: { widthMm: 0.3, dashMm: [0.8, 0.5] }, words: "tree" },
+  tree: { pen: { widthMm: 0.3, dashMm: [0.8, 0.5] }, words: "tree; the cross: its trunk" },
   building: { pen: { widthMm: 0.8 }, words: "building" },
   water: { pen: { widthMm: 0.3, dashMm: [3, 0.7, 0.7, 0.7, 0.7, 0.7] }, words: "water" },
   path: { pen: { widthMm: 0.2, dashMm: [2.5, 1.2] }, words: "path" },
-  slope: { pen: { widthMm: 0.2, dashMm: [4, 1.5] }, words: "slope, as its note says" },
+  slope: { pen: { widthMm: 0.2, dashMm: [4, 1.5] }, words: "slope; the arrow points down" },
   other: { pen: { widthMm: 0.25, dashMm: [0.4, 0.8] }, words: "other surroundings" },
+  differs: {
+    pen: { widthMm: 2, grey: 0.62 },
+    words: "differs; its number stands in the list of differences",
+  },
+  was: { pen: { widthMm: 0.45, dashMm: [0.8, 0.8] }, words: "as it was, or what was removed" },
 };
 
 export const styleNames = Object.keys(styles) as readonly StyleName[];

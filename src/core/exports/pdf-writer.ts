@@ -4,6 +4,7 @@ import { hatchMarks } from "./hatch-marks.ts";
 import {
   type AreaMark,
   type Box,
+  type ImageMark,
   MM_PER_POINT,
   type Mark,
   type Page,
@@ -123,6 +124,9 @@ function drawMarks(pdf: PDFDocument, marks: readonly Mark[]): void {
       case "text":
         drawText(pdf, mark);
         break;
+      case "image":
+        drawImage(pdf, mark);
+        break;
       case "group":
         pdf.save();
         pdf.rect(mark.clip.left, mark.clip.top, mark.clip.width, mark.clip.height).clip();
@@ -184,6 +188,14 @@ function drawText(pdf: PDFDocument, mark: TextMark): void {
   pdf.save().fillColor(grey(0));
   if (mark.turnDeg !== 0) pdf.rotate(mark.turnDeg, { origin: [mark.at.x, mark.at.y] });
   pdf.text(mark.text, x, mark.at.y, { lineBreak: false, baseline: "alphabetic" });
+  pdf.restore();
+}
+
+function drawImage(pdf: PDFDocument, mark: ImageMark): void {
+  const { centre, widthMm: width, heightMm: height } = mark;
+  pdf.save().fillOpacity(mark.opacity);
+  pdf.rotate(mark.turnDeg, { origin: [centre.x, centre.y] });
+  pdf.image(mark.dataUrl, centre.x - width / 2, centre.y - height / 2, { width, height });
   pdf.restore();
 }
 

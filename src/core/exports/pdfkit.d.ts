@@ -40,6 +40,14 @@ declare module "pdfkit" {
     restore(): this;
     scale(factor: number): this;
     rotate(degrees: number, options: { readonly origin: readonly [number, number] }): this;
+    fillOpacity(opacity: number): this;
+    /** @param source a `data:` address; the same one is kept in the file once */
+    image(
+      source: string,
+      x: number,
+      y: number,
+      options: { readonly width: number; readonly height: number },
+    ): this;
     moveTo(x: number, y: number): this;
     lineTo(x: number, y: number): this;
     closePath(): this;

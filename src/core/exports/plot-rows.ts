@@ -109,8 +109,8 @@ function nearestPairs(
 function distanceText(pair: IsolationPair, id: string, unit: LengthUnit): string {
   if (pair.seedParent !== id || !pair.requiredM) return formatDistance(pair.distanceM, unit);
   const isShort = pair.standing !== "distance";
-  const { measured, required } = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
-  return isShort ? `${measured} of ${required} ${unit}` : `${measured} ${unit}, needs ${required}`;
+  const { measured, required, after } = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
+  return isShort ? `${measured} of ${required}${after}` : `${measured}${after}, needs ${required}`;
 }
 
 function plantsText({ plants, rows }: Planting): string {

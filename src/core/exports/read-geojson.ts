@@ -25,7 +25,7 @@ const MAX_PROBLEMS = 50;
  * Farthest a feature may lie from the middle of the data: so far the projection is true to
  * 1 part in 10,000, and pollen does not matter farther.
  */
-const MAX_REACH_M = 50_000;
+export const MAX_REACH_M = 50_000;
 
 export function readGeojson(value: unknown, file: string, book: CropBook): Read<Plan> {
   const collection = collectionSchema.safeParse(value);
@@ -48,13 +48,9 @@ export function readGeojson(value: unknown, file: string, book: CropBook): Read<
       else problems.push(...problemsOf(ground.error.issues, raw, file, object));
       return;
     }
-    const parsed = featureSchema.safeParse(raw);
-    if (!parsed.success) problems.push(...problemsOf(parsed.error.issues, raw, file, object));
-    else {
-      const kind = book.find(parsed.data.properties.kind);
-      problems.push(...propertyProblems(parsed.data, kind, file, object));
-      if (kind) features.push({ object, index, feature: parsed.data, kind });
-    }
+    const read = readFeature(raw, index, object, file, book);
+    if (read.ok) features.push(read.value);
+    else problems.push(...read.problems);
   });
   problems.push(...idProblems([...features, ...grounds], file));
   if (problems.length > 0) return { ok: false, problems: problems.slice(0, MAX_PROBLEMS) };
@@ -72,7 +68,26 @@ export function readGeojson(value: unknown, file: string, book: CropBook): Read<
   return { ok: true, value: planFromFeatures(placed, origin, name, ground) };
 }
 
-interface ReadFeature {
+/** One planting or pollen source, checked but not yet placed. */
+export function readFeature(
+  raw: unknown,
+  index: number,
+  object: string,
+  file: string,
+  book: CropBook,
+): Read<ReadFeature> {
+  const parsed = featureSchema.safeParse(raw);
+  if (!parsed.success) {
+    return { ok: false, problems: problemsOf(parsed.error.issues, raw, file, object) };
+  }
+  const kind = book.find(parsed.data.properties.kind);
+  const problems = propertyProblems(parsed.data, kind, file, object);
+  return kind && problems.length === 0
+    ? { ok: true, value: { object, index, feature: parsed.data, kind } }
+    : { ok: false, problems };
+}
+
+export interface ReadFeature {
   /** As messages name it: `features[3] "p4"`. */
   readonly object: string;
   readonly index: number;
@@ -85,13 +100,13 @@ interface ReadGround extends Pick<ReadFeature, "object" | "index"> {
 }
 
 /** Whether Wideberth wrote the feature as a bed or other ground without a kind. */
-function isGround(raw: unknown): boolean {
+export function isGround(raw: unknown): boolean {
   const properties = valueAt(raw, ["properties"]);
   const what = valueAt(properties, ["wideberth"]);
   return groundRoles.some((role) => role === what);
 }
 
-function idText(raw: unknown): string {
+export function idText(raw: unknown): string {
   const id = typeof raw === "object" && raw !== null && "id" in raw ? raw.id : undefined;
   return typeof id === "string" || typeof id === "number" ? ` ${shown(id)}` : "";
 }
@@ -152,14 +167,14 @@ function idProblems(
   });
 }
 
-function placesOf({ geometry }: Pick<Feature, "geometry">): readonly LonLat[] {
+export function placesOf({ geometry }: Pick<Feature, "geometry">): readonly LonLat[] {
   const positions =
     geometry.type === "Point" ? [geometry.coordinates] : geometry.coordinates.flat();
   return positions.map(([longitude = 0, latitude = 0]) => ({ longitude, latitude }));
 }
 
 /** Corners on the sheet, without the closing one and without corners given twice in a row. */
-function placeFeature(
+export function placeFeature(
   { geometry }: Pick<Feature, "geometry">,
   frame: LocalFrame,
 ): Pick<PlacedFeature, "rings"> {
@@ -180,7 +195,7 @@ function placeFeature(
   };
 }
 
-function outlineProblems(
+export function outlineProblems(
   { object, feature, rings }: (ReadFeature | ReadGround) & Pick<PlacedFeature, "rings">,
   file: string,
 ): readonly Problem[] {
@@ -232,7 +247,7 @@ function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
   );
 }
 
-function baseName(file: string): string {
+export function baseName(file: string): string {
   const last = file.split(/[\\/]/).at(-1) ?? file;
   return last.replace(/\.[^.]+$/, "") || last;
 }

@@ -62,6 +62,20 @@ export interface TextMark {
   readonly turnDeg: number;
 }
 
+/** A picture of dots. */
+export interface ImageMark {
+  readonly kind: "image";
+  readonly centre: PagePoint;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** Degrees clockwise about its centre. */
+  readonly turnDeg: number;
+  /** 0 unseen to 1. */
+  readonly opacity: number;
+  /** A whole JPEG or PNG file as a `data:` address. */
+  readonly dataUrl: string;
+}
+
 /** Marks seen only inside a box. */
 export interface GroupMark {
   readonly kind: "group";
@@ -69,7 +83,7 @@ export interface GroupMark {
   readonly marks: readonly Mark[];
 }
 
-export type Mark = LineMark | AreaMark | CircleMark | TextMark | GroupMark;
+export type Mark = LineMark | AreaMark | CircleMark | TextMark | ImageMark | GroupMark;
 
 export interface Page {
   readonly widthMm: number;

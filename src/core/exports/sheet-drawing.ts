@@ -2,10 +2,12 @@
 import { gapBetween } from "../geometry/gap.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { Hatch } from "./hatch.ts";
+import { groundMarks } from "./ground-marks.ts";
 import { type Ring, boxOf } from "./label-box.ts";
 import { type Ground, labelPlacer } from "./label-placer.ts";
 import type { MapContent, MapItem } from "./map-items.ts";
 import { type StyleName, TYPE_PT, styles } from "./map-style.ts";
+import { pictureMark } from "./picture-mark.ts";
 import { type MapSheet, OVERLAP_MM, type SheetPlan } from "./page-plan.ts";
 import { type Box, type Mark, type PagePoint, type TextRuler, area } from "./scene.ts";
 import { rowMarks } from "./row-marks.ts";
@@ -111,6 +113,7 @@ export function sheetDrawing(
   if (stakes.length > 0) drawn.add("stake");
   return {
     marks: [
+      ...(content.picture ? [pictureMark(content.picture, view)] : []),
       ...drawAll(false),
       ...rows,
       ...joins,
@@ -187,10 +190,10 @@ export function areaMarks(
   rings: readonly Ring[],
 ): readonly Mark[] {
   const { pen, isDouble } = styles[style];
-  const filled = style === "site" || style === "path" ? null : 1;
+  const filled = style === "site" || style === "path" || style === "was" ? null : 1;
   const outer: Mark = { kind: "area", rings, fill: filled, hatch, pen };
   const inner: readonly Mark[] = isDouble
     ? rings.map((ring) => area(ring, null, { widthMm: pen.widthMm * 0.36, grey: 1 }))
     : [];
-  return [outer, ...inner];
+  return [outer, ...inner, ...groundMarks(style, rings[0] ?? [])];
 }

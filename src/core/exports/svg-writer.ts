@@ -1,12 +1,14 @@
 /**
- * Scene to SVG: the same marks as the PDF. Only plain shapes and text are written: no scripts, no
- * styles, no links, nothing that is fetched; names are escaped.
+ * Scene to SVG: the same marks as the PDF. Only plain shapes and text are written, and the picture
+ * under the drawing within the file: no scripts, no styles, no links, nothing that is fetched;
+ * names are escaped.
  */
 import { hatchMarks } from "./hatch-marks.ts";
 import { boxOf } from "./label-box.ts";
 import {
   type AreaMark,
   type Box,
+  type ImageMark,
   MM_PER_POINT,
   type Mark,
   type Page,
@@ -62,12 +64,23 @@ function markElement(mark: Mark, ruler: TextRuler, clips: string[]): string {
       return `<circle cx="${number(mark.centre.x)}" cy="${number(mark.centre.y)}" r="${number(mark.radiusMm)}" fill="${mark.fill === null ? "none" : grey(mark.fill)}"${mark.pen ? stroke(mark.pen) : ""}/>\n`;
     case "text":
       return textElement(mark, ruler);
+    case "image":
+      return imageElement(mark);
     case "group": {
       const clip = clipTo([boxRing(mark.clip)], clips);
       const inside = mark.marks.map((each) => markElement(each, ruler, clips)).join("");
       return `<g clip-path="url(#${clip})">\n${inside}</g>\n`;
     }
   }
+}
+
+function imageElement(mark: ImageMark): string {
+  const { centre, widthMm, heightMm } = mark;
+  const turn =
+    mark.turnDeg === 0
+      ? ""
+      : ` transform="rotate(${number(mark.turnDeg)} ${number(centre.x)} ${number(centre.y)})"`;
+  return `<image x="${number(centre.x - widthMm / 2)}" y="${number(centre.y - heightMm / 2)}" width="${number(widthMm)}" height="${number(heightMm)}" preserveAspectRatio="none" opacity="${number(mark.opacity)}"${turn} href="${xmlText(mark.dataUrl)}"/>\n`;
 }
 
 function areaElement({ rings, fill, hatch, pen }: AreaMark, ruler: TextRuler, clips: string[]) {

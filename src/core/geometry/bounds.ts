@@ -58,7 +58,7 @@ export function boundsCentre(bounds: Bounds): Point {
 
 /** Shortest distance between two boxes; 0 when they touch. A lower bound for what lies inside. */
 export function boundsGap(a: Bounds, b: Bounds): number {
-  const dx = Math.max(0, a.minX - b.maxX, b.minX - a.maxX);
-  const dy = Math.max(0, a.minY - b.maxY, b.minY - a.maxY);
+  const dx = a.minX > b.maxX ? a.minX - b.maxX : b.minX > a.maxX ? b.minX - a.maxX : 0;
+  const dy = a.minY > b.maxY ? a.minY - b.maxY : b.minY > a.maxY ? b.minY - a.maxY : 0;
   return Math.sqrt(dx * dx + dy * dy);
 }

@@ -16,16 +16,24 @@ export interface Gap {
   readonly to: Point;
 }
 
+/** The same two outlines always give the same gap, in the order asked. */
 export function gapBetween(a: Outline, b: Outline): Gap {
   const shared = sharedPoint(a, b);
   if (shared !== null) return { distanceM: 0, from: shared, to: shared };
-  const forward = nearest(a, b, Infinity);
-  const backward = nearest(b, a, forward.square);
-  const best =
-    backward.square < forward.square
-      ? { square: backward.square, from: backward.on, to: backward.corner }
-      : { square: forward.square, from: forward.corner, to: forward.on };
-  return { distanceM: Math.sqrt(best.square), from: best.from, to: best.to };
+  nearest(a, b, Infinity);
+  const { square, cornerX, cornerY, onX, onY } = found;
+  if (nearest(b, a, square)) {
+    return {
+      distanceM: Math.sqrt(found.square),
+      from: { x: found.onX, y: found.onY },
+      to: { x: found.cornerX, y: found.cornerY },
+    };
+  }
+  return {
+    distanceM: Math.sqrt(square),
+    from: { x: cornerX, y: cornerY },
+    to: { x: onX, y: onY },
+  };
 }
 
 /** A point both outlines hold, or null when they lie apart. */
@@ -106,14 +114,18 @@ function ringCrossing(a: Float64Array, b: Float64Array): Point | null {
   return null;
 }
 
-interface Nearest {
-  readonly square: number;
-  readonly corner: Point;
-  readonly on: Point;
-}
+/**
+ * What `nearest` found last: the square of the distance, the corner, the place on the edge.
+ * One for all, read at once: a whole-plan check measures tens of thousands of pairs, and what
+ * each would leave behind costs more to clear away than to measure.
+ */
+const found = { square: 0, cornerX: 0, cornerY: 0, onX: 0, onY: 0 };
 
-/** Nearest corner of `a` to an edge of `b`, if nearer than the square root of `limit`. */
-function nearest(a: Outline, b: Outline, limit: number): Nearest {
+/**
+ * Leaves in `found` the nearest corner of `a` to an edge of `b`, if nearer than the square root of
+ * `limit`; says whether there is one.
+ */
+function nearest(a: Outline, b: Outline, limit: number): boolean {
   let best = limit;
   let cornerX = 0;
   let cornerY = 0;
@@ -135,18 +147,26 @@ function nearest(a: Outline, b: Outline, limit: number): Nearest {
           const toY = edges[j + 1] as number;
           const ex = toX - fromX;
           const ey = toY - fromY;
+          const dx = x - fromX;
+          const dy = y - fromY;
+          const along = dx * ex + dy * ey;
           const lengthSquare = ex * ex + ey * ey;
-          let share = lengthSquare === 0 ? 0 : ((x - fromX) * ex + (y - fromY) * ey) / lengthSquare;
-          share = share < 0 ? 0 : share > 1 ? 1 : share;
-          const px = fromX + share * ex;
-          const py = fromY + share * ey;
-          const square = (x - px) * (x - px) + (y - py) * (y - py);
-          if (square < best) {
-            best = square;
-            cornerX = x;
-            cornerY = y;
-            onX = px;
-            onY = py;
+          // Past its far end another edge begins, which is as near or nearer.
+          if (along <= 0 || along < lengthSquare) {
+            const across = dx * ey - dy * ex;
+            if (along <= 0 || across * across < best * lengthSquare) {
+              const share = along <= 0 ? 0 : along / lengthSquare;
+              const px = fromX + share * ex;
+              const py = fromY + share * ey;
+              const square = (x - px) * (x - px) + (y - py) * (y - py);
+              if (square < best) {
+                best = square;
+                cornerX = x;
+                cornerY = y;
+                onX = px;
+                onY = py;
+              }
+            }
           }
           fromX = toX;
           fromY = toY;
@@ -154,5 +174,11 @@ function nearest(a: Outline, b: Outline, limit: number): Nearest {
       }
     }
   }
-  return { square: best, corner: { x: cornerX, y: cornerY }, on: { x: onX, y: onY } };
+  if (best >= limit) return false;
+  found.square = best;
+  found.cornerX = cornerX;
+  found.cornerY = cornerY;
+  found.onX = onX;
+  found.onY = onY;
+  return true;
 }

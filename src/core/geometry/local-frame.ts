@@ -84,20 +84,34 @@ function wrapLongitude(longitude: number): number {
 
 /** Middle of the box around some places, taking the short way round the date line. */
 export function middlePlace(places: readonly LonLat[]): LonLat {
-  const first = places[0] ?? { longitude: 0, latitude: 0 };
+  const span = placeSpan();
+  for (const place of places) span.add(place);
+  return span.middle();
+}
+
+/** The same for places that come one by one. */
+export function placeSpan() {
+  let first: LonLat | null = null;
   let west = 0;
   let east = 0;
-  let south = first.latitude;
-  let north = first.latitude;
-  for (const { longitude, latitude } of places) {
-    const offset = wrapLongitude(longitude - first.longitude);
-    west = Math.min(west, offset);
-    east = Math.max(east, offset);
-    south = Math.min(south, latitude);
-    north = Math.max(north, latitude);
-  }
+  let south = 0;
+  let north = 0;
   return {
-    longitude: wrapLongitude(first.longitude + (west + east) / 2),
-    latitude: (south + north) / 2,
+    add: ({ longitude, latitude }: LonLat): void => {
+      if (first === null) {
+        first = { longitude, latitude };
+        south = latitude;
+        north = latitude;
+      }
+      const offset = wrapLongitude(longitude - first.longitude);
+      west = Math.min(west, offset);
+      east = Math.max(east, offset);
+      south = Math.min(south, latitude);
+      north = Math.max(north, latitude);
+    },
+    middle: (): LonLat => ({
+      longitude: wrapLongitude((first?.longitude ?? 0) + (west + east) / 2),
+      latitude: (south + north) / 2,
+    }),
   };
 }

@@ -18,13 +18,19 @@ export interface Outline {
 export function rectangleCorners(shape: RectangleShape): readonly Point[] {
   const halfWidth = shape.widthM / 2;
   const halfLength = shape.lengthM / 2;
-  const centre = { x: shape.x, y: shape.y };
+  const angle = (shape.turnDeg * Math.PI) / 180;
+  const sin = Math.sin(angle);
+  const cos = Math.cos(angle);
+  const corner = (dx: number, dy: number): Point => ({
+    x: shape.x + dx * cos + dy * sin,
+    y: shape.y - dx * sin + dy * cos,
+  });
   return [
-    { x: shape.x - halfWidth, y: shape.y - halfLength },
-    { x: shape.x - halfWidth, y: shape.y + halfLength },
-    { x: shape.x + halfWidth, y: shape.y + halfLength },
-    { x: shape.x + halfWidth, y: shape.y - halfLength },
-  ].map((corner) => turnPoint(corner, centre, shape.turnDeg));
+    corner(-halfWidth, -halfLength),
+    corner(-halfWidth, halfLength),
+    corner(halfWidth, halfLength),
+    corner(halfWidth, -halfLength),
+  ];
 }
 
 /** Outer corners of any shape. */

@@ -31,6 +31,8 @@ export const picture = record({
   /** From 0, unseen, to 1. */
   opacity: z.number().min(0).max(1).default(0.6),
   isHidden: z.boolean().optional(),
-  /** Printed on plot maps as well. */
+  /** Printed on plot maps as well, unless it is hidden. */
   isPrinted: z.boolean().optional(),
+  /** Is not moved, turned, resized or removed. */
+  locked: z.boolean().optional(),
 });

@@ -130,8 +130,10 @@ export function formatLength(metres: number, unit: LengthUnit): string {
   return unit === "m" ? `${trimmed(metres, 2)} m` : feetAndInches(metres);
 }
 
-function feetAndInches(metres: number): string {
-  const quarters = Math.round((Math.abs(metres) / METRES_PER_INCH) * 4);
+/** @param step inches of which whole ones are shown: a quarter for sizes, one for distances */
+function feetAndInches(metres: number, step = 0.25): string {
+  const steps = Math.round(Math.abs(metres) / METRES_PER_INCH / step);
+  const quarters = Math.round(steps * step * 4);
   const sign = metres < 0 && quarters > 0 ? "-" : "";
   const feet = Math.floor(quarters / 48);
   const inches = Math.floor((quarters % 48) / 4);
@@ -143,10 +145,13 @@ function feetAndInches(metres: number): string {
   return inchText === "0" ? `${sign}${feet}'` : `${sign}${feet}' ${inchText}"`;
 }
 
-/** A distance on the ground with one decimal, `2.7 m` or `8.9 ft`; whole numbers from 100 up. */
+/**
+ * A distance on the ground, less finely than a size: `2.7 m`, from 100 m up whole metres; or feet
+ * and inches, `8' 10"`, from 100 feet up whole feet.
+ */
 export function formatDistance(metres: number, unit: LengthUnit): string {
-  const value = unit === "m" ? metres : metres / METRES_PER_FOOT;
-  return `${trimmed(value, value >= 99.95 ? 0 : 1)} ${unit}`;
+  if (unit === "m") return `${trimmed(metres, metres >= 99.95 ? 0 : 1)} m`;
+  return feetAndInches(metres, metres >= FAR_FEET_M ? 12 : 1);
 }
 
 /** Square metres or square feet. */
@@ -156,16 +161,17 @@ export function formatArea(squareMetres: number, unit: LengthUnit): string {
     : `${trimmed(squareMetres / (METRES_PER_FOOT * METRES_PER_FOOT), 0)} sq ft`;
 }
 
-/** `measured of required`, each in the unit, such that the shown numbers never contradict the verdict. */
+/** `measured of required`, such that the shown numbers never contradict the verdict. */
 export interface ShownMeasure {
   readonly measured: string;
   readonly required: string;
-  readonly unit: LengthUnit;
+  /** What stands behind a number: ` m`; nothing in feet, whose marks are in the text. */
+  readonly after: string;
 }
 
 /**
  * A measured distance beside its requirement. A distance that falls short is rounded down, and
- * digits are added until the two numbers differ; one that passes is never shown as less.
+ * shown more finely until the two differ; one that passes is never shown as less.
  */
 export function formatMeasured(
   measuredM: number,
@@ -173,21 +179,33 @@ export function formatMeasured(
   isShort: boolean,
   unit: LengthUnit,
 ): ShownMeasure {
-  const scale = unit === "m" ? 1 : METRES_PER_FOOT;
-  const measured = measuredM / scale;
-  const required = requiredM / scale;
-  for (let digits = 1; digits <= 6; digits += 1) {
-    const step = 10 ** digits;
-    const rounded = isShort
-      ? Math.floor(measured * step + 1e-9) / step
-      : Math.max(Math.floor(measured * step + 1e-9) / step, Math.round(required * step) / step);
-    const shownRequired = Math.round(required * step) / step;
-    if (isShort ? rounded < shownRequired : true) {
-      return { measured: trimmed(rounded, digits), required: trimmed(shownRequired, digits), unit };
-    }
+  const after = unit === "m" ? " m" : "";
+  const steps = unit === "m" ? METRE_STEPS : requiredM >= FAR_FEET_M ? FAR_INCH_STEPS : INCH_STEPS;
+  const shownAs = (metres: number, step: number) =>
+    unit === "m"
+      ? trimmed(metres, Math.round(-Math.log10(step)))
+      : feetAndInches(metres, step / METRES_PER_INCH);
+  for (const step of steps) {
+    const required = Math.round(requiredM / step);
+    const down = Math.floor(measuredM / step + 1e-9);
+    const measured = isShort ? down : Math.max(down, required);
+    if (isShort && measured >= required) continue;
+    return {
+      measured: shownAs(measured * step, step),
+      required: shownAs(required * step, step),
+      after,
+    };
   }
-  return { measured: `just under ${trimmed(required, 1)}`, required: trimmed(required, 1), unit };
+  const required = formatDistance(requiredM, unit).replace(/ m$/, "");
+  return { measured: `just under ${required}`, required, after };
 }
+
+/** From here on feet are shown whole, metres. */
+const FAR_FEET_M = 100 * METRES_PER_FOOT;
+/** How finely a distance is shown at first and then, metres: tenths of a metre; feet, inches, quarters. */
+const METRE_STEPS = [1e-1, 1e-2, 1e-3, 1e-4, 1e-5, 1e-6];
+const INCH_STEPS = [METRES_PER_INCH, METRES_PER_INCH / 4];
+const FAR_INCH_STEPS = [METRES_PER_FOOT, ...INCH_STEPS];
 
 function trimmed(value: number, digits: number): string {
   const text = value.toFixed(digits);

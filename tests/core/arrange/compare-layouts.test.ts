@@ -59,6 +59,15 @@ describe("measures", () => {
     expect(row(plan, "moved").isBest).toEqual([true, false]);
   });
 
+  test("seed plantings on ground that grew something they cross with are counted", () => {
+    const crop = { id: "e1", outline: square(0, 0, 1), kind: "tomato", year: 2026 };
+    const moved = moveObjects("layout-2", ["p1"], 0, -8).apply(twoLayouts());
+    const plan = { ...moved, earlierCrops: [crop] };
+    expect(row(plan, "volunteers")).toMatchObject({ values: [1, 0], isBest: [false, true] });
+    const nowhere = { ...crop, outline: square(90, 90, 1) };
+    expect(row({ ...plan, earlierCrops: [nowhere] }, "volunteers").values).toEqual([0, 0]);
+  });
+
   test("plants of one variety do not make up for another", () => {
     const plan = changePlantings("layout-2", ["p2"], { plants: 100 }, "").apply(twoLayouts());
     expect(row(plan, "plants missing").values).toEqual([10, 10]);

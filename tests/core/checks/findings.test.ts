@@ -21,7 +21,7 @@ function troubledPlan(): Plan {
   const plan = trialPlan(
     {
       leafy: { at: 0.2, kind: "tomato", bed: "b", plants: 2, variety: { form: "potato-leaf" } },
-      plain: { at: 3, kind: "tomato" },
+      plain: { at: 3, kind: "tomato", plants: 100 },
       undated: { at: 5, kind: "tomato", bloom: null },
       late: { at: 400, kind: "common-bean", bloom: null, start: sown },
       husk: { at: 500, kind: "husk-tomato" },
@@ -33,7 +33,10 @@ function troubledPlan(): Plan {
       squash2: { at: 1200.5, kind: "winter-squash", isolationM: 50 },
     },
     [],
-    { site: { name: "Garden", upBearingDeg: 0, firstAutumnFrost: day("2027-10-01") } },
+    {
+      site: { name: "Garden", upBearingDeg: 0, firstAutumnFrost: day("2027-10-01") },
+      earlierCrops: [{ id: "c", outline: squareAt(3), kind: "tomato", year: 2026 }],
+    },
   );
   return { ...plan, layouts: [{ ...layoutOf(plan), beds: [bed] }] };
 }

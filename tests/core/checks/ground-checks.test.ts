@@ -1,7 +1,7 @@
 /** Checks of where plantings lie: outside their bed, on each other's ground. */
 import { describe, expect, test } from "vitest";
 import type { AreaShape, Bed, Plan } from "../../../src/core/model/plan.ts";
-import { check, findingsOf, layoutOf, squareAt, trialPlan, wordsOf } from "./trial-plan.ts";
+import { book, check, findingsOf, layoutOf, squareAt, trialPlan, wordsOf } from "./trial-plan.ts";
 
 function rectangle(x: number, y: number, widthM: number, lengthM: number): AreaShape {
   return { shape: "rectangle", x, y, widthM, lengthM, turnDeg: 0 };
@@ -37,9 +37,30 @@ describe("outside", () => {
     }
   });
 
-  test("a planting that belongs to no bed is outside nothing", () => {
-    const plan = withBeds(trialPlan({ p: { at: 90, kind: "tomato" } }), [bed]);
-    expect(findingsOf(plan, "outside")).toEqual([]);
+  test("a planting that stands in no bed is named where there are beds, and only there", () => {
+    const alone = trialPlan({ p: { at: 90, kind: "tomato" } });
+    expect(findingsOf(alone, "outside")).toEqual([]);
+    const plan = withBeds(alone, [bed]);
+    const found = findingsOf(plan, "outside");
+    expect(found).toMatchObject([{ id: "outside|p|beds", inner: "p", outer: "beds" }]);
+    expect(wordsOf(plan, "outside")).toEqual([
+      expect.stringContaining("P Variety p lies in no bed"),
+    ]);
+  });
+
+  test("a planting in no bed is held to the site's outline", () => {
+    const corners: [number, number][] = [
+      [0, -9],
+      [20, -9],
+      [20, 9],
+      [0, 9],
+    ];
+    const outline = { shape: "polygon" as const, corners };
+    const site = { name: "Garden", upBearingDeg: 0, outline };
+    const plan = trialPlan({ p: { at: 19.6, kind: "tomato" } }, [], { site });
+    const [found] = findingsOf(plan, "outside");
+    expect(found).toMatchObject({ id: "outside|p", outer: "site" });
+    expect(found?.measuredM).toBeCloseTo(0.6, 9);
   });
 
   test("a bed that reaches out of the site", () => {
@@ -110,5 +131,35 @@ describe("overlap", () => {
     const aThenB = check(moved("b", moved("a", start)), check(moved("a", start)));
     expect(aThenB.findings).toEqual(check(bThenA).findings);
     expect(check(bThenA, check(moved("b", start))).findings).toEqual(check(bThenA).findings);
+  });
+});
+
+describe("crowded", () => {
+  // A square metre; how many fit follows from the kind's own spacing.
+  const tomato = book.kind("tomato");
+  const across = (spacingM: number) => Math.max(1, Math.floor(1 / spacingM + 1e-6));
+  const fits =
+    across(tomato?.spacing?.inRowM.value ?? 0) * across(tomato?.spacing?.betweenRowsM.value ?? 0);
+  const limit = fits * 2;
+  const planted = (plants: number) => trialPlan({ p: { at: 0, kind: "tomato", plants } });
+
+  test("twice as many as fit pass, one more does not", () => {
+    expect(findingsOf(planted(limit), "crowded")).toEqual([]);
+    const plan = planted(limit + 1);
+    const [found] = findingsOf(plan, "crowded");
+    expect(found).toMatchObject({ severity: "caution", plants: limit + 1, fits });
+    expect(wordsOf(plan, "crowded")[0]).toContain(`holds ${limit + 1} plants where ${fits} fit`);
+  });
+
+  test("rows may run the other way", () => {
+    const outline = rectangle(0, 0, 0.3, 30);
+    const turned = rectangle(0, 0, 30, 0.3);
+    const found = [outline, turned].map((shape) =>
+      findingsOf(
+        trialPlan({ p: { at: 0, kind: "tomato", plants: 500, outline: shape } }),
+        "crowded",
+      ).map((finding) => (finding.check === "crowded" ? finding.fits : 0)),
+    );
+    expect(found[0]).toEqual(found[1]);
   });
 });

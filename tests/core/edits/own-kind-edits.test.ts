@@ -74,6 +74,14 @@ describe("a kind that is needed", () => {
     expect(ownKindRefusal(used, MOONFRUIT)).toContain("Moonfruit next door is of that kind");
   });
 
+  test("that grew here in an earlier year is not removed either", () => {
+    const outline = { shape: "rectangle", x: 0, y: 0, widthM: 1, lengthM: 1, turnDeg: 0 } as const;
+    const crop = { id: "e1", outline, kind: MOONFRUIT.id, year: 2025 };
+    const used: Plan = { ...plan, earlierCrops: [crop] };
+    expect(removeOwnKind(MOONFRUIT).apply(used)).toBe(used);
+    expect(ownKindRefusal(used, MOONFRUIT)).toContain("the earlier crop of 2025 is of that kind");
+  });
+
   test("but own figures for a built-in kind can go: that kind comes back", () => {
     const own = { ...MOONFRUIT, id: "tomato", name: "tomato" };
     const used: Plan = {

@@ -3,6 +3,7 @@ import { booleanClockwise, booleanValid, polygon } from "@turf/turf";
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
+import { copyLayout } from "../../../src/core/edits/layout-edits.ts";
 import {
   type ExportMeans,
   allExports,
@@ -216,11 +217,12 @@ describe("the list of files", () => {
   test.each(allExports.map((format) => [format.id, format] as const))(
     "%s is made of a garden, named after it",
     async (_, format) => {
-      expect(exportHindrance(format, garden.plan, true)).toBeNull();
-      expect((await format.make(garden, means)).length).toBeGreaterThan(3);
-      expect(formatFileName(format, garden.plan, garden.layout)).toMatch(
+      const two = mapInput(copyLayout("layout-1", "layout-2", "Layout 2").apply(garden.plan));
+      expect(exportHindrance(format, two.plan, true)).toBeNull();
+      expect((await format.make(two, means)).length).toBeGreaterThan(3);
+      expect(formatFileName(format, two.plan, two.layout)).toMatch(
         new RegExp(
-          `^fallow-end-2027-layout-1-(?:a4-)?[a-z-]+-rev-[0-9a-z]{5}\\.${format.extension}$`,
+          `^fallow-end-2027-layout(?:-1|s)-(?:a4-)?[a-z-]+-rev-[0-9a-z]{5}\\.${format.extension}$`,
         ),
       );
     },
@@ -230,7 +232,7 @@ describe("the list of files", () => {
     const { site } = garden.plan;
     const placeless = { ...garden.plan, site: { name: site.name, upBearingDeg: 0 } };
     const hindered = allExports.filter((format) => exportHindrance(format, placeless, false));
-    expect(hindered.map(({ id }) => id)).toEqual(["png", "geojson", "gpx"]);
+    expect(hindered.map(({ id }) => id)).toEqual(["compare", "png", "geojson", "gpx"]);
   });
 });
 

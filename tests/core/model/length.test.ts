@@ -161,7 +161,9 @@ test.each([
   [2.74, "m", "2.7 m"],
   [99.96, "m", "100 m"],
   [123.4, "m", "123 m"],
-  [2.7, "ft", "8.9 ft"],
+  [2.7, "ft", `8' 10"`],
+  [30.4, "ft", `99' 9"`],
+  [40, "ft", "131'"],
 ] as const)("a distance of %d m in %s reads %s", (metres, unit, text) => {
   expect(formatDistance(metres, unit)).toBe(text);
 });
@@ -179,15 +181,20 @@ describe("formatMeasured", () => {
     [7.619, 7.62, true, "m", "7.61", "7.62"],
     [7.6195, 7.62, true, "m", "7.61", "7.62"],
     [7.62, 7.62, false, "m", "7.6", "7.6"],
-    [7.6199995, 7.62, false, "ft", "25", "25"],
-    [4.572, 7.62, true, "ft", "15", "25"],
+    [7.6199995, 7.62, false, "ft", "25'", "25'"],
+    [4.572, 7.62, true, "ft", "15'", "25'"],
+    [7.61, 7.62, true, "ft", `24' 11"`, "25'"],
+    [7.625, 7.63, true, "ft", "25'", `25' 1/2"`],
+    [7.6201, 7.6202, true, "ft", "just under 25'", "25'"],
+    [52.4, 500, true, "ft", "171'", "1640'"],
+    [499.9, 500, true, "ft", `1640' 1"`, `1640' 5"`],
     [0, 7.62, true, "m", "0", "7.6"],
     [0.01, 0.04, true, "m", "0.01", "0.04"],
   ] as const)("%d of %d m, short: %s, in %s", (measured, required, isShort, unit, left, right) => {
     expect(formatMeasured(measured, required, isShort, unit)).toEqual({
       measured: left,
       required: right,
-      unit,
+      after: unit === "m" ? " m" : "",
     });
   });
 });

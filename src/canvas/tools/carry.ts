@@ -1,0 +1,97 @@
+/**
+ * Moving, resizing and turning without dragging (WCAG 2.2, 2.5.7): one click picks up, what is held
+ * follows the pointer, the next click puts it down. Escape puts it back.
+ */
+import { shapeCentre } from "../../core/geometry/outline.ts";
+import { useSheetPreferences } from "../../store/sheet-preferences.ts";
+import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
+import { isLocked } from "../locks.ts";
+import { objectNames } from "../object-names.ts";
+import { itemsOf } from "../sheet-items.ts";
+import { sketch } from "../sketch-store.ts";
+import { useView } from "../view-store.ts";
+import { toPx } from "../viewport.ts";
+import { moveGesture } from "./move-gesture.ts";
+import type { Gesture, SheetPointer } from "./tool.ts";
+
+interface Carried {
+  readonly gesture: Gesture;
+  readonly stopWatching: () => void;
+}
+
+let carried: Carried | null = null;
+
+/** Picks up: from now on the gesture follows the pointer without a button held. */
+export function carry(gesture: Gesture, text: string): void {
+  dropCarried();
+  // Whatever else changes the plan or the selection meanwhile ends it.
+  const stopWatching = usePlanStore.subscribe((now, before) => {
+    const isSame =
+      now.plan === before.plan &&
+      now.selection === before.selection &&
+      now.layoutId === before.layoutId;
+    if (!isSame) dropCarried();
+  });
+  carried = { gesture, stopWatching };
+  usePlanStore.getState().announce(text);
+  sketch({
+    bar: { text, fault: null, actions: [{ label: "Cancel", act: () => void dropCarried() }] },
+  });
+}
+
+/** What is selected, held by the middle of its first object. */
+export function carrySelection(): void {
+  const { plan, layoutId, book, selection, announce } = usePlanStore.getState();
+  const layout = layoutOf(plan, layoutId);
+  const items = itemsOf(plan, layout, book, new Set(selection));
+  const item = items.find((entry) => !isLocked(entry));
+  if (!item) {
+    announce("What is selected is locked and stays as it is.");
+    return;
+  }
+  const at = shapeCentre(item.shape);
+  const start: SheetPointer = {
+    px: toPx(useView.getState().view, at),
+    at,
+    page: { x: 0, y: 0 },
+    isShift: false,
+    isFree: !useSheetPreferences.getState().isSnapping,
+    isCoarse: false,
+    clicks: 1,
+  };
+  const names = objectNames(plan, layout, selection);
+  carry(moveGesture(start, item), `Moving ${names}: click where the middle goes.`);
+}
+
+/** True while something is held: the pointer's moves and presses belong to it. */
+export function isCarrying(): boolean {
+  return carried !== null;
+}
+
+export function moveCarried(pointer: SheetPointer): void {
+  carried?.gesture.move(pointer);
+}
+
+/** The press that puts down; a press taken back leaves it in hand. */
+export function putDown(): Gesture {
+  return {
+    move: moveCarried,
+    end: (pointer) => take()?.end(pointer),
+    cancel: () => undefined,
+  };
+}
+
+/** Puts it back where it was; false when nothing is held. */
+export function dropCarried(): boolean {
+  const gesture = take();
+  gesture?.cancel();
+  return gesture !== undefined;
+}
+
+function take(): Gesture | undefined {
+  const gesture = carried?.gesture;
+  carried?.stopWatching();
+  if (carried) sketch({ bar: null });
+  carried = null;
+  return gesture;
+}

@@ -1,0 +1,66 @@
+/** Marking a known length on the picture under the drawing: a drag, or one click at each end. */
+import { pointDistance } from "../../core/geometry/point.ts";
+import { setMarks, usePictureDesk } from "../../store/picture-desk.ts";
+import { usePlanStore } from "../../store/plan-store.ts";
+import { sketch } from "../sketch-store.ts";
+import { clickOrDrag } from "./gestures.ts";
+import type { SheetPointer, Tool } from "./tool.ts";
+
+export const markLengthTool: Tool = {
+  cursor: "crosshair",
+  press: (start) => {
+    const before = usePictureDesk.getState().marks;
+    return clickOrDrag(start, click, () => ({
+      move: ({ at }) => sketch({ corners: [], measurement: line(start, at) }),
+      end: ({ at }) => take(start, at),
+      cancel: () => {
+        show(before);
+      },
+    }));
+  },
+  hover: ({ at }) => {
+    if (usePictureDesk.getState().marks.length === 1) sketch({ nextCorner: at });
+  },
+  key: (key) => {
+    if (key !== "Escape" || usePictureDesk.getState().marks.length === 0) return false;
+    show([]);
+    return true;
+  },
+  leave: () => show([]),
+};
+
+type Place = SheetPointer["at"];
+
+function line({ at }: SheetPointer, to: Place) {
+  return { from: at, to, isEdgeToEdge: false };
+}
+
+/** A third click begins anew. */
+function click(pointer: SheetPointer): void {
+  const { marks } = usePictureDesk.getState();
+  const [first] = marks;
+  if (first && marks.length === 1) take({ ...pointer, at: first }, pointer.at);
+  else {
+    show([pointer.at]);
+    usePlanStore.getState().announce("One end marked. Click the other end.");
+  }
+}
+
+function take(start: SheetPointer, to: Place): void {
+  if (pointDistance(start.at, to) === 0) {
+    usePlanStore.getState().announce("Both ends lie on one spot: mark them apart.");
+    return;
+  }
+  show([start.at, to]);
+  usePlanStore.getState().announce("Both ends marked. Type how long it is in the picture's panel.");
+}
+
+function show(marks: readonly Place[]): void {
+  const [from, to] = marks;
+  setMarks(marks);
+  sketch({
+    corners: from && !to ? [from] : [],
+    nextCorner: null,
+    measurement: from && to ? { from, to, isEdgeToEdge: false } : null,
+  });
+}

@@ -1,0 +1,13 @@
+/** To stdout no faster than it is read, so that what is not yet read does not fill the memory. */
+export async function writeSteadily(text: string): Promise<void> {
+  const { stdout } = process;
+  // Whoever reads may have stopped early, as `head` does.
+  if (text === "" || stdout.destroyed || stdout.write(text)) return;
+  await new Promise<void>((resolve) => {
+    const done = () => {
+      stdout.off("drain", done).off("close", done).off("error", done);
+      resolve();
+    };
+    stdout.on("drain", done).on("close", done).on("error", done);
+  });
+}

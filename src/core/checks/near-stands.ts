@@ -1,0 +1,125 @@
+/**
+ * Which stands of a group lie near each other. Stands are sorted along a curve that keeps
+ * neighbours together and cut into blocks; a tree over the blocks finds what is near a whole
+ * block at once, and a scan over flat arrays what is near each stand of it. Asked in `order`,
+ * every block is gathered once.
+ */
+import Flatbush from "flatbush";
+import { growBounds } from "../geometry/bounds.ts";
+import { type Boxes, around, boxTouches, curveOrder } from "../geometry/boxes.ts";
+import type { Stand } from "./stand.ts";
+
+/** Below this many stands, measuring all beats building an index. */
+const INDEX_FROM = 64;
+const BLOCK = 8;
+
+export interface NearStands {
+  /** Places in the group, neighbours together: the order in which asking is cheapest. */
+  readonly order: Uint32Array;
+  /**
+   * Stands whose bounds lie in the bounds, grown by its required distance, of the stand at a place
+   * in the group, itself included; in the order of the group. All when no distance is known.
+   * The list is used again by the next call.
+   */
+  readonly near: (place: number) => readonly Stand[];
+}
+
+/** Null when the group is so small that every stand may as well be measured. */
+export function nearStands(group: readonly Stand[]): NearStands | null {
+  if (group.length < INDEX_FROM) return null;
+  const boxes = boxesOf(group);
+  const order = curveOrder(boxes);
+  const blockOf = new Uint32Array(group.length);
+  order.forEach((place, rank) => {
+    blockOf[place] = Math.floor(rank / BLOCK);
+  });
+  const gather = gatherer(group, boxes, order);
+  let gathered: Gathered | null = null;
+  const found: Stand[] = [];
+  const near = (place: number): readonly Stand[] => {
+    const reach = (group[place] as Stand).requirement?.metres ?? null;
+    if (reach === null) return group;
+    const block = blockOf[place] as number;
+    if (gathered?.block !== block) gathered = gather(block);
+    return scan(gathered, boxes, place, reach, found);
+  };
+  return { order, near };
+}
+
+function boxesOf(group: readonly Stand[]): Boxes {
+  const boxes = new Float64Array(group.length * 4);
+  group.forEach(({ outline: { bounds } }, place) => {
+    boxes[place * 4] = bounds.minX;
+    boxes[place * 4 + 1] = bounds.minY;
+    boxes[place * 4 + 2] = bounds.maxX;
+    boxes[place * 4 + 3] = bounds.maxY;
+  });
+  return boxes;
+}
+
+/** Everything near one block, in the order of the group, with its bounds side by side. */
+interface Gathered {
+  readonly block: number;
+  readonly stands: readonly Stand[];
+  readonly boxes: Boxes;
+}
+
+function gatherer(group: readonly Stand[], boxes: Boxes, order: Uint32Array) {
+  const blocks = Math.ceil(order.length / BLOCK);
+  const membersOf = (block: number) => order.subarray(block * BLOCK, (block + 1) * BLOCK);
+  const tree = new Flatbush(blocks);
+  for (let block = 0; block < blocks; block += 1) {
+    const { minX, minY, maxX, maxY } = around(boxes, membersOf(block));
+    tree.add(minX, minY, maxX, maxY);
+  }
+  tree.finish();
+  // Used again for every block: making typed arrays costs more than filling them.
+  const places = new Uint32Array(order.length);
+  const near = new Float64Array(order.length * 4);
+  return (block: number): Gathered => {
+    const members = membersOf(block);
+    let reach = 0;
+    for (const place of members) {
+      reach = Math.max(reach, (group[place] as Stand).requirement?.metres ?? 0);
+    }
+    const { minX, minY, maxX, maxY } = growBounds(around(boxes, members), reach);
+    let count = 0;
+    for (const other of tree.search(minX, minY, maxX, maxY)) {
+      const end = Math.min((other + 1) * BLOCK, order.length);
+      for (let rank = other * BLOCK; rank < end; rank += 1) {
+        const place = order[rank] as number;
+        if (!boxTouches(boxes, place * 4, minX, minY, maxX, maxY)) continue;
+        places[count] = place;
+        count += 1;
+      }
+    }
+    places.subarray(0, count).sort();
+    const stands: Stand[] = [];
+    for (let index = 0; index < count; index += 1) {
+      const place = places[index] as number;
+      stands.push(group[place] as Stand);
+      for (let side = 0; side < 4; side += 1) {
+        near[index * 4 + side] = boxes[place * 4 + side] as number;
+      }
+    }
+    return { block, stands, boxes: near };
+  };
+}
+
+function scan(
+  { stands, boxes: others }: Gathered,
+  boxes: Boxes,
+  place: number,
+  reach: number,
+  near: Stand[],
+): readonly Stand[] {
+  const minX = (boxes[place * 4] as number) - reach;
+  const minY = (boxes[place * 4 + 1] as number) - reach;
+  const maxX = (boxes[place * 4 + 2] as number) + reach;
+  const maxY = (boxes[place * 4 + 3] as number) + reach;
+  near.length = 0;
+  for (let index = 0; index < stands.length; index += 1) {
+    if (boxTouches(others, index * 4, minX, minY, maxX, maxY)) near.push(stands[index] as Stand);
+  }
+  return near;
+}

@@ -1,0 +1,143 @@
+/**
+ * Seed parents on ground where something they can cross with grew in earlier years: what it shed
+ * may come up among them, and flower. No distance, cover or time keeps that apart.
+ */
+import type { CropBook } from "../crops/crop-book.ts";
+import type { Kind } from "../crops/crop.ts";
+import { boundsGap } from "../geometry/bounds.ts";
+import { gapBetween } from "../geometry/gap.ts";
+import { type Outline, outlineOf } from "../geometry/outline.ts";
+import { civilFromDay } from "../model/day.ts";
+import type { EarlierCrop, Plan } from "../model/plan.ts";
+import type { Check } from "./check.ts";
+import { type VolunteersFinding, findingId } from "./finding.ts";
+import { DISTANCE_TOLERANCE_M } from "./isolation.ts";
+import { type Stand, varietyKey } from "./stand.ts";
+
+/** An earlier crop with its kind and outline looked up. */
+export interface EarlierGround {
+  readonly crop: EarlierCrop;
+  readonly kind: Kind;
+  readonly outline: Outline;
+}
+
+export const volunteersCheck: Check = {
+  name: "volunteers",
+  title: "Volunteers of an earlier crop may come up",
+  run: ({ plan: { earlierCrops }, book, stands }) => {
+    if (earlierCrops.length === 0) return [];
+    return stands.flatMap((stand) => findingOf(stand, earlierCrops, book) ?? []);
+  },
+};
+
+const grounds = new WeakMap<
+  Plan["earlierCrops"],
+  { readonly book: CropBook; readonly list: readonly EarlierGround[] }
+>();
+
+/** The earlier crops of a plan resolved; the same list for the same crops. */
+export function earlierGrounds(
+  crops: Plan["earlierCrops"],
+  book: CropBook,
+): readonly EarlierGround[] {
+  const known = grounds.get(crops);
+  if (known?.book === book) return known.list;
+  const list = crops.flatMap((crop): readonly EarlierGround[] => {
+    const kind = book.kind(crop.kind);
+    return kind ? [{ crop, kind, outline: outlineOf(crop.outline) }] : [];
+  });
+  grounds.set(crops, { book, list });
+  return list;
+}
+
+/**
+ * Whole years from a crop to a season: the calendar year the season begins in, less the year of
+ * the crop. Negative for a crop that is still to come.
+ */
+export function yearsSince(crop: Pick<EarlierCrop, "year">, season: Plan["season"]): number {
+  return civilFromDay(season.first).year - crop.year;
+}
+
+/**
+ * Earlier crops that a seed parent must not lie on, wherever it lies now: of its crossing group
+ * and able to cross with it, no crop of its own variety, and no more years ago than its kind's
+ * land years - or any number of years where none are published.
+ */
+export function shunnedGrounds(
+  stand: Stand,
+  crops: Plan["earlierCrops"],
+  book: CropBook,
+): readonly EarlierGround[] {
+  if (!stand.isSeedParent) return [];
+  const years = stand.kind.landYears?.value ?? Infinity;
+  return earlierGrounds(crops, book).filter(({ crop, kind }) => {
+    if (kind.group !== stand.kind.group) return false;
+    const since = yearsSince(crop, stand.season);
+    if (since < 0 || since > years || years === 0) return false;
+    if (book.relation(stand.kind, kind).relation === "no") return false;
+    const key = varietyKey(kind, crop.varietyName);
+    return key === null || key !== stand.varietyKey || stand.keepApart;
+  });
+}
+
+/** Whether an outline touches ground, overlaps it or lies in it. */
+export function liesOn(outline: Outline, ground: Outline): boolean {
+  return (
+    boundsGap(outline.bounds, ground.bounds) <= DISTANCE_TOLERANCE_M &&
+    gapBetween(outline, ground).distanceM <= DISTANCE_TOLERANCE_M
+  );
+}
+
+interface Remembered {
+  readonly crops: Plan["earlierCrops"];
+  readonly finding: VolunteersFinding | null;
+}
+
+// A stand is made anew whenever anything in it changes: its answer is kept as long as it is.
+const remembered = new WeakMap<Stand, Remembered>();
+
+function findingOf(
+  stand: Stand,
+  crops: Plan["earlierCrops"],
+  book: CropBook,
+): VolunteersFinding | null {
+  const known = remembered.get(stand);
+  if (known?.crops === crops) return known.finding;
+  const finding = judged(stand, crops, book);
+  remembered.set(stand, { crops, finding });
+  return finding;
+}
+
+function judged(
+  stand: Stand,
+  crops: Plan["earlierCrops"],
+  book: CropBook,
+): VolunteersFinding | null {
+  const on = shunnedGrounds(stand, crops, book)
+    .filter(({ outline }) => liesOn(stand.outline, outline))
+    .map(({ crop: { id, kind, year, varietyName = null } }) => ({ id, kind, year, varietyName }))
+    .sort((a, b) => b.year - a.year || (a.id < b.id ? -1 : 1));
+  if (on.length === 0) return null;
+  const { landYears } = stand.kind;
+  return {
+    // The crops are what is required to be gone: accepted, it returns when another joins them.
+    id: findingId(
+      "volunteers",
+      [stand.id],
+      on.map(({ id, kind, year }) => `${id} ${kind} ${year}`).join(","),
+    ).slice(0, LONGEST_ID),
+    check: "volunteers",
+    severity: landYears ? "caution" : "unknown",
+    subjects: [stand.id],
+    measuredM: null,
+    requiredM: null,
+    where: null,
+    subject: stand.id,
+    crops: on,
+    landYears: landYears?.value ?? null,
+    source: landYears?.source ?? null,
+  };
+}
+
+/** As long as the id of an accepted finding may be in a plan file. */
+const LONGEST_ID = 400;

@@ -1,0 +1,188 @@
+/**
+ * Beds, plantings and surroundings as text for the system's clipboard, and back. The text is JSON
+ * with a mark of its own around a small plan that holds just what is copied, so that it is read
+ * with the same care as a plan file.
+ */
+import { type Bounds, boundsGap, joinBounds } from "../geometry/bounds.ts";
+import { outlineOf } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
+import { emptyPlan } from "../model/empty-plan.ts";
+import { parseJson } from "../model/parse-json.ts";
+import type { Layout, OwnKind, Plan, Planting, Shape, Variety } from "../model/plan.ts";
+import { problemText } from "../model/problem.ts";
+import { readPlanValue, writePlan } from "../model/read-plan.ts";
+import { type ObjectGroup, groupOf, groupSize, withCopies } from "./copies.ts";
+import { type Edit, nextId } from "./edit.ts";
+
+const CLIP_FORMAT = "wideberth-objects";
+const CLIP_VERSION = 1;
+/** Longest text taken from a clipboard, and most objects in it. */
+const CLIP_CHARACTERS = 8_000_000;
+const CLIP_OBJECTS = 5000;
+/** Ground from another plan further away than this is brought nearer, metres. */
+const NEAR_M = 20;
+/** Shift of a copy pasted onto its own original, metres. */
+const ASIDE_M = 1;
+
+/** What was copied, read and found sound. */
+export interface Clip {
+  /** The plan it was copied from. */
+  readonly planId: string;
+  readonly group: ObjectGroup;
+  readonly varieties: readonly Variety[];
+  readonly ownKinds: readonly OwnKind[];
+}
+
+export type ClipRead =
+  | { readonly ok: true; readonly clip: Clip }
+  | { readonly ok: false; readonly reason: string };
+
+/** Objects as text for the clipboard, with the varieties and own kinds they need; null for none. */
+export function clipText(plan: Plan, layout: Layout, ids: readonly string[]): string | null {
+  const group = groupOf(plan, layout, ids);
+  if (groupSize(group) === 0) return null;
+  const bedIds = new Set(group.beds.map(({ id }) => id));
+  const varietyIds = new Set(group.plantings.map(({ variety }) => variety));
+  const varieties = plan.varieties.filter(({ id }) => varietyIds.has(id));
+  const kinds = new Set([
+    ...varieties.map(({ kind }) => kind),
+    ...group.surroundings.map(({ kind }) => kind),
+  ]);
+  const plantings = group.plantings.map((planting): Planting => {
+    if (planting.bed === undefined || bedIds.has(planting.bed)) return planting;
+    const { bed: _left, ...rest } = planting;
+    return rest;
+  });
+  const small: Plan = {
+    ...emptyPlan(plan.id, 2000),
+    season: plan.season,
+    units: plan.units,
+    level: plan.level,
+    ownKinds: plan.ownKinds.filter(({ id }) => kinds.has(id)),
+    varieties,
+    surroundings: group.surroundings,
+    layouts: [{ id: "layout-1", name: layout.name, beds: group.beds, plantings }],
+  };
+  return `{"format":"${CLIP_FORMAT}","version":${CLIP_VERSION},"plan":${writePlan(small)}}`;
+}
+
+/**
+ * Reads text from a clipboard. Whatever is not from this program, too large, newer or not sound is
+ * refused with a reason in plain words.
+ */
+export function readClip(text: string, isKnownKind: (kind: string) => boolean): ClipRead {
+  const refused = (reason: string): ClipRead => ({ ok: false, reason });
+  if (text.trim() === "") return refused("There is no text on the clipboard.");
+  if (!text.includes(CLIP_FORMAT)) {
+    return refused("What is on the clipboard was not copied from a plan of this program.");
+  }
+  if (text.length > CLIP_CHARACTERS) return refused("That is too much to paste at once.");
+  const parsed = parseJson(text, "clipboard");
+  if (!parsed.ok) return refused("The copied text is not whole: copy the objects once more.");
+  const wrapper = parsed.value as Readonly<Record<string, unknown>> | null;
+  if (typeof wrapper !== "object" || wrapper?.["format"] !== CLIP_FORMAT) {
+    return refused("What is on the clipboard was not copied from a plan of this program.");
+  }
+  if (wrapper["version"] !== CLIP_VERSION) {
+    return refused("It was copied from a newer version of this program; nothing was pasted.");
+  }
+  const read = readPlanValue(wrapper["plan"], "clipboard", isKnownKind);
+  if (!read.ok) {
+    const [problem] = read.problems;
+    return refused(problem ? problemText(problem) : "The copied text is not sound.");
+  }
+  const [layout] = read.value.layouts;
+  const { id, varieties, ownKinds, surroundings } = read.value;
+  const group = { beds: layout?.beds ?? [], plantings: layout?.plantings ?? [], surroundings };
+  if (groupSize(group) === 0) return refused("Nothing was copied.");
+  if (groupSize(group) > CLIP_OBJECTS) return refused("That is too much to paste at once.");
+  return { ok: true, clip: { planId: id, group, varieties, ownKinds } };
+}
+
+/**
+ * Adds what was copied to a layout as one step, under new ids and codes of its own where they are
+ * taken. Varieties are matched by kind and name, else added; own kinds are added when unknown.
+ */
+export function pasteObjects(
+  layoutId: string,
+  clip: Clip,
+  shift: Point,
+  isKnownKind: (kind: string) => boolean,
+  title: string,
+): Edit {
+  return {
+    title,
+    apply: (plan) => {
+      const { next, idOf } = withVarieties(plan, clip, isKnownKind);
+      const plantings = clip.group.plantings.map((planting) => ({
+        ...planting,
+        variety: idOf.get(planting.variety) ?? planting.variety,
+      }));
+      return withCopies(next, layoutId, { ...clip.group, plantings }, [shift]);
+    },
+  };
+}
+
+function withVarieties(
+  plan: Plan,
+  clip: Clip,
+  isKnownKind: (kind: string) => boolean,
+): { readonly next: Plan; readonly idOf: ReadonlyMap<string, string> } {
+  const has = new Set(plan.ownKinds.map(({ id }) => id));
+  const kinds = clip.ownKinds.filter(({ id }) => !has.has(id) && !isKnownKind(id));
+  const idOf = new Map<string, string>();
+  const varieties = [...plan.varieties];
+  for (const variety of clip.varieties) {
+    const same = varieties.find(
+      ({ kind, name }) => kind === variety.kind && folded(name) === folded(variety.name),
+    );
+    if (same) {
+      idOf.set(variety.id, same.id);
+      continue;
+    }
+    const isTaken = varieties.some(({ id }) => id === variety.id);
+    const ids = varieties.map(({ id }) => id);
+    const id = isTaken ? nextId("variety-", ids) : variety.id;
+    idOf.set(variety.id, id);
+    varieties.push({ ...variety, id });
+  }
+  const ownKinds = kinds.length === 0 ? plan.ownKinds : [...plan.ownKinds, ...kinds];
+  const isSame = varieties.length === plan.varieties.length && kinds.length === 0;
+  return { next: isSame ? plan : { ...plan, ownKinds, varieties }, idOf };
+}
+
+function folded(name: string): string {
+  return name.trim().toLowerCase();
+}
+
+/**
+ * How far what is pasted is moved: nowhere, when it comes to the same ground of another layout; a
+ * step aside, when it would lie exactly on something; beside the beds, when it comes from a place
+ * of another plan that is far from them.
+ */
+export function pasteShift(plan: Plan, layout: Layout, clip: Clip): Point {
+  const shapes = [...clip.group.beds, ...clip.group.plantings, ...clip.group.surroundings];
+  const coming = boundsAround(shapes);
+  const present = boundsAround([...layout.beds, ...layout.plantings]);
+  if (clip.planId !== plan.id && coming && present && boundsGap(coming, present) > NEAR_M) {
+    return { x: present.maxX + ASIDE_M - coming.minX, y: present.minY - coming.minY };
+  }
+  const standing = [...layout.beds, ...layout.plantings, ...plan.surroundings];
+  const places = new Set(standing.map(({ outline }) => placeKey(outline, 0)));
+  let step = 0;
+  while (shapes.some(({ outline }) => places.has(placeKey(outline, step)))) step += 1;
+  return { x: step * ASIDE_M, y: step === 0 ? 0 : -step * ASIDE_M };
+}
+
+function boundsAround(items: readonly { readonly outline: Shape }[]): Bounds | null {
+  return joinBounds(items.map(({ outline }) => outlineOf(outline).bounds));
+}
+
+/** The bounds of a shape, a number of steps aside, to the millimetre. */
+function placeKey(shape: Shape, steps: number): string {
+  const { minX, minY, maxX, maxY } = outlineOf(shape).bounds;
+  const aside = steps * ASIDE_M;
+  return [minX + aside, minY - aside, maxX + aside, maxY - aside]
+    .map((metres) => Math.round(metres * 1000))
+    .join(" ");
+}

@@ -1,0 +1,198 @@
+/** Crops of earlier years on the ground of a plan: entered one by one, or taken from last year's plan. */
+import { localFrame } from "../geometry/local-frame.ts";
+import { shapeCentre, turnShape } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
+import { civilFromDay } from "../model/day.ts";
+import type {
+  AreaShape,
+  EarlierCrop,
+  Layout,
+  OwnKind,
+  Plan,
+  Planting,
+  PolygonShape,
+} from "../model/plan.ts";
+import { type Edit, mapItem, nextId } from "./edit.ts";
+
+/** What an earlier crop is, but for its id. */
+export type NewEarlierCrop = Omit<EarlierCrop, "id">;
+
+/** Adds crops under ids of their own, in one step. */
+export function addEarlierCrops(crops: readonly NewEarlierCrop[], title: string): Edit {
+  return {
+    title,
+    apply: (plan) => {
+      if (crops.length === 0) return plan;
+      const list = [...plan.earlierCrops];
+      for (const crop of crops) {
+        const id = nextId(
+          "e",
+          list.map((entry) => entry.id),
+        );
+        list.push({ ...crop, id });
+      }
+      return { ...plan, earlierCrops: list };
+    },
+  };
+}
+
+/** Puts a crop in the place of the one with its id. */
+export function changeEarlierCrop(crop: EarlierCrop): Edit {
+  return {
+    title: `Change the earlier crop of ${crop.year}`,
+    apply: (plan) => {
+      const earlierCrops = mapItem(plan.earlierCrops, crop.id, () => crop);
+      return earlierCrops === plan.earlierCrops ? plan : { ...plan, earlierCrops };
+    },
+  };
+}
+
+export function removeEarlierCrops(ids: readonly string[], title: string): Edit {
+  return {
+    title,
+    apply: (plan) => {
+      const earlierCrops = plan.earlierCrops.filter(({ id }) => !ids.includes(id));
+      return earlierCrops.length === plan.earlierCrops.length ? plan : { ...plan, earlierCrops };
+    },
+  };
+}
+
+/** What an earlier season's plan brings along. */
+export interface BroughtCrops {
+  /** The calendar year its season began in. */
+  readonly year: number;
+  readonly layoutName: string;
+  readonly crops: readonly NewEarlierCrop[];
+  /** Own kinds they are of that the plan has not, under ids that are free in it. */
+  readonly ownKinds: readonly OwnKind[];
+  /** Crops of its plan that this plan has already. */
+  readonly known: number;
+  /** Crops that lie too far off to be on this sheet. */
+  readonly away: number;
+  /** Whether both plans say where their sheets lie, so that ground is matched by position. */
+  readonly isPlaced: boolean;
+}
+
+/**
+ * The plantings of an earlier plan's chosen layout (else its first), and the crops it knew of
+ * itself, as earlier crops of a plan. Where both sites have a position, outlines are laid on the
+ * ground of the plan's sheet; else the two sheets are taken to be one.
+ */
+export function cropsOfPlan(earlier: Plan, plan: Plan): BroughtCrops {
+  const layout = chosenLayout(earlier);
+  const { year } = civilFromDay(earlier.season.first);
+  const place = placer(earlier, plan);
+  const kinds = kindsBrought(earlier, plan);
+  const varieties = new Map(earlier.varieties.map((variety) => [variety.id, variety]));
+  const grown = layout.plantings.flatMap((planting: Planting): readonly NewEarlierCrop[] => {
+    const variety = varieties.get(planting.variety);
+    if (!variety) return [];
+    const { name } = variety;
+    const outline = place(planting.outline);
+    const kind = kinds.idOf(variety.kind);
+    return [{ outline, kind, year, ...(name === "" ? {} : { varietyName: name }) }];
+  });
+  const before = earlier.earlierCrops.map((crop): NewEarlierCrop => ({
+    ...crop,
+    outline: place(crop.outline),
+    kind: kinds.idOf(crop.kind),
+  }));
+  const taken = new Set(plan.earlierCrops.map(signOf));
+  const all = [...grown, ...before];
+  const here = all.filter(({ outline }) => isOnSheet(outline));
+  const crops = here.filter((crop) => !taken.has(signOf(crop)));
+  const used = new Set(crops.map(({ kind }) => kind));
+  return {
+    year,
+    layoutName: layout.name,
+    crops,
+    ownKinds: kinds.missing.filter(({ id }) => used.has(id)),
+    known: here.length - crops.length,
+    away: all.length - here.length,
+    isPlaced: earlier.site.position !== undefined && plan.site.position !== undefined,
+  };
+}
+
+/** Takes them into the plan in one step. */
+export function takeOverCrops({ crops, ownKinds }: BroughtCrops, title: string): Edit {
+  const add = addEarlierCrops(crops, title);
+  return {
+    title,
+    apply: (plan) =>
+      add.apply(
+        ownKinds.length === 0 ? plan : { ...plan, ownKinds: [...plan.ownKinds, ...ownKinds] },
+      ),
+  };
+}
+
+function chosenLayout({ layouts, chosenLayout: id }: Plan): Layout {
+  return layouts.find((layout) => layout.id === id) ?? (layouts[0] as Layout);
+}
+
+/** Farther from the sheet's origin, metres, no ground of the plan lies: another place altogether. */
+const FARTHEST_M = 20_000;
+
+function isOnSheet(outline: AreaShape): boolean {
+  const { x, y } = shapeCentre(outline);
+  return Math.abs(x) <= FARTHEST_M && Math.abs(y) <= FARTHEST_M;
+}
+
+/** The same for crops that are the same crop: outlines to the millimetre. */
+function signOf({ outline, kind, year, varietyName = "" }: NewEarlierCrop): string {
+  const round = (_: string, value: unknown) =>
+    typeof value === "number" ? Math.round(value * 1000) / 1000 : value;
+  return JSON.stringify([kind, year, varietyName, outline], round);
+}
+
+/** Own kinds of the earlier plan: the plan's own of the same name, or new ones under free ids. */
+function kindsBrought(earlier: Plan, plan: Plan) {
+  const ids = new Map<string, string>();
+  const missing: OwnKind[] = [];
+  for (const own of earlier.ownKinds) {
+    const same = plan.ownKinds.find(({ name, group }) => name === own.name && group === own.group);
+    const isTaken = plan.ownKinds.some(({ id }) => id === own.id);
+    const id = same?.id ?? (isTaken ? freeKindId(plan, missing) : own.id);
+    ids.set(own.id, id);
+    if (!same) missing.push({ ...own, id });
+  }
+  return { idOf: (id: string) => ids.get(id) ?? id, missing };
+}
+
+function freeKindId(plan: Plan, missing: readonly OwnKind[]): string {
+  return nextId(
+    "own-kind-",
+    [...plan.ownKinds, ...missing].map(({ id }) => id),
+  );
+}
+
+/** From the earlier sheet to the plan's, over the ground where both say where they lie. */
+function placer(earlier: Plan, plan: Plan): (outline: AreaShape) => AreaShape {
+  const [from, to] = [earlier.site, plan.site];
+  if (!from.position || !to.position) return (outline) => outline;
+  const isSame =
+    from.position.longitude === to.position.longitude &&
+    from.position.latitude === to.position.latitude &&
+    from.upBearingDeg === to.upBearingDeg;
+  if (isSame) return (outline) => outline;
+  const [old, now] = [
+    localFrame(from.position, from.upBearingDeg),
+    localFrame(to.position, to.upBearingDeg),
+  ];
+  const move = (point: Point): Point => now.toSheet(old.toLonLat(point));
+  return (outline) => {
+    if (outline.shape === "rectangle") {
+      const turned = turnShape(outline, outline, from.upBearingDeg - to.upBearingDeg);
+      return { ...turned, ...move(outline) };
+    }
+    const moved = (ring: PolygonShape["corners"]) =>
+      ring.map(([x, y]): [number, number] => {
+        const corner = move({ x, y });
+        return [corner.x, corner.y];
+      });
+    return {
+      ...outline,
+      corners: moved(outline.corners),
+      ...(outline.holes ? { holes: outline.holes.map(moved) } : {}),
+    };
+  };
+}

@@ -1,0 +1,42 @@
+/** What a new planting starts from: the plants still wanted, and how its kind was last started. */
+import type { Kind } from "../crops/crop.ts";
+import type { Bed, Layout, Plan, Planting, Variety } from "../model/plan.ts";
+import { nextPlantingCode } from "./codes.ts";
+import { drawnIds, nextId } from "./edit.ts";
+import { latestStart } from "./latest-start.ts";
+import type { Placed } from "./place-planting.ts";
+
+/** Plants to place when the variety does not say how many are wanted. Ours. */
+const UNASKED_PLANTS = 10;
+
+/** Plants of a variety still to place in a layout; at least one. */
+export function plantsWanted(layout: Layout, variety: Variety): number {
+  if (variety.wantedPlants === undefined) return UNASKED_PLANTS;
+  const placed = layout.plantings
+    .filter((planting) => planting.variety === variety.id)
+    .reduce((sum, planting) => sum + (planting.plants ?? 0), 0);
+  return Math.max(1, variety.wantedPlants - placed);
+}
+
+/** A planting for seed in a bed, with an id and code of its own, started as its kind last was. */
+export function newPlanting(
+  plan: Plan,
+  layout: Layout,
+  bed: Bed,
+  variety: Variety,
+  kind: Kind,
+  placed: Pick<Placed, "plants" | "rows"> & { readonly outline: Planting["outline"] },
+): Planting {
+  const start = latestStart(plan, layout, kind.id);
+  return {
+    id: nextId("p", drawnIds(plan, layout)),
+    code: nextPlantingCode(layout, bed),
+    variety: variety.id,
+    bed: bed.id,
+    ...placed,
+    purpose: "seed",
+    flowering: "yes",
+    cover: "none",
+    ...(start ? { start } : {}),
+  };
+}

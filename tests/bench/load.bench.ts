@@ -1,0 +1,139 @@
+/** What the first load weighs, and how long it takes on a slow machine against a bare React page. */
+import {
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import type { Browser } from "playwright-core";
+import { build, preview } from "vite";
+import { afterAll, beforeAll, test } from "vitest";
+import { repository } from "../../.config/repository.mjs";
+import { launchBrowser, siteUrl } from "../browser/browser.ts";
+import { reportRow } from "./report.ts";
+
+const SECTION = "Load";
+/** So many times slower than this machine. */
+const SLOWER = 4;
+const RUNS = 5;
+const FIRST_LOAD_KIB = 320;
+
+let browser: Browser;
+let folder: string;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  folder = mkdtempSync(join(tmpdir(), "wideberth-bare-"));
+  symlinkSync(join(repository, "node_modules"), join(folder, "node_modules"));
+  writeFileSync(
+    join(folder, "index.html"),
+    '<!doctype html><div id="root"></div><script type="module" src="./main.js"></script>',
+  );
+  writeFileSync(
+    join(folder, "main.js"),
+    'import { createElement } from "react"; import { createRoot } from "react-dom/client";' +
+      'createRoot(document.getElementById("root")).render(createElement("p", { className: "there" }, "Here"));',
+  );
+});
+
+afterAll(async () => {
+  await browser.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+test("weight of the first load", async () => {
+  const page = await browser.newPage();
+  const scripts = new Map<string, Promise<Buffer>>();
+  page.on("response", (response) => {
+    if (response.request().resourceType() === "script") {
+      scripts.set(new URL(response.url()).pathname, response.body());
+    }
+  });
+  await page.goto(siteUrl());
+  await page.locator(".finding").first().waitFor();
+  let kib = 0;
+  for (const body of scripts.values()) kib += gzipSync(await body, { level: 9 }).length / 1024;
+  reportRow({
+    section: SECTION,
+    what: "script before the sheet is usable",
+    size: `${scripts.size} files`,
+    value: kib,
+    unit: "KiB gzip",
+    budget: `at most ${FIRST_LOAD_KIB} KiB`,
+    isMet: kib <= FIRST_LOAD_KIB,
+  });
+  await page.close();
+});
+
+test("time to a usable sheet on a slow machine", async () => {
+  await build({
+    configFile: false,
+    root: folder,
+    base: "./",
+    logLevel: "silent",
+    define: { "process.env.NODE_ENV": '"production"' },
+    build: { outDir: join(folder, "built") },
+  });
+  const bareKib = readdirSync(join(folder, "built/assets")).reduce(
+    (sum, name) => sum + gzipSync(readFileSync(join(folder, "built/assets", name))).length / 1024,
+    0,
+  );
+  const server = await preview({
+    configFile: false,
+    root: folder,
+    logLevel: "silent",
+    build: { outDir: join(folder, "built") },
+    preview: { host: "127.0.0.1", port: 0 },
+  });
+  try {
+    const address = server.httpServer.address();
+    if (address === null || typeof address === "string") throw new Error("Nothing is served.");
+    const bareMs = await medianLoadMs(`http://127.0.0.1:${address.port}/`, ".there");
+    const ourMs = await medianLoadMs(siteUrl(), ".finding");
+    reportRow({
+      section: SECTION,
+      what: `time to a drawn sheet with findings, processor ${SLOWER} times slower, against a bare React page of ${bareKib.toFixed(0)} KiB`,
+      size: "the sample plan",
+      value: ourMs / bareMs,
+      unit: "x",
+    });
+    reportRow({
+      section: SECTION,
+      what: `time to a drawn sheet with findings, processor ${SLOWER} times slower`,
+      size: "the sample plan",
+      value: ourMs,
+      unit: "ms",
+    });
+  } finally {
+    await server.close();
+  }
+});
+
+/** Milliseconds until something stands on a page that was never visited before; the median of some visits. */
+async function medianLoadMs(url: string, selector: string): Promise<number> {
+  const times: number[] = [];
+  for (let run = 0; run < RUNS; run += 1) {
+    const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+    const page = await context.newPage();
+    const session = await context.newCDPSession(page);
+    await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
+    await page.goto(url, { waitUntil: "commit" });
+    times.push(
+      await page.evaluate(async (wanted) => {
+        while (!document.querySelector(wanted)) {
+          await new Promise((resolve) => {
+            requestAnimationFrame(resolve);
+          });
+        }
+        return performance.now();
+      }, selector),
+    );
+    await context.close();
+  }
+  return times.sort((a, b) => a - b)[Math.floor(RUNS / 2)] ?? 0;
+}

@@ -1,0 +1,89 @@
+/**
+ * `wideberth check` of a district register, streamed: time for each planting, how it grows, and
+ * the most memory the program ever held.
+ */
+import { spawnSync } from "node:child_process";
+import { closeSync, openSync, writeSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { type BuiltProgram, buildProgram } from "../cli/built-program.ts";
+import { registerFeatures } from "./register.ts";
+import { reportRow } from "./report.ts";
+import { growthExponent } from "./timing.ts";
+
+const section = "District register";
+const MEMORY_BUDGET_MB = 2048;
+const times: (readonly [number, number])[] = [];
+let program: BuiltProgram;
+
+beforeAll(() => {
+  program = buildProgram();
+}, 60_000);
+
+afterAll(() => program.remove());
+
+/** A register of so many features, one a line; the features are never all in memory. */
+function writeRegister(count: number): string {
+  const path = join(program.folder, `register-${count}.ndjson`);
+  const file = openSync(path, "w");
+  let lines: string[] = [];
+  const flush = () => {
+    writeSync(file, lines.join(""));
+    lines = [];
+  };
+  for (const feature of registerFeatures(count)) {
+    lines.push(`${JSON.stringify(feature)}\n`);
+    if (lines.length === 5000) flush();
+  }
+  flush();
+  closeSync(file);
+  return path;
+}
+
+/** Says at the end how much memory was held at most, in KiB. */
+const WATCH =
+  'process.on("exit", () => process.stderr.write(`maxRSS ${process.resourceUsage().maxRSS}`))';
+
+test.each([10_000, 100_000, 1_000_000])(
+  "%d plantings",
+  (count) => {
+    const path = writeRegister(count);
+    const from = performance.now();
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      [
+        "--import",
+        `data:text/javascript,${encodeURIComponent(WATCH)}`,
+        join(program.folder, "built/wideberth.mjs"),
+        "check",
+        "--json",
+        path,
+      ],
+      { stdio: ["ignore", "ignore", "pipe"], encoding: "utf8" },
+    );
+    const ms = performance.now() - from;
+    const megabytes = Number(/maxRSS (\d+)/.exec(stderr)?.[1]) / 1024;
+    times.push([count, ms]);
+    const row = { section, size: `${count.toLocaleString("en")} plantings` };
+    const perPlanting = (ms * 1000) / count;
+    reportRow({ ...row, what: "check, time for each planting", value: perPlanting, unit: "µs" });
+    reportRow({
+      ...row,
+      what: "check, most memory held",
+      value: megabytes,
+      unit: "MB",
+      budget: `under ${MEMORY_BUDGET_MB} MB`,
+      isMet: megabytes < MEMORY_BUDGET_MB,
+    });
+    expect(status).toBe(1);
+    expect(megabytes).toBeGreaterThan(0);
+  },
+  600_000,
+);
+
+test("time grows as the register does", () => {
+  const value = growthExponent(times);
+  const size = "10,000 to 1,000,000 plantings";
+  reportRow({ section, what: "growth exponent of a check", size, value, unit: "" });
+  expect(value).not.toBeNaN();
+});

@@ -1,0 +1,152 @@
+/** What is drawn anew while a planting is dragged or the sheet is panned: counts, never time. */
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { writePlan } from "../../src/core/model/read-plan.ts";
+import { fieldPlan } from "../bench/field.ts";
+import { launchBrowser, siteUrl } from "./browser.ts";
+import { dropFile } from "./drop-file.ts";
+import { pagePlace } from "./sheet.ts";
+
+interface Counts {
+  readonly frames: number;
+  /** Most often that one layer was drawn within one frame. */
+  readonly mostInAFrame: number;
+  /** Drawings of each layer, the lowest first. */
+  readonly layers: readonly number[];
+  /** Changes of what the seed list and the findings' cards show. */
+  readonly seedChanges: number;
+  readonly looks: number;
+  readonly ms: number;
+}
+
+const SIZE = 300;
+const TITLE = `Field of ${SIZE}`;
+
+describe("redrawing", () => {
+  let browser: Browser;
+  let page: Page;
+  const plan = { ...fieldPlan(SIZE, 8), title: TITLE };
+
+  beforeAll(async () => {
+    browser = await launchBrowser();
+    page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    await page.goto(siteUrl());
+    await page.locator(".finding").first().waitFor();
+    await dropFile(page, "field.json", writePlan(plan));
+    await page.waitForFunction(
+      (title) =>
+        document.querySelector<HTMLInputElement>('input[aria-label="Plan title"]')?.value === title,
+      TITLE,
+    );
+  });
+
+  afterAll(async () => {
+    await browser.close();
+  });
+
+  test("a drag draws no layer twice in a frame, and what rests only when it is taken and put down", async () => {
+    const outline = plan.layouts[0]?.plantings[SIZE / 2]?.outline;
+    if (outline?.shape !== "rectangle") throw new Error("The field has other outlines.");
+    const turn = (outline.turnDeg * Math.PI) / 180;
+    const at = await pagePlace(page, {
+      x: outline.x + 0.5 * Math.cos(turn) + 1.5 * Math.sin(turn),
+      y: outline.y - 0.5 * Math.sin(turn) + 1.5 * Math.cos(turn),
+    });
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.down();
+    // Taken up: the selection and its panels are drawn before the counting.
+    await page.mouse.move(at.x + 10, at.y);
+    await page.waitForTimeout(500);
+    await startCounting(page);
+    for (let step = 0; step < 40; step += 1)
+      await page.mouse.move(at.x + 10 + step * 2, at.y + step);
+    const counts = await endCounting(page);
+    await page.keyboard.press("Escape");
+    await page.mouse.up();
+    const [resting = -1, ...above] = counts.layers;
+    expect(counts.mostInAFrame).toBe(1);
+    expect(resting).toBe(0);
+    expect(Math.max(...above)).toBeGreaterThan(3);
+    expect(Math.max(...above)).toBeLessThanOrEqual(counts.frames + 1);
+    // The seed list shows nothing that a move changes.
+    expect(counts.seedChanges).toBe(0);
+    expect(counts.looks).toBeLessThanOrEqual(counts.ms / 120 + 1);
+  });
+
+  test("panning with the space bar draws each layer at most once a frame", async () => {
+    const box = await page.locator(".sheet[data-view]").boundingBox();
+    if (!box) throw new Error("The sheet is not drawn.");
+    await page.mouse.move(box.x + 300, box.y + 200);
+    await page.keyboard.down("Space");
+    await page.mouse.down();
+    await startCounting(page);
+    for (let step = 0; step < 40; step += 1) await page.mouse.move(box.x + 300 + step, box.y + 200);
+    const counts = await endCounting(page);
+    await page.mouse.up();
+    await page.keyboard.up("Space");
+    expect(counts.mostInAFrame).toBe(1);
+    expect(Math.max(...counts.layers)).toBeGreaterThan(3);
+  });
+});
+
+/** Counts how often each layer is cleared to be drawn: once for each drawing. */
+async function startCounting(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const layers = [...document.querySelectorAll<HTMLCanvasElement>(".sheet canvas")];
+    const drawn = layers.map(() => 0);
+    const inFrame = layers.map(() => 0);
+    const from = performance.now();
+    let [frames, mostInAFrame, seedChanges, looks] = [0, 0, 0, 0];
+    let isCounting = true;
+    const frame = () => {
+      frames += 1;
+      inFrame.fill(0);
+      if (isCounting) requestAnimationFrame(frame);
+    };
+    requestAnimationFrame(frame);
+    const stops = layers.map((canvas, index) => {
+      const context = canvas.getContext("2d");
+      if (!context) throw new Error("A layer cannot be drawn on.");
+      context.clearRect = (...area) => {
+        CanvasRenderingContext2D.prototype.clearRect.apply(context, area);
+        drawn[index] = (drawn[index] ?? 0) + 1;
+        inFrame[index] = (inFrame[index] ?? 0) + 1;
+        mostInAFrame = Math.max(mostInAFrame, inFrame[index] ?? 0);
+      };
+      return () => Reflect.deleteProperty(context, "clearRect");
+    });
+    const watch = (selector: string, count: () => void) => {
+      const observer = new MutationObserver(count);
+      const element = document.querySelector(selector);
+      if (!element) throw new Error(`There is no ${selector}.`);
+      observer.observe(element, { childList: true, subtree: true, characterData: true });
+      stops.push(() => {
+        observer.disconnect();
+        return true;
+      });
+    };
+    watch(".seed-list", () => {
+      seedChanges += 1;
+    });
+    watch(".finding-list", () => {
+      looks += 1;
+    });
+    Reflect.set(window, "endCounting", () => {
+      isCounting = false;
+      for (const stop of stops) stop();
+      const ms = performance.now() - from;
+      return { frames, mostInAFrame, layers: drawn, seedChanges, looks, ms };
+    });
+  });
+}
+
+function endCounting(page: Page): Promise<Counts> {
+  return page.evaluate(async () => {
+    await new Promise((resolve) => {
+      requestAnimationFrame(resolve);
+    });
+    const end: unknown = Reflect.get(window, "endCounting");
+    if (typeof end !== "function") throw new Error("Nothing was counted.");
+    return end() as Counts;
+  });
+}

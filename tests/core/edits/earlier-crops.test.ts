@@ -1,0 +1,152 @@
+/** Earlier crops entered, changed, removed, and taken over from last season's plan. */
+import geodesic from "geographiclib-geodesic";
+import { describe, expect, test } from "vitest";
+import {
+  addEarlierCrops,
+  changeEarlierCrop,
+  cropsOfPlan,
+  removeEarlierCrops,
+  takeOverCrops,
+} from "../../../src/core/edits/earlier-crops.ts";
+import { cropBook } from "../../../src/core/crops/crop-book.ts";
+import { localFrame } from "../../../src/core/geometry/local-frame.ts";
+import { shapeCentre, shapeCorners } from "../../../src/core/geometry/outline.ts";
+import { emptyPlan } from "../../../src/core/model/empty-plan.ts";
+import { readPlan, writePlan } from "../../../src/core/model/read-plan.ts";
+import type { OwnKind, Plan, Planting } from "../../../src/core/model/plan.ts";
+
+const outline = { shape: "rectangle", x: 3, y: 4, widthM: 1, lengthM: 2, turnDeg: 0 } as const;
+const tomato = { outline, kind: "tomato", year: 2026 };
+
+function planted(year: number, more: Partial<Plan> = {}): Plan {
+  const plan = emptyPlan(`plan-${year}`, year);
+  const planting = (id: string, variety: string): Planting => ({
+    id,
+    code: id.toUpperCase(),
+    variety,
+    outline,
+    purpose: "seed",
+    flowering: "yes",
+    cover: "none",
+  });
+  return {
+    ...plan,
+    varieties: [
+      { id: "v1", name: "Amber Lantern", kind: "tomato" },
+      { id: "v2", name: "", kind: "beet" },
+    ],
+    layouts: [
+      { id: "layout-1", name: "First", beds: [], plantings: [planting("p1", "v1")] },
+      {
+        id: "layout-2",
+        name: "Grown",
+        beds: [],
+        plantings: [planting("p1", "v1"), planting("p2", "v2")],
+      },
+    ],
+    chosenLayout: "layout-2",
+    ...more,
+  };
+}
+
+describe("earlier crops", () => {
+  test("are added under ids of their own, changed and removed, each in one step", () => {
+    const empty = emptyPlan("trial", 2027);
+    const two = addEarlierCrops([tomato, { ...tomato, year: 2025 }], "Add").apply(empty);
+    expect(two.earlierCrops.map(({ id, year }) => [id, year])).toEqual([
+      ["e1", 2026],
+      ["e2", 2025],
+    ]);
+    const changed = changeEarlierCrop({ ...tomato, id: "e2", year: 2024 }).apply(two);
+    expect(changed.earlierCrops.map(({ year }) => year)).toEqual([2026, 2024]);
+    expect(changed.earlierCrops[0]).toBe(two.earlierCrops[0]);
+    const one = removeEarlierCrops(["e1"], "Remove").apply(changed);
+    expect(one.earlierCrops.map(({ id }) => id)).toEqual(["e2"]);
+    expect(removeEarlierCrops(["e1"], "Remove").apply(one)).toBe(one);
+  });
+
+  test("come from the chosen layout of an earlier plan, with the year its season began", () => {
+    const brought = cropsOfPlan(planted(2026), planted(2027));
+    expect(brought).toMatchObject({ year: 2026, layoutName: "Grown", known: 0, isPlaced: false });
+    expect(brought.crops).toEqual([
+      { outline, kind: "tomato", year: 2026, varietyName: "Amber Lantern" },
+      { outline, kind: "beet", year: 2026 },
+    ]);
+    const next = takeOverCrops(brought, "Take").apply(planted(2027));
+    expect(next.earlierCrops).toHaveLength(2);
+    expect(
+      readPlan(writePlan(next), "next.json", (id) => cropBook().kind(id) !== undefined).ok,
+    ).toBe(true);
+  });
+
+  test("that the earlier plan knew of come along, and none comes twice", () => {
+    const old = { ...tomato, id: "x", year: 2025, note: "By the gate" };
+    const before = planted(2026, { earlierCrops: [old] });
+    const once = takeOverCrops(cropsOfPlan(before, planted(2027)), "").apply(planted(2027));
+    expect(once.earlierCrops.map(({ year }) => year)).toEqual([2026, 2026, 2025]);
+    expect(once.earlierCrops.at(-1)).toMatchObject({ note: "By the gate" });
+    expect(cropsOfPlan(before, once)).toMatchObject({ crops: [], known: 3 });
+  });
+
+  test("bring own kinds along under ids that are free", () => {
+    const own = (name: string): OwnKind => ({
+      id: "own-kind-1",
+      name,
+      group: name,
+      lifeCycle: "annual",
+      carrier: "insects",
+      breeding: "outcrossing",
+      isolationM: {},
+    });
+    const varieties = [{ id: "v1", name: "Pale", kind: "own-kind-1" }];
+    const before = planted(2026, { ownKinds: [own("moonfruit")], varieties });
+    const there = (name: string) => planted(2027, { ownKinds: [own(name)] });
+    const other = takeOverCrops(cropsOfPlan(before, there("dewberry")), "").apply(
+      there("dewberry"),
+    );
+    expect(other.ownKinds.map(({ id, name }) => [id, name])).toEqual([
+      ["own-kind-1", "dewberry"],
+      ["own-kind-2", "moonfruit"],
+    ]);
+    expect(other.earlierCrops.map(({ kind }) => kind)).toEqual(["own-kind-2"]);
+    const same = takeOverCrops(cropsOfPlan(before, there("moonfruit")), "").apply(
+      there("moonfruit"),
+    );
+    expect(same.ownKinds).toHaveLength(1);
+    expect(same.earlierCrops.map(({ kind }) => kind)).toEqual(["own-kind-1"]);
+  });
+
+  test("lie on the same ground when the two sheets lie differently on it", () => {
+    const position = { longitude: 9.4, latitude: 47.2 };
+    // 40 m to the north-east, by Karney's geodesics.
+    const shifted = geodesic.Geodesic.WGS84.Direct(position.latitude, position.longitude, 45, 40);
+    const site = (at: { longitude: number; latitude: number }, upBearingDeg: number) => ({
+      site: { name: "Garden", position: at, upBearingDeg },
+    });
+    const before = planted(2026, site(position, 20));
+    const at = { longitude: shifted.lon2 ?? 0, latitude: shifted.lat2 ?? 0 };
+    const brought = cropsOfPlan(before, planted(2027, site(at, -75)));
+    expect(brought.isPlaced).toBe(true);
+    const [moved] = brought.crops;
+    if (!moved) throw new Error("nothing brought");
+    const there = (plan: Plan, shape: typeof moved.outline) => {
+      const { position: origin, upBearingDeg } = plan.site;
+      if (!origin) throw new Error("no position");
+      return [shapeCentre(shape), ...shapeCorners(shape)].map((point) =>
+        localFrame(origin, upBearingDeg).toLonLat(point),
+      );
+    };
+    const [old, now] = [there(before, outline), there(planted(2027, site(at, -75)), moved.outline)];
+    old.forEach((place, index) => {
+      const away = geodesic.Geodesic.WGS84.Inverse(
+        place.latitude,
+        place.longitude,
+        now[index]?.latitude ?? 0,
+        now[index]?.longitude ?? 0,
+      );
+      expect(away.s12).toBeLessThan(0.001);
+    });
+    const far = planted(2027, site({ longitude: 12, latitude: 47 }, 0));
+    expect(cropsOfPlan(before, far)).toMatchObject({ crops: [], away: 2 });
+  });
+});
