@@ -15,15 +15,18 @@ import { PictureRegion } from "../panel/PictureRegion.tsx";
 import { RegionBoundary } from "../panel/RegionBoundary.tsx";
 import { SeedList } from "../panel/SeedList.tsx";
 import { HiddenLine } from "../panel/ShowMenu.tsx";
-import { Tables } from "../panel/Tables.tsx";
+import { SkipLinks } from "../panel/SkipLinks.tsx";
 import { ToolBar } from "../panel/ToolBar.tsx";
 import { ViewBar } from "../panel/ViewBar.tsx";
 import { ViewTabs } from "../panel/ViewTabs.tsx";
 import { useShownPlan } from "../panel/use-shown-plan.ts";
-import { useViewState, viewNow } from "../panel/view-state.ts";
+import { useViewState } from "../panel/view-state.ts";
 import { samples } from "./samples.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
 
+const Tables = lazy(async () => ({
+  default: (await import("../panel/Tables.tsx")).Tables,
+}));
 const CompareView = lazy(async () => ({
   default: (await import("./CompareView.tsx")).CompareView,
 }));
@@ -68,7 +71,9 @@ export function App() {
           </div>
           {view === "tables" && (
             <RegionBoundary name="The tables">
-              <Tables />
+              <Suspense fallback={<p role="status">Loading the tables ...</p>}>
+                <Tables />
+              </Suspense>
             </RegionBoundary>
           )}
           {view === "compare" && (
@@ -102,18 +107,5 @@ export function App() {
       <Dialogs />
       <Announcer />
     </div>
-  );
-}
-
-function SkipLinks() {
-  const toTables = () => viewNow().showView("tables");
-  return (
-    <nav className="skip-links" aria-label="Skip">
-      <a href="#main">To the sheet</a>
-      <a href="#main" onClick={toTables}>
-        To the tables
-      </a>
-      <a href="#findings-heading">To the findings</a>
-    </nav>
   );
 }

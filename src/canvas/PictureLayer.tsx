@@ -18,7 +18,7 @@ export function PictureLayer({ colours }: { readonly colours: Colours }) {
     [picture, dots],
   );
   return picture && dots && picture.isHidden !== true && !isLeftOut ? (
-    <SheetShape colours={colours} draw={draw} isLowest />
+    <SheetShape colours={colours} draw={draw} />
   ) : null;
 }
 

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "react";
+import { Stage } from "react-konva/lib/ReactKonvaCore.js";
 import type { CheckResult } from "../core/checks/run-checks.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
 import { boundsOfIds, contentBounds } from "./content-bounds.ts";
@@ -8,7 +9,6 @@ import { LiveLayer } from "./LiveLayer.tsx";
 import { OverlayLayer } from "./OverlayLayer.tsx";
 import { PictureLayer } from "./PictureLayer.tsx";
 import { listenToPointers } from "./pointer-input.ts";
-import { SheetStage } from "./SheetStage.tsx";
 import { SheetSwitches } from "./SheetSwitches.tsx";
 import { StaticLayer } from "./StaticLayer.tsx";
 import { useColours } from "./sheet-colours.ts";
@@ -57,12 +57,12 @@ export function Sheet() {
         data-view={JSON.stringify(view)}
         style={{ ...STYLE, background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
       >
-        <SheetStage>
+        <Stage width={widthPx} height={heightPx} style={{ pointerEvents: "none" }}>
           <PictureLayer colours={colours} />
           <StaticLayer colours={colours} />
           <LiveLayer colours={colours} />
           <OverlayLayer colours={colours} />
-        </SheetStage>
+        </Stage>
       </div>
       <DraftBar />
       <SheetSwitches />

@@ -74,11 +74,12 @@ interface Resting {
 
 function drawResting(brush: Brush, resting: Resting): void {
   const { plan, layout, book, day, live, opened, hidden } = resting;
-  const items = sheetItems(plan, layout, book)
+  const all = sheetItems(plan, layout, book);
+  const items = all
     .within(visibleBounds(brush.view, brush, REACH_PX))
     .filter((item) => !live.has(item.id));
   drawItems(brush, items, day, hidden, () => {
-    if (!hidden.has("earlier crops")) drawEarlierCrops(brush, plan, book);
+    if (!hidden.has("earlier crops")) drawEarlierCrops(brush, plan, book, all);
   });
   if (hidden.has("conflict lines")) return;
   const { result } = usePlanStore.getState();

@@ -4,7 +4,7 @@ import type { Point } from "../core/geometry/point.ts";
 import type { RectangleShape } from "../core/model/plan.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
 import { sheetItems } from "./sheet-items.ts";
-import type { Guide } from "./sketch-store.ts";
+import type { Guide } from "./guide.ts";
 import { type Frame, intoFrame, outOfFrame, snapCorner, snapStep } from "./snap.ts";
 import { SNAP_PX, snapTargets } from "./snap-targets.ts";
 import { useView } from "./view-store.ts";

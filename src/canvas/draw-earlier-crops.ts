@@ -1,11 +1,12 @@
 /** What grew here in earlier years: a dotted line on the ground, with year and kind where it is free. */
 import type { CropBook } from "../core/crops/crop-book.ts";
+import { outlineContains } from "../core/geometry/outline.ts";
 import type { EarlierCrop, Plan } from "../core/model/plan.ts";
 import { type Brush, stroke, traceOutline } from "./brush.ts";
 import { drawWords, wordsWidth } from "./draw-words.ts";
-import { labelPlace } from "./label-place.ts";
-import { outlineFor } from "./sheet-items.ts";
-import { visibleBounds } from "./viewport.ts";
+import { type LabelPlace, labelPlace } from "./label-place.ts";
+import { type SheetItems, outlineFor } from "./sheet-items.ts";
+import { toSheet, visibleBounds } from "./viewport.ts";
 
 const WORDS_PX = 14;
 /** Years named on one piece of ground; the dialog lists the rest. */
@@ -30,8 +31,34 @@ function byGround(crops: Crops): readonly Crops[] {
   return made;
 }
 
+/** Whether a planting lies over words: half a year is worse than none. */
+function isCovered(
+  { view }: Brush,
+  items: SheetItems,
+  { at, angle }: LabelPlace,
+  widthPx: number,
+): boolean {
+  const half = widthPx / 2;
+  return [-1, -0.5, 0, 0.5, 1].some((share) => {
+    const x = at.x + Math.cos(angle) * half * share;
+    const y = at.y + Math.sin(angle) * half * share;
+    const place = toSheet(view, { x, y });
+    const box = { minX: place.x, minY: place.y, maxX: place.x, maxY: place.y };
+    return items
+      .within(box)
+      .some(
+        ({ what, outline }) => what === "planting" && outlineContains(outline, place.x, place.y),
+      );
+  });
+}
+
 /** Under the plantings: their codes and hatches matter more. */
-export function drawEarlierCrops(brush: Brush, { earlierCrops }: Plan, book: CropBook): void {
+export function drawEarlierCrops(
+  brush: Brush,
+  { earlierCrops }: Plan,
+  book: CropBook,
+  items: SheetItems,
+): void {
   if (earlierCrops.length === 0) return;
   const seen = visibleBounds(brush.view, brush, 0);
   const { inkSoft } = brush.colours;
@@ -50,7 +77,7 @@ export function drawEarlierCrops(brush: Brush, { earlierCrops }: Plan, book: Cro
     for (const text of [named.join(", "), short]) {
       const size = { widthPx: wordsWidth(brush, "note", text) + 8, heightPx: WORDS_PX };
       const place = labelPlace(latest.outline, outline, brush.view, size);
-      if (!place) continue;
+      if (!place || isCovered(brush, items, place, size.widthPx)) continue;
       drawWords(brush, place.at, { text, face: "note", colour: inkSoft }, place.angle);
       break;
     }

@@ -13,8 +13,8 @@ import type { SheetItem } from "./sheet-items.ts";
 const NOTHING: ReadonlySet<HideableKind> = new Set();
 
 /**
- * Grounds first, what else is drawn on the ground, labels of surroundings between beds and plantings, codes
- * over everything.
+ * Grounds first, then what else is drawn on them, labels of surroundings between beds and
+ * plantings, codes over everything.
  */
 export function drawItems(
   brush: Brush,

@@ -7,7 +7,8 @@ import { drawReadout } from "./draw-furniture.ts";
 import { BOX, boxWidth, drawBox, drawWords } from "./draw-words.ts";
 import { type Crossing, outlineCrossings } from "./outline-crossings.ts";
 import { outlineFor, type SheetItem } from "./sheet-items.ts";
-import type { Guide, Measurement, Sketch } from "./sketch-store.ts";
+import type { Guide } from "./guide.ts";
+import type { Measurement, Sketch } from "./sketch-store.ts";
 import { toPx } from "./viewport.ts";
 
 export function drawSketch(

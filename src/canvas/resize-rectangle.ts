@@ -2,7 +2,7 @@
 import type { Point } from "../core/geometry/point.ts";
 import type { RectangleShape } from "../core/model/plan.ts";
 import type { Side } from "./handles.ts";
-import type { Guide } from "./sketch-store.ts";
+import type { Guide } from "./guide.ts";
 import {
   type Frame,
   type SnapLine,

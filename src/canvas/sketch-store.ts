@@ -2,16 +2,8 @@
 import { create } from "zustand";
 import type { Point } from "../core/geometry/point.ts";
 import type { RectangleShape } from "../core/model/plan.ts";
+import type { Guide } from "./guide.ts";
 import type { SideGap } from "./side-gaps.ts";
-
-/** A line something has snapped to, and what it is. */
-export interface Guide {
-  readonly from: Point;
-  readonly to: Point;
-  readonly label: string;
-  /** Gaps that are equal now. */
-  readonly gaps?: readonly (readonly [Point, Point])[];
-}
 
 export interface Measurement {
   readonly from: Point;

@@ -5,7 +5,7 @@
 import type { Bounds } from "../core/geometry/bounds.ts";
 import { type Point, turnPoint } from "../core/geometry/point.ts";
 import { type LengthUnit, METRES_PER_FOOT } from "../core/model/length.ts";
-import type { Guide } from "./sketch-store.ts";
+import type { Guide } from "./guide.ts";
 
 export interface Frame {
   readonly origin: Point;

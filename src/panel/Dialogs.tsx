@@ -1,12 +1,29 @@
 import { Suspense, lazy } from "react";
-import { NewBedDialog } from "./NewBedDialog.tsx";
 import { ObjectMenuPlace } from "./ObjectMenuPlace.tsx";
-import { PlaceDialog } from "./PlaceDialog.tsx";
-import { RenameLayoutDialog } from "./RenameLayoutDialog.tsx";
-import { SettingsDialog } from "./SettingsDialog.tsx";
-import { VarietyDialog } from "./VarietyDialog.tsx";
 import { RegionBoundary } from "./RegionBoundary.tsx";
 import { type DialogRequest, useViewState } from "./view-state.ts";
+
+// The daily ones; still, the sheet is drawn before anybody can ask for them.
+const NewBedDialog = lazy(async () => {
+  const { NewBedDialog: Loaded } = await import("./NewBedDialog.tsx");
+  return { default: Loaded };
+});
+const PlaceDialog = lazy(async () => {
+  const { PlaceDialog: Loaded } = await import("./PlaceDialog.tsx");
+  return { default: Loaded };
+});
+const VarietyDialog = lazy(async () => {
+  const { VarietyDialog: Loaded } = await import("./VarietyDialog.tsx");
+  return { default: Loaded };
+});
+const SettingsDialog = lazy(async () => {
+  const { SettingsDialog: Loaded } = await import("./SettingsDialog.tsx");
+  return { default: Loaded };
+});
+const RenameLayoutDialog = lazy(async () => {
+  const { RenameLayoutDialog: Loaded } = await import("./RenameLayoutDialog.tsx");
+  return { default: Loaded };
+});
 
 // The map of the plot brings its own machinery along: only when it is asked for.
 const PlotMapDialog = lazy(async () => {

@@ -87,20 +87,7 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
           onPick={(form) => set({ form })}
         />
         <SizeFields typed={typed} onSet={set} />
-        <div className="field-pair">
-          <LengthField
-            label="Middle, right (x)"
-            value={typed.x}
-            isCoordinate
-            onApply={(x) => set({ x })}
-          />
-          <LengthField
-            label="Middle, up (y)"
-            value={typed.y}
-            isCoordinate
-            onApply={(y) => set({ y })}
-          />
-        </div>
+        <MiddleFields typed={typed} onSet={set} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
             Place it
@@ -158,6 +145,25 @@ function SizeFields({ typed, onSet }: SizeFieldsProps) {
         }}
       />
     </>
+  );
+}
+
+function MiddleFields({ typed, onSet }: SizeFieldsProps) {
+  return (
+    <div className="field-pair">
+      <LengthField
+        label="Middle, right (x)"
+        value={typed.x}
+        isCoordinate
+        onApply={(x) => onSet({ x })}
+      />
+      <LengthField
+        label="Middle, up (y)"
+        value={typed.y}
+        isCoordinate
+        onApply={(y) => onSet({ y })}
+      />
+    </div>
   );
 }
 

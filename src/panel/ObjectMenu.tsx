@@ -4,6 +4,7 @@ import { namesOf } from "./chosen-objects.ts";
 import { type Command, runCommand } from "./command.ts";
 import { commandById, whyNot } from "./commands.ts";
 import { hideChosenCommand, objectMenuIds, sheetMenuIds } from "./object-menu-items.ts";
+import { keysOf } from "./own-keys.ts";
 import { planNow } from "./plan-actions.ts";
 import { chordText } from "./shortcuts.ts";
 
@@ -92,7 +93,7 @@ interface ItemProps {
 }
 
 function Item({ command, reason, onPick }: ItemProps) {
-  const [chord] = command.keys ?? [];
+  const [chord] = keysOf(command);
   return (
     <button
       type="button"

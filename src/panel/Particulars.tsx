@@ -1,18 +1,16 @@
-import { useMemo } from "react";
-import { removeObjects } from "../core/edits/object-edits.ts";
+import { Suspense, lazy, useEffect, useMemo } from "react";
 import { usePlanStore } from "../store/plan-store.ts";
-import { ActionsButton } from "./ActionsButton.tsx";
-import { BedParticulars } from "./BedParticulars.tsx";
-import { LineUpFields } from "./LineUpFields.tsx";
-import { LockField, LockedLine } from "./LockField.tsx";
-import { PlantingParticulars } from "./PlantingParticulars.tsx";
-import { GroundSums, SeveralSurroundings } from "./SeveralGround.tsx";
-import { SeveralBeds, SeveralPlantings } from "./SeveralParticulars.tsx";
-import { SurroundingParticulars } from "./SurroundingParticulars.tsx";
-import { type SelectedObjects, countedObjects, selectedObjects } from "./selected-objects.ts";
+import { LockedLine } from "./LockField.tsx";
+import { countedObjects, selectedObjects } from "./selected-objects.ts";
 import { useShownLayout, useShownPlan } from "./use-shown-plan.ts";
 import { viewNow } from "./view-state.ts";
-import { commit, planNow } from "./plan-actions.ts";
+
+const loadFields = () => import("./SelectedParticulars.tsx");
+
+/** The fields are not needed to draw the sheet: they come while it is looked at. */
+const SelectedParticulars = lazy(async () => ({
+  default: (await loadFields()).SelectedParticulars,
+}));
 
 /** Exact numbers of what is selected. */
 export function Particulars() {
@@ -23,10 +21,11 @@ export function Particulars() {
     () => selectedObjects(plan, layout, selection),
     [plan, layout, selection],
   );
+  useEffect(() => {
+    // Where this fails, the first selection tries again and says so.
+    loadFields().catch(() => undefined);
+  }, []);
   const { beds, plantings, surroundings } = selected;
-  const [bed] = beds;
-  const [planting] = plantings;
-  const [surrounding] = surroundings;
   const total = beds.length + plantings.length + surroundings.length;
   return (
     <section className="region particulars" aria-labelledby="particulars-heading">
@@ -36,14 +35,13 @@ export function Particulars() {
         </h2>
         <p className="region-note">{total === 0 ? "nothing selected" : countedObjects(selected)}</p>
       </header>
-      {total === 0 && <NothingSelected />}
-      {total === 1 && bed && <BedParticulars key={bed.id} bed={bed} />}
-      {total === 1 && planting && <PlantingParticulars key={planting.id} planting={planting} />}
-      {total === 1 && surrounding && (
-        <SurroundingParticulars key={surrounding.id} surrounding={surrounding} />
+      {total === 0 ? (
+        <NothingSelected />
+      ) : (
+        <Suspense fallback={<p role="status">Loading the fields ...</p>}>
+          <SelectedParticulars selected={selected} />
+        </Suspense>
       )}
-      {total > 1 && <Several key={selection.join(" ")} selected={selected} />}
-      {total > 0 && <SelectionActions selected={selected} />}
       <LockedLine />
     </section>
   );
@@ -61,72 +59,6 @@ function NothingSelected() {
           Add ground: hedge, path, tree ...
         </button>
       </div>
-    </div>
-  );
-}
-
-function Several({ selected }: { readonly selected: SelectedObjects }) {
-  const { beds, plantings, surroundings } = selected;
-  return (
-    <div className="several">
-      {beds.length > 0 && <SeveralBeds beds={beds} />}
-      {plantings.length > 0 && <SeveralPlantings plantings={plantings} />}
-      {surroundings.length > 0 && <SeveralSurroundings items={surroundings} />}
-      <div className="fields">
-        <GroundSums selected={selected} />
-      </div>
-      <div>
-        <h3>Line up and space</h3>
-        <LineUpFields />
-      </div>
-    </div>
-  );
-}
-
-function SelectionActions({ selected }: { selected: SelectedObjects }) {
-  const layoutId = useShownLayout().id;
-  const selection = usePlanStore((state) => state.selection);
-  const [bed] = selected.beds;
-  const names = [
-    ...selected.beds.map((entry) => `bed ${entry.code}`),
-    ...selected.plantings.map((entry) => entry.code),
-    ...selected.surroundings.map((entry) => entry.label),
-  ];
-  const what = names.length === 1 ? (names[0] ?? "") : `${names.length} objects`;
-  const show = () => {
-    viewNow().showSheet();
-    planNow().bringIntoView(selection);
-  };
-  const remove = () => {
-    commit(removeObjects(layoutId, selection, `Delete ${what}`));
-    document.getElementById("particulars-heading")?.focus();
-  };
-  const isLocked = [...selected.beds, ...selected.plantings, ...selected.surroundings].every(
-    (item) => item.locked === true,
-  );
-  return (
-    <div className="region-foot">
-      <LockField selected={selected} names={what} />
-      <ActionsButton ids={selection} names={what} />
-      <button type="button" onClick={show}>
-        Show on the sheet
-      </button>
-      {names.length === 1 && bed && (
-        <button
-          type="button"
-          onClick={() => viewNow().ask({ kind: "place", varietyId: null, bedId: bed.id })}
-        >
-          Place a variety
-        </button>
-      )}
-      <button
-        type="button"
-        disabled={isLocked}
-        title={isLocked ? "Unlock it first" : undefined}
-        onClick={remove}
-      >
-        Delete {what}
-      </button>
     </div>
   );
 }

@@ -1,9 +1,11 @@
 import { type KeyboardEvent, useRef } from "react";
 import { usePlanStore } from "../store/plan-store.ts";
 import { ClearGroundButton } from "./ClearGroundLine.tsx";
+import { commandById } from "./commands.ts";
 import { type ToolEntry, toolEntries } from "./tools.ts";
 import { viewNow } from "./view-state.ts";
 import { planNow } from "./plan-actions.ts";
+import { keysText } from "./shortcuts.ts";
 
 /** The tools of the sheet: one stop for Tab, arrow keys inside. */
 export function ToolBar() {
@@ -54,7 +56,7 @@ export function ToolBar() {
           className="tool"
           aria-pressed={entry.name === tool}
           tabIndex={entry === stop ? 0 : -1}
-          title={`${entry.label} (${entry.key})`}
+          title={`${entry.label} (${keysText(commandById(`tool-${entry.name}`))})`}
           onClick={() => pick(entry)}
         >
           <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true" focusable="false">
@@ -69,7 +71,7 @@ export function ToolBar() {
         type="button"
         className="tool"
         tabIndex={-1}
-        title="Fit all (F)"
+        title={`Fit all (${keysText(commandById("fit-all"))})`}
         onClick={() => fit("all")}
       >
         Fit all

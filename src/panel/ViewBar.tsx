@@ -1,5 +1,7 @@
+import { commandById } from "./commands.ts";
 import { FindField } from "./FindField.tsx";
 import { ShowMenu } from "./ShowMenu.tsx";
+import { keysText } from "./shortcuts.ts";
 import { viewNow } from "./view-state.ts";
 
 /** Finding, showing and hiding, and the list of all commands. */
@@ -10,7 +12,7 @@ export function ViewBar() {
       <ShowMenu />
       <button
         type="button"
-        title="All commands (Ctrl or Cmd + K)"
+        title={`All commands (${keysText(commandById("commands"))})`}
         onClick={() => viewNow().ask({ kind: "commands" })}
       >
         Commands

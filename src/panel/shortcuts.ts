@@ -1,6 +1,7 @@
 /** Which key press means which command. */
 import type { Chord, Command } from "./command.ts";
 import { allCommands } from "./commands.ts";
+import { keysOf } from "./own-keys.ts";
 
 /** What of a key press decides. */
 export interface KeyPress {
@@ -65,7 +66,7 @@ export function commandOf(press: KeyPress, situation: KeySituation): Command | n
   if (press.altKey) return null;
   for (const command of allCommands) {
     if (command.isNative === true) continue;
-    for (const chord of command.keys ?? []) {
+    for (const chord of keysOf(command)) {
       if (!isChord(press, chord)) continue;
       if (command.isEverywhere === true || isFree(chord, situation)) return command;
     }
@@ -85,6 +86,28 @@ export function chordText({ key, isCommand, isShift }: Chord): string {
   return parts.filter((part) => part !== "").join(" + ");
 }
 
-export function keysText({ keys = [] }: Command): string {
-  return keys.map(chordText).join(", ");
+export function keysText(command: Command): string {
+  return keysOf(command).map(chordText).join(", ");
+}
+
+const HELD_ALONE = new Set(["Control", "Meta", "Shift", "Alt", "AltGraph", "CapsLock"]);
+
+/** The chord of a press, to be given to a command; null while only Ctrl, Shift or the like is down. */
+export function pressedChord(press: KeyPress): Chord | null {
+  if (HELD_ALONE.has(press.key) || press.altKey) return null;
+  const key = keyOf(press);
+  const isSign = key.length === 1 && !OTHER_LETTER.test(key);
+  return {
+    key: key.length === 1 ? key : press.key,
+    ...(press.ctrlKey || press.metaKey ? { isCommand: true } : {}),
+    ...(press.shiftKey && !isSign ? { isShift: true } : {}),
+  };
+}
+
+/** The other command that has these keys already, if any. */
+export function holderOf(chord: Chord, except: string): Command | undefined {
+  const text = chordText(chord);
+  return allCommands.find(
+    (command) => command.id !== except && keysOf(command).some((own) => chordText(own) === text),
+  );
 }

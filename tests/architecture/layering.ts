@@ -30,6 +30,7 @@ const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   idb: ["store"],
   "browser-fs-access": ["store"],
   konva: ["canvas"],
+  "react-konva": ["canvas"],
   react: ["app", "panel", "canvas", "store"],
   "react-dom": ["app", "panel"],
   zustand: ["app", "panel", "canvas", "store"],

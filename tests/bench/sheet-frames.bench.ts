@@ -3,7 +3,7 @@
  * page in the same run. A gap between frames is what a hand feels.
  */
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { writePlan } from "../../src/core/model/read-plan.ts";
 import { launchBrowser, siteUrl } from "../browser/browser.ts";
 import { pagePlace } from "../browser/sheet.ts";
@@ -62,28 +62,18 @@ for (const size of SIZES) {
     const outline = plan.layouts[0]?.plantings[Math.floor(size / 2)]?.outline;
     if (outline?.shape !== "rectangle") throw new Error("The field has other outlines.");
     for (const gesture of GESTURES) {
-      // Where the corner is, seen from which the planting lies up and right.
-      const at = await pagePlace(page, centreOf(outline));
+      const at = await pagePlace(page, { x: outline.x, y: outline.y });
       report(size, gesture, await run(page, gesture, at));
+      if (gesture === "drag") await expectMoved(page);
     }
     await page.close();
   });
 }
 
-/** Middle of a turned rectangle that is given by its lower left corner. */
-function centreOf(shape: {
-  readonly x: number;
-  readonly y: number;
-  readonly widthM: number;
-  readonly lengthM: number;
-  readonly turnDeg: number;
-}): Place {
-  const turn = (shape.turnDeg * Math.PI) / 180;
-  const [right, up] = [shape.widthM / 2, shape.lengthM / 2];
-  return {
-    x: shape.x + right * Math.cos(turn) + up * Math.sin(turn),
-    y: shape.y - right * Math.sin(turn) + up * Math.cos(turn),
-  };
+/** The drags took hold of a planting: what was undone last is its move. */
+async function expectMoved(page: Page): Promise<void> {
+  const redo = page.getByRole("button", { name: "Redo" });
+  expect(await redo.getAttribute("title")).toMatch(/Move P-/);
 }
 
 /** Drops a plan's file on the window; milliseconds until it is drawn. */
@@ -128,16 +118,15 @@ async function act(page: Page, gesture: Gesture, at: Place): Promise<void> {
     }
     return;
   }
-  if (gesture === "pan") await page.keyboard.down("Space");
-  await page.mouse.down();
+  const button = gesture === "pan" ? "middle" : "left";
+  await page.mouse.down({ button });
   for (let step = 1; step <= STEPS; step += 1) {
     const turn = (step / STEPS) * Math.PI * 2;
     await page.mouse.move(at.x + Math.sin(turn) * 150, at.y + (1 - Math.cos(turn)) * 60);
     await page.waitForTimeout(4);
   }
-  await page.mouse.up();
-  if (gesture === "pan") await page.keyboard.up("Space");
-  else await page.keyboard.press("Control+z");
+  await page.mouse.up({ button });
+  if (gesture === "drag") await page.keyboard.press("Control+z");
 }
 
 function report(size: number, gesture: Gesture, found: Frames): void {

@@ -80,6 +80,27 @@ describe("the list of commands", () => {
     await expect.poll(() => tab.getAttribute("aria-pressed")).toBe("true");
   });
 
+  test("takes other keys for a command, and keeps them", async () => {
+    await page.keyboard.press("?");
+    const dialog = page.getByRole("dialog", { name: "Keys" });
+    await dialog.getByRole("button", { name: "Change: Duplicate" }).click();
+    await page.keyboard.press("Control+z");
+    await dialog.getByText("Ctrl or Cmd + Z is taken: Undo").waitFor();
+    expect(await axeFaults(page)).toEqual([]);
+    await page.keyboard.press("j");
+    await dialog.getByRole("button", { name: "Change: Duplicate" }).waitFor();
+    await page.keyboard.press("Escape");
+    await page.reload();
+    await page.locator(".finding").first().waitFor();
+    await selectInTables(page, "B05");
+    await page.getByRole("button", { name: "Tables", exact: true }).focus();
+    await page.keyboard.press("j");
+    await expect.poll(() => undoTitle(page)).toBe("Undo: Duplicate bed B05");
+    await page.keyboard.press("?");
+    await dialog.getByRole("button", { name: "Put all keys back" }).click();
+    await dialog.getByRole("button", { name: "Put all keys back" }).waitFor({ state: "detached" });
+  });
+
   test("draws rows of beds in one undo step, codes going on and never taken twice", async () => {
     await command(page, "rows of equal beds");
     const dialog = page.getByRole("dialog", { name: "Rows of equal beds" });
@@ -90,7 +111,7 @@ describe("the list of commands", () => {
     await dialog.getByRole("button", { name: "Draw the beds" }).click();
     await expect.poll(() => undoTitle(page)).toBe("Undo: Draw 12 beds");
     await page.getByRole("button", { name: "Tables", exact: true }).click();
-    expect(await rows(page, "Beds").count()).toBe(22);
+    await expect.poll(() => rows(page, "Beds").count()).toBe(22);
     await page.keyboard.press("Control+z");
     await expect.poll(() => rows(page, "Beds").count()).toBe(10);
   });
@@ -148,7 +169,7 @@ describe("objects", () => {
     await expect.poll(() => rows(page, "Beds").count()).toBe(0);
     await page.keyboard.press("Control+v");
     await expect.poll(() => rows(page, "Beds").count()).toBe(1);
-    expect(await rows(page, "Plantings").count()).toBe(2);
+    await expect.poll(() => rows(page, "Plantings").count()).toBe(2);
     const seeds = page.getByRole("region", { name: "Seed list" });
     await seeds.getByText("Fen Cockade").waitFor();
     await seeds.getByText("Slatewing").waitFor();
@@ -166,7 +187,7 @@ describe("objects", () => {
     const left = await rows(page, "Plantings").count();
     await page.keyboard.press("Control+v");
     await expect.poll(() => rows(page, "Beds").count()).toBe(10);
-    expect(await rows(page, "Plantings").count()).toBe(left + 2);
+    await expect.poll(() => rows(page, "Plantings").count()).toBe(left + 2);
     await page.keyboard.press("Control+v");
     await expect.poll(() => rows(page, "Beds").count()).toBe(11);
     await page.evaluate(() => navigator.clipboard.writeText("12 m of string"));

@@ -54,6 +54,9 @@ describe("paper and files in Chromium", () => {
   });
 
   test("every file of the list is made", async () => {
+    // It takes two layouts to compare.
+    await page.getByRole("button", { name: "Compare", exact: true }).click();
+    await page.getByRole("button", { name: "Copy First thoughts" }).click();
     await page.getByRole("button", { name: "Plan", exact: true }).click();
     await page.getByText("Files for others ...").click();
     const dialog = page.getByRole("dialog");

@@ -73,17 +73,18 @@ describe("redrawing", () => {
     expect(counts.looks).toBeLessThanOrEqual(counts.ms / 120 + 1);
   });
 
-  test("panning with the space bar draws each layer at most once a frame", async () => {
+  test("panning draws each layer at most once a frame", async () => {
     const box = await page.locator(".sheet[data-view]").boundingBox();
     if (!box) throw new Error("The sheet is not drawn.");
     await page.mouse.move(box.x + 300, box.y + 200);
-    await page.keyboard.down("Space");
-    await page.mouse.down();
+    const view = () => page.locator(".sheet[data-view]").getAttribute("data-view");
+    const before = await view();
+    await page.mouse.down({ button: "middle" });
     await startCounting(page);
     for (let step = 0; step < 40; step += 1) await page.mouse.move(box.x + 300 + step, box.y + 200);
     const counts = await endCounting(page);
-    await page.mouse.up();
-    await page.keyboard.up("Space");
+    await page.mouse.up({ button: "middle" });
+    expect(await view()).not.toBe(before);
     expect(counts.mostInAFrame).toBe(1);
     expect(Math.max(...counts.layers)).toBeGreaterThan(3);
   });

@@ -32,9 +32,9 @@ describe("defaults", () => {
 
   test("the reason, and the range of the figures they were taken from", () => {
     const [home] = defaultRows(kindOf("carrot"), "ft");
-    expect(home?.distance).toBe("500 ft");
+    expect(home?.distance).toBe("500'");
     expect(home?.why).toMatch(/^handbook, home garden/);
-    expect(home?.range).toMatch(/ ft to .* ft$/);
+    expect(home?.range).toMatch(/' to .*'$/);
   });
 
   test("a kind without a figure says that it is unknown", () => {
@@ -84,7 +84,7 @@ describe("figures", () => {
   test("a label to choose by", () => {
     const [figure] = kindOf("tomato").isolation;
     expect(figure && figureLabel(figure, kindOf("tomato"), "ft")).toBe(
-      "10 ft: home practice, regular-leaf",
+      "10': home practice, regular-leaf",
     );
   });
 });

@@ -21,8 +21,7 @@ test("a text that is nobody's name finds nothing, and so does no text", () => {
 });
 
 test("a flower form finds its kind and is handed along; a name of the kind itself is not a form", () => {
-  const found = findKinds(book.kinds, "potato leaf");
-  const tomato = found.find(({ id }) => id === "tomato");
+  const tomato = findKinds(book.kinds, "potato leaf").find(({ id }) => id === "tomato");
   expect(tomato && formSearched(tomato, "potato leaf")?.id).toBe("potato-leaf");
   expect(tomato && formSearched(tomato, "Potato-leaf tomato")?.id).toBe("potato-leaf");
   expect(tomato && formSearched(tomato, "tomato")).toBeNull();

@@ -1,6 +1,15 @@
 import { describe, expect, test, vi } from "vitest";
 import { allCommands, commandById } from "../../src/panel/commands.ts";
-import { type KeyPress, chordText, commandOf, keyOf, keysText } from "../../src/panel/shortcuts.ts";
+import { useOwnKeys } from "../../src/panel/own-keys.ts";
+import {
+  type KeyPress,
+  chordText,
+  commandOf,
+  holderOf,
+  keyOf,
+  keysText,
+  pressedChord,
+} from "../../src/panel/shortcuts.ts";
 import { toolEntries } from "../../src/panel/tools.ts";
 
 // The theme is read when its module is loaded, before anything of a test runs.
@@ -117,5 +126,29 @@ describe("the commands", () => {
   test("their keys are written out", () => {
     expect(keysText(commandById("redo"))).toBe("Ctrl or Cmd + Shift + Z, Ctrl or Cmd + Y");
     expect(keysText(commandById("delete"))).toBe("Delete");
+  });
+});
+
+describe("keys of one's own", () => {
+  test("take the place of the given ones until they are forgotten", () => {
+    const chord = pressedChord(press("я", { code: "KeyZ", ctrlKey: true, shiftKey: true }));
+    expect(chord).toEqual({ key: "z", isCommand: true, isShift: true });
+    const letter = pressedChord(press("J"));
+    if (!chord || !letter) throw new Error("both are whole chords");
+    expect(holderOf(chord, "duplicate")?.id).toBe("redo");
+    expect(holderOf(chord, "redo")).toBeUndefined();
+    expect(holderOf(letter, "duplicate")).toBeUndefined();
+    useOwnKeys.getState().setKeys("duplicate", letter);
+    expect(idOf(press("j"))).toBe("duplicate");
+    expect(idOf(press("d", { ctrlKey: true }))).toBeUndefined();
+    expect(keysText(commandById("duplicate"))).toBe("J");
+    useOwnKeys.getState().forgetKeys();
+    expect(idOf(press("d", { ctrlKey: true }))).toBe("duplicate");
+  });
+  test("are no keys while only Ctrl or Shift is down; a sign is a sign whatever it takes", () => {
+    expect(pressedChord(press("Control", { ctrlKey: true }))).toBeNull();
+    expect(pressedChord(press("a", { altKey: true }))).toBeNull();
+    expect(pressedChord(press("!", { shiftKey: true }))).toEqual({ key: "!" });
+    expect(pressedChord(press("F4", { shiftKey: true }))).toEqual({ key: "F4", isShift: true });
   });
 });

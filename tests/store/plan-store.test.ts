@@ -202,6 +202,14 @@ describe("announcements", () => {
     expect(store().announcement).toBe("Clear the beds. 0 conflicts.");
   });
 
+  test("say what an edit leaves alone because it is locked", () => {
+    const locked = { locked: true };
+    store().commit(changePlantings(LAYOUT, ["planting-1"], locked, "Lock B01-1"));
+    store().commit(removeObjects(LAYOUT, ["planting-1"], "Delete B01-1"));
+    expect(store().announcement).toBe("B01-1 is locked and stays as it is.");
+    expect(store().past.at(-1)?.title).toBe("Lock B01-1");
+  });
+
   test("are not made for every frame of a gesture", () => {
     const before = store().announcement;
     store().preview(move(1));

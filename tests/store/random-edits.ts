@@ -18,6 +18,7 @@ import {
 import type { Plan } from "../../src/core/model/plan.ts";
 import type { usePlanStore } from "../../src/store/plan-store.ts";
 import { bed, planting } from "./garden-plan.ts";
+import { objectEditMakers } from "./random-object-edits.ts";
 
 type Store = typeof usePlanStore;
 
@@ -46,6 +47,7 @@ function pick<T>(list: readonly T[], index: number): T | undefined {
 }
 
 const editMakers: readonly fc.Arbitrary<readonly [string, EditMaker]>[] = [
+  ...objectEditMakers,
   fc.tuple(number, number, metres, metres).map(([a, b, dx, dy]) => [
     `move ${a} ${b}`,
     ({ layoutId, ids }) =>

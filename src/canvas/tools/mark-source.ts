@@ -15,11 +15,9 @@ export const markSourceTool: Tool = {
   leave: () => undefined,
 };
 
-/** Its kind is that of the first variety until the particulars say otherwise. */
 function mark(pointer: SheetPointer): void {
-  const { plan, layoutId, book, commit, select, pickTool, announce } = usePlanStore.getState();
+  const { plan, layoutId, commit, select, pickTool } = usePlanStore.getState();
   const id = nextId("source-", drawnIds(plan, layoutOf(plan, layoutId)));
-  const kind = plan.varieties[0]?.kind;
   const stepM = snapStep(plan.units);
   const place = (metres: number) =>
     pointer.isFree ? metres : Math.round(onStep(metres, 0, stepM) * 1e6) / 1e6;
@@ -28,17 +26,10 @@ function mark(pointer: SheetPointer): void {
     label: "Pollen source",
     what: "pollen",
     outline: { shape: "point", x: place(pointer.at.x), y: place(pointer.at.y) },
-    ...(kind === undefined ? {} : { kind }),
     flowering: "yes",
     cover: "none",
   };
   commit(addSurrounding(surrounding));
   select([id]);
   pickTool("select");
-  const name = kind === undefined ? undefined : book.kind(kind)?.name;
-  announce(
-    name === undefined
-      ? "Pollen source marked. Say in its particulars what flowers there."
-      : `Pollen source marked as ${name}. Change what flowers there in its particulars.`,
-  );
 }

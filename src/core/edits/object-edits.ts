@@ -1,4 +1,6 @@
 /** Adding, changing and removing beds, plantings, surroundings and varieties. */
+import type { Kind } from "../crops/crop.ts";
+import { planBook } from "../crops/own-kinds.ts";
 import type { Bed, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
 import { type Edit, inLayout, mapItem, patched } from "./edit.ts";
 import { heldBack, heldBackWords } from "./held-back.ts";
@@ -70,7 +72,11 @@ export function changePlantings(
 export function addSurrounding(surrounding: Surrounding): Edit {
   return {
     title: `Add ${surrounding.label}`,
-    apply: (plan) => ({ ...plan, surroundings: [...plan.surroundings, surrounding] }),
+    apply: (plan) => ({
+      ...plan,
+      surroundings: [...plan.surroundings, withKind(plan, surrounding)],
+    }),
+    note: (plan) => assumedKind(plan, surrounding),
   };
 }
 
@@ -79,9 +85,35 @@ export function changeSurrounding(id: string, changes: Changes<Surrounding>, tit
     title,
     apply: (plan) => ({
       ...plan,
-      surroundings: mapItem(plan.surroundings, id, (entry) => patched(entry, changes)),
+      surroundings: mapItem(plan.surroundings, id, (entry) =>
+        withKind(plan, patched(entry, changes)),
+      ),
     }),
+    note: (plan) => {
+      const entry = plan.surroundings.find((item) => item.id === id);
+      return entry ? assumedKind(plan, patched(entry, changes)) : null;
+    },
   };
+}
+
+/**
+ * A pollen source must say what flowers there, or it would threaten nothing. Until the grower says,
+ * it is taken for the kind of the first variety; in a plan without varieties, for the first kind of
+ * the crop base.
+ */
+function withKind(plan: Plan, surrounding: Surrounding): Surrounding {
+  if (surrounding.what !== "pollen" || surrounding.kind !== undefined) return surrounding;
+  return { ...surrounding, kind: usualKind(plan).id };
+}
+
+function usualKind(plan: Plan): Kind {
+  const book = planBook(plan);
+  return book.kind(plan.varieties[0]?.kind ?? "") ?? (book.kinds[0] as Kind);
+}
+
+function assumedKind(plan: Plan, surrounding: Surrounding): string | null {
+  if (withKind(plan, surrounding) === surrounding) return null;
+  return `${surrounding.label} counts as ${usualKind(plan).name} until its particulars say what flowers there`;
 }
 
 /**

@@ -168,7 +168,7 @@ function stampOf({ plan, print, panes }: Setting): string {
 function drawingPage(setting: Setting, name: string, marks: readonly Mark[]): Page {
   const { plan, panes, ruler } = setting;
   const { frame, ratio } = panes;
-  const lines = [stampOf(setting), `${name}, all at one ratio`];
+  const lines = [stampOf(setting), panes.boxes.length > 1 ? `${name}, all at one ratio` : name];
   return {
     ...frame.size,
     name,

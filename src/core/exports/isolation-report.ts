@@ -98,7 +98,12 @@ function parentItems(
 function distanceTexts(pair: IsolationPair, unit: LengthUnit): readonly string[] {
   if (pair.requiredM === null) return [formatDistance(pair.distanceM, unit), "not known"];
   const isShort = pair.standing !== "distance";
-  const { measured, required, after } = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
+  const { measured, required, after } = formatMeasured(
+    pair.distanceM,
+    pair.requiredM,
+    isShort,
+    unit,
+  );
   return [`${measured}${after}`, `${required}${after}`];
 }
 

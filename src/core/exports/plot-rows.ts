@@ -109,7 +109,12 @@ function nearestPairs(
 function distanceText(pair: IsolationPair, id: string, unit: LengthUnit): string {
   if (pair.seedParent !== id || !pair.requiredM) return formatDistance(pair.distanceM, unit);
   const isShort = pair.standing !== "distance";
-  const { measured, required, after } = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
+  const { measured, required, after } = formatMeasured(
+    pair.distanceM,
+    pair.requiredM,
+    isShort,
+    unit,
+  );
   return isShort ? `${measured} of ${required}${after}` : `${measured}${after}, needs ${required}`;
 }
 

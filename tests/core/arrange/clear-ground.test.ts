@@ -168,3 +168,28 @@ describe("clear ground", () => {
     expect(ground?.forbidding().map(({ id, distanceM }) => [id, distanceM])).toEqual([["q", 5]]);
   });
 });
+
+test("what is remembered of other ground makes no difference: another moved, added, or another shape", () => {
+  const plan = gardenPlan(
+    TOMATO,
+    [bed("b1", 0, 0, 4, 30), bed("b2", 10, 0, 4, 30, 20)],
+    [
+      planting("p1", "t1", { outline: square(0, 0, 1), bed: "b1" }),
+      planting("p2", "t2", { outline: square(0, 8, 1), bed: "b1" }),
+      planting("wide", "t3", { outline: square(10, 0, 2), bed: "b2" }),
+    ],
+  );
+  const ground = (of: Plan, id = "p1") => clearGround(checked(of), id)?.centres.map(String);
+  const moved = moveObjects("layout-1", ["p2"], 0, -3).apply(plan);
+  const shifted = moveObjects("layout-1", ["p1"], 0.3, 1.7).apply(plan);
+  const before = ground(plan);
+  // A shape of another size is asked about in between, so that nothing is remembered of the first.
+  const afresh = (of: Plan) => {
+    ground(of, "wide");
+    return ground(of);
+  };
+  expect(ground(moved)).toEqual(afresh(moved));
+  expect(ground(moved)).not.toEqual(before);
+  expect(ground(plan)).toEqual(before);
+  expect(ground(shifted), "its own place decides nothing").toEqual(before);
+});

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { cropBook } from "../../../src/core/crops/crop-book.ts";
 import { acceptFinding, withdrawAcceptance } from "../../../src/core/edits/accept-finding.ts";
 import { isCodeOfBed, nextBedCode, nextPlantingCode } from "../../../src/core/edits/codes.ts";
 import { drawnIds, nextId } from "../../../src/core/edits/edit.ts";
@@ -16,7 +17,8 @@ import {
   removeObjects,
   removeVariety,
 } from "../../../src/core/edits/object-edits.ts";
-import type { Layout } from "../../../src/core/model/plan.ts";
+import type { Layout, Surrounding } from "../../../src/core/model/plan.ts";
+import { planProblems } from "../../../src/core/model/plan-problems.ts";
 import {
   LAYOUT,
   bedOf,
@@ -26,6 +28,45 @@ import {
   plantingOf,
   rectangle,
 } from "./little-plan.ts";
+
+describe("a pollen source of no kind", () => {
+  const stand: Surrounding = {
+    id: "s9",
+    label: "Stand by the road",
+    what: "pollen",
+    outline: { shape: "point", x: 1, y: 1 },
+    flowering: "yes",
+    cover: "none",
+  };
+  const isKnown = (id: string) => cropBook().kind(id) !== undefined;
+  const without = {
+    ...littlePlan,
+    varieties: [],
+    layouts: [{ ...layoutOf(littlePlan), plantings: [] }],
+  };
+
+  test("counts as the kind of the first variety, and says so", () => {
+    const edit = addSurrounding(stand);
+    const kind = littlePlan.varieties[0]?.kind;
+    expect(edit.apply(littlePlan).surroundings.at(-1)?.kind).toBe(kind);
+    expect(edit.note?.(littlePlan)).toContain("Stand by the road counts as");
+  });
+
+  test("has a kind in a plan without varieties too, so that the plan can be read again", () => {
+    const plan = addSurrounding(stand).apply(without);
+    expect(planProblems(plan, "plan.json", isKnown)).toEqual([]);
+  });
+
+  test("is given one when a hedge becomes a pollen source", () => {
+    const hedge = addSurrounding({ ...stand, what: "hedge" }).apply(without);
+    expect(hedge.surroundings.at(-1)?.kind).toBeUndefined();
+    const changed = changeSurrounding("s9", { what: "pollen" }, "Change").apply(hedge);
+    expect(changed.surroundings.at(-1)?.kind).toBeDefined();
+    const kept = changeSurrounding("s9", { what: "pollen", kind: "beet" }, "Change");
+    expect(kept.apply(hedge).surroundings.at(-1)?.kind).toBe("beet");
+    expect(kept.note?.(hedge)).toBeNull();
+  });
+});
 
 describe("codes", () => {
   const withBed = (...codes: readonly string[]): Layout => ({
@@ -87,6 +128,7 @@ test("adding puts new objects last and leaves the rest", () => {
     cover: "none",
   });
   expect(around.title).toBe("Add Pond");
+  expect(around.note?.(littlePlan)).toBeNull();
   expect(around.apply(littlePlan).surroundings).toHaveLength(2);
   expect(
     addVariety({ id: "v3", name: "Kettle Dun", kind: "common-bean" }).apply(littlePlan).varieties,
