@@ -22,7 +22,14 @@ export function CommandsDialog({ onClose }: { readonly onClose: () => void }) {
     const now = planNow();
     return new Map(allCommands.map((command) => [command.id, whyNot(command, now)]));
   });
-  const found = useMemo(() => foundCommands(allCommands, query), [query]);
+  const found = useMemo(() => {
+    const hits = foundCommands(allCommands, query);
+    const isUsable = ({ id }: Command) => reasons.get(id) === null;
+    // With nothing typed the list is read from the top: first what can be done now.
+    return query === ""
+      ? [...hits.filter(isUsable), ...hits.filter((command) => !isUsable(command))]
+      : hits;
+  }, [query, reasons]);
   const run = (command: Command) => {
     if (reasons.get(command.id) !== null) return;
     onClose();
@@ -93,7 +100,7 @@ function CommandList(props: CommandListProps) {
         aria-activedescendant={current && `${id}-${current.id}`}
         aria-autocomplete="list"
         autoComplete="off"
-        placeholder="What do you want to do?"
+        placeholder="Part of a command's name"
         value={query}
         onChange={(event) => {
           setAt(0);

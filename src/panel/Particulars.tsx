@@ -12,6 +12,9 @@ const SelectedParticulars = lazy(async () => ({
   default: (await loadFields()).SelectedParticulars,
 }));
 
+/** By then the sheet is drawn and the findings are listed. */
+const SETTLED_MS = 2000;
+
 /** Exact numbers of what is selected. */
 export function Particulars() {
   const plan = useShownPlan();
@@ -23,7 +26,8 @@ export function Particulars() {
   );
   useEffect(() => {
     // Where this fails, the first selection tries again and says so.
-    loadFields().catch(() => undefined);
+    const timer = setTimeout(() => loadFields().catch(() => undefined), SETTLED_MS);
+    return () => clearTimeout(timer);
   }, []);
   const { beds, plantings, surroundings } = selected;
   const total = beds.length + plantings.length + surroundings.length;

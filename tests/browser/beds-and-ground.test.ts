@@ -69,6 +69,7 @@ describe("beds, plantings and ground by their numbers", () => {
     await page.getByRole("button", { name: "Tables", exact: true }).click();
     const codes = page.getByRole("region", { name: "Beds" }).locator("tbody th");
     const given = async () => (await codes.allInnerTexts()).map((code) => code.trim());
+    await codes.first().waitFor();
     expect(await given()).toContain("N01");
     expect(await given()).not.toContain("A01");
     await page.getByRole("button", { name: "Undo" }).click();
