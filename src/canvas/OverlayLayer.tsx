@@ -101,13 +101,12 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
     drawHandles(brush, itemHandles(only, all, brush.view, sizes), sizes);
   }
   const lines = [...openFindingLine(finding, pairs, plan.units), ...pairs];
-  const taken = [
-    ...drawHeldPairs(
-      brush,
-      lines,
-      items.slice(0, 2).map((item) => boxAround(brush, item)),
-    ),
-  ];
+  const pills = drawHeldPairs(
+    brush,
+    lines,
+    items.slice(0, 2).map((item) => boxAround(brush, item)),
+  );
+  const taken = [...pills];
   if (rings.length > 0) {
     // What is at rest will do: it is indexed already.
     const { plan: resting } = usePlanStore.getState();
@@ -122,7 +121,7 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
   const dropBed = sketch.dropBed
     ? itemsOf(plan, layout, book, new Set([sketch.dropBed]))[0]
     : undefined;
-  drawSketch(brush, sketch, plan.units, dropBed);
+  drawSketch(brush, sketch, plan.units, dropBed, pills);
 }
 
 function gridText({ view }: Brush, unit: LengthUnit): string {

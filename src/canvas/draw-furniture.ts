@@ -1,7 +1,19 @@
 /** Scale bar and north arrow, fixed in the corners. */
 import { METRES_PER_FOOT, type LengthUnit } from "../core/model/length.ts";
 import { type Brush, turned } from "./brush.ts";
-import { drawBox, drawWords, wordsWidth } from "./draw-words.ts";
+import { type Box, drawBox, drawWords, isFree, wordsWidth } from "./draw-words.ts";
+
+/** Where the readout stands to the pointer, pixels: the first place that hides no other words. */
+const READOUT_PLACES = [
+  { side: "right", down: 16 },
+  { side: "left", down: 16 },
+  { side: "right", down: -36 },
+  { side: "left", down: -36 },
+  { side: "right", down: 56 },
+  { side: "left", down: 56 },
+  { side: "right", down: -76 },
+  { side: "left", down: -76 },
+] as const;
 
 const BAR_MOST_PX = 190;
 const BAR_PARTS = 4;
@@ -86,10 +98,21 @@ export function drawReadout(
   brush: Brush,
   at: { readonly x: number; readonly y: number },
   text: string,
+  taken: readonly Box[],
 ) {
   const width = wordsWidth(brush, "bold", text) + 12;
-  const left = Math.min(Math.max(4, at.x + 14), brush.widthPx - width - 4);
-  const top = Math.min(Math.max(4, at.y + 16), brush.heightPx - 24);
+  const beside = READOUT_PLACES.map(({ side, down }): Box => {
+    const wanted = side === "right" ? at.x + 14 : at.x - 14 - width;
+    return {
+      left: Math.min(Math.max(4, wanted), brush.widthPx - width - 4),
+      top: Math.min(Math.max(4, at.y + down), brush.heightPx - 24),
+      width,
+      height: 20,
+    };
+  });
+  const place = beside.find((box) => isFree(brush, box, taken)) ?? beside[0];
+  if (!place) return;
+  const { left, top } = place;
   drawBox(brush, { left, top, width, height: 20 }, brush.colours.held);
   drawWords(
     brush,

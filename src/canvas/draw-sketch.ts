@@ -4,11 +4,12 @@ import { type LengthUnit, formatLength } from "../core/model/length.ts";
 import { type Brush, fill, stroke, traceCircle, traceLine, traceOutline } from "./brush.ts";
 import { drawDimension } from "./draw-dimensions.ts";
 import { drawReadout } from "./draw-furniture.ts";
-import { BOX, boxWidth, drawBox, drawWords } from "./draw-words.ts";
+import { BOX, type Box, boxWidth, drawBox, drawWords } from "./draw-words.ts";
 import { type Crossing, outlineCrossings } from "./outline-crossings.ts";
 import { outlineFor, type SheetItem } from "./sheet-items.ts";
 import type { Guide } from "./guide.ts";
 import type { Measurement, Sketch } from "./sketch-store.ts";
+import { useTypedValues } from "./typed-values.ts";
 import { toPx } from "./viewport.ts";
 
 export function drawSketch(
@@ -16,6 +17,7 @@ export function drawSketch(
   sketch: Sketch,
   unit: LengthUnit,
   dropBed: SheetItem | undefined,
+  taken: readonly Box[],
 ): void {
   const { colours, context } = brush;
   if (dropBed) {
@@ -46,7 +48,11 @@ export function drawSketch(
   }
   drawDraft(brush, sketch);
   if (sketch.measurement) drawMeasurement(brush, sketch.measurement, unit);
-  if (sketch.readout) drawReadout(brush, toPx(brush.view, sketch.readout.at), sketch.readout.text);
+  const { readout } = sketch;
+  // The fields of a typed size say the same and stand in the same place.
+  if (readout && useTypedValues.getState().owner === null) {
+    drawReadout(brush, toPx(brush.view, readout.at), readout.text, taken);
+  }
 }
 
 function isAbout([from, to]: readonly [Point, Point], distanceM: number): boolean {

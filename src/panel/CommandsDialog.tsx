@@ -47,7 +47,9 @@ export function CommandsDialog({ onClose }: { readonly onClose: () => void }) {
         onType={setQuery}
       />
       <p role="status" className="region-note">
-        {found.length === 0 ? "No command is called that." : `${found.length} commands`}
+        {found.length === 0
+          ? "No command is called that."
+          : `${found.length} ${found.length === 1 ? "command" : "commands"}`}
       </p>
     </Dialog>
   );

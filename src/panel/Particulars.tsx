@@ -26,7 +26,9 @@ export function Particulars() {
   );
   useEffect(() => {
     // Where this fails, the first selection tries again and says so.
-    const timer = setTimeout(() => loadFields().catch(() => undefined), SETTLED_MS);
+    const timer = setTimeout(() => {
+      loadFields().catch(() => undefined);
+    }, SETTLED_MS);
     return () => clearTimeout(timer);
   }, []);
   const { beds, plantings, surroundings } = selected;

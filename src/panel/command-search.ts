@@ -2,9 +2,11 @@
 import type { Command } from "./command.ts";
 import { foldedText } from "./folded-text.ts";
 
-/** How well the words asked for match: 0 best; null when one of them is nowhere. */
+/** How well the words asked for match, the least best; null when one of them is nowhere. */
 function rank(command: Command, words: readonly string[]): number | null {
   const name = foldedText(command.name);
+  // What was typed in full goes before what merely holds the words.
+  if (name.startsWith(words.join(" "))) return -1;
   const also = foldedText(`${command.also ?? ""} ${command.group} ${command.id}`);
   let worst = 0;
   for (const word of words) {

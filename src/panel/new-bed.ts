@@ -1,6 +1,7 @@
 /** A bed from typed numbers. */
 import { nextBedCode } from "../core/edits/codes.ts";
 import { drawnIds, nextId } from "../core/edits/edit.ts";
+import { outlineOf } from "../core/geometry/outline.ts";
 import { roundShape } from "../core/geometry/round.ts";
 import type { Bed, Layout, Plan } from "../core/model/plan.ts";
 
@@ -21,9 +22,10 @@ const PATH_M = 0.6;
 /** The next bed as the last one suggests it: same size and turn, one path further to the right. */
 export function suggestedBed(layout: Layout): TypedBed {
   const code = nextBedCode(layout);
-  const last = layout.beds.findLast((bed) => bed.outline.shape === "rectangle")?.outline;
+  const last = layout.beds.at(-1)?.outline;
   if (last?.shape !== "rectangle") {
-    return { code, isRound: false, widthM: 1.2, lengthM: 10, turnDeg: 0, x: 0, y: 0 };
+    const x = last ? besideAll(layout, 1.2) : 0;
+    return { code, isRound: false, widthM: 1.2, lengthM: 10, turnDeg: 0, x, y: 0 };
   }
   const { widthM, lengthM, turnDeg } = last;
   const step = widthM + PATH_M;
@@ -38,6 +40,12 @@ export function suggestedBed(layout: Layout): TypedBed {
     x: round(last.x + step * Math.cos(angle)),
     y: round(last.y - step * Math.sin(angle)),
   };
+}
+
+/** Middle of a bed of a width that lies to the right of all others, metres. */
+function besideAll(layout: Layout, widthM: number): number {
+  const right = Math.max(...layout.beds.map(({ outline }) => outlineOf(outline).bounds.maxX));
+  return Math.ceil((right + PATH_M + widthM / 2) * 10) / 10;
 }
 
 /** Why a code cannot be given to a bed or planting of the layout, or null. */

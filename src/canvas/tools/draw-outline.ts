@@ -31,7 +31,9 @@ export const drawOutlineTool: Tool = {
     move: showNext,
     end: (pointer) => {
       stopTyping();
-      if (pointer.clicks > 1 || isAtFirst(pointer)) close();
+      // A quick click in the place of the last one, made with another tool, begins an outline.
+      const isBegun = useSketch.getState().corners.length > 0;
+      if (isBegun && (pointer.clicks > 1 || isAtFirst(pointer))) close();
       else addCorner(cornerAt(pointer).at);
     },
     // A pinch or Escape takes back the press; the corners set before stay.

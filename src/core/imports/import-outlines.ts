@@ -28,11 +28,19 @@ export function importOrigin(plan: Plan, traces: readonly Trace[]): LonLat {
   return plan.site.position ?? middlePlace(traces.flatMap((trace) => trace.places));
 }
 
-/** What to make of a trace until the grower says so: what the file says, else nothing. */
-export function suggestedRole({ sort, role }: Trace): TraceRole {
+/**
+ * What to make of a trace until the grower says so: what the file says; a bed of an area, or of a
+ * track that ends where it began; else nothing.
+ */
+export function suggestedRole({ sort, role, places }: Trace): TraceRole {
   const said = traceRoles.find((each) => each === (role === "source" ? "pollen" : role));
   if (said !== undefined && rolesFor(sort).includes(said)) return said;
-  return sort === "area" && role === null ? "bed" : "skip";
+  const [first, last] = [places[0], places.at(-1)];
+  const isRound =
+    places.length >= 4 &&
+    first?.longitude === last?.longitude &&
+    first?.latitude === last?.latitude;
+  return role === null && (sort === "area" || isRound) ? "bed" : "skip";
 }
 
 /** Every trace that is not skipped, on the sheet or with what is wrong with it. */

@@ -82,6 +82,15 @@ test("sides on the sheet are as long as on the ellipsoid", () => {
   });
 });
 
+test("a track walked round to where it began is offered as a bed, an open one as nothing", () => {
+  const corner = (longitude: number, latitude: number) =>
+    `<trkpt lat="${latitude}" lon="${longitude}"/>`;
+  const open = corner(9, 55) + corner(9.001, 55) + corner(9.001, 55.001);
+  const walked = (points: string) => `<trk><name>Field</name><trkseg>${points}</trkseg></trk>`;
+  const traces = readAll(`<gpx>${walked(open + corner(9, 55))}${walked(open)}</gpx>`);
+  expect(traces.map(suggestedRole)).toEqual(["bed", "skip"]);
+});
+
 test("a line becomes a strip as wide as was typed; an open track is closed to a bed", () => {
   const line = track([
     [7.1134, 50.7701],
