@@ -45,7 +45,10 @@ export function Sheet() {
   usePixelRatio();
   useViewRequests(widthPx > 0 && heightPx > 0);
   useInput(holder);
-  useEffect(() => tools[tool].leave, [tool]);
+  useEffect(() => {
+    tools[tool].take?.();
+    return tools[tool].leave;
+  }, [tool]);
   return (
     <>
       <div

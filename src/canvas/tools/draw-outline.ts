@@ -49,6 +49,7 @@ export const drawOutlineTool: Tool = {
     else return false;
     return true;
   },
+  take: () => showBar(null),
   leave: drop,
 };
 

@@ -36,6 +36,8 @@ export interface Tool {
   readonly hover: (pointer: SheetPointer) => void;
   /** A key while the sheet has the focus: true when the tool used it. */
   readonly key: (key: string) => boolean;
+  /** It is taken up: what it can do is said before the first press. */
+  readonly take?: () => void;
   /** Another tool is taken up: drafts are dropped. */
   readonly leave: () => void;
 }

@@ -199,6 +199,7 @@ function wordPages(
       ...(restOfKey.length > 0 ? [...restOfKey, space(3)] : []),
       title("Measures"),
       ...measureItems(comparison, plan.units, width, ruler),
+      space(2),
       body(
         "Bold with a tick: the better value of its row; none where all are equal or neither end is better. No score adds them up.",
       ),
