@@ -19,9 +19,14 @@ export interface Stroke {
 }
 
 /** Begins a path along an outline, holes included. */
-export function traceOutline({ context, view }: Brush, outline: Outline): void {
+export function traceOutline(brush: Brush, outline: Outline): void {
+  traceRings(brush, outline.rings);
+}
+
+/** Begins a path along rings of x, y in metres, one after the other. */
+export function traceRings({ context, view }: Brush, rings: readonly Float64Array[]): void {
   context.beginPath();
-  for (const ring of outline.rings) {
+  for (const ring of rings) {
     for (let index = 0; index < ring.length; index += 2) {
       const x = view.x + (ring[index] as number) * view.scale;
       const y = view.y - (ring[index + 1] as number) * view.scale;

@@ -1,5 +1,5 @@
 /** Clear ground: dots with a dashed edge, so that it is told by more than its colour. */
-import { type Brush, fill, stroke } from "./brush.ts";
+import { type Brush, fill, stroke, traceRings } from "./brush.ts";
 
 const TILE_PX = 8;
 const DOT_RADIUS_PX = 1.1;
@@ -16,19 +16,6 @@ export function drawClearGround(brush: Brush, rings: readonly Float64Array[]): v
   const dots = dotPattern(brush);
   if (dots) fill(brush, dots);
   stroke(brush, { colour: colours.clear, widthPx: 1.5, dash: [6, 4] });
-}
-
-function traceRings({ context, view }: Brush, rings: readonly Float64Array[]): void {
-  context.beginPath();
-  for (const ring of rings) {
-    for (let index = 0; index < ring.length; index += 2) {
-      const x = view.x + (ring[index] as number) * view.scale;
-      const y = view.y - (ring[index + 1] as number) * view.scale;
-      if (index === 0) context.moveTo(x, y);
-      else context.lineTo(x, y);
-    }
-    context.closePath();
-  }
 }
 
 const tiles = new Map<string, HTMLCanvasElement>();

@@ -1,7 +1,6 @@
 import { useEffect, useState } from "react";
-import { countBySeverity } from "../core/checks/run-checks.ts";
 import { usePlanStore } from "../store/plan-store.ts";
-import { countWords } from "./findings-words.ts";
+import { countWords, countsOf } from "./findings-words.ts";
 
 /** How long the counts must rest before they are said: never on every frame of a drag. */
 const REST_MS = 700;
@@ -9,7 +8,7 @@ const REST_MS = 700;
 /** Speaks what happened, and the counts of findings once they rest. */
 export function Announcer() {
   const announcement = usePlanStore((state) => state.announcement);
-  const counts = usePlanStore((state) => countWords(countBySeverity(state.result.findings)));
+  const counts = usePlanStore((state) => countWords(countsOf(state.result.findings)));
   const [spoken, setSpoken] = useState({ counts, text: "" });
   useEffect(() => {
     if (counts === spoken.counts) return;

@@ -1,5 +1,5 @@
-import { countBySeverity } from "../core/checks/run-checks.ts";
 import { usePlanStore } from "../store/plan-store.ts";
+import { countsOf } from "./findings-words.ts";
 import { type Drawer, useViewState } from "./view-state.ts";
 
 const drawers: readonly { readonly drawer: Drawer; readonly label: string }[] = [
@@ -13,7 +13,7 @@ const drawers: readonly { readonly drawer: Drawer; readonly label: string }[] = 
 export function DrawerBar() {
   const drawer = useViewState((state) => state.drawer);
   const toggle = useViewState((state) => state.toggleDrawer);
-  const conflicts = usePlanStore((state) => countBySeverity(state.result.findings).conflict);
+  const conflicts = usePlanStore((state) => countsOf(state.result.findings).conflict);
   return (
     <nav className="drawer-bar" aria-label="Regions">
       {drawers.map((entry) => (

@@ -1,13 +1,13 @@
 import { useState } from "react";
 import { addEarlierCrops, changeEarlierCrop } from "../core/edits/earlier-crops.ts";
 import { patched } from "../core/edits/edit.ts";
-import type { EarlierCrop, RectangleShape } from "../core/model/plan.ts";
+import type { EarlierCrop } from "../core/model/plan.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { CheckField, ChoiceField } from "./ChoiceField.tsx";
 import { Dialog } from "./Dialog.tsx";
 import { KindField } from "./KindField.tsx";
-import { LengthField } from "./LengthField.tsx";
-import { CountField, TurnField } from "./NumberField.tsx";
+import { CountField } from "./NumberField.tsx";
+import { MiddleFields, RectangleSizeFields } from "./RectangleFields.tsx";
 import { NoteField, TextField } from "./TextField.tsx";
 import {
   type CropDraft,
@@ -110,6 +110,8 @@ function WhereFields({ draft, isNew, onSet }: WhereFieldsProps) {
     const others = isNew ? draft.beds.filter((each) => each !== id) : [];
     onSet({ beds: isOn ? [...others, id] : others });
   };
+  const setRectangle = (change: Partial<CropDraft["rectangle"]>) =>
+    onSet({ rectangle: { ...draft.rectangle, ...change } });
   return (
     <>
       <ChoiceField
@@ -132,59 +134,11 @@ function WhereFields({ draft, isNew, onSet }: WhereFieldsProps) {
         </fieldset>
       )}
       {draft.where === "rectangle" && (
-        <RectangleFields
-          rectangle={draft.rectangle}
-          onSet={(change) => onSet({ rectangle: { ...draft.rectangle, ...change } })}
-        />
+        <>
+          <RectangleSizeFields sizes={draft.rectangle} onSet={setRectangle} />
+          <MiddleFields middle={draft.rectangle} onSet={setRectangle} />
+        </>
       )}
-    </>
-  );
-}
-
-interface RectangleFieldsProps {
-  readonly rectangle: RectangleShape;
-  readonly onSet: (change: Partial<RectangleShape>) => null;
-}
-
-function RectangleFields({ rectangle, onSet }: RectangleFieldsProps) {
-  const { widthM, lengthM, turnDeg, x, y } = rectangle;
-  return (
-    <>
-      <div className="field-pair">
-        <LengthField
-          label="Width"
-          value={widthM}
-          isSize
-          onApply={(metres) => onSet({ widthM: metres })}
-        />
-        <LengthField
-          label="Length"
-          value={lengthM}
-          isSize
-          onApply={(metres) => onSet({ lengthM: metres })}
-        />
-      </div>
-      <TurnField
-        label="Turn, clockwise"
-        value={turnDeg}
-        onApply={(degrees) => {
-          onSet({ turnDeg: degrees });
-        }}
-      />
-      <div className="field-pair">
-        <LengthField
-          label="Middle, right (x)"
-          value={x}
-          isCoordinate
-          onApply={(metres) => onSet({ x: metres })}
-        />
-        <LengthField
-          label="Middle, up (y)"
-          value={y}
-          isCoordinate
-          onApply={(metres) => onSet({ y: metres })}
-        />
-      </div>
     </>
   );
 }

@@ -1,8 +1,9 @@
 import { useId, useState } from "react";
 import { cropsOfPlan, takeOverCrops } from "../core/edits/earlier-crops.ts";
 import type { Plan } from "../core/model/plan.ts";
-import { type Read, problemText } from "../core/model/problem.ts";
+import type { Read } from "../core/model/problem.ts";
 import { readPlanFile } from "../store/plan-file.ts";
+import { FileField, FileProblems } from "./FileField.tsx";
 import { broughtWords, cropCount, seasonYear } from "./earlier-crop-words.ts";
 import { commit, planNow } from "./plan-actions.ts";
 import { useShownPlan } from "./use-shown-plan.ts";
@@ -31,20 +32,11 @@ export function EarlierCropsTakeOver() {
         its season began in.
       </p>
       <p>
-        <label htmlFor={id}>Plan file</label>{" "}
-        <input
-          id={id}
-          type="file"
+        <FileField
+          label="Plan file"
           accept=".json,application/json"
-          aria-describedby={`${id}-hint`}
-          onClick={(event) => {
-            // So that the same file can be picked again.
-            event.currentTarget.value = "";
-          }}
-          onChange={(event) => {
-            const file = event.target.files?.[0];
-            if (file) void take(file);
-          }}
+          describedBy={`${id}-hint`}
+          onPick={(file) => void take(file)}
         />
       </p>
       {picked && <TakeOverOutcome picked={picked} onDone={() => setPicked(null)} />}
@@ -59,15 +51,7 @@ interface TakeOverOutcomeProps {
 
 function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProps) {
   const plan = useShownPlan();
-  if (!read.ok) {
-    return (
-      <ul className="field-reason" role="alert">
-        {read.problems.map((problem) => (
-          <li key={problemText(problem)}>{problemText(problem)}</li>
-        ))}
-      </ul>
-    );
-  }
+  if (!read.ok) return <FileProblems problems={read.problems} />;
   const brought = cropsOfPlan(read.value, plan);
   if (brought.year > seasonYear(plan)) {
     return (

@@ -1,10 +1,10 @@
 import { lazy, memo, Suspense, useDeferredValue, useMemo, useState } from "react";
 import { describeFinding, severitySign, severityWord } from "../core/checks/describe-finding.ts";
-import { type CheckResult, countBySeverity } from "../core/checks/run-checks.ts";
+import type { CheckResult } from "../core/checks/run-checks.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { AcceptedFindings } from "./AcceptedFindings.tsx";
 import { FindingCard } from "./FindingCard.tsx";
-import { countWords, figuresOf, restingWords } from "./findings-words.ts";
+import { countWords, countsOf, figuresOf, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "./use-shown-plan.ts";
 
 /** Looked for only when asked: the arranger is not part of the first load. */
@@ -35,7 +35,7 @@ export function Findings() {
 }
 
 function FindingCounts() {
-  const words = usePlanStore((state) => countWords(countBySeverity(state.result.findings)));
+  const words = usePlanStore((state) => countWords(countsOf(state.result.findings)));
   return <p className="region-note">{words}</p>;
 }
 

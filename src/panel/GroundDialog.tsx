@@ -14,7 +14,7 @@ import { useOutlineTarget } from "../store/outline-target.ts";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { Dialog } from "./Dialog.tsx";
 import { LengthField } from "./LengthField.tsx";
-import { TurnField } from "./NumberField.tsx";
+import { MiddleFields, RectangleSizeFields } from "./RectangleFields.tsx";
 import { TextField } from "./TextField.tsx";
 import { onFormSubmit } from "./form-submit.ts";
 import { commit, planNow } from "./plan-actions.ts";
@@ -87,7 +87,7 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
           onPick={(form) => set({ form })}
         />
         <SizeFields typed={typed} onSet={set} />
-        <MiddleFields typed={typed} onSet={set} />
+        <MiddleFields middle={typed} onSet={set} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
             Place it
@@ -107,7 +107,7 @@ interface SizeFieldsProps {
 }
 
 function SizeFields({ typed, onSet }: SizeFieldsProps) {
-  const { form, widthM, lengthM, turnDeg } = typed;
+  const { form, widthM } = typed;
   if (form === "point") return null;
   if (form === "round") {
     return (
@@ -121,49 +121,11 @@ function SizeFields({ typed, onSet }: SizeFieldsProps) {
     );
   }
   return (
-    <>
-      <div className="field-pair">
-        <LengthField
-          label="Width"
-          value={widthM}
-          isSize
-          onApply={(metres) => onSet({ widthM: metres })}
-        />
-        <LengthField
-          label="Length"
-          value={lengthM}
-          isSize
-          onApply={(metres) => onSet({ lengthM: metres })}
-        />
-      </div>
-      <TurnField
-        label="Turn, clockwise"
-        value={turnDeg}
-        hint="At 0° its length runs up the sheet, at 90° across."
-        onApply={(degrees) => {
-          onSet({ turnDeg: degrees });
-        }}
-      />
-    </>
-  );
-}
-
-function MiddleFields({ typed, onSet }: SizeFieldsProps) {
-  return (
-    <div className="field-pair">
-      <LengthField
-        label="Middle, right (x)"
-        value={typed.x}
-        isCoordinate
-        onApply={(x) => onSet({ x })}
-      />
-      <LengthField
-        label="Middle, up (y)"
-        value={typed.y}
-        isCoordinate
-        onApply={(y) => onSet({ y })}
-      />
-    </div>
+    <RectangleSizeFields
+      sizes={typed}
+      turnHint="At 0° its length runs up the sheet, at 90° across."
+      onSet={onSet}
+    />
   );
 }
 

@@ -4,7 +4,7 @@ import { ChoiceField } from "./ChoiceField.tsx";
 import { runById } from "./commands.ts";
 import { Dialog } from "./Dialog.tsx";
 import { LengthField } from "./LengthField.tsx";
-import { TurnField } from "./NumberField.tsx";
+import { MiddleFields, RectangleSizeFields } from "./RectangleFields.tsx";
 import { TextField } from "./TextField.tsx";
 import { onFormSubmit } from "./form-submit.ts";
 import { type TypedBed, bedFromTyped, codeProblem, suggestedBed } from "./new-bed.ts";
@@ -44,20 +44,7 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
           onPick={(shape) => set({ isRound: shape === "round" })}
         />
         <BedSizeFields typed={typed} onSet={set} />
-        <div className="field-pair">
-          <LengthField
-            label="Middle, right (x)"
-            value={typed.x}
-            isCoordinate
-            onApply={(x) => set({ x })}
-          />
-          <LengthField
-            label="Middle, up (y)"
-            value={typed.y}
-            isCoordinate
-            onApply={(y) => set({ y })}
-          />
-        </div>
+        <MiddleFields middle={typed} onSet={set} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
             Draw the bed
@@ -82,7 +69,7 @@ interface BedSizeFieldsProps {
 }
 
 function BedSizeFields({ typed, onSet }: BedSizeFieldsProps) {
-  const { isRound, widthM, lengthM, turnDeg } = typed;
+  const { isRound, widthM } = typed;
   if (isRound) {
     return (
       <LengthField
@@ -93,29 +80,5 @@ function BedSizeFields({ typed, onSet }: BedSizeFieldsProps) {
       />
     );
   }
-  return (
-    <>
-      <div className="field-pair">
-        <LengthField
-          label="Width"
-          value={widthM}
-          isSize
-          onApply={(metres) => onSet({ widthM: metres })}
-        />
-        <LengthField
-          label="Length"
-          value={lengthM}
-          isSize
-          onApply={(metres) => onSet({ lengthM: metres })}
-        />
-      </div>
-      <TurnField
-        label="Turn, clockwise"
-        value={turnDeg}
-        onApply={(degrees) => {
-          onSet({ turnDeg: degrees });
-        }}
-      />
-    </>
-  );
+  return <RectangleSizeFields sizes={typed} onSet={onSet} />;
 }

@@ -6,7 +6,7 @@ interface CountFieldProps {
   readonly value: number | undefined;
   /** Undefined when the field was emptied. */
   readonly onApply: (count: number | undefined) => void;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /** Plants, rows: a whole number or nothing. */
@@ -37,7 +37,7 @@ interface TurnFieldProps {
   readonly value: number | undefined;
   readonly onApply: (turnDeg: number) => void;
   readonly placeholder?: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 /** Degrees clockwise. */

@@ -1,8 +1,9 @@
 import { useId, useState } from "react";
 import type { Trace } from "../core/imports/trace.ts";
-import { type Problem, type Read, problemText } from "../core/model/problem.ts";
+import type { Read } from "../core/model/problem.ts";
 import { readOutlineFile } from "../store/outline-import.ts";
 import { Dialog } from "./Dialog.tsx";
+import { FileField, FileProblems } from "./FileField.tsx";
 import { OutlineImportChoices } from "./OutlineImportChoices.tsx";
 
 interface OutlineFile {
@@ -29,20 +30,11 @@ export function OutlineImportDialog({ onClose }: { readonly onClose: () => void 
           after it are taken as the corners of one outline.
         </p>
         <p>
-          <label htmlFor={id}>GPX or GeoJSON file</label>{" "}
-          <input
-            id={id}
-            type="file"
+          <FileField
+            label="GPX or GeoJSON file"
             accept=".gpx,.geojson,.json,application/gpx+xml,application/geo+json"
-            aria-describedby={`${id}-hint`}
-            onClick={(event) => {
-              // So that the same file, mended, can be picked again.
-              event.currentTarget.value = "";
-            }}
-            onChange={(event) => {
-              const picked = event.target.files?.[0];
-              if (picked) void take(picked);
-            }}
+            describedBy={`${id}-hint`}
+            onPick={(picked) => void take(picked)}
           />
         </p>
         {isReading && <p role="status">Reading ...</p>}
@@ -52,15 +44,5 @@ export function OutlineImportDialog({ onClose }: { readonly onClose: () => void 
         )}
       </section>
     </Dialog>
-  );
-}
-
-function FileProblems({ problems }: { readonly problems: readonly Problem[] }) {
-  return (
-    <div className="field-reason" role="alert">
-      {problems.map((problem) => (
-        <p key={problemText(problem)}>{problemText(problem)}</p>
-      ))}
-    </div>
   );
 }

@@ -4,6 +4,7 @@ import { pictureOver, putPicture } from "../core/edits/picture-edits.ts";
 import type { Picture } from "../core/model/plan.ts";
 import { takePicture } from "../store/picture-file.ts";
 import { layoutOf } from "../store/plan-store.ts";
+import { FileField } from "./FileField.tsx";
 import { commit, planNow } from "./plan-actions.ts";
 
 interface PicturePickerProps {
@@ -37,20 +38,11 @@ export function PicturePicker({ verb, onNotice }: PicturePickerProps) {
   };
   return (
     <div className="picture-drop" onDrop={drop}>
-      <label htmlFor={id}>{verb} (JPEG, PNG or WebP), or drop it here</label>
-      <input
-        id={id}
-        type="file"
+      <FileField
+        label={`${verb} (JPEG, PNG or WebP), or drop it here`}
         accept="image/jpeg,image/png,image/webp"
-        aria-describedby={reason === null ? undefined : `${id}-reason`}
-        onClick={(event) => {
-          // So that the same file can be picked again.
-          event.currentTarget.value = "";
-        }}
-        onChange={(event) => {
-          const [file] = event.target.files ?? [];
-          if (file) void take(file);
-        }}
+        describedBy={reason === null ? undefined : `${id}-reason`}
+        onPick={(file) => void take(file)}
       />
       {reason !== null && (
         <p className="field-reason" id={`${id}-reason`} role="alert">

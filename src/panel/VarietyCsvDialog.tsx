@@ -2,12 +2,13 @@ import { useId, useMemo, useState } from "react";
 import { putVarieties } from "../core/edits/variety-list.ts";
 import { type VarietyList, readVarietiesCsv } from "../core/exports/read-varieties-csv.ts";
 import { varietiesCsv } from "../core/exports/varieties-csv.ts";
-import { type Problem, type Read, problemText } from "../core/model/problem.ts";
+import type { Read } from "../core/model/problem.ts";
 import { textOfFile } from "../store/decode-file.ts";
 import { varietyFileName } from "../store/file-name.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { CsvPreview } from "./CsvPreview.tsx";
 import { Dialog } from "./Dialog.tsx";
+import { FileField, FileProblems } from "./FileField.tsx";
 import { rowsToTake, takeWords } from "./csv-words.ts";
 import { downloadBytes } from "./download.ts";
 import { commit, planNow } from "./plan-actions.ts";
@@ -66,20 +67,11 @@ function FilePicker({ onFile }: { readonly onFile: (file: CsvFile) => void }) {
         list changes that variety, others are added; empty cells leave things as they are.
       </p>
       <p>
-        <label htmlFor={id}>CSV file</label>{" "}
-        <input
-          id={id}
-          type="file"
+        <FileField
+          label="CSV file"
           accept=".csv,.tsv,.txt,text/csv"
-          aria-describedby={`${id}-hint`}
-          onClick={(event) => {
-            // So that the same file, mended, can be picked again.
-            event.currentTarget.value = "";
-          }}
-          onChange={(event) => {
-            const picked = event.target.files?.[0];
-            if (picked) void take(picked);
-          }}
+          describedBy={`${id}-hint`}
+          onPick={(picked) => void take(picked)}
         />
       </p>
     </>
@@ -93,7 +85,7 @@ interface CsvOutcomeProps {
 }
 
 function CsvOutcome({ fileName, read, onDone }: CsvOutcomeProps) {
-  if (!read.ok) return <CsvProblems problems={read.problems} />;
+  if (!read.ok) return <FileProblems problems={read.problems} />;
   const rows = rowsToTake(read.value);
   const take = () => {
     const title = `${takeWords(rows.length)} from ${fileName}`;
@@ -117,15 +109,5 @@ function CsvOutcome({ fileName, read, onDone }: CsvOutcomeProps) {
         </button>
       </p>
     </>
-  );
-}
-
-function CsvProblems({ problems }: { readonly problems: readonly Problem[] }) {
-  return (
-    <ul className="field-reason" role="alert">
-      {problems.map((problem) => (
-        <li key={problemText(problem)}>{problemText(problem)}</li>
-      ))}
-    </ul>
   );
 }

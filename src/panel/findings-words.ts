@@ -1,6 +1,18 @@
 /** Counts above the findings, and on what the clear pairs rest when there is nothing to report. */
 import type { Finding, Severity } from "../core/checks/finding.ts";
+import { countBySeverity } from "../core/checks/run-checks.ts";
 import type { IsolationPair, Standing } from "../core/checks/isolation-pair.ts";
+
+const counted = new WeakMap<readonly Finding[], Readonly<Record<Severity, number>>>();
+
+/** Counted once for a list of findings: several regions ask on each frame of a drag. */
+export function countsOf(findings: readonly Finding[]): Readonly<Record<Severity, number>> {
+  const known = counted.get(findings);
+  if (known) return known;
+  const counts = countBySeverity(findings);
+  counted.set(findings, counts);
+  return counts;
+}
 
 /** `2 conflicts, 1 caution, 1 unknown`; `none` when all are 0. */
 export function countWords(counts: Readonly<Record<Severity, number>>): string {

@@ -4,7 +4,7 @@
  */
 import { z } from "zod";
 import { dayFromIso } from "../model/day.ts";
-import { covers, flowerings, levels, purposes } from "../model/plan.ts";
+import { covers, flowerings, groundSorts, levels, purposes } from "../model/plan.ts";
 import { LIMITS, MAX_COORDINATE_M } from "../model/schema-parts.ts";
 
 /** A text that says what is wanted, for a problem's "expected". */
@@ -140,17 +140,7 @@ export const featureSchema = z.looseObject(
 );
 
 /** What a feature written by Wideberth may be beside a planting or a pollen source. */
-export const groundRoles = [
-  "bed",
-  "hedge",
-  "fence",
-  "tree",
-  "building",
-  "water",
-  "path",
-  "slope",
-  "other",
-] as const;
+export const groundRoles = ["bed", ...groundSorts] as const;
 
 /** Ground on which nothing flowers: no kind is asked for. */
 export const groundSchema = z.looseObject(

@@ -30,9 +30,8 @@ export const purposes = ["seed", "food", "other"] as const;
 export const covers = ["none", "cage", "bags", "hand"] as const;
 /** `yes`: will flower; `cut`: cut or mown before bloom; `first-year`: a biennial's first season. */
 export const flowerings = ["yes", "cut", "first-year"] as const;
-/** What stands or lies around the beds; `pollen` is a source, the others are ground for the eye. */
-export const surroundingSorts = [
-  "pollen",
+/** What stands or lies around the beds and is only drawn. */
+export const groundSorts = [
   "hedge",
   "fence",
   "tree",
@@ -42,6 +41,8 @@ export const surroundingSorts = [
   "slope",
   "other",
 ] as const;
+/** What is around the beds: a pollen source, or ground. */
+export const surroundingSorts = ["pollen", ...groundSorts] as const;
 
 /** Ways to count daily heat; see core/calendar/degree-days.ts. */
 export const heatMethods = [
