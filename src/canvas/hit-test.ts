@@ -2,19 +2,11 @@
 import type { Bounds } from "../core/geometry/bounds.ts";
 import { growBounds } from "../core/geometry/bounds.ts";
 import { gapBetween } from "../core/geometry/gap.ts";
-import { type Outline, outlineContains } from "../core/geometry/outline.ts";
+import { outlineContains, pointOutline } from "../core/geometry/outline.ts";
 import type { Point } from "../core/geometry/point.ts";
 import type { SheetItem, SheetItems } from "./sheet-items.ts";
 
 const RANK: Readonly<Record<SheetItem["what"], number>> = { planting: 0, bed: 1, surrounding: 2 };
-
-export function pointOutline({ x, y }: Point): Outline {
-  return {
-    hasInside: false,
-    rings: [Float64Array.of(x, y)],
-    bounds: { minX: x, minY: y, maxX: x, maxY: y },
-  };
-}
 
 /**
  * Everything under a place, the topmost first: plantings over beds over surroundings, then what

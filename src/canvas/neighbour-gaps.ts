@@ -1,10 +1,9 @@
 /** Distances to what lies around something that is drawn, moved or resized. */
 import { boundsGap, growBounds } from "../core/geometry/bounds.ts";
 import { gapBetween } from "../core/geometry/gap.ts";
-import { type Outline, outlineContains } from "../core/geometry/outline.ts";
+import { type Outline, outlineContains, pointOutline } from "../core/geometry/outline.ts";
 import type { Plan, Shape } from "../core/model/plan.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
-import { pointOutline } from "./hit-test.ts";
 import { type SideGap, sideGaps } from "./side-gaps.ts";
 import { type SheetItem, type SheetItems, itemsOf, outlineFor, sheetItems } from "./sheet-items.ts";
 

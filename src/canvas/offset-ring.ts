@@ -5,9 +5,8 @@
  * and what lies nearer than the distance is dropped (cost: pieces squared).
  */
 import { gapBetween } from "../core/geometry/gap.ts";
-import type { Outline } from "../core/geometry/outline.ts";
+import { type Outline, pointOutline } from "../core/geometry/outline.ts";
 import type { Point } from "../core/geometry/point.ts";
-import { pointOutline } from "./hit-test.ts";
 
 export interface StraightPiece {
   readonly kind: "straight";

@@ -1,9 +1,9 @@
 /** A single place that comes to rest on a corner or an edge of what is drawn. */
 import { growBounds } from "../core/geometry/bounds.ts";
-import { shapeCorners } from "../core/geometry/outline.ts";
+import { pointOutline, shapeCorners } from "../core/geometry/outline.ts";
 import { type Point, pointDistance } from "../core/geometry/point.ts";
 import { layoutOf, usePlanStore } from "../store/plan-store.ts";
-import { edgeNear, pointOutline } from "./hit-test.ts";
+import { edgeNear } from "./hit-test.ts";
 import { type SheetItem, type SheetItems, sheetItems } from "./sheet-items.ts";
 import { nameOf, SNAP_PX } from "./snap-targets.ts";
 import { useView } from "./view-store.ts";

@@ -1,10 +1,6 @@
 import { type ReactNode, memo } from "react";
 import { Field, useFieldParts } from "./Field.tsx";
-
-export interface Choice<Value extends string> {
-  readonly value: Value;
-  readonly label: string;
-}
+import type { Choice } from "./plan-words.ts";
 
 interface ChoiceFieldProps<Value extends string> {
   readonly label: string;

@@ -10,9 +10,8 @@ import { FigureDefaults } from "./FigureDefaults.tsx";
 import { FigureFacts } from "./FigureFacts.tsx";
 import { FigureList } from "./FigureList.tsx";
 import { FigureSource } from "./FigureSource.tsx";
-import { requirementWords } from "./requirement-words.ts";
+import { requirementWords, varietyRequirement } from "./requirement-words.ts";
 import { useShownPlan } from "./use-shown-plan.ts";
-import { varietyRequirement } from "./variety-edit.ts";
 
 interface FigureKindPageProps {
   readonly kind: Kind;

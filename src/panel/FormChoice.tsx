@@ -3,7 +3,7 @@ import { formatDistance } from "../core/model/length.ts";
 import type { Variety } from "../core/model/plan.ts";
 import { usePlanStore } from "../store/plan-store.ts";
 import { useShownPlan } from "./use-shown-plan.ts";
-import { varietyRequirement } from "./variety-edit.ts";
+import { varietyRequirement } from "./requirement-words.ts";
 
 interface FormChoiceProps {
   readonly variety: Variety;

@@ -1,9 +1,9 @@
 import type { changePlantings } from "../core/edits/object-edits.ts";
 import type { Planting, PurityLevel } from "../core/model/plan.ts";
 import { AdjustmentFields } from "./AdjustmentFields.tsx";
-import { CheckField, type Choice, ChoiceField } from "./ChoiceField.tsx";
+import { CheckField, ChoiceField } from "./ChoiceField.tsx";
 import { LengthField } from "./LengthField.tsx";
-import { choicesOf, coverWords, levelWords } from "./plan-words.ts";
+import { type Choice, choicesOf, coverWords, levelWords } from "./plan-words.ts";
 import { requirementWords } from "./requirement-words.ts";
 import { useShownPlan, useShownResult } from "./use-shown-plan.ts";
 

@@ -4,9 +4,8 @@ import { FigureChoice } from "./FigureChoice.tsx";
 import { HeatFields } from "./HeatFields.tsx";
 import { LengthField } from "./LengthField.tsx";
 import { RangeField } from "./RangeField.tsx";
-import { requirementWords } from "./requirement-words.ts";
+import { requirementWords, varietyRequirement } from "./requirement-words.ts";
 import { useShownPlan } from "./use-shown-plan.ts";
-import { varietyRequirement } from "./variety-edit.ts";
 
 interface VarietyFiguresProps {
   readonly variety: Variety;

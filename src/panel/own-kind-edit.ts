@@ -4,7 +4,7 @@ import type { Kind } from "../core/crops/crop.ts";
 import { crossingGroups } from "../core/crops/groups.ts";
 import { nextId } from "../core/edits/edit.ts";
 import type { OwnKind, Plan } from "../core/model/plan.ts";
-import type { Choice } from "./ChoiceField.tsx";
+import type { Choice } from "./plan-words.ts";
 
 /** Changes some fields of the kind being typed. */
 export type ChangeOwnKind = (changes: {

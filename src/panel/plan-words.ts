@@ -1,6 +1,11 @@
 /** Labels of the plan's fixed values. */
 import type { Cover, Flowering, Purpose, PurityLevel, Surrounding } from "../core/model/plan.ts";
-import type { Choice } from "./ChoiceField.tsx";
+
+/** A value and what it is called where it is picked. */
+export interface Choice<Value extends string> {
+  readonly value: Value;
+  readonly label: string;
+}
 
 export const levelWords: Readonly<Record<PurityLevel, string>> = {
   home: "home: for one's own garden",

@@ -1,9 +1,6 @@
 /** A variety being typed, and what it still lacks. */
-import { requirementOf } from "../core/checks/stand.ts";
-import type { Requirement } from "../core/checks/isolation-pair.ts";
-import type { CropBook } from "../core/crops/crop-book.ts";
 import { nextId } from "../core/edits/edit.ts";
-import type { Plan, Planting, Variety } from "../core/model/plan.ts";
+import type { Plan, Variety } from "../core/model/plan.ts";
 
 /** A variety without a kind yet has an empty one. */
 export function blankVariety(plan: Plan): Variety {
@@ -31,24 +28,4 @@ export function withKind(variety: Variety, kind: string): Variety {
   if (kind === variety.kind) return variety;
   const { form: _form, figure: _figure, ...rest } = variety;
   return { ...rest, kind };
-}
-
-/** What a planting of the variety would need at the plan's level, its own distance included. */
-export function varietyRequirement(
-  plan: Plan,
-  variety: Variety,
-  book: CropBook,
-): Requirement | null {
-  const kind = book.kind(variety.kind);
-  if (!kind) return null;
-  const planting: Planting = {
-    id: "any",
-    code: "",
-    variety: variety.id,
-    outline: { shape: "rectangle", x: 0, y: 0, widthM: 1, lengthM: 1, turnDeg: 0 },
-    purpose: "seed",
-    flowering: "yes",
-    cover: "none",
-  };
-  return requirementOf(planting, variety, kind, plan.level);
 }

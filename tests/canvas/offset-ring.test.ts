@@ -1,6 +1,5 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { pointOutline } from "../../src/canvas/hit-test.ts";
 import {
   type RingPiece,
   offsetRing,
@@ -9,7 +8,7 @@ import {
   pieceLength,
 } from "../../src/canvas/offset-ring.ts";
 import { gapBetween } from "../../src/core/geometry/gap.ts";
-import { type Outline, outlineOf } from "../../src/core/geometry/outline.ts";
+import { type Outline, outlineOf, pointOutline } from "../../src/core/geometry/outline.ts";
 import type { PolygonShape } from "../../src/core/model/plan.ts";
 import { rectangle } from "./drawn-plan.ts";
 

@@ -1,10 +1,6 @@
 import { expect, test } from "vitest";
-import {
-  blankVariety,
-  varietyProblem,
-  varietyRequirement,
-  withKind,
-} from "../../src/panel/variety-edit.ts";
+import { blankVariety, varietyProblem, withKind } from "../../src/panel/variety-edit.ts";
+import { varietyRequirement } from "../../src/panel/requirement-words.ts";
 import { book, smallPlan } from "./small-plan.ts";
 
 const { plan } = smallPlan();

@@ -1,10 +1,10 @@
 /** Measuring between any two things: objects edge to edge, places, or one of each. */
 import { gapBetween } from "../../core/geometry/gap.ts";
-import { shapeCentre } from "../../core/geometry/outline.ts";
+import { pointOutline, shapeCentre } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
 import { measurementText } from "../draw-sketch.ts";
-import { itemsAt, pointOutline } from "../hit-test.ts";
+import { itemsAt } from "../hit-test.ts";
 import { type SheetItem, outlineFor, sheetItems } from "../sheet-items.ts";
 import { snapToDrawn } from "../snap-place.ts";
 import { nameOf } from "../snap-targets.ts";

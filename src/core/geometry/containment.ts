@@ -1,7 +1,7 @@
 /** How far one outline reaches out of, or into, another. */
 import { boundsOfCoordinates } from "./bounds.ts";
 import { gapBetween } from "./gap.ts";
-import { type Outline, outlineContains } from "./outline.ts";
+import { type Outline, outlineContains, pointOutline } from "./outline.ts";
 import type { Point } from "./point.ts";
 
 export interface Reach {
@@ -75,14 +75,6 @@ function gapToEdge(point: Point, outline: Outline): Reach {
     }
   }
   return best;
-}
-
-function pointOutline({ x, y }: Point): Outline {
-  return {
-    hasInside: false,
-    rings: [Float64Array.of(x, y)],
-    bounds: { minX: x, minY: y, maxX: x, maxY: y },
-  };
 }
 
 function ringOutline(ring: Float64Array): Outline {

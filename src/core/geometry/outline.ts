@@ -54,6 +54,15 @@ function flat(corners: readonly Point[]): Float64Array {
   return coordinates;
 }
 
+/** A single place as an outline without an inside, for measuring from it. */
+export function pointOutline({ x, y }: Point): Outline {
+  return {
+    hasInside: false,
+    rings: [Float64Array.of(x, y)],
+    bounds: { minX: x, minY: y, maxX: x, maxY: y },
+  };
+}
+
 export function outlineOf(shape: Shape): Outline {
   const outer = flat(shapeCorners(shape));
   const holes =
