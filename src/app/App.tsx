@@ -1,31 +1,31 @@
 import { Suspense, lazy, useEffect } from "react";
-import { Sheet } from "../canvas/Sheet.tsx";
-import { Announcer } from "../panel/Announcer.tsx";
-import { BloomStrip } from "../panel/BloomStrip.tsx";
-import { ClearGroundLine } from "../panel/ClearGroundLine.tsx";
-import { Dialogs } from "../panel/Dialogs.tsx";
-import { DrawerBar } from "../panel/DrawerBar.tsx";
-import { Findings } from "../panel/Findings.tsx";
-import { FirstSteps } from "../panel/FirstSteps.tsx";
-import { HatchPatterns } from "../panel/HatchSwatch.tsx";
-import { Header } from "../panel/Header.tsx";
-import { Notices } from "../panel/Notices.tsx";
-import { Particulars } from "../panel/Particulars.tsx";
-import { PictureRegion } from "../panel/PictureRegion.tsx";
-import { RegionBoundary } from "../panel/RegionBoundary.tsx";
-import { SeedList } from "../panel/SeedList.tsx";
-import { HiddenLine } from "../panel/ShowMenu.tsx";
-import { SkipLinks } from "../panel/SkipLinks.tsx";
-import { ToolBar } from "../panel/ToolBar.tsx";
-import { ViewBar } from "../panel/ViewBar.tsx";
-import { ViewTabs } from "../panel/ViewTabs.tsx";
-import { useShownPlan } from "../panel/use-shown-plan.ts";
-import { useViewState } from "../panel/view-state.ts";
+import { Sheet } from "../canvas/sheet/Sheet.tsx";
+import { Announcer } from "../panel/window/Announcer.tsx";
+import { BloomStrip } from "../panel/bloom/BloomStrip.tsx";
+import { ClearGroundLine } from "../panel/findings/ClearGroundLine.tsx";
+import { Dialogs } from "../panel/window/Dialogs.tsx";
+import { DrawerBar } from "../panel/window/DrawerBar.tsx";
+import { Findings } from "../panel/findings/Findings.tsx";
+import { FirstSteps } from "../panel/window/FirstSteps.tsx";
+import { HatchPatterns } from "../panel/state/HatchSwatch.tsx";
+import { Header } from "../panel/window/Header.tsx";
+import { Notices } from "../panel/keeping/Notices.tsx";
+import { Particulars } from "../panel/particulars/Particulars.tsx";
+import { PictureRegion } from "../panel/picture/PictureRegion.tsx";
+import { RegionBoundary } from "../panel/window/RegionBoundary.tsx";
+import { SeedList } from "../panel/seed-list/SeedList.tsx";
+import { HiddenLine } from "../panel/window/ShowMenu.tsx";
+import { SkipLinks } from "../panel/window/SkipLinks.tsx";
+import { ToolBar } from "../panel/window/ToolBar.tsx";
+import { ViewBar } from "../panel/window/ViewBar.tsx";
+import { ViewTabs } from "../panel/window/ViewTabs.tsx";
+import { useShownPlan } from "../panel/state/use-shown-plan.ts";
+import { useViewState } from "../panel/state/view-state.ts";
 import { samples } from "./samples.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
 
 const Tables = lazy(async () => ({
-  default: (await import("../panel/Tables.tsx")).Tables,
+  default: (await import("../panel/tables/Tables.tsx")).Tables,
 }));
 const CompareView = lazy(async () => ({
   default: (await import("./CompareView.tsx")).CompareView,

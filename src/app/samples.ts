@@ -1,6 +1,6 @@
 /** Sample plans: the first opens on a first visit and comes with the program, others when asked for. */
 import firstSample from "../../sample-plots/garden-to-solve.json?raw";
-import type { SamplePlan } from "../panel/PlanMenu.tsx";
+import type { SamplePlan } from "../panel/window/PlanMenu.tsx";
 
 export const firstSampleText = firstSample;
 

@@ -1,11 +1,11 @@
 import { useEffect } from "react";
-import { withLoaded } from "../panel/command.ts";
-import { planNow } from "../panel/plan-actions.ts";
-import { viewNow } from "../panel/view-state.ts";
-import { usePlanStore } from "../store/plan-store.ts";
+import { withLoaded } from "../panel/commands/command.ts";
+import { planNow } from "../panel/state/plan-actions.ts";
+import { viewNow } from "../panel/state/view-state.ts";
+import { usePlanStore } from "../store/plan/plan-store.ts";
 import { TYPED_INTO } from "./typed-into.ts";
 
-const load = () => import("../panel/clipboard-actions.ts");
+const load = () => import("../panel/clipboard/clipboard-actions.ts");
 type Clipboard = Awaited<ReturnType<typeof load>>;
 
 /** Text that is marked or typed is the browser's to copy; a dialog lies over the plan. */

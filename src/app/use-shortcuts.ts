@@ -1,8 +1,8 @@
 import { useEffect } from "react";
-import { runCommand } from "../panel/command.ts";
-import { usePreferences } from "../panel/preferences.ts";
-import { commandOf } from "../panel/shortcuts.ts";
-import { viewNow } from "../panel/view-state.ts";
+import { runCommand } from "../panel/commands/command.ts";
+import { usePreferences } from "../panel/state/preferences.ts";
+import { commandOf } from "../panel/commands/shortcuts.ts";
+import { viewNow } from "../panel/state/view-state.ts";
 import { TYPED_INTO } from "./typed-into.ts";
 import { useClipboard } from "./use-clipboard.ts";
 

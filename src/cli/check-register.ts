@@ -4,11 +4,11 @@
  */
 import type { Finding, Severity } from "../core/checks/finding.ts";
 import { type CheckResult, runChecks } from "../core/checks/run-checks.ts";
-import { cropBook } from "../core/crops/crop-book.ts";
-import { CLEAR_TITLE, reportParts, whatIsThere } from "../core/exports/check-report.ts";
-import { severityCounts } from "../core/exports/finding-items.ts";
-import { type Area, registerAreas } from "../core/exports/register-areas.ts";
-import { REGISTER_LEVEL, areaPlan } from "../core/exports/register.ts";
+import { cropBook } from "../core/kinds/crop-book.ts";
+import { CLEAR_TITLE, reportParts, whatIsThere } from "../core/files/check-report.ts";
+import { severityCounts } from "../core/map/finding-items.ts";
+import { type Area, registerAreas } from "../core/exchange/register-areas.ts";
+import { REGISTER_LEVEL, areaPlan } from "../core/exchange/register.ts";
 import type { Layout } from "../core/model/plan.ts";
 import { type Register, readRegister } from "./read-register.ts";
 import { type Spool, openSpool } from "./spool.ts";

@@ -1,6 +1,6 @@
 /** `wideberth check FILE`: prints the findings; 1 when there is a conflict. */
 import { runChecks } from "../core/checks/run-checks.ts";
-import { checkReport, checkReportText } from "../core/exports/check-report.ts";
+import { checkReport, checkReportText } from "../core/files/check-report.ts";
 import { checkRegister } from "./check-register.ts";
 import { openBytes } from "./input-bytes.ts";
 import { startsRegister } from "./json-texts.ts";

@@ -1,9 +1,9 @@
 /** `wideberth compare PLAN`: measures layouts side by side and lists what differs. */
-import { compareLayouts } from "../core/arrange/compare-layouts.ts";
-import { compareCsv, compareReport, compareReportText } from "../core/exports/compare-report.ts";
-import type { ComparedLayouts } from "../core/exports/compare-pages.ts";
-import { ratioText } from "../core/exports/drawing-ratio.ts";
-import { type PaperName, usualPaper } from "../core/exports/paper.ts";
+import { compareLayouts } from "../core/compare/compare-layouts.ts";
+import { compareCsv, compareReport, compareReportText } from "../core/compare/compare-report.ts";
+import type { ComparedLayouts } from "../core/compare/compare-pages.ts";
+import { ratioText } from "../core/page/drawing-ratio.ts";
+import { type PaperName, usualPaper } from "../core/page/paper.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
 import { localTime } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
@@ -50,7 +50,7 @@ async function writePdf(
 ): Promise<void> {
   // The PDF writer and its type are large: only this option pays for them.
   const [{ comparePdf }, { mapFonts }] = await Promise.all([
-    import("../core/exports/compare-pdf.ts"),
+    import("../core/compare/compare-pdf.ts"),
     import("./font.ts"),
   ]);
   const print = { paper, isOverlaid, printedAt: localTime(new Date()) };

@@ -1,15 +1,15 @@
 /** `wideberth export PLAN --format x -o FILE`: one of the files for others. */
 import { runChecks } from "../core/checks/run-checks.ts";
-import { allExports, exportHindrance, type ExportFormat } from "../core/exports/all-exports.ts";
-import type { LabelChoice } from "../core/exports/label-pages.ts";
+import { allExports, exportHindrance, type ExportFormat } from "../core/files/all-exports.ts";
+import type { LabelChoice } from "../core/labels/label-pages.ts";
 import {
   type LabelSize,
   OWN_SIZE_EXAMPLE,
   labelSizes,
   ownLabelSize,
   usualLabelSize,
-} from "../core/exports/label-sizes.ts";
-import type { PlotMapInput } from "../core/exports/map-items.ts";
+} from "../core/labels/label-sizes.ts";
+import type { PlotMapInput } from "../core/map/map-items.ts";
 import { localTime, utcStamp } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { readInput } from "./read-input.ts";

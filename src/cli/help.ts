@@ -1,6 +1,6 @@
-import { OWN_SIZE_EXAMPLE, labelSizes } from "../core/exports/label-sizes.ts";
-import { companionTitles } from "../core/exports/companion-ids.ts";
-import { allExports } from "../core/exports/all-exports.ts";
+import { OWN_SIZE_EXAMPLE, labelSizes } from "../core/labels/label-sizes.ts";
+import { companionTitles } from "../core/map/companion-ids.ts";
+import { allExports } from "../core/files/all-exports.ts";
 
 const formats = allExports
   .map(({ id, title, needs }) => {

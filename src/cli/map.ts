@@ -1,10 +1,10 @@
 /** `wideberth map PLAN -o FILE`: the plot map as a PDF. */
 import { runChecks } from "../core/checks/run-checks.ts";
-import { cutWords } from "../core/exports/beyond-map.ts";
-import { type CompanionId, companionIds } from "../core/exports/companion-ids.ts";
-import { ratioText } from "../core/exports/drawing-ratio.ts";
-import { MAX_SHEETS, oneSheetRatio, planSheets, suggestRatio } from "../core/exports/page-plan.ts";
-import type { Orientation, PaperName } from "../core/exports/paper.ts";
+import { cutWords } from "../core/map/beyond-map.ts";
+import { type CompanionId, companionIds } from "../core/map/companion-ids.ts";
+import { ratioText } from "../core/page/drawing-ratio.ts";
+import { MAX_SHEETS, oneSheetRatio, planSheets, suggestRatio } from "../core/map/page-plan.ts";
+import type { Orientation, PaperName } from "../core/page/paper.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
 import { localTime } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
@@ -38,7 +38,7 @@ export async function map(args: readonly string[]): Promise<number> {
   const sheets = sheetCount(plan, layout, paper, orientation, ratio);
   // The PDF writer and its type are large: only this command pays for them.
   const [{ plotMapPdf }, { mapFonts }] = await Promise.all([
-    import("../core/exports/plot-map.ts"),
+    import("../core/paper-set/plot-map.ts"),
     import("./font.ts"),
   ]);
   const result = runChecks(plan, layout, book);

@@ -1,5 +1,5 @@
 /** The paper a command is asked to print on. */
-import { type PaperName, paperNames } from "../core/exports/paper.ts";
+import { type PaperName, paperNames } from "../core/page/paper.ts";
 import { usage } from "./options.ts";
 
 export function paperNamed(command: string, text: string): PaperName {

@@ -1,7 +1,7 @@
 /** A file or stdin to text; what cannot be text is refused before anything looks at it. */
-import { type CropBook, cropBook } from "../core/crops/crop-book.ts";
-import { planBook } from "../core/crops/own-kinds.ts";
-import { openPlanText, type OpenedPlan } from "../core/exports/open-plan.ts";
+import { type CropBook, cropBook } from "../core/kinds/crop-book.ts";
+import { planBook } from "../core/kinds/own-kinds.ts";
+import { openPlanText, type OpenedPlan } from "../core/exchange/open-plan.ts";
 import { MAX_TEXT_LENGTH } from "../core/model/parse-json.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
 import { type InputBytes, openBytes } from "./input-bytes.ts";

@@ -1,9 +1,9 @@
 /** A register read whole: every feature checked before anything is said of any of them. */
-import type { CropBook } from "../core/crops/crop-book.ts";
-import type { RegisterGround } from "../core/exports/register-areas.ts";
-import { type RegisterSetting, readRegisterFeature } from "../core/exports/register.ts";
-import { bloomDays, featureId, isSource, seasonOf } from "../core/exports/geojson-plan.ts";
-import { MAX_REACH_M, type ReadFeature, baseName, idText } from "../core/exports/read-geojson.ts";
+import type { CropBook } from "../core/kinds/crop-book.ts";
+import type { RegisterGround } from "../core/exchange/register-areas.ts";
+import { type RegisterSetting, readRegisterFeature } from "../core/exchange/register.ts";
+import { bloomDays, featureId, isSource, seasonOf } from "../core/exchange/geojson-plan.ts";
+import { MAX_REACH_M, type ReadFeature, baseName, idText } from "../core/exchange/read-geojson.ts";
 import { parseJson } from "../core/model/parse-json.ts";
 import { type Problem, shown } from "../core/model/problem.ts";
 import { type JsonText, readJsonTexts } from "./json-texts.ts";

@@ -2,11 +2,11 @@
  * A register in little memory: what decides which plantings matter to each other in flat arrays,
  * the features themselves as lean JSON outside the heap, parsed again area by area.
  */
-import type { CropBook } from "../core/crops/crop-book.ts";
-import { type RegisterGround } from "../core/exports/register-areas.ts";
-import { leanFeature, reachOf } from "../core/exports/register.ts";
-import type { Feature } from "../core/exports/geojson-schema.ts";
-import { type ReadFeature, placesOf } from "../core/exports/read-geojson.ts";
+import type { CropBook } from "../core/kinds/crop-book.ts";
+import { type RegisterGround } from "../core/exchange/register-areas.ts";
+import { leanFeature, reachOf } from "../core/exchange/register.ts";
+import type { Feature } from "../core/exchange/geojson-schema.ts";
+import { type ReadFeature, placesOf } from "../core/exchange/read-geojson.ts";
 import { type LonLat, localFrame, placeSpan } from "../core/geometry/local-frame.ts";
 
 const SLAB_BYTES = 16_000_000;

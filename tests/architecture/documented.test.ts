@@ -1,7 +1,7 @@
 /** Every check is explained to growers and tried by a test; every file for others is explained. */
 import { expect, test } from "vitest";
 import { allChecks } from "../../src/core/checks/all-checks.ts";
-import { allExports } from "../../src/core/exports/all-exports.ts";
+import { allExports } from "../../src/core/files/all-exports.ts";
 import { filesUnder, textOf } from "./source-files.ts";
 
 const names = allChecks.map((check) => check.name);

@@ -1,32 +1,78 @@
 /**
- * Which way imports may point:
- * app -> panel, canvas -> store -> exports -> arrange, checks; imports -> edits -> crops, calendar
- * -> geometry -> model; cli -> core. Each may import what stands further right; of two that stand
- * together neither may import the other, except that arrange imports checks.
+ * Which way imports may point. Between layers: app -> panel, canvas -> store -> core; cli -> core.
+ * Inside a layer folders stand on levels, and each may import what stands on a lower one; of two
+ * that stand together neither may import the other.
  */
 import { builtinModules } from "node:module";
 import { posix } from "node:path";
 import { importsOf } from "./imports.ts";
 
-const RANKS: Readonly<Record<string, number>> = {
-  app: 11,
-  panel: 10,
-  canvas: 10,
-  store: 9,
-  "core/exports": 8,
-  "core/imports": 6,
-  "core/arrange": 7,
-  "core/checks": 6,
-  "core/edits": 5,
-  "core/calendar": 4,
-  "core/crops": 3,
-  "core/geometry": 2,
-  "core/model": 1,
+/** What each layer may import besides itself. */
+const LAYERS: Readonly<Record<string, readonly string[]>> = {
+  app: ["panel", "canvas", "store", "core"],
+  panel: ["store", "core"],
+  canvas: ["store", "core"],
+  store: ["core"],
+  cli: ["core"],
+  core: [],
+};
+
+/** Folders of the layers that have folders, lowest level first. */
+const LEVELS: Readonly<Record<string, readonly string[]>> = {
+  core: [
+    "formats model",
+    "geometry kinds",
+    "beds calendar distances page",
+    "checks edits",
+    "fieldwork outlines remedies",
+    "arrange map",
+    "exchange labels paper-set",
+    "compare",
+    "files",
+  ],
+  store: ["window", "plan", "keeping", "files", "threads"],
+  canvas: ["scene", "draw snap", "tools", "input", "compare sheet"],
+  panel: [
+    "state",
+    "form",
+    "bloom clipboard find findings kinds layouts",
+    "earlier-crops figures keeping picture",
+    "arrange commands outlines paper season seed-list",
+    "beds compare tables",
+    "particulars",
+    "site",
+    "window",
+  ],
+};
+
+const RANKS: ReadonlyMap<string, number> = new Map(
+  Object.entries(LEVELS).flatMap(([layer, levels]) =>
+    levels.flatMap((names, rank) =>
+      names.split(" ").map((name) => [`${layer}/${name}`, rank] as const),
+    ),
+  ),
+);
+
+/** Every folder of the source that holds code, e.g. `core/checks` or `app`. */
+export const FOLDERS: readonly string[] = [...RANKS.keys(), "app", "cli"];
+
+/** What every feature of the panel may import. The window puts the features together. */
+const PANEL_KIT: readonly string[] = ["panel/state", "panel/form", "panel/commands"];
+
+/** The only imports that join one feature of the panel to another. A new one is a decision. */
+const PANEL_EDGES: Readonly<Record<string, readonly string[]>> = {
+  "panel/arrange": ["panel/layouts"],
+  "panel/compare": ["panel/layouts", "panel/paper"],
+  "panel/earlier-crops": ["panel/kinds"],
+  "panel/figures": ["panel/kinds"],
+  "panel/particulars": ["panel/beds", "panel/bloom", "panel/findings", "panel/kinds"],
+  "panel/seed-list": ["panel/bloom", "panel/figures", "panel/kinds"],
+  "panel/site": ["panel/particulars", "panel/season"],
 };
 
 /** Packages that only some modules may import, and which; a folder stands for all inside it. */
 const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
-  pdfkit: ["core/exports"],
+  pdfkit: ["core/page"],
   idb: ["store"],
   "browser-fs-access": ["store"],
   konva: ["canvas"],
@@ -57,12 +103,14 @@ export function layeringFaults(files: ReadonlyMap<string, string>): readonly str
   return [...faults, ...cycles(graph)];
 }
 
-/** The module a file belongs to, e.g. `core/checks` or `panel`; null when it is in none. */
+/** The folder a file belongs to, e.g. `core/checks` or `app`; null when it is in none. */
 function moduleOf(path: string): string | null {
   const [, first = "", second = ""] = path.split("/");
-  const name = first === "core" ? `core/${second}` : first;
-  return path.startsWith("src/") && (name in RANKS || name === "cli") ? name : null;
+  const name = first in LEVELS ? `${first}/${second}` : first;
+  return path.startsWith("src/") && FOLDERS.includes(name) ? name : null;
 }
+
+const layerOf = (module: string) => module.split("/")[0] ?? "";
 
 function importFault(
   path: string,
@@ -84,13 +132,21 @@ function importFault(
   if (isCode && resolve(path, name, files) === null) return fault("there is no such file");
   const to = moduleOf(target);
   if (to === null) return fault("the target stands in no module");
-  return mayImport(from, to) ? null : fault(`${from} may not import ${to}, imports point one way`);
+  if (!mayImport(from, to)) return fault(`${from} may not import ${to}, imports point one way`);
+  return joinsFeatures(from, to) ? fault(`${from} and ${to} are joined by no written edge`) : null;
 }
 
 function mayImport(from: string, to: string): boolean {
   if (from === to) return true;
-  if (from === "cli") return to.startsWith("core/");
-  return (RANKS[from] ?? 0) > (RANKS[to] ?? Infinity);
+  if (layerOf(from) !== layerOf(to)) return LAYERS[layerOf(from)]?.includes(layerOf(to)) ?? false;
+  return (RANKS.get(from) ?? 0) > (RANKS.get(to) ?? Infinity);
+}
+
+/** Whether an import goes from one feature of the panel to another without being listed. */
+function joinsFeatures(from: string, to: string): boolean {
+  if (from === to || layerOf(from) !== "panel" || layerOf(to) !== "panel") return false;
+  if (from === "panel/window" || PANEL_KIT.includes(from) || PANEL_KIT.includes(to)) return false;
+  return !PANEL_EDGES[from]?.includes(to);
 }
 
 function packageFault(from: string, name: string): string | null {

@@ -33,7 +33,7 @@ test("every test that is named exists", () => {
 });
 
 test("states the keeping rule with the numbers of the code", () => {
-  const rule = textOf("src/store/keeping-rule.ts");
+  const rule = textOf("src/store/keeping/keeping-rule.ts");
   const { newest, days, openings } =
     /KEEPING_RULE: KeepingRule = \{ newest: (?<newest>\d+), days: (?<days>\d+), openings: (?<openings>\d+) \}/.exec(
       rule,

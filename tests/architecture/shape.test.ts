@@ -5,6 +5,7 @@ import { filesUnder, sourceFiles, textOf, topLevelEntries } from "./source-files
 const LINES_MAX = 300;
 const APP_LINES_MAX = 120;
 const FOLDERS_MAX = 2;
+const FILES_MAX = 30;
 
 const ourCode = [...filesUnder("src"), ...filesUnder("tests")];
 
@@ -18,6 +19,15 @@ test("the top level holds only what has its place there", () => {
 test("folders under src are at most two deep", () => {
   const tooDeep = filesUnder("src").filter((path) => path.split("/").length - 2 > FOLDERS_MAX);
   expect(tooDeep).toEqual([]);
+});
+
+test("no folder under src holds more files than one looks over", () => {
+  const counts = new Map<string, number>();
+  for (const path of filesUnder("src")) {
+    const folder = path.slice(0, path.lastIndexOf("/"));
+    counts.set(folder, (counts.get(folder) ?? 0) + 1);
+  }
+  expect([...counts].filter(([, count]) => count > FILES_MAX)).toEqual([]);
 });
 
 test("no file or folder is a drawer for odds and ends", () => {
@@ -49,7 +59,7 @@ test("files are named in kebab-case, components in PascalCase", () => {
 test("no source file is too long to hold in mind, data about crops aside", () => {
   const limit = (path: string) => (path.endsWith("/App.tsx") ? APP_LINES_MAX : LINES_MAX);
   const tooLong = [...sourceFiles()]
-    .filter(([path]) => !path.startsWith("src/core/crops/"))
+    .filter(([path]) => !path.startsWith("src/core/kinds/"))
     .map(([path, text]) => ({ path, lines: text.trimEnd().split("\n").length }))
     .filter(({ path, lines }) => lines > limit(path));
   expect(tooLong).toEqual([]);

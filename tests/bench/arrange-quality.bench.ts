@@ -14,7 +14,7 @@ import {
   planting,
   square,
   variety,
-} from "../core/arrange/garden.ts";
+} from "../support/arrange-garden.ts";
 import { seeded } from "./field.ts";
 import { reportRow } from "./report.ts";
 

@@ -1,7 +1,7 @@
 /** Clear ground and ways out for 200 plantings in 50 beds, as ratios to one full check. */
 import { expect, test } from "vitest";
-import { clearGround } from "../../src/core/arrange/clear-ground.ts";
-import { findRemedies } from "../../src/core/arrange/find-remedies.ts";
+import { clearGround } from "../../src/core/remedies/clear-ground.ts";
+import { findRemedies } from "../../src/core/remedies/find-remedies.ts";
 import { runChecks } from "../../src/core/checks/run-checks.ts";
 import { moveObjects } from "../../src/core/edits/move-objects.ts";
 import type { Layout } from "../../src/core/model/plan.ts";

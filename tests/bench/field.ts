@@ -1,5 +1,5 @@
 /** Made-up fields of many plantings for benchmarks, the same for the same seed. */
-import { cropBook } from "../../src/core/crops/crop-book.ts";
+import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { emptyPlan } from "../../src/core/model/empty-plan.ts";
 import type { Plan, Planting, Variety } from "../../src/core/model/plan.ts";
 

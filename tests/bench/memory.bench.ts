@@ -4,7 +4,7 @@ import { runInNewContext } from "node:vm";
 import { test } from "vitest";
 import { changePlantings } from "../../src/core/edits/object-edits.ts";
 import type { Layout, Planting } from "../../src/core/model/plan.ts";
-import { usePlanStore } from "../../src/store/plan-store.ts";
+import { usePlanStore } from "../../src/store/plan/plan-store.ts";
 import { fieldPlan } from "./field.ts";
 import { reportRow } from "./report.ts";
 

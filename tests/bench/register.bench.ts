@@ -6,7 +6,7 @@ import { spawnSync } from "node:child_process";
 import { closeSync, openSync, writeSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type BuiltProgram, buildProgram } from "../cli/built-program.ts";
+import { type BuiltProgram, buildProgram } from "../support/built-program.ts";
 import { registerFeatures } from "./register.ts";
 import { reportRow } from "./report.ts";
 import { growthExponent } from "./timing.ts";

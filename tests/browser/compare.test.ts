@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { textOf } from "../core/exports/printed.ts";
+import { textOf } from "../support/printed.ts";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
 import { openSample } from "./sheet.ts";

@@ -2,8 +2,8 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { lockSignPlace } from "../../src/canvas/locks.ts";
-import type { View } from "../../src/canvas/viewport.ts";
+import { lockSignPlace } from "../../src/canvas/scene/locks.ts";
+import type { View } from "../../src/canvas/scene/viewport.ts";
 import type { RectangleShape } from "../../src/core/model/plan.ts";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";

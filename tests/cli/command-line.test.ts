@@ -5,9 +5,9 @@ import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { version } from "../../src/cli/version.ts";
 import { writePlan } from "../../src/core/model/read-plan.ts";
-import type { CheckReport } from "../../src/core/exports/check-report.ts";
-import { gardenPlan } from "../core/exports/garden.ts";
-import { type BuiltProgram, buildProgram } from "./built-program.ts";
+import type { CheckReport } from "../../src/core/files/check-report.ts";
+import { gardenPlan } from "../support/paper-garden.ts";
+import { type BuiltProgram, buildProgram } from "../support/built-program.ts";
 
 const fixture = (name: string) =>
   fileURLToPath(new URL(`../fixtures/geojson/${name}.geojson`, import.meta.url));

@@ -3,12 +3,12 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { copyLayout } from "../../src/core/edits/layout-edits.ts";
-import { allExports } from "../../src/core/exports/all-exports.ts";
-import { companionIds } from "../../src/core/exports/companion-ids.ts";
+import { allExports } from "../../src/core/files/all-exports.ts";
+import { companionIds } from "../../src/core/map/companion-ids.ts";
 import { writePlan } from "../../src/core/model/read-plan.ts";
-import { gardenPlan } from "../core/exports/garden.ts";
-import { textOf } from "../core/exports/printed.ts";
-import { type BuiltProgram, buildProgram } from "./built-program.ts";
+import { gardenPlan } from "../support/paper-garden.ts";
+import { textOf } from "../support/printed.ts";
+import { type BuiltProgram, buildProgram } from "../support/built-program.ts";
 
 let program: BuiltProgram;
 let planFile: string;

@@ -3,9 +3,9 @@ import { spawn } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { CheckReport } from "../../src/core/exports/check-report.ts";
+import type { CheckReport } from "../../src/core/files/check-report.ts";
 import { registerFeatures } from "../bench/register.ts";
-import { type BuiltProgram, buildProgram } from "./built-program.ts";
+import { type BuiltProgram, buildProgram } from "../support/built-program.ts";
 
 let program: BuiltProgram;
 /** Enough for two areas. */

@@ -2,8 +2,8 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { expect, test } from "vitest";
 import { runChecks } from "../../src/core/checks/run-checks.ts";
-import { cropBook } from "../../src/core/crops/crop-book.ts";
-import { checkReportText } from "../../src/core/exports/check-report.ts";
+import { cropBook } from "../../src/core/kinds/crop-book.ts";
+import { checkReportText } from "../../src/core/files/check-report.ts";
 import type { Layout, Plan } from "../../src/core/model/plan.ts";
 import { problemText } from "../../src/core/model/problem.ts";
 import { planJsonSchema, readPlan } from "../../src/core/model/read-plan.ts";

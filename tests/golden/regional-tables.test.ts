@@ -1,7 +1,7 @@
 /** The tables for a regional register hold what the crop base holds. `UPDATE=1` writes them anew. */
 import { readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { cropBook } from "../../src/core/crops/crop-book.ts";
+import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { kindsTable, relationsTable } from "../postgis/regional-tables.ts";
 
 test.each([

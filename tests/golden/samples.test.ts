@@ -13,8 +13,8 @@ import {
 } from "../../src/core/checks/describe-finding.ts";
 import type { Finding } from "../../src/core/checks/finding.ts";
 import { countBySeverity, runChecks } from "../../src/core/checks/run-checks.ts";
-import { planBook } from "../../src/core/crops/own-kinds.ts";
-import { cropBook } from "../../src/core/crops/crop-book.ts";
+import { planBook } from "../../src/core/kinds/own-kinds.ts";
+import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { moveObjects } from "../../src/core/edits/move-objects.ts";
 import { shapeCentre } from "../../src/core/geometry/outline.ts";
 import type { Layout, Plan } from "../../src/core/model/plan.ts";

@@ -1,7 +1,7 @@
 /** The crop base as the two tables that docs/regional-register.sql loads. */
 import { DEFAULT_GUARD_DAYS, requirementOf } from "../../src/core/checks/stand.ts";
-import type { CropBook } from "../../src/core/crops/crop-book.ts";
-import type { Kind } from "../../src/core/crops/crop.ts";
+import type { CropBook } from "../../src/core/kinds/crop-book.ts";
+import type { Kind } from "../../src/core/kinds/crop.ts";
 
 type Cell = string | number;
 

@@ -11,7 +11,7 @@ import {
 import { repeatedInto } from "../../src/core/calendar/yearly.ts";
 import { civilFromDay } from "../../src/core/model/day.ts";
 import type { Planting } from "../../src/core/model/plan.ts";
-import { pairsOf, trialPlan } from "../core/checks/trial-plan.ts";
+import { pairsOf, trialPlan } from "../support/trial-plan.ts";
 
 const day = fc.integer({ min: 18_000, max: 22_000 });
 const window: fc.Arbitrary<DayWindow> = fc

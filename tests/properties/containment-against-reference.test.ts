@@ -15,8 +15,8 @@ import {
   referencePoint,
   referenceRest,
   sharedArea,
-} from "../core/geometry/reference-geometry.ts";
-import { randomStar, rectangle, shapePair } from "../core/geometry/shape-pairs.ts";
+} from "../support/reference-geometry.ts";
+import { randomStar, rectangle, shapePair } from "../support/shape-pairs.ts";
 import { type SeededRandom, seededRandom } from "./seeded-random.ts";
 
 vi.setConfig({ testTimeout: 3_600_000 });

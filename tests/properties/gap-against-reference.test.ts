@@ -6,12 +6,8 @@ import { expect, test } from "vitest";
 import { gapBetween } from "../../src/core/geometry/gap.ts";
 import { outlineOf } from "../../src/core/geometry/outline.ts";
 import { pointDistance } from "../../src/core/geometry/point.ts";
-import {
-  referenceDistance,
-  referenceOf,
-  referencePoint,
-} from "../core/geometry/reference-geometry.ts";
-import { pairNames, type ShapePair, shapePair } from "../core/geometry/shape-pairs.ts";
+import { referenceDistance, referenceOf, referencePoint } from "../support/reference-geometry.ts";
+import { pairNames, type ShapePair, shapePair } from "../support/shape-pairs.ts";
 import { seededRandom } from "./seeded-random.ts";
 
 const PAIRS = Number(process.env["WIDEBERTH_PAIRS"] ?? 20_000);

@@ -1,5 +1,5 @@
 /** Crowded random plans and random edits of them, for comparing two ways to compute the same. */
-import { cropBook } from "../../src/core/crops/crop-book.ts";
+import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { acceptFinding, withdrawAcceptance } from "../../src/core/edits/accept-finding.ts";
 import type { Edit } from "../../src/core/edits/edit.ts";
 import { moveObjects, setOutline, turnObjects } from "../../src/core/edits/move-objects.ts";
@@ -21,7 +21,7 @@ import type {
   Surrounding,
   Variety,
 } from "../../src/core/model/plan.ts";
-import { randomStar } from "../core/geometry/shape-pairs.ts";
+import { randomStar } from "../support/shape-pairs.ts";
 import type { SeededRandom } from "./seeded-random.ts";
 
 export const book = cropBook();

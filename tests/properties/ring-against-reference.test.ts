@@ -1,7 +1,7 @@
 /** Which rings are outlines of a piece of ground, against JSTS IsValidOp. */
 import { expect, test, vi } from "vitest";
 import { type Corner, ringProblem, signedArea } from "../../src/core/model/ring.ts";
-import { isReferenceValid } from "../core/geometry/reference-geometry.ts";
+import { isReferenceValid } from "../support/reference-geometry.ts";
 import { type SeededRandom, seededRandom } from "./seeded-random.ts";
 
 vi.setConfig({ testTimeout: 60_000 });

@@ -1,8 +1,8 @@
 /** An hour of editing in some minutes: memory and storage stay where they are. */
 import type { CDPSession, Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { KEEPING_RULE } from "../../src/store/keeping-rule.ts";
-import { HISTORY_DEPTH } from "../../src/store/plan-store.ts";
+import { KEEPING_RULE } from "../../src/store/keeping/keeping-rule.ts";
+import { HISTORY_DEPTH } from "../../src/store/plan/plan-store.ts";
 import { launchBrowser, siteUrl } from "../browser/browser.ts";
 
 const COMMITS = 10_000;

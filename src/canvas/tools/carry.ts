@@ -3,14 +3,14 @@
  * follows the pointer, the next click puts it down. Escape puts it back.
  */
 import { shapeCentre } from "../../core/geometry/outline.ts";
-import { useSheetPreferences } from "../../store/sheet-preferences.ts";
-import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
-import { isLocked } from "../locks.ts";
-import { objectNames } from "../object-names.ts";
-import { itemsOf } from "../sheet-items.ts";
-import { sketch } from "../sketch-store.ts";
-import { useView } from "../view-store.ts";
-import { toPx } from "../viewport.ts";
+import { useSheetPreferences } from "../../store/window/sheet-preferences.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { isLocked } from "../scene/locks.ts";
+import { objectNames } from "../scene/object-names.ts";
+import { itemsOf } from "../scene/sheet-items.ts";
+import { sketch } from "./sketch-store.ts";
+import { useView } from "../scene/view-store.ts";
+import { toPx } from "../scene/viewport.ts";
 import { moveGesture } from "./move-gesture.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
 

@@ -1,24 +1,24 @@
 /** Drawing a bed from corner to corner, by dragging or with two clicks, or by typing its size. */
-import { nextBedCode } from "../../core/edits/codes.ts";
+import { nextBedCode } from "../../core/beds/codes.ts";
 import { drawnIds, nextId } from "../../core/edits/edit.ts";
 import { addBed } from "../../core/edits/object-edits.ts";
 import { normalTurn, rectangleCorners } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { formatLength, parseLength } from "../../core/model/length.ts";
 import type { Bed, RectangleShape } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
-import { type BedSizes, bedBetween, drawnCorner } from "../draw-bed-shape.ts";
-import { neighbourGaps } from "../neighbour-gaps.ts";
-import { sheetItems } from "../sheet-items.ts";
-import type { Frame } from "../snap.ts";
-import { type DraftBar, endSketch, sketch } from "../sketch-store.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { type BedSizes, bedBetween, drawnCorner } from "./draw-bed-shape.ts";
+import { neighbourGaps } from "../snap/neighbour-gaps.ts";
+import { sheetItems } from "../scene/sheet-items.ts";
+import type { Frame } from "../snap/snap.ts";
+import { type DraftBar, endSketch, sketch } from "./sketch-store.ts";
 import {
   type TwoTexts,
   beginsNumber,
   startTyping,
   stopTyping,
   useTypedValues,
-} from "../typed-values.ts";
+} from "./typed-values.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
 

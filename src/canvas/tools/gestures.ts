@@ -1,6 +1,6 @@
 /** Gestures that tools share: panning, and telling a click from a drag. */
-import { endSketch, sketch } from "../sketch-store.ts";
-import { useView } from "../view-store.ts";
+import { endSketch, sketch } from "./sketch-store.ts";
+import { useView } from "../scene/view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
 
 /** A press that stays within so many pixels is a click. */

@@ -1,8 +1,8 @@
 /** Marking a known length on the picture under the drawing: a drag, or one click at each end. */
 import { pointDistance } from "../../core/geometry/point.ts";
-import { setMarks, usePictureDesk } from "../../store/picture-desk.ts";
-import { usePlanStore } from "../../store/plan-store.ts";
-import { sketch } from "../sketch-store.ts";
+import { setMarks, usePictureDesk } from "../../store/window/picture-desk.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { sketch } from "./sketch-store.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { SheetPointer, Tool } from "./tool.ts";
 

@@ -2,8 +2,8 @@
 import { drawnIds, nextId } from "../../core/edits/edit.ts";
 import { addSurrounding } from "../../core/edits/object-edits.ts";
 import type { Surrounding } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
-import { onStep, snapStep } from "../snap.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { onStep, snapStep } from "../snap/snap.ts";
 import { clickOrDrag, panGesture } from "./gestures.ts";
 import type { SheetPointer, Tool } from "./tool.ts";
 

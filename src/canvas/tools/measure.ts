@@ -2,14 +2,14 @@
 import { gapBetween } from "../../core/geometry/gap.ts";
 import { pointOutline, shapeCentre } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
-import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
-import { measurementText } from "../draw-sketch.ts";
-import { itemsAt } from "../hit-test.ts";
-import { type SheetItem, outlineFor, sheetItems } from "../sheet-items.ts";
-import { snapToDrawn } from "../snap-place.ts";
-import { nameOf } from "../snap-targets.ts";
-import { type Measurement, endSketch, sketch, useSketch } from "../sketch-store.ts";
-import { useView } from "../view-store.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { measurementText } from "./draw-sketch.ts";
+import { itemsAt } from "../scene/hit-test.ts";
+import { type SheetItem, outlineFor, sheetItems } from "../scene/sheet-items.ts";
+import { snapToDrawn } from "../snap/snap-place.ts";
+import { nameOf } from "../snap/snap-targets.ts";
+import { type Measurement, endSketch, sketch, useSketch } from "./sketch-store.ts";
+import { useView } from "../scene/view-store.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
 

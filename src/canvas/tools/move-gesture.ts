@@ -1,6 +1,6 @@
 /** Dragging what is selected. Every frame is an edit of the committed plan, never of the last one. */
 import type { Edit } from "../../core/edits/edit.ts";
-import { heldBackWords } from "../../core/edits/held-back.ts";
+import { heldBackWords } from "../../core/beds/held-back.ts";
 import { bedUnder } from "../../core/edits/move-objects.ts";
 import {
   moveShape,
@@ -11,16 +11,16 @@ import {
 import { type Point, turnPoint } from "../../core/geometry/point.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import type { Bed, Shape } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
-import { turnAndMove, turnBetweenBeds } from "../move-edit.ts";
-import { shownGaps } from "../neighbour-gaps.ts";
-import { objectNames } from "../object-names.ts";
-import { type SheetItem, outlineFor, sheetItems } from "../sheet-items.ts";
-import type { Guide } from "../guide.ts";
-import { endSketch, sketch } from "../sketch-store.ts";
-import { type Frame, type SnapSettings, boundsInFrame, snapMove, snapStep } from "../snap.ts";
-import { SNAP_PX, snapTargets } from "../snap-targets.ts";
-import { useView } from "../view-store.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { turnAndMove, turnBetweenBeds } from "./move-edit.ts";
+import { shownGaps } from "../snap/neighbour-gaps.ts";
+import { objectNames } from "../scene/object-names.ts";
+import { type SheetItem, outlineFor, sheetItems } from "../scene/sheet-items.ts";
+import type { Guide } from "../snap/guide.ts";
+import { endSketch, sketch } from "./sketch-store.ts";
+import { type Frame, type SnapSettings, boundsInFrame, snapMove, snapStep } from "../snap/snap.ts";
+import { SNAP_PX, snapTargets } from "../snap/snap-targets.ts";
+import { useView } from "../scene/view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
 
 /** How far it has come, and how large it is. */

@@ -1,7 +1,7 @@
 /** Dragging the picture under the drawing; nothing else is touched while this tool is in hand. */
 import { changePicture } from "../../core/edits/picture-edits.ts";
-import { usePlanStore } from "../../store/plan-store.ts";
-import { endSketch } from "../sketch-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { endSketch } from "./sketch-store.ts";
 import { panGesture } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
 

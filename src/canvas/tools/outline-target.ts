@@ -1,11 +1,11 @@
 /** What an outline that is drawn corner by corner becomes: a bed, ground around the beds, the site's edge. */
-import { nextBedCode } from "../../core/edits/codes.ts";
+import { nextBedCode } from "../../core/beds/codes.ts";
 import { drawnIds, nextId } from "../../core/edits/edit.ts";
 import { addBed, addSurrounding, changePlan } from "../../core/edits/object-edits.ts";
 import { type Point, directionDeg, pointDistance } from "../../core/geometry/point.ts";
 import type { PolygonShape, Shape } from "../../core/model/plan.ts";
-import type { OutlineTarget } from "../../store/outline-target.ts";
-import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
+import type { OutlineTarget } from "../../store/window/outline-target.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
 
 interface TargetEntry {
   readonly value: OutlineTarget;

@@ -1,16 +1,16 @@
 /** Selecting, and dragging what is selected. */
 import type { Point } from "../../core/geometry/point.ts";
-import { layoutOf, usePlanStore } from "../../store/plan-store.ts";
-import { type Handle, handleAt, handleCursor, handleSizes } from "../handles.ts";
-import { boxBetween, itemsAt, itemsInside } from "../hit-test.ts";
-import { itemHandles } from "../item-handles.ts";
-import { isLocked, isTakeable, lockSignAt } from "../locks.ts";
-import { objectNames } from "../object-names.ts";
-import { useSheetModes } from "../sheet-modes.ts";
-import { type SheetItem, type SheetItems, sheetItems } from "../sheet-items.ts";
-import { endSketch, sketch } from "../sketch-store.ts";
-import { nameOf } from "../snap-targets.ts";
-import { useView } from "../view-store.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { type Handle, handleAt, handleCursor, handleSizes } from "../scene/handles.ts";
+import { boxBetween, itemsAt, itemsInside } from "../scene/hit-test.ts";
+import { itemHandles } from "../scene/item-handles.ts";
+import { isLocked, isTakeable, lockSignAt } from "../scene/locks.ts";
+import { objectNames } from "../scene/object-names.ts";
+import { useSheetModes } from "../scene/sheet-modes.ts";
+import { type SheetItem, type SheetItems, sheetItems } from "../scene/sheet-items.ts";
+import { endSketch, sketch } from "./sketch-store.ts";
+import { nameOf } from "../snap/snap-targets.ts";
+import { useView } from "../scene/view-store.ts";
 import { carry, dropCarried, isCarrying, moveCarried, putDown } from "./carry.ts";
 import { clickOrDrag, panGesture } from "./gestures.ts";
 import { moveGesture } from "./move-gesture.ts";

@@ -1,7 +1,7 @@
 /** An arrangement as a layout of its own. */
 import { type CheckResult, countBySeverity, runChecks } from "../checks/run-checks.ts";
 import { volunteersCheck } from "../checks/volunteers.ts";
-import type { CropBook } from "../crops/crop-book.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
 import type { Edit } from "../edits/edit.ts";
 import { setOutline } from "../edits/move-objects.ts";
 import { copyLayout } from "../edits/layout-edits.ts";

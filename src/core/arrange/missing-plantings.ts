@@ -1,9 +1,9 @@
 /** Plantings for what the seed list still wants, laid where beds have room, for the arranger to move on. */
-import type { CropBook } from "../crops/crop-book.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
 import { drawnIds, nextId } from "../edits/edit.ts";
 import { newPlanting } from "../edits/new-planting.ts";
-import { type Placed, placeInBed } from "../edits/place-planting.ts";
-import type { Kind } from "../crops/crop.ts";
+import { type Placed, placeInBed } from "../beds/place-planting.ts";
+import type { Kind } from "../kinds/crop.ts";
 import type { Bed, Layout, Plan, Planting, Variety } from "../model/plan.ts";
 
 export interface ShortVariety {

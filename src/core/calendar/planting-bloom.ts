@@ -1,6 +1,6 @@
 /** When a planting flowers: the grower's own dates, else heat, else days, else unknown. */
-import type { HeatToFlower, Kind, Range } from "../crops/crop.ts";
-import { OWN_SOURCE } from "../crops/own-kinds.ts";
+import type { HeatToFlower, Kind, Range } from "../kinds/crop.ts";
+import { OWN_SOURCE } from "../kinds/own-kinds.ts";
 import type { DayNumber } from "../model/day.ts";
 import type { Climate, Planting, Variety } from "../model/plan.ts";
 import {

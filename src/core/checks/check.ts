@@ -1,5 +1,5 @@
 /** What a check is given and what it gives back. */
-import type { CropBook } from "../crops/crop-book.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
 import type { Outline } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
 import type { CheckName, Finding } from "./finding.ts";

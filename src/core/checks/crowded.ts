@@ -1,5 +1,5 @@
 /** Plantings that are said to hold far more plants than their ground takes at the kind's spacing. */
-import { plantRoom } from "../edits/plant-room.ts";
+import { plantRoom } from "../beds/plant-room.ts";
 import type { Planting } from "../model/plan.ts";
 import type { Check } from "./check.ts";
 import { type CrowdedFinding, type Finding, findingId } from "./finding.ts";

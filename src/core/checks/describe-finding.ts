@@ -1,8 +1,8 @@
 /** Findings to words: the one place that makes them, for screen, paper and command line alike. */
 import { shortDate } from "../model/day.ts";
-import { cautions } from "../crops/cautions.ts";
-import { levelEntry } from "../crops/levels.ts";
-import { citedAs } from "../crops/sources.ts";
+import { cautions } from "../kinds/cautions.ts";
+import { levelEntry } from "../kinds/levels.ts";
+import { citedAs } from "../kinds/sources.ts";
 import type { LengthUnit } from "../model/length.ts";
 import { formatDistance, formatLength, formatMeasured } from "../model/length.ts";
 import type { Layout, Plan } from "../model/plan.ts";

@@ -1,5 +1,5 @@
 /** Words for plantings and the ground they lie on: too much of it, too little, or none of their own. */
-import { citedAs } from "../crops/sources.ts";
+import { citedAs } from "../kinds/sources.ts";
 import { type LengthUnit, formatLength } from "../model/length.ts";
 import type { CrowdedFinding, OutsideFinding } from "./finding.ts";
 

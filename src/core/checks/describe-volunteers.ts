@@ -1,6 +1,6 @@
 /** Words for what may come up of an earlier crop. */
-import { citedAs } from "../crops/sources.ts";
-import type { Kind } from "../crops/crop.ts";
+import { citedAs } from "../kinds/sources.ts";
+import type { Kind } from "../kinds/crop.ts";
 import type { VolunteersFinding } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 

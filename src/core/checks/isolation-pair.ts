@@ -1,6 +1,6 @@
 /** One directed pair: a seed parent, a pollen source, and what keeps them apart, if anything. */
-import type { Relation } from "../crops/crop.ts";
-import type { StatedStep } from "../crops/stated-adjustments.ts";
+import type { Relation } from "../kinds/crop.ts";
+import type { StatedStep } from "../distances/stated-adjustments.ts";
 import type { Point } from "../geometry/point.ts";
 
 /** What clears a pair, strongest first; `conflict` when nothing does; `unknown` when it cannot be told. */

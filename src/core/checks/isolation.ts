@@ -8,8 +8,8 @@
  * the measured distance between outlines.
  */
 import { gapDays, overlapDays } from "../calendar/bloom-window.ts";
-import type { Kind, PollenCarrier, Relation } from "../crops/crop.ts";
-import type { CropBook } from "../crops/crop-book.ts";
+import type { Kind, PollenCarrier, Relation } from "../kinds/crop.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import type { Cover } from "../model/plan.ts";

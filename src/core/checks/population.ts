@@ -1,5 +1,5 @@
 /** Varieties with fewer seed plants than their kind needs. Plantings of one variety add up. */
-import type { Kind } from "../crops/crop.ts";
+import type { Kind } from "../kinds/crop.ts";
 import type { Check } from "./check.ts";
 import { type PopulationFinding, compareText, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";

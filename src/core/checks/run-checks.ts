@@ -2,7 +2,7 @@
  * One path from plan to findings, for screen, paper and command line alike. Passing the result of
  * the run before carries forward whatever the edit did not touch; the result equals a fresh run.
  */
-import type { CropBook } from "../crops/crop-book.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
 import { allChecks } from "./all-checks.ts";

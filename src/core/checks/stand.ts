@@ -11,11 +11,11 @@ import {
   plantingBloom,
 } from "../calendar/planting-bloom.ts";
 import { repeatedInto } from "../calendar/yearly.ts";
-import type { Kind, PollenCarrier } from "../crops/crop.ts";
-import type { CropBook } from "../crops/crop-book.ts";
-import { levelEntry } from "../crops/levels.ts";
-import { requiredDistance } from "../crops/required-distance.ts";
-import { statedDistance } from "../crops/stated-adjustments.ts";
+import type { Kind, PollenCarrier } from "../kinds/crop.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
+import { levelEntry } from "../kinds/levels.ts";
+import { requiredDistance } from "../distances/required-distance.ts";
+import { statedDistance } from "../distances/stated-adjustments.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type {
   Climate,

@@ -2,8 +2,8 @@
  * Seed parents on ground where something they can cross with grew in earlier years: what it shed
  * may come up among them, and flower. No distance, cover or time keeps that apart.
  */
-import type { CropBook } from "../crops/crop-book.ts";
-import type { Kind } from "../crops/crop.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
+import type { Kind } from "../kinds/crop.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";

@@ -5,7 +5,7 @@ import { shiftOnSheet, turnedBounds } from "../geometry/turned-bounds.ts";
 import type { Layout, Plan, Shape } from "../model/plan.ts";
 import { type ObjectGroup, groupOf, groupSize, withCopies } from "./copies.ts";
 import type { Edit } from "./edit.ts";
-import { freeStretches, stretchOf } from "./place-planting.ts";
+import { freeStretches, stretchOf } from "../beds/place-planting.ts";
 
 /** Objects that one command may add. */
 export const ARRAY_MOST = 2000;

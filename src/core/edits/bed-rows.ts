@@ -1,7 +1,7 @@
 /** Rows of equal beds from one set of numbers, with codes by a scheme. */
 import { shiftOnSheet } from "../geometry/turned-bounds.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
-import { codeAfter, firstFreeCode, nextBlockCode } from "./code-series.ts";
+import { codeAfter, firstFreeCode, nextBlockCode } from "../beds/code-series.ts";
 import { drawnIds, nextId } from "./edit.ts";
 
 /** Beds that one command may draw. */

@@ -2,8 +2,8 @@
 import { moveShape } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Bed, Layout, Plan, Planting, Surrounding } from "../model/plan.ts";
-import { codeAfter, firstFreeCode } from "./code-series.ts";
-import { isCodeOfBed } from "./codes.ts";
+import { codeAfter, firstFreeCode } from "../beds/code-series.ts";
+import { isCodeOfBed } from "../beds/codes.ts";
 import { inLayout } from "./edit.ts";
 import { bedUnder } from "./move-objects.ts";
 

@@ -2,7 +2,7 @@
 import type { Layout, Plan, Shape } from "../model/plan.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Edit } from "./edit.ts";
-import { heldBack } from "./held-back.ts";
+import { heldBack } from "../beds/held-back.ts";
 import { moveObjects } from "./move-objects.ts";
 
 export interface DrawnObject {

@@ -8,9 +8,9 @@ import {
 } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { AreaShape, Bed, Layout, Plan, Planting, Shape } from "../model/plan.ts";
-import { isCodeOfBed, nextPlantingCode } from "./codes.ts";
+import { isCodeOfBed, nextPlantingCode } from "../beds/codes.ts";
 import { type Edit, inLayout, mapItems } from "./edit.ts";
-import { heldBack, heldBackWords } from "./held-back.ts";
+import { heldBack, heldBackWords } from "../beds/held-back.ts";
 
 /**
  * Moves plantings, beds (with what stands in them) and surroundings by dx, dy metres. What is

@@ -1,10 +1,10 @@
 /** What a new planting starts from: the plants still wanted, and how its kind was last started. */
-import type { Kind } from "../crops/crop.ts";
+import type { Kind } from "../kinds/crop.ts";
 import type { Bed, Layout, Plan, Planting, Variety } from "../model/plan.ts";
-import { nextPlantingCode } from "./codes.ts";
+import { nextPlantingCode } from "../beds/codes.ts";
 import { drawnIds, nextId } from "./edit.ts";
-import { latestStart } from "./latest-start.ts";
-import type { Placed } from "./place-planting.ts";
+import { latestStart } from "../beds/latest-start.ts";
+import type { Placed } from "../beds/place-planting.ts";
 
 /** Plants to place when the variety does not say how many are wanted. Ours. */
 const UNASKED_PLANTS = 10;

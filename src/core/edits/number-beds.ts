@@ -6,7 +6,7 @@ import { shapeCentre } from "../geometry/outline.ts";
 import { turnPoint } from "../geometry/point.ts";
 import { turnedBounds } from "../geometry/turned-bounds.ts";
 import type { Bed, Layout } from "../model/plan.ts";
-import { isCodeOfBed } from "./codes.ts";
+import { isCodeOfBed } from "../beds/codes.ts";
 import { type Edit, inLayout, mapItems } from "./edit.ts";
 
 export const numberingCorners = ["near left", "near right", "far left", "far right"] as const;

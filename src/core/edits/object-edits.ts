@@ -1,9 +1,9 @@
 /** Adding, changing and removing beds, plantings, surroundings and varieties. */
-import type { Kind } from "../crops/crop.ts";
-import { planBook } from "../crops/own-kinds.ts";
+import type { Kind } from "../kinds/crop.ts";
+import { planBook } from "../kinds/own-kinds.ts";
 import type { Bed, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
 import { type Edit, inLayout, mapItem, patched } from "./edit.ts";
-import { heldBack, heldBackWords } from "./held-back.ts";
+import { heldBack, heldBackWords } from "../beds/held-back.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
 

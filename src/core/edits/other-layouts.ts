@@ -1,6 +1,6 @@
 /** Taking plantings and beds from one layout to others. */
 import type { Bed, Layout, Planting } from "../model/plan.ts";
-import { isCodeOfBed, nextPlantingCode } from "./codes.ts";
+import { isCodeOfBed, nextPlantingCode } from "../beds/codes.ts";
 import { type Edit, inLayout } from "./edit.ts";
 import { bedUnder } from "./move-objects.ts";
 

@@ -1,5 +1,5 @@
 /** A plan's own kinds: added, changed, and removed while nothing needs them. */
-import { cropBook } from "../crops/crop-book.ts";
+import { cropBook } from "../kinds/crop-book.ts";
 import type { OwnKind, Plan } from "../model/plan.ts";
 import { type Edit, mapItem } from "./edit.ts";
 

@@ -1,7 +1,7 @@
 /** Giving a planting another size and the plants that belong to it, in one step. */
 import type { AreaShape } from "../model/plan.ts";
 import type { Edit } from "./edit.ts";
-import { heldBack, heldBackWords } from "./held-back.ts";
+import { heldBack, heldBackWords } from "../beds/held-back.ts";
 import { setOutline } from "./move-objects.ts";
 import { changePlantings } from "./object-edits.ts";
 

@@ -1,10 +1,10 @@
 /** A bed shared out among several varieties, and a bed cut in two. */
-import type { CropBook } from "../crops/crop-book.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
 import type { Bed, Layout, Plan, Planting, RectangleShape } from "../model/plan.ts";
-import { codeAfter } from "./code-series.ts";
-import { isCodeOfBed } from "./codes.ts";
+import { codeAfter } from "../beds/code-series.ts";
+import { isCodeOfBed } from "../beds/codes.ts";
 import { type Edit, drawnIds, inLayout, nextId } from "./edit.ts";
-import { heldBack, heldBackWords } from "./held-back.ts";
+import { heldBack, heldBackWords } from "../beds/held-back.ts";
 import { newPlanting, plantsWanted } from "./new-planting.ts";
 import {
   type Stretch,
@@ -12,8 +12,8 @@ import {
   lengthFor,
   outlineOnBed,
   stretchOf,
-} from "./place-planting.ts";
-import { plantRoom } from "./plant-room.ts";
+} from "../beds/place-planting.ts";
+import { plantRoom } from "../beds/plant-room.ts";
 
 /** Lengths closer than this are the same, metres. */
 const SAME_LENGTH_M = 1e-6;

@@ -146,7 +146,7 @@ const bed = record({
 
 /**
  * A change to the distance that a regulation gives, as the grower states that its condition
- * holds; see core/crops/stated-adjustments.ts for the ids. Unknown ones change nothing.
+ * holds; see core/distances/stated-adjustments.ts for the ids. Unknown ones change nothing.
  */
 const statedAdjustment = record({
   id,

@@ -18,7 +18,7 @@ import {
   planting,
   square,
   variety,
-} from "./garden.ts";
+} from "../../support/arrange-garden.ts";
 
 function solved(problem: ArrangeProblem, settings: AnnealSettings): Arrangement {
   const run = anneal(problem, settings);

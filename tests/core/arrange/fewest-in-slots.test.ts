@@ -13,7 +13,15 @@ import {
 import { fewestInSlots } from "../../../src/core/arrange/fewest-in-slots.ts";
 import { seededRandom } from "../../../src/core/arrange/seeded.ts";
 import { type Slot, slotsOf } from "../../../src/core/arrange/slots.ts";
-import { bed, checked, firstLayout, gardenPlan, planting, square, variety } from "./garden.ts";
+import {
+  bed,
+  checked,
+  firstLayout,
+  gardenPlan,
+  planting,
+  square,
+  variety,
+} from "../../support/arrange-garden.ts";
 
 const KINDS = ["tomato", "beet", "onion", "carrot", "radish", "lettuce", "spinach", "parsnip"];
 /** As many as the window gives each planting. */

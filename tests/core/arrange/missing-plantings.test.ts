@@ -17,7 +17,7 @@ import {
   planting,
   square,
   variety,
-} from "./garden.ts";
+} from "../../support/arrange-garden.ts";
 
 const rows = [bed("b1", 0, 0, 1.2, 9), bed("b2", 40, 0, 1.2, 9)];
 

@@ -18,7 +18,7 @@ import {
   planting,
   square,
   variety,
-} from "./garden.ts";
+} from "../../support/arrange-garden.ts";
 
 const ground = (id: string, x: number, kind: string, year: number): EarlierCrop => ({
   id,

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { coldFelt, winterOf } from "../../../src/core/calendar/cold-felt.ts";
 import { dayFromIso, isoFromDay } from "../../../src/core/model/day.ts";
 import type { Climate } from "../../../src/core/model/plan.ts";
-import { monthlyMeans } from "./climate-rows.ts";
+import { monthlyMeans } from "../../support/climate-rows.ts";
 
 const day = (iso: string): number => dayFromIso(iso) ?? Number.NaN;
 const medford: Climate = {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { courseOn, dailyCourse } from "../../../src/core/calendar/daily-course.ts";
 import { dayFromIso } from "../../../src/core/model/day.ts";
-import { climateRows, monthlyMeans } from "./climate-rows.ts";
+import { climateRows, monthlyMeans } from "../../support/climate-rows.ts";
 
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 

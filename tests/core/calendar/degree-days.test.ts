@@ -4,7 +4,7 @@ import {
   degreeDays,
   type HeatScale,
 } from "../../../src/core/calendar/degree-days.ts";
-import { climateRows } from "./climate-rows.ts";
+import { climateRows } from "../../support/climate-rows.ts";
 
 const METHODS: Readonly<Record<string, HeatScale["method"]>> = {
   "single sine, horizontal cutoff": "single sine",

@@ -3,7 +3,7 @@ import { temperatureOn } from "../../../src/core/calendar/climate.ts";
 import { dayOfHeat } from "../../../src/core/calendar/heat-bloom.ts";
 import type { HeatScale } from "../../../src/core/calendar/degree-days.ts";
 import { dayFromIso } from "../../../src/core/model/day.ts";
-import { monthlyMeans } from "./climate-rows.ts";
+import { monthlyMeans } from "../../support/climate-rows.ts";
 
 const CORN: HeatScale = { method: "modified average", baseC: 10, capC: 30 };
 /** Planting to silk of a mid-season maize: 1200 F-days (HPRCC) and 115 to emergence (Purdue). */

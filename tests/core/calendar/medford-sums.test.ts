@@ -8,7 +8,7 @@ import {
   fahrenheitFromCelsius,
 } from "../../../src/core/calendar/degree-days.ts";
 import { dayFromIso } from "../../../src/core/model/day.ts";
-import { monthlyMeans } from "./climate-rows.ts";
+import { monthlyMeans } from "../../support/climate-rows.ts";
 
 const day = (iso: string): number => dayFromIso(iso) ?? Number.NaN;
 const on = temperatureOn({

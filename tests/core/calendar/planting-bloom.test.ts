@@ -5,7 +5,7 @@ import {
   partsFromDates,
   plantingBloom,
 } from "../../../src/core/calendar/planting-bloom.ts";
-import type { Kind } from "../../../src/core/crops/crop.ts";
+import type { Kind } from "../../../src/core/kinds/crop.ts";
 import type { Climate, Planting, Variety } from "../../../src/core/model/plan.ts";
 
 const own = <T>(value: T) => ({ value, source: "own" });

@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { plantingBloom } from "../../../src/core/calendar/planting-bloom.ts";
 import { repeatedInto, yearsLater } from "../../../src/core/calendar/yearly.ts";
-import { cropBook } from "../../../src/core/crops/crop-book.ts";
+import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { dayFromIso, isoFromDay } from "../../../src/core/model/day.ts";
 import type { Planting } from "../../../src/core/model/plan.ts";
 

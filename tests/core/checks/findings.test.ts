@@ -11,7 +11,7 @@ import {
 import { findingId } from "../../../src/core/checks/finding.ts";
 import { countBySeverity } from "../../../src/core/checks/run-checks.ts";
 import type { Bed, Plan, Planting } from "../../../src/core/model/plan.ts";
-import { check, day, layoutOf, squareAt, trialPlan } from "./trial-plan.ts";
+import { check, day, layoutOf, squareAt, trialPlan } from "../../support/trial-plan.ts";
 
 const bed: Bed = { id: "b", code: "B01", outline: squareAt(0) };
 

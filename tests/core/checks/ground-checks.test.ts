@@ -1,7 +1,15 @@
 /** Checks of where plantings lie: outside their bed, on each other's ground. */
 import { describe, expect, test } from "vitest";
 import type { AreaShape, Bed, Plan } from "../../../src/core/model/plan.ts";
-import { book, check, findingsOf, layoutOf, squareAt, trialPlan, wordsOf } from "./trial-plan.ts";
+import {
+  book,
+  check,
+  findingsOf,
+  layoutOf,
+  squareAt,
+  trialPlan,
+  wordsOf,
+} from "../../support/trial-plan.ts";
 
 function rectangle(x: number, y: number, widthM: number, lengthM: number): AreaShape {
   return { shape: "rectangle", x, y, widthM, lengthM, turnDeg: 0 };

@@ -11,7 +11,7 @@ import {
   pairsOf,
   standingsOf,
   trialPlan,
-} from "./trial-plan.ts";
+} from "../../support/trial-plan.ts";
 
 function near(p: TrialTraits, q: TrialTraits, kind = "tomato") {
   return pairsOf(trialPlan({ p: { at: 0, kind, ...p }, q: { at: 2, kind, ...q } })).get("p<-q");

@@ -12,7 +12,7 @@ import {
   standingsOf,
   trialPlan,
   wordsOf,
-} from "./trial-plan.ts";
+} from "../../support/trial-plan.ts";
 
 const FOOT = 0.3048;
 

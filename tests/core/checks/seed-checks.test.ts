@@ -10,7 +10,7 @@ import {
   findingsOf,
   trialPlan,
   wordsOf,
-} from "./trial-plan.ts";
+} from "../../support/trial-plan.ts";
 
 function one(kind: string, traits: TrialTraits, more: Partial<Plan> = {}): Plan {
   return trialPlan({ p: { at: 0, kind, ...traits } }, [], more);

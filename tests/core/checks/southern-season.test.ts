@@ -1,11 +1,11 @@
 /** A southern season: from July to June, across New Year and a 29 February. */
 import { describe, expect, test } from "vitest";
-import { staggerOffers } from "../../../src/core/arrange/stagger.ts";
-import { jobsByWeek, seasonJobs } from "../../../src/core/exports/season-calendar.ts";
+import { staggerOffers } from "../../../src/core/remedies/stagger.ts";
+import { jobsByWeek, seasonJobs } from "../../../src/core/fieldwork/season-calendar.ts";
 import { isoFromDay } from "../../../src/core/model/day.ts";
 import type { Climate, Layout, Plan } from "../../../src/core/model/plan.ts";
-import { monthlyMeans } from "../calendar/climate-rows.ts";
-import { book, check, day, findingsOf, pairsOf, trialPlan } from "./trial-plan.ts";
+import { monthlyMeans } from "../../support/climate-rows.ts";
+import { book, check, day, findingsOf, pairsOf, trialPlan } from "../../support/trial-plan.ts";
 
 /** Medford's year turned by six months: a southern site with the same summers. */
 const turned = (values: readonly number[]) => [...values.slice(6), ...values.slice(0, 6)];

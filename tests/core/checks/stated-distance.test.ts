@@ -1,10 +1,17 @@
 /** Figures picked by hand, distances typed, and what regulations let change, as findings name them. */
 import { describe, expect, test } from "vitest";
-import { planBook } from "../../../src/core/crops/own-kinds.ts";
+import { planBook } from "../../../src/core/kinds/own-kinds.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import { describeFinding, wordingFor } from "../../../src/core/checks/describe-finding.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
-import { check, findingsOf, layoutOf, pairsOf, trialPlan, wordsOf } from "./trial-plan.ts";
+import {
+  check,
+  findingsOf,
+  layoutOf,
+  pairsOf,
+  trialPlan,
+  wordsOf,
+} from "../../support/trial-plan.ts";
 
 const FEET = 0.3048;
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { pairsLostToShift, timeSlackDays } from "../../../src/core/checks/time-slack.ts";
-import { bloom, check, pairsOf, trialPlan } from "./trial-plan.ts";
+import { bloom, check, pairsOf, trialPlan } from "../../support/trial-plan.ts";
 
 const plan = trialPlan({
   p: { at: 0, kind: "tomato", bloom: bloom("06-01", "06-20") },

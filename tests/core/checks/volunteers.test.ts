@@ -13,7 +13,7 @@ import {
   squareAt,
   trialPlan,
   wordsOf,
-} from "./trial-plan.ts";
+} from "../../support/trial-plan.ts";
 
 function crop(more: Partial<EarlierCrop>): EarlierCrop {
   return { id: "c1", outline: squareAt(0), kind: "tomato", year: 2026, ...more };

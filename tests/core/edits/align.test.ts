@@ -5,7 +5,7 @@ import { gapBetween } from "../../../src/core/geometry/gap.ts";
 import { outlineOf } from "../../../src/core/geometry/outline.ts";
 import { turnedBounds } from "../../../src/core/geometry/turned-bounds.ts";
 import type { Bed, Layout, Plan, RectangleShape } from "../../../src/core/model/plan.ts";
-import { LAYOUT, littlePlan, planting, rectangle } from "./little-plan.ts";
+import { LAYOUT, littlePlan, planting, rectangle } from "../../support/little-plan.ts";
 
 function bed(id: string, outline: RectangleShape, more: Partial<Bed> = {}): Bed {
   return { id, code: id.toUpperCase(), outline, ...more };

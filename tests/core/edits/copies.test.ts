@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { cropBook } from "../../../src/core/crops/crop-book.ts";
+import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { ARRAY_MOST, arrayObjects, duplicateObjects } from "../../../src/core/edits/array.ts";
 import { type BedRows, bedsInRows, codesInWords } from "../../../src/core/edits/bed-rows.ts";
 import {
@@ -9,12 +9,12 @@ import {
   pasteShift,
   readClip,
 } from "../../../src/core/edits/clipboard.ts";
-import { codeAfter, nextBlockCode } from "../../../src/core/edits/code-series.ts";
+import { codeAfter, nextBlockCode } from "../../../src/core/beds/code-series.ts";
 import { lockedCount, setLocked, unlockAll } from "../../../src/core/edits/lock.ts";
 import { removeObjects } from "../../../src/core/edits/object-edits.ts";
 import { readPlan, writePlan } from "../../../src/core/model/read-plan.ts";
 import type { Layout, Plan } from "../../../src/core/model/plan.ts";
-import { LAYOUT, littlePlan } from "./little-plan.ts";
+import { LAYOUT, littlePlan } from "../../support/little-plan.ts";
 
 const book = cropBook();
 const isKnown = (kind: string) => book.kind(kind) !== undefined;

@@ -8,7 +8,7 @@ import {
   removeEarlierCrops,
   takeOverCrops,
 } from "../../../src/core/edits/earlier-crops.ts";
-import { cropBook } from "../../../src/core/crops/crop-book.ts";
+import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { localFrame } from "../../../src/core/geometry/local-frame.ts";
 import { shapeCentre, shapeCorners } from "../../../src/core/geometry/outline.ts";
 import { emptyPlan } from "../../../src/core/model/empty-plan.ts";

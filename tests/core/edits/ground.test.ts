@@ -9,7 +9,7 @@ import {
   typedSurrounding,
   usualGround,
 } from "../../../src/core/edits/ground.ts";
-import { layoutOf, littlePlan } from "./little-plan.ts";
+import { layoutOf, littlePlan } from "../../support/little-plan.ts";
 
 const typed: TypedGround = {
   what: "path",

@@ -5,7 +5,14 @@ import {
   setOutline,
   turnObjects,
 } from "../../../src/core/edits/move-objects.ts";
-import { LAYOUT, bedOf, layoutOf, littlePlan, plantingOf, rectangle } from "./little-plan.ts";
+import {
+  LAYOUT,
+  bedOf,
+  layoutOf,
+  littlePlan,
+  plantingOf,
+  rectangle,
+} from "../../support/little-plan.ts";
 
 describe("moving a planting", () => {
   test("keeps everything else the same objects", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { cropBook } from "../../../src/core/crops/crop-book.ts";
+import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { acceptFinding, withdrawAcceptance } from "../../../src/core/edits/accept-finding.ts";
-import { isCodeOfBed, nextBedCode, nextPlantingCode } from "../../../src/core/edits/codes.ts";
+import { isCodeOfBed, nextBedCode, nextPlantingCode } from "../../../src/core/beds/codes.ts";
 import { drawnIds, nextId } from "../../../src/core/edits/edit.ts";
 import { copyLayout, removeLayout, renameLayout } from "../../../src/core/edits/layout-edits.ts";
 import {
@@ -27,7 +27,7 @@ import {
   planting,
   plantingOf,
   rectangle,
-} from "./little-plan.ts";
+} from "../../support/little-plan.ts";
 
 describe("a pollen source of no kind", () => {
   const stand: Surrounding = {

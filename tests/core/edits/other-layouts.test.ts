@@ -9,7 +9,14 @@ import {
   sameBedsInLayouts,
 } from "../../../src/core/edits/other-layouts.ts";
 import type { Layout, Plan } from "../../../src/core/model/plan.ts";
-import { bed, firstLayout, gardenPlan, planting, square, variety } from "../arrange/garden.ts";
+import {
+  bed,
+  firstLayout,
+  gardenPlan,
+  planting,
+  square,
+  variety,
+} from "../../support/arrange-garden.ts";
 
 function twoLayouts(): Plan {
   const plan = gardenPlan(

@@ -10,7 +10,7 @@ import {
 } from "../../../src/core/edits/picture-edits.ts";
 import { pointDistance } from "../../../src/core/geometry/point.ts";
 import type { Picture, Plan } from "../../../src/core/model/plan.ts";
-import { layoutOf, littlePlan } from "./little-plan.ts";
+import { layoutOf, littlePlan } from "../../support/little-plan.ts";
 
 const FILE = {
   name: "field.jpg",

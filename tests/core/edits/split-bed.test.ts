@@ -1,10 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { cropBook } from "../../../src/core/crops/crop-book.ts";
-import type { CropBook } from "../../../src/core/crops/crop-book.ts";
-import { lengthFor } from "../../../src/core/edits/place-planting.ts";
+import { cropBook } from "../../../src/core/kinds/crop-book.ts";
+import type { CropBook } from "../../../src/core/kinds/crop-book.ts";
+import { lengthFor } from "../../../src/core/beds/place-planting.ts";
 import { cutBed, cutParts, shareBed } from "../../../src/core/edits/split-bed.ts";
-import type { Kind } from "../../../src/core/crops/crop.ts";
-import { LAYOUT, bedOf, layoutOf, littlePlan, plantingOf, rectangle } from "./little-plan.ts";
+import type { Kind } from "../../../src/core/kinds/crop.ts";
+import {
+  LAYOUT,
+  bedOf,
+  layoutOf,
+  littlePlan,
+  plantingOf,
+  rectangle,
+} from "../../support/little-plan.ts";
 
 const book: CropBook = cropBook();
 const layout = layoutOf(littlePlan);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { overlapDepth, protrusion } from "../../../src/core/geometry/containment.ts";
 import { outlineOf } from "../../../src/core/geometry/outline.ts";
-import { polygonOf, rectangle } from "./shape-pairs.ts";
+import { polygonOf, rectangle } from "../../support/shape-pairs.ts";
 
 const bed = outlineOf(rectangle(0, 0, 2, 10));
 const lShape = polygonOf([

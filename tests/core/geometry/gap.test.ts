@@ -4,7 +4,7 @@ import { gapBetween } from "../../../src/core/geometry/gap.ts";
 import { moveShape, outlineOf, turnShape } from "../../../src/core/geometry/outline.ts";
 import { pointDistance } from "../../../src/core/geometry/point.ts";
 import type { Shape } from "../../../src/core/model/plan.ts";
-import { referenceDistance, referenceOf } from "./reference-geometry.ts";
+import { referenceDistance, referenceOf } from "../../support/reference-geometry.ts";
 
 interface GapCase {
   readonly name: string;

@@ -19,7 +19,7 @@ import {
 } from "../../../src/core/geometry/point.ts";
 import type { RectangleShape } from "../../../src/core/model/plan.ts";
 import { seededRandom } from "../../properties/seeded-random.ts";
-import { polygonOf, randomStar, rectangle } from "./shape-pairs.ts";
+import { polygonOf, randomStar, rectangle } from "../../support/shape-pairs.ts";
 
 describe("a rectangle", () => {
   test("at no turn has its length up the sheet", () => {

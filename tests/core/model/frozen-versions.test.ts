@@ -7,7 +7,7 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { PLAN_VERSION } from "../../../src/core/model/plan.ts";
 import { readPlan, writePlan } from "../../../src/core/model/read-plan.ts";
-import { isKnownKind } from "./small-garden.ts";
+import { isKnownKind } from "../../support/small-garden.ts";
 
 /** SHA-256 of each frozen file, one for every version there has been. */
 const frozen: readonly string[] = [

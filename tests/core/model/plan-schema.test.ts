@@ -3,7 +3,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { expect, test } from "vitest";
 import { z } from "zod";
 import { planJsonSchema } from "../../../src/core/model/read-plan.ts";
-import { changedGarden } from "./small-garden.ts";
+import { changedGarden } from "../../support/small-garden.ts";
 import { compareFile } from "../../golden/golden-file.ts";
 
 test("docs/plan.schema.json says what readPlan reads", () => {

@@ -7,7 +7,7 @@ import {
   refusalOf,
   refusalOfText,
   smallGardenText,
-} from "./small-garden.ts";
+} from "../../support/small-garden.ts";
 
 const BED = ["layouts", 0, "beds", 0] as const;
 const EARLIER = {

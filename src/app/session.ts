@@ -1,0 +1,98 @@
+/**
+ * From the first moment to the last: opens the plan this tab had, else the one saved last, else a
+ * sample; only then begins to save.
+ */
+import { fail, flushAutosave, startAutosave } from "../store/keeping/autosave.ts";
+import { guardEdits } from "../store/keeping/edit-guard.ts";
+import { acceptDroppedFiles } from "../store/files/file-drop.ts";
+import { noteChanged } from "../store/files/file-reminder.ts";
+import { askToKeepStorage } from "../store/keeping/keep-storage.ts";
+import { rememberedPlans } from "../store/keeping/last-plan.ts";
+import { freshPlan } from "../store/keeping/plan-copy.ts";
+import { closePlanDb, watchPlanDb } from "../store/keeping/plan-db.ts";
+import { watchPlanLock } from "../store/keeping/plan-lock.ts";
+import { usePlanStore } from "../store/plan/plan-store.ts";
+import { planFromText } from "../store/keeping/plan-text.ts";
+import { tell, useSaveState } from "../store/keeping/save-state.ts";
+import { faultReason } from "../store/keeping/storage-fault.ts";
+import { openFromOutside, openStored } from "../store/keeping/switch-plan.ts";
+import { becomeLooker, becomeWriter, catchUp, keepBoth } from "../store/keeping/two-tabs.ts";
+
+const OPENING = "The plan is still being opened.";
+const BLOCKED = "A tab with an older Wideberth is open. Close it, and the plan opens here.";
+const OUTDATED = "A newer Wideberth is open in another tab. Reload this page to go on.";
+const UNREADABLE = "The saved copies of your last plan cannot be read. Nothing was deleted.";
+
+let started: Promise<void> | null = null;
+let stops: readonly (() => void)[] = [];
+
+/** Opens a plan and starts saving; to be called once, as early as possible. Never rejects. */
+export function startSession(sampleText: string): Promise<void> {
+  started ??= start(sampleText);
+  return started;
+}
+
+/** Lets go of everything, without saving: as when the tab dies. */
+export async function endSession(): Promise<void> {
+  for (const stop of stops) stop();
+  stops = [];
+  started = null;
+  await closePlanDb();
+}
+
+async function start(sampleText: string): Promise<void> {
+  guardEdits(OPENING);
+  watchPlanDb({ blocked: () => tell(BLOCKED), outdated });
+  const stopLock = watchPlanLock({
+    handOver: flushAutosave,
+    lost: becomeLooker,
+    granted: becomeWriter,
+    savedElsewhere: catchUp,
+  });
+  await openAtStart(sampleText);
+  const stopAutosave = startAutosave({
+    conflict: (planId) => void keepBoth(planId),
+    stored: (planId) => {
+      void askToKeepStorage();
+      // A plan just opened lies somewhere already; an edited one may not.
+      if (usePlanStore.getState().past.length > 0) noteChanged(planId);
+    },
+    returned: () => void catchUp(),
+  });
+  stops = [stopAutosave, stopLock, acceptDroppedFiles(window)];
+  void flushAutosave();
+}
+
+async function openAtStart(sampleText: string): Promise<void> {
+  let isDamaged = false;
+  let isOpen = false;
+  try {
+    for (const planId of await rememberedPlans()) {
+      const found = await openStored(planId);
+      isDamaged ||= found === "damaged";
+      isOpen = found === "found";
+      if (isOpen) break;
+    }
+    if (!isOpen) await openSampleAtStart(sampleText, "sample");
+    if (isDamaged) tell(UNREADABLE);
+  } catch (error) {
+    // What is stored could not be looked at. The sample stands in and is not stored by itself, or
+    // the next start would take it for the plan that was open last.
+    await openSampleAtStart(sampleText, "stand-in");
+    fail(faultReason(error));
+  }
+}
+
+/** Opens the sample; should it be faulty, an empty plan, and says why. */
+async function openSampleAtStart(text: string, source: "sample" | "stand-in"): Promise<void> {
+  const read = planFromText(text, "sample plan");
+  await openFromOutside(read.ok ? read.value : freshPlan(), source);
+  if (!read.ok) useSaveState.setState({ problems: read.problems });
+}
+
+/** A newer version of the program is about to change the storage: this tab saves and stops. */
+async function outdated(): Promise<void> {
+  await flushAutosave();
+  guardEdits(OUTDATED);
+  tell(OUTDATED);
+}

@@ -1,0 +1,49 @@
+/** Any items of the sheet in their drawing order. */
+import type { DayNumber } from "../../core/model/day.ts";
+import type { HideableKind } from "../../store/window/hideable-kinds.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { bloomLook } from "./bloom-look.ts";
+import type { Brush } from "./brush.ts";
+import { drawBed, drawBedCode, drawPlanting, drawPlantingCode } from "./draw-plots.ts";
+import { drawLockSign } from "./draw-signs.ts";
+import { drawSurrounding, drawSurroundingLabel } from "./draw-surroundings.ts";
+import { isHidden, isLocked, lockSignPlace } from "../scene/locks.ts";
+import type { SheetItem } from "../scene/sheet-items.ts";
+
+const NOTHING: ReadonlySet<HideableKind> = new Set();
+
+/**
+ * Grounds first, then what else is drawn on them, labels of surroundings between beds and
+ * plantings, codes over everything.
+ */
+export function drawItems(
+  brush: Brush,
+  all: readonly SheetItem[],
+  day: DayNumber | null,
+  hidden: ReadonlySet<HideableKind> = NOTHING,
+  drawOnGround?: () => void,
+): void {
+  const items = hidden.size === 0 ? all : all.filter((item) => !isHidden(item, hidden));
+  const { standById } = usePlanStore.getState().result;
+  const lookOf = (item: SheetItem) => bloomLook(standById.get(item.id), day);
+  for (const item of items) {
+    if (item.what === "surrounding") drawSurrounding(brush, item, lookOf(item));
+    else if (item.what === "bed") drawBed(brush, item);
+  }
+  drawOnGround?.();
+  for (const item of items) {
+    if (item.what !== "surrounding" || hidden.has("labels")) continue;
+    drawSurroundingLabel(brush, item, lookOf(item));
+  }
+  for (const item of items) {
+    if (item.what === "planting") drawPlanting(brush, item, lookOf(item));
+  }
+  for (const item of items) {
+    if (item.what === "bed") {
+      if (!hidden.has("bed codes")) drawBedCode(brush, item);
+    } else if (item.what === "planting") drawPlantingCode(brush, item, lookOf(item));
+  }
+  for (const item of items) {
+    if (isLocked(item)) drawLockSign(brush, lockSignPlace(item, brush.view));
+  }
+}

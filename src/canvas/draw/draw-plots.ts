@@ -1,0 +1,141 @@
+/** Beds and plantings. Code first, hatch second, outline third, colour last. */
+import type { Point } from "../../core/geometry/point.ts";
+import type { BloomLook } from "./bloom-look.ts";
+import { type Brush, faded, fill, stroke, traceOutline, turned } from "./brush.ts";
+import { SIGN_PX, drawCoverSign, drawFlowerSign } from "./draw-signs.ts";
+import { BOX, drawBox, drawWords, wordsWidth } from "./draw-words.ts";
+import { hatchPattern, hatchTint } from "./hatch-pattern.ts";
+import { endLabelPlace, labelPlace } from "./label-place.ts";
+import type { BedItem, PlantingItem, SheetItem } from "../scene/sheet-items.ts";
+
+/** Hatch of what does not flower on the chosen day; its edge and code stay fit to be read. */
+export const CLOSED_ALPHA = 0.32;
+const NOT_SEED_ALPHA = 0.5;
+
+export function drawBed(brush: Brush, item: BedItem): void {
+  traceOutline(brush, item.outline);
+  fill(brush, brush.colours.bed);
+  stroke(brush, { colour: brush.colours.ink, widthPx: 1 });
+}
+
+/** The bed's code beside its end, unless the bed is too small on the screen to be told apart. */
+export function drawBedCode(brush: Brush, item: BedItem): void {
+  const { bed, outline, shape } = item;
+  const place = endLabelPlace(shape, outline, brush.view, 6);
+  if (longPx(brush, item) < wordsWidth(brush, "code", bed.code) * 1.2) return;
+  drawWords(
+    brush,
+    place.at,
+    {
+      text: bed.code,
+      face: "code",
+      colour: brush.colours.inkSoft,
+      align: place.align,
+      hasHalo: true,
+    },
+    place.angle,
+  );
+}
+
+/** Ground shorter than this shows its tint alone: a hatch could not be told from another. */
+const HATCHED_FROM_PX = 7;
+
+function longPx({ view }: Brush, { outline: { bounds } }: SheetItem): number {
+  return Math.max(bounds.maxX - bounds.minX, bounds.maxY - bounds.minY) * view.scale;
+}
+
+export function hatchFill(brush: Brush, item: SheetItem): string | CanvasPattern {
+  if (!item.hatch) return brush.colours.bed;
+  if (longPx(brush, item) < HATCHED_FROM_PX) return hatchTint(item.hatch, brush.colours);
+  return hatchPattern(brush.context, item.hatch, brush.colours, brush.view, brush.ratio);
+}
+
+export function drawPlanting(brush: Brush, item: PlantingItem, look: BloomLook): void {
+  const { colours } = brush;
+  const isSeed = item.planting.purpose === "seed";
+  const alpha = (look === "closed" ? CLOSED_ALPHA : 1) * (isSeed ? 1 : NOT_SEED_ALPHA);
+  traceOutline(brush, item.outline);
+  faded(brush, alpha, () => fill(brush, hatchFill(brush, item)));
+  if (item.planting.cover !== "none") drawNet(brush, item);
+  if (look === "open" || look === "perhaps") drawOpenEdge(brush, item, look);
+  const ink = look === "closed" ? colours.inkSoft : colours.ink;
+  stroke(
+    brush,
+    isSeed
+      ? { colour: ink, widthPx: look === "closed" ? 1 : 1.5 }
+      : { colour: colours.inkSoft, widthPx: 1.25, dash: [4, 3] },
+  );
+}
+
+/** A second line inside the outline: something stands over the planting. */
+function drawNet(brush: Brush, item: PlantingItem): void {
+  const { context, colours } = brush;
+  context.save();
+  context.clip("evenodd");
+  stroke(brush, { colour: colours.ink, widthPx: 8 });
+  stroke(brush, { colour: colours.sheet, widthPx: 6 });
+  context.restore();
+  traceOutline(brush, item.outline);
+}
+
+/** In flower: a heavy double edge; perhaps in flower: broken. */
+function drawOpenEdge(brush: Brush, item: PlantingItem, look: "open" | "perhaps"): void {
+  const { colours } = brush;
+  const dash = look === "open" ? undefined : [7, 5];
+  stroke(brush, { colour: colours.ink, widthPx: 7, ...(dash ? { dash } : {}) });
+  stroke(brush, { colour: colours.sheet, widthPx: 3.5 });
+  traceOutline(brush, item.outline);
+}
+
+interface CodeBox {
+  readonly heightPx: number;
+  /** Paper left and right of the code. */
+  readonly sidePx: number;
+}
+
+/** On small ground the box is cut close, so that hatch and outline still show. */
+const CODE_BOXES: readonly CodeBox[] = [BOX, { heightPx: 14, sidePx: 2.5 }];
+/** Ground whose short side is less than the box and this much more takes the close one. */
+const GROUND_BESIDE_PX = 4;
+
+/** No code is as short as this: nothing shorter is tried. */
+const CODED_FROM_PX = 12;
+
+/** The code that stands on the stake, in a box of paper, with signs for cover and open flowers. */
+export function drawPlantingCode(brush: Brush, item: PlantingItem, look: BloomLook): void {
+  if (longPx(brush, item) < CODED_FROM_PX) return;
+  const { planting, shape, outline } = item;
+  const isOpen = look === "open" || look === "perhaps";
+  const signs = (planting.cover === "none" ? 0 : 1) + (isOpen ? 1 : 0);
+  const wordsPx = wordsWidth(brush, "code", planting.code) + signs * SIGN_PX;
+  for (const [index, box] of CODE_BOXES.entries()) {
+    const widthPx = Math.ceil(wordsPx) + box.sidePx * 2;
+    const heightPx = box.heightPx + (index === 0 ? GROUND_BESIDE_PX : 0);
+    const place = labelPlace(shape, outline, brush.view, { widthPx, heightPx });
+    if (!place) continue;
+    turned(brush, place.at, place.angle, () => drawCodeBox(brush, item, box, widthPx, look));
+    return;
+  }
+}
+
+function drawCodeBox(
+  brush: Brush,
+  { planting }: PlantingItem,
+  { heightPx, sidePx }: CodeBox,
+  width: number,
+  look: BloomLook,
+): void {
+  const { colours } = brush;
+  const isSoft = planting.purpose !== "seed" || look === "closed";
+  const edge = isSoft ? colours.inkSoft : colours.ink;
+  const box = { left: -width / 2, top: -heightPx / 2, width, height: heightPx };
+  drawBox(brush, box, edge, 0.75);
+  const start: Point = { x: box.left + sidePx, y: 0.5 };
+  drawWords(brush, start, { text: planting.code, face: "code", colour: edge, align: "left" });
+  let x = start.x + wordsWidth(brush, "code", planting.code) + SIGN_PX / 2 + 1;
+  if (planting.cover !== "none") {
+    drawCoverSign(brush, { x, y: 0 }, planting.cover);
+    x += SIGN_PX;
+  }
+  if (look === "open" || look === "perhaps") drawFlowerSign(brush, { x, y: 0 });
+}

@@ -1,0 +1,110 @@
+/** Words on the sheet: plain, or in a small box of paper. */
+import type { Point } from "../../core/geometry/point.ts";
+import { type Brush, turned } from "./brush.ts";
+
+export type Face = "code" | "note" | "plain" | "bold" | "small";
+
+const widths = new Map<string, number>();
+const WIDTHS_MOST = 4000;
+
+export function fontOf({ colours }: Brush, face: Face): string {
+  switch (face) {
+    case "code":
+      return `bold 12px ${colours.mono}`;
+    case "note":
+      return `italic 13px ${colours.serif}`;
+    case "plain":
+      return `12px ${colours.sans}`;
+    case "bold":
+      return `bold 12px ${colours.sans}`;
+    case "small":
+      return `12px ${colours.mono}`;
+  }
+}
+
+/** Width of words in pixels; measured once for each face and text. */
+export function wordsWidth(brush: Brush, face: Face, text: string): number {
+  const font = fontOf(brush, face);
+  const key = `${font}|${text}`;
+  const known = widths.get(key);
+  if (known !== undefined) return known;
+  if (widths.size >= WIDTHS_MOST) widths.clear();
+  brush.context.font = font;
+  const width = brush.context.measureText(text).width;
+  widths.set(key, width);
+  return width;
+}
+
+export interface Words {
+  readonly text: string;
+  readonly face: Face;
+  readonly colour: string;
+  readonly align?: CanvasTextAlign;
+  /** Paper around the letters, so that they can be read over lines. */
+  readonly hasHalo?: boolean;
+}
+
+/** Words beside or about a place, their middle at its height. */
+export function drawWords(brush: Brush, at: Point, words: Words, angle = 0): void {
+  const { context, colours } = brush;
+  const write = (x: number, y: number) => {
+    context.font = fontOf(brush, words.face);
+    context.textAlign = words.align ?? "center";
+    context.textBaseline = "middle";
+    if (words.hasHalo) {
+      context.strokeStyle = colours.sheet;
+      context.lineWidth = 4;
+      context.lineJoin = "round";
+      context.strokeText(words.text, x, y);
+    }
+    context.fillStyle = words.colour;
+    context.fillText(words.text, x, y);
+  };
+  if (angle === 0) write(at.x, at.y);
+  else turned(brush, at, angle, () => write(0, 0));
+}
+
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Height of a box of one line, and the paper left and right of its words. */
+export const BOX = { heightPx: 19, sidePx: 6 } as const;
+
+export function boxWidth(brush: Brush, face: Face, text: string): number {
+  return Math.ceil(wordsWidth(brush, face, text)) + BOX.sidePx * 2;
+}
+
+/** A box of paper with an edge. */
+export function drawBox({ context, colours }: Brush, box: Box, edge: string, edgePx = 1): void {
+  context.beginPath();
+  context.roundRect(box.left, box.top, box.width, box.height, 2.5);
+  context.fillStyle = colours.sheet;
+  context.fill();
+  context.strokeStyle = edge;
+  context.lineWidth = edgePx;
+  context.setLineDash([]);
+  context.stroke();
+}
+
+/** Whether a box lies wholly on the drawing and clear of others. */
+export function isFree({ widthPx, heightPx }: Brush, box: Box, taken: readonly Box[]): boolean {
+  const isOnSheet =
+    box.left >= 2 &&
+    box.top >= 2 &&
+    box.left + box.width <= widthPx - 2 &&
+    box.top + box.height <= heightPx - 2;
+  return isOnSheet && taken.every((other) => !overlaps(box, other));
+}
+
+function overlaps(a: Box, b: Box): boolean {
+  return (
+    a.left < b.left + b.width + 2 &&
+    b.left < a.left + a.width + 2 &&
+    a.top < b.top + b.height + 2 &&
+    b.top < a.top + a.height + 2
+  );
+}

@@ -1,0 +1,181 @@
+/** Which pairs of stands the sheet shows as lines, and what is written beside them. */
+import { severitySign } from "../../core/checks/describe-finding.ts";
+import { findingId } from "../../core/checks/finding.ts";
+import { isolationPair } from "../../core/checks/isolation.ts";
+import type { IsolationPair } from "../../core/checks/isolation-pair.ts";
+import type { CheckResult } from "../../core/checks/run-checks.ts";
+import type { CropBook } from "../../core/kinds/crop-book.ts";
+import type { Point } from "../../core/geometry/point.ts";
+import { type LengthUnit, formatDistance, formatMeasured } from "../../core/model/length.ts";
+
+/** `accepted`: a conflict the grower lives with. */
+export type Tone = "conflict" | "caution" | "unknown" | "clear" | "accepted";
+
+export interface PairLine {
+  readonly ids: readonly [string, string];
+  /** The two closest places, sheet metres. */
+  readonly ends: readonly [Point, Point];
+  readonly tone: Tone;
+  /** Sign first, then what was measured. */
+  readonly text: string;
+  /** Cleared by time or cover alone, so drawn lighter. */
+  readonly isLight: boolean;
+}
+
+const CLEAR_SIGN = "✓";
+/** While something moves, pairs just cleared by distance stay in sight up to this share of it. */
+const NEARLY_SHARE = 1.5;
+const NEARLY_MOST = 3;
+/** With more than this moving, distances that are clear are not looked for. */
+const FOLLOWED_MOST = 3;
+
+/**
+ * Pairs that touch what is selected or on the move, the worst and nearest first.
+ * @param isMoving adds the nearest pairs that distance clears
+ */
+export function heldPairs(
+  result: CheckResult,
+  unit: LengthUnit,
+  live: ReadonlySet<string>,
+  isMoving: boolean,
+): readonly PairLine[] {
+  if (live.size === 0) return [];
+  const held = worstOfEach(
+    result.pairs.filter((pair) => live.has(pair.seedParent) || live.has(pair.pollenSource)),
+  );
+  if (isMoving) {
+    for (const pair of nearlyClear(result, live, held)) held.set(pairKey(pair), pair);
+  }
+  return asLines([...held.values()], result, unit);
+}
+
+/**
+ * The other conflicts, those the grower has accepted left out.
+ * @param opened id of the opened finding, which is drawn with its numbers
+ */
+export function restingPairs(
+  result: CheckResult,
+  unit: LengthUnit,
+  live: ReadonlySet<string>,
+  opened: string | null = null,
+): readonly PairLine[] {
+  const resting = worstOfEach(
+    result.pairs.filter(
+      (pair) =>
+        pair.standing === "conflict" && !live.has(pair.seedParent) && !live.has(pair.pollenSource),
+    ),
+  );
+  if (opened !== null) resting.delete(opened);
+  return asLines([...resting.values()], result, unit).filter((line) => line.tone !== "accepted");
+}
+
+function worstOfEach(pairs: readonly IsolationPair[]): Map<string, IsolationPair> {
+  const worst = new Map<string, IsolationPair>();
+  for (const pair of pairs) {
+    const key = pairKey(pair);
+    const other = worst.get(key);
+    if (!other || isWorse(pair, other)) worst.set(key, pair);
+  }
+  return worst;
+}
+
+function asLines(
+  pairs: readonly IsolationPair[],
+  result: CheckResult,
+  unit: LengthUnit,
+): readonly PairLine[] {
+  const accepted = new Set(result.accepted.map((finding) => finding.id));
+  return [...pairs]
+    .sort((a, b) => rank(a) - rank(b) || a.distanceM - b.distanceM)
+    .map((pair) => pairLine(pair, unit, accepted.has(pairKey(pair))));
+}
+
+function pairKey(pair: IsolationPair): string {
+  return findingId("isolation", [pair.seedParent, pair.pollenSource]);
+}
+
+function rank({ standing, relation }: IsolationPair): number {
+  switch (standing) {
+    case "conflict":
+      return relation === "rarely" ? 2 : 0;
+    case "unknown":
+      return 1;
+    case "cover":
+      return 3;
+    case "time":
+      return 4;
+    case "distance":
+      return 5;
+  }
+}
+
+/** Of the two directions of a pair the one at greater risk is shown. */
+function isWorse(pair: IsolationPair, other: IsolationPair): boolean {
+  const ranks = rank(pair) - rank(other);
+  return ranks < 0 || (ranks === 0 && (pair.requiredM ?? 0) > (other.requiredM ?? 0));
+}
+
+export function pairLine(pair: IsolationPair, unit: LengthUnit, isAccepted = false): PairLine {
+  const { tone, sign } = toneOf(pair, isAccepted);
+  return {
+    ids: [pair.seedParent, pair.pollenSource],
+    ends: pair.where,
+    tone,
+    text: `${sign} ${standingText(pair, unit)}${isAccepted ? ", accepted" : ""}`,
+    isLight: pair.standing === "time" || pair.standing === "cover",
+  };
+}
+
+function toneOf(pair: IsolationPair, isAccepted: boolean): { tone: Tone; sign: string } {
+  if (pair.standing === "unknown") return { tone: "unknown", sign: severitySign.unknown };
+  if (pair.standing !== "conflict") return { tone: "clear", sign: CLEAR_SIGN };
+  const severity = pair.relation === "rarely" ? "caution" : "conflict";
+  return { tone: isAccepted ? "accepted" : severity, sign: severitySign[severity] };
+}
+
+function standingText(pair: IsolationPair, unit: LengthUnit): string {
+  if (pair.standing === "cover") return "cover";
+  if (pair.standing === "time") {
+    return `time, ${pair.gapDays === 1 ? "1 day" : `${pair.gapDays ?? 0} days`}`;
+  }
+  if (pair.requiredM === null) return formatDistance(pair.distanceM, unit);
+  const isShort = pair.standing !== "distance";
+  const shown = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
+  return `${shown.measured} of ${shown.required}${shown.after}`;
+}
+
+/** Pairs of what moves that distance clears, but not by much; the tightest few. */
+function nearlyClear(
+  result: CheckResult,
+  moving: ReadonlySet<string>,
+  shown: ReadonlyMap<string, IsolationPair>,
+): readonly IsolationPair[] {
+  const movers = result.stands.filter((stand) => moving.has(stand.id));
+  if (movers.length > FOLLOWED_MOST) return [];
+  const found: IsolationPair[] = [];
+  for (const mover of movers) {
+    for (const other of result.stands) {
+      if (other.kind.group !== mover.kind.group || moving.has(other.id)) continue;
+      const pair = tighterWay(mover, other, mover.book);
+      if (pair && !shown.has(pairKey(pair))) found.push(pair);
+    }
+  }
+  return found.sort((a, b) => slack(a) - slack(b)).slice(0, NEARLY_MOST);
+}
+
+type Stands = CheckResult["stands"][number];
+
+/** The direction of a pair with less to spare, if it is nearly not clear. */
+function tighterWay(a: Stands, b: Stands, book: CropBook): IsolationPair | null {
+  const ways = [isolationPair(a, b, book), isolationPair(b, a, book)].filter(
+    (pair) =>
+      pair !== null &&
+      pair.standing === "distance" &&
+      pair.distanceM < (pair.requiredM ?? 0) * NEARLY_SHARE,
+  );
+  return ways.sort((p, q) => (p ? slack(p) : 0) - (q ? slack(q) : 0))[0] ?? null;
+}
+
+function slack(pair: IsolationPair): number {
+  return pair.distanceM - (pair.requiredM ?? 0);
+}

@@ -1,0 +1,125 @@
+/** Presses, drags and fingers on the sheet, handed to the tool in use. */
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { gestureRun } from "./gesture-run.ts";
+import { endNudge } from "./nudge.ts";
+import { onceAFrame } from "./once-a-frame.ts";
+import { pointerReader } from "./pointer-reader.ts";
+import { useSheetModes } from "../scene/sheet-modes.ts";
+import { sketch } from "../tools/sketch-store.ts";
+import { panGesture } from "../tools/gestures.ts";
+import type { SheetPointer } from "../tools/tool.ts";
+import { openObjectMenu } from "../tools/select.ts";
+import { tools } from "../tools/tool-list.ts";
+import { fingerTracker } from "./two-fingers.ts";
+
+const LEFT = 0;
+const MIDDLE = 1;
+const RIGHT = 2;
+
+export interface PointerInput {
+  /** Puts back what the gesture at work has done; false when none is. */
+  readonly cancel: () => boolean;
+  /** While held, presses pan whatever the tool. */
+  readonly holdPan: (isHeld: boolean) => void;
+  readonly stop: () => void;
+}
+
+const toolInUse = () => tools[usePlanStore.getState().tool];
+
+export function listenToPointers(element: HTMLElement): PointerInput {
+  const reader = pointerReader(element);
+  const run = gestureRun();
+  const fingers = fingerTracker();
+  let isPanHeld = false;
+  const hovers = onceAFrame<SheetPointer>((pointer) => {
+    if (!run.isBusy()) toolInUse().hover(pointer);
+  });
+
+  const down = (event: PointerEvent) => {
+    if (event.button !== LEFT && event.button !== MIDDLE) return;
+    endNudge();
+    if (event.pointerType === "touch" && fingers.add(event.pointerId, reader.pxOf(event))) {
+      run.cancel();
+      return;
+    }
+    // The pen comes before the palm that lies on the screen already.
+    if (event.pointerType === "pen") run.cancel();
+    if (run.isBusy()) return;
+    reader.count(event);
+    element.setPointerCapture(event.pointerId);
+    hovers.drop();
+    if (event.pointerType === "pen") useSheetModes.setState({ isPenInUse: true });
+    const isPalm = event.pointerType === "touch" && useSheetModes.getState().isPenInUse;
+    const isPan = event.button === MIDDLE || isPanHeld || isPalm;
+    const start = reader.read(event);
+    run.start(event.pointerId, isPan ? panGesture(start) : toolInUse().press(start));
+  };
+  const move = (event: PointerEvent) => {
+    if (fingers.move(event.pointerId, reader.pxOf(event))) return;
+    if (run.belongsTo(event.pointerId)) run.move(reader.read(event));
+    else if (!run.isBusy() && event.pointerType !== "touch") hovers.run(reader.read(event));
+  };
+  const up = (event: PointerEvent) => {
+    fingers.lift(event.pointerId);
+    if (run.belongsTo(event.pointerId)) run.end(reader.read(event));
+  };
+  const lost = (event: PointerEvent) => {
+    fingers.lift(event.pointerId);
+    if (run.belongsTo(event.pointerId)) run.cancel();
+  };
+  /** The second button; a finger's hold is timed by the tool, where it also works without this event. */
+  const menu = (event: PointerEvent) => {
+    event.preventDefault();
+    if (event.pointerType === "touch" || run.isBusy()) return;
+    if (event.button === RIGHT) openObjectMenu(reader.read(event));
+  };
+  const leave = () => {
+    hovers.drop();
+    if (!run.isBusy()) sketch({ cursor: null });
+  };
+  const stopListening = listen(element, {
+    pointerdown: down,
+    pointermove: move,
+    pointerup: up,
+    pointercancel: lost,
+    lostpointercapture: lost,
+    pointerleave: leave,
+    mousedown: keepFromScrolling,
+    contextmenu: menu,
+    touchend: keepFromMenu,
+  });
+  return {
+    cancel: run.cancel,
+    holdPan: (isHeld) => {
+      if (isPanHeld === isHeld) return;
+      isPanHeld = isHeld;
+      if (!run.isBusy()) sketch({ cursor: isHeld ? "grab" : null });
+    },
+    stop: () => {
+      run.cancel();
+      stopListening();
+    },
+  };
+}
+
+/** Lifting the finger that opened a menu by holding still would press what came up beneath it. */
+function keepFromMenu(event: TouchEvent): void {
+  if (usePlanStore.getState().menuRequest && event.cancelable) event.preventDefault();
+}
+
+/** The middle button would scroll the page. */
+function keepFromScrolling(event: MouseEvent): void {
+  if (event.button === MIDDLE) event.preventDefault();
+}
+
+type Listeners = {
+  readonly [Name in keyof HTMLElementEventMap]?: (event: HTMLElementEventMap[Name]) => void;
+};
+
+function listen(element: HTMLElement, listeners: Listeners): () => void {
+  const entries = Object.entries(listeners) as readonly (readonly [string, EventListener])[];
+  for (const [name, listener] of entries) element.addEventListener(name, listener);
+  return () => {
+    for (const [name, listener] of entries) element.removeEventListener(name, listener);
+  };
+}

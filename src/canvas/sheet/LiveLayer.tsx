@@ -1,0 +1,51 @@
+import { useCallback } from "react";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import type { Brush } from "../draw/brush.ts";
+import { drawItems } from "../draw/draw-items.ts";
+import { drawOldPlace, drawSelected } from "../draw/draw-selection.ts";
+import { useLiveIds } from "./live-ids.ts";
+import { isHidden } from "../scene/locks.ts";
+import { SheetShape } from "./SheetShape.tsx";
+import type { Colours } from "../draw/sheet-colours.ts";
+import { itemsOf } from "../scene/sheet-items.ts";
+
+/** What is selected or on the move, drawn anew on every frame of a drag. */
+export function LiveLayer({ colours }: { readonly colours: Colours }) {
+  const plan = usePlanStore((state) => state.plan);
+  const shown = usePlanStore((state) => state.shown);
+  const layoutId = usePlanStore((state) => state.layoutId);
+  const selection = usePlanStore((state) => state.selection);
+  const book = usePlanStore((state) => state.book);
+  const day = usePlanStore((state) => state.day);
+  const hidden = usePlanStore((state) => state.hidden);
+  const live = useLiveIds();
+  const draw = useCallback(
+    (brush: Brush) => {
+      if (live.size === 0 && selection.length === 0) return;
+      const selected = new Set(selection);
+      const drawn = itemsOf(
+        shown,
+        layoutOf(shown, layoutId),
+        book,
+        new Set([...live, ...selection]),
+      ).filter((item) => !isHidden(item, hidden));
+      if (shown !== plan) {
+        for (const item of itemsOf(plan, layoutOf(plan, layoutId), book, selected)) {
+          drawOldPlace(brush, item);
+        }
+      }
+      drawItems(
+        brush,
+        drawn.filter((item) => live.has(item.id)),
+        day,
+        hidden,
+      );
+      drawSelected(
+        brush,
+        drawn.filter((item) => selected.has(item.id)),
+      );
+    },
+    [plan, shown, layoutId, selection, book, day, live, hidden],
+  );
+  return <SheetShape colours={colours} draw={draw} />;
+}

@@ -1,0 +1,153 @@
+import { useCallback } from "react";
+import { severitySign } from "../../core/checks/describe-finding.ts";
+import type { Finding } from "../../core/checks/finding.ts";
+import type { CheckResult } from "../../core/checks/run-checks.ts";
+import { type LengthUnit, formatLength } from "../../core/model/length.ts";
+import type { Layout, Plan } from "../../core/model/plan.ts";
+import type { HideableKind } from "../../store/window/hideable-kinds.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import type { Brush } from "../draw/brush.ts";
+import { drawClearGround } from "../draw/draw-clear-ground.ts";
+import { drawNorthArrow, drawScaleBar } from "../draw/draw-furniture.ts";
+import { sheetGrid } from "../draw/draw-grid.ts";
+import { drawHeldPairs, toneColour } from "../draw/draw-pairs.ts";
+import { drawRing, drawRingWords } from "../draw/draw-rings.ts";
+import { drawHandles, drawNamed } from "../draw/draw-selection.ts";
+import { drawSketch } from "../tools/draw-sketch.ts";
+import { boxAround, groundBoxes } from "../draw/ground-boxes.ts";
+import { handleSizes, isCoarsePointer } from "../scene/handles.ts";
+import { itemHandles } from "../scene/item-handles.ts";
+import { useLiveIds } from "./live-ids.ts";
+import { isHidden } from "../scene/locks.ts";
+import { type PairLine, heldPairs, pairLine } from "../draw/pair-lines.ts";
+import { SheetShape } from "./SheetShape.tsx";
+import type { Colours } from "../draw/sheet-colours.ts";
+import { itemsOf, sheetItems } from "../scene/sheet-items.ts";
+import { shownRings } from "../draw/shown-rings.ts";
+import { type Sketch, useSketch } from "../tools/sketch-store.ts";
+import { useClearGround } from "./use-clear-ground.ts";
+
+/** Distances, rings, handles, what a tool draws, and the scale bar: over everything else. */
+export function OverlayLayer({ colours }: { readonly colours: Colours }) {
+  const plan = usePlanStore((state) => state.shown);
+  const layoutId = usePlanStore((state) => state.layoutId);
+  const result = usePlanStore((state) => state.result);
+  const selection = usePlanStore((state) => state.selection);
+  const openFinding = usePlanStore((state) => state.openFinding);
+  const tool = usePlanStore((state) => state.tool);
+  const hidden = usePlanStore((state) => state.hidden);
+  const sketch = useSketch();
+  const live = useLiveIds();
+  const clear = useClearGround();
+  const draw = useCallback(
+    (brush: Brush) => {
+      if (clear) drawClearGround(brush, clear.rings);
+      const finding = [...result.findings, ...result.accepted].find(({ id }) => id === openFinding);
+      drawOverlay(brush, {
+        plan,
+        layout: layoutOf(plan, layoutId),
+        result,
+        selection,
+        live,
+        finding,
+        hasHandles: tool === "select" && sketch.region === null,
+        sketch,
+        hidden,
+      });
+    },
+    [plan, layoutId, result, selection, live, openFinding, tool, sketch, clear, hidden],
+  );
+  return <SheetShape colours={colours} draw={draw} />;
+}
+
+interface Overlay {
+  readonly plan: Plan;
+  readonly layout: Layout;
+  readonly result: CheckResult;
+  readonly selection: readonly string[];
+  readonly live: ReadonlySet<string>;
+  readonly finding: Finding | undefined;
+  readonly hasHandles: boolean;
+  readonly sketch: Sketch;
+  readonly hidden: ReadonlySet<HideableKind>;
+}
+
+function drawOverlay(brush: Brush, overlay: Overlay): void {
+  const { plan, layout, result, selection, finding, sketch, hidden } = overlay;
+  const { book } = usePlanStore.getState();
+  const { colours } = brush;
+  const selected = new Set(selection);
+  const items = itemsOf(plan, layout, book, selected).filter((item) => !isHidden(item, hidden));
+  const around = hidden.has("rings") ? [] : shownRings(result, selection, plan.units, colours);
+  const rings = around.map((ring) => ({
+    ring,
+    places: drawRing(brush, ring),
+  }));
+  if (finding) {
+    const named = itemsOf(plan, layout, book, new Set(finding.subjects));
+    drawNamed(
+      brush,
+      named.filter((item) => !selected.has(item.id)),
+      toneColour(colours, finding.severity),
+    );
+  }
+  const pairs = hidden.has("conflict lines")
+    ? []
+    : heldPairs(result, plan.units, overlay.live, sketch.isMoving);
+  const [only] = items;
+  if (only && items.length === 1 && overlay.hasHandles && !sketch.isMoving) {
+    const sizes = handleSizes(isCoarsePointer());
+    const all = sheetItems(plan, layout, book);
+    drawHandles(brush, itemHandles(only, all, brush.view, sizes), sizes);
+  }
+  const lines = [...openFindingLine(finding, pairs, plan.units), ...pairs];
+  const pills = drawHeldPairs(
+    brush,
+    lines,
+    items.slice(0, 2).map((item) => boxAround(brush, item)),
+  );
+  const taken = [...pills];
+  if (rings.length > 0) {
+    // What is at rest will do: it is indexed already.
+    const { plan: resting } = usePlanStore.getState();
+    taken.push(...groundBoxes(brush, sheetItems(resting, layoutOf(resting, layout.id), book)));
+  }
+  for (const { ring, places } of rings) {
+    const box = drawRingWords(brush, ring, places, taken);
+    if (box) taken.push(box);
+  }
+  drawScaleBar(brush, plan.units, gridText(brush, plan.units));
+  drawNorthArrow(brush, plan.site.upBearingDeg);
+  const dropBed = sketch.dropBed
+    ? itemsOf(plan, layout, book, new Set([sketch.dropBed]))[0]
+    : undefined;
+  drawSketch(brush, sketch, plan.units, dropBed, pills);
+}
+
+function gridText({ view }: Brush, unit: LengthUnit): string {
+  return `grid ${sheetGrid(view.scale, unit).spacing} ${unit}`;
+}
+
+/** Where the opened finding is measured, unless a pair of the selection shows it already. */
+function openFindingLine(
+  finding: Finding | undefined,
+  shown: readonly PairLine[],
+  unit: LengthUnit,
+): readonly PairLine[] {
+  if (!finding?.where) return [];
+  const [first = "", second = ""] = finding.subjects;
+  const isShown = shown.some(({ ids }) => ids.includes(first) && ids.includes(second));
+  if (isShown) return [];
+  const [atRisk] = finding.check === "isolation" ? finding.atRisk : [];
+  if (atRisk) return [pairLine(atRisk, unit)];
+  const measured = finding.measuredM === null ? "" : ` ${formatLength(finding.measuredM, unit)}`;
+  return [
+    {
+      ids: [first, second],
+      ends: finding.where,
+      tone: finding.severity,
+      text: `${severitySign[finding.severity]}${measured}`,
+      isLight: false,
+    },
+  ];
+}

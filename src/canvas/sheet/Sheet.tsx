@@ -1,0 +1,151 @@
+import { useEffect, useRef } from "react";
+import { Stage } from "react-konva/lib/ReactKonvaCore.js";
+import type { CheckResult } from "../../core/checks/run-checks.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { boundsOfIds, contentBounds } from "../scene/content-bounds.ts";
+import { DraftBar } from "./DraftBar.tsx";
+import { listenToKeys } from "../input/key-input.ts";
+import { LiveLayer } from "./LiveLayer.tsx";
+import { OverlayLayer } from "./OverlayLayer.tsx";
+import { PictureLayer } from "./PictureLayer.tsx";
+import { listenToPointers } from "../input/pointer-input.ts";
+import { SheetSwitches } from "./SheetSwitches.tsx";
+import { StaticLayer } from "./StaticLayer.tsx";
+import { useColours } from "../draw/sheet-colours.ts";
+import { useSketch } from "../tools/sketch-store.ts";
+import { tools } from "../tools/tool-list.ts";
+import { TypedFields } from "./TypedFields.tsx";
+import { listenToDrops } from "../input/variety-drop.ts";
+import { useView } from "../scene/view-store.ts";
+import { listenToWheel } from "../input/wheel-input.ts";
+import { ZoomButtons } from "./ZoomButtons.tsx";
+
+const STYLE = {
+  position: "absolute",
+  inset: 0,
+  overflow: "hidden",
+  touchAction: "none",
+  userSelect: "none",
+  overscrollBehavior: "none",
+  outlineOffset: "-3px",
+  boxShadow: "none",
+} as const;
+
+/** The drawing of the plan. Fills the box it is put in. */
+export function Sheet() {
+  const holder = useRef<HTMLDivElement>(null);
+  const siteName = usePlanStore((state) => state.shown.site.name);
+  const tool = usePlanStore((state) => state.tool);
+  const cursor = useSketch((state) => state.cursor);
+  const view = useView((state) => state.view);
+  const widthPx = useView((state) => state.widthPx);
+  const heightPx = useView((state) => state.heightPx);
+  const colours = useColours();
+  useSize(holder);
+  usePixelRatio();
+  useViewRequests(widthPx > 0 && heightPx > 0);
+  useInput(holder);
+  useEffect(() => {
+    tools[tool].take?.();
+    return tools[tool].leave;
+  }, [tool]);
+  return (
+    <>
+      <div
+        ref={holder}
+        className="sheet"
+        role="group"
+        tabIndex={0}
+        aria-label={`Sheet: drawing of ${siteName}, use the tables for a list of all objects`}
+        data-view={JSON.stringify(view)}
+        style={{ ...STYLE, background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
+      >
+        <Stage width={widthPx} height={heightPx} style={{ pointerEvents: "none" }}>
+          <PictureLayer colours={colours} />
+          <StaticLayer colours={colours} />
+          <LiveLayer colours={colours} />
+          <OverlayLayer colours={colours} />
+        </Stage>
+      </div>
+      <DraftBar />
+      <SheetSwitches />
+      <ZoomButtons />
+      <TypedFields />
+    </>
+  );
+}
+
+type Holder = React.RefObject<HTMLDivElement | null>;
+
+function useSize(holder: Holder): void {
+  useEffect(() => {
+    const element = holder.current;
+    if (!element) return;
+    const measure = () => {
+      const [before, size] = [useView.getState(), element.getBoundingClientRect()];
+      const widthPx = Math.round(size.width);
+      const heightPx = Math.round(size.height);
+      // A sheet that is hidden for a while keeps its view.
+      if (widthPx === 0 || heightPx === 0) return;
+      if (widthPx === before.widthPx && heightPx === before.heightPx) return;
+      before.resize({ widthPx, heightPx });
+    };
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    measure();
+    return () => observer.disconnect();
+  }, [holder]);
+}
+
+/** Follows browser zoom and moves to another screen. */
+function usePixelRatio(): void {
+  const ratio = useView((state) => state.ratio);
+  useEffect(() => {
+    const query = matchMedia(`(resolution: ${ratio}dppx)`);
+    const follow = () => useView.getState().setRatio(devicePixelRatio);
+    follow();
+    query.addEventListener("change", follow);
+    window.addEventListener("resize", follow);
+    return () => {
+      query.removeEventListener("change", follow);
+      window.removeEventListener("resize", follow);
+    };
+  }, [ratio]);
+}
+
+/** Brings into view what the rest of the window asks for. */
+function useViewRequests(hasSize: boolean): void {
+  const request = usePlanStore((state) => state.viewRequest);
+  useEffect(() => {
+    if (!hasSize) return;
+    const { shown, layoutId, result } = usePlanStore.getState();
+    const layout = layoutOf(shown, layoutId);
+    const bounds =
+      request.ids === "all"
+        ? contentBounds(shown, layout)
+        : boundsOfIds(shown, layout, request.ids, requiredOf(result, request.ids));
+    if (bounds) useView.getState().fit(bounds);
+  }, [request, hasSize]);
+}
+
+/** The longest isolation distance any of these plantings needs, metres. */
+function requiredOf({ standById }: CheckResult, ids: readonly string[]): number {
+  return Math.max(0, ...ids.map((id) => standById.get(id)?.requirement?.metres ?? 0));
+}
+
+function useInput(holder: Holder): void {
+  useEffect(() => {
+    const element = holder.current;
+    if (!element) return;
+    const pointers = listenToPointers(element);
+    const stops = [
+      listenToKeys(element, pointers),
+      listenToWheel(element),
+      listenToDrops(element),
+      pointers.stop,
+    ];
+    return () => {
+      for (const stop of stops) stop();
+    };
+  }, [holder]);
+}

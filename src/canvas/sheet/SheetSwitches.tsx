@@ -1,0 +1,80 @@
+import { useSheetPreferences } from "../../store/window/sheet-preferences.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { focusSheet } from "../scene/focus-sheet.ts";
+import { isCoarsePointer } from "../scene/handles.ts";
+import { useSheetModes } from "../scene/sheet-modes.ts";
+import { useSketch } from "../tools/sketch-store.ts";
+import { carrySelection } from "../tools/carry.ts";
+import { NARROW_PX, useView } from "../scene/view-store.ts";
+
+/** How the pointer works on the sheet: snapping, selecting several without a key, the pen. */
+export function SheetSwitches() {
+  const isSnapping = useSheetPreferences((state) => state.isSnapping);
+  const setSnapping = useSheetPreferences((state) => state.setSnapping);
+  const { isSelectingSeveral, isPenInUse } = useSheetModes();
+  const isSelect = usePlanStore((state) => state.tool === "select");
+  const hasSelection = usePlanStore((state) => state.selection.length > 0);
+  // On a phone the bar of what is being drawn needs their room.
+  const hasRoom = useView((state) => state.widthPx >= NARROW_PX);
+  const isDrawing = useSketch((state) => state.bar !== null);
+  const isCoarse = isCoarsePointer();
+  const height = isCoarse ? 44 : 28;
+  const style = { minHeight: height, padding: "0 8px", background: "var(--sheet)" };
+  const corner = {
+    position: "absolute",
+    right: 8,
+    bottom: height + 16,
+    display: "flex",
+    flexDirection: "column",
+    alignItems: "flex-end",
+    gap: 4,
+  } as const;
+  if (isDrawing && !hasRoom) return null;
+  return (
+    <div role="group" aria-label="Pointer" style={corner}>
+      {isPenInUse && (
+        <button
+          type="button"
+          style={style}
+          title="A pen is in use: fingers only move the view"
+          onClick={() => useSheetModes.setState({ isPenInUse: false })}
+        >
+          Pen only ×
+        </button>
+      )}
+      {isSelect && hasSelection && !isDrawing && (
+        <button
+          type="button"
+          style={style}
+          title="Move what is selected without dragging: then click where its middle goes"
+          onClick={({ currentTarget }) => {
+            carrySelection();
+            focusSheet(currentTarget);
+          }}
+        >
+          Move
+        </button>
+      )}
+      {isSelect && (isCoarse || isSelectingSeveral) && (
+        <button
+          type="button"
+          style={style}
+          aria-pressed={isSelectingSeveral}
+          title="Taps add to what is selected"
+          onClick={() => useSheetModes.setState({ isSelectingSeveral: !isSelectingSeveral })}
+        >
+          Several
+        </button>
+      )}
+      <button
+        type="button"
+        style={style}
+        aria-pressed={isSnapping}
+        title="Come to rest on edges, middles, equal gaps and steps. Hold Alt to suspend it."
+        onClick={() => setSnapping(!isSnapping)}
+      >
+        Snap
+      </button>
+    </div>
+  );
+}

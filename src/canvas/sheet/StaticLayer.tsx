@@ -1,0 +1,87 @@
+import { useCallback, useState } from "react";
+import type { CropBook } from "../../core/kinds/crop-book.ts";
+import type { DayNumber } from "../../core/model/day.ts";
+import type { Layout, Plan } from "../../core/model/plan.ts";
+import type { HideableKind } from "../../store/window/hideable-kinds.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import type { Brush } from "../draw/brush.ts";
+import { drawEarlierCrops } from "../draw/draw-earlier-crops.ts";
+import { drawFarMarks } from "../draw/draw-far-marks.ts";
+import { drawGrid, sheetGrid } from "../draw/draw-grid.ts";
+import { drawItems } from "../draw/draw-items.ts";
+import { drawRestingPairs } from "../draw/draw-pairs.ts";
+import { drawSiteOutline } from "../draw/draw-surroundings.ts";
+import { groundBoxes } from "../draw/ground-boxes.ts";
+import { groundPicture } from "../draw/ground-picture.ts";
+import { useLiveIds } from "./live-ids.ts";
+import { restingPairs } from "../draw/pair-lines.ts";
+import { SheetShape } from "./SheetShape.tsx";
+import type { Colours } from "../draw/sheet-colours.ts";
+import { outlineFor, sheetItems } from "../scene/sheet-items.ts";
+import { useView } from "../scene/view-store.ts";
+import { visibleBounds } from "../scene/viewport.ts";
+
+/** Codes and labels may reach out of what they belong to. */
+const REACH_PX = 60;
+
+/** With no more objects than these, drawing them is as quick as moving a picture of them. */
+const FEW_OBJECTS = 250;
+
+/** Everything at rest: grid, site, surroundings, beds, plantings. Not drawn again during a drag. */
+export function StaticLayer({ colours }: { readonly colours: Colours }) {
+  const plan = usePlanStore((state) => state.plan);
+  const layoutId = usePlanStore((state) => state.layoutId);
+  const book = usePlanStore((state) => state.book);
+  const day = usePlanStore((state) => state.day);
+  const opened = usePlanStore((state) => state.openFinding);
+  const hidden = usePlanStore((state) => state.hidden);
+  const live = useLiveIds();
+  const isMoving = useView((state) => state.isMoving);
+  const [paintPicture] = useState(groundPicture);
+  const layout = layoutOf(plan, layoutId);
+  const drawGround = useCallback(
+    (brush: Brush) => drawResting(brush, { plan, layout, book, day, live, opened, hidden }),
+    [plan, layout, book, day, live, opened, hidden],
+  );
+  const isPictured = isMoving && layout.plantings.length + layout.beds.length > FEW_OBJECTS;
+  const draw = useCallback(
+    (brush: Brush) => {
+      if (plan.site.outline) drawSiteOutline(brush, outlineFor(plan.site.outline));
+      if (!hidden.has("grid")) {
+        drawGrid(brush, sheetGrid(brush.view.scale, plan.units), plan.units);
+      }
+      if (isPictured) paintPicture(brush, drawGround, performance.now());
+      else drawGround(brush);
+      if (hidden.has("surroundings")) return;
+      drawFarMarks(brush, plan, layout, book, () =>
+        groundBoxes(brush, sheetItems(plan, layout, book)),
+      );
+    },
+    [plan, layout, book, isPictured, paintPicture, drawGround, hidden],
+  );
+  return <SheetShape colours={colours} draw={draw} />;
+}
+
+interface Resting {
+  readonly plan: Plan;
+  readonly layout: Layout;
+  readonly book: CropBook;
+  readonly day: DayNumber | null;
+  readonly live: ReadonlySet<string>;
+  readonly opened: string | null;
+  readonly hidden: ReadonlySet<HideableKind>;
+}
+
+function drawResting(brush: Brush, resting: Resting): void {
+  const { plan, layout, book, day, live, opened, hidden } = resting;
+  const all = sheetItems(plan, layout, book);
+  const items = all
+    .within(visibleBounds(brush.view, brush, REACH_PX))
+    .filter((item) => !live.has(item.id));
+  drawItems(brush, items, day, hidden, () => {
+    if (!hidden.has("earlier crops")) drawEarlierCrops(brush, plan, book, all);
+  });
+  if (hidden.has("conflict lines")) return;
+  const { result } = usePlanStore.getState();
+  drawRestingPairs(brush, restingPairs(result, plan.units, live, opened));
+}

@@ -1,0 +1,108 @@
+import { type KeyboardEvent, useEffect, useId, useRef } from "react";
+import { focusSheet } from "../scene/focus-sheet.ts";
+import { isCoarsePointer } from "../scene/handles.ts";
+import {
+  type TwoTexts,
+  applyTyped,
+  dismissTyped,
+  typeText,
+  useTypedValues,
+} from "../tools/typed-values.ts";
+import { NARROW_PX, useView } from "../scene/view-store.ts";
+import { held } from "../scene/viewport.ts";
+
+/** Room the fields take, pixels. */
+const SIZE = { width: 236, height: 84 } as const;
+const BESIDE_PX = 18;
+
+const BOX = {
+  position: "absolute",
+  width: SIZE.width,
+  padding: "6px 8px",
+  background: "var(--sheet)",
+  border: "1px solid var(--held)",
+  borderRadius: 3,
+  fontSize: 13,
+} as const;
+const INPUT = { width: "100%", minHeight: 26, boxSizing: "border-box" } as const;
+
+/** Between two sizes people write a cross or the letter for it. */
+const CROSS = /^[x×*]$/i;
+
+/** The fields of what is typed while drawing; nothing while nothing is. */
+export function TypedFields() {
+  const owner = useTypedValues((state) => state.owner);
+  return owner && <Fields labels={owner.labels} />;
+}
+
+function Fields({ labels }: { readonly labels: TwoTexts }) {
+  const texts = useTypedValues((state) => state.texts);
+  const problem = useTypedValues((state) => state.problem);
+  const at = useTypedValues((state) => state.at);
+  const widthPx = useView((state) => state.widthPx);
+  const heightPx = useView((state) => state.heightPx);
+  const noteId = useId();
+  const first = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    // The first key was pressed on the sheet: typing goes on here, behind it.
+    first.current?.focus();
+    first.current?.setSelectionRange(1, 1);
+  }, []);
+  const isNarrow = widthPx < NARROW_PX;
+  const beside = held(at.x + BESIDE_PX, 4, Math.max(4, widthPx - SIZE.width - 4));
+  const left = isNarrow ? (widthPx - SIZE.width) / 2 : beside;
+  // On a phone they stand over the drawing: below are its bar and the keyboard.
+  const below = held(at.y + BESIDE_PX, 4, Math.max(4, heightPx - SIZE.height - 4));
+  const top = isNarrow ? 30 : below;
+  return (
+    <div role="group" aria-label="Exact size" style={{ ...BOX, left, top }}>
+      <div style={{ display: "flex", gap: 8 }}>
+        {([0, 1] as const).map((index) => (
+          <label key={index} style={{ flex: 1, minWidth: 0 }}>
+            {labels[index]}
+            <input
+              type="text"
+              inputMode="text"
+              autoComplete="off"
+              ref={index === 0 ? first : null}
+              onKeyDown={pressKey}
+              value={texts[index]}
+              style={INPUT}
+              aria-invalid={problem !== null}
+              aria-describedby={noteId}
+              onChange={(event) => typeText(index, event.target.value)}
+            />
+          </label>
+        ))}
+      </div>
+      {isCoarsePointer() && (
+        <button type="button" onClick={applyTyped}>
+          Keep
+        </button>
+      )}
+      <div id={noteId} style={{ color: problem === null ? "var(--ink-soft)" : "var(--conflict)" }}>
+        {problem ?? "Enter keeps it, Escape lets go."}
+      </div>
+    </div>
+  );
+}
+
+function pressKey(event: KeyboardEvent<HTMLInputElement>): void {
+  const group = event.currentTarget.closest("div[role=group]");
+  const inputs = [...(group?.querySelectorAll("input") ?? [])];
+  const isFirst = event.currentTarget === inputs[0];
+  event.stopPropagation();
+  if (event.key === "Enter" || event.key === "Escape") {
+    event.preventDefault();
+    if (event.key === "Enter") applyTyped();
+    else dismissTyped();
+    if (group && !useTypedValues.getState().owner) focusSheet(group);
+  } else if (CROSS.test(event.key) && isFirst) {
+    event.preventDefault();
+    inputs[1]?.focus();
+  } else if (event.key === "Tab") {
+    // Between the two and nowhere else: the drawing is not done yet.
+    event.preventDefault();
+    inputs[isFirst ? 1 : 0]?.focus();
+  }
+}

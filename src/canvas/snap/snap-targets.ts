@@ -1,0 +1,118 @@
+/** What an object snaps to: its bed, the edges and middles of neighbours, and gaps like theirs. */
+import { growBounds } from "../../core/geometry/bounds.ts";
+import { shapeCorners } from "../../core/geometry/outline.ts";
+import type { Bed, Shape } from "../../core/model/plan.ts";
+import { type SheetItem, type SheetItems, outlineFor } from "../scene/sheet-items.ts";
+import { equalGapLines } from "./snap-equal.ts";
+import { type Frame, type SnapLine, type SnapLines, boundsInFrame, intoFrame } from "./snap.ts";
+
+/** Snapping takes hold from so many pixels. */
+export const SNAP_PX = 7;
+/** Neighbours further away than this are not snapped to, metres. */
+const NEIGHBOUR_M = 12;
+/** Turns that differ by less count as the same, degrees. */
+const TURN_TOLERANCE = 0.05;
+/** How much an edge may lean out of the frame's directions, metres to a metre. */
+const LEAN = Math.tan((TURN_TOLERANCE * Math.PI) / 180);
+
+/** Whether a shape is a rectangle whose edges run along the frame's directions. */
+function isAlongFrame(shape: Shape, frame: Frame): boolean {
+  if (shape.shape !== "rectangle") return false;
+  const off = Math.abs(shape.turnDeg - frame.turnDeg) % 90;
+  return Math.min(off, 90 - off) < TURN_TOLERANCE;
+}
+
+/** Every edge that runs along one of the frame's directions. */
+function edgeLines(shape: Shape, frame: Frame, name: string): SnapLines {
+  const corners = shapeCorners(shape).map((corner) => intoFrame(frame, corner));
+  const x: SnapLine[] = [];
+  const y: SnapLine[] = [];
+  const line = (at: number, a: number, b: number): SnapLine => ({
+    at,
+    reach: [Math.min(a, b), Math.max(a, b)],
+    label: `edge of ${name}`,
+    takes: "edge",
+  });
+  corners.forEach((from, index) => {
+    const to = corners[(index + 1) % corners.length] ?? from;
+    const [dx, dy] = [Math.abs(to.x - from.x), Math.abs(to.y - from.y)];
+    if (dy > 0 && dx <= dy * LEAN) x.push(line((from.x + to.x) / 2, from.y, to.y));
+    else if (dx > 0 && dy <= dx * LEAN) y.push(line((from.y + to.y) / 2, from.x, to.x));
+  });
+  return { x, y };
+}
+
+/** The middle lines of a rectangle that lies along the frame. */
+function middleLines(shape: Shape, frame: Frame, name: string, isOwnBed: boolean): SnapLines {
+  if (!isAlongFrame(shape, frame)) return { x: [], y: [] };
+  const box = boundsInFrame(frame, shapeCorners(shape));
+  const isTall = box.maxY - box.minY >= box.maxX - box.minX;
+  const line = (a: number, b: number, reach: readonly [number, number]): SnapLine => ({
+    at: (a + b) / 2,
+    reach,
+    label: `middle of ${name}`,
+    takes: "middle",
+    isFavourite: isOwnBed,
+  });
+  // Plantings keep to the line along their bed; halfway down it is no place of its own.
+  return {
+    x: isOwnBed && !isTall ? [] : [line(box.minX, box.maxX, [box.minY, box.maxY])],
+    y: isOwnBed && isTall ? [] : [line(box.minY, box.maxY, [box.minX, box.maxX])],
+  };
+}
+
+function joinLines(all: readonly SnapLines[]): SnapLines {
+  return { x: all.flatMap(({ x }) => x), y: all.flatMap(({ y }) => y) };
+}
+
+/**
+ * Lines for an object of the frame's turn.
+ * @param shape where it lies now
+ * @param moving ids that move with it
+ * @param bed the bed it lies over, for a planting
+ */
+export function snapTargets(
+  items: SheetItems,
+  frame: Frame,
+  what: SheetItem["what"],
+  shape: Shape,
+  moving: ReadonlySet<string>,
+  bed: Bed | undefined,
+): SnapLines {
+  const own = boundsInFrame(frame, shapeCorners(shape));
+  const neighbours = items
+    .within(growBounds(outlineFor(shape).bounds, NEIGHBOUR_M))
+    .filter((item) => !moving.has(item.id) && item.id !== bed?.id && isNeighbour(item, what, bed));
+  const boxes = neighbours
+    .filter((item) => isAlongFrame(item.shape, frame))
+    .map((item) => boundsInFrame(frame, shapeCorners(item.shape)));
+  const bedName = `bed ${bed?.code ?? ""}`;
+  return joinLines([
+    ...(bed
+      ? [middleLines(bed.outline, frame, bedName, true), edgeLines(bed.outline, frame, bedName)]
+      : []),
+    ...neighbours.map((item) => edgeLines(item.shape, frame, nameOf(item))),
+    ...neighbours.map((item) => middleLines(item.shape, frame, nameOf(item), false)),
+    equalGapLines(boxes, own),
+  ]);
+}
+
+function isNeighbour(item: SheetItem, what: SheetItem["what"], bed: Bed | undefined): boolean {
+  if (item.what === "planting") {
+    return what === "planting" && (bed === undefined || item.planting.bed === bed.id);
+  }
+  if (item.what === "surrounding") return what !== "planting" && item.shape.shape !== "point";
+  return what !== "planting" || bed === undefined;
+}
+
+/** What an object is called beside a guide. */
+export function nameOf(item: SheetItem): string {
+  switch (item.what) {
+    case "planting":
+      return item.planting.code;
+    case "bed":
+      return `bed ${item.bed.code}`;
+    case "surrounding":
+      return item.surrounding.label;
+  }
+}

@@ -1,0 +1,186 @@
+/**
+ * Layouts measured side by side. Every row is one measure in one unit, with the better values
+ * marked; how much a row weighs is the grower's to say, and no score adds them up.
+ */
+import type { CheckResult } from "../checks/run-checks.ts";
+import { countBySeverity, runChecks } from "../checks/run-checks.ts";
+import type { Standing } from "../checks/isolation-pair.ts";
+import { timeSlackDays } from "../checks/time-slack.ts";
+import { volunteersCheck } from "../checks/volunteers.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
+import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
+import { pointDistance } from "../geometry/point.ts";
+import type { Layout, Plan } from "../model/plan.ts";
+import { matchedPlantings } from "./layout-differences.ts";
+
+export const measureNames = [
+  "conflicts",
+  "worst shortfall",
+  "unknowns",
+  "cautions",
+  "accepted",
+  "on time alone",
+  "least slack",
+  "on cover alone",
+  "covers",
+  "volunteers",
+  "plants missing",
+  "ground planted",
+  "moved",
+] as const;
+export type MeasureName = (typeof measureNames)[number];
+
+export type MeasureUnit = "count" | "metres" | "square metres" | "days";
+
+interface MeasureKind {
+  readonly unit: MeasureUnit;
+  /** Which end is better; `neither`: worth knowing, but no end is better by itself. */
+  readonly better: "less" | "more" | "neither";
+}
+
+export interface Measure extends MeasureKind {
+  readonly name: MeasureName;
+  /** One for each layout; null when there is nothing to measure, which is the best there is. */
+  readonly values: readonly (number | null)[];
+  /** Which of them are better than another; none when all are equal or neither end is better. */
+  readonly isBest: readonly boolean[];
+}
+
+export interface Comparison {
+  readonly layouts: readonly Pick<Layout, "id" | "name">[];
+  /** The layout that moves are counted from: the chosen one, else the plan's first. */
+  readonly base: Pick<Layout, "id" | "name">;
+  /** Plants wanted of all varieties together. */
+  readonly wantedPlants: number;
+  readonly measures: readonly Measure[];
+}
+
+const KINDS: Readonly<Record<MeasureName, MeasureKind>> = {
+  conflicts: { unit: "count", better: "less" },
+  "worst shortfall": { unit: "metres", better: "less" },
+  unknowns: { unit: "count", better: "less" },
+  cautions: { unit: "count", better: "less" },
+  accepted: { unit: "count", better: "less" },
+  "on time alone": { unit: "count", better: "less" },
+  "least slack": { unit: "days", better: "more" },
+  "on cover alone": { unit: "count", better: "less" },
+  covers: { unit: "count", better: "less" },
+  volunteers: { unit: "count", better: "less" },
+  "plants missing": { unit: "count", better: "less" },
+  "ground planted": { unit: "square metres", better: "neither" },
+  moved: { unit: "metres", better: "less" },
+};
+
+/** Lengths and areas that differ by less count as equal: a millimetre, ten square centimetres. */
+const EQUAL = 0.001;
+
+/** Measures the given layouts of a plan, in the order given. */
+export function compareLayouts(plan: Plan, layouts: readonly Layout[], book: CropBook): Comparison {
+  const base = baseLayout(plan);
+  const columns = layouts.map((layout) => measured(plan, layout, base, book));
+  return {
+    layouts: layouts.map(({ id, name }) => ({ id, name })),
+    base: { id: base.id, name: base.name },
+    wantedPlants: plan.varieties.reduce((sum, { wantedPlants = 0 }) => sum + wantedPlants, 0),
+    measures: measureNames.map((name) => {
+      const values = columns.map((column) => column[name]);
+      return { name, ...KINDS[name], values, isBest: bestOf(values, KINDS[name].better) };
+    }),
+  };
+}
+
+/** The layout that stands for the present ground: the chosen one, else the first. */
+function baseLayout(plan: Plan): Layout {
+  const chosen = plan.layouts.find(({ id }) => id === plan.chosenLayout);
+  return chosen ?? (plan.layouts[0] as Layout);
+}
+
+function measured(
+  plan: Plan,
+  layout: Layout,
+  base: Layout,
+  book: CropBook,
+): Readonly<Record<MeasureName, number | null>> {
+  const result = runChecks(plan, layout, book);
+  const counts = countBySeverity(result.findings);
+  return {
+    conflicts: counts.conflict,
+    "worst shortfall": worstShortfall(result),
+    unknowns: counts.unknown,
+    cautions: counts.caution,
+    accepted: result.accepted.length,
+    "on time alone": restingOn(result, "time"),
+    "least slack": leastSlack(result),
+    "on cover alone": restingOn(result, "cover"),
+    covers: layout.plantings.filter(({ cover }) => cover !== "none").length,
+    volunteers: result.byCheck.get(volunteersCheck)?.length ?? 0,
+    "plants missing": plantsMissing(plan, layout),
+    "ground planted": layout.plantings.reduce(
+      (sum, { outline }) => sum + outlineArea(outlineOf(outline)),
+      0,
+    ),
+    moved: metresMoved(base, layout),
+  };
+}
+
+/** Metres by which the worst pair in conflict falls short; 0 when none does. */
+function worstShortfall({ pairs }: CheckResult): number {
+  return pairs.reduce(
+    (worst, { standing, requiredM, distanceM }) =>
+      standing === "conflict" && requiredM !== null
+        ? Math.max(worst, requiredM - distanceM)
+        : worst,
+    0,
+  );
+}
+
+/** Pairs of stands, whichever way round, that only this keeps apart. */
+function restingOn({ pairs }: CheckResult, standing: Standing): number {
+  const resting = pairs.filter((pair) => pair.standing === standing);
+  return new Set(
+    resting.map(({ seedParent: a, pollenSource: b }) => (a < b ? `${a}|${b}` : `${b}|${a}`)),
+  ).size;
+}
+
+/** Days to spare of the pair that rests on time with the least; null when none rests on time. */
+function leastSlack({ pairs }: CheckResult): number | null {
+  const slacks = pairs.flatMap((pair) => timeSlackDays(pair) ?? []);
+  return slacks.length === 0 ? null : Math.min(...slacks);
+}
+
+/** Plants that varieties fall short of what is wanted of them; more of one does not make up for another. */
+function plantsMissing({ varieties }: Plan, { plantings }: Layout): number {
+  const placed = new Map<string, number>();
+  for (const { variety, plants = 0 } of plantings) {
+    placed.set(variety, (placed.get(variety) ?? 0) + plants);
+  }
+  return varieties.reduce(
+    (sum, { id, wantedPlants = 0 }) => sum + Math.max(0, wantedPlants - (placed.get(id) ?? 0)),
+    0,
+  );
+}
+
+/** Metres that the middles of plantings moved, added up over plantings that stand in both. */
+function metresMoved(base: Layout, layout: Layout): number {
+  return matchedPlantings(base, layout).reduce(
+    (sum, { before, after }) =>
+      before && after && before !== after
+        ? sum + pointDistance(shapeCentre(before.outline), shapeCentre(after.outline))
+        : sum,
+    0,
+  );
+}
+
+function bestOf(
+  values: readonly (number | null)[],
+  better: MeasureKind["better"],
+): readonly boolean[] {
+  if (better === "neither") return values.map(() => false);
+  // Nothing to measure counts as the best.
+  const costs = values.map((value) =>
+    value === null ? -Infinity : better === "less" ? value : -value,
+  );
+  const least = Math.min(...costs);
+  const isBest = costs.map((cost) => cost === least || cost - least < EQUAL);
+  return isBest.every(Boolean) ? values.map(() => false) : isBest;
+}

@@ -1,0 +1,237 @@
+/** Layouts compared on paper: drawings at one ratio, the table of measures, differences in words. */
+import { compareLayouts } from "./compare-layouts.ts";
+import { countBySeverity, runChecks } from "../checks/run-checks.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
+import type { Layout, Plan } from "../model/plan.ts";
+import { type ComparedContent, comparedContent, numberedDifferences } from "./compare-content.ts";
+import { CAPTION_MM, type ComparePanes, MOST_ON_A_PAGE, comparePanes } from "./compare-panes.ts";
+import { measureItems } from "./compare-table.ts";
+import { differenceText } from "./compare-words.ts";
+import { ratioText } from "../page/drawing-ratio.ts";
+import { planRevision } from "../page/file-name.ts";
+import { type FlowItem, cutToWidth, flowInto, heading, paragraph, space } from "../page/flow.ts";
+import { keyItems } from "../map/key-items.ts";
+import { flowPages, noteWidth, roomBelowHeader } from "../map/list-pages.ts";
+import { TYPE_PT } from "../map/map-style.ts";
+import { mapTitle } from "../map/map-text.ts";
+import { moveMarks } from "./move-marks.ts";
+import type { PaperName } from "../page/paper.ts";
+import {
+  type Box,
+  type Mark,
+  type Page,
+  type TextRuler,
+  area,
+  boxRing,
+  text,
+} from "../page/scene.ts";
+import { type SheetDrawing, sheetDrawing } from "../map/sheet-drawing.ts";
+import { barMarks, headerMarks } from "../map/sheet-edges.ts";
+import { sheetView } from "../page/sheet-view.ts";
+
+export interface ComparedLayouts {
+  readonly plan: Plan;
+  /** Two or more; the others are held against the first. */
+  readonly layouts: readonly Layout[];
+  readonly book: CropBook;
+}
+
+export interface ComparePrint {
+  readonly paper: PaperName;
+  /** The first layout is drawn under each of the others, and not by itself. */
+  readonly isOverlaid: boolean;
+  /** Printed as it is; core has no clock. */
+  readonly printedAt: string;
+}
+
+/** The pages in parts that are made one after the other. */
+export interface CompareScenes {
+  readonly ratio: number;
+  readonly parts: readonly (() => readonly Page[])[];
+}
+
+interface Pane {
+  readonly layout: Layout;
+  readonly against: Layout | null;
+}
+
+interface Drawn {
+  readonly marks: readonly Mark[];
+  readonly drawing: SheetDrawing;
+  readonly pane: Pane;
+}
+
+interface Setting extends ComparedLayouts {
+  readonly print: ComparePrint;
+  readonly panes: ComparePanes;
+  readonly ruler: TextRuler;
+}
+
+export function comparePages(
+  compared: ComparedLayouts,
+  print: ComparePrint,
+  ruler: TextRuler,
+): CompareScenes {
+  const [first, ...others] = compared.layouts;
+  if (!first || others.length === 0)
+    throw new RangeError("There is one layout, nothing to compare");
+  const drawnPanes: readonly Pane[] = [
+    ...(print.isOverlaid ? [] : [{ layout: first, against: null }]),
+    ...others.map((layout) => ({ layout, against: first })),
+  ];
+  const { plan, layouts } = compared;
+  const panes = comparePanes(plan, layouts, drawnPanes.length, print.paper);
+  const setting: Setting = { ...compared, print, panes, ruler };
+  const pageCount = Math.ceil(drawnPanes.length / MOST_ON_A_PAGE);
+  const drawn: Drawn[] = [];
+  const left: FlowItem[] = [];
+  return {
+    ratio: panes.ratio,
+    parts: [
+      ...Array.from({ length: pageCount }, (_, page) => () => {
+        const from = page * MOST_ON_A_PAGE;
+        const here = drawnPanes
+          .slice(from, from + MOST_ON_A_PAGE)
+          .map((pane, index) => drawnPane(setting, pane, panes.boxes[index] as Box));
+        drawn.push(...here);
+        const name = pageCount > 1 ? `Drawings, page ${page + 1} of ${pageCount}` : "Drawings";
+        const { marks, rest } = panelMarks(setting, here);
+        left.push(...rest.filter((item) => !left.some((other) => other.name === item.name)));
+        return [drawingPage(setting, name, [...here.flatMap((each) => each.marks), ...marks])];
+      }),
+      () => wordPages(setting, drawn, left),
+    ],
+  };
+}
+
+function drawnPane(setting: Setting, pane: Pane, box: Box): Drawn {
+  const { plan, book, panes, print, ruler } = setting;
+  const { layout, against } = pane;
+  const result = runChecks(plan, layout, book);
+  const shown = comparedContent({ plan, layout, book, result }, against, print.isOverlaid);
+  const sheet = { number: 1, row: 0, column: 0, window: panes.window };
+  const sheets = { ...panes, rows: 1, columns: 1, whole: panes.window, sheets: [sheet] };
+  const view = sheetView(panes.window, box, panes.ratio);
+  const drawing = sheetDrawing(shown.content, sheets, sheet, view, ruler);
+  const marks = [...drawing.marks, ...moveMarksOf(shown, view)];
+  const { conflict } = countBySeverity(result.findings);
+  return {
+    pane,
+    drawing,
+    marks: [
+      { kind: "group", clip: box, marks },
+      area(boxRing(box), null, { widthMm: 0.4 }),
+      ...captionMarks(setting, pane, conflict, box),
+    ],
+  };
+}
+
+function moveMarksOf({ moves }: ComparedContent, view: ReturnType<typeof sheetView>) {
+  return moves.flatMap(([from, to]) => moveMarks(view.toPage(from), view.toPage(to)));
+}
+
+function captionMarks(
+  { plan, ruler, print }: Setting,
+  { layout, against }: Pane,
+  conflicts: number,
+  box: Box,
+): readonly Mark[] {
+  const name = against && print.isOverlaid ? `${against.name}, then ${layout.name}` : layout.name;
+  const count = against ? numberedDifferences(against, layout).length : 0;
+  const said = [
+    conflicts === 0 ? "no conflict" : `${conflicts} conflict${conflicts === 1 ? "" : "s"}`,
+    ...(against ? [`differs from ${against.name} in ${count} place${count === 1 ? "" : "s"}`] : []),
+    `rev ${planRevision(plan, layout)}`,
+  ];
+  const at = (fromBox: number) => ({ x: box.left, y: box.top - fromBox });
+  const line = said.join("  ·  ");
+  return [
+    text(
+      at(CAPTION_MM - 4.2),
+      cutToWidth(name, box.width, TYPE_PT.code, ruler, true),
+      TYPE_PT.code,
+      {
+        isBold: true,
+      },
+    ),
+    text(at(1.6), cutToWidth(line, box.width, TYPE_PT.small, ruler), TYPE_PT.small),
+  ];
+}
+
+/** Key of what the drawings of a page show; what finds no room goes before the words. */
+function panelMarks({ plan, book, panes, ruler }: Setting, drawn: readonly Drawn[]) {
+  const { panel } = panes.frame;
+  const width = Math.min(...panel.map((column) => column.width));
+  const styles = new Set(drawn.flatMap(({ drawing }) => [...drawing.styles]));
+  const hatches = new Map(drawn.flatMap(({ drawing }) => [...drawing.hatches]));
+  return flowInto(keyItems(plan, book, { styles, hatches }, width, ruler), panel);
+}
+
+function stampOf({ plan, print, panes }: Setting): string {
+  const title = plan.title === plan.site.name ? [] : [plan.title];
+  const ratio = `${ratioText(panes.ratio, plan.units)} on ${print.paper}`;
+  return [...title, "layouts compared", ratio, `printed ${print.printedAt}`].join("  ·  ");
+}
+
+function drawingPage(setting: Setting, name: string, marks: readonly Mark[]): Page {
+  const { plan, panes, ruler } = setting;
+  const { frame, ratio } = panes;
+  const lines = [stampOf(setting), panes.boxes.length > 1 ? `${name}, all at one ratio` : name];
+  return {
+    ...frame.size,
+    name,
+    marks: [
+      ...headerMarks(frame.header, mapTitle(plan), lines, plan.site.upBearingDeg, ruler),
+      ...marks,
+      ...barMarks(frame, ratio, plan.units),
+    ],
+  };
+}
+
+function wordPages(
+  setting: Setting,
+  drawn: readonly Drawn[],
+  restOfKey: readonly FlowItem[],
+): readonly Page[] {
+  const { plan, layouts, book, panes, ruler } = setting;
+  const comparison = compareLayouts(plan, layouts, book);
+  const isWide = layouts.length > 3;
+  const width = isWide ? roomBelowHeader(panes.frame).width : noteWidth(panes.frame);
+  const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
+  const title = (words: string) => heading(words, width, TYPE_PT.code, ruler);
+  const [first, ...others] = layouts as readonly [Layout, ...Layout[]];
+  const hidden = drawn.flatMap(({ pane, drawing }) => unlabelled(pane, drawing));
+  return flowPages(
+    "Measures and differences",
+    [
+      ...(restOfKey.length > 0 ? [...restOfKey, space(3)] : []),
+      title("Measures"),
+      ...measureItems(comparison, plan.units, width, ruler),
+      space(2),
+      body(
+        "Bold with a tick: the better value of its row; none where all are equal or neither end is better. No score adds them up.",
+      ),
+      space(3),
+      ...others.flatMap((layout) => {
+        const listed = numberedDifferences(first, layout);
+        return [
+          title(`${layout.name} differs from ${first.name}`),
+          ...(listed.length === 0 ? [body("In nothing.")] : []),
+          ...listed.map(({ number, difference }) =>
+            body(`(${number}) ${differenceText(difference, plan)}`),
+          ),
+          space(2),
+        ];
+      }),
+      ...(hidden.length > 0 ? [body(`No room on the drawings for: ${hidden.join(", ")}.`)] : []),
+    ],
+    { plan, frame: panes.frame, stamp: stampOf(setting), ruler },
+    isWide ? 1 : 2,
+  );
+}
+
+function unlabelled({ layout }: Pane, { visible, labelled }: SheetDrawing): readonly string[] {
+  return [...visible]
+    .filter((item) => item.label !== "" && !labelled.has(item))
+    .map((item) => `${item.label} of ${layout.name}`);
+}

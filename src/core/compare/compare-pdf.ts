@@ -1,0 +1,46 @@
+/** Layouts compared as a PDF, black on white. */
+import { type ComparePrint, type ComparedLayouts, comparePages } from "./compare-pages.ts";
+import { mapTitle } from "../map/map-text.ts";
+import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
+import type { Progress } from "../paper-set/plot-map.ts";
+import type { Page } from "../page/scene.ts";
+
+export interface ComparePdf {
+  readonly bytes: Uint8Array;
+  readonly pages: number;
+  /** Ground for paper, of all drawings. */
+  readonly ratio: number;
+}
+
+/** Thrown when the signal says stop. */
+export class CompareStopped extends Error {}
+
+/** Makes the PDF. The same layouts, settings and fonts give the same bytes. */
+export async function comparePdf(
+  compared: ComparedLayouts,
+  print: ComparePrint,
+  fonts: PdfFonts,
+  onProgress: Progress = () => undefined,
+  signal?: { readonly aborted: boolean },
+): Promise<ComparePdf> {
+  const title = `${mapTitle(compared.plan)}: layouts compared`;
+  const writer = pdfWriter(title, print.printedAt, fonts);
+  const { parts, ratio } = comparePages(compared, print, writer.ruler);
+  const total = parts.length + 2;
+  let done = 0;
+  const step = async () => {
+    done += 1;
+    await onProgress(done, total);
+    if (signal?.aborted === true) throw new CompareStopped("The comparison was stopped");
+  };
+  const pages: Page[] = [];
+  for (const part of parts) {
+    pages.push(...part());
+    await step();
+  }
+  for (const page of pages) writer.addPage(page);
+  await step();
+  const bytes = await writer.finish();
+  await step();
+  return { bytes, pages: pages.length, ratio };
+}

@@ -1,0 +1,112 @@
+/** Measures of layouts and differences between two, in words for screen, file and command line. */
+import type { Comparison, Measure, MeasureName } from "./compare-layouts.ts";
+import type { Change, Difference } from "./layout-differences.ts";
+import { compassWord } from "../geometry/point.ts";
+import { type LengthUnit, formatArea, formatDistance } from "../model/length.ts";
+import type { Plan } from "../model/plan.ts";
+import { coverWords } from "../map/map-style.ts";
+
+/** What a row measures, for a reader who sees it for the first time. */
+export function measureTitle(name: MeasureName, { base, wantedPlants }: Comparison): string {
+  switch (name) {
+    case "conflicts":
+      return "Conflicts";
+    case "worst shortfall":
+      return "Worst distance short";
+    case "unknowns":
+      return "Unknown for lack of a date or figure";
+    case "cautions":
+      return "Cautions";
+    case "accepted":
+      return "Findings accepted with a reason";
+    case "on time alone":
+      return "Pairs kept apart by time alone";
+    case "least slack":
+      return "Least days to spare among those";
+    case "on cover alone":
+      return "Pairs kept apart by cover alone";
+    case "covers":
+      return "Plantings under cover";
+    case "volunteers":
+      return "Plantings where volunteers may come up";
+    case "plants missing":
+      return `Plants missing of ${wantedPlants} wanted`;
+    case "ground planted":
+      return "Ground planted";
+    case "moved":
+      return `Plantings moved from ${base.name}, added up`;
+  }
+}
+
+/** One value of a row; "none" where there is nothing to measure. */
+export function measureText(value: number | null, measure: Measure, unit: LengthUnit): string {
+  if (value === null) return "none";
+  switch (measure.unit) {
+    case "count":
+      return String(value);
+    case "days":
+      return value === 1 ? "1 day" : `${value} days`;
+    case "metres":
+      return formatDistance(value, unit);
+    case "square metres":
+      return formatArea(value, unit);
+  }
+}
+
+/** "B02-1 Amber Lantern: moved 8.9 m south-west, 5 days later". */
+export function differenceText(difference: Difference, plan: Plan): string {
+  return `${differenceName(difference, plan)}: ${changeWords(difference, plan).join(", ")}`;
+}
+
+/** The code it has now, and the variety of a planting. */
+export function differenceName(
+  { what, variety, fromCode, toCode }: Difference,
+  plan: Plan,
+): string {
+  const code = toCode ?? fromCode ?? "";
+  if (what === "bed") return `bed ${code}`;
+  const name = plan.varieties.find(({ id }) => id === variety)?.name ?? "";
+  return `${code} ${name}`.trim();
+}
+
+/** Each change in a few words; a new code comes last. */
+export function changeWords(
+  { fromCode, toCode, changes }: Difference,
+  plan: Plan,
+): readonly string[] {
+  const isRecoded = fromCode !== null && toCode !== null && fromCode !== toCode;
+  const words = changes.map((change) => wordsOf(change, plan));
+  return isRecoded ? [...words, `was ${fromCode}`] : words;
+}
+
+function wordsOf(change: Change, { units, site }: Plan): string {
+  switch (change.kind) {
+    case "moved": {
+      const towards = compassWord(change.towardsDeg + site.upBearingDeg);
+      return `moved ${formatDistance(change.metres, units)} ${towards}`;
+    }
+    case "date":
+      return dateWords(change.days);
+    case "cover":
+      return change.to === "none" ? "no longer covered" : `under cover: ${coverWords(change.to)}`;
+    case "purpose":
+      return change.to === "seed" ? "now for seed" : "no longer for seed";
+    case "plants":
+      return `${change.to ?? "unknown"} plants, was ${change.from ?? "unknown"}`;
+    case "variety":
+      return "another variety";
+    case "locked":
+      return "lock changed";
+    case "added":
+    case "removed":
+    case "resized":
+    case "turned":
+      return change.kind;
+  }
+}
+
+function dateWords(days: number | null): string {
+  if (days === null) return "other dates";
+  const count = Math.abs(days);
+  return `${count} ${count === 1 ? "day" : "days"} ${days > 0 ? "later" : "earlier"}`;
+}

@@ -1,0 +1,141 @@
+/**
+ * The changes to a distance that a planting can record: each printed by a regulation for its kind,
+ * each resting on the grower's word that its condition holds. Nothing here is applied unasked.
+ */
+import { METRES_PER_FOOT } from "../model/length.ts";
+import type { StatedAdjustment } from "../model/plan.ts";
+import type { Adjustment, AdjustmentEffect } from "./adjustment.ts";
+import { adjustmentWords } from "./adjustment-words.ts";
+import { type AdjustmentStep, adjustedDistance, adjustmentsOf } from "./adjustments.ts";
+import {
+  type BorderRowTable,
+  cfrBorderRows,
+  distanceWithBorderRows,
+  sweetCornDistance,
+  washingtonBorderRows,
+} from "./border-rows.ts";
+import { findSource } from "../kinds/sources.ts";
+
+/** Hectares in an acre. */
+export const HECTARES_PER_ACRE = 0.40468564224;
+
+/** Largest field that counts as small in the border row tables, acres. */
+const SMALL_FIELD_ACRES = 20;
+
+/** A change a kind can have, as shown to growers. */
+export interface OfferedAdjustment extends Omit<Adjustment, "effect" | "kinds"> {
+  /** Numbers the regulation asks for. */
+  readonly asks: readonly ("borderRows" | "fieldHa")[];
+  /** What it makes of a distance; null while the numbers do not meet the condition. */
+  readonly effectOf: (stated: StatedAdjustment) => AdjustmentEffect | null;
+}
+
+/** A step of an adjusted distance with its reason in words. */
+export interface StatedStep extends AdjustmentStep {
+  readonly why: string;
+}
+
+/** Every change regulations print for a kind: what shortens a distance before what lengthens it. */
+export function offeredAdjustments(kindId: string): readonly OfferedAdjustment[] {
+  const printed = adjustmentsOf(kindId).map((entry) =>
+    entry.id === "maize-same-colour"
+      ? { ...entry, note: undefined, ...byBorderRows(cfrBorderRows) }
+      : { ...entry, asks: [], effectOf: () => entry.effect },
+  );
+  return [...printed, ...(kindId === "maize" ? [washington] : []), ...sweetCorn(kindId)].map(
+    ({ note, ...offer }) => (note === undefined ? offer : { ...offer, note }),
+  );
+}
+
+/**
+ * A required distance (metres) after what the grower stated, in the order the changes are offered;
+ * increases come last, so that they win. What is not offered to the kind is left alone.
+ */
+export function statedDistance(
+  kindId: string,
+  requiredM: number,
+  stated: readonly StatedAdjustment[],
+): { readonly metres: number; readonly steps: readonly StatedStep[] } {
+  const offers = offeredAdjustments(kindId).flatMap((offer) => {
+    const entry = stated.find(({ id }) => id === offer.id);
+    const effect = entry ? offer.effectOf(entry) : null;
+    return entry && effect ? [{ ...offer, kinds: [kindId], effect, entry }] : [];
+  });
+  const { metres, steps } = adjustedDistance(requiredM, offers);
+  return {
+    metres,
+    steps: steps.flatMap((step, index) => {
+      const offer = offers[index];
+      return !offer || step.fromM === step.toM
+        ? []
+        : [{ ...step, why: stepWords(offer, offer.entry, offer.effect) }];
+    }),
+  };
+}
+
+/** E.g. "half the distance: natural or artificial barriers protect the field well (7 CFR ...)". */
+function stepWords(
+  offer: OfferedAdjustment,
+  { borderRows }: StatedAdjustment,
+  effect: AdjustmentEffect,
+): string {
+  const rows = offer.asks.includes("borderRows") ? `, ${rowCount(borderRows ?? 0)}` : "";
+  return `${adjustmentWords(effect)}: ${offer.condition}${rows} (${placeWords(offer)})`;
+}
+
+function rowCount(rows: number): string {
+  return rows === 1 ? "1 border row" : `${rows} border rows`;
+}
+
+/** E.g. "7 CFR 201.76 Table 5, footnote 26". */
+export function placeWords({ source, place }: Pick<Adjustment, "source" | "place">): string {
+  const title = findSource(source)?.title.split(/[,:]/)[0] ?? source;
+  return place === "" ? title : `${title}, ${place}`;
+}
+
+function byBorderRows(table: BorderRowTable): Pick<OfferedAdjustment, "asks" | "effectOf"> {
+  return {
+    asks: ["borderRows", "fieldHa"],
+    effectOf: ({ borderRows = 0, fieldHa }) => {
+      const size = acresOf(fieldHa) > SMALL_FIELD_ACRES ? "large" : "small";
+      return atMost(distanceWithBorderRows(table, borderRows, size));
+    },
+  };
+}
+
+const washington: OfferedAdjustment = {
+  id: washingtonBorderRows.id,
+  condition: washingtonBorderRows.condition,
+  crops: "hybrid corn",
+  source: washingtonBorderRows.source,
+  place: "",
+  ...byBorderRows(washingtonBorderRows),
+};
+
+function sweetCorn(kindId: string): readonly OfferedAdjustment[] {
+  if (kindId !== "sweet-corn") return [];
+  return [
+    {
+      id: "sweet-corn-field",
+      condition: "border rows of the same sweet corn stand around the seed block",
+      crops: "sweet corn",
+      source: "cfr-201-76",
+      place: "footnote 14",
+      note: "fields of 10 acres (4 ha) or less need at least 4 border rows",
+      asks: ["borderRows", "fieldHa"],
+      effectOf: ({ borderRows = 0, fieldHa }) => {
+        const metres = sweetCornDistance(acresOf(fieldHa), borderRows);
+        return metres === null ? null : atMost(metres);
+      },
+    },
+  ];
+}
+
+function atMost(metres: number): AdjustmentEffect {
+  return { kind: "at most", feet: Math.round(metres / METRES_PER_FOOT) };
+}
+
+/** Acres to the millionth, so that acres typed come back as the same acres. */
+function acresOf(fieldHa = 0): number {
+  return Math.round((fieldHa / HECTARES_PER_ACRE) * 1e6) / 1e6;
+}

@@ -1,0 +1,57 @@
+/** The one way any plan comes in from text: a plan file, or GeoJSON, told apart by what is in it. */
+import type { CropBook } from "../kinds/crop-book.ts";
+import { parseJson } from "../model/parse-json.ts";
+import type { Plan } from "../model/plan.ts";
+import { type Read, refuse, shown } from "../model/problem.ts";
+import { readPlanValue } from "../model/read-plan.ts";
+import { readGeojson } from "./read-geojson.ts";
+
+export interface OpenedPlan {
+  readonly plan: Plan;
+  readonly from: "plan" | "geojson";
+}
+
+/** @param fileName used in messages, and as the name of a plan made from GeoJSON */
+export function openPlanText(text: string, fileName: string, book: CropBook): Read<OpenedPlan> {
+  const parsed = parseJson(text, fileName);
+  if (!parsed.ok) return parsed;
+  const value = parsed.value;
+  if (typeof value !== "object" || value === null || !("format" in value || "type" in value)) {
+    return refuse({
+      file: fileName,
+      object: "",
+      field: "",
+      got: shown(value),
+      expected: "a Wideberth plan or a GeoJSON FeatureCollection",
+    });
+  }
+  const from = "format" in value ? "plan" : "geojson";
+  const read =
+    from === "plan"
+      ? readPlanValue(value, fileName, (kind) => book.kind(kind) !== undefined)
+      : readGeojson(value, fileName, book);
+  if (!read.ok) return read;
+  // Fields nobody knows are kept, but a number beyond all numbers would not be: it saves as null.
+  const field = infinitePlace(value, "");
+  if (field !== null) {
+    return refuse({
+      file: fileName,
+      object: "",
+      field,
+      got: "a number too large",
+      expected: "a finite number",
+    });
+  }
+  return { ok: true, value: { plan: read.value, from } };
+}
+
+/** Path of the first number that is not finite, or null. */
+function infinitePlace(value: unknown, path: string): string | null {
+  if (typeof value === "number") return Number.isFinite(value) ? null : path;
+  if (typeof value !== "object" || value === null) return null;
+  for (const [key, inner] of Object.entries(value)) {
+    const found = infinitePlace(inner, path === "" ? key : `${path}.${key}`);
+    if (found !== null) return found;
+  }
+  return null;
+}

@@ -1,0 +1,140 @@
+/**
+ * A layout as GeoJSON (RFC 7946): longitude and latitude on WGS 84, outer rings anticlockwise,
+ * holes clockwise. Plantings and pollen sources carry the properties `readGeojson` reads, so that
+ * the file checked elsewhere gives the same findings; `wideberth` says what a feature is.
+ */
+import { rewind } from "@turf/turf";
+import { type LocalFrame, localFrame } from "../geometry/local-frame.ts";
+import { outlineOf } from "../geometry/outline.ts";
+import { isoFromDay } from "../model/day.ts";
+import type { Planting, Shape, Surrounding } from "../model/plan.ts";
+import { featureIds } from "./geojson-plan.ts";
+import type { PlotMapInput } from "../map/map-items.ts";
+
+type Position = number[];
+type Ring = Position[];
+
+interface GeojsonFeature {
+  readonly type: "Feature";
+  readonly id: string | number;
+  readonly geometry:
+    | { readonly type: "Polygon"; readonly coordinates: Ring[] }
+    | { readonly type: "Point"; readonly coordinates: Position };
+  readonly properties: Readonly<Record<string, unknown>>;
+}
+
+/** Degrees are written to ten places, a hundredth of a millimetre. */
+const PLACES = 10;
+
+/** Throws a RangeError when the site has no position. */
+export function planGeojson(input: PlotMapInput): string {
+  const { plan, layout } = input;
+  const { position, upBearingDeg } = plan.site;
+  if (!position) throw new RangeError("A site without a position has no longitude and latitude");
+  const frame = localFrame(position, upBearingDeg);
+  const idOf = featureIds(plan, layout);
+  const feature = (
+    id: string,
+    shape: Shape,
+    properties: Readonly<Record<string, unknown>>,
+  ): GeojsonFeature => ({
+    type: "Feature",
+    id: idOf(id),
+    geometry: geometryOf(shape, frame),
+    properties: Object.fromEntries(
+      Object.entries(properties).filter(([, value]) => value !== undefined && value !== ""),
+    ),
+  });
+  const features = [
+    ...layout.plantings.map((planting) =>
+      feature(planting.id, planting.outline, plantingProperties(planting, input)),
+    ),
+    ...plan.surroundings.map((item) =>
+      feature(item.id, item.outline, surroundingProperties(item, input)),
+    ),
+    ...layout.beds.map((bed) =>
+      feature(bed.id, bed.outline, { wideberth: "bed", code: bed.code, note: bed.note }),
+    ),
+  ];
+  const name = plan.site.name === "" ? plan.title : plan.site.name;
+  return `${JSON.stringify({ type: "FeatureCollection", name, features }, null, 1)}\n`;
+}
+
+function plantingProperties(
+  planting: Planting,
+  { plan, layout, result, book }: PlotMapInput,
+): Readonly<Record<string, unknown>> {
+  const variety = plan.varieties.find(({ id }) => id === planting.variety);
+  const stand = result.standById.get(planting.id);
+  const bloom = stand?.bloom?.outer ?? planting.bloom;
+  const { start } = planting;
+  return {
+    ...carried(planting),
+    wideberth: "planting",
+    code: planting.code,
+    kind: variety?.kind,
+    kindName: book.kind(variety?.kind ?? "")?.name,
+    variety: variety?.name,
+    hybrid: variety?.hybrid === true ? true : undefined,
+    purpose: planting.purpose,
+    flowering: planting.flowering,
+    cover: planting.cover,
+    level: planting.level ?? plan.level,
+    isolationM: stand?.requirement?.metres,
+    bloomStart: bloom && isoFromDay(bloom.first),
+    bloomEnd: bloom && isoFromDay(bloom.last),
+    startMethod: start?.method,
+    startDate: start && isoFromDay(start.date),
+    plants: planting.plants,
+    rows: planting.rows,
+    lot: planting.lot,
+    keepApart: planting.keepApart === true ? true : undefined,
+    bed: layout.beds.find(({ id }) => id === planting.bed)?.code,
+    note: planting.note,
+  };
+}
+
+function surroundingProperties(
+  item: Surrounding,
+  { book }: PlotMapInput,
+): Readonly<Record<string, unknown>> {
+  return {
+    ...carried(item),
+    wideberth: item.what === "pollen" ? "source" : item.what,
+    label: item.label,
+    kind: item.kind,
+    kindName: book.kind(item.kind ?? "")?.name,
+    variety: item.varietyName,
+    flowering: item.flowering,
+    cover: item.cover,
+    bloomStart: item.bloom && isoFromDay(item.bloom.first),
+    bloomEnd: item.bloom && isoFromDay(item.bloom.last),
+    note: item.note,
+  };
+}
+
+/** Properties that came with the feature and that Wideberth does not read. */
+function carried(item: object): Readonly<Record<string, unknown>> {
+  const { properties } = item as { readonly properties?: Readonly<Record<string, unknown>> };
+  return properties ?? {};
+}
+
+function geometryOf(shape: Shape, frame: LocalFrame): GeojsonFeature["geometry"] {
+  const degrees = (x: number, y: number): Position => {
+    const { longitude, latitude } = frame.toLonLat({ x, y });
+    return [Number(longitude.toFixed(PLACES)), Number(latitude.toFixed(PLACES))];
+  };
+  if (shape.shape === "point") return { type: "Point", coordinates: degrees(shape.x, shape.y) };
+  const rings = outlineOf(shape).rings.map((ring): Ring => {
+    const open = Array.from({ length: ring.length / 2 }, (_, index) =>
+      degrees(ring[index * 2] as number, ring[index * 2 + 1] as number),
+    );
+    return [...open, open[0] as Position];
+  });
+  return { type: "Polygon", coordinates: rewound(rings) };
+}
+
+function rewound(rings: Ring[]): Ring[] {
+  const turned = rewind({ type: "Polygon", coordinates: rings });
+  return turned.type === "Polygon" ? turned.coordinates : rings;
+}

@@ -1,0 +1,125 @@
+/**
+ * The season's jobs, computed per planting: sow or set out, covers on and off, rogue, flowers,
+ * ripe seed, lifting of roots. Offsets from bloom are common practice unless said otherwise.
+ */
+import { isoWeek, mondayOf } from "../calendar/week.ts";
+import { compareText } from "../checks/finding.ts";
+import type { CheckResult } from "../checks/run-checks.ts";
+import type { Stand } from "../checks/stand.ts";
+import { type DayNumber, shortDate } from "../model/day.ts";
+import type { Layout, Plan } from "../model/plan.ts";
+import { exportFileName } from "../page/file-name.ts";
+
+export const jobNames = [
+  "sow",
+  "set out",
+  "rogue",
+  "cover on",
+  "first flower",
+  "last flower",
+  "cover off",
+  "seed ripe",
+  "lift roots",
+] as const;
+export type JobName = (typeof jobNames)[number];
+
+export interface Job {
+  readonly job: JobName;
+  readonly planting: string;
+  readonly day: DayNumber;
+  /** What to do or expect, with the uncertainty in words where there is one. */
+  readonly text: string;
+  /** Why to look at it twice, in words; null: nothing speaks against it. */
+  readonly caution: string | null;
+}
+
+/** Days before the earliest first flower at which covers go on and plants are rogued. Common practice. */
+const BEFORE_FLOWER_DAYS = 3;
+
+/** Every job of the checked layout in order of day, then planting. */
+export function seasonJobs(plan: Plan, result: CheckResult): readonly Job[] {
+  return result.stands
+    .flatMap((stand) => (stand.planting ? standJobs(plan, stand) : []))
+    .sort((a, b) => a.day - b.day || compareText(a.planting, b.planting));
+}
+
+function standJobs(plan: Plan, stand: Stand): readonly Job[] {
+  const jobs: Job[] = [];
+  const name = `${stand.planting?.code ?? ""} ${stand.variety?.name ?? ""} (${stand.kind.name})`;
+  const add: AddJob = (job, day, text, caution = null) =>
+    jobs.push({ job, planting: stand.id, day, text, caution });
+  const start = stand.planting?.start;
+  if (start) {
+    const isSown = start.method === "sown";
+    add(isSown ? "sow" : "set out", start.date, `${isSown ? "Sow" : "Set out"} ${name}`);
+  }
+  if (stand.planting?.flowering === "first-year" && plan.site.firstAutumnFrost !== undefined) {
+    add("lift roots", plan.site.firstAutumnFrost, `Lift or protect ${name} before hard frost`);
+  }
+  if (stand.shedsPollen && stand.bloom) addBloomJobs(stand, name, add);
+  if (stand.isSeedParent && stand.ripe) {
+    const { earliest, likely, latest } = stand.ripe;
+    const text = `Seed of ${name} likely ripe (${shortDate(earliest)} to ${shortDate(latest)})`;
+    add("seed ripe", likely, text, frostCaution(latest, plan.site.firstAutumnFrost));
+  }
+  return jobs;
+}
+
+/** Seed that may not be ripe before the first autumn frost given. */
+function frostCaution(latest: DayNumber, frost: DayNumber | undefined): string | null {
+  if (frost === undefined || latest <= frost) return null;
+  return `may come after the first frost, given as ${shortDate(frost)}`;
+}
+
+type AddJob = (job: JobName, day: DayNumber, text: string, caution?: string | null) => void;
+
+function addBloomJobs(stand: Stand, name: string, add: AddJob): void {
+  const bloom = stand.bloom;
+  if (!bloom) return;
+  const before = bloom.outer.first - BEFORE_FLOWER_DAYS;
+  if (stand.isSeedParent) add("rogue", before, `Rogue ${name} before it flowers`);
+  if (stand.cover !== "none" && stand.cover !== "hand") {
+    const cover = stand.cover === "cage" ? "Cage" : "Bags";
+    add("cover on", before, `${cover} on ${name}`);
+    add("cover off", bloom.outer.last + 1, `${cover} off ${name}, once all flowers have set`);
+  }
+  add(
+    "first flower",
+    bloom.likely.first,
+    `${name} likely opens its first flower (from ${shortDate(bloom.outer.first)})`,
+  );
+  add(
+    "last flower",
+    bloom.likely.last,
+    `${name} likely opens its last flower (until ${shortDate(bloom.outer.last)})`,
+  );
+}
+
+export interface JobWeek {
+  readonly monday: DayNumber;
+  /** ISO week, e.g. `2027-W21`. */
+  readonly label: string;
+  readonly jobs: readonly Job[];
+}
+
+/** Jobs grouped by ISO week, in order; weeks without jobs are left out. */
+export function jobsByWeek(jobs: readonly Job[]): readonly JobWeek[] {
+  const weeks = new Map<DayNumber, Job[]>();
+  for (const job of jobs) {
+    const monday = mondayOf(job.day);
+    const week = weeks.get(monday);
+    if (week) week.push(job);
+    else weeks.set(monday, [job]);
+  }
+  return [...weeks]
+    .sort(([a], [b]) => a - b)
+    .map(([monday, weekJobs]) => {
+      const { year, week } = isoWeek(monday);
+      return { monday, label: `${year}-W${String(week).padStart(2, "0")}`, jobs: weekJobs };
+    });
+}
+
+/** Name of the calendar file, e.g. `fallow-end-2027-layout-1-season-calendar-rev-k7q2m.ics`. */
+export function calendarFileName(plan: Plan, layout: Layout): string {
+  return exportFileName(plan, layout, "season calendar", "ics");
+}

@@ -1,0 +1,221 @@
+/** What `wideberth check` prints: one object for programs, and the same in words. */
+import {
+  type Description,
+  describeFinding,
+  describeStanding,
+  severitySign,
+  severityWord,
+  wordingFor,
+  type Wording,
+} from "../checks/describe-finding.ts";
+import type { Finding, Severity } from "../checks/finding.ts";
+import { allIsolationPairs } from "../checks/isolation.ts";
+import type { IsolationPair, Requirement, Standing } from "../checks/isolation-pair.ts";
+import { type CheckResult, countBySeverity } from "../checks/run-checks.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
+import type { Relation } from "../kinds/crop.ts";
+import { localFrame } from "../geometry/local-frame.ts";
+import type { Point } from "../geometry/point.ts";
+import type { Layout, Plan, PurityLevel } from "../model/plan.ts";
+import { countText } from "../map/finding-items.ts";
+import { featureIds } from "../exchange/geojson-plan.ts";
+
+type ReportId = string | number;
+
+/** One directed pair. Field names are a contract: see docs/command-line.md. */
+export interface ReportPair {
+  readonly seedParent: ReportId;
+  readonly pollenSource: ReportId;
+  readonly distanceM: number;
+  readonly requiredM: number | null;
+  readonly overlapDays: number | null;
+  readonly gapDays: number | null;
+  readonly standing: Standing;
+  readonly relation: Relation;
+  readonly guardDays: number;
+  readonly requirement: Omit<Requirement, "metres"> | null;
+  /** Nearest points, of the seed parent first: [x, y] sheet metres; [longitude, latitude] or null. */
+  readonly closest: {
+    readonly sheetM: readonly (readonly [number, number])[];
+    readonly lonLat: readonly (readonly [number, number])[] | null;
+  };
+}
+
+export interface ReportFinding {
+  readonly check: Finding["check"];
+  readonly severity: Severity;
+  readonly subjects: readonly ReportId[];
+  readonly measuredM: number | null;
+  readonly requiredM: number | null;
+  readonly title: string;
+  readonly sentences: readonly string[];
+}
+
+export interface CheckReport {
+  readonly file: string;
+  readonly plan: string;
+  readonly layout: string;
+  readonly counts: Readonly<Record<Severity, number>>;
+  readonly pairs: readonly ReportPair[];
+  readonly findings: readonly ReportFinding[];
+  /** Findings the grower has accepted; they do not count. */
+  readonly accepted: readonly ReportFinding[];
+}
+
+export interface CheckReportInput {
+  readonly file: string;
+  readonly plan: Plan;
+  readonly layout: Layout;
+  readonly book: CropBook;
+  readonly result: CheckResult;
+  /** Pairs cleared by distance as well. */
+  readonly isAll: boolean;
+}
+
+export function checkReport(input: CheckReportInput): CheckReport {
+  const { file, plan, layout, result } = input;
+  const parts = reportParts(input);
+  return {
+    file,
+    plan: plan.title,
+    layout: layout.name,
+    counts: countBySeverity(result.findings),
+    pairs: pairsOf(input).map(parts.pair),
+    findings: result.findings.map(parts.finding),
+    accepted: result.accepted.map(parts.finding),
+  };
+}
+
+/** What the report says of one pair or finding of a run, for programs and in words. */
+export function reportParts(input: Pick<CheckReportInput, "plan" | "layout" | "result">) {
+  const { plan, layout } = input;
+  const idOf = featureIds(plan, layout);
+  const wording = wordingOf(input);
+  const lonLatOf = lonLatReader(plan);
+  return {
+    pair: (pair: IsolationPair): ReportPair => reportPair(pair, idOf, lonLatOf),
+    finding: (finding: Finding): ReportFinding => ({
+      check: finding.check,
+      severity: finding.severity,
+      subjects: finding.subjects.map(idOf),
+      measuredM: finding.measuredM,
+      requiredM: finding.requiredM,
+      ...describeFinding(finding, wording),
+    }),
+    findingLines: (finding: Finding): readonly string[] =>
+      findingLines(finding, describeFinding(finding, wording)),
+    /** What keeps a pair apart that is nearer than required. */
+    clearLine: (pair: IsolationPair): string =>
+      `${wording.nameOf(pair.seedParent)} from ${wording.nameOf(pair.pollenSource)}: ${describeStanding(pair, wording)}`,
+  };
+}
+
+function wordingOf({
+  plan,
+  layout,
+  result,
+}: Pick<CheckReportInput, "plan" | "layout" | "result">): Wording {
+  return wordingFor(plan, layout, (id) => result.standById.get(id));
+}
+
+function pairsOf({ result, book, isAll }: CheckReportInput): readonly IsolationPair[] {
+  return isAll ? allIsolationPairs(result.stands, book) : result.pairs;
+}
+
+type LonLatOf = ((point: Point) => readonly [number, number]) | null;
+
+function lonLatReader({ site }: Plan): LonLatOf {
+  if (!site.position) return null;
+  const frame = localFrame(site.position, site.upBearingDeg);
+  return (point) => {
+    const { longitude, latitude } = frame.toLonLat(point);
+    return [longitude, latitude];
+  };
+}
+
+function reportPair(
+  pair: IsolationPair,
+  idOf: (id: string) => ReportId,
+  lonLatOf: LonLatOf,
+): ReportPair {
+  const { requirement } = pair;
+  return {
+    seedParent: idOf(pair.seedParent),
+    pollenSource: idOf(pair.pollenSource),
+    distanceM: pair.distanceM,
+    requiredM: pair.requiredM,
+    overlapDays: pair.overlapDays,
+    gapDays: pair.gapDays,
+    standing: pair.standing,
+    relation: pair.relation,
+    guardDays: pair.guardDays,
+    requirement: requirement && {
+      from: requirement.from,
+      figure: requirement.figure,
+      source: requirement.source,
+      why: requirement.why,
+    },
+    closest: {
+      sheetM: pair.where.map(({ x, y }) => [x, y] as const),
+      lonLat: lonLatOf && pair.where.map(lonLatOf),
+    },
+  };
+}
+
+/** Above the pairs that something other than distance keeps apart. */
+export const CLEAR_TITLE = "Not far enough apart, and clear all the same";
+
+/** The report as plain text for people: findings first, then what the clear pairs rest on. */
+export function checkReportText(input: CheckReportInput): string {
+  const { file, plan, layout, result } = input;
+  const parts = reportParts(input);
+  const clear = pairsOf(input).filter(
+    ({ standing }) => standing !== "conflict" && standing !== "unknown",
+  );
+  const season = plan.season.name === "" ? "" : `, season ${plan.season.name}`;
+  const lines = [
+    `${plan.title}${season}: ${file}, layout "${layout.name}"`,
+    whatIsThere(layout.plantings.length, sourceCount(plan), plan.level),
+    ...result.findings.flatMap((finding) => ["", ...parts.findingLines(finding)]),
+    ...section(
+      "Accepted",
+      result.accepted.map((finding) => parts.finding(finding).title),
+    ),
+    ...section(
+      input.isAll ? "What the other pairs rest on" : CLEAR_TITLE,
+      clear.map(parts.clearLine),
+    ),
+    "",
+    capital(countText(result.findings)),
+  ];
+  return `${lines.join("\n")}\n`;
+}
+
+/** How much there is to check, in words. */
+export function whatIsThere(plantings: number, sources: number, level: PurityLevel): string {
+  return `${counted(plantings, "planting")}, ${counted(sources, "pollen source")} beyond the beds; ${level} level`;
+}
+
+function findingLines(finding: Finding, words: Description): readonly string[] {
+  const sign = severitySign[finding.severity];
+  return [
+    `${sign} ${severityWord[finding.severity]}: ${words.title}`,
+    ...words.sentences.map((sentence) => `    ${sentence}`),
+  ];
+}
+
+function section(title: string, lines: readonly string[]): readonly string[] {
+  return lines.length === 0 ? [] : ["", `${title}:`, ...lines.map((words) => `  ${words}`)];
+}
+
+function sourceCount(plan: Plan): number {
+  return plan.surroundings.filter((item) => item.what === "pollen").length;
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? "" : "s"}`;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,114 @@
+/** What stands on a stake and on a seed packet, and which of it is still missing. */
+import { describeStanding, wordingFor } from "../checks/describe-finding.ts";
+import { allIsolationPairs } from "../checks/isolation.ts";
+import type { IsolationPair, Standing } from "../checks/isolation-pair.ts";
+import { civilFromDay, longDate } from "../model/day.ts";
+import type { Planting } from "../model/plan.ts";
+import type { PlotMapInput } from "../map/map-items.ts";
+import { byCode } from "../map/plot-rows.ts";
+
+export interface LabelFacts {
+  /** Largest on the label. */
+  readonly head: string;
+  readonly second: string;
+  readonly lines: readonly string[];
+  /** For a code read by machine; the same words stand on the label. */
+  readonly machine: string;
+  /** What the label should say and the plan does not know. */
+  readonly missing: readonly string[];
+}
+
+/** One for each planting: code, kind, variety, lot, dates, and what not to do. */
+export function stakeLabels({ plan, layout, book }: PlotMapInput): readonly LabelFacts[] {
+  return byCode(layout.plantings).map((planting) => {
+    const variety = plan.varieties.find(({ id }) => id === planting.variety);
+    const kind = book.kind(variety?.kind ?? "")?.name ?? "";
+    const lot = planting.lot ?? variety?.lot ?? "";
+    const { start, plants, rows } = planting;
+    return {
+      head: planting.code,
+      second: `${variety?.name ?? ""}, ${kind}`.replace(/^, /, ""),
+      lines: present([
+        planting.purpose === "seed" ? "For seed: do not pick" : "",
+        start
+          ? `${start.method === "sown" ? "Sown" : "Set out"} ${longDate(start.date)}`
+          : `Season ${plan.season.name}`,
+        [plants === undefined ? "" : `${plants} plants`, rows === undefined ? "" : `${rows} rows`]
+          .filter((part) => part !== "")
+          .join(", "),
+        lot === "" ? "" : `Lot ${lot}`,
+      ]),
+      machine: machineText(planting.code, lot),
+      missing: present([start ? "" : "date", lot === "" ? "lot" : ""]),
+    };
+  });
+}
+
+/**
+ * One for each planting kept for seed. @param treatment what the seed was treated with, printed as
+ * it is; empty: nothing is said
+ */
+export function packetLabels(input: PlotMapInput, treatment: string): readonly LabelFacts[] {
+  const { plan, layout, result, book } = input;
+  const pairs = allIsolationPairs(result.stands, book);
+  return byCode(layout.plantings.filter((each) => result.standById.get(each.id)?.isSeedParent)).map(
+    (planting) => {
+      const variety = plan.varieties.find(({ id }) => id === planting.variety);
+      const kind = book.kind(variety?.kind ?? "");
+      const lot = planting.lot ?? variety?.lot ?? "";
+      const ripe = result.standById.get(planting.id)?.ripe;
+      const year = civilFromDay(ripe?.likely ?? plan.season.last).year;
+      const isolation = isolationText(
+        pairs.filter(({ seedParent }) => seedParent === planting.id),
+        input,
+      );
+      return {
+        head: variety?.name ?? "",
+        second: kind ? `${kind.name}, ${kind.botanicalName}` : "",
+        lines: present([
+          treatment === "" ? "" : `TREATED SEED: ${treatment}`,
+          `Harvest ${year}  ·  plot ${planting.code}`,
+          `Lot ${lot === "" ? "______" : lot}`,
+          `Grown at ${plan.site.name === "" ? "______" : plan.site.name}`,
+          savedFrom(planting),
+          isolation,
+          "Germination ____ %  tested ________",
+        ]),
+        machine: machineText(planting.code, lot),
+        missing: present([
+          lot === "" ? "lot" : "",
+          plan.site.name === "" ? "where it was grown" : "",
+          planting.plants === undefined ? "plants saved from" : "",
+          "germination and month of the test",
+        ]),
+      };
+    },
+  );
+}
+
+function present(words: readonly string[]): readonly string[] {
+  return words.filter((each) => each !== "");
+}
+
+function savedFrom({ plants }: Planting): string {
+  return plants === undefined ? "Saved from ____ plants" : `Saved from ${plants} plants`;
+}
+
+const WEAKEST_FIRST: readonly Standing[] = ["conflict", "unknown", "cover", "time", "distance"];
+
+/** The pair that is least secure, and of those the nearest, speaks for the planting. */
+function isolationText(
+  pairs: readonly IsolationPair[],
+  { plan, layout, result }: PlotMapInput,
+): string {
+  const rank = ({ standing }: IsolationPair) => WEAKEST_FIRST.indexOf(standing);
+  const [weakest] = [...pairs].sort((a, b) => rank(a) - rank(b) || a.distanceM - b.distanceM);
+  if (!weakest) return "Isolation: nothing known that could cross";
+  const wording = wordingFor(plan, layout, (id) => result.standById.get(id));
+  return `Isolation planned: ${describeStanding(weakest, wording)}`;
+}
+
+/** `P:B07-2 L:26-BN-014`: plain, without an address, in capitals. */
+function machineText(code: string, lot: string): string {
+  return `P:${code}${lot === "" ? "" : ` L:${lot}`}`.toUpperCase();
+}

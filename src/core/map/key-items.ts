@@ -1,0 +1,123 @@
+/** The key of a map sheet: exactly the hatches and outlines drawn on it, none else. */
+import type { CropBook } from "../kinds/crop-book.ts";
+import type { Plan } from "../model/plan.ts";
+import { type FlowItem, heading, lineHeight, textLines, wrapText } from "../page/flow.ts";
+import { type StyleName, TYPE_PT, styleNames, styles } from "./map-style.ts";
+import { rowMarks } from "./row-marks.ts";
+import { type Mark, type PagePoint, type TextRuler, boxRing, line } from "../page/scene.ts";
+import { type SheetDrawing, areaMarks, signRing } from "./sheet-drawing.ts";
+import { stakeMarks } from "./stake-marks.ts";
+
+const SWATCH = { width: 10, height: 5 } as const;
+const SWATCH_GAP_MM = 3;
+
+export function keyItems(
+  plan: Plan,
+  book: CropBook,
+  drawing: Pick<SheetDrawing, "styles" | "hatches">,
+  widthMm: number,
+  ruler: TextRuler,
+): readonly FlowItem[] {
+  const kinds = kindsByGroup(plan, book);
+  const row = (words: string, swatch: FlowItem["draw"]) => swatchRow(words, swatch, widthMm, ruler);
+  return [
+    ...(drawing.hatches.size > 0
+      ? [
+          heading("Hatch: what crosses with what", widthMm, TYPE_PT.body, ruler),
+          ...[...drawing.hatches].map(([group, hatch]) =>
+            row((kinds.get(group) ?? [group]).join(", "), (left, top) =>
+              areaMarks({ style: "bed", hatch }, [swatchRing(left, top)]),
+            ),
+          ),
+        ]
+      : []),
+    ...(drawing.styles.size > 0
+      ? [
+          heading("Lines", widthMm, TYPE_PT.body, ruler),
+          ...styleNames
+            .filter((style) => drawing.styles.has(style))
+            .map((style) => row(styles[style].words, (left, top) => styleSwatch(style, left, top))),
+        ]
+      : []),
+  ];
+}
+
+export const GRID_WORDS = "Crosses mark the grid; its letters and numbers find a plot in the list.";
+
+/** Names of the plan's kinds in each crossing group, in the order the plan first names them. */
+function kindsByGroup(plan: Plan, book: CropBook): ReadonlyMap<string, readonly string[]> {
+  const names = new Map<string, string[]>();
+  for (const { kind: id } of [...plan.varieties, ...plan.surroundings]) {
+    const kind = book.kind(id ?? "");
+    if (!kind) continue;
+    const list = names.get(kind.group) ?? [];
+    if (!list.includes(kind.name)) names.set(kind.group, [...list, kind.name]);
+  }
+  return names;
+}
+
+function styleSwatch(style: StyleName, left: number, top: number): readonly Mark[] {
+  if (style === "point") {
+    const centre = { x: left + SWATCH.width / 2, y: top + SWATCH.height / 2 };
+    return areaMarks({ style, hatch: null }, [signRing(centre)]);
+  }
+  if (style === "rows") return rowSwatch(left, top);
+  if (style === "stake") {
+    return stakeMarks("", { x: left + SWATCH.width / 2, y: top + SWATCH.height / 2 });
+  }
+  if (style !== "measure") return areaMarks({ style, hatch: null }, [swatchRing(left, top)]);
+  const middle = top + SWATCH.height / 2;
+  const { pen } = styles.measure;
+  const end = (x: number): Mark => ({
+    kind: "circle",
+    centre: { x, y: middle },
+    radiusMm: 0.7,
+    fill: 1,
+    pen,
+  });
+  return [
+    line(
+      [
+        { x: left, y: middle },
+        { x: left + SWATCH.width, y: middle },
+      ],
+      pen,
+    ),
+    end(left + 0.7),
+    end(left + SWATCH.width - 0.7),
+  ];
+}
+
+function rowSwatch(left: number, top: number): readonly Mark[] {
+  const { width, height } = SWATCH;
+  return rowMarks({ shape: "rectangle", x: 0, y: 0, widthM: 1, lengthM: 1, turnDeg: 0 }, 3, [
+    { x: left, y: top },
+    { x: left + width, y: top },
+    { x: left + width, y: top + height },
+    { x: left, y: top + height },
+  ]);
+}
+
+function swatchRing(left: number, top: number): readonly PagePoint[] {
+  return boxRing({ left: left + 0.4, top, width: SWATCH.width - 0.8, height: SWATCH.height });
+}
+
+function swatchRow(
+  words: string,
+  swatch: FlowItem["draw"],
+  widthMm: number,
+  ruler: TextRuler,
+): FlowItem {
+  const indent = SWATCH.width + SWATCH_GAP_MM;
+  const lines = wrapText(words, widthMm - indent, TYPE_PT.body, ruler);
+  const textHeight = lines.length * lineHeight(TYPE_PT.body);
+  const height = Math.max(textHeight, SWATCH.height);
+  return {
+    name: words,
+    height: height + 1.3,
+    draw: (left, top) => [
+      ...swatch(left, top + (height - SWATCH.height) / 2),
+      ...textLines(lines, { x: left + indent, y: top + (height - textHeight) / 2 }, TYPE_PT.body),
+    ],
+  };
+}

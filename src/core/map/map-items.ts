@@ -1,0 +1,124 @@
+/** What a plot map shows of a layout, before it is cut into sheets. */
+import type { CheckResult } from "../checks/run-checks.ts";
+import type { IsolationFinding } from "../checks/finding.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
+import { type Outline, outlineOf } from "../geometry/outline.ts";
+import type { AreaShape, Layout, Picture, Plan } from "../model/plan.ts";
+import type { Point } from "../geometry/point.ts";
+import { type Hatch, hatchByGroup } from "../page/hatch.ts";
+import { type StyleName, coverWords, plantingStyle, surroundingStyle } from "./map-style.ts";
+import { printedPicture } from "./picture-mark.ts";
+import { setOut } from "../fieldwork/set-out.ts";
+
+/** Everything the map is made from. */
+export interface PlotMapInput {
+  readonly plan: Plan;
+  readonly layout: Layout;
+  readonly result: CheckResult;
+  readonly book: CropBook;
+}
+
+export interface MapItem {
+  readonly id: string;
+  readonly what: "site" | "bed" | "planting" | "surrounding";
+  readonly outline: Outline;
+  readonly style: StyleName;
+  readonly hatch: Hatch | null;
+  /** Crossing group the hatch stands for. */
+  readonly group: string | null;
+  /** Words on the map; empty for none. */
+  readonly label: string;
+  /** How many rows, and the outline they run along; plantings only. */
+  readonly rows?: { readonly count: number | undefined; readonly shape: AreaShape };
+}
+
+/** A finding that is measured between two places, with its number in the list of findings. */
+export interface NumberedFinding {
+  readonly number: number;
+  readonly finding: IsolationFinding;
+}
+
+export interface MapContent {
+  /** In drawing order: the lowest first. */
+  readonly items: readonly MapItem[];
+  readonly measured: readonly NumberedFinding[];
+  /** Lies under everything; null when none is to be printed. */
+  readonly picture: Picture | null;
+  /** Where the tapes are held, when the set-out table goes with the map. */
+  readonly stakes: readonly { readonly letter: string; readonly place: Point }[];
+}
+
+export function mapContent(
+  { plan, layout, result, book }: PlotMapInput,
+  hasStakes = false,
+): MapContent {
+  const hatches = hatchByGroup(plan, (kind) => book.kind(kind)?.group);
+  const kinds = new Map(plan.varieties.map((variety) => [variety.id, variety.kind]));
+  const hatched = (kind: string | undefined) => {
+    const group = book.kind(kind ?? "")?.group ?? null;
+    return { group, hatch: group === null ? null : (hatches.get(group) ?? null) };
+  };
+  const measured = result.findings.flatMap((finding, index): readonly NumberedFinding[] =>
+    finding.check === "isolation" ? [{ number: index + 1, finding }] : [],
+  );
+  const inConflict = new Set(
+    measured
+      .filter(({ finding }) => finding.severity === "conflict")
+      .flatMap(({ finding }) => finding.subjects),
+  );
+  const plain = { hatch: null, group: null };
+  return {
+    measured,
+    picture: printedPicture(plan.picture),
+    stakes: hasStakes ? stakesOf(layout) : [],
+    items: [
+      ...(plan.site.outline
+        ? [
+            {
+              id: "site",
+              what: "site" as const,
+              outline: outlineOf(plan.site.outline),
+              style: "site" as const,
+              ...plain,
+              label: "",
+            },
+          ]
+        : []),
+      ...plan.surroundings.map((item) => ({
+        id: item.id,
+        what: "surrounding" as const,
+        outline: outlineOf(item.outline),
+        style: surroundingStyle(item),
+        ...(item.what === "pollen" ? hatched(item.kind) : plain),
+        label: item.label,
+      })),
+      ...layout.beds.map((bed) => ({
+        id: bed.id,
+        what: "bed" as const,
+        outline: outlineOf(bed.outline),
+        style: "bed" as const,
+        ...plain,
+        label: bed.code,
+      })),
+      ...layout.plantings.map((planting) => ({
+        id: planting.id,
+        what: "planting" as const,
+        outline: outlineOf(planting.outline),
+        style: plantingStyle(planting, inConflict.has(planting.id)),
+        ...hatched(kinds.get(planting.variety)),
+        rows: { count: planting.rows, shape: planting.outline },
+        label: [planting.code, coverWords(planting.cover)].filter((part) => part !== "").join(" "),
+      })),
+    ],
+  };
+}
+
+function stakesOf(layout: Layout): MapContent["stakes"] {
+  const found = setOut(layout);
+  return found
+    ? [
+        { letter: "A", place: found.a },
+        { letter: "B", place: found.b },
+      ]
+    : [];
+}

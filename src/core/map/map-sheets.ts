@@ -1,0 +1,173 @@
+/** Map sheets as pages: the drawing, what stands around it, and the panel beside or below. */
+import { cutWords } from "./beyond-map.ts";
+import type { FarSource } from "./far-sources.ts";
+import { farSourceText } from "./far-sources.ts";
+import { type NumberedWords, countText, findingTitles } from "./finding-items.ts";
+import { type FlowItem, heading, paragraph } from "../page/flow.ts";
+import { GRID_WORDS, keyItems } from "./key-items.ts";
+import type { MapGrid } from "./map-grid.ts";
+import type { MapContent, PlotMapInput } from "./map-items.ts";
+import { TYPE_PT } from "./map-style.ts";
+import { type PlotMapSettings, mapTitle, sheetText, stampText } from "./map-text.ts";
+import { SEED_LAW } from "./note-items.ts";
+import type { MapSheet, SheetPlan } from "./page-plan.ts";
+import { fillPanel } from "../page/panel-fill.ts";
+import type { Page, TextRuler } from "../page/scene.ts";
+import { barMarks, gridCrosses, gridEdgeMarks, headerMarks } from "./sheet-edges.ts";
+import { type SheetDrawing, sheetDrawing } from "./sheet-drawing.ts";
+import { sheetIndex } from "./sheet-index.ts";
+import { sheetView } from "../page/sheet-view.ts";
+
+/** What all sheets of one map share. */
+export interface MapSet {
+  readonly input: PlotMapInput;
+  readonly settings: PlotMapSettings;
+  readonly plan: SheetPlan;
+  readonly content: MapContent;
+  readonly grid: MapGrid;
+  readonly numbered: readonly NumberedWords[];
+  readonly far: readonly FarSource[];
+  /** Names of what goes on beyond the map. */
+  readonly cut: readonly string[];
+  readonly ruler: TextRuler;
+}
+
+export interface MapSheetPage {
+  readonly page: Page;
+  readonly drawing: SheetDrawing;
+  /** What of the key the panel had no room for; its words stand in the notes in any case. */
+  readonly rest: readonly FlowItem[];
+}
+
+export function mapSheetPage(set: MapSet, sheet: MapSheet): MapSheetPage {
+  const { input, plan, grid, ruler } = set;
+  const { frame } = plan;
+  const view = sheetView(sheet.window, frame.drawing, plan.ratio);
+  const drawing = sheetDrawing(set.content, plan, sheet, view, ruler);
+  const words = panelWords(set, sheet, drawing);
+  const { key, before, findings, between, sources } = words;
+  const panel = fillPanel(
+    [...key, ...before, ...findings, ...between, ...sources],
+    frame.panel,
+    (rest) => leftOut(set, words, rest),
+  );
+  return {
+    drawing,
+    rest: panel.rest.filter((item) => item.name !== undefined && key.includes(item)),
+    page: {
+      ...frame.size,
+      name: plan.rows * plan.columns > 1 ? `Map sheet ${sheet.number}` : "Map",
+      marks: [
+        {
+          kind: "group",
+          clip: frame.drawing,
+          marks: [...gridCrosses(grid, view), ...drawing.marks],
+        },
+        ...gridEdgeMarks(grid, view),
+        ...headerMarks(
+          frame.header,
+          mapTitle(input.plan),
+          [stampText(input.plan, input.layout, set.settings), sheetText(input.plan, plan, sheet)],
+          input.plan.site.upBearingDeg,
+          ruler,
+        ),
+        ...barMarks(frame, plan.ratio, input.plan.units),
+        ...panel.marks,
+      ],
+    },
+  };
+}
+
+function panelWidth({ plan }: MapSet): number {
+  return Math.min(...plan.frame.panel.map((column) => column.width));
+}
+
+/** What the panel says, in this order. */
+interface PanelWords {
+  /** Which sheet this is, and what is drawn on it. */
+  readonly key: readonly FlowItem[];
+  readonly before: readonly FlowItem[];
+  readonly findings: readonly FlowItem[];
+  readonly between: readonly FlowItem[];
+  readonly sources: readonly FlowItem[];
+}
+
+function panelWords(set: MapSet, sheet: MapSheet, drawing: SheetDrawing): PanelWords {
+  const { input, plan, ruler } = set;
+  const width = panelWidth(set);
+  const isOne = isOneSheet(set);
+  const here = set.numbered.filter(
+    ({ number, finding }) =>
+      isOne || drawing.numbers.has(number) || isAbout(finding.subjects, drawing),
+  );
+  const safety = set.numbered.filter(({ finding }) => finding.check === "safety");
+  const small = (words: string) => paragraph(words, width, TYPE_PT.small, ruler);
+  return {
+    key: [
+      ...(isOne ? [] : sheetIndex(plan, set.content, sheet, width, ruler)),
+      ...keyItems(input.plan, input.book, drawing, width, ruler),
+      { ...small(GRID_WORDS), name: GRID_WORDS },
+    ],
+    before: [
+      ...(set.cut.length > 0 ? [small(cutWords(set.cut))] : []),
+      ...safety.map(({ number, words }) =>
+        paragraph(
+          `Caution: ${words.title}. Read number ${number} in the notes.`,
+          width,
+          TYPE_PT.body,
+          ruler,
+          { isBold: true },
+        ),
+      ),
+      ...(isPassedOn(input) ? [small(SEED_LAW)] : []),
+      heading(`Checks: ${countText(input.result.findings)}`, width, TYPE_PT.body, ruler),
+    ],
+    findings: findingTitles(here, width, ruler),
+    between: [
+      ...(set.numbered.length > 0 ? [small("All of them, in full, in the notes.")] : []),
+      ...(set.far.length > 0
+        ? [heading("Pollen sources beyond the map", width, TYPE_PT.body, ruler)]
+        : []),
+    ],
+    sources: set.far.map((source) => small(farSourceText(source, input.plan.units))),
+  };
+}
+
+/** What is said at the foot of a panel that had no room for the rest. */
+function leftOut(
+  set: MapSet,
+  { key, before, findings, sources }: PanelWords,
+  rest: readonly FlowItem[],
+): readonly FlowItem[] {
+  const count = (items: readonly FlowItem[]) => items.filter((item) => rest.includes(item)).length;
+  const [lostFindings, lostSources] = [count(findings), count(sources)];
+  const isSome = lostSources < sources.length;
+  const isHeadingLost = before.some((item) => item.isHeading === true && rest.includes(item));
+  const said = [
+    ...(count(key) > 0 ? ["The key goes on in the notes."] : []),
+    ...(isHeadingLost ? [`Checks: ${countText(set.input.result.findings)}, in the notes.`] : []),
+    ...(lostFindings > 0 && !isHeadingLost
+      ? [`And ${lostFindings} more${isOneSheet(set) ? "" : " on this sheet,"} in the notes.`]
+      : []),
+    ...(lostSources > 0
+      ? [`Pollen sources beyond the map: ${lostSources} ${isSome ? "more " : ""}in the notes.`]
+      : []),
+  ];
+  if (said.length === 0) return [];
+  return [paragraph(said.join(" "), panelWidth(set), TYPE_PT.small, set.ruler, { isBold: true })];
+}
+
+function isOneSheet({ plan }: MapSet): boolean {
+  return plan.rows * plan.columns === 1;
+}
+
+function isAbout(subjects: readonly string[], drawing: SheetDrawing): boolean {
+  return [...drawing.visible].some((item) => subjects.includes(item.id));
+}
+
+/** Whether any seed is grown to be passed on or sold. */
+function isPassedOn({ plan, layout }: PlotMapInput): boolean {
+  return layout.plantings.some(
+    (planting) => planting.purpose === "seed" && (planting.level ?? plan.level) !== "home",
+  );
+}

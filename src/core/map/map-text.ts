@@ -1,0 +1,52 @@
+/** Titles and lines that stand on every page of a plot map. */
+import { civilFromDay, longDate } from "../model/day.ts";
+import type { Layout, Plan } from "../model/plan.ts";
+import type { CompanionId } from "./companion-ids.ts";
+import { ratioText } from "../page/drawing-ratio.ts";
+import { planRevision } from "../page/file-name.ts";
+import type { MapSheet, SheetPlan } from "./page-plan.ts";
+import type { Orientation, PaperName } from "../page/paper.ts";
+
+export interface PlotMapSettings {
+  readonly paper: PaperName;
+  readonly orientation: Orientation;
+  /** Ground for paper: 100 means 1:100. Kept exactly. */
+  readonly ratio: number;
+  /** Printed as it is; core has no clock. Best `2027-03-02 09:40`: then it also dates the file. */
+  readonly printedAt: string;
+  /** Sheets that go with the map; absent: none. */
+  readonly companions?: readonly CompanionId[];
+}
+
+/** `Seed plots, Fallow End, season 2027`. */
+export function mapTitle(plan: Plan): string {
+  const place = plan.site.name === "" ? plan.title : plan.site.name;
+  return [`Seed plots, ${place}`, plan.season.name === "" ? "" : `season ${plan.season.name}`]
+    .filter((part) => part !== "")
+    .join(", ");
+}
+
+/** Plan, layout, paper and print date: the same on every page, so that two printings can be told apart. */
+export function stampText(plan: Plan, layout: Layout, settings: PlotMapSettings): string {
+  const ratio = `${ratioText(settings.ratio, plan.units)} on ${settings.paper}`;
+  const title = plan.title === plan.site.name ? [] : [plan.title];
+  const revision = `rev ${planRevision(plan, layout)}`;
+  return [...title, layout.name, revision, ratio, `printed ${settings.printedAt}`]
+    .filter((part) => part !== "")
+    .join("  ·  ");
+}
+
+/** Dates of the season, with both years where it runs over New Year, and which sheet this is. */
+export function sheetText(plan: Plan, sheets: SheetPlan, sheet: MapSheet): string {
+  const { first, last } = plan.season;
+  const season = `${longDate(first)} to ${longDate(last)}`;
+  const isWholeYear =
+    season === `1 Jan ${civilFromDay(first).year} to 31 Dec ${civilFromDay(first).year}`;
+  const place = `sheet ${sheet.number} of ${sheets.rows * sheets.columns}: row ${sheet.row + 1} of ${sheets.rows}, column ${sheet.column + 1} of ${sheets.columns}`;
+  const parts = [
+    ...(isWholeYear ? [] : [season]),
+    ...(sheets.rows * sheets.columns > 1 ? [place] : []),
+    plan.site.upBearingDeg === 0 ? "north is up" : "the arrow shows true north",
+  ].join("  ·  ");
+  return parts.charAt(0).toUpperCase() + parts.slice(1);
+}

@@ -1,0 +1,211 @@
+/**
+ * How a layout is cut into map sheets. The ratio is never changed to make things fit: what does
+ * not go on one sheet goes on several that overlap, numbered row by row, with an index on each.
+ */
+import { type Bounds, boundsCentre, growBounds, joinBounds } from "../geometry/bounds.ts";
+import { outlineOf } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
+import type { Layout, Plan } from "../model/plan.ts";
+import { groundMetres, paperMm, standardRatios } from "../page/drawing-ratio.ts";
+import { type PageFrame, pageFrame } from "../page/page-frame.ts";
+import type { Orientation, PaperName } from "../page/paper.ts";
+
+/** Neighbouring sheets repeat at least this much of the drawing, mm on paper. */
+export const OVERLAP_MM = 15;
+/** Clear paper kept around what is drawn, mm. */
+const CLEARANCE_MM = 7;
+/** Room that the line round something takes, mm. */
+const LINE_MM = 1;
+/** Room that the code of a planting wants at the smallest type, mm. */
+const CODE_MM = { width: 8.5, height: 4 } as const;
+/** A map of more sheets than this is not made: it is surely a mistyped ratio. */
+export const MAX_SHEETS = 200;
+
+export interface MapSheet {
+  /** Counted row by row from the top left; empty sheets keep theirs. */
+  readonly number: number;
+  readonly row: number;
+  readonly column: number;
+  /** Ground seen on the sheet, sheet metres. */
+  readonly window: Bounds;
+}
+
+export interface SheetPlan {
+  readonly frame: PageFrame;
+  readonly ratio: number;
+  readonly rows: number;
+  readonly columns: number;
+  /** Ground covered by all sheets together. */
+  readonly whole: Bounds;
+  /** Sheets with something on them; none when there would be more than MAX_SHEETS. */
+  readonly sheets: readonly MapSheet[];
+}
+
+/** Ground that must be on the map: beds and plantings, or whatever else there is. */
+export function drawnBounds(plan: Plan, layout: Layout): Bounds {
+  const ground = joinBounds(
+    [...layout.beds, ...layout.plantings].map((item) => outlineOf(item.outline).bounds),
+  );
+  if (ground) return ground;
+  if (plan.site.outline) return outlineOf(plan.site.outline).bounds;
+  return (
+    joinBounds(plan.surroundings.map((item) => outlineOf(item.outline).bounds)) ?? {
+      minX: 0,
+      minY: 0,
+      maxX: 10,
+      maxY: 10,
+    }
+  );
+}
+
+/**
+ * The ratio offered first: the finest standard one at which the layout goes on one sheet. Where
+ * the codes would not go into the plantings there, the coarsest at which they do, on several.
+ */
+export function suggestRatio(
+  plan: Plan,
+  layout: Layout,
+  paper: PaperName,
+  orientation: Orientation,
+): number {
+  const onOne = oneSheetRatio(plan, layout, paper, orientation);
+  const readable = standardRatios(plan.units).findLast(
+    (ratio) => ratio <= onOne && isReadable(layout, ratio),
+  );
+  if (readable === undefined || readable === onOne) return onOne;
+  const { rows, columns } = planSheets(plan, layout, paper, orientation, readable);
+  return rows * columns <= MAX_SHEETS ? readable : onOne;
+}
+
+/** Whether codes go into all plantings but a tenth; those get leader lines. */
+function isReadable({ plantings }: Layout, ratio: number): boolean {
+  const small = plantings.filter(({ outline }) => {
+    const { minX, minY, maxX, maxY } = outlineOf(outline).bounds;
+    const sides =
+      outline.shape === "rectangle"
+        ? [outline.widthM, outline.lengthM]
+        : [maxX - minX, maxY - minY];
+    const [short = 0, long = 0] = sides.map((side) => paperMm(side, ratio)).sort((a, b) => a - b);
+    return short < CODE_MM.height || long < CODE_MM.width;
+  });
+  return small.length * 10 <= plantings.length;
+}
+
+/** The finest standard ratio at which the layout goes on one sheet; the coarsest when none does. */
+export function oneSheetRatio(
+  plan: Plan,
+  layout: Layout,
+  paper: PaperName,
+  orientation: Orientation,
+): number {
+  const ratios = standardRatios(plan.units);
+  const { drawing } = pageFrame(paper, orientation);
+  const ground = drawnBounds(plan, layout);
+  const fits = (ratio: number) => {
+    const needed = growBounds(ground, groundMetres(CLEARANCE_MM, ratio));
+    return (
+      needed.maxX - needed.minX <= groundMetres(drawing.width, ratio) &&
+      needed.maxY - needed.minY <= groundMetres(drawing.height, ratio)
+    );
+  };
+  return ratios.find(fits) ?? (ratios.at(-1) as number);
+}
+
+/**
+ * Cuts a layout into sheets at a ratio.
+ * @param stakes places that are shown as well where there is room to spare, sheet metres
+ */
+export function planSheets(
+  plan: Plan,
+  layout: Layout,
+  paper: PaperName,
+  orientation: Orientation,
+  ratio: number,
+  stakes: readonly Point[] = [],
+): SheetPlan {
+  const frame = pageFrame(paper, orientation);
+  const ground = growBounds(drawnBounds(plan, layout), groundMetres(CLEARANCE_MM, ratio));
+  const width = groundMetres(frame.drawing.width, ratio);
+  const height = groundMetres(frame.drawing.height, ratio);
+  const overlap = groundMetres(OVERLAP_MM, ratio);
+  const columns = countOf(ground.maxX - ground.minX, width, overlap);
+  const rows = countOf(ground.maxY - ground.minY, height, overlap);
+  const whole = aroundSurroundings(
+    plan,
+    ground,
+    stakes.map(({ x, y }) =>
+      growBounds({ minX: x, maxX: x, minY: y, maxY: y }, groundMetres(CLEARANCE_MM, ratio)),
+    ),
+    columns * (width - overlap) + overlap,
+    rows * (height - overlap) + overlap,
+    groundMetres(LINE_MM, ratio),
+  );
+  const contents = [...layout.beds, ...layout.plantings, ...plan.surroundings].map(
+    (item) => outlineOf(item.outline).bounds,
+  );
+  const count = rows * columns;
+  const all = Array.from({ length: count > MAX_SHEETS ? 0 : count }, (_, index): MapSheet => {
+    const row = Math.floor(index / columns);
+    const column = index % columns;
+    const minX = whole.minX + column * (width - overlap);
+    const maxY = whole.maxY - row * (height - overlap);
+    const window = { minX, maxX: minX + width, minY: maxY - height, maxY };
+    return { number: index + 1, row, column, window };
+  });
+  const isEmpty = ({ window }: MapSheet) => !contents.some((bounds) => meets(bounds, window));
+  const sheets = all.filter((sheet) => count === 1 || !isEmpty(sheet));
+  return { frame, ratio, rows, columns, whole, sheets };
+}
+
+function countOf(needed: number, shown: number, overlap: number): number {
+  return Math.max(1, Math.ceil((needed - overlap) / (shown - overlap) - 1e-9));
+}
+
+/**
+ * The ground the sheets cover, centred on what must be on them. Where there is room to spare it
+ * shifts to take in surroundings as well, the nearest first.
+ * @param line room for the line round something, metres on the ground
+ */
+function aroundSurroundings(
+  plan: Plan,
+  ground: Bounds,
+  first: readonly Bounds[],
+  width: number,
+  height: number,
+  line: number,
+): Bounds {
+  let held = ground;
+  const fits = ({ minX, maxX, minY, maxY }: Bounds) =>
+    maxX - minX <= width && maxY - minY <= height;
+  const centre = boundsCentre(ground);
+  const near = plan.surroundings
+    .map((item) => outlineOf(item.outline).bounds)
+    .map((bounds) => {
+      const middle = boundsCentre(bounds);
+      return { bounds, away: Math.hypot(middle.x - centre.x, middle.y - centre.y) };
+    })
+    .sort((a, b) => a.away - b.away);
+  // With room for a name beside it; where there is none, at least whole.
+  const clearance = Math.min(width, height) * 0.04;
+  const wishes = [
+    ...first.map((bounds) => [bounds]),
+    ...near.map(({ bounds }) => [growBounds(bounds, clearance), growBounds(bounds, line)]),
+    ...(plan.site.outline ? [[growBounds(outlineOf(plan.site.outline).bounds, line)]] : []),
+  ];
+  for (const wish of wishes) {
+    const joined = wish.map((bounds) => joinBounds([held, bounds]) as Bounds);
+    held = joined.find((each) => fits(each)) ?? held;
+  }
+  const middle = boundsCentre(held);
+  return {
+    minX: middle.x - width / 2,
+    maxX: middle.x + width / 2,
+    minY: middle.y - height / 2,
+    maxY: middle.y + height / 2,
+  };
+}
+
+/** Whether two upright boxes share ground. */
+export function meets(a: Bounds, b: Bounds): boolean {
+  return a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
+}

@@ -1,0 +1,169 @@
+/** One row of facts per planting, for the plot list. */
+import {
+  formatMeasured,
+  formatDistance,
+  formatArea,
+  formatLength,
+  type LengthUnit,
+} from "../model/length.ts";
+import { isolationPair } from "../checks/isolation.ts";
+import type { IsolationPair } from "../checks/isolation-pair.ts";
+import type { Stand } from "../checks/stand.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
+import { outlineArea } from "../geometry/outline.ts";
+import { boundsCentre, boundsGap } from "../geometry/bounds.ts";
+import { civilFromDay, longDate, shortDate } from "../model/day.ts";
+import type { Plan, Planting } from "../model/plan.ts";
+import { type MapGrid, gridReference } from "./map-grid.ts";
+import type { PlotMapInput } from "./map-items.ts";
+import { coverWords } from "./map-style.ts";
+import { walkingNumbers } from "../fieldwork/walking-order.ts";
+
+export interface PlotRow {
+  readonly code: string;
+  /** Its number on the walk through the garden. */
+  readonly walk: string;
+  readonly square: string;
+  readonly kind: string;
+  readonly variety: string;
+  /** `seed`, `food`, `other`, and the cover if there is one. */
+  readonly purpose: string;
+  readonly plants: string;
+  readonly size: string;
+  readonly start: string;
+  readonly bloom: string;
+  /** Code or name of the nearest that could cross; empty when nothing here could. */
+  readonly nearest: string;
+  readonly nearestDistance: string;
+}
+
+/** In the order of their codes, `B2-1` before `B10-1`. */
+export function plotRows(input: PlotMapInput, grid: MapGrid): readonly PlotRow[] {
+  const { plan, layout, result, book } = input;
+  const nearest = nearestPairs(result.stands, book);
+  const codes = new Map<string, string>([
+    ...plan.surroundings.map((item) => [item.id, item.label] as const),
+    ...layout.plantings.map((planting) => [planting.id, planting.code] as const),
+  ]);
+  const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety]));
+  const date = dateWriter(plan);
+  const walk = walkingNumbers(layout);
+  return byCode(layout.plantings).map((planting): PlotRow => {
+    const variety = varieties.get(planting.variety);
+    const stand = result.standById.get(planting.id);
+    const pair = nearest.get(planting.id);
+    const other = pair && (pair.seedParent === planting.id ? pair.pollenSource : pair.seedParent);
+    return {
+      code: planting.code,
+      walk: String(walk.get(planting.id) ?? ""),
+      square: stand ? gridReference(grid, boundsCentre(stand.outline.bounds)) : "",
+      kind: book.kind(variety?.kind ?? "")?.name ?? "",
+      variety: `${variety?.name ?? ""}${variety?.hybrid === true ? " (hybrid)" : ""}`.trim(),
+      purpose: [planting.purpose, coverWords(planting.cover)]
+        .filter((part) => part !== "")
+        .join(", "),
+      plants: plantsText(planting),
+      size: sizeText(planting, stand, plan.units),
+      start: planting.start
+        ? `${planting.start.method === "sown" ? "sown" : "set out"} ${date(planting.start.date)}`
+        : "",
+      bloom: bloomText(planting, stand, date),
+      nearest: other === undefined ? "" : (codes.get(other) ?? other),
+      nearestDistance: pair ? distanceText(pair, planting.id, plan.units) : "",
+    };
+  });
+}
+
+/**
+ * The nearest pair each stand is in, either way round; its own as seed parent where equally near.
+ * Bounds are looked at first: only what could be nearer than the nearest so far is measured.
+ */
+function nearestPairs(
+  stands: readonly Stand[],
+  book: CropBook,
+): ReadonlyMap<string, IsolationPair> {
+  const nearest = new Map<string, IsolationPair>();
+  const distanceOf = (id: string) => nearest.get(id)?.distanceM ?? Infinity;
+  const offer = (id: string, pair: IsolationPair) => {
+    const held = nearest.get(id);
+    const isOwn = pair.seedParent === id && held?.seedParent !== id;
+    if (pair.distanceM < distanceOf(id) || (pair.distanceM === distanceOf(id) && isOwn)) {
+      nearest.set(id, pair);
+    }
+  };
+  for (const parent of stands) {
+    if (!parent.isSeedParent) continue;
+    for (const source of stands) {
+      if (source.kind.group !== parent.kind.group) continue;
+      const least = boundsGap(parent.outline.bounds, source.outline.bounds);
+      if (least > distanceOf(parent.id) && least > distanceOf(source.id)) continue;
+      const pair = isolationPair(parent, source, book);
+      if (!pair) continue;
+      offer(parent.id, pair);
+      offer(source.id, pair);
+    }
+  }
+  return nearest;
+}
+
+function distanceText(pair: IsolationPair, id: string, unit: LengthUnit): string {
+  if (pair.seedParent !== id || !pair.requiredM) return formatDistance(pair.distanceM, unit);
+  const isShort = pair.standing !== "distance";
+  const { measured, required, after } = formatMeasured(
+    pair.distanceM,
+    pair.requiredM,
+    isShort,
+    unit,
+  );
+  return isShort ? `${measured} of ${required}${after}` : `${measured}${after}, needs ${required}`;
+}
+
+function plantsText({ plants, rows }: Planting): string {
+  const inRows = rows === undefined ? "" : `${rows} ${rows === 1 ? "row" : "rows"}`;
+  if (plants === undefined) return inRows;
+  return inRows === "" ? String(plants) : `${plants} in ${inRows}`;
+}
+
+function sizeText({ outline }: Planting, stand: Stand | undefined, unit: LengthUnit): string {
+  if (outline.shape === "rectangle") {
+    const [width, length] = [outline.widthM, outline.lengthM].map((side) =>
+      formatLength(side, unit),
+    );
+    return unit === "m" ? `${width?.replace(" m", "")} × ${length}` : `${width} × ${length}`;
+  }
+  return stand ? formatArea(outlineArea(stand.outline), unit) : "";
+}
+
+function bloomText(
+  planting: Planting,
+  stand: Stand | undefined,
+  date: (day: number) => string,
+): string {
+  if (planting.flowering === "cut") return "cut before bloom";
+  if (planting.flowering === "first-year") return "no bloom this year";
+  const window = stand?.bloom?.outer;
+  return window ? `${date(window.first)} to ${date(window.last)}` : "bloom not known";
+}
+
+/** Years are written where the season runs over New Year. */
+function dateWriter({ season }: Plan): (day: number) => string {
+  return civilFromDay(season.first).year === civilFromDay(season.last).year ? shortDate : longDate;
+}
+
+/** Plantings or beds in the order of their codes, `B2-1` before `B10-1`. */
+export function byCode<T extends { readonly code: string }>(items: readonly T[]): readonly T[] {
+  return [...items].sort((a, b) => compareCodes(a.code, b.code));
+}
+
+/** Numbers within codes count as numbers. */
+function compareCodes(a: string, b: string): number {
+  const [left, right] = [a, b].map((code) => code.split(/(\d+)/));
+  for (let index = 0; index < Math.max(left?.length ?? 0, right?.length ?? 0); index += 1) {
+    const [one = "", two = ""] = [left?.[index], right?.[index]];
+    if (one === two) continue;
+    const isNumber = index % 2 === 1;
+    if (isNumber && Number(one) !== Number(two)) return Number(one) - Number(two);
+    return one < two ? -1 : 1;
+  }
+  return 0;
+}

@@ -1,0 +1,117 @@
+/**
+ * What an inspector or a buyer asks of each seed planting: every pollen source, how far, how far
+ * it should be, when both flower, on what the isolation rests, and whose figure was followed.
+ */
+import { describeStanding, requirementText, wordingFor } from "../checks/describe-finding.ts";
+import { allIsolationPairs } from "../checks/isolation.ts";
+import type { IsolationPair } from "../checks/isolation-pair.ts";
+import type { Stand } from "../checks/stand.ts";
+import type { Source } from "../kinds/crop.ts";
+import { findSource } from "../kinds/sources.ts";
+import { shortDate } from "../model/day.ts";
+import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
+import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
+import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pages.ts";
+import type { PlotMapInput } from "../map/map-items.ts";
+import { TYPE_PT } from "../map/map-style.ts";
+import { SEED_LAW } from "../map/note-items.ts";
+import type { Page } from "../page/scene.ts";
+import { type TableColumn, tableItems } from "../page/table-flow.ts";
+
+const HEADING_PT = 11;
+
+const COLUMNS: readonly TableColumn[] = [
+  { title: "Pollen source", share: 26 },
+  { title: "Kind", share: 14 },
+  { title: "Distance", share: 10 },
+  { title: "Required", share: 10 },
+  { title: "Its bloom", share: 20 },
+  { title: "Days together", share: 10 },
+  { title: "On what it rests", share: 40 },
+];
+
+export function isolationPages(input: PlotMapInput, setting: ListPageSetting): readonly Page[] {
+  const { result, book } = input;
+  const { width } = roomBelowHeader(setting.frame);
+  const pairs = allIsolationPairs(result.stands, book);
+  const parents = result.stands.filter((stand) => stand.isSeedParent);
+  const items = parents.flatMap((stand) =>
+    parentItems(
+      stand,
+      pairs.filter(({ seedParent }) => seedParent === stand.id),
+      input,
+      width,
+      setting,
+    ),
+  );
+  const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
+  const none = items.length === 0 ? [body("Nothing is kept for seed.")] : [];
+  return flowPages("Isolation report", [...none, ...items, body(SEED_LAW)], setting, 1);
+}
+
+function parentItems(
+  stand: Stand,
+  pairs: readonly IsolationPair[],
+  { plan, layout, result }: PlotMapInput,
+  width: number,
+  { ruler }: ListPageSetting,
+): readonly FlowItem[] {
+  const wording = wordingFor(plan, layout, (id) => result.standById.get(id));
+  const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
+  const { requirement } = stand;
+  const source = requirement?.source ? findSource(requirement.source) : undefined;
+  const metres = requirement === null ? null : formatDistance(requirement.metres, plan.units);
+  const rows = pairs
+    .toSorted((a, b) => a.distanceM - b.distanceM)
+    .map((pair) => {
+      const other = result.standById.get(pair.pollenSource);
+      return [
+        wording.nameOf(pair.pollenSource),
+        other?.kind.name ?? "",
+        ...distanceTexts(pair, plan.units),
+        windowText(other?.sheds?.outer),
+        pair.overlapDays === null ? "not known" : String(pair.overlapDays),
+        describeStanding(pair, wording),
+      ];
+    });
+  const [first] = pairs;
+  return [
+    heading(
+      `${wording.nameOf(stand.id)}, ${stand.kind.name} (${stand.kind.botanicalName})`,
+      width,
+      HEADING_PT,
+      ruler,
+    ),
+    body(
+      `Takes pollen ${windowText(stand.receives?.outer)}; held to the ${stand.level ?? plan.level} level; needs ${metres ?? "a distance that is not known"}.`,
+    ),
+    ...(first && requirement ? [body(`Figure: ${requirementText(first, wording)}.`)] : []),
+    ...(source ? [body(`Source: ${sourceText(source)}.`)] : []),
+    ...(rows.length === 0
+      ? [body("Nothing in this plan that could cross with it sheds pollen.")]
+      : tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler)),
+    space(4),
+  ];
+}
+
+/** Measured and required, as the sentence beside them has it. */
+function distanceTexts(pair: IsolationPair, unit: LengthUnit): readonly string[] {
+  if (pair.requiredM === null) return [formatDistance(pair.distanceM, unit), "not known"];
+  const isShort = pair.standing !== "distance";
+  const { measured, required, after } = formatMeasured(
+    pair.distanceM,
+    pair.requiredM,
+    isShort,
+    unit,
+  );
+  return [`${measured}${after}`, `${required}${after}`];
+}
+
+function sourceText({ title, publisher, edition }: Source): string {
+  const parts = [title, publisher === "none" ? "" : publisher, edition === "n.d." ? "" : edition];
+  return parts.filter((part) => part !== "").join(", ");
+}
+
+function windowText(window: { readonly first: number; readonly last: number } | undefined): string {
+  return window ? `${shortDate(window.first)} to ${shortDate(window.last)}` : "at no known time";
+}

@@ -1,0 +1,153 @@
+/** Ways out of a conflict that move a planting: nearest clear spot, another bed, a swap. */
+import type { Stand } from "../checks/stand.ts";
+import type { Edit } from "../edits/edit.ts";
+import { moveObjects, setOutline, turnObjects } from "../edits/move-objects.ts";
+import { outlineOnBed, freeStretches } from "../beds/place-planting.ts";
+import { shapeCentre } from "../geometry/outline.ts";
+import { type Point, compassWord, directionDeg, pointDistance } from "../geometry/point.ts";
+import { formatDistance } from "../model/length.ts";
+import type { Bed, Planting, RectangleShape } from "../model/plan.ts";
+import { clearGround, nearestPlace } from "./clear-ground.ts";
+import type { Proposal, RemedyContext } from "./remedy.ts";
+
+/** Steps tried along another bed, metres. */
+const BED_STEP_M = 0.25;
+
+/** The nearest clear spot at the present angle, in whichever bed it lies. */
+export function nearestSpotProposals(
+  context: RemedyContext,
+  planting: Planting,
+): readonly Proposal[] {
+  const ground = clearGround(context.result, planting.id);
+  const from = shapeCentre(planting.outline);
+  const to = ground && nearestPlace(ground.centres, from);
+  if (!to) return [];
+  const bed = bedAt(context, to);
+  const way = bed && bed.id !== planting.bed ? ` into ${bed.code}` : "";
+  return [
+    {
+      way: "move",
+      ...(bed ? { into: `${planting.id} ${bed.id}` } : {}),
+      title: `Move ${planting.code} ${moveWords(context, from, to)}${way}`,
+      notes: [],
+      edit: moveObjects(
+        context.layout.id,
+        [planting.id],
+        to.x - from.x,
+        to.y - from.y,
+        `Move ${planting.code}`,
+      ),
+      disturbance: pointDistance(from, to),
+    },
+  ];
+}
+
+function bedAt({ result }: RemedyContext, place: Point): Bed | undefined {
+  for (const { bed, outline } of result.bedOutlines.values()) {
+    const { minX, minY, maxX, maxY } = outline.bounds;
+    if (place.x >= minX && place.x <= maxX && place.y >= minY && place.y <= maxY) return bed;
+  }
+  return undefined;
+}
+
+/** "8.9 m south-west": straight-line distance and true compass direction. */
+export function moveWords({ plan }: RemedyContext, from: Point, to: Point): string {
+  const bearing = directionDeg(from, to) + plan.site.upBearingDeg;
+  return `${formatDistance(pointDistance(from, to), plan.units)} ${compassWord(bearing)}`;
+}
+
+/** The first fitting stretch of every other rectangular bed, turned to lie across it. */
+export function otherBedProposals(
+  context: RemedyContext,
+  planting: Planting,
+): readonly (readonly Proposal[])[] {
+  const shape = planting.outline;
+  if (shape.shape !== "rectangle") return [];
+  const from = shapeCentre(shape);
+  return context.layout.beds
+    .filter((bed) => bed.id !== planting.bed && bed.outline.shape === "rectangle")
+    .map((bed) =>
+      placesOn(context, bed, shape)
+        .map((outline) => bedProposal(context, planting, bed, from, outline))
+        .sort((a, b) => a.disturbance - b.disturbance),
+    );
+}
+
+function bedProposal(
+  context: RemedyContext,
+  planting: Planting,
+  bed: Bed,
+  from: Point,
+  outline: RectangleShape,
+): Proposal {
+  return {
+    way: "other bed",
+    into: `${planting.id} ${bed.id}`,
+    title: `Move ${planting.code} ${moveWords(context, from, outline)} into ${bed.code}`,
+    notes: [],
+    edit: setOutline(
+      context.layout.id,
+      planting.id,
+      outline,
+      `Move ${planting.code} to ${bed.code}`,
+    ),
+    disturbance: pointDistance(from, outline),
+  };
+}
+
+/** Outlines of the planting's own size along the free stretches of a bed. */
+function placesOn(
+  { layout }: RemedyContext,
+  bed: Bed,
+  shape: RectangleShape,
+): readonly RectangleShape[] {
+  const ground = bed.outline;
+  if (ground.shape !== "rectangle" || ground.widthM < shape.widthM - 1e-6) return [];
+  return freeStretches(layout, bed).flatMap(({ fromM, toM }) => {
+    const places: RectangleShape[] = [];
+    for (let at = fromM; at + shape.lengthM <= toM + 1e-9; at += BED_STEP_M) {
+      const across = outlineOnBed(ground, { fromM: at, toM: at + shape.lengthM });
+      places.push({ ...across, widthM: shape.widthM });
+    }
+    return places;
+  });
+}
+
+/** Swapping places with another planting of much the same size. */
+export function swapProposals(context: RemedyContext, planting: Planting): readonly Proposal[] {
+  const stand = context.result.standById.get(planting.id) as Stand;
+  return context.result.stands
+    .filter((other) => canSwap(stand, other))
+    .map((other) => swapProposal(context, planting, other.planting as Planting));
+}
+
+/** Same size within a hand's breadth, and no use in swapping with what it crosses with. */
+function canSwap(stand: Stand, other: Stand): boolean {
+  const [a, b] = [stand.planting?.outline, other.planting?.outline];
+  if (other === stand || a?.shape !== "rectangle" || b?.shape !== "rectangle") return false;
+  return (
+    other.kind.group !== stand.kind.group &&
+    Math.abs(a.widthM - b.widthM) < 0.1 &&
+    Math.abs(a.lengthM - b.lengthM) < 0.1
+  );
+}
+
+function swapProposal(context: RemedyContext, planting: Planting, other: Planting): Proposal {
+  const { id } = context.layout;
+  const from = shapeCentre(planting.outline);
+  const to = shapeCentre(other.outline);
+  const turn =
+    (other.outline as RectangleShape).turnDeg - (planting.outline as RectangleShape).turnDeg;
+  const title = `Swap ${planting.code} with ${other.code}`;
+  const edit: Edit = {
+    title,
+    apply: (plan) =>
+      [
+        moveObjects(id, [planting.id], to.x - from.x, to.y - from.y),
+        turnObjects(id, [planting.id], to, turn),
+        moveObjects(id, [other.id], from.x - to.x, from.y - to.y),
+        turnObjects(id, [other.id], from, -turn),
+      ].reduce((next, step) => step.apply(next), plan),
+  };
+  return { way: "swap", title, notes: [], edit, disturbance: 2 * pointDistance(from, to) };
+}

@@ -1,0 +1,150 @@
+/**
+ * Sowing dates that clear a pair by time. Every date offered has been verified by running the
+ * checks on the edited plan; two sowings two weeks apart do not bloom two weeks apart, so each
+ * offer also says how the shift in sowing shrinks (or grows) in bloom.
+ */
+import type { Bloom } from "../calendar/bloom-window.ts";
+import { type CheckResult, runChecks } from "../checks/run-checks.ts";
+import { isolationPair } from "../checks/isolation.ts";
+import type { IsolationPair } from "../checks/isolation-pair.ts";
+import { type Stand, resolveStands } from "../checks/stand.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
+import type { Edit } from "../edits/edit.ts";
+import { moveStart } from "../edits/move-start.ts";
+import type { DayNumber } from "../model/day.ts";
+import type { Layout, Plan, Planting } from "../model/plan.ts";
+
+/** Furthest a start is shifted, days. */
+const MAX_SHIFT_DAYS = 150;
+
+export interface StaggerOffer {
+  readonly planting: string;
+  /** New start date. */
+  readonly start: DayNumber;
+  /** Days the start moves; negative: earlier. */
+  readonly startShift: number;
+  /** Days the likely first flower moves; negative: earlier. */
+  readonly bloomShift: number;
+  /** How the bloom was told: counted in days it moves as far as the start, which is optimistic. */
+  readonly basis: Bloom["basis"];
+  /** Days between the two blooms after the shift, and the days that are wanted. */
+  readonly gapDays: number;
+  readonly guardDays: number;
+  /** Start before the last spring frost given, or seed ripe after the first autumn frost. */
+  readonly frost: "before last frost" | "seed after first frost" | null;
+  /** Conflicts of the whole layout after the edit. */
+  readonly conflictsAfter: number;
+  readonly edit: Edit;
+}
+
+interface Search {
+  readonly plan: Plan;
+  readonly layout: Layout;
+  readonly book: CropBook;
+  readonly result: CheckResult;
+}
+
+/**
+ * For two stands in conflict: the nearest earlier and later start of either planting that puts
+ * their blooms far enough apart both ways, within the season, and brings no new conflict. Empty
+ * when there is none, when both bloom by own dates, or when nothing is known of their bloom.
+ */
+export function staggerOffers(
+  plan: Plan,
+  layout: Layout,
+  book: CropBook,
+  result: CheckResult,
+  pair: readonly [string, string],
+): readonly StaggerOffer[] {
+  const search = { plan, layout, book, result };
+  return pair.flatMap((id, index) => {
+    const other = result.standById.get(pair[1 - index] ?? "");
+    const stand = result.standById.get(id);
+    if (!stand || !other) return [];
+    return ([-1, 1] as const).flatMap((direction) => {
+      const offer = nearestStart(search, stand, other, direction);
+      return offer ? [offer] : [];
+    });
+  });
+}
+
+function nearestStart(
+  search: Search,
+  stand: Stand,
+  other: Stand,
+  direction: -1 | 1,
+): StaggerOffer | null {
+  const { plan, book } = search;
+  const { planting, bloom } = stand;
+  if (!planting?.start || planting.bloom || !bloom) return null;
+  for (let shift = 1; shift <= MAX_SHIFT_DAYS; shift += 1) {
+    const start = planting.start.date + direction * shift;
+    if (start < plan.season.first || start > plan.season.last) return null;
+    const moved = standStarting(search, planting, start);
+    const pairs = moved ? bothWays(moved, other, book) : [];
+    if (!moved?.bloom || pairs.length === 0 || !pairs.every(isClear)) continue;
+    const tried = tryStart(search, planting, start);
+    if (!tried) continue;
+    return {
+      ...tried,
+      planting: planting.id,
+      start,
+      startShift: direction * shift,
+      bloomShift: moved.bloom.likely.first - bloom.likely.first,
+      basis: moved.bloom.basis,
+      gapDays: Math.min(...pairs.map((found) => found.gapDays ?? 0)),
+      guardDays: Math.max(...pairs.map((found) => found.guardDays)),
+      frost: frostTrouble(plan, start, moved),
+    };
+  }
+  return null;
+}
+
+/** The edit with what the checks say after it; null when it brings a new conflict. */
+function tryStart(
+  { plan, layout, book, result }: Search,
+  planting: Planting,
+  start: DayNumber,
+): Pick<StaggerOffer, "edit" | "conflictsAfter"> | null {
+  const edit = moveStart(layout.id, planting, start);
+  const edited = edit.apply(plan);
+  const editedLayout = edited.layouts.find((entry) => entry.id === layout.id);
+  if (!editedLayout) return null;
+  const before = conflictIds(result);
+  const after = conflictIds(runChecks(edited, editedLayout, book, result));
+  const isWorse = [...after].some((id) => !before.has(id));
+  return isWorse ? null : { edit, conflictsAfter: after.size };
+}
+
+function conflictIds({ findings }: CheckResult): ReadonlySet<string> {
+  return new Set(
+    findings.filter((finding) => finding.severity === "conflict").map((finding) => finding.id),
+  );
+}
+
+/** The stand a planting would be if it started on another day. */
+function standStarting(
+  { plan, layout, book }: Search,
+  planting: Planting,
+  start: DayNumber,
+): Stand | undefined {
+  const method = planting.start?.method ?? "sown";
+  const only: Layout = { ...layout, plantings: [{ ...planting, start: { method, date: start } }] };
+  return resolveStands({ ...plan, surroundings: [] }, only, book)[0];
+}
+
+function bothWays(a: Stand, b: Stand, book: CropBook): readonly IsolationPair[] {
+  return [isolationPair(a, b, book), isolationPair(b, a, book)].filter((pair) => pair !== null);
+}
+
+function isClear(pair: IsolationPair): boolean {
+  return pair.standing !== "conflict" && pair.standing !== "unknown";
+}
+
+function frostTrouble(plan: Plan, start: DayNumber, stand: Stand): StaggerOffer["frost"] {
+  const { lastSpringFrost, firstAutumnFrost } = plan.site;
+  if (firstAutumnFrost !== undefined && stand.ripe && stand.ripe.likely > firstAutumnFrost) {
+    return "seed after first frost";
+  }
+  return lastSpringFrost !== undefined && start < lastSpringFrost ? "before last frost" : null;
+}

@@ -1,0 +1,145 @@
+import { useState } from "react";
+import { arrangedLayout } from "../../core/arrange/arranged-layout.ts";
+import { shortVarieties } from "../../core/arrange/missing-plantings.ts";
+import type { ArrangeProgress } from "../../store/threads/arrange-worker.ts";
+import { ArrangeAnswered, type KeptMoves } from "./ArrangeAnswered.tsx";
+import { conflictWords, lockedWords } from "./arrange-words.ts";
+import { copiedLayout } from "../layouts/copied-layout.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { CountField } from "../form/NumberField.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { useArranging } from "./use-arranging.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { viewNow } from "../state/view-state.ts";
+
+/** Longest time that can be asked for, seconds. */
+const MOST_SECONDS = 600;
+const USUAL_SECONDS = 15;
+
+interface Settings {
+  readonly seconds: number;
+  readonly seed: number;
+  /** Also places what the seed list still wants. */
+  readonly doesPlace: boolean;
+}
+
+/** Looks for a layout with fewer conflicts; it comes as a new one and leaves this one as it is. */
+export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
+  const layout = useShownLayout();
+  const { stage, start, stop, reset } = useArranging();
+  const [settings, setSettings] = useState<Settings>({
+    seconds: USUAL_SECONDS,
+    seed: 1,
+    doesPlace: false,
+  });
+  const keep = ({ moved, added, after }: KeptMoves) => {
+    const { id, name } = copiedLayout(planNow().plan);
+    commit(arrangedLayout(layout.id, id, name, moved, added));
+    planNow().showLayout(id);
+    viewNow().showSheet();
+    planNow().announce(`${name} is on the sheet. ${conflictWords(after.conflicts)}.`);
+    onClose();
+  };
+  const another = () => {
+    setSettings({ ...settings, seed: settings.seed + 1 });
+    reset();
+  };
+  return (
+    <Dialog title={`Arrange ${layout.name} for me`} onClose={onClose}>
+      {(stage.kind === "ready" || stage.kind === "failed") && (
+        <SettingsForm
+          settings={settings}
+          onSet={setSettings}
+          onStart={() => start({ plan: planNow().plan, layoutId: layout.id, ...settings })}
+        />
+      )}
+      {stage.kind === "failed" && <p role="alert">{stage.reason}</p>}
+      {stage.kind === "running" && (
+        <Running progress={stage.progress} onStop={stop} onCancel={reset} />
+      )}
+      {stage.kind === "answered" && (
+        <ArrangeAnswered
+          answer={stage.answer}
+          request={{ plan: planNow().plan, layoutId: layout.id, seconds: settings.seconds }}
+          onKeep={keep}
+          onAnother={another}
+        />
+      )}
+    </Dialog>
+  );
+}
+
+interface SettingsFormProps {
+  readonly settings: Settings;
+  readonly onSet: (settings: Settings) => void;
+  readonly onStart: () => void;
+}
+
+function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const { plantings } = layout;
+  const short = shortVarieties(plan, layout);
+  const locked = plantings.filter((planting) => planting.locked === true);
+  const setSeconds = (count = USUAL_SECONDS) =>
+    onSet({ ...settings, seconds: Math.min(MOST_SECONDS, Math.max(1, count)) });
+  return (
+    <form className="fields" noValidate onSubmit={onFormSubmit(onStart)}>
+      <p>
+        Moves plantings along and between rectangular beds until none is too close to another, or as
+        few as can be found. Sizes, dates and covers stay as they are, and what is in no trouble is
+        moved as little as possible. The result comes as a new layout.
+      </p>
+      <p>{lockedWords(locked.map(({ code }) => code))}</p>
+      {short.length > 0 && (
+        <label className="check-field">
+          <input
+            type="checkbox"
+            checked={settings.doesPlace}
+            onChange={(event) => onSet({ ...settings, doesPlace: event.target.checked })}
+          />
+          Also place what the seed list still wants:{" "}
+          {short.map(({ variety, missing }) => `${variety.name} (${missing})`).join(", ")}
+        </label>
+      )}
+      <CountField label="Seconds at most" value={settings.seconds} onApply={setSeconds} />
+      <CountField
+        label="Seed number"
+        value={settings.seed}
+        hint="The same number looks the same way again"
+        onApply={(seed = 1) => onSet({ ...settings, seed })}
+      />
+      <p className="dialog-actions">
+        <button type="submit" className="primary">
+          Arrange
+        </button>
+      </p>
+    </form>
+  );
+}
+
+interface RunningProps {
+  readonly progress: ArrangeProgress | null;
+  readonly onStop: () => void;
+  readonly onCancel: () => void;
+}
+
+function Running({ progress, onStop, onCancel }: RunningProps) {
+  return (
+    <div className="fields">
+      <p role="status">
+        {progress ? `${conflictWords(progress.conflicts)} in the best so far.` : "Looking ..."}
+      </p>
+      <progress aria-label="Time and steps used" max={1} value={progress?.share ?? 0} />
+      <p className="dialog-actions">
+        <button type="button" className="primary" onClick={onStop}>
+          Stop with the best so far
+        </button>
+        <button type="button" onClick={onCancel}>
+          Cancel
+        </button>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,210 @@
+import { useMemo, useState } from "react";
+import {
+  BED_ROWS_MOST,
+  type BedDirection,
+  type BedRows,
+  bedsInRows,
+  codesInWords,
+} from "../../core/edits/bed-rows.ts";
+import { addBeds } from "../../core/edits/object-edits.ts";
+import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
+import { Dialog } from "../form/Dialog.tsx";
+import { LengthField } from "../form/LengthField.tsx";
+import { CountField, TurnField } from "../form/NumberField.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { suggestedBed } from "./new-bed.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { choicesOf } from "../state/plan-words.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+
+const directionWords: Readonly<Record<BedDirection, string>> = {
+  right: "side by side, to the right",
+  left: "side by side, to the left",
+  far: "end to end, away",
+  near: "end to end, towards you",
+};
+
+const schemeWords = {
+  series: "one series through all rows",
+  rows: "a letter for each row",
+} as const;
+
+interface RowFieldsProps {
+  readonly rows: BedRows;
+  readonly onSet: (change: Partial<BedRows>) => null;
+}
+
+/** Many equal beds from one set of numbers, as one step. */
+export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const [rows, setRows] = useState((): BedRows => {
+    const { code, widthM, lengthM, turnDeg, x, y } = suggestedBed(layout);
+    return {
+      count: 6,
+      rows: 1,
+      widthM,
+      lengthM,
+      pathM: 0.5,
+      rowPathM: 1,
+      turnDeg,
+      x,
+      y,
+      direction: "right",
+      firstCode: code,
+      scheme: "series",
+      isThereAndBack: false,
+    };
+  });
+  const set = (change: Partial<BedRows>) => {
+    setRows((before) => ({ ...before, ...change }));
+    return null;
+  };
+  const isTooMany = rows.count * rows.rows > BED_ROWS_MOST;
+  const beds = useMemo(
+    () => (isTooMany ? [] : bedsInRows(plan, layout, rows)),
+    [plan, layout, rows, isTooMany],
+  );
+  const draw = () => {
+    if (isTooMany) return;
+    onClose();
+    commit(addBeds(planNow().layoutId, beds, `Draw ${beds.length} beds`));
+    const ids = beds.map(({ id }) => id);
+    planNow().select(ids);
+    planNow().bringIntoView(ids);
+  };
+  return (
+    <Dialog title="Rows of equal beds" onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(draw)}>
+        <RowSizeFields rows={rows} onSet={set} />
+        <RowPlaceFields rows={rows} onSet={set} />
+        <RowCodeFields rows={rows} onSet={set} />
+        <p role="status" className={isTooMany ? "field-reason" : "soft"}>
+          {isTooMany
+            ? `At most ${BED_ROWS_MOST} beds are drawn at once.`
+            : `${beds.length} beds: ${codesInWords(beds.map(({ code }) => code))}`}
+        </p>
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            Draw the beds
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+function RowSizeFields({ rows, onSet }: RowFieldsProps) {
+  return (
+    <>
+      <div className="field-pair">
+        <CountField
+          label="Beds in a row"
+          value={rows.count}
+          onApply={(count) => onSet({ count: Math.max(1, count ?? 1) })}
+        />
+        <CountField
+          label="Rows"
+          value={rows.rows}
+          onApply={(count) => onSet({ rows: Math.max(1, count ?? 1) })}
+        />
+      </div>
+      <div className="field-pair">
+        <LengthField
+          label="Bed width"
+          value={rows.widthM}
+          isSize
+          onApply={(widthM) => onSet({ widthM })}
+        />
+        <LengthField
+          label="Bed length"
+          value={rows.lengthM}
+          isSize
+          onApply={(lengthM) => onSet({ lengthM })}
+        />
+      </div>
+      <div className="field-pair">
+        <LengthField
+          label="Path between beds"
+          value={rows.pathM}
+          onApply={(pathM) => onSet({ pathM })}
+        />
+        <LengthField
+          label="Path between rows"
+          value={rows.rowPathM}
+          onApply={(rowPathM) => onSet({ rowPathM })}
+        />
+      </div>
+    </>
+  );
+}
+
+function RowPlaceFields({ rows, onSet }: RowFieldsProps) {
+  return (
+    <>
+      <ChoiceField
+        label="Beds lie"
+        value={rows.direction}
+        choices={choicesOf(directionWords)}
+        hint="As seen when looking along the first bed."
+        onPick={(direction) => onSet({ direction })}
+      />
+      <TurnField
+        label="Turn, clockwise"
+        value={rows.turnDeg}
+        onApply={(turnDeg) => {
+          onSet({ turnDeg });
+        }}
+      />
+      <div className="field-pair">
+        <LengthField
+          label="First bed, right (x)"
+          value={rows.x}
+          isCoordinate
+          onApply={(x) => onSet({ x })}
+        />
+        <LengthField
+          label="First bed, up (y)"
+          value={rows.y}
+          isCoordinate
+          onApply={(y) => onSet({ y })}
+        />
+      </div>
+    </>
+  );
+}
+
+function RowCodeFields({ rows, onSet }: RowFieldsProps) {
+  const setCode = (text: string) => {
+    const firstCode = text.trim();
+    if (firstCode === "") return "A code is needed: it stands on the stake";
+    if (firstCode.length > 34) return "A code of at most 34 letters leaves room for its number";
+    return onSet({ firstCode });
+  };
+  return (
+    <>
+      <TextField
+        label="First code"
+        value={rows.firstCode}
+        hint="The others count on from it; codes that are taken are passed over."
+        onApply={setCode}
+      />
+      {rows.rows > 1 && (
+        <>
+          <ChoiceField
+            label="Codes"
+            value={rows.scheme}
+            choices={choicesOf(schemeWords)}
+            onPick={(scheme) => onSet({ scheme })}
+          />
+          <CheckField
+            label="Every second row is numbered back, as one walks"
+            isOn={rows.isThereAndBack}
+            onSet={(isThereAndBack) => onSet({ isThereAndBack })}
+          />
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,80 @@
+import { useState } from "react";
+import { type BedCut, type CutBed, cutBed, cutParts } from "../../core/edits/split-bed.ts";
+import { formatLength } from "../../core/model/length.ts";
+import type { Layout } from "../../core/model/plan.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { LengthField } from "../form/LengthField.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+
+/** A bed cut across into two, with a path between them if wanted. */
+export function CutBedDialog({
+  id,
+  onClose,
+}: {
+  readonly id: string;
+  readonly onClose: () => void;
+}) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const bed = layout.beds.find((entry) => entry.id === id);
+  const shape = bed?.outline;
+  const lengthM = shape?.shape === "rectangle" ? shape.lengthM : 0;
+  const [cut, setCut] = useState<BedCut>({ bed: id, atM: lengthM / 2, pathM: 0 });
+  if (!bed) return null;
+  const parts = cutParts(plan, layout, cut);
+  const set = (changes: Partial<BedCut>) => {
+    setCut((before) => ({ ...before, ...changes }));
+    return null;
+  };
+  const make = () => {
+    if (!parts.ok) return;
+    onClose();
+    commit(cutBed(layout.id, cut, `Cut bed ${bed.code} in two`));
+    planNow().select([parts.near.id, parts.far.id]);
+  };
+  return (
+    <Dialog title={`Cut bed ${bed.code} in two`} onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(make)}>
+        <LengthField
+          label="Length of the near part"
+          value={cut.atM}
+          isSize
+          onApply={(atM) => set({ atM })}
+          hint={`The bed is ${formatLength(lengthM, plan.units)} long.`}
+        />
+        <LengthField
+          label="Path between"
+          value={cut.pathM}
+          onApply={(pathM) => set({ pathM })}
+          hint="Taken from the far part."
+        />
+        <p role="status">{wordsOf(parts, layout, (metres) => formatLength(metres, plan.units))}</p>
+        <p className="dialog-actions">
+          <button type="submit" className="primary" disabled={!parts.ok}>
+            Cut the bed
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+function wordsOf(parts: CutBed, layout: Layout, inWords: (metres: number) => string): string {
+  if (!parts.ok) {
+    return parts.reason === "across"
+      ? `${parts.codes.join(", ")} lies across the cut: move it first, or cut elsewhere.`
+      : `Both parts must have a length: the bed is ${inWords(parts.lengthM)} long.`;
+  }
+  const { near, far, moved } = parts;
+  const length = (shape: typeof near.outline) =>
+    shape.shape === "rectangle" ? inWords(shape.lengthM) : "";
+  const old = new Map(layout.plantings.map(({ id, code }) => [id, code]));
+  const codes = moved.flatMap(({ id, code }) => {
+    const was = old.get(id);
+    return was === undefined || was === code ? [] : [`${was} becomes ${code}`];
+  });
+  const follow = codes.length === 0 ? "" : ` ${codes.join(", ")}: stakes must follow.`;
+  return `${near.code} keeps ${length(near.outline)}; the far part becomes ${far.code}, ${length(far.outline)}.${follow}`;
+}

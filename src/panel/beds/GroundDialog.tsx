@@ -1,0 +1,143 @@
+import { useState } from "react";
+import {
+  type GroundForm,
+  type TypedGround,
+  freeLabel,
+  typedSurrounding,
+  usualGround,
+} from "../../core/edits/ground.ts";
+import { addSurrounding } from "../../core/edits/object-edits.ts";
+import { joinBounds } from "../../core/geometry/bounds.ts";
+import { outlineOf } from "../../core/geometry/outline.ts";
+import type { Layout, Plan, SurroundingSort } from "../../core/model/plan.ts";
+import { useOutlineTarget } from "../../store/window/outline-target.ts";
+import { ChoiceField } from "../form/ChoiceField.tsx";
+import { Dialog } from "../form/Dialog.tsx";
+import { LengthField } from "../form/LengthField.tsx";
+import { MiddleFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { choicesOf, surroundingWords } from "../state/plan-words.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { viewNow } from "../state/view-state.ts";
+
+const formWords: Readonly<Record<GroundForm, string>> = {
+  line: "a line with a width",
+  rectangle: "a rectangle",
+  round: "round",
+  point: "a single place",
+};
+
+/** A hedge, path, tree or whatever stands around the beds, by its numbers. */
+export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const [typed, setTyped] = useState<TypedGround>(() => ({
+    what: "hedge",
+    label: freeLabel(plan, capital(surroundingWords.hedge)),
+    ...usualGround.hedge,
+    lengthM: 10,
+    turnDeg: 0,
+    ...besideAll(plan, layout),
+  }));
+  const set = (changes: Partial<TypedGround>) => {
+    setTyped((before) => ({ ...before, ...changes }));
+    return null;
+  };
+  const setWhat = (what: SurroundingSort) =>
+    set({ what, label: freeLabel(plan, capital(surroundingWords[what])), ...usualGround[what] });
+  const place = () => {
+    const surrounding = typedSurrounding(plan, layout, typed);
+    onClose();
+    commit(addSurrounding(surrounding));
+    planNow().select([surrounding.id]);
+    planNow().bringIntoView([surrounding.id]);
+  };
+  const draw = () => {
+    onClose();
+    viewNow().showSheet();
+    useOutlineTarget.setState({ target: typed.what });
+    planNow().pickTool("draw-outline");
+  };
+  return (
+    <Dialog title="Add ground" onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(place)}>
+        <ChoiceField
+          label="What it is"
+          value={typed.what}
+          choices={choicesOf(surroundingWords)}
+          onPick={setWhat}
+        />
+        <TextField
+          label="Name"
+          value={typed.label}
+          isWide
+          onApply={(text) => {
+            if (text.trim() === "") return "A name is needed to tell it from others";
+            return text.length > 200
+              ? "A name has at most 200 letters"
+              : set({ label: text.trim() });
+          }}
+        />
+        <ChoiceField
+          label="Shape"
+          value={typed.form}
+          choices={choicesOf(formWords)}
+          onPick={(form) => set({ form })}
+        />
+        <SizeFields typed={typed} onSet={set} />
+        <MiddleFields middle={typed} onSet={set} />
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            Place it
+          </button>
+          <button type="button" onClick={draw}>
+            Draw it on the sheet instead
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+interface SizeFieldsProps {
+  readonly typed: TypedGround;
+  readonly onSet: (changes: Partial<TypedGround>) => null;
+}
+
+function SizeFields({ typed, onSet }: SizeFieldsProps) {
+  const { form, widthM } = typed;
+  if (form === "point") return null;
+  if (form === "round") {
+    return (
+      <LengthField
+        label="Diameter"
+        value={widthM}
+        isSize
+        onApply={(metres) => onSet({ widthM: metres })}
+        hint={typed.what === "tree" ? "Of the canopy, across from tip to tip." : undefined}
+      />
+    );
+  }
+  return (
+    <RectangleSizeFields
+      sizes={typed}
+      turnHint="At 0° its length runs up the sheet, at 90° across."
+      onSet={onSet}
+    />
+  );
+}
+
+/** Left of all that is drawn, so that new ground lies on nothing; at the origin on an empty sheet. */
+function besideAll(plan: Plan, layout: Layout) {
+  const items = [...layout.beds, ...plan.surroundings];
+  const drawn = joinBounds(items.map(({ outline }) => outlineOf(outline).bounds));
+  if (!drawn) return { x: 0, y: 0 };
+  const { minX, minY, maxY } = drawn;
+  return { x: Math.floor(minX) - 1, y: Math.round((minY + maxY) / 2) };
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

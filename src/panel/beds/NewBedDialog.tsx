@@ -1,0 +1,84 @@
+import { useState } from "react";
+import { addBed } from "../../core/edits/object-edits.ts";
+import { ChoiceField } from "../form/ChoiceField.tsx";
+import { runById } from "../commands/commands.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { LengthField } from "../form/LengthField.tsx";
+import { MiddleFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { type TypedBed, bedFromTyped, codeProblem, suggestedBed } from "./new-bed.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+
+/** A bed by its numbers, measured with a tape rather than drawn. */
+export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const [typed, setTyped] = useState(() => suggestedBed(layout));
+  const set = (change: Partial<TypedBed>) => {
+    setTyped((before) => ({ ...before, ...change }));
+    return null;
+  };
+  const draw = () => {
+    const { layoutId } = planNow();
+    const bed = bedFromTyped(plan, layout, typed);
+    onClose();
+    commit(addBed(layoutId, bed));
+    planNow().select([bed.id]);
+    planNow().bringIntoView([bed.id]);
+  };
+  return (
+    <Dialog title="New bed" onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(draw)}>
+        <TextField
+          label="Code"
+          value={typed.code}
+          hint="What stands on the stake."
+          onApply={(text) => codeProblem(layout, text, null) ?? set({ code: text.trim() })}
+        />
+        <ChoiceField
+          label="Shape"
+          value={typed.isRound ? "round" : "straight"}
+          choices={shapeChoices}
+          onPick={(shape) => set({ isRound: shape === "round" })}
+        />
+        <BedSizeFields typed={typed} onSet={set} />
+        <MiddleFields middle={typed} onSet={set} />
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            Draw the bed
+          </button>
+          <button type="button" onClick={() => runById("bed-rows")}>
+            Rows of equal beds ...
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+const shapeChoices = [
+  { value: "straight", label: "rectangle" },
+  { value: "round", label: "round" },
+] as const;
+
+interface BedSizeFieldsProps {
+  readonly typed: TypedBed;
+  readonly onSet: (change: Partial<TypedBed>) => null;
+}
+
+function BedSizeFields({ typed, onSet }: BedSizeFieldsProps) {
+  const { isRound, widthM } = typed;
+  if (isRound) {
+    return (
+      <LengthField
+        label="Diameter"
+        value={widthM}
+        isSize
+        onApply={(metres) => onSet({ widthM: metres })}
+      />
+    );
+  }
+  return <RectangleSizeFields sizes={typed} onSet={onSet} />;
+}

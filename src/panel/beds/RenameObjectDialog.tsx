@@ -1,0 +1,64 @@
+import { useState } from "react";
+import { changeBed, changePlantings, changeSurrounding } from "../../core/edits/object-edits.ts";
+import { layoutOf } from "../../store/plan/plan-store.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { codeProblem } from "./new-bed.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { selectedObjects } from "../state/selected-objects.ts";
+
+interface RenameObjectDialogProps {
+  readonly id: string;
+  readonly onClose: () => void;
+}
+
+/** Another code for a bed or planting, another name for surroundings. */
+export function RenameObjectDialog({ id, onClose }: RenameObjectDialogProps) {
+  const [{ plan, layoutId }] = useState(planNow);
+  const layout = layoutOf(plan, layoutId);
+  const {
+    beds: [bed],
+    plantings: [planting],
+    surroundings: [surrounding],
+  } = selectedObjects(plan, layout, [id]);
+  const old = bed?.code ?? planting?.code ?? surrounding?.label ?? "";
+  const [name, setName] = useState(old);
+  const apply = (text: string) => {
+    const problem = surrounding ? labelProblem(text) : codeProblem(layout, text, id);
+    if (problem !== null) return problem;
+    setName(text.trim());
+    return null;
+  };
+  const rename = () => {
+    onClose();
+    if (name === old) return;
+    if (bed) commit(changeBed(layoutId, id, { code: name }, `Rename bed ${old} to ${name}`));
+    else if (planting) {
+      commit(changePlantings(layoutId, [id], { code: name }, `Rename ${old} to ${name}`));
+    } else commit(changeSurrounding(id, { label: name }, `Rename ${old} to ${name}`));
+  };
+  return (
+    <Dialog title={`Rename ${old}`} onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(rename)}>
+        <TextField
+          label={surrounding ? "Name" : "Code"}
+          value={name}
+          isWide={surrounding !== undefined}
+          hint={surrounding ? undefined : "What stands on the stake."}
+          onApply={apply}
+        />
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            Rename
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+function labelProblem(text: string): string | null {
+  if (text.trim() === "") return "A name is needed to tell it from others";
+  return text.length > 200 ? "A name has at most 200 letters" : null;
+}

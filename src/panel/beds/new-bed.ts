@@ -1,0 +1,71 @@
+/** A bed from typed numbers. */
+import { nextBedCode } from "../../core/beds/codes.ts";
+import { drawnIds, nextId } from "../../core/edits/edit.ts";
+import { outlineOf } from "../../core/geometry/outline.ts";
+import { roundShape } from "../../core/geometry/round.ts";
+import type { Bed, Layout, Plan } from "../../core/model/plan.ts";
+
+export interface TypedBed {
+  readonly code: string;
+  /** Round beds have their width as diameter, and neither length nor turn. */
+  readonly isRound: boolean;
+  readonly widthM: number;
+  readonly lengthM: number;
+  readonly turnDeg: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Path left between a new bed and the last one, metres. Ours. */
+const PATH_M = 0.6;
+
+/** The next bed as the last one suggests it: same size and turn, one path further to the right. */
+export function suggestedBed(layout: Layout): TypedBed {
+  const code = nextBedCode(layout);
+  const last = layout.beds.at(-1)?.outline;
+  if (last?.shape !== "rectangle") {
+    const x = last ? besideAll(layout, 1.2) : 0;
+    return { code, isRound: false, widthM: 1.2, lengthM: 10, turnDeg: 0, x, y: 0 };
+  }
+  const { widthM, lengthM, turnDeg } = last;
+  const step = widthM + PATH_M;
+  const angle = (turnDeg * Math.PI) / 180;
+  const round = (metres: number) => Math.round(metres * 100) / 100;
+  return {
+    code,
+    isRound: false,
+    widthM,
+    lengthM,
+    turnDeg,
+    x: round(last.x + step * Math.cos(angle)),
+    y: round(last.y - step * Math.sin(angle)),
+  };
+}
+
+/** Middle of a bed of a width that lies to the right of all others, metres. */
+function besideAll(layout: Layout, widthM: number): number {
+  const right = Math.max(...layout.beds.map(({ outline }) => outlineOf(outline).bounds.maxX));
+  return Math.ceil((right + PATH_M + widthM / 2) * 10) / 10;
+}
+
+/** Why a code cannot be given to a bed or planting of the layout, or null. */
+export function codeProblem(layout: Layout, code: string, ownId: string | null): string | null {
+  if (code.trim() === "") return "A code is needed: it stands on the stake";
+  if (code.length > 40) return "A code of at most 40 letters fits a stake";
+  const taken = [...layout.beds, ...layout.plantings].find(
+    (item) => item.code === code.trim() && item.id !== ownId,
+  );
+  return taken ? `${code.trim()} is taken` : null;
+}
+
+export function bedFromTyped(plan: Plan, layout: Layout, typed: TypedBed): Bed {
+  const { code, isRound, ...rectangle } = typed;
+  const { x, y, widthM } = rectangle;
+  return {
+    id: nextId("bed-", drawnIds(plan, layout)),
+    code: code.trim(),
+    outline: isRound
+      ? roundShape({ x, y, diameterM: widthM })
+      : { shape: "rectangle", ...rectangle },
+  };
+}

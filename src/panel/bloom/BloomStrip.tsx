@@ -1,0 +1,69 @@
+import { useState } from "react";
+import { BloomChart } from "./BloomChart.tsx";
+import { LateSpringTest } from "./LateSpringTest.tsx";
+import { type BloomOrder, bloomOrders, orderWords } from "./bloom-order.ts";
+import { useViewState, viewNow } from "../state/view-state.ts";
+
+/** Who flowers when; where conflicting windows lie over each other; what is open on one day. */
+export function BloomStrip() {
+  const isOpen = useViewState((state) => state.isBloomOpen);
+  const toggle = useViewState((state) => state.toggleBloom);
+  const [order, setOrder] = useState<BloomOrder>("flower");
+  const [isTesting, setTesting] = useState(false);
+  return (
+    <section className="region bloom" aria-labelledby="bloom-heading">
+      <header className="region-head">
+        <h2 id="bloom-heading">Bloom</h2>
+        <p className="region-note">hatched: likely; dashed: at most; barred: with a conflict</p>
+        <div className="bloom-actions">
+          {isOpen && (
+            <>
+              <OrderChoice order={order} onPick={setOrder} />
+              <button
+                type="button"
+                className="quiet"
+                aria-expanded={isTesting}
+                onClick={() => setTesting(!isTesting)}
+              >
+                Late spring
+              </button>
+            </>
+          )}
+          <button type="button" className="quiet" onClick={() => viewNow().ask({ kind: "season" })}>
+            Calendar
+          </button>
+          <button type="button" className="quiet fold" aria-expanded={isOpen} onClick={toggle}>
+            {isOpen ? "Fold" : "Unfold"}
+          </button>
+        </div>
+      </header>
+      {isOpen && isTesting && <LateSpringTest />}
+      {isOpen && <BloomChart order={order} />}
+    </section>
+  );
+}
+
+interface OrderChoiceProps {
+  readonly order: BloomOrder;
+  readonly onPick: (order: BloomOrder) => void;
+}
+
+function OrderChoice({ order, onPick }: OrderChoiceProps) {
+  return (
+    <select
+      className="bloom-order"
+      aria-label="Order of the rows"
+      value={order}
+      onChange={(event) => {
+        const picked = bloomOrders.find((entry) => entry === event.target.value);
+        if (picked) onPick(picked);
+      }}
+    >
+      {bloomOrders.map((entry) => (
+        <option key={entry} value={entry}>
+          {orderWords[entry]}
+        </option>
+      ))}
+    </select>
+  );
+}

@@ -1,0 +1,65 @@
+import { shortDate } from "../../core/model/day.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { DayPlay } from "./DayPlay.tsx";
+import { type BloomRow, openOn } from "./bloom-rows.ts";
+import { planNow } from "../state/plan-actions.ts";
+import { type TimeAxis, middlePercent } from "./time-axis.ts";
+
+interface DaySliderProps {
+  readonly axis: TimeAxis;
+  readonly rows: readonly BloomRow[];
+}
+
+/** A day picked on the axis; the sheet shows what is in flower then. */
+export function DaySlider({ axis, rows }: DaySliderProps) {
+  const day = usePlanStore((state) => state.day);
+  const resting = rows[0]?.likely.first ?? axis.first;
+  const value = Math.min(axis.last, Math.max(axis.first, day ?? resting));
+  const open = openOn(rows, value);
+  const words = `${shortDate(value)}, ${open} in flower`;
+  return (
+    <div className="day-slider">
+      <div className="day-label">
+        <DayPlay axis={axis} rows={rows} />
+        {day !== null && (
+          <button
+            type="button"
+            className="link"
+            aria-label="Clear day"
+            onClick={() => planNow().showDay(null)}
+          >
+            Clear
+          </button>
+        )}
+      </div>
+      <div className="day-track">
+        <input
+          type="range"
+          aria-label="Day shown on the sheet"
+          aria-valuetext={day === null ? `no day shown; ${words}` : words}
+          className={day === null ? "unset" : undefined}
+          min={axis.first}
+          max={axis.last}
+          step={1}
+          value={value}
+          onChange={(event) => planNow().showDay(Number(event.target.value))}
+        />
+        {day === null && (
+          <span className="day-hint" aria-hidden="true">
+            Pick a day here: the sheet then shows what flowers on it.
+          </span>
+        )}
+        {day !== null && (
+          <output className="day-flag" style={flagPlace(middlePercent(axis, value))}>
+            {shortDate(value)} · {open} in flower
+          </output>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** The flag leans inwards at either end of the axis. */
+function flagPlace(percent: number) {
+  return { left: `${percent}%`, transform: `translateX(-${percent}%)` };
+}

@@ -1,0 +1,44 @@
+import { useDeferredValue, useMemo, useState } from "react";
+import { days } from "../../core/checks/day-words.ts";
+import { CountField } from "../form/NumberField.tsx";
+import { springTest, springWords } from "./late-spring.ts";
+import { planNow } from "../state/plan-actions.ts";
+import { useShownResult, useWording } from "../state/use-shown-plan.ts";
+import { viewNow } from "../state/view-state.ts";
+
+const USUAL_SHIFT_DAYS = 7;
+
+/** Which pairs that rest on time alone a late (or early) spring would undo. */
+export function LateSpringTest() {
+  const pairs = useDeferredValue(useShownResult().pairs);
+  const { nameOf } = useWording();
+  const [shiftDays, setShiftDays] = useState(USUAL_SHIFT_DAYS);
+  const test = useMemo(() => springTest(pairs, shiftDays), [pairs, shiftDays]);
+  const show = (ids: readonly string[]) => {
+    planNow().select(ids);
+    viewNow().showSheet();
+    planNow().bringIntoView(ids);
+  };
+  return (
+    <div className="late-spring">
+      <CountField
+        label="If bloom shifts by up to (days)"
+        value={shiftDays}
+        onApply={(count) => setShiftDays(count ?? USUAL_SHIFT_DAYS)}
+      />
+      <p role="status">{springWords(test)}</p>
+      {test.lost.length > 0 && (
+        <ul className="plain-list">
+          {test.lost.map(({ a, b, slackDays }) => (
+            <li key={`${a} ${b}`}>
+              <button type="button" className="link" onClick={() => show([a, b])}>
+                {nameOf(a)} and {nameOf(b)}
+              </button>
+              : {slackDays === 0 ? "no slack" : `${days(slackDays)} of slack`}
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,155 @@
+/** Rows of the bloom strip: who flowers when, and where windows of a conflict lie over each other. */
+import type { Bloom, DayWindow } from "../../core/calendar/bloom-window.ts";
+import type { CheckResult } from "../../core/checks/run-checks.ts";
+import type { Stand } from "../../core/checks/stand.ts";
+import { type DayNumber, shortDate } from "../../core/model/day.ts";
+import type { Planting } from "../../core/model/plan.ts";
+
+export interface BloomRow {
+  readonly id: string;
+  /** Code of the planting, or label of the surrounding. */
+  readonly code: string;
+  readonly name: string;
+  readonly group: string;
+  /** Start the bloom is counted from; null: it has dates of its own and no start moves it. */
+  readonly start: NonNullable<Planting["start"]> | null;
+  readonly basis: Bloom["basis"];
+  readonly likely: DayWindow;
+  readonly outer: DayWindow;
+  /** Days open together with a stand it is in conflict with. */
+  readonly overlaps: readonly DayWindow[];
+  /** The same for conflicts of others than the selected: shown with less ink, never left out. */
+  readonly otherOverlaps: readonly DayWindow[];
+  readonly isSelected: boolean;
+}
+
+export interface BloomStripRows {
+  readonly rows: readonly BloomRow[];
+  /** Stands that will flower but have no dates. */
+  readonly undated: readonly UndatedRow[];
+}
+
+export interface UndatedRow {
+  readonly id: string;
+  readonly code: string;
+  readonly group: string;
+}
+
+/**
+ * Rows in order of first flower. Overlaps are those with the selected stands, the others apart;
+ * with nothing in bloom selected, those of every conflict.
+ */
+export function bloomRows(result: CheckResult, selection: readonly string[]): BloomStripRows {
+  const selected = new Set(selection);
+  const flowering = result.stands.filter((stand) => stand.shedsPollen);
+  const isAnySelected = flowering.some((stand) => selected.has(stand.id));
+  const overlaps = conflictOverlaps(result, (a, b) =>
+    isAnySelected ? selected.has(a) || selected.has(b) : true,
+  );
+  const others = conflictOverlaps(
+    result,
+    (a, b) => isAnySelected && !selected.has(a) && !selected.has(b),
+  );
+  const rows = flowering.flatMap((stand): readonly BloomRow[] => {
+    if (stand.bloom === null) return [];
+    const { likely, outer, basis } = stand.bloom;
+    return [
+      {
+        id: stand.id,
+        code: codeOf(stand),
+        name: stand.variety?.name ?? stand.kind.name,
+        group: stand.kind.group,
+        start: stand.planting?.bloom ? null : (stand.planting?.start ?? null),
+        basis,
+        likely,
+        outer,
+        overlaps: overlaps.get(stand.id) ?? [],
+        otherOverlaps: others.get(stand.id) ?? [],
+        isSelected: selected.has(stand.id),
+      },
+    ];
+  });
+  return {
+    rows: rows.sort(
+      (a, b) =>
+        a.likely.first - b.likely.first ||
+        a.outer.first - b.outer.first ||
+        (a.code < b.code ? -1 : 1),
+    ),
+    undated: flowering
+      .filter((stand) => stand.bloom === null)
+      .map((stand) => ({ id: stand.id, code: codeOf(stand), group: stand.kind.group })),
+  };
+}
+
+function codeOf(stand: Stand): string {
+  return stand.planting?.code ?? stand.surrounding?.label ?? stand.id;
+}
+
+function conflictOverlaps(
+  { pairs, standById }: CheckResult,
+  isAsked: (a: string, b: string) => boolean,
+): ReadonlyMap<string, readonly DayWindow[]> {
+  const overlaps = new Map<string, DayWindow[]>();
+  for (const { seedParent, pollenSource, standing } of pairs) {
+    if (standing !== "conflict" || !isAsked(seedParent, pollenSource)) continue;
+    const a = standById.get(seedParent)?.receives?.outer;
+    const b = standById.get(pollenSource)?.sheds?.outer;
+    if (!a || !b) continue;
+    const shared = { first: Math.max(a.first, b.first), last: Math.min(a.last, b.last) };
+    if (shared.first > shared.last) continue;
+    for (const id of [seedParent, pollenSource]) {
+      overlaps.set(id, joined([...(overlaps.get(id) ?? []), shared]));
+    }
+  }
+  return overlaps;
+}
+
+/** Windows that touch or overlap become one; in order. */
+function joined(windows: readonly DayWindow[]): DayWindow[] {
+  const result: DayWindow[] = [];
+  for (const window of [...windows].sort((a, b) => a.first - b.first)) {
+    const before = result.at(-1);
+    if (before && window.first <= before.last + 1) {
+      result[result.length - 1] = { first: before.first, last: Math.max(before.last, window.last) };
+    } else {
+      result.push(window);
+    }
+  }
+  return result;
+}
+
+/** A row in words, for those who do not see the bars. */
+export function bloomRowWords(row: BloomRow): string {
+  const span = (window: DayWindow) => `${shortDate(window.first)} to ${shortDate(window.last)}`;
+  const isCertain = row.likely.first === row.outer.first && row.likely.last === row.outer.last;
+  const parts = [
+    `${row.code} ${row.name}`,
+    isCertain
+      ? `in flower ${span(row.outer)}`
+      : `in flower ${span(row.likely)}, at most ${span(row.outer)}`,
+    ...(row.start === null ? [] : [`${startWords(row)}, counted in ${row.basis}`]),
+    ...row.overlaps.map((window) => `open together with a conflicting stand ${span(window)}`),
+    ...row.otherOverlaps.map((window) => `in another conflict ${span(window)}`),
+  ];
+  return parts.join(", ");
+}
+
+/** `sown 28 May`; empty for dates of its own. */
+export function startWords({ start }: Pick<BloomRow, "start">): string {
+  if (start === null) return "";
+  return `${start.method === "sown" ? "sown" : "set out"} ${shortDate(start.date)}`;
+}
+
+/** The first day after a given one on which some row opens or ends; null when there is none. */
+export function nextChange(rows: readonly BloomRow[], day: DayNumber): DayNumber | null {
+  const later = rows
+    .flatMap(({ outer }) => [outer.first, outer.last + 1])
+    .filter((change) => change > day);
+  return later.length === 0 ? null : Math.min(...later);
+}
+
+/** How many rows have a flower open on a day, by their outer windows. */
+export function openOn(rows: readonly BloomRow[], day: DayNumber): number {
+  return rows.filter((row) => row.outer.first <= day && day <= row.outer.last).length;
+}

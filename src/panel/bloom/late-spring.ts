@@ -1,0 +1,41 @@
+/** What a spring later than reckoned would undo. */
+import type { IsolationPair } from "../../core/checks/isolation-pair.ts";
+import { pairsLostToShift, timeSlackDays } from "../../core/checks/time-slack.ts";
+
+/** Two stands kept apart by time alone that a shift would bring together. */
+export interface LostPair {
+  readonly a: string;
+  readonly b: string;
+  /** Days the blooms may move together before the pair is no longer clear. */
+  readonly slackDays: number;
+}
+
+export interface SpringTest {
+  /** Pairs of stands that rest on time alone, whichever way pollen goes. */
+  readonly resting: number;
+  /** Those that fail, the tightest first. */
+  readonly lost: readonly LostPair[];
+}
+
+/** @param shiftDays days by which one bloom of a pair may come nearer the other */
+export function springTest(pairs: readonly IsolationPair[], shiftDays: number): SpringTest {
+  const byStands = new Map<string, LostPair>();
+  for (const pair of pairsLostToShift(pairs, shiftDays)) {
+    const [a = "", b = ""] = [pair.seedParent, pair.pollenSource].sort();
+    const key = `${a}|${b}`;
+    if (!byStands.has(key)) byStands.set(key, { a, b, slackDays: timeSlackDays(pair) ?? 0 });
+  }
+  const resting = pairs
+    .filter((pair) => pair.standing === "time")
+    .map((pair) => [pair.seedParent, pair.pollenSource].sort().join("|"));
+  return { resting: new Set(resting).size, lost: [...byStands.values()] };
+}
+
+/** `2 of 5 pairs that rest on time would fail.` */
+export function springWords({ resting, lost }: SpringTest): string {
+  if (resting === 0) return "No pair rests on time alone.";
+  const all = resting === 1 ? "The one pair that rests" : `All ${resting} pairs that rest`;
+  if (lost.length === 0) return `${all} on time would stay clear.`;
+  const some = resting === 1 ? "The one pair" : `${lost.length} of ${resting} pairs`;
+  return `${some} ${resting === 1 ? "that rests" : "that rest"} on time would fail:`;
+}

@@ -1,0 +1,88 @@
+/** Cut, copy and paste through the system's clipboard; a text area where the browser refuses it. */
+import { clipText, pasteObjects, pasteShift, readClip } from "../../core/edits/clipboard.ts";
+import { removeObjects } from "../../core/edits/object-edits.ts";
+import { layoutOf } from "../../store/plan/plan-store.ts";
+import { namesOf, newIds } from "../state/chosen-objects.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { viewNow } from "../state/view-state.ts";
+
+/** The selection as text for the clipboard, and what to call it; null when nothing is selected. */
+function copiedNow() {
+  const { plan, layoutId, selection } = planNow();
+  const layout = layoutOf(plan, layoutId);
+  const text = clipText(plan, layout, selection);
+  return text === null ? null : { text, names: namesOf(plan, layout, selection) };
+}
+
+/** Fills the data of a browser's copy or cut event; whether there was anything to copy. */
+export function copyInto(data: DataTransfer, isCut: boolean): boolean {
+  const copied = copiedNow();
+  if (!copied) return false;
+  data.setData("text/plain", copied.text);
+  afterCopy(copied.names, isCut);
+  return true;
+}
+
+function afterCopy(names: string, isCut: boolean): void {
+  const { layoutId, selection, announce } = planNow();
+  if (isCut) commit(removeObjects(layoutId, selection, `Cut ${names}`));
+  else announce(`Copied ${names}.`);
+}
+
+async function writeSelection(isCut: boolean): Promise<void> {
+  const copied = copiedNow();
+  if (!copied) return;
+  try {
+    await navigator.clipboard.writeText(copied.text);
+  } catch {
+    viewNow().ask({ kind: "copied-text", text: copied.text });
+    return;
+  }
+  afterCopy(copied.names, isCut);
+}
+
+export function copySelection(): Promise<void> {
+  return writeSelection(false);
+}
+
+export function cutSelection(): Promise<void> {
+  return writeSelection(true);
+}
+
+export async function pasteFromClipboard(): Promise<void> {
+  let text: string;
+  try {
+    text = await navigator.clipboard.readText();
+  } catch {
+    const reason = "The browser does not let the program read the clipboard.";
+    viewNow().ask({ kind: "paste", reason });
+    return;
+  }
+  const reason = pasteText(text);
+  if (reason !== null) viewNow().ask({ kind: "paste", reason });
+}
+
+/** Pastes objects from a text; says why it cannot, or null. */
+export function pasteText(text: string): string | null {
+  const before = planNow();
+  const { plan, layoutId, book } = before;
+  const isKnown = (kind: string) => book.kind(kind) !== undefined;
+  const read = readClip(text, isKnown);
+  if (!read.ok) {
+    before.announce(`Nothing pasted. ${read.reason}`);
+    return read.reason;
+  }
+  const { clip } = read;
+  const layout = layoutOf(plan, layoutId);
+  const { beds, plantings, surroundings } = clip.group;
+  const count = beds.length + plantings.length + surroundings.length;
+  const title = `Paste ${count === 1 ? "1 object" : `${count} objects`}`;
+  commit(pasteObjects(layoutId, clip, pasteShift(plan, layout, clip), isKnown, title));
+  const after = planNow();
+  const ids = newIds(plan, after.plan, layoutId);
+  if (ids.length > 0) {
+    after.select(ids);
+    after.bringIntoView(ids);
+  }
+  return null;
+}

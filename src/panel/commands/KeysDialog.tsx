@@ -1,0 +1,122 @@
+import { type KeyboardEvent, useState } from "react";
+import { CheckField } from "../form/ChoiceField.tsx";
+import { type Command, commandGroups } from "./command.ts";
+import { allCommands } from "./commands.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { gestureKeys } from "./gesture-keys.ts";
+import { useOwnKeys } from "./own-keys.ts";
+import { usePreferences } from "../state/preferences.ts";
+import { chordText, holderOf, keysText, pressedChord } from "./shortcuts.ts";
+import { viewNow } from "../state/view-state.ts";
+
+/** The commands that have keys, by their groups. */
+const sections = commandGroups
+  .map((heading) => ({
+    heading,
+    commands: allCommands.filter(({ group, keys }) => group === heading && keys !== undefined),
+  }))
+  .filter(({ commands }) => commands.length > 0);
+
+/** Every key, made from the commands themselves; gestures of the sheet and of fields below. */
+export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
+  const { hasLetterKeys, setLetterKeys } = usePreferences();
+  const hasOwn = useOwnKeys(({ keys }) => Object.keys(keys).length > 0);
+  return (
+    <Dialog title="Keys" onClose={onClose}>
+      {sections.map(({ heading, commands }) => (
+        <section key={heading} className="key-section">
+          <h3>{heading}</h3>
+          <dl className="key-list">
+            {commands.map((command) => (
+              <CommandKeys key={command.id} command={command} />
+            ))}
+          </dl>
+        </section>
+      ))}
+      {gestureKeys.map(({ heading, keys }) => (
+        <section key={heading} className="key-section">
+          <h3>{heading}</h3>
+          <dl className="key-list">
+            {keys.map(({ key, does }) => (
+              <div key={does}>
+                <dt>
+                  <kbd>{key}</kbd>
+                </dt>
+                <dd>{does}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+      ))}
+      <CheckField
+        label="Single letters and signs act as keys"
+        isOn={hasLetterKeys}
+        onSet={setLetterKeys}
+      />
+      <p className="dialog-actions">
+        <button type="button" onClick={() => viewNow().ask({ kind: "commands" })}>
+          All commands
+        </button>
+        {hasOwn && (
+          <button type="button" onClick={() => useOwnKeys.getState().forgetKeys()}>
+            Put all keys back
+          </button>
+        )}
+      </p>
+    </Dialog>
+  );
+}
+
+/** A command with its keys, and other keys for it; copy, cut and paste are the browser's own. */
+function CommandKeys({ command }: { readonly command: Command }) {
+  useOwnKeys((state) => state.keys[command.id]);
+  const [isAsking, setAsking] = useState(false);
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const press = (event: KeyboardEvent) => {
+    if (!isAsking || event.key === "Tab") return;
+    event.preventDefault();
+    event.stopPropagation();
+    if (event.key === "Escape") {
+      setAsking(false);
+      return;
+    }
+    const chord = pressedChord(event);
+    if (!chord) return;
+    const holder = holderOf(chord, command.id);
+    setRefusal(holder ? `${chordText(chord)} is taken: ${holder.name}` : null);
+    if (holder) return;
+    useOwnKeys.getState().setKeys(command.id, chord);
+    setAsking(false);
+  };
+  const stop = () => {
+    setAsking(false);
+    setRefusal(null);
+  };
+  return (
+    <div>
+      <dt>
+        <kbd>{keysText(command)}</kbd>
+      </dt>
+      <dd>
+        {command.name}{" "}
+        {command.isNative !== true && (
+          <button
+            type="button"
+            className="link"
+            aria-label={isAsking ? `Press the keys: ${command.name}` : `Change: ${command.name}`}
+            onClick={() => setAsking(!isAsking)}
+            onKeyDown={press}
+            onBlur={stop}
+          >
+            {isAsking ? "Press the keys" : "Change"}
+          </button>
+        )}
+        {refusal !== null && (
+          <span className="field-reason" role="alert">
+            {refusal}
+          </span>
+        )}
+      </dd>
+    </div>
+  );
+}

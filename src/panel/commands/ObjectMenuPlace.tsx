@@ -1,0 +1,20 @@
+import { Suspense, lazy } from "react";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+
+const ObjectMenu = lazy(async () => {
+  const { ObjectMenu: Loaded } = await import("./ObjectMenu.tsx");
+  return { default: Loaded };
+});
+
+/** Where the menu of objects comes up when the sheet, a table or the particulars ask for it. */
+export function ObjectMenuPlace() {
+  const request = usePlanStore((state) => state.menuRequest);
+  if (!request) return null;
+  return (
+    <section aria-label="Menu">
+      <Suspense fallback={null}>
+        <ObjectMenu request={request} />
+      </Suspense>
+    </section>
+  );
+}

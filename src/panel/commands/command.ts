@@ -1,0 +1,94 @@
+/** What a command is: something the program does, under one name wherever it is offered. */
+import { type PlanActions, type PlanState, layoutOf } from "../../store/plan/plan-store.ts";
+import { planNow } from "../state/plan-actions.ts";
+
+/** Keys pressed together. The key is the printed character, or a name such as `Delete`. */
+export interface Chord {
+  readonly key: string;
+  /** Ctrl, or Cmd on a Mac. */
+  readonly isCommand?: boolean;
+  readonly isShift?: boolean;
+}
+
+export const commandGroups = [
+  "Edit",
+  "Objects",
+  "Line up",
+  "View",
+  "Tools",
+  "Layouts",
+  "Plan",
+  "Lists and figures",
+  "Help",
+] as const;
+export type CommandGroup = (typeof commandGroups)[number];
+
+/** The store at the moment of asking. */
+export type Now = PlanState & PlanActions;
+
+export interface Command {
+  readonly id: string;
+  readonly name: string;
+  readonly group: CommandGroup;
+  readonly keys?: readonly Chord[];
+  /** Further words it is found by. */
+  readonly also?: string;
+  /** Its keys reach us as the browser's own copy, cut or paste. */
+  readonly isNative?: boolean;
+  /** Its keys work in dialogs and while typing as well. */
+  readonly isEverywhere?: boolean;
+  /** Why it cannot be used at this moment; null when it can. */
+  readonly whyNot?: (now: Now) => string | null;
+  readonly run: (now: Now) => void;
+}
+
+export function ctrl(key: string, isShift = false): Chord {
+  return { key, isCommand: true, isShift };
+}
+
+export function shift(key: string): Chord {
+  return { key, isShift: true };
+}
+
+export function needsSelection({ selection }: Now): string | null {
+  return selection.length === 0 ? "Nothing is selected" : null;
+}
+
+export function needsTwo({ selection }: Now): string | null {
+  return selection.length < 2 ? "Select at least two objects" : null;
+}
+
+export function needsOne({ selection }: Now): string | null {
+  return selection.length === 1 ? null : "Select one object";
+}
+
+/** Whether what is selected is locked: all of it, some of it, or none. */
+export function lockedShare(now: Now): "all" | "some" | "none" {
+  const layout = layoutOf(now.shown, now.layoutId);
+  const chosen = new Set(now.selection);
+  const items = [...layout.beds, ...layout.plantings, ...now.shown.surroundings].filter(({ id }) =>
+    chosen.has(id),
+  );
+  const locked = items.filter((item) => item.locked === true).length;
+  if (locked === 0) return "none";
+  return locked === items.length ? "all" : "some";
+}
+
+/** Runs a command, or says why it cannot be run. */
+export function runCommand(command: Command): void {
+  const now = planNow();
+  const reason = command.whyNot?.(now) ?? null;
+  if (reason === null) command.run(now);
+  else now.announce(`${command.name}: ${reason.charAt(0).toLowerCase()}${reason.slice(1)}.`);
+}
+
+/** Does something with a part of the program that is loaded only when it is first used. */
+export async function withLoaded<Part>(
+  load: () => Promise<Part>,
+  act: (part: Part) => void,
+): Promise<void> {
+  const part = await load().catch(() => null);
+  if (part === null) {
+    planNow().announce("This part of the program could not be loaded. Is the network there?");
+  } else act(part);
+}

@@ -1,0 +1,103 @@
+/** What commands do to the selected objects. Loaded when the first of them is used. */
+import { type AlignFrame, type AlignSide, alignObjects } from "../../core/edits/align.ts";
+import { duplicateObjects } from "../../core/edits/array.ts";
+import { type SpreadAxis, distributeObjects, spreadProblem } from "../../core/edits/distribute.ts";
+import type { Edit } from "../../core/edits/edit.ts";
+import { setLocked, unlockAll } from "../../core/edits/lock.ts";
+import { removeObjects } from "../../core/edits/object-edits.ts";
+import { layoutOf } from "../../store/plan/plan-store.ts";
+import { alignWords } from "./align-words.ts";
+import { alike, namesOf, newIds } from "../state/chosen-objects.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { viewNow } from "../state/view-state.ts";
+
+function chosen() {
+  const now = planNow();
+  const layout = layoutOf(now.plan, now.layoutId);
+  const { plan, layoutId, selection } = now;
+  return { plan, layout, layoutId, selection, names: namesOf(plan, layout, selection) };
+}
+
+/** Keeps an edit that adds objects, selects them and brings them into view. */
+export function commitNew(edit: Edit): void {
+  const before = planNow();
+  commit(edit);
+  const after = planNow();
+  const ids = newIds(before.plan, after.plan, after.layoutId);
+  if (ids.length > 0) after.select(ids);
+}
+
+export function duplicateSelection(): void {
+  const { layoutId, selection, names } = chosen();
+  commitNew(duplicateObjects(layoutId, selection, `Duplicate ${names}`));
+}
+
+export function deleteSelection(): void {
+  const { layoutId, selection, names } = chosen();
+  commit(removeObjects(layoutId, selection, `Delete ${names}`));
+}
+
+export function lockSelection(isLocked: boolean): void {
+  const { layoutId, selection, names } = chosen();
+  commit(setLocked(layoutId, selection, isLocked, `${isLocked ? "Lock" : "Unlock"} ${names}`));
+}
+
+export function unlockEverything(): void {
+  commit(unlockAll(planNow().layoutId));
+}
+
+export function alignSelection(side: AlignSide, frame: AlignFrame): void {
+  const { layoutId, selection, names } = chosen();
+  const words = alignWords.find((entry) => entry.side === side)?.words ?? side;
+  commit(alignObjects(layoutId, selection, side, frame, `Line up ${words} of ${names}`));
+}
+
+/** Spaces the selection, or says why it cannot be spaced; that reason is handed back as well. */
+export function spreadSelection(
+  axis: SpreadAxis,
+  frame: AlignFrame,
+  gapM: number | null,
+): string | null {
+  const { plan, layout, layoutId, selection, names } = chosen();
+  const problem = spreadProblem(plan, layout, selection, axis, frame, gapM);
+  if (problem === null) {
+    commit(distributeObjects(layoutId, selection, axis, frame, gapM, `Space ${names} evenly`));
+  } else planNow().announce(`Not spaced: ${problem}.`);
+  return problem;
+}
+
+export function selectAll(): void {
+  const { layout } = chosen();
+  const ids = [...layout.beds, ...layout.plantings].map(({ id }) => id);
+  planNow().select(ids);
+  planNow().announce(`${ids.length} selected.`);
+}
+
+/** Selects whatever is of the same kind, of the same variety or in the same bed. */
+export function selectAlike(what: "kind" | "variety" | "bed"): void {
+  const { plan, layout, selection } = chosen();
+  const ids = alike(plan, layout, selection, what);
+  planNow().select(ids);
+  planNow().announce(`${ids.length} selected.`);
+}
+
+/** The form for placing a variety, with the selected bed filled in. */
+export function placeInSelection(): void {
+  const { layout, selection } = chosen();
+  const bed = layout.beds.find(({ id }) => selection.includes(id));
+  viewNow().ask({ kind: "place", varietyId: null, bedId: bed?.id ?? null });
+}
+
+/** Asked for by key: the menu opens at the focus, or in the middle of the sheet. */
+export function openMenuOfSelection(): void {
+  const focused = document.activeElement;
+  const sheet = document.querySelector(".sheet[data-view]");
+  const isSheet = focused === null || focused === document.body || focused === sheet;
+  const box = (isSheet ? sheet : focused)?.getBoundingClientRect();
+  const { selection, askObjectMenu } = planNow();
+  askObjectMenu({
+    ids: selection,
+    xPx: box ? box.left + (isSheet ? box.width / 2 : 0) : 0,
+    yPx: box ? (isSheet ? box.top + box.height / 2 : box.bottom) : 0,
+  });
+}

@@ -1,0 +1,163 @@
+import { type ReactNode, useMemo, useState } from "react";
+import { type Comparison, compareLayouts } from "../../core/compare/compare-layouts.ts";
+import { type CheckResult, runChecks } from "../../core/checks/run-checks.ts";
+import { copyLayout } from "../../core/edits/layout-edits.ts";
+import { compareCsv } from "../../core/compare/compare-report.ts";
+import type { Layout, Plan } from "../../core/model/plan.ts";
+import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { CompareDifferences } from "./CompareDifferences.tsx";
+import { CompareMeasures } from "./CompareMeasures.tsx";
+import { ComparePrint } from "./ComparePrint.tsx";
+import { copiedLayout } from "../layouts/copied-layout.ts";
+import { downloadBytes } from "../form/download.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+
+/** One layout to be drawn, and the one whose differences are marked on it. */
+interface Drawn {
+  readonly layout: Layout;
+  readonly result: CheckResult;
+  readonly against: Layout | null;
+}
+
+interface CompareProps {
+  /** Draws layouts beside each other; overlaid with old places as well. */
+  readonly drawing: (panes: readonly Drawn[], isOverlaid: boolean) => ReactNode;
+}
+
+/** Layouts of the plan side by side or overlaid, measured in a table, and what differs in words. */
+export function Compare({ drawing }: CompareProps) {
+  const plan = useShownPlan();
+  const book = usePlanStore((state) => state.book);
+  const [fromId, setFromId] = useState<string | null>(null);
+  const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set());
+  const [isOverlaid, setOverlaid] = useState(false);
+  const from = layoutOf(plan, fromId ?? "");
+  const compared = useMemo(
+    () => [from, ...plan.layouts.filter(({ id }) => id !== from.id && !leftOut.has(id))],
+    [plan, from, leftOut],
+  );
+  const panes = useMemo(
+    () =>
+      compared.map((layout) => ({
+        layout,
+        result: runChecks(plan, layout, book),
+        against: layout === from ? null : from,
+      })),
+    [plan, book, compared, from],
+  );
+  const comparison = useMemo(() => compareLayouts(plan, compared, book), [plan, compared, book]);
+  const drawn = useMemo(() => (isOverlaid ? panes.slice(1) : panes), [panes, isOverlaid]);
+  if (plan.layouts.length === 1) return <OneLayout layout={from} />;
+  const toggle = (id: string) => {
+    const next = new Set(leftOut);
+    if (!next.delete(id)) next.add(id);
+    setLeftOut(next);
+  };
+  return (
+    <section className="compare" aria-label="Layouts compared">
+      <CompareBar
+        plan={plan}
+        from={from}
+        compared={compared}
+        isOverlaid={isOverlaid}
+        comparison={comparison}
+        onFrom={setFromId}
+        onToggle={toggle}
+        onOverlay={setOverlaid}
+      />
+      {compared.length < 2 ? (
+        <p className="region-empty">Tick a second layout to compare with {from.name}.</p>
+      ) : (
+        <>
+          {drawing(drawn, isOverlaid)}
+          <CompareMeasures comparison={comparison} plan={plan} />
+          <CompareDifferences plan={plan} from={from} others={compared.slice(1)} />
+        </>
+      )}
+    </section>
+  );
+}
+
+interface CompareBarProps {
+  readonly plan: Plan;
+  readonly from: Layout;
+  /** From first. */
+  readonly compared: readonly Layout[];
+  readonly isOverlaid: boolean;
+  readonly comparison: Comparison;
+  readonly onFrom: (id: string) => void;
+  readonly onToggle: (id: string) => void;
+  readonly onOverlay: (isOverlaid: boolean) => void;
+}
+
+/** What is compared with what, how it is drawn, and ways to keep it. */
+function CompareBar(props: CompareBarProps) {
+  const { plan, from, compared, isOverlaid, comparison, onFrom, onToggle, onOverlay } = props;
+  const save = () => {
+    const bytes = new TextEncoder().encode(`\uFEFF${compareCsv(comparison)}`);
+    downloadBytes(bytes, "layouts-compared.csv", "text/csv");
+  };
+  return (
+    <div className="compare-bar">
+      <label>
+        Differences from{" "}
+        <select value={from.id} onChange={(event) => onFrom(event.target.value)}>
+          {plan.layouts.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <fieldset className="compare-choice">
+        <legend>to</legend>
+        {plan.layouts
+          .filter(({ id }) => id !== from.id)
+          .map(({ id, name }) => (
+            <label key={id} className="check-field">
+              <input
+                type="checkbox"
+                checked={compared.some((each) => each.id === id)}
+                onChange={() => onToggle(id)}
+              />
+              {name}
+            </label>
+          ))}
+      </fieldset>
+      <div className="view-tabs" role="group" aria-label="How layouts are drawn">
+        <button type="button" aria-pressed={!isOverlaid} onClick={() => onOverlay(false)}>
+          Side by side
+        </button>
+        <button type="button" aria-pressed={isOverlaid} onClick={() => onOverlay(true)}>
+          Overlaid
+        </button>
+      </div>
+      <button type="button" className="quiet" disabled={compared.length < 2} onClick={save}>
+        Save measures as CSV
+      </button>
+      <ComparePrint plan={plan} layouts={compared} isOverlaid={isOverlaid} />
+    </div>
+  );
+}
+
+function OneLayout({ layout }: { readonly layout: Layout }) {
+  const copy = () => {
+    const { id, name } = copiedLayout(planNow().plan);
+    commit(copyLayout(layout.id, id, name));
+    planNow().showLayout(id);
+  };
+  return (
+    <section className="compare" aria-label="Layouts compared">
+      <div className="region-empty">
+        <p>
+          This plan has one layout, {layout.name}. Make a copy, change it on the sheet, and compare
+          the two here.
+        </p>
+        <button type="button" onClick={copy}>
+          Copy {layout.name}
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,144 @@
+import { useState } from "react";
+import { addEarlierCrops, changeEarlierCrop } from "../../core/edits/earlier-crops.ts";
+import { patched } from "../../core/edits/edit.ts";
+import type { EarlierCrop } from "../../core/model/plan.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
+import { Dialog } from "../form/Dialog.tsx";
+import { KindField } from "../kinds/KindField.tsx";
+import { CountField } from "../form/NumberField.tsx";
+import { MiddleFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
+import { NoteField, TextField } from "../form/TextField.tsx";
+import {
+  type CropDraft,
+  cropCount,
+  cropDraft,
+  cropName,
+  cropsOfDraft,
+  draftProblem,
+} from "./earlier-crop-words.ts";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { commit } from "../state/plan-actions.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+
+interface EarlierCropFormProps {
+  /** Null: a new one. */
+  readonly crop: EarlierCrop | null;
+  readonly onClose: () => void;
+}
+
+/** What grew where and when; several beds make one crop each. */
+export function EarlierCropForm({ crop, onClose }: EarlierCropFormProps) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const book = usePlanStore((state) => state.book);
+  const [draft, setDraft] = useState(() => cropDraft(crop, plan, layout));
+  const [problem, setProblem] = useState<string | null>(null);
+  const set = (change: Partial<CropDraft>) => {
+    setProblem(null);
+    setDraft((before) => ({ ...before, ...change }));
+    return null;
+  };
+  const keep = () => {
+    const refusal = draftProblem(draft, plan);
+    setProblem(refusal);
+    if (refusal !== null) return;
+    const crops = cropsOfDraft(draft, crop, layout);
+    const [first, ...more] = crops;
+    if (crop && first && more.length === 0) {
+      const { varietyName, note } = first;
+      commit(changeEarlierCrop(patched(crop, { ...first, varietyName, note })));
+    } else if (first) {
+      const title = more.length === 0 ? cropName(first, book) : cropCount(crops.length);
+      commit(addEarlierCrops(crops, `Add ${title}`));
+    }
+    onClose();
+  };
+  return (
+    <Dialog title={crop ? "Change an earlier crop" : "Add an earlier crop"} onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
+        <KindField kindId={draft.kind} onPick={(kind) => set({ kind })} />
+        <TextField
+          label="Variety"
+          value={draft.varietyName}
+          hint="Its own variety is no risk to a planting; without a name it counts as another."
+          onApply={(varietyName) =>
+            varietyName.length > 200
+              ? "A name has at most 200 letters"
+              : set({ varietyName: varietyName.trim() })
+          }
+        />
+        <CountField
+          label="Year"
+          value={draft.year}
+          hint="When it was harvested, or shed seed."
+          onApply={(year) => set({ year })}
+        />
+        <WhereFields draft={draft} isNew={crop === null} onSet={set} />
+        <NoteField label="Note" value={draft.note} onApply={(note) => set({ note })} />
+        {problem !== null && (
+          <p className="field-reason" role="alert">
+            {problem}
+          </p>
+        )}
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            {crop ? "Keep changes" : "Add to the plan"}
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+interface WhereFieldsProps {
+  readonly draft: CropDraft;
+  readonly isNew: boolean;
+  readonly onSet: (change: Partial<CropDraft>) => null;
+}
+
+function WhereFields({ draft, isNew, onSet }: WhereFieldsProps) {
+  const layout = useShownLayout();
+  const choices = [
+    ...(isNew ? [] : [{ value: "as-is" as const, label: "where it is now" }]),
+    ...(layout.beds.length > 0
+      ? [{ value: "beds" as const, label: isNew ? "whole beds" : "a whole bed" }]
+      : []),
+    { value: "rectangle" as const, label: "a rectangle, typed" },
+  ];
+  const toggle = (id: string, isOn: boolean) => {
+    const others = isNew ? draft.beds.filter((each) => each !== id) : [];
+    onSet({ beds: isOn ? [...others, id] : others });
+  };
+  const setRectangle = (change: Partial<CropDraft["rectangle"]>) =>
+    onSet({ rectangle: { ...draft.rectangle, ...change } });
+  return (
+    <>
+      <ChoiceField
+        label="Where"
+        value={draft.where}
+        choices={choices}
+        onPick={(where) => onSet({ where })}
+      />
+      {draft.where === "beds" && (
+        <fieldset className="compare-choice">
+          <legend>Beds of {layout.name}</legend>
+          {layout.beds.map(({ id, code }) => (
+            <CheckField
+              key={id}
+              label={code}
+              isOn={draft.beds.includes(id)}
+              onSet={(isOn) => toggle(id, isOn)}
+            />
+          ))}
+        </fieldset>
+      )}
+      {draft.where === "rectangle" && (
+        <>
+          <RectangleSizeFields sizes={draft.rectangle} onSet={setRectangle} />
+          <MiddleFields middle={draft.rectangle} onSet={setRectangle} />
+        </>
+      )}
+    </>
+  );
+}

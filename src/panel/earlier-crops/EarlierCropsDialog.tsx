@@ -1,0 +1,119 @@
+import { useState } from "react";
+import { removeEarlierCrops } from "../../core/edits/earlier-crops.ts";
+import type { EarlierCrop } from "../../core/model/plan.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { EarlierCropForm } from "./EarlierCropForm.tsx";
+import { EarlierCropsTakeOver } from "./EarlierCropsTakeOver.tsx";
+import { cropCount, cropName, placeWords } from "./earlier-crop-words.ts";
+import { commit } from "../state/plan-actions.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+
+type Editing = { readonly crop: EarlierCrop | null };
+
+/** What grew on this ground in earlier years, for the check of volunteers and for rotation. */
+export function EarlierCropsDialog({ onClose }: { readonly onClose: () => void }) {
+  const { earlierCrops } = useShownPlan();
+  const [editing, setEditing] = useState<Editing | null>(null);
+  return (
+    <>
+      <Dialog title="Earlier crops" onClose={onClose} isWide>
+        <p className="soft">
+          What grew on this ground before this season, in all layouts alike. Seed it shed may come
+          up among plantings kept for seed; the checks say where.
+        </p>
+        <section className="csv-part" aria-label="Entered">
+          {earlierCrops.length === 0 ? (
+            <p className="region-empty">None entered yet.</p>
+          ) : (
+            <CropTable onEdit={(crop) => setEditing({ crop })} />
+          )}
+          <p className="dialog-actions">
+            <button type="button" onClick={() => setEditing({ crop: null })}>
+              Add an earlier crop
+            </button>
+            {earlierCrops.length > 1 && (
+              <button
+                type="button"
+                onClick={() => {
+                  const ids = earlierCrops.map(({ id }) => id);
+                  commit(removeEarlierCrops(ids, `Remove ${cropCount(ids.length)}`));
+                }}
+              >
+                Remove all {earlierCrops.length}
+              </button>
+            )}
+          </p>
+        </section>
+        <EarlierCropsTakeOver />
+      </Dialog>
+      {editing && <EarlierCropForm crop={editing.crop} onClose={() => setEditing(null)} />}
+    </>
+  );
+}
+
+function CropTable({ onEdit }: { readonly onEdit: (crop: EarlierCrop) => void }) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const book = usePlanStore((state) => state.book);
+  const crops = plan.earlierCrops.toSorted((a, b) => b.year - a.year);
+  return (
+    <div className="table-scroll csv-table" role="region" tabIndex={0} aria-label="Crops">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Year</th>
+            <th scope="col">Kind</th>
+            <th scope="col">Variety</th>
+            <th scope="col">Where</th>
+            <th scope="col">Note</th>
+            <th scope="col">Change</th>
+          </tr>
+        </thead>
+        <tbody>
+          {crops.map((crop) => (
+            <tr key={crop.id}>
+              <td>{crop.year}</td>
+              <td>{book.kind(crop.kind)?.name ?? crop.kind}</td>
+              <td>{crop.varietyName ?? "–"}</td>
+              <td>{placeWords(crop, layout, plan)}</td>
+              <td>{crop.note ?? ""}</td>
+              <td>
+                <CropButtons crop={crop} name={cropName(crop, book)} onEdit={onEdit} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+interface CropButtonsProps {
+  readonly crop: EarlierCrop;
+  readonly name: string;
+  readonly onEdit: (crop: EarlierCrop) => void;
+}
+
+function CropButtons({ crop, name, onEdit }: CropButtonsProps) {
+  return (
+    <>
+      <button
+        type="button"
+        className="link"
+        aria-label={`Change ${name}`}
+        onClick={() => onEdit(crop)}
+      >
+        Change
+      </button>{" "}
+      <button
+        type="button"
+        className="link"
+        aria-label={`Remove ${name}`}
+        onClick={() => commit(removeEarlierCrops([crop.id], `Remove ${name}`))}
+      >
+        Remove
+      </button>
+    </>
+  );
+}

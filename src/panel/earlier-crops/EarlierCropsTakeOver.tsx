@@ -1,0 +1,94 @@
+import { useId, useState } from "react";
+import { cropsOfPlan, takeOverCrops } from "../../core/edits/earlier-crops.ts";
+import type { Plan } from "../../core/model/plan.ts";
+import type { Read } from "../../core/model/problem.ts";
+import { readPlanFile } from "../../store/files/plan-file.ts";
+import { FileField, FileProblems } from "../form/FileField.tsx";
+import { broughtWords, cropCount, seasonYear } from "./earlier-crop-words.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+
+interface Picked {
+  readonly name: string;
+  readonly read: Read<Plan>;
+}
+
+/** Last season's plan file as earlier crops of this one. Nothing changes before it has been seen. */
+export function EarlierCropsTakeOver() {
+  const id = useId();
+  const [picked, setPicked] = useState<Picked | null>(null);
+  const take = async (file: File) => {
+    const read = await readPlanFile(file);
+    setPicked({
+      name: file.name,
+      read: read.ok ? { ok: true, value: read.value.plan } : read,
+    });
+  };
+  return (
+    <section className="csv-part">
+      <h3>Take over from a plan file</h3>
+      <p id={`${id}-hint`}>
+        The plantings of an earlier season&rsquo;s chosen layout become earlier crops of the year
+        its season began in.
+      </p>
+      <p>
+        <FileField
+          label="Plan file"
+          accept=".json,application/json"
+          describedBy={`${id}-hint`}
+          onPick={(file) => void take(file)}
+        />
+      </p>
+      {picked && <TakeOverOutcome picked={picked} onDone={() => setPicked(null)} />}
+    </section>
+  );
+}
+
+interface TakeOverOutcomeProps {
+  readonly picked: Picked;
+  readonly onDone: () => void;
+}
+
+function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProps) {
+  const plan = useShownPlan();
+  if (!read.ok) return <FileProblems problems={read.problems} />;
+  const brought = cropsOfPlan(read.value, plan);
+  if (brought.year > seasonYear(plan)) {
+    return (
+      <p className="field-reason" role="alert">
+        {name} is of season {brought.year}, which is later than this plan&rsquo;s: nothing of it has
+        grown yet.
+      </p>
+    );
+  }
+  const take = () => {
+    const words = cropCount(brought.crops.length);
+    commit(takeOverCrops(brought, `Take ${words} from ${name}`));
+    planNow().announce(`${words} taken from ${name}.`);
+    onDone();
+  };
+  return (
+    <>
+      <div role="status">
+        {broughtWords(brought, name).map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
+      <p className="dialog-actions">
+        <button
+          type="button"
+          className="primary"
+          disabled={brought.crops.length === 0}
+          onClick={take}
+        >
+          {brought.crops.length === 0
+            ? "Nothing to take"
+            : `Take ${cropCount(brought.crops.length)}`}
+        </button>
+        <button type="button" onClick={onDone}>
+          Leave it
+        </button>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,94 @@
+import type { Kind } from "../../core/kinds/crop.ts";
+import type { LengthUnit } from "../../core/model/length.ts";
+import type { Variety } from "../../core/model/plan.ts";
+import { FigureSource } from "./FigureSource.tsx";
+import { type FigureRow, figureRows } from "./figures-rows.ts";
+
+interface FigureListProps {
+  readonly kind: Kind;
+  readonly unit: LengthUnit;
+  /** The variety a figure can be picked for; null: only to read. */
+  readonly variety: Variety | null;
+  readonly onPick: (figure: string | undefined) => void;
+}
+
+/** Every figure published for a kind. */
+export function FigureList({ kind, unit, variety, onPick }: FigureListProps) {
+  const rows = figureRows(kind, unit);
+  if (rows.length === 0) {
+    return <p>No isolation figure was found for it. Type your own, and the checks will use it.</p>;
+  }
+  return (
+    <ul className="plain-list figure-list">
+      {rows.map((row) => (
+        <li key={row.id}>
+          <FigureItem row={row} />
+          {variety && (
+            <PickButton
+              row={row}
+              name={variety.name}
+              isPicked={variety.figure === row.id}
+              onPick={onPick}
+            />
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+interface PickButtonProps {
+  readonly row: FigureRow;
+  /** Of the variety. */
+  readonly name: string;
+  readonly isPicked: boolean;
+  readonly onPick: (figure: string | undefined) => void;
+}
+
+/** Picks a figure for a variety; pressed again, the rule decides once more. */
+function PickButton({ row, name, isPicked, onPick }: PickButtonProps) {
+  const what = `${row.className}, ${row.distance}`;
+  return (
+    <button
+      type="button"
+      className={isPicked ? "figure-pick picked" : "figure-pick"}
+      aria-label={
+        isPicked ? `Picked for ${name}: ${what}; take it back` : `Use for ${name}: ${what}`
+      }
+      onClick={() => onPick(isPicked ? undefined : row.id)}
+    >
+      {isPicked && <span aria-hidden="true">✓ </span>}
+      {isPicked ? "Picked for " : "Use for "}
+      <bdi>{name}</bdi>
+    </button>
+  );
+}
+
+function FigureItem({ row }: { readonly row: FigureRow }) {
+  return (
+    <div className="figure-item">
+      <p>
+        <strong>{row.distance}</strong> <span className="figure-class">{row.className}</span>{" "}
+        <span className="soft">
+          printed as {row.published}; read as{" "}
+          <span className="figure-level" title={row.levelWhy}>
+            {row.level}
+          </span>{" "}
+          level
+        </span>
+      </p>
+      {row.defaultOf.length > 0 && (
+        <p className="figure-default">
+          <span aria-hidden="true">✓</span> default for {row.defaultOf.join("; ")}
+        </p>
+      )}
+      {row.neverDefault !== null && (
+        <p className="soft">Never by default: {row.neverDefault}. It can still be picked.</p>
+      )}
+      {row.remarks !== "" && <p>{row.remarks}</p>}
+      <p>
+        <FigureSource id={row.source} />
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,25 @@
+/** A source as a reader would look it up, with how far it is trusted. */
+import { findSource } from "../../core/kinds/sources.ts";
+
+export interface SourceWords {
+  /** `Title, publisher, edition`; parts that say nothing are left out. */
+  readonly text: string;
+  /** `seen`, `common practice`, `from memory` or `own figure`. */
+  readonly trust: string;
+}
+
+export function sourceWords(id: string): SourceWords {
+  const source = findSource(id);
+  if (!source) return { text: id, trust: "unknown source" };
+  const edition = source.edition === "n.d." ? "" : source.edition;
+  const publisher = source.publisher === "none" ? "" : source.publisher;
+  return {
+    text: [source.title, publisher, edition].filter((part) => part !== "").join(", "),
+    trust: source.trust,
+  };
+}
+
+/** The title alone, as others are named in passing. */
+export function sourceTitle(id: string): string {
+  return findSource(id)?.title ?? id;
+}

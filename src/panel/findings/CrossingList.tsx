@@ -1,0 +1,48 @@
+import { describeStanding } from "../../core/checks/describe-finding.ts";
+import type { Standing } from "../../core/checks/isolation-pair.ts";
+import { useShownResult, useWording } from "../state/use-shown-plan.ts";
+import { planNow } from "../state/plan-actions.ts";
+
+const standingSign: Readonly<Record<Standing, string>> = {
+  distance: "✓",
+  time: "✓",
+  cover: "✓",
+  conflict: "✕",
+  unknown: "?",
+};
+
+/** What may cross with a stand, each way, and what keeps the two apart. */
+export function CrossingList({ id }: { readonly id: string }) {
+  const pairs = useShownResult().pairs;
+  const wording = useWording();
+  const touching = pairs.filter((pair) => pair.seedParent === id || pair.pollenSource === id);
+  return (
+    <>
+      <h4>What may cross with it</h4>
+      {touching.length === 0 ? (
+        <p className="soft">Nothing nearer than its distance.</p>
+      ) : (
+        <ul className="plain-list crossing-list">
+          {touching.map((pair) => {
+            const isParent = pair.seedParent === id;
+            const other = isParent ? pair.pollenSource : pair.seedParent;
+            return (
+              <li key={`${pair.seedParent} ${pair.pollenSource}`} className={pair.standing}>
+                <span className="sign" aria-hidden="true">
+                  {standingSign[pair.standing]}
+                </span>
+                <div>
+                  {isParent ? "Pollen of " : "Its pollen on "}
+                  <button type="button" className="link" onClick={() => planNow().select([other])}>
+                    {wording.nameOf(other)}
+                  </button>
+                  : {describeStanding(pair, wording)}
+                </div>
+              </li>
+            );
+          })}
+        </ul>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,160 @@
+import { useEffect, useId, useMemo, useState } from "react";
+import type { Remedy } from "../../core/remedies/remedy.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { previewHere } from "../state/followed-plan.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { type ShownRemedy, effectWords, remediesNow } from "./remedies-now.ts";
+import { AcceptForm } from "./AcceptForm.tsx";
+
+interface WaysOutProps {
+  readonly findingId: string;
+  readonly onClose: () => void;
+}
+
+/**
+ * Verified ways out of one conflict. Each can be tried on the sheet before it is kept; it stands
+ * apart from the list of findings, which loses the finding while a way out is tried.
+ */
+export function WaysOut({ findingId, onClose }: WaysOutProps) {
+  const plan = usePlanStore((state) => state.plan);
+  const layoutId = usePlanStore((state) => state.layoutId);
+  const headingId = useId();
+  const [tried, setTried] = useState<string | null>(null);
+  const { title, requiredM, remedies, tangle } = useMemo(
+    () => remediesNow(plan, layoutId, findingId),
+    [plan, layoutId, findingId],
+  );
+  useEffect(() => () => planNow().cancelPreview(), []);
+  useEscape(tried !== null, () => {
+    planNow().cancelPreview();
+    setTried(null);
+  });
+  const tryOut = (remedy: Remedy) => {
+    if (tried === remedy.title) {
+      planNow().cancelPreview();
+      setTried(null);
+      return;
+    }
+    previewHere(remedy.edit);
+    setTried(remedy.title);
+  };
+  const keep = (remedy: Remedy) => {
+    commit({ ...remedy.edit, title: remedy.title });
+    onClose();
+  };
+  return (
+    <section className="ways-out" aria-labelledby={headingId}>
+      <header className="region-head">
+        <h3 id={headingId}>Ways out</h3>
+        <button type="button" className="quiet" onClick={onClose}>
+          Close
+        </button>
+      </header>
+      <p>{title ?? "This conflict is no longer there."}</p>
+      {tried !== null && (
+        <p className="trial" role="status">
+          On trial on the sheet, not kept: {tried}. Do it keeps it; Escape puts it back.
+        </p>
+      )}
+      {title !== null && remedies.length === 0 && (
+        <p>
+          No single change clears it. Move what stands around it first, or widen the time between
+          the blooms of both.
+        </p>
+      )}
+      {tangle.length > 0 && (
+        <details className="way-out">
+          <summary>{tangle[0]}</summary>
+          <p className="way-out-notes">{tangle.slice(1).join(" ")}</p>
+        </details>
+      )}
+      <ul className="plain-list">
+        {remedies.map((remedy) => (
+          <WayOut
+            key={remedy.title}
+            remedy={remedy}
+            isTried={tried === remedy.title}
+            onTry={() => tryOut(remedy)}
+            onKeep={() => keep(remedy)}
+          />
+        ))}
+      </ul>
+      {title !== null && (
+        <AcceptForm
+          findingId={findingId}
+          requiredM={requiredM}
+          className="way-out"
+          label="Or accept it, because"
+          submitLabel="Accept with this reason"
+          onAccepted={onClose}
+        />
+      )}
+    </section>
+  );
+}
+
+/** Calls back on Escape while something is on trial. */
+function useEscape(isOnTrial: boolean, onEscape: () => void): void {
+  useEffect(() => {
+    if (!isOnTrial) return;
+    const listen = (event: KeyboardEvent) => {
+      if (event.key === "Escape") onEscape();
+    };
+    window.addEventListener("keydown", listen);
+    return () => window.removeEventListener("keydown", listen);
+  }, [isOnTrial, onEscape]);
+}
+
+interface WayOutProps {
+  readonly remedy: ShownRemedy;
+  readonly isTried: boolean;
+  readonly onTry: () => void;
+  readonly onKeep: () => void;
+}
+
+function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
+  const tryWords = isTried ? "Put back" : "Try on the sheet";
+  return (
+    <li className="way-out">
+      <p className="way-out-title">
+        {remedy.title} <span className="way-out-effect">{effectWords(remedy)}</span>
+      </p>
+      {remedy.notes.length > 0 && <p className="way-out-notes">{remedy.notes.join(" ")}</p>}
+      <AlsoChanges remedy={remedy} />
+      <p className="finding-actions">
+        <button
+          type="button"
+          className="link"
+          aria-label={`${tryWords}: ${remedy.title}`}
+          onClick={onTry}
+        >
+          {tryWords}
+        </button>
+        <button
+          type="button"
+          className="link"
+          aria-label={`Do it: ${remedy.title}`}
+          onClick={onKeep}
+        >
+          Do it
+        </button>
+      </p>
+    </li>
+  );
+}
+
+/** Other conflicts it clears and findings it brings, by name. */
+function AlsoChanges({ remedy }: { readonly remedy: ShownRemedy }) {
+  const { alsoClears, bringsWords } = remedy;
+  if (alsoClears.length + bringsWords.length === 0) return null;
+  return (
+    <ul className="way-out-notes plain-list">
+      {alsoClears.map((words) => (
+        <li key={words}>Also clears: {words}</li>
+      ))}
+      {bringsWords.map((words) => (
+        <li key={words}>Brings {words}</li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,92 @@
+/** Counts above the findings, and on what the clear pairs rest when there is nothing to report. */
+import type { Finding, Severity } from "../../core/checks/finding.ts";
+import { countBySeverity } from "../../core/checks/run-checks.ts";
+import type { IsolationPair, Standing } from "../../core/checks/isolation-pair.ts";
+
+const counted = new WeakMap<readonly Finding[], Readonly<Record<Severity, number>>>();
+
+/** Counted once for a list of findings: several regions ask on each frame of a drag. */
+export function countsOf(findings: readonly Finding[]): Readonly<Record<Severity, number>> {
+  const known = counted.get(findings);
+  if (known) return known;
+  const counts = countBySeverity(findings);
+  counted.set(findings, counts);
+  return counts;
+}
+
+/** `2 conflicts, 1 caution, 1 unknown`; `none` when all are 0. */
+export function countWords(counts: Readonly<Record<Severity, number>>): string {
+  const parts = [
+    plural(counts.conflict, "conflict"),
+    plural(counts.caution, "caution"),
+    plural(counts.unknown, "unknown"),
+  ].filter((part) => part !== null);
+  return parts.length === 0 ? "none" : parts.join(", ");
+}
+
+function plural(count: number, word: string): string | null {
+  if (count === 0) return null;
+  return count === 1 ? `1 ${word}` : `${count} ${word}s`;
+}
+
+/** Two stands of one crossing group, whichever way pollen goes, count once. */
+function pairsOf(pairs: readonly IsolationPair[], standing: Standing): number {
+  const met = new Set<string>();
+  for (const pair of pairs) {
+    if (pair.standing !== standing) continue;
+    met.add([pair.seedParent, pair.pollenSource].sort().join("|"));
+  }
+  return met.size;
+}
+
+/**
+ * What the absence of conflicts rests on. `pairs` are those that distance does not clear; time
+ * and cover are fragile and are named with their numbers.
+ * @param flowering plantings and pollen sources that were compared
+ */
+export function restingWords(
+  pairs: readonly IsolationPair[],
+  flowering: number,
+): readonly string[] {
+  if (flowering === 0) return ["Nothing that flowers is placed yet, so there is nothing to check."];
+  const counts = {
+    unknown: pairsOf(pairs, "unknown"),
+    rare: pairsOf(pairs, "conflict"),
+    time: pairsOf(pairs, "time"),
+    cover: pairsOf(pairs, "cover"),
+  };
+  const sentences = [
+    counts.unknown > 0 &&
+      `${pairCount(counts.unknown)} not known to be apart: a date or a figure is missing.`,
+    counts.rare > 0 && `${pairCount(counts.rare)} too close, of species that cross rarely.`,
+    counts.time > 0 &&
+      `${pairCount(counts.time)} kept apart by time alone: a late spring or a second flush can close the gap.`,
+    counts.cover > 0 &&
+      `${pairCount(counts.cover)} kept apart by cover alone: a torn mesh or a late bag undoes it.`,
+  ].filter((sentence) => sentence !== false);
+  if (sentences.length === 0) {
+    return ["Every pair that could cross is at least its required distance apart."];
+  }
+  return [
+    ...sentences,
+    "All other pairs that could cross are at least their required distance apart.",
+  ];
+}
+
+function pairCount(count: number): string {
+  return count === 1 ? "1 pair is" : `${count} pairs are`;
+}
+
+/** The seed parent whose kind's figures a finding rests on; null where it rests on none. */
+export function figuresOf(finding: Finding): string | null {
+  switch (finding.check) {
+    case "isolation":
+      return finding.atRisk[0]?.seedParent ?? null;
+    case "missing-figure":
+      return finding.subject;
+    case "population":
+      return finding.subjects[0] ?? null;
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,61 @@
+import { type ReactNode, memo } from "react";
+import { Field, useFieldParts } from "./Field.tsx";
+import type { Choice } from "../state/plan-words.ts";
+
+interface ChoiceFieldProps<Value extends string> {
+  readonly label: string;
+  /** Null where several selected objects differ. */
+  readonly value: Value | null;
+  readonly choices: readonly Choice<Value>[];
+  readonly onPick: (value: Value) => void;
+  readonly hint?: ReactNode;
+}
+
+/** One of a few values. */
+export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>) {
+  const { label, value, choices, onPick, hint } = props;
+  const parts = useFieldParts(hint);
+  return (
+    <Field label={label} parts={parts}>
+      <select
+        {...parts.control}
+        value={value ?? ""}
+        onChange={(event) => {
+          const picked = choices.find((choice) => choice.value === event.target.value);
+          if (picked) onPick(picked.value);
+        }}
+      >
+        {value === null && <option value="">differs</option>}
+        <Options choices={choices} />
+      </select>
+    </Field>
+  );
+}
+
+interface OptionsProps {
+  readonly choices: readonly Choice<string>[];
+}
+
+/** Some lists of varieties are long: made anew only when they change. */
+const Options = memo(function Options({ choices }: OptionsProps) {
+  return choices.map(({ value, label }) => (
+    <option key={value} value={value}>
+      {label}
+    </option>
+  ));
+});
+
+interface CheckFieldProps {
+  readonly label: string;
+  readonly isOn: boolean;
+  readonly onSet: (isOn: boolean) => void;
+}
+
+export function CheckField({ label, isOn, onSet }: CheckFieldProps) {
+  return (
+    <label className="check-field">
+      <input type="checkbox" checked={isOn} onChange={(event) => onSet(event.target.checked)} />
+      {label}
+    </label>
+  );
+}

@@ -1,0 +1,32 @@
+import { type DayNumber, isoFromDay, shortDate } from "../../core/model/day.ts";
+import { readDay } from "./day-text.ts";
+import { TextField } from "./TextField.tsx";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+
+interface DayFieldProps {
+  readonly label: string;
+  readonly value: DayNumber | undefined;
+  /** Returns why the day cannot be used, or null; undefined when the field was emptied. */
+  readonly onApply: (day: DayNumber | undefined) => string | null;
+  readonly hint?: string;
+  readonly placeholder?: string;
+}
+
+/** A date: typed as `2027-05-20` or `20 May`, said back with the month in letters. */
+export function DayField({ label, value, onApply, hint, placeholder }: DayFieldProps) {
+  const season = useShownPlan().season;
+  const apply = (text: string) => {
+    if (text.trim() === "") return onApply(undefined);
+    const read = readDay(text, season);
+    return read.ok ? onApply(read.day) : read.reason;
+  };
+  return (
+    <TextField
+      label={label}
+      value={value === undefined ? "" : isoFromDay(value)}
+      onApply={apply}
+      placeholder={placeholder ?? "20 May"}
+      hint={hint ?? (value === undefined ? undefined : shortDate(value))}
+    />
+  );
+}

@@ -1,0 +1,27 @@
+/** A span of days as people type it: `55-65` or `60`. */
+import type { Range } from "../../core/kinds/crop.ts";
+
+export type ReadRange =
+  | { readonly ok: true; readonly value: Range }
+  | { readonly ok: false; readonly reason: string };
+
+const RANGE = /^(\d{1,3})(?:\s*(?:-|\u2013|to)\s*(\d{1,3}))?$/;
+
+export function readRange(text: string): ReadRange {
+  const match = RANGE.exec(
+    text
+      .normalize("NFKC")
+      .replace(/\s*days?$/i, "")
+      .trim(),
+  );
+  if (!match) return { ok: false, reason: "Type days, for example 60 or 55-65" };
+  const least = Number(match[1]);
+  const most = match[2] === undefined ? least : Number(match[2]);
+  return least <= most
+    ? { ok: true, value: [least, most] }
+    : { ok: false, reason: "The smaller number comes first" };
+}
+
+export function rangeText([least, most]: Range): string {
+  return least === most ? String(least) : `${least}-${most}`;
+}

@@ -1,0 +1,57 @@
+import { useState } from "react";
+import {
+  clearDiagnostics,
+  diagnosticsText,
+  useDiagnostics,
+} from "../../store/keeping/diagnostics.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { downloadBytes } from "../form/download.ts";
+
+/** The log of what went wrong: to read, to copy into a letter, to clear. It stays on the device. */
+export function DiagnosticsDialog({ onClose }: { readonly onClose: () => void }) {
+  const entries = useDiagnostics((state) => state.entries);
+  const [said, setSaid] = useState("");
+  const text = diagnosticsText(entries);
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(text);
+      setSaid("Copied.");
+    } catch {
+      setSaid("The browser does not let the page copy; mark the lines and copy them by hand.");
+    }
+  };
+  return (
+    <Dialog title="What went wrong" onClose={onClose} isWide>
+      <p>
+        Notices and faults of this program in this browser, the newest last. They are kept on this
+        device only and sent nowhere; names from your plans may occur in them.
+      </p>
+      {entries.length === 0 ? (
+        <p className="region-empty">Nothing has been written down.</p>
+      ) : (
+        // A long log is scrolled with the keys.
+        <pre className="diagnostics" tabIndex={0} aria-label="Entries">
+          {text}
+        </pre>
+      )}
+      <p className="dialog-actions">
+        <button type="button" onClick={() => void copy()} disabled={entries.length === 0}>
+          Copy
+        </button>
+        <button
+          type="button"
+          disabled={entries.length === 0}
+          onClick={() =>
+            downloadBytes(new TextEncoder().encode(text), "wideberth-log.txt", "text/plain")
+          }
+        >
+          Save as a file
+        </button>
+        <button type="button" className="quiet" onClick={clearDiagnostics}>
+          Clear
+        </button>
+        <span role="status">{said}</span>
+      </p>
+    </Dialog>
+  );
+}

@@ -1,0 +1,104 @@
+import { useEffect, useState } from "react";
+import { lastFileOf, useFileNotes } from "../../store/files/file-reminder.ts";
+import { savePlanFile } from "../../store/files/plan-file.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { clockText } from "../../store/keeping/save-state.ts";
+import { faultReason } from "../../store/keeping/storage-fault.ts";
+import { type StoredPlan, listPlans } from "../../store/keeping/stored-plans.ts";
+import { openStored } from "../../store/keeping/switch-plan.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { KeptCopies } from "./KeptCopies.tsx";
+
+/** The plans this browser keeps, and the earlier copies of each. */
+export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {
+  const [plans, setPlans] = useState<readonly StoredPlan[] | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
+  const openId = usePlanStore((state) => state.plan.id);
+  useEffect(() => {
+    listPlans().then(setPlans, (error: unknown) => setFault(faultReason(error)));
+  }, []);
+  const open = async (planId: string) => {
+    try {
+      const found = await openStored(planId);
+      if (found === "found") onClose();
+      else if (found !== "kept-open")
+        setFault("no copy of that plan can be read; try an earlier one below");
+    } catch (error) {
+      setFault(faultReason(error));
+    }
+  };
+  return (
+    <Dialog title="Kept plans" onClose={onClose} isWide>
+      <p>
+        This browser keeps the plans you worked on, with earlier copies of each. It is a workbench,
+        not an archive: what is cleared in the browser is gone. Keep what matters as a file.
+      </p>
+      {fault !== null && (
+        <p className="notice bad" role="alert">
+          The kept plans: {fault}.
+        </p>
+      )}
+      {plans?.length === 0 && <p className="region-empty">No plan is kept here yet.</p>}
+      <ul className="kept-plans" aria-label="Kept plans">
+        {plans?.map((plan) => (
+          <KeptPlan
+            key={plan.planId}
+            plan={plan}
+            isOpen={plan.planId === openId}
+            onOpen={() => void open(plan.planId)}
+            onOpenedCopy={onClose}
+          />
+        ))}
+      </ul>
+    </Dialog>
+  );
+}
+
+function timeOf(iso: string): string {
+  return clockText(iso, new Date());
+}
+
+interface KeptPlanProps {
+  readonly plan: StoredPlan;
+  readonly isOpen: boolean;
+  readonly onOpen: () => void;
+  readonly onOpenedCopy: () => void;
+}
+
+function KeptPlan({ plan, isOpen, onOpen, onOpenedCopy }: KeptPlanProps) {
+  const notes = useFileNotes((state) => state.notes);
+  const [isUnfolded, setUnfolded] = useState(false);
+  const inFile = lastFileOf(notes, plan.planId);
+  return (
+    <li>
+      <div className="kept-line">
+        <div>
+          <strong>{plan.title}</strong>
+          <p className="region-note">
+            Saved here {timeOf(plan.savedAt)}.{" "}
+            {inFile === null ? "No file yet." : `Last file ${timeOf(inFile)}.`}
+          </p>
+        </div>
+        {isOpen ? (
+          <button type="button" onClick={() => void savePlanFile()}>
+            Save file
+          </button>
+        ) : (
+          <button type="button" onClick={onOpen}>
+            Open
+          </button>
+        )}
+        <button
+          type="button"
+          className="quiet"
+          aria-expanded={isUnfolded}
+          aria-label={`Earlier copies of ${plan.title}`}
+          onClick={() => setUnfolded(!isUnfolded)}
+        >
+          Earlier copies
+        </button>
+      </div>
+      {isUnfolded && <KeptCopies plan={plan} onOpened={onOpenedCopy} />}
+    </li>
+  );
+}

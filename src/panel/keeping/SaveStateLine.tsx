@@ -1,0 +1,49 @@
+import { daysWithoutFile, useFileNotes } from "../../store/files/file-reminder.ts";
+import { savePlanFile } from "../../store/files/plan-file.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { type SaveStatus, useSaveState } from "../../store/keeping/save-state.ts";
+
+/** Whether the plan is kept, honestly; and when it has long been kept in no file, that too. */
+export function SaveStateLine() {
+  const state = useSaveState((entry) => entry.state);
+  const isReadOnly = useSaveState((entry) => entry.isReadOnly);
+  return (
+    <>
+      <p className={`save-state ${isReadOnly ? "unsaved" : state.kind}`} role="status">
+        {isReadOnly ? "Look only" : saveWords(state)}
+      </p>
+      <FileReminder />
+    </>
+  );
+}
+
+function FileReminder() {
+  const planId = usePlanStore((state) => state.plan.id);
+  const days = useFileNotes((state) => daysWithoutFile(state.notes, planId, new Date()));
+  if (days === null) return null;
+  return (
+    <button
+      type="button"
+      className="quiet"
+      title={`Changed ${days} days ago and in no file since: the browser's storage is no archive`}
+      onClick={() => void savePlanFile()}
+    >
+      No file for {days} days
+    </button>
+  );
+}
+
+function saveWords(state: SaveStatus): string {
+  switch (state.kind) {
+    case "loading":
+      return "Opening ...";
+    case "saving":
+      return "Saving ...";
+    case "saved":
+      return `Saved ${state.at}`;
+    case "unsaved":
+      return "Not saved yet";
+    case "failed":
+      return "Not saved";
+  }
+}

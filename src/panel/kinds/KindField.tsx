@@ -1,0 +1,112 @@
+import { useId, useState } from "react";
+import type { Kind } from "../../core/kinds/crop.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { findKinds, formSearched } from "./kind-search.ts";
+
+interface KindFieldProps {
+  readonly kindId: string | undefined;
+  /** The form is the one that was searched for, such as a potato-leaf tomato. */
+  readonly onPick: (kindId: string, form?: string) => void;
+  /** Adds a kind that is not known here, by the name searched for; absent: not offered. */
+  readonly onAdd?: (name: string) => void;
+}
+
+/** Kinds shown of a search; more would not be read. */
+const MOST_SHOWN = 8;
+
+/** A kind picked by searching its common, other or botanical name. */
+export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
+  const book = usePlanStore((state) => state.book);
+  const [search, setSearch] = useState("");
+  const [isOpen, setOpen] = useState(kindId === undefined);
+  const id = useId();
+  const kind = kindId === undefined ? undefined : book.kind(kindId);
+  if (!isOpen) {
+    return (
+      <div className="field">
+        <span className="field-name">Kind</span>
+        <span className="field-value">
+          <KindName kind={kind} id={kindId ?? ""} />{" "}
+          <button
+            type="button"
+            className="link"
+            aria-label="Change kind"
+            onClick={() => setOpen(true)}
+          >
+            Change
+          </button>
+        </span>
+      </div>
+    );
+  }
+  const found = findKinds(book.kinds, search).slice(0, MOST_SHOWN);
+  return (
+    <fieldset className="kind-search">
+      <legend>Kind</legend>
+      <label htmlFor={id}>Search by common or botanical name, or flower form</label>
+      <input
+        id={id}
+        type="search"
+        autoComplete="off"
+        spellCheck={false}
+        className="wide"
+        value={search}
+        onChange={(event) => setSearch(event.target.value)}
+        onKeyDown={(event) => {
+          // Enter takes the first found; it would send the form off with no kind picked.
+          if (event.key !== "Enter") return;
+          event.preventDefault();
+          const [first] = found;
+          if (first) onPick(first.id, formSearched(first, search)?.id);
+        }}
+      />
+      {found.length === 0 ? (
+        <p role="status" className="soft">
+          {search.trim() === ""
+            ? `${book.kinds.length} kinds are known; type a few letters.`
+            : "No kind of that name is known here."}
+        </p>
+      ) : (
+        <ul className="plain-list kind-list">
+          {found.map((entry) => (
+            <li key={entry.id}>
+              <label>
+                <input
+                  type="radio"
+                  name={`${id}-kind`}
+                  checked={entry.id === kindId}
+                  onChange={() => onPick(entry.id, formSearched(entry, search)?.id)}
+                />
+                <KindName kind={entry} id={entry.id} form={formSearched(entry, search)?.name} />
+              </label>
+            </li>
+          ))}
+        </ul>
+      )}
+      {onAdd && search.trim() !== "" && (
+        <button type="button" className="link" onClick={() => onAdd(search.trim().slice(0, 200))}>
+          Add &ldquo;{search.trim()}&rdquo; as a kind of your own
+        </button>
+      )}
+    </fieldset>
+  );
+}
+
+interface KindNameProps {
+  readonly kind: Kind | undefined;
+  readonly id: string;
+  readonly form?: string | undefined;
+}
+
+function KindName({ kind, id, form }: KindNameProps) {
+  if (!kind) return <span>{id}</span>;
+  return (
+    <span>
+      {kind.name}{" "}
+      <i lang="la" className="soft">
+        {kind.botanicalName}
+      </i>
+      {form !== undefined && <span className="soft">, {form}</span>}
+    </span>
+  );
+}

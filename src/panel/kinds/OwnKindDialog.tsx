@@ -1,0 +1,67 @@
+import { useState } from "react";
+import { patched } from "../../core/edits/edit.ts";
+import { addOwnKind, changeOwnKind } from "../../core/edits/own-kind-edits.ts";
+import type { OwnKind } from "../../core/model/plan.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { OwnKindBotany } from "./OwnKindBotany.tsx";
+import { OwnKindFigures } from "./OwnKindFigures.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { type ChangeOwnKind, ownKindProblem } from "./own-kind-edit.ts";
+import { commit } from "../state/plan-actions.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+
+interface OwnKindDialogProps {
+  /** The kind as it is, or as it begins. */
+  readonly start: OwnKind;
+  /** Told the kind's id once it is in the plan. */
+  readonly onKept?: (id: string) => void;
+  readonly onClose: () => void;
+}
+
+/** A kind of the plan's own, or own figures for one known here. */
+export function OwnKindDialog({ start, onKept, onClose }: OwnKindDialogProps) {
+  const plan = useShownPlan();
+  const book = usePlanStore((state) => state.book);
+  const [own, setOwn] = useState(start);
+  const [problem, setProblem] = useState<string | null>(null);
+  const isThere = plan.ownKinds.some(({ id }) => id === own.id);
+  const change: ChangeOwnKind = (changes) => {
+    setProblem(null);
+    setOwn((before) => patched<OwnKind>(before, changes));
+    return null;
+  };
+  const keep = () => {
+    const refusal = ownKindProblem(own, book);
+    setProblem(refusal);
+    if (refusal !== null) return;
+    commit(isThere ? changeOwnKind(own) : addOwnKind(own));
+    onKept?.(own.id);
+    onClose();
+  };
+  const isBuiltIn = !isThere && book.kind(own.id) !== undefined;
+  return (
+    <Dialog
+      title={
+        isBuiltIn ? `Own figures for ${start.name}` : isThere ? `Edit ${start.name}` : "Add a kind"
+      }
+      onClose={onClose}
+      isWide
+    >
+      <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
+        <OwnKindBotany own={own} onChange={change} />
+        <OwnKindFigures own={own} onChange={change} />
+        {problem !== null && (
+          <p className="field-reason" role="alert">
+            {problem}
+          </p>
+        )}
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            {isThere ? "Keep changes" : "Add to the plan"}
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}

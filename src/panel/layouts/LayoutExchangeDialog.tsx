@@ -1,0 +1,122 @@
+import { useState } from "react";
+import { copyToLayout, moveToLayout, sameBedsInLayouts } from "../../core/edits/other-layouts.ts";
+import type { Layout } from "../../core/model/plan.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
+import { Dialog } from "../form/Dialog.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { commit } from "../state/plan-actions.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+
+interface LayoutExchangeDialogProps {
+  readonly what: "plantings" | "beds";
+  readonly onClose: () => void;
+}
+
+/** Takes the selected plantings, or the beds, of the layout on the sheet to other layouts. */
+export function LayoutExchangeDialog({ what, onClose }: LayoutExchangeDialogProps) {
+  const layout = useShownLayout();
+  const others = useShownPlan().layouts.filter(({ id }) => id !== layout.id);
+  return what === "plantings" ? (
+    <PlantingsDialog layout={layout} others={others} onClose={onClose} />
+  ) : (
+    <BedsDialog layout={layout} others={others} onClose={onClose} />
+  );
+}
+
+interface PartProps {
+  readonly layout: Layout;
+  readonly others: readonly Layout[];
+  readonly onClose: () => void;
+}
+
+function PlantingsDialog({ layout, others, onClose }: PartProps) {
+  const selection = usePlanStore((state) => state.selection);
+  const [to, setTo] = useState(others[0]?.id ?? "");
+  const [way, setWay] = useState<"copy" | "move">("copy");
+  const chosen = layout.plantings.filter(({ id }) => selection.includes(id));
+  const codes = chosen.map(({ code }) => code).join(", ");
+  const take = () => {
+    const name = others.find(({ id }) => id === to)?.name ?? "";
+    const edit = way === "copy" ? copyToLayout : moveToLayout;
+    const verb = way === "copy" ? "Copy" : "Move";
+    const ids = chosen.map(({ id }) => id);
+    commit(edit(layout.id, ids, to, `${verb} ${codes} to ${name}`));
+    onClose();
+  };
+  return (
+    <Dialog title="Take plantings to another layout" onClose={onClose}>
+      {chosen.length === 0 ? (
+        <p>Select plantings on the sheet or in the tables first.</p>
+      ) : (
+        <form className="fields" noValidate onSubmit={onFormSubmit(take)}>
+          <p>
+            {codes} of {layout.name}. What stands there already under the same name is moved to
+            where it stands here.
+          </p>
+          <ChoiceField
+            label="To"
+            value={to}
+            choices={others.map(({ id, name }) => ({ value: id, label: name }))}
+            onPick={setTo}
+          />
+          <ChoiceField
+            label="Here"
+            value={way}
+            choices={[
+              { value: "copy", label: "leave them" },
+              { value: "move", label: "take them out" },
+            ]}
+            onPick={setWay}
+          />
+          <p className="dialog-actions">
+            <button type="submit" className="primary">
+              {way === "copy" ? "Copy" : "Move"} {codes}
+            </button>
+          </p>
+        </form>
+      )}
+    </Dialog>
+  );
+}
+
+function BedsDialog({ layout, others, onClose }: PartProps) {
+  const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set());
+  const chosen = others.filter(({ id }) => !leftOut.has(id));
+  const give = () => {
+    const names = chosen.map(({ name }) => name).join(", ");
+    const ids = chosen.map(({ id }) => id);
+    commit(sameBedsInLayouts(layout.id, ids, `Same beds in ${names}`));
+    onClose();
+  };
+  const set = (id: string, isOn: boolean) => {
+    const next = new Set(leftOut);
+    if (isOn) next.delete(id);
+    else next.add(id);
+    setLeftOut(next);
+  };
+  return (
+    <Dialog title="Use these beds in other layouts" onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(give)}>
+        <p>
+          Beds are changed in the layout on the sheet only. Here the layouts you tick get the{" "}
+          {layout.beds.length} beds of {layout.name} instead of their own; their plantings stay on
+          their ground.
+        </p>
+        {others.map(({ id, name }) => (
+          <CheckField
+            key={id}
+            label={name}
+            isOn={!leftOut.has(id)}
+            onSet={(isOn) => set(id, isOn)}
+          />
+        ))}
+        <p className="dialog-actions">
+          <button type="submit" className="primary" disabled={chosen.length === 0}>
+            Use these beds
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}

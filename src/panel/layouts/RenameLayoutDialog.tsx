@@ -1,0 +1,44 @@
+import { useState } from "react";
+import { renameLayout } from "../../core/edits/layout-edits.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+import { commit } from "../state/plan-actions.ts";
+
+interface RenameLayoutDialogProps {
+  readonly id: string;
+  readonly onClose: () => void;
+}
+
+export function RenameLayoutDialog({ id, onClose }: RenameLayoutDialogProps) {
+  const layouts = useShownPlan().layouts;
+  const old = layouts.find((layout) => layout.id === id)?.name ?? "";
+  const [name, setName] = useState(old);
+  const apply = (text: string) => {
+    const next = text.trim();
+    if (next === "") return "A layout needs a name";
+    if (next.length > 200) return "A name has at most 200 letters";
+    if (layouts.some((layout) => layout.id !== id && layout.name === next)) {
+      return `Another layout is called ${next}`;
+    }
+    setName(next);
+    return null;
+  };
+  const rename = () => {
+    if (name !== old) commit(renameLayout(id, name));
+    onClose();
+  };
+  return (
+    <Dialog title="Rename layout" onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(rename)}>
+        <TextField label="Name" value={name} isWide onApply={apply} />
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            Rename
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}

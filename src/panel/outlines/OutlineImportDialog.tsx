@@ -1,0 +1,48 @@
+import { useId, useState } from "react";
+import type { Trace } from "../../core/outlines/trace.ts";
+import type { Read } from "../../core/model/problem.ts";
+import { readOutlineFile } from "../../store/threads/outline-import.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { FileField, FileProblems } from "../form/FileField.tsx";
+import { OutlineImportChoices } from "./OutlineImportChoices.tsx";
+
+interface OutlineFile {
+  readonly name: string;
+  readonly read: Read<readonly Trace[]>;
+}
+
+/** Outlines walked with a receiver or drawn in a map program. Nothing changes before it is taken. */
+export function OutlineImportDialog({ onClose }: { readonly onClose: () => void }) {
+  const id = useId();
+  const [file, setFile] = useState<OutlineFile | null>(null);
+  const [isReading, setReading] = useState(false);
+  const take = async (picked: File) => {
+    setReading(true);
+    setFile({ name: picked.name, read: await readOutlineFile(picked) });
+    setReading(false);
+  };
+  return (
+    <Dialog title="Outlines from GPS or a map program" onClose={onClose} isWide>
+      <section className="csv-part">
+        <p id={`${id}-hint`}>
+          A GPX file (tracks, routes, waypoints) or GeoJSON (polygons, lines, points) becomes beds,
+          the site's outline or its surroundings. Waypoints with one name and the numbers 1, 2, 3
+          after it are taken as the corners of one outline.
+        </p>
+        <p>
+          <FileField
+            label="GPX or GeoJSON file"
+            accept=".gpx,.geojson,.json,application/gpx+xml,application/geo+json"
+            describedBy={`${id}-hint`}
+            onPick={(picked) => void take(picked)}
+          />
+        </p>
+        {isReading && <p role="status">Reading ...</p>}
+        {!isReading && file && !file.read.ok && <FileProblems problems={file.read.problems} />}
+        {!isReading && file?.read.ok === true && (
+          <OutlineImportChoices fileName={file.name} traces={file.read.value} onDone={onClose} />
+        )}
+      </section>
+    </Dialog>
+  );
+}

@@ -1,0 +1,161 @@
+import { useMemo, useState } from "react";
+import { type CompanionId, companionIds, companionTitles } from "../../core/map/companion-ids.ts";
+import { ratioText, standardRatios } from "../../core/page/drawing-ratio.ts";
+import { planSheets, suggestRatio } from "../../core/map/page-plan.ts";
+import {
+  type Orientation,
+  type PaperName,
+  orientations,
+  paperNames,
+  usualPaper,
+} from "../../core/page/paper.ts";
+import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
+import { Dialog } from "../form/Dialog.tsx";
+import { PlotMapPreview } from "./PlotMapPreview.tsx";
+import { PlotMapStatus } from "./PlotMapStatus.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { readRatio } from "../form/number-text.ts";
+import { usePlotMap } from "./use-plot-map.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+
+/** Paper, orientation and ratio of the map for the helper's hand. */
+export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const [paper, setPaper] = useState<PaperName>(usualPaper(plan.units));
+  const [orientation, setOrientation] = useState<Orientation>("landscape");
+  /** Null: as suggested. */
+  const [ownRatio, setOwnRatio] = useState<number | null>(null);
+  const [companions, setCompanions] = useState<readonly CompanionId[]>([]);
+  const { progress, make, cancel } = usePlotMap();
+  const suggested = useMemo(
+    () => suggestRatio(plan, layout, paper, orientation),
+    [plan, layout, paper, orientation],
+  );
+  const ratio = ownRatio ?? suggested;
+  const sheets = useMemo(
+    () => planSheets(plan, layout, paper, orientation, ratio).sheets.length,
+    [plan, layout, paper, orientation, ratio],
+  );
+  const isMaking = progress.kind === "making";
+  return (
+    <Dialog title={`Plot map of ${layout.name}`} onClose={onClose} isWide>
+      <form
+        className="fields"
+        noValidate
+        onSubmit={onFormSubmit(() => void make({ paper, orientation, ratio, companions }))}
+      >
+        <ChoiceField
+          label="Paper"
+          value={paper}
+          choices={paperNames.map((name) => ({ value: name, label: name }))}
+          onPick={setPaper}
+        />
+        <ChoiceField
+          label="Lying"
+          value={orientation}
+          choices={orientations.map((name) => ({ value: name, label: name }))}
+          onPick={setOrientation}
+        />
+        <RatioFields
+          suggested={suggested}
+          own={ownRatio}
+          unit={plan.units}
+          onPick={setOwnRatio}
+          hint={sheetWords(sheets)}
+        />
+        <fieldset className="fields">
+          <legend>Sheets that go with it</legend>
+          {companionIds.map((id) => (
+            <CheckField
+              key={id}
+              label={companionTitles[id]}
+              isOn={companions.includes(id)}
+              onSet={(isOn) =>
+                setCompanions(
+                  companionIds.filter((each) => (each === id ? isOn : companions.includes(each))),
+                )
+              }
+            />
+          ))}
+        </fieldset>
+        {sheets > 0 && (
+          <PlotMapPreview
+            key={[paper, orientation, ratio, ...companions].join(" ")}
+            choice={{ paper, orientation, ratio, companions }}
+          />
+        )}
+        <PlotMapStatus progress={progress} />
+        <p className="dialog-actions">
+          <button type="submit" className="primary" disabled={isMaking || sheets === 0}>
+            Make the PDF
+          </button>
+          {isMaking && (
+            <button type="button" onClick={cancel}>
+              Cancel
+            </button>
+          )}
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+function sheetWords(sheets: number): string {
+  if (sheets === 0) return "That would take far too many sheets; choose a coarser ratio.";
+  return sheets === 1 ? "The map fits one sheet." : `The map takes ${sheets} sheets that overlap.`;
+}
+
+interface RatioFieldsProps {
+  readonly suggested: number;
+  /** Null: as suggested. */
+  readonly own: number | null;
+  readonly unit: "m" | "ft";
+  readonly onPick: (ratio: number | null) => void;
+  readonly hint: string;
+}
+
+const CUSTOM = "custom";
+const SUGGESTED = "suggested";
+
+function RatioFields({ suggested, own, unit, onPick, hint }: RatioFieldsProps) {
+  const [isCustom, setCustom] = useState(false);
+  const choices = [
+    { value: SUGGESTED, label: `${ratioText(suggested, unit)}, as suggested` },
+    ...standardRatios(unit).map((ratio) => ({
+      value: String(ratio),
+      label: ratioText(ratio, unit),
+    })),
+    { value: CUSTOM, label: "another ratio" },
+  ];
+  const pick = (value: string) => {
+    setCustom(value === CUSTOM);
+    if (value === CUSTOM) onPick(own ?? suggested);
+    else onPick(value === SUGGESTED ? null : Number(value));
+  };
+  const standard = own === null ? SUGGESTED : String(own);
+  return (
+    <>
+      <ChoiceField
+        label="Ratio"
+        value={isCustom ? CUSTOM : standard}
+        choices={choices}
+        onPick={pick}
+        hint={hint}
+      />
+      {isCustom && (
+        <TextField
+          label="One to"
+          value={ratioText(own ?? suggested, "m")}
+          onApply={(text) => {
+            const read = readRatio(text);
+            if (!read.ok) return read.reason;
+            onPick(read.value);
+            return null;
+          }}
+        />
+      )}
+    </>
+  );
+}

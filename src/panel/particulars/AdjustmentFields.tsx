@@ -1,0 +1,102 @@
+import { useId } from "react";
+import { patched } from "../../core/edits/edit.ts";
+import type { Planting, StatedAdjustment } from "../../core/model/plan.ts";
+import { CountField } from "../form/NumberField.tsx";
+import { TextField } from "../form/TextField.tsx";
+import {
+  type AdjustmentChoice,
+  adjustmentChoices,
+  strayAdjustments,
+  withAdjustment,
+} from "./adjustment-choices.ts";
+import { fieldAreaText, readFieldArea } from "../form/field-area.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+
+interface AdjustmentFieldsProps {
+  readonly planting: Planting;
+  readonly kindId: string;
+  /** Whether a distance is typed, which stands whatever is stated here. */
+  readonly isTyped: boolean;
+  readonly onChange: (adjustments: Planting["adjustments"], title: string) => void;
+}
+
+/** Changes to the distance that regulations give the kind; each the grower's own statement. */
+export function AdjustmentFields({ planting, kindId, isTyped, onChange }: AdjustmentFieldsProps) {
+  const stated = planting.adjustments ?? [];
+  const choices = adjustmentChoices(kindId, stated);
+  const strays = strayAdjustments(kindId, stated);
+  if (choices.length === 0 && strays.length === 0) return null;
+  const set = (id: string, entry: StatedAdjustment | null) =>
+    onChange(withAdjustment(stated, id, entry), `Change what holds for ${planting.code}`);
+  return (
+    <fieldset className="field-group adjustments">
+      <legend>Regulations let the distance change</legend>
+      <p className="field-hint">
+        Tick only what holds of every pollen source near it. It is kept with the planting.
+        {isTyped && " A distance is typed here, so nothing below changes it."}
+      </p>
+      {choices.map((choice) => (
+        <AdjustmentField key={choice.id} choice={choice} onSet={(entry) => set(choice.id, entry)} />
+      ))}
+      {strays.map(({ id }) => (
+        <p key={id} className="field-hint">
+          {id} is recorded here but not offered to this kind, so it changes nothing.{" "}
+          <button type="button" className="link" onClick={() => set(id, null)}>
+            Take it away
+          </button>
+        </p>
+      ))}
+    </fieldset>
+  );
+}
+
+interface AdjustmentFieldProps {
+  readonly choice: AdjustmentChoice;
+  readonly onSet: (entry: StatedAdjustment | null) => void;
+}
+
+function AdjustmentField({ choice, onSet }: AdjustmentFieldProps) {
+  const { units } = useShownPlan();
+  const id = useId();
+  const { stated, asks } = choice;
+  return (
+    <div className="adjustment">
+      <label className="check-field">
+        <input
+          type="checkbox"
+          checked={stated !== null}
+          aria-describedby={id}
+          onChange={(event) => onSet(event.target.checked ? { id: choice.id } : null)}
+        />
+        {choice.condition}
+      </label>
+      <p className="field-hint" id={id}>
+        {choice.effect}
+      </p>
+      {stated && asks.includes("borderRows") && (
+        <CountField
+          label="Border rows"
+          value={stated.borderRows}
+          onApply={(borderRows) => onSet(patched(stated, { borderRows }))}
+        />
+      )}
+      {stated && asks.includes("fieldHa") && (
+        <TextField
+          label="Size of the field"
+          value={stated.fieldHa === undefined ? "" : fieldAreaText(stated.fieldHa, units)}
+          placeholder="small"
+          onApply={(text) => {
+            if (text.trim() === "") {
+              onSet(patched(stated, { fieldHa: undefined }));
+              return null;
+            }
+            const read = readFieldArea(text, units);
+            if (!read.ok) return read.reason;
+            onSet(patched(stated, { fieldHa: read.hectares }));
+            return null;
+          }}
+        />
+      )}
+    </div>
+  );
+}

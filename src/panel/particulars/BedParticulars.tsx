@@ -1,0 +1,76 @@
+import { changeBed } from "../../core/edits/object-edits.ts";
+import type { Bed } from "../../core/model/plan.ts";
+import { OutlineFields } from "./OutlineFields.tsx";
+import { NoteField, TextField } from "../form/TextField.tsx";
+import { codeProblem } from "../beds/new-bed.ts";
+import { useShownLayout, useWording } from "../state/use-shown-plan.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { viewNow } from "../state/view-state.ts";
+
+export function BedParticulars({ bed }: { readonly bed: Bed }) {
+  const layout = useShownLayout();
+  const wording = useWording();
+  const layoutId = layout.id;
+  const inside = layout.plantings.filter((planting) => planting.bed === bed.id);
+  const rename = (text: string) => {
+    const problem = codeProblem(layout, text, bed.id);
+    if (problem !== null) return problem;
+    const code = text.trim();
+    commit(changeBed(layoutId, bed.id, { code }, `Rename bed ${bed.code} to ${code}`));
+    return null;
+  };
+  const setNote = (text: string) => {
+    const note = text === "" ? undefined : text;
+    commit(changeBed(layoutId, bed.id, { note }, `Note on bed ${bed.code}`));
+  };
+  return (
+    <div className="fields">
+      <h3>
+        Bed <span className="code">{bed.code}</span>
+      </h3>
+      <TextField label="Code" value={bed.code} onApply={rename} />
+      {layout.beds.length > 1 && (
+        <p className="field-hint">
+          <button
+            type="button"
+            className="link"
+            onClick={() => viewNow().ask({ kind: "number-beds" })}
+          >
+            Number all the beds
+          </button>{" "}
+          in walking order.
+        </p>
+      )}
+      <OutlineFields id={bed.id} name={`bed ${bed.code}`} outline={bed.outline} />
+      <NoteField label="Note" value={bed.note ?? ""} onApply={setNote} />
+      <h4>Plantings in it</h4>
+      {inside.length === 0 ? (
+        <p className="soft">none</p>
+      ) : (
+        <ul className="plain-list">
+          {inside.map((planting) => (
+            <li key={planting.id}>
+              <button
+                type="button"
+                className="link"
+                onClick={() => planNow().select([planting.id])}
+              >
+                {wording.nameOf(planting.id)}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {bed.outline.shape === "rectangle" && (
+        <div className="offers">
+          <button type="button" onClick={() => viewNow().ask({ kind: "share-bed", id: bed.id })}>
+            Share among varieties
+          </button>
+          <button type="button" onClick={() => viewNow().ask({ kind: "cut-bed", id: bed.id })}>
+            Cut in two
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,66 @@
+import { useState } from "react";
+import type { PolygonShape } from "../../core/model/plan.ts";
+import { LengthField } from "../form/LengthField.tsx";
+import { type CornerEdit, addCornerAfter, moveCorner, removeCorner } from "./corner-edits.ts";
+
+interface CornerFieldsProps {
+  readonly outline: PolygonShape;
+  readonly onApply: (outline: PolygonShape) => void;
+}
+
+/** An outline as the list of its corners. */
+export function CornerFields({ outline, onApply }: CornerFieldsProps) {
+  const [reason, setReason] = useState<string | null>(null);
+  const applied = (edit: CornerEdit): string | null => {
+    if (!edit.ok) return edit.reason;
+    setReason(null);
+    onApply(edit.outline);
+    return null;
+  };
+  return (
+    <details className="corners">
+      <summary>{outline.corners.length} corners</summary>
+      {reason !== null && (
+        <p className="field-reason" role="alert">
+          {reason}
+        </p>
+      )}
+      <ol className="plain-list">
+        {outline.corners.map(([x, y], index) => (
+          <li key={index} className="corner-row">
+            <LengthField
+              label={`Corner ${index + 1}, right`}
+              value={x}
+              isCoordinate
+              onApply={(value) => applied(moveCorner(outline, index, value, y))}
+            />
+            <LengthField
+              label={`Corner ${index + 1}, up`}
+              value={y}
+              isCoordinate
+              onApply={(value) => applied(moveCorner(outline, index, x, value))}
+            />
+            <div className="corner-actions">
+              <button
+                type="button"
+                className="link"
+                aria-label={`Add a corner after corner ${index + 1}`}
+                onClick={() => onApply(addCornerAfter(outline, index))}
+              >
+                Add after
+              </button>
+              <button
+                type="button"
+                className="link"
+                aria-label={`Remove corner ${index + 1}`}
+                onClick={() => setReason(applied(removeCorner(outline, index)))}
+              >
+                Remove
+              </button>
+            </div>
+          </li>
+        ))}
+      </ol>
+    </details>
+  );
+}

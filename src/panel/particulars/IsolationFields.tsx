@@ -1,0 +1,69 @@
+import type { changePlantings } from "../../core/edits/object-edits.ts";
+import type { Planting, PurityLevel } from "../../core/model/plan.ts";
+import { AdjustmentFields } from "./AdjustmentFields.tsx";
+import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
+import { LengthField } from "../form/LengthField.tsx";
+import { type Choice, choicesOf, coverWords, levelWords } from "../state/plan-words.ts";
+import { requirementWords } from "../state/requirement-words.ts";
+import { useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
+
+interface IsolationFieldsProps {
+  readonly planting: Planting;
+  readonly onChange: (changes: Parameters<typeof changePlantings>[2], title: string) => void;
+}
+
+/** A planting's own level, or the plan's. */
+export function levelChoices(planLevel: PurityLevel): readonly Choice<PurityLevel | "plan">[] {
+  return [{ value: "plan", label: `as the plan (${planLevel})` }, ...choicesOf(levelWords)];
+}
+
+/** Cover, level and distance of one planting. */
+export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
+  const plan = useShownPlan();
+  const stand = useShownResult().standById.get(planting.id);
+  const { code } = planting;
+  const setDistance = (isolationM: number | undefined) =>
+    onChange({ isolationM }, `Set isolation distance of ${code}`);
+  return (
+    <>
+      <ChoiceField
+        label="Cover"
+        value={planting.cover}
+        choices={choicesOf(coverWords)}
+        onPick={(cover) => onChange({ cover }, `Change cover of ${code}`)}
+      />
+      <ChoiceField
+        label="Purity level"
+        value={planting.level ?? "plan"}
+        choices={levelChoices(plan.level)}
+        onPick={(level) =>
+          onChange({ level: level === "plan" ? undefined : level }, `Change level of ${code}`)
+        }
+      />
+      <LengthField
+        label="Own distance"
+        value={planting.isolationM}
+        placeholder="as published"
+        onApply={(metres) => {
+          setDistance(metres);
+          return null;
+        }}
+        onClear={() => setDistance(undefined)}
+        hint={stand && `Needs ${requirementWords(stand.requirement, plan.units)}`}
+      />
+      {stand && (
+        <AdjustmentFields
+          planting={planting}
+          kindId={stand.kind.id}
+          isTyped={stand.requirement !== null && stand.requirement.from !== "figure"}
+          onChange={(adjustments, title) => onChange({ adjustments }, title)}
+        />
+      )}
+      <CheckField
+        label="Keep apart from other lots of this variety"
+        isOn={planting.keepApart === true}
+        onSet={(isOn) => onChange({ keepApart: isOn ? true : undefined }, `Keep ${code} apart`)}
+      />
+    </>
+  );
+}

@@ -1,0 +1,167 @@
+import { moveObjects, setOutline, turnObjects } from "../../core/edits/move-objects.ts";
+import {
+  outlineArea,
+  outlineOf,
+  rectangleCorners,
+  shapeCentre,
+} from "../../core/geometry/outline.ts";
+import { type Circle, circleOf, roundShape } from "../../core/geometry/round.ts";
+import { outlinePerimeter } from "../../core/geometry/perimeter.ts";
+import { formatArea, formatLength } from "../../core/model/length.ts";
+import type { PolygonShape, RectangleShape, Shape } from "../../core/model/plan.ts";
+import { CornerFields } from "./CornerFields.tsx";
+import { LengthField } from "../form/LengthField.tsx";
+import { TurnField } from "../form/NumberField.tsx";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { commit } from "../state/plan-actions.ts";
+
+interface OutlineFieldsProps {
+  readonly id: string;
+  /** What undo calls it: `B02`, `B02-1`. */
+  readonly name: string;
+  readonly outline: Shape;
+  /** Its length stands among other fields already: along its bed. */
+  readonly isLengthElsewhere?: boolean;
+}
+
+/** Size, turn and place of any shape. A bed that is moved or turned takes its plantings along. */
+export function OutlineFields(props: OutlineFieldsProps) {
+  const { id, name, outline, isLengthElsewhere = false } = props;
+  const layoutId = useShownLayout().id;
+  const circle = circleOf(outline);
+  return (
+    <>
+      {outline.shape === "rectangle" && (
+        <RectangleFields
+          id={id}
+          name={name}
+          outline={outline}
+          isLengthElsewhere={isLengthElsewhere}
+        />
+      )}
+      <PlaceFields id={id} name={name} outline={outline} />
+      {outline.shape !== "point" && <AreaLine outline={outline} />}
+      {outline.shape === "rectangle" && (
+        <p className="field-hint">
+          <button
+            type="button"
+            className="link"
+            onClick={() => {
+              const corners = rectangleCorners(outline).map(({ x, y }) => [x, y] as const);
+              commit(
+                setOutline(layoutId, id, { shape: "polygon", corners }, `Make ${name} an outline`),
+              );
+            }}
+          >
+            Make it an outline
+          </button>{" "}
+          whose corners can be moved one by one.
+        </p>
+      )}
+      {circle && <RoundFields id={id} name={name} circle={circle} />}
+      {outline.shape === "polygon" && circle === null && (
+        <CornerFields
+          outline={outline}
+          onApply={(next: PolygonShape) => {
+            commit(setOutline(layoutId, id, next, `Reshape ${name}`));
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+interface RoundFieldsProps extends Pick<OutlineFieldsProps, "id" | "name"> {
+  readonly circle: Circle;
+}
+
+/** What is round has a diameter rather than corners. */
+function RoundFields({ id, name, circle }: RoundFieldsProps) {
+  const layoutId = useShownLayout().id;
+  return (
+    <LengthField
+      label="Diameter"
+      value={circle.diameterM}
+      isSize
+      onApply={(diameterM) => {
+        commit(setOutline(layoutId, id, roundShape({ ...circle, diameterM }), `Resize ${name}`));
+        return null;
+      }}
+    />
+  );
+}
+
+interface RectangleFieldsProps extends OutlineFieldsProps {
+  readonly outline: RectangleShape;
+}
+
+function RectangleFields({ id, name, outline, isLengthElsewhere }: RectangleFieldsProps) {
+  const layoutId = useShownLayout().id;
+  const resize = (change: Partial<Pick<RectangleShape, "widthM" | "lengthM">>) => {
+    commit(setOutline(layoutId, id, { ...outline, ...change }, `Resize ${name}`));
+    return null;
+  };
+  const turnTo = (turnDeg: number) => {
+    const centre = { x: outline.x, y: outline.y };
+    commit(turnObjects(layoutId, [id], centre, turnDeg - outline.turnDeg, `Turn ${name}`));
+  };
+  return (
+    <>
+      <div className="field-pair">
+        <LengthField
+          label="Width"
+          value={outline.widthM}
+          isSize
+          onApply={(widthM) => resize({ widthM })}
+        />
+        {isLengthElsewhere === true ? null : (
+          <LengthField
+            label="Length"
+            value={outline.lengthM}
+            isSize
+            onApply={(lengthM) => resize({ lengthM })}
+          />
+        )}
+      </div>
+      <TurnField label="Turn, clockwise" value={outline.turnDeg} onApply={turnTo} />
+    </>
+  );
+}
+
+function PlaceFields({ id, name, outline }: OutlineFieldsProps) {
+  const layoutId = useShownLayout().id;
+  const centre = shapeCentre(outline);
+  const move = (dx: number, dy: number) => {
+    commit(moveObjects(layoutId, [id], dx, dy, `Move ${name}`));
+    return null;
+  };
+  return (
+    <div className="field-pair">
+      <LengthField
+        label="Middle, right (x)"
+        value={centre.x}
+        isCoordinate
+        onApply={(x) => move(x - centre.x, 0)}
+      />
+      <LengthField
+        label="Middle, up (y)"
+        value={centre.y}
+        isCoordinate
+        onApply={(y) => move(0, y - centre.y)}
+      />
+    </div>
+  );
+}
+
+function AreaLine({ outline }: { readonly outline: Shape }) {
+  const unit = useShownPlan().units;
+  const made = outlineOf(outline);
+  return (
+    <div className="field">
+      <span className="field-name">Ground</span>
+      <span className="field-value">
+        {formatArea(outlineArea(made), unit)}, {formatLength(outlinePerimeter(made), unit)} around
+      </span>
+    </div>
+  );
+}

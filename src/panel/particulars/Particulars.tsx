@@ -1,0 +1,70 @@
+import { Suspense, lazy, useEffect, useMemo } from "react";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { LockedLine } from "./LockField.tsx";
+import { countedObjects, selectedObjects } from "../state/selected-objects.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { viewNow } from "../state/view-state.ts";
+
+const loadFields = () => import("./SelectedParticulars.tsx");
+
+/** The fields are not needed to draw the sheet: they come while it is looked at. */
+const SelectedParticulars = lazy(async () => ({
+  default: (await loadFields()).SelectedParticulars,
+}));
+
+/** By then the sheet is drawn and the findings are listed. */
+const SETTLED_MS = 2000;
+
+/** Exact numbers of what is selected. */
+export function Particulars() {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const selection = usePlanStore((state) => state.selection);
+  const selected = useMemo(
+    () => selectedObjects(plan, layout, selection),
+    [plan, layout, selection],
+  );
+  useEffect(() => {
+    // Where this fails, the first selection tries again and says so.
+    const timer = setTimeout(() => {
+      loadFields().catch(() => undefined);
+    }, SETTLED_MS);
+    return () => clearTimeout(timer);
+  }, []);
+  const { beds, plantings, surroundings } = selected;
+  const total = beds.length + plantings.length + surroundings.length;
+  return (
+    <section className="region particulars" aria-labelledby="particulars-heading">
+      <header className="region-head">
+        <h2 id="particulars-heading" tabIndex={-1}>
+          Particulars
+        </h2>
+        <p className="region-note">{total === 0 ? "nothing selected" : countedObjects(selected)}</p>
+      </header>
+      {total === 0 ? (
+        <NothingSelected />
+      ) : (
+        <Suspense fallback={<p role="status">Loading the fields ...</p>}>
+          <SelectedParticulars selected={selected} />
+        </Suspense>
+      )}
+      <LockedLine />
+    </section>
+  );
+}
+
+function NothingSelected() {
+  return (
+    <div className="region-empty">
+      <p>Select a bed, a planting or a neighbour on the sheet, in the tables or in a list.</p>
+      <div className="offers">
+        <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
+          New bed by its size
+        </button>
+        <button type="button" onClick={() => viewNow().ask({ kind: "new-ground" })}>
+          Add ground: hedge, path, tree ...
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,137 @@
+import { setOutline, turnObjects } from "../../core/edits/move-objects.ts";
+import type { Edit } from "../../core/edits/edit.ts";
+import { changePlantings } from "../../core/edits/object-edits.ts";
+import type { DayNumber } from "../../core/model/day.ts";
+import type { Bed, Planting, RectangleShape } from "../../core/model/plan.ts";
+import { ChoiceField } from "../form/ChoiceField.tsx";
+import { DayField } from "../form/DayField.tsx";
+import { levelChoices } from "./IsolationFields.tsx";
+import { LengthField } from "../form/LengthField.tsx";
+import { CountField, TurnField } from "../form/NumberField.tsx";
+import { choicesOf, coverWords, floweringWords, purposeWords } from "../state/plan-words.ts";
+import { sharedValue } from "../state/selected-objects.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { commit } from "../state/plan-actions.ts";
+
+/** One undo step made of several edits. */
+function inOneStep(title: string, edits: readonly Edit[]): Edit {
+  return { title, apply: (plan) => edits.reduce((before, edit) => edit.apply(before), plan) };
+}
+
+/** Fields several beds share; what differs shows empty and is set for all at once. */
+export function SeveralBeds({ beds }: { readonly beds: readonly Bed[] }) {
+  const layoutId = useShownLayout().id;
+  const rectangles = beds.flatMap(({ id, outline }) =>
+    outline.shape === "rectangle" ? [{ id, outline }] : [],
+  );
+  if (rectangles.length < 2) return null;
+  const each = (title: string, edit: (id: string, outline: RectangleShape) => Edit) =>
+    commit(
+      inOneStep(
+        title,
+        rectangles.map(({ id, outline }) => edit(id, outline)),
+      ),
+    );
+  const resize = (change: Partial<Pick<RectangleShape, "widthM" | "lengthM">>) => {
+    const title = `Resize ${rectangles.length} beds`;
+    each(title, (id, outline) => setOutline(layoutId, id, { ...outline, ...change }));
+    return null;
+  };
+  const shared = (field: "widthM" | "lengthM" | "turnDeg") =>
+    sharedValue(rectangles, ({ outline }) => outline[field])?.value;
+  return (
+    <div className="fields">
+      <h3>{rectangles.length} beds</h3>
+      <LengthField
+        label="Width"
+        value={shared("widthM")}
+        placeholder="differs"
+        isSize
+        onApply={(widthM) => resize({ widthM })}
+      />
+      <LengthField
+        label="Length"
+        value={shared("lengthM")}
+        placeholder="differs"
+        isSize
+        onApply={(lengthM) => resize({ lengthM })}
+      />
+      <TurnField
+        label="Turn, clockwise"
+        value={shared("turnDeg")}
+        placeholder="differs"
+        onApply={(turnDeg) =>
+          each(`Turn ${rectangles.length} beds`, (id, outline) =>
+            turnObjects(layoutId, [id], outline, turnDeg - outline.turnDeg),
+          )
+        }
+      />
+    </div>
+  );
+}
+
+/** Fields several plantings share. */
+export function SeveralPlantings({ plantings }: { readonly plantings: readonly Planting[] }) {
+  const plan = useShownPlan();
+  const layoutId = useShownLayout().id;
+  const what = plantings.length === 1 ? "1 planting" : `${plantings.length} plantings`;
+  const ids = plantings.map((planting) => planting.id);
+  const change = (changes: Parameters<typeof changePlantings>[2], field: string) =>
+    commit(changePlantings(layoutId, ids, changes, `Set ${field} of ${what}`));
+  const shared = <Key extends keyof Planting>(key: Key) =>
+    sharedValue(plantings, (planting) => planting[key]);
+  const date = sharedValue(plantings, (planting) => planting.start?.date);
+  // Each keeps its own way of starting.
+  const setStart = (day: DayNumber | undefined) => {
+    const edits = plantings.map(({ id, start }) => {
+      const next =
+        day === undefined ? undefined : { method: start?.method ?? ("sown" as const), date: day };
+      return changePlantings(layoutId, [id], { start: next }, "");
+    });
+    commit(inOneStep(`Set start of ${what}`, edits));
+  };
+  const level = sharedValue(plantings, (planting) => planting.level ?? "plan");
+  return (
+    <div className="fields">
+      <h3>{what}</h3>
+      <ChoiceField
+        label="Purpose"
+        value={shared("purpose")?.value ?? null}
+        choices={choicesOf(purposeWords)}
+        onPick={(purpose) => change({ purpose }, "purpose")}
+      />
+      <CountField
+        label="Plants in each"
+        value={shared("plants")?.value}
+        onApply={(plants) => change({ plants }, "plants")}
+      />
+      <DayField
+        label="Start"
+        value={date?.value}
+        {...(date ? {} : { placeholder: "differs" })}
+        onApply={(day) => {
+          setStart(day);
+          return null;
+        }}
+      />
+      <ChoiceField
+        label="Flowering"
+        value={shared("flowering")?.value ?? null}
+        choices={choicesOf(floweringWords)}
+        onPick={(flowering) => change({ flowering }, "flowering")}
+      />
+      <ChoiceField
+        label="Cover"
+        value={shared("cover")?.value ?? null}
+        choices={choicesOf(coverWords)}
+        onPick={(cover) => change({ cover }, "cover")}
+      />
+      <ChoiceField
+        label="Purity level"
+        value={level?.value ?? null}
+        choices={levelChoices(plan.level)}
+        onPick={(next) => change({ level: next === "plan" ? undefined : next }, "level")}
+      />
+    </div>
+  );
+}

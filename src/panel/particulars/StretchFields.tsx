@@ -1,0 +1,98 @@
+import { bedNeighbours, freeStarts, isWithinBed, onStretch } from "../../core/beds/bed-stretch.ts";
+import type { AlongBed } from "../../core/beds/bed-stretch.ts";
+import { setOutline } from "../../core/edits/move-objects.ts";
+import { type Stretch, freeStretches } from "../../core/beds/place-planting.ts";
+import { formatLength } from "../../core/model/length.ts";
+import type { Bed, Planting } from "../../core/model/plan.ts";
+import { LengthField } from "../form/LengthField.tsx";
+import { lengthRefusal, startRefusal, stretchesInWords } from "./stretch-words.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { commit } from "../state/plan-actions.ts";
+
+interface StretchFieldsProps {
+  readonly planting: Planting;
+  readonly bed: Bed;
+  readonly along: AlongBed;
+}
+
+/** Shorter than this a planting is not, metres. */
+const LEAST_LENGTH_M = 0.01;
+
+/** Where along its bed a planting begins and how long it is, measured from the bed's near end. */
+export function StretchFields({ planting, bed, along }: StretchFieldsProps) {
+  const layout = useShownLayout();
+  const { units } = useShownPlan();
+  const { fromM, toM } = along.stretch;
+  const lengthM = toM - fromM;
+  const starts = freeStarts(layout, bed, planting, lengthM);
+  const lay = (stretch: Stretch, title: string) =>
+    commit(setOutline(layout.id, planting.id, onStretch(along, stretch), title));
+  const slide = (start: number) =>
+    lay({ fromM: start, toM: start + lengthM }, `Slide ${planting.code} along its bed`);
+  const typeStart = (start: number) => {
+    if (!isWithinBed(along, { fromM: start, toM: start + lengthM }))
+      return startRefusal(along.bed.lengthM, lengthM, starts, units);
+    slide(start);
+    return null;
+  };
+  const typeLength = (metres: number) => {
+    if (metres < LEAST_LENGTH_M) return "A size must be more than nothing";
+    if (!isWithinBed(along, { fromM, toM: fromM + metres }))
+      return lengthRefusal(along.bed.lengthM, fromM, units);
+    lay({ fromM, toM: fromM + metres }, `Resize ${planting.code}`);
+    return null;
+  };
+  const free = stretchesInWords(freeStretches(layout, bed, planting.id), units);
+  return (
+    <>
+      <div className="field-pair">
+        <LengthField label="From near end" value={fromM} isCoordinate onApply={typeStart} />
+        <LengthField label="Length along bed" value={lengthM} isCoordinate onApply={typeLength} />
+      </div>
+      <p className="field-hint">
+        The bed is {formatLength(along.bed.lengthM, units)} long. Free beside this planting: {free}.
+      </p>
+      <SlideButtons planting={planting} along={along} starts={starts} onSlide={slide} />
+    </>
+  );
+}
+
+interface SlideButtonsProps {
+  readonly planting: Planting;
+  readonly along: AlongBed;
+  readonly starts: readonly Stretch[];
+  readonly onSlide: (fromM: number) => void;
+}
+
+/** Sliding without typing: to either end of the free ground, and up to a neighbour. */
+function SlideButtons({ planting, along, starts, onSlide }: SlideButtonsProps) {
+  const layout = useShownLayout();
+  const { before, after } = bedNeighbours(layout, along.bed, planting);
+  const { fromM, toM } = along.stretch;
+  const targets = [
+    { label: "Near end", to: starts[0]?.fromM },
+    { label: `Up to ${before?.code ?? ""}`, to: before?.stretch.toM },
+    {
+      label: `Up to ${after?.code ?? ""}`,
+      to: after ? after.stretch.fromM - (toM - fromM) : undefined,
+    },
+    { label: "Far end", to: starts.at(-1)?.toM },
+  ];
+  return (
+    <div className="slide-buttons" role="group" aria-label={`Slide ${planting.code} along its bed`}>
+      <span className="soft">Slide to</span>
+      {targets.map(({ label, to }, index) =>
+        to === undefined || to < -1e-6 || to + toM - fromM > along.bed.lengthM + 1e-6 ? null : (
+          <button
+            key={index}
+            type="button"
+            disabled={Math.abs(to - fromM) < 1e-6}
+            onClick={() => onSlide(to)}
+          >
+            {label}
+          </button>
+        ),
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,120 @@
+import { changeSurrounding } from "../../core/edits/object-edits.ts";
+import { roundShape } from "../../core/geometry/round.ts";
+import type { Surrounding } from "../../core/model/plan.ts";
+import { ChoiceField } from "../form/ChoiceField.tsx";
+import { CrossingList } from "../findings/CrossingList.tsx";
+import { KindField } from "../kinds/KindField.tsx";
+import { LengthField } from "../form/LengthField.tsx";
+import { OutlineFields } from "./OutlineFields.tsx";
+import { NoteField, TextField } from "../form/TextField.tsx";
+import { WindowField } from "../form/WindowField.tsx";
+import { choicesOf, coverWords, floweringWords, surroundingWords } from "../state/plan-words.ts";
+import { commit } from "../state/plan-actions.ts";
+
+type Change = (changes: Parameters<typeof changeSurrounding>[1], title: string) => void;
+
+export function SurroundingParticulars({ surrounding }: { readonly surrounding: Surrounding }) {
+  const { id, label } = surrounding;
+  const change: Change = (changes, title) => commit(changeSurrounding(id, changes, title));
+  const rename = (text: string) => {
+    if (text.trim() === "") return "A name is needed to tell it from others";
+    if (text.length > 200) return "A name has at most 200 letters";
+    change({ label: text.trim() }, `Rename ${label}`);
+    return null;
+  };
+  return (
+    <div className="fields">
+      <h3>{label}</h3>
+      <TextField label="Name" value={label} isWide onApply={rename} />
+      <ChoiceField
+        label="What it is"
+        value={surrounding.what}
+        choices={choicesOf(surroundingWords)}
+        onPick={(what) => change({ what }, `Change what ${label} is`)}
+      />
+      {surrounding.what === "slope" && (
+        <p className="field-hint">
+          The ground falls the way its arrow points: along its length. Turn it to point downhill.
+        </p>
+      )}
+      {surrounding.what === "pollen" && <PollenFields surrounding={surrounding} change={change} />}
+      <h4>Place</h4>
+      {surrounding.outline.shape === "point" && (
+        <SpreadField surrounding={surrounding} change={change} />
+      )}
+      <OutlineFields id={id} name={label} outline={surrounding.outline} />
+      <NoteField
+        label="Note"
+        value={surrounding.note ?? ""}
+        onApply={(text) => change({ note: text === "" ? undefined : text }, `Note on ${label}`)}
+      />
+      {surrounding.what === "pollen" && <CrossingList id={id} />}
+    </div>
+  );
+}
+
+/** A single place grows into something round once a diameter is given: a tree's canopy, a patch. */
+function SpreadField({ surrounding, change }: PollenFieldsProps) {
+  const { what, label, outline } = surrounding;
+  if (outline.shape !== "point") return null;
+  const { x, y } = outline;
+  return (
+    <LengthField
+      label={what === "tree" ? "Canopy, across" : "Diameter"}
+      value={undefined}
+      isSize
+      placeholder="a single place"
+      onApply={(diameterM) => {
+        change({ outline: roundShape({ x, y, diameterM }) }, `Set size of ${label}`);
+        return null;
+      }}
+    />
+  );
+}
+
+interface PollenFieldsProps {
+  readonly surrounding: Surrounding;
+  readonly change: Change;
+}
+
+function PollenFields({ surrounding, change }: PollenFieldsProps) {
+  const { label } = surrounding;
+  const setVariety = (text: string) => {
+    if (text.length > 200) return "A name has at most 200 letters";
+    const varietyName = text.trim() === "" ? undefined : text.trim();
+    change({ varietyName }, `Set variety of ${label}`);
+    return null;
+  };
+  return (
+    <>
+      <KindField
+        kindId={surrounding.kind}
+        onPick={(kind) => change({ kind }, `Set kind of ${label}`)}
+      />
+      <TextField
+        label="Variety"
+        value={surrounding.varietyName ?? ""}
+        placeholder="unknown"
+        isWide
+        onApply={setVariety}
+      />
+      <ChoiceField
+        label="Flowering"
+        value={surrounding.flowering}
+        choices={choicesOf(floweringWords)}
+        onPick={(flowering) => change({ flowering }, `Change flowering of ${label}`)}
+      />
+      <ChoiceField
+        label="Cover"
+        value={surrounding.cover}
+        choices={choicesOf(coverWords)}
+        onPick={(cover) => change({ cover }, `Change cover of ${label}`)}
+      />
+      <WindowField
+        label="Bloom dates"
+        value={surrounding.bloom}
+        onApply={(bloom) => change({ bloom }, `Set bloom of ${label}`)}
+      />
+    </>
+  );
+}

@@ -1,0 +1,67 @@
+/** Which changes a regulation gives are stated for a planting, and what each of them does. */
+import { adjustmentWords } from "../../core/distances/adjustment-words.ts";
+import {
+  type OfferedAdjustment,
+  offeredAdjustments,
+  placeWords,
+} from "../../core/distances/stated-adjustments.ts";
+import type { Planting, StatedAdjustment } from "../../core/model/plan.ts";
+
+type Stated = NonNullable<Planting["adjustments"]>;
+
+export interface AdjustmentChoice {
+  readonly id: string;
+  /** The condition the grower states. */
+  readonly condition: string;
+  /** What it does and where it is printed. */
+  readonly effect: string;
+  readonly asks: OfferedAdjustment["asks"];
+  /** What is recorded; null: not stated. */
+  readonly stated: StatedAdjustment | null;
+}
+
+/** The choices a planting of a kind has, with what is recorded. */
+export function adjustmentChoices(kindId: string, stated: Stated): readonly AdjustmentChoice[] {
+  return offeredAdjustments(kindId).map((offer) => {
+    const entry = stated.find(({ id }) => id === offer.id) ?? null;
+    return {
+      id: offer.id,
+      condition: offer.condition,
+      effect: [effectText(offer, entry), offer.note, placeWords(offer)]
+        .filter((part) => part !== undefined)
+        .join("; "),
+      asks: offer.asks,
+      stated: entry,
+    };
+  });
+}
+
+function effectText(offer: OfferedAdjustment, stated: StatedAdjustment | null): string {
+  if (offer.asks.length > 0 && stated === null) return "less, by the number of border rows";
+  const effect = offer.effectOf(stated ?? { id: offer.id });
+  return effect === null
+    ? "changes nothing while its condition is not met"
+    : adjustmentWords(effect);
+}
+
+/** Recorded choices that are not offered to the kind, such as those of the variety before. */
+export function strayAdjustments(kindId: string, stated: Stated): Stated {
+  const offered = new Set(offeredAdjustments(kindId).map(({ id }) => id));
+  return stated.filter(({ id }) => !offered.has(id));
+}
+
+/** The record with one choice put in or taken out; undefined when none is left. */
+export function withAdjustment(
+  stated: Stated,
+  id: string,
+  entry: StatedAdjustment | null,
+): Stated | undefined {
+  const isThere = stated.some((before) => before.id === id);
+  const next =
+    entry === null
+      ? stated.filter((before) => before.id !== id)
+      : isThere
+        ? stated.map((before) => (before.id === id ? entry : before))
+        : [...stated, entry];
+  return next.length === 0 ? undefined : next;
+}

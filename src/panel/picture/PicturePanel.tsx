@@ -1,0 +1,118 @@
+import { useEffect, useRef, useState } from "react";
+import { changePicture, removePicture } from "../../core/edits/picture-edits.ts";
+import type { Picture } from "../../core/model/plan.ts";
+import { closePictureDesk } from "../../store/window/picture-desk.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { CheckField } from "../form/ChoiceField.tsx";
+import { PictureFields } from "./PictureFields.tsx";
+import { PicturePicker } from "./PicturePicker.tsx";
+import { PictureScale } from "./PictureScale.tsx";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+import { viewNow } from "../state/view-state.ts";
+
+/** The picture under the drawing: chosen, scaled by a known length, laid, faded, taken away. */
+export function PicturePanel() {
+  const { picture } = useShownPlan();
+  const heading = useRef<HTMLHeadingElement>(null);
+  const [notice, setNotice] = useState("");
+  useEffect(() => heading.current?.focus(), []);
+  const close = () => {
+    putToolsAway();
+    closePictureDesk();
+    document.getElementById("main")?.focus();
+  };
+  return (
+    <section className="region picture-panel" aria-labelledby="picture-heading">
+      <header className="region-head">
+        <h2 id="picture-heading" ref={heading} tabIndex={-1}>
+          Picture under the drawing
+        </h2>
+        <button type="button" className="quiet" onClick={close}>
+          Close
+        </button>
+      </header>
+      {!picture && (
+        <p>
+          An air photo, a survey or a sketch to draw upon. It is made small, and what the camera
+          noted, such as where it was taken, is left out.
+        </p>
+      )}
+      {picture && <LaidPicture picture={picture} />}
+      {picture?.locked !== true && (
+        <PicturePicker
+          verb={picture ? "Another picture" : "Choose a picture"}
+          onNotice={setNotice}
+        />
+      )}
+      <p role="status">{notice}</p>
+    </section>
+  );
+}
+
+function LaidPicture({ picture }: { readonly picture: Picture }) {
+  const isLocked = picture.locked === true;
+  const set = (changes: Partial<Picture>, title: string) => commit(changePicture(changes, title));
+  return (
+    <>
+      <p>
+        <b>{picture.name}</b>, {picture.widthPx} × {picture.heightPx} pixels
+      </p>
+      <CheckField
+        label="Hidden"
+        isOn={picture.isHidden === true}
+        onSet={(isHidden) => set({ isHidden }, isHidden ? "Hide the picture" : "Show the picture")}
+      />
+      <CheckField
+        label="Printed on plot maps too, unless hidden"
+        isOn={picture.isPrinted === true}
+        onSet={(isPrinted) =>
+          set({ isPrinted }, isPrinted ? "Print the picture" : "Leave the picture off paper")
+        }
+      />
+      <CheckField
+        label="Locked: stays where and as it is"
+        isOn={isLocked}
+        onSet={(locked) => {
+          putToolsAway();
+          set({ locked }, locked ? "Lock the picture" : "Unlock the picture");
+        }}
+      />
+      {!isLocked && (
+        <>
+          <PictureScale picture={picture} />
+          <PictureFields picture={picture} />
+          <PictureActions />
+        </>
+      )}
+    </>
+  );
+}
+
+function PictureActions() {
+  const isMoving = usePlanStore((state) => state.tool === "move-picture");
+  const toggle = () => {
+    viewNow().showSheet();
+    planNow().pickTool(isMoving ? "select" : "move-picture");
+  };
+  const remove = () => {
+    putToolsAway();
+    commit(removePicture());
+    document.getElementById("picture-heading")?.focus();
+  };
+  return (
+    <p className="region-foot">
+      <button type="button" aria-pressed={isMoving} onClick={toggle}>
+        Move it by dragging
+      </button>
+      <button type="button" onClick={remove}>
+        Remove the picture
+      </button>
+    </p>
+  );
+}
+
+function putToolsAway(): void {
+  const { tool, pickTool } = planNow();
+  if (tool === "mark-length" || tool === "move-picture") pickTool("select");
+}

@@ -1,0 +1,92 @@
+import { type FormEvent, useEffect, useRef, useState } from "react";
+import { scalePicture } from "../../core/edits/picture-edits.ts";
+import { type Point, pointDistance } from "../../core/geometry/point.ts";
+import { formatLength } from "../../core/model/length.ts";
+import type { Picture } from "../../core/model/plan.ts";
+import { setMarks, usePictureDesk } from "../../store/window/picture-desk.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { Field, useFieldParts } from "../form/Field.tsx";
+import { scaleOf } from "./picture-scale.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+import { viewNow } from "../state/view-state.ts";
+
+/** The scale by a length the grower knows: two marks on the sheet, and how far apart they are. */
+export function PictureScale({ picture }: { readonly picture: Picture }) {
+  const isMarking = usePlanStore((state) => state.tool === "mark-length");
+  const marks = usePictureDesk((state) => state.marks);
+  const [from, to] = marks;
+  const toggle = () => {
+    viewNow().showSheet();
+    planNow().pickTool(isMarking ? "select" : "mark-length");
+  };
+  return (
+    <fieldset className="field-group">
+      <legend>Scale by a known length</legend>
+      <p>
+        Mark both ends of something whose length you know, such as a wall, then type its length.
+      </p>
+      <p>
+        <button type="button" aria-pressed={isMarking} onClick={toggle}>
+          {isMarking ? "Stop marking" : "Mark a length"}
+        </button>
+      </p>
+      {from && to && (
+        <MarkedLength key={`${from.x} ${from.y} ${to.x} ${to.y}`} {...{ picture, from, to }} />
+      )}
+    </fieldset>
+  );
+}
+
+interface MarkedLengthProps {
+  readonly picture: Picture;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** What would come of the typed length stands beside it before it is applied. */
+function MarkedLength({ picture, from, to }: MarkedLengthProps) {
+  const { units } = useShownPlan();
+  const [text, setText] = useState("");
+  const input = useRef<HTMLInputElement>(null);
+  const read = scaleOf(text, units, picture, from, to);
+  const parts = useFieldParts(
+    read.ok
+      ? read.words
+      : `The marks are ${formatLength(pointDistance(from, to), units)} apart as the picture lies now.`,
+    read.ok || text.trim() === "" ? null : read.reason,
+  );
+  useEffect(() => {
+    // On a phone the panel lies in a drawer that went down for the marking.
+    if (viewNow().drawer !== "particulars") viewNow().toggleDrawer("particulars");
+    input.current?.focus();
+  }, []);
+  const apply = (event: FormEvent) => {
+    event.preventDefault();
+    if (!read.ok) return;
+    commit(scalePicture(picture, read.factor, from));
+    setMarks([]);
+    planNow().pickTool("select");
+    document.getElementById("picture-heading")?.focus();
+  };
+  return (
+    <form onSubmit={apply}>
+      <Field label="Length between the marks" parts={parts}>
+        <input
+          {...parts.control}
+          ref={input}
+          type="text"
+          autoComplete="off"
+          spellCheck={false}
+          value={text}
+          onChange={(event) => setText(event.target.value)}
+        />
+      </Field>
+      <p className="region-foot">
+        <button type="submit" className="primary" disabled={!read.ok}>
+          Scale the picture
+        </button>
+      </p>
+    </form>
+  );
+}

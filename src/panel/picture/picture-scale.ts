@@ -1,0 +1,34 @@
+/** What a known length makes of the picture under the drawing, and in words. */
+import { pictureFactor } from "../../core/edits/picture-edits.ts";
+import type { Point } from "../../core/geometry/point.ts";
+import { type LengthUnit, formatLength, parseLength } from "../../core/model/length.ts";
+import { MAX_COORDINATE_M } from "../../core/model/schema-parts.ts";
+import type { Picture } from "../../core/model/plan.ts";
+
+type ScaleRead =
+  | { readonly ok: true; readonly factor: number; readonly words: string }
+  | { readonly ok: false; readonly reason: string };
+
+/** What a typed length between two marks makes of the picture, in words too. */
+export function scaleOf(
+  text: string,
+  units: LengthUnit,
+  picture: Picture,
+  from: Point,
+  to: Point,
+): ScaleRead {
+  const length = parseLength(text, units);
+  if (!length.ok) return length;
+  const factor = pictureFactor([from, to], length.metres);
+  if (factor === null) return { ok: false, reason: "A length must be more than nothing" };
+  const across = picture.widthPx * picture.metresPerPixel * factor;
+  if (across > MAX_COORDINATE_M)
+    return { ok: false, reason: "The picture would be wider than any plan" };
+  const times = factor >= 1 ? factor : 1 / factor;
+  const how = factor >= 1 ? "larger" : "smaller";
+  return {
+    ok: true,
+    factor,
+    words: `The picture becomes ${Number(times.toPrecision(3))} times ${how}: ${formatLength(across, units)} wide on the ground.`,
+  };
+}

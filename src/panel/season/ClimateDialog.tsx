@@ -1,0 +1,114 @@
+import type { FormEvent } from "react";
+import { patched } from "../../core/edits/edit.ts";
+import { changePlan } from "../../core/edits/object-edits.ts";
+import type { Climate, Site } from "../../core/model/plan.ts";
+import { ChoiceField } from "../form/ChoiceField.tsx";
+import { ClimateChart } from "./ClimateChart.tsx";
+import { ClimatePaste } from "./ClimatePaste.tsx";
+import { ClimateProblems } from "./ClimateProblems.tsx";
+import { ClimateRecord } from "./ClimateRecord.tsx";
+import { ClimateTable } from "./ClimateTable.tsx";
+import { Dialog } from "../form/Dialog.tsx";
+import { FrostFields } from "./FrostFields.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { type ClimateDraft, withCell } from "./climate-draft.ts";
+import { commit } from "../state/plan-actions.ts";
+import { temperatureUnits } from "../state/plan-words.ts";
+import { useClimateDraft } from "./use-climate-draft.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+
+/** The site's temperatures, kept as one step to undo, and its frosts. */
+export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {
+  const { site, units } = useShownPlan();
+  const drafted = useClimateDraft(site.climate, units === "ft" ? "F" : "C");
+  const { draft, unit, climate, change, paste } = drafted;
+  const keepClimate = (next: Climate | undefined, title: string) => {
+    commit(changePlan({ site: patched<Site>(site, { climate: next }) }, title));
+    onClose();
+  };
+  const keep = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    if (drafted.check()) keepClimate(climate, "Set the climate of the site");
+  };
+  return (
+    <Dialog title="Climate of the site" onClose={onClose} isWide>
+      <form className="fields" noValidate onSubmit={keep}>
+        <p>
+          With temperatures of the nearest station, bloom is counted in heat where the heat to first
+          flower is known. Normals are the usual year: in a warm one bloom comes earlier, in a cold
+          one later.
+        </p>
+        <StationFields draft={draft} onChange={change} />
+        <ChoiceField
+          label="Temperatures in"
+          value={unit}
+          choices={temperatureUnits}
+          onPick={drafted.pickUnit}
+        />
+        <ClimateTable
+          draft={draft}
+          unit={unit}
+          faults={drafted.faults}
+          onType={(end, month, text) => change(withCell(draft, end, month, text))}
+          onPaste={paste}
+        />
+        <ClimatePaste onPaste={paste} />
+        <ClimateProblems problems={drafted.problems} />
+        {climate?.normals && <ClimateChart normals={climate.normals} />}
+        <ClimateRecord
+          days={draft.days}
+          unit={unit}
+          onRead={(days) => change({ ...draft, days })}
+        />
+        <fieldset className="field-group">
+          <legend>Frosts</legend>
+          <p className="field-hint">
+            Frost dates are asked for, never worked out from normals: a mean says little about the
+            one cold night. Take them from your own notes, a neighbour or the station.
+          </p>
+          <FrostFields site={site} />
+        </fieldset>
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            Keep the climate
+          </button>
+          {site.climate && (
+            <button type="button" onClick={() => keepClimate(undefined, "Take the climate away")}>
+              Take the climate away
+            </button>
+          )}
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+interface StationFieldsProps {
+  readonly draft: ClimateDraft;
+  readonly onChange: (next: ClimateDraft) => void;
+}
+
+/** Where the numbers come from, for whoever reads them next year. */
+function StationFields({ draft, onChange }: StationFieldsProps) {
+  const set = (key: "station" | "source", text: string) => {
+    if (text.length > 200) return "At most 200 letters";
+    onChange({ ...draft, [key]: text.trim() });
+    return null;
+  };
+  return (
+    <>
+      <TextField
+        label="Station and years"
+        value={draft.station}
+        isWide
+        onApply={(text) => set("station", text)}
+      />
+      <TextField
+        label="Source"
+        value={draft.source}
+        isWide
+        onApply={(text) => set("source", text)}
+      />
+    </>
+  );
+}

@@ -1,0 +1,113 @@
+import { useMemo, useState } from "react";
+import { icalendar } from "../../core/files/icalendar.ts";
+import {
+  type Job,
+  type JobName,
+  calendarFileName,
+  jobsByWeek,
+  seasonJobs,
+} from "../../core/fieldwork/season-calendar.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { downloadBytes } from "../form/download.ts";
+import { calendarStamp, jobCounts, jobDay, weekWords } from "./season-jobs.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+
+/** What is to be done when, computed for each planting of the layout. */
+export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
+  const plan = useShownPlan();
+  const layout = useShownLayout();
+  const result = usePlanStore((state) => state.result);
+  const jobs = useMemo(() => seasonJobs(plan, result), [plan, result]);
+  const [hidden, setHidden] = useState<ReadonlySet<JobName>>(new Set());
+  const shown = useMemo(() => jobs.filter((job) => !hidden.has(job.job)), [jobs, hidden]);
+  const toggle = (name: JobName) => {
+    const next = new Set(hidden);
+    if (!next.delete(name)) next.add(name);
+    setHidden(next);
+  };
+  const download = () => {
+    const text = icalendar(plan, layout, shown, calendarStamp(new Date()));
+    downloadBytes(new TextEncoder().encode(text), calendarFileName(plan, layout), "text/calendar");
+  };
+  return (
+    <Dialog title={`Season calendar of ${layout.name}`} onClose={onClose} isWide>
+      <div className="season">
+        <p className="season-head">
+          {plan.title}, season {plan.season.name}. Days of bloom and seed are reckoned, not certain;
+          covers and roguing are set 3 days before the earliest flower.
+        </p>
+        <JobFilter jobs={jobs} hidden={hidden} onToggle={toggle} />
+        <p className="dialog-actions">
+          <button
+            type="button"
+            className="primary"
+            disabled={shown.length === 0}
+            onClick={download}
+          >
+            Download calendar file (.ics)
+          </button>
+          <button type="button" disabled={shown.length === 0} onClick={() => window.print()}>
+            Print
+          </button>
+        </p>
+        <p className="field-hint season-hint">
+          The file holds what is listed here. Importing a newer one into the same calendar moves the
+          dates; it adds nothing twice.
+        </p>
+        {jobs.length === 0 && (
+          <p className="region-empty">
+            No jobs: give plantings a start or bloom dates, and they are listed here by week.
+          </p>
+        )}
+        <WeekList jobs={shown} />
+      </div>
+    </Dialog>
+  );
+}
+
+interface JobFilterProps {
+  readonly jobs: readonly Job[];
+  readonly hidden: ReadonlySet<JobName>;
+  readonly onToggle: (name: JobName) => void;
+}
+
+function JobFilter({ jobs, hidden, onToggle }: JobFilterProps) {
+  const counts = useMemo(() => jobCounts(jobs), [jobs]);
+  if (counts.length < 2) return null;
+  return (
+    <fieldset className="season-filter">
+      <legend>Jobs listed</legend>
+      {counts.map(({ name, count }) => (
+        <label key={name} className="check-field">
+          <input type="checkbox" checked={!hidden.has(name)} onChange={() => onToggle(name)} />
+          {name} <span className="soft">{count}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function WeekList({ jobs }: { readonly jobs: readonly Job[] }) {
+  const weeks = useMemo(() => jobsByWeek(jobs), [jobs]);
+  return weeks.map((week) => (
+    <section key={week.monday} className="season-week">
+      <h3>{weekWords(week)}</h3>
+      <ul className="plain-list">
+        {week.jobs.map((job) => (
+          <li key={`${job.planting} ${job.job}`}>
+            <span className="season-day">{jobDay(job.day)}</span>
+            <span>
+              {job.text}
+              {job.caution !== null && (
+                <strong className="season-caution">
+                  <span aria-hidden="true">!</span> caution: {job.caution}
+                </strong>
+              )}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  ));
+}

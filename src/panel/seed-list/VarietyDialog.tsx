@@ -1,0 +1,194 @@
+import { useId, useState } from "react";
+import { type Edit, patched } from "../../core/edits/edit.ts";
+import { addVariety, changeVariety, removeVariety } from "../../core/edits/object-edits.ts";
+import type { Variety } from "../../core/model/plan.ts";
+import { CheckField } from "../form/ChoiceField.tsx";
+import { Dialog } from "../form/Dialog.tsx";
+import { FormChoice } from "./FormChoice.tsx";
+import { KindField } from "../kinds/KindField.tsx";
+import { CountField } from "../form/NumberField.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { type Aside, VarietyAside } from "./VarietyAside.tsx";
+import { VarietyFigures } from "./VarietyFigures.tsx";
+import { onFormSubmit } from "../form/form-submit.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+import { blankVariety, varietyProblem, withKind } from "./variety-edit.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
+
+interface VarietyDialogProps {
+  /** Null for a new variety. */
+  readonly id: string | null;
+  readonly onClose: () => void;
+}
+
+export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
+  const plan = useShownPlan();
+  const existing = plan.varieties.find((entry) => entry.id === id);
+  const { variety, problem, setProblem, set, setName, setKind, setVariety } = useTyped(
+    () => existing ?? blankVariety(plan),
+  );
+  const [aside, setAside] = useState<Aside | null>(null);
+  // Once several are typed one after the other, Enter adds and goes on.
+  const [isSeries, setSeries] = useState(false);
+  const problemId = useId();
+  const keep = (isAnother: boolean) => {
+    const refusal = varietyProblem(plan, variety);
+    setProblem(refusal);
+    if (refusal !== null) return;
+    commit(existing ? changeAll(existing, variety) : addVariety(variety));
+    if (!isAnother) {
+      onClose();
+      return;
+    }
+    setSeries(true);
+    // The next one is often of the same kind; only its name is new.
+    const { kind } = variety;
+    setVariety({ ...blankVariety(planNow().plan), kind });
+    planNow().announce(`${variety.name} is in the seed list. Type the next one.`);
+  };
+  return (
+    <Dialog title={existing ? `Edit ${existing.name}` : "Add a variety"} onClose={onClose} isWide>
+      <form className="fields" noValidate onSubmit={onFormSubmit(() => keep(isSeries))}>
+        <TextField label="Name" value={variety.name} isWide onApply={setName} />
+        <KindField
+          kindId={variety.kind === "" ? undefined : variety.kind}
+          onPick={setKind}
+          onAdd={(name) => setAside({ kind: "own-kind", name })}
+        />
+        <FormChoice variety={variety} onPick={(form) => set({ form })} />
+        <CountField
+          label="Plants wanted"
+          value={variety.wantedPlants}
+          onApply={(wantedPlants) => {
+            set({ wantedPlants });
+          }}
+        />
+        <CheckField
+          label="It is a hybrid (its seed does not come true)"
+          isOn={variety.hybrid === true}
+          onSet={(isOn) => set({ hybrid: isOn ? true : undefined })}
+        />
+        <VarietyFigures
+          variety={variety}
+          onChange={set}
+          onRead={() => setAside({ kind: "figures" })}
+        />
+        {problem !== null && (
+          <p className="field-reason" id={problemId} role="alert">
+            {problem}
+          </p>
+        )}
+        <VarietyActions
+          existing={existing ?? null}
+          isSeries={isSeries}
+          onKeep={keep}
+          onClose={onClose}
+        />
+      </form>
+      <VarietyAside
+        aside={aside}
+        variety={variety}
+        onFigure={(figure) => set({ figure })}
+        onKind={setKind}
+        onClose={() => setAside(null)}
+      />
+    </Dialog>
+  );
+}
+
+type VarietyChanges = Partial<{ [Key in keyof Variety]: Variety[Key] | undefined }>;
+
+/** The variety as it is typed, and why it cannot be kept. */
+function useTyped(start: () => Variety) {
+  const [variety, setVariety] = useState(start);
+  const [problem, setProblem] = useState<string | null>(null);
+  const set = (changes: VarietyChanges) => {
+    setProblem(null);
+    setVariety((before) => patched<Variety>(before, changes));
+    return null;
+  };
+  const setName = (text: string) =>
+    text.length > 200 ? "A name has at most 200 letters" : set({ name: text.trim() });
+  const setKind = (kind: string, form?: string) => {
+    setProblem(null);
+    setVariety((before) => {
+      const next = withKind(before, kind);
+      return form === undefined ? next : { ...next, form };
+    });
+  };
+  return { variety, problem, setProblem, set, setName, setKind, setVariety };
+}
+
+interface VarietyActionsProps {
+  readonly existing: Variety | null;
+  readonly isSeries: boolean;
+  readonly onKeep: (isAnother: boolean) => void;
+  readonly onClose: () => void;
+}
+
+/** The button that Enter presses comes first. */
+function VarietyActions({ existing, isSeries, onKeep, onClose }: VarietyActionsProps) {
+  if (existing) {
+    return (
+      <p className="dialog-actions">
+        <button type="submit" className="primary">
+          Keep changes
+        </button>
+        <RemoveVariety variety={existing} onClose={onClose} />
+      </p>
+    );
+  }
+  const next = (
+    <button
+      key="next"
+      type={isSeries ? "submit" : "button"}
+      className={isSeries ? "primary" : undefined}
+      onClick={(event) => {
+        if (!isSeries) onKeep(true);
+        event.currentTarget.form?.querySelector("input")?.focus();
+      }}
+    >
+      Add and type the next
+    </button>
+  );
+  const last = (
+    <button
+      key="last"
+      type={isSeries ? "button" : "submit"}
+      className={isSeries ? undefined : "primary"}
+      onClick={() => {
+        if (isSeries) onKeep(false);
+      }}
+    >
+      Add to the seed list
+    </button>
+  );
+  return <p className="dialog-actions">{isSeries ? [next, last] : [last, next]}</p>;
+}
+
+/** Fields that were taken away are named as undefined, so that the edit takes them away too. */
+function changeAll(before: Variety, { id, ...changes }: Variety): Edit {
+  const gone = Object.keys(before).filter((key) => key !== "id" && !(key in changes));
+  const all = { ...Object.fromEntries(gone.map((key) => [key, undefined])), ...changes };
+  return changeVariety(id, all, `Change ${changes.name}`);
+}
+
+function RemoveVariety({ variety, onClose }: { variety: Variety; onClose: () => void }) {
+  const plan = useShownPlan();
+  const plantings = plan.layouts.flatMap((layout) =>
+    layout.plantings.filter((planting) => planting.variety === variety.id),
+  ).length;
+  const label =
+    plantings === 0
+      ? "Delete the variety"
+      : `Delete it and its ${plantings} ${plantings === 1 ? "planting" : "plantings"}`;
+  const remove = () => {
+    commit(removeVariety(variety.id, `Delete ${variety.name}`));
+    onClose();
+  };
+  return (
+    <button type="button" onClick={remove}>
+      {label}
+    </button>
+  );
+}

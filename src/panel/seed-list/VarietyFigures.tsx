@@ -1,0 +1,71 @@
+import type { Variety } from "../../core/model/plan.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { FigureChoice } from "./FigureChoice.tsx";
+import { HeatFields } from "./HeatFields.tsx";
+import { LengthField } from "../form/LengthField.tsx";
+import { RangeField } from "../form/RangeField.tsx";
+import { requirementWords, varietyRequirement } from "../state/requirement-words.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+
+interface VarietyFiguresProps {
+  readonly variety: Variety;
+  readonly onChange: (
+    changes: Partial<{ [Key in keyof Variety]: Variety[Key] | undefined }>,
+  ) => null;
+  /** Opens all figures of the kind. */
+  readonly onRead: () => void;
+}
+
+/** What the variety has of its own, beside what its kind gives. */
+export function VarietyFigures({ variety, onChange, onRead }: VarietyFiguresProps) {
+  const plan = useShownPlan();
+  const book = usePlanStore((state) => state.book);
+  const kind = book.kind(variety.kind);
+  if (!kind) return null;
+  const { timing } = kind;
+  const { isolationM: _own, ...asPublished } = variety;
+  const published = varietyRequirement(plan, asPublished, book);
+  return (
+    <>
+      <FigureChoice
+        kind={kind}
+        variety={variety}
+        onPick={(figure) => onChange({ figure })}
+        onRead={onRead}
+      />
+      <LengthField
+        label="Own isolation distance"
+        value={variety.isolationM}
+        placeholder="as published"
+        onApply={(isolationM) => onChange({ isolationM })}
+        onClear={() => onChange({ isolationM: undefined })}
+        hint={`Without one, at ${plan.level} level: ${requirementWords(published, plan.units)}`}
+      />
+      <RangeField
+        label="Days from sowing to flower"
+        value={variety.sownToFlower}
+        usual={timing.sownToFlower?.value}
+        onApply={(sownToFlower) => onChange({ sownToFlower })}
+      />
+      <RangeField
+        label="Days from setting out to flower"
+        value={variety.transplantedToFlower}
+        usual={timing.transplantedToFlower?.value}
+        onApply={(transplantedToFlower) => onChange({ transplantedToFlower })}
+      />
+      <RangeField
+        label="Days in flower"
+        value={variety.bloomDays}
+        usual={timing.bloomDays?.value}
+        onApply={(bloomDays) => onChange({ bloomDays })}
+      />
+      <HeatFields
+        value={variety.heatToFlower}
+        usual={timing.heatToFlower?.value}
+        unit={plan.units === "ft" ? "F" : "C"}
+        hasClimate={plan.site.climate !== undefined}
+        onApply={(heatToFlower) => onChange({ heatToFlower })}
+      />
+    </>
+  );
+}

@@ -1,0 +1,58 @@
+/** The seed list: what is to be placed, and how much of it is. */
+import type { CropBook } from "../../core/kinds/crop-book.ts";
+import type { Kind } from "../../core/kinds/crop.ts";
+import type { Layout, Plan, Variety } from "../../core/model/plan.ts";
+
+export interface SeedListRow {
+  readonly variety: Variety;
+  readonly kind: Kind | undefined;
+  /** `tomato, long-styled`. */
+  readonly kindText: string;
+  readonly plantingIds: readonly string[];
+  readonly placedPlants: number;
+  /** `40 of 40 plants`, or `40 plants` when no number is wanted. */
+  readonly placedText: string;
+  readonly isShort: boolean;
+}
+
+export function seedListRows(plan: Plan, layout: Layout, book: CropBook): readonly SeedListRow[] {
+  const placed = new Map<string, { ids: string[]; plants: number }>();
+  for (const planting of layout.plantings) {
+    const entry = placed.get(planting.variety) ?? { ids: [], plants: 0 };
+    entry.ids.push(planting.id);
+    entry.plants += planting.plants ?? 0;
+    placed.set(planting.variety, entry);
+  }
+  return plan.varieties.map((variety) => {
+    const kind = book.kind(variety.kind);
+    const entry = placed.get(variety.id);
+    const plants = entry?.plants ?? 0;
+    const wanted = variety.wantedPlants;
+    return {
+      variety,
+      kind,
+      kindText: kindText(variety, kind),
+      plantingIds: entry?.ids ?? [],
+      placedPlants: plants,
+      placedText: wanted === undefined ? `${plants} plants` : `${plants} of ${wanted} plants`,
+      isShort: wanted === undefined ? entry === undefined : plants < wanted,
+    };
+  });
+}
+
+/** Kind and, where it matters, flower form: `tomato, long-styled`. */
+export function kindText(variety: Variety, kind: Kind | undefined): string {
+  const form = kind?.forms?.find((entry) => entry.id === variety.form)?.name;
+  const name = kind?.name ?? `unknown kind "${variety.kind}"`;
+  return [name, form, variety.hybrid === true ? "hybrid" : undefined]
+    .filter((part) => part !== undefined)
+    .join(", ");
+}
+
+/** `9 varieties, 1 still to place`. */
+export function seedListSummary(rows: readonly SeedListRow[]): string {
+  if (rows.length === 0) return "no varieties yet";
+  const short = rows.filter((row) => row.isShort).length;
+  const varieties = rows.length === 1 ? "1 variety" : `${rows.length} varieties`;
+  return short === 0 ? `${varieties}, all placed` : `${varieties}, ${short} still to place`;
+}

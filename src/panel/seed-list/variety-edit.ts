@@ -1,0 +1,31 @@
+/** A variety being typed, and what it still lacks. */
+import { nextId } from "../../core/edits/edit.ts";
+import type { Plan, Variety } from "../../core/model/plan.ts";
+
+/** A variety without a kind yet has an empty one. */
+export function blankVariety(plan: Plan): Variety {
+  const taken = plan.varieties.map((variety) => variety.id);
+  return { id: nextId("variety-", taken), name: "", kind: "" };
+}
+
+/** Why the variety cannot be kept as typed, or null. */
+export function varietyProblem(plan: Plan, variety: Variety): string | null {
+  if (variety.name === "") return "Type the variety's name";
+  if (variety.kind === "") return "Pick the kind it belongs to";
+  const twin = plan.varieties.find(
+    (other) =>
+      other.id !== variety.id && other.kind === variety.kind && sameName(other.name, variety.name),
+  );
+  return twin ? `${twin.name} is already in the seed list` : null;
+}
+
+function sameName(a: string, b: string): boolean {
+  return a.normalize("NFC").trim().toLowerCase() === b.normalize("NFC").trim().toLowerCase();
+}
+
+/** The variety with another kind; what belonged to the old kind goes. */
+export function withKind(variety: Variety, kind: string): Variety {
+  if (kind === variety.kind) return variety;
+  const { form: _form, figure: _figure, ...rest } = variety;
+  return { ...rest, kind };
+}

@@ -1,0 +1,116 @@
+import { useState } from "react";
+import { patched } from "../../core/edits/edit.ts";
+import { changePlan } from "../../core/edits/object-edits.ts";
+import type { Plan, Site } from "../../core/model/plan.ts";
+import { FrostFields } from "../season/FrostFields.tsx";
+import { TurnField } from "../form/NumberField.tsx";
+import { SiteOutline } from "./SiteOutline.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { readDegrees } from "../form/number-text.ts";
+import { climateWords } from "../season/climate-draft.ts";
+import { commit } from "../state/plan-actions.ts";
+import { viewNow } from "../state/view-state.ts";
+
+type SiteChanges = { readonly [Key in keyof Site]?: Site[Key] | undefined };
+
+/** Where the plot is, which way it lies, and its frosts. */
+export function SiteFields({ plan }: { readonly plan: Plan }) {
+  const { site } = plan;
+  const set = (changes: SiteChanges, title: string) => {
+    commit(changePlan({ site: patched<Site>(site, changes) }, title));
+    return null;
+  };
+  return (
+    <fieldset className="field-group">
+      <legend>Site</legend>
+      <TextField
+        label="Name"
+        value={site.name}
+        isWide
+        onApply={(text) => {
+          if (text.length > 200) return "A name has at most 200 letters";
+          return set({ name: text.trim() }, "Rename the site");
+        }}
+      />
+      <TurnField
+        label="Bearing of up"
+        hint="Where the sheet's top points, degrees clockwise from north."
+        value={site.upBearingDeg}
+        onApply={(upBearingDeg) => {
+          set({ upBearingDeg }, "Turn the north arrow");
+        }}
+      />
+      <SiteOutline plan={plan} />
+      <FrostFields site={site} />
+      <div className="field">
+        <span className="field-name">Climate</span>
+        <span className="field-value">
+          {climateWords(site.climate)}{" "}
+          <button type="button" className="link" onClick={() => viewNow().ask({ kind: "climate" })}>
+            Change ...
+          </button>
+        </span>
+      </div>
+      <PositionFields
+        position={site.position}
+        onApply={(position) => {
+          set({ position }, "Set the site's position");
+        }}
+      />
+    </fieldset>
+  );
+}
+
+interface PositionFieldsProps {
+  readonly position: Site["position"];
+  readonly onApply: (position: Site["position"]) => void;
+}
+
+/** Latitude and longitude; one alone waits for the other. */
+function PositionFields({ position, onApply }: PositionFieldsProps) {
+  const [pending, setPending] = useState<Partial<NonNullable<Site["position"]>>>({});
+  const set = (axis: "latitude" | "longitude", text: string) => {
+    if (text.trim() === "") {
+      setPending({});
+      if (position) onApply(undefined);
+      return null;
+    }
+    const read = readDegrees(text, axis === "latitude" ? 90 : 180);
+    if (!read.ok) return read.reason;
+    const before = position ?? pending;
+    const latitude = axis === "latitude" ? read.value : before.latitude;
+    const longitude = axis === "longitude" ? read.value : before.longitude;
+    if (latitude === undefined || longitude === undefined) {
+      setPending(axis === "latitude" ? { latitude: read.value } : { longitude: read.value });
+      return null;
+    }
+    setPending({});
+    onApply({ latitude, longitude });
+    return null;
+  };
+  const shown = (degrees: number | undefined) => (degrees === undefined ? "" : String(degrees));
+  const { latitude, longitude } = position ?? pending;
+  return (
+    <>
+      <TextField
+        label="Latitude"
+        value={shown(latitude)}
+        placeholder="not set"
+        isNumeric
+        onApply={(text) => set("latitude", text)}
+      />
+      <TextField
+        label="Longitude"
+        value={shown(longitude)}
+        placeholder="not set"
+        isNumeric
+        hint={
+          (latitude === undefined) !== (longitude === undefined)
+            ? "Both are needed"
+            : "Of the sheet's origin, decimal degrees."
+        }
+        onApply={(text) => set("longitude", text)}
+      />
+    </>
+  );
+}

@@ -1,0 +1,84 @@
+import { setSiteOutline } from "../../core/edits/ground.ts";
+import { growBounds, joinBounds } from "../../core/geometry/bounds.ts";
+import { outlineArea, outlineOf } from "../../core/geometry/outline.ts";
+import { formatArea } from "../../core/model/length.ts";
+import type { Layout, Plan, PolygonShape } from "../../core/model/plan.ts";
+import { useOutlineTarget } from "../../store/window/outline-target.ts";
+import { CornerFields } from "../particulars/CornerFields.tsx";
+import { commit, planNow } from "../state/plan-actions.ts";
+import { useShownLayout } from "../state/use-shown-plan.ts";
+import { viewNow } from "../state/view-state.ts";
+
+/** Left free around what is drawn where the edge is laid about it, metres. Ours. */
+const MARGIN_M = 2;
+
+/** The edge of the site: corner by corner, or laid around what is drawn. */
+export function SiteOutline({ plan }: { readonly plan: Plan }) {
+  const layout = useShownLayout();
+  const { outline } = plan.site;
+  const around = aroundDrawn(plan, layout);
+  return (
+    <>
+      <div className="field">
+        <span className="field-name">Edge</span>
+        <span className="field-value">
+          {outline ? formatArea(outlineArea(outlineOf(outline)), plan.units) : "not drawn"}{" "}
+          <button type="button" className="link" onClick={drawEdge}>
+            Draw it
+          </button>{" "}
+          {around && (
+            <button
+              type="button"
+              className="link"
+              onClick={() => commit(setSiteOutline(around, "Lay the site's edge"))}
+            >
+              Lay it around what is drawn
+            </button>
+          )}{" "}
+          {outline && (
+            <button
+              type="button"
+              className="link"
+              onClick={() => commit(setSiteOutline(undefined, "Remove the site's edge"))}
+            >
+              Remove
+            </button>
+          )}
+        </span>
+      </div>
+      {outline && (
+        <CornerFields
+          outline={outline}
+          onApply={(next) => commit(setSiteOutline(next, "Reshape the site"))}
+        />
+      )}
+    </>
+  );
+}
+
+/** Leaves the settings for the sheet, where the edge is then drawn corner by corner. */
+function drawEdge(): void {
+  viewNow().closeDialog();
+  viewNow().showSheet();
+  useOutlineTarget.setState({ target: "site" });
+  planNow().pickTool("draw-outline");
+}
+
+/** A rectangle around beds, plantings and surroundings, in whole metres; null when nothing is drawn. */
+function aroundDrawn(plan: Plan, layout: Layout): PolygonShape | null {
+  const items = [...layout.beds, ...layout.plantings, ...plan.surroundings];
+  const drawn = joinBounds(items.map(({ outline }) => outlineOf(outline).bounds));
+  if (!drawn) return null;
+  const { minX, minY, maxX, maxY } = growBounds(drawn, MARGIN_M);
+  const [left, near] = [Math.floor(minX), Math.floor(minY)];
+  const [right, far] = [Math.ceil(maxX), Math.ceil(maxY)];
+  return {
+    shape: "polygon",
+    corners: [
+      [left, near],
+      [right, near],
+      [right, far],
+      [left, far],
+    ],
+  };
+}

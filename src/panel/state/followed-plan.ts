@@ -1,0 +1,43 @@
+/**
+ * What the panels show. They follow a committed change at once, a gesture on the sheet some times
+ * a second: the sheet and the counts of findings follow each frame, and have the frame for it.
+ */
+import { create } from "zustand";
+import type { Edit } from "../../core/edits/edit.ts";
+import { type PlanState, usePlanStore } from "../../store/plan/plan-store.ts";
+
+/** Milliseconds between two looks at a running gesture. */
+const FOLLOW_MS = 120;
+
+export type FollowedPlan = Pick<PlanState, "shown" | "layoutId" | "result" | "isPreviewing">;
+
+function followed({ shown, layoutId, result, isPreviewing }: PlanState): FollowedPlan {
+  return { shown, layoutId, result, isPreviewing };
+}
+
+export const useFollowed = create<FollowedPlan>()(() => followed(usePlanStore.getState()));
+
+let timer: ReturnType<typeof setTimeout> | null = null;
+
+function catchUp(): void {
+  if (timer !== null) clearTimeout(timer);
+  timer = null;
+  useFollowed.setState(followed(usePlanStore.getState()));
+}
+
+usePlanStore.subscribe((state, before) => {
+  const isSame =
+    state.shown === before.shown &&
+    state.result === before.result &&
+    state.layoutId === before.layoutId &&
+    state.isPreviewing === before.isPreviewing;
+  if (isSame) return;
+  if (state.isPreviewing) timer ??= setTimeout(catchUp, FOLLOW_MS);
+  else catchUp();
+});
+
+/** A preview made in a panel: it is seen there in the same frame. */
+export function previewHere(edit: Edit): void {
+  usePlanStore.getState().preview(edit);
+  catchUp();
+}

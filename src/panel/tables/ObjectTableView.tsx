@@ -1,0 +1,151 @@
+import { type ReactNode, useId, useMemo, useRef, useState } from "react";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { ActionsButton } from "../commands/ActionsButton.tsx";
+import { type ObjectTable, type Sorting, type TableRow, sortedRows } from "./table-rows.ts";
+import { planNow } from "../state/plan-actions.ts";
+
+export interface RowAction {
+  /** Read out with the object's name behind it. */
+  readonly label: string;
+  /** Shown; the label when absent. */
+  readonly short?: string;
+  readonly run: (id: string, name: string) => void;
+}
+
+interface ObjectTableViewProps {
+  readonly table: ObjectTable;
+  readonly actions: readonly RowAction[];
+  readonly children?: ReactNode;
+}
+
+/** One table: sorted by any column, rows picked by their box, edited in the particulars. */
+export function ObjectTableView({ table, actions, children }: ObjectTableViewProps) {
+  const headingId = useId();
+  const headingRef = useRef<HTMLHeadingElement>(null);
+  const selection = usePlanStore((state) => state.selection);
+  const [sorting, setSorting] = useState<Sorting | null>(null);
+  const rows = useMemo(() => sortedRows(table.rows, sorting), [table.rows, sorting]);
+  const selected = new Set(selection);
+  const sortBy = (column: number) =>
+    setSorting({
+      column,
+      isDescending: sorting?.column === column && !sorting.isDescending,
+    });
+  return (
+    <section className="object-table" aria-labelledby={headingId}>
+      <div className="region-head">
+        <h2 id={headingId} ref={headingRef} tabIndex={-1}>
+          {table.caption}
+        </h2>
+        <p className="region-note">{table.rows.length}</p>
+        {children}
+      </div>
+      {rows.length === 0 ? (
+        <p className="region-empty">none</p>
+      ) : (
+        <div className="table-scroll">
+          <table>
+            <HeadRow columns={table.columns} sorting={sorting} onSort={sortBy} />
+            <tbody>
+              {rows.map((row) => (
+                <BodyRow
+                  key={row.id}
+                  row={row}
+                  isSelected={selected.has(row.id)}
+                  actions={actions}
+                  onAction={() => headingRef.current?.focus()}
+                />
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+    </section>
+  );
+}
+
+interface HeadRowProps {
+  readonly columns: readonly string[];
+  readonly sorting: Sorting | null;
+  readonly onSort: (column: number) => void;
+}
+
+function HeadRow({ columns, sorting, onSort }: HeadRowProps) {
+  const orderOf = (column: number) => {
+    if (sorting?.column !== column) return undefined;
+    return sorting.isDescending ? ("descending" as const) : ("ascending" as const);
+  };
+  return (
+    <thead>
+      <tr>
+        {columns.map((column, index) => (
+          <th key={column} scope="col" aria-sort={orderOf(index)}>
+            <button type="button" className="sort" onClick={() => onSort(index)}>
+              {column}
+              <span aria-hidden="true">{sortSign(orderOf(index))}</span>
+            </button>
+          </th>
+        ))}
+        <th scope="col">Actions</th>
+      </tr>
+    </thead>
+  );
+}
+
+function sortSign(order: "ascending" | "descending" | undefined): string {
+  if (order === undefined) return "";
+  return order === "ascending" ? " ↑" : " ↓";
+}
+
+interface BodyRowProps {
+  readonly row: TableRow;
+  readonly isSelected: boolean;
+  readonly actions: readonly RowAction[];
+  /** After an action that may have taken the row away. */
+  readonly onAction: () => void;
+}
+
+function BodyRow({ row, isSelected, actions, onAction }: BodyRowProps) {
+  const [name = "", ...cells] = row.cells;
+  const toggle = () => {
+    const { selection } = planNow();
+    planNow().select(isSelected ? selection.filter((id) => id !== row.id) : [...selection, row.id]);
+  };
+  return (
+    <tr
+      className={isSelected ? "selected" : undefined}
+      onContextMenu={(event) => {
+        event.preventDefault();
+        planNow().select([row.id]);
+        planNow().askObjectMenu({ ids: [row.id], xPx: event.clientX, yPx: event.clientY });
+      }}
+    >
+      <th scope="row">
+        <label className="check-field">
+          <input type="checkbox" checked={isSelected} onChange={toggle} />
+          {name}
+        </label>
+      </th>
+      {cells.map((cell, index) => (
+        <td key={index}>{cell}</td>
+      ))}
+      <td className="row-actions">
+        <ActionsButton ids={[row.id]} names={name} isLink />
+        {actions.map((action) => (
+          <button
+            key={action.label}
+            type="button"
+            className="link"
+            aria-label={`${action.label} ${name}`}
+            onClick={() => {
+              onAction();
+              action.run(row.id, name);
+            }}
+          >
+            {action.short ?? action.label}
+          </button>
+        ))}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,158 @@
+/** Rows of the tables: every object of the layout in words and numbers. */
+import type { CheckResult } from "../../core/checks/run-checks.ts";
+import { shapeCentre } from "../../core/geometry/outline.ts";
+import { shortDate } from "../../core/model/day.ts";
+import { type LengthUnit, formatLength } from "../../core/model/length.ts";
+import type { Layout, Plan, Shape } from "../../core/model/plan.ts";
+import { turnText } from "../form/number-text.ts";
+import { purposeWords, surroundingWords } from "../state/plan-words.ts";
+
+export interface TableRow {
+  readonly id: string;
+  /** Texts in the order of the table's columns; the first names the object. */
+  readonly cells: readonly string[];
+}
+
+export interface ObjectTable {
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly TableRow[];
+}
+
+/** `1.2 m × 10 m`, or the number of corners. */
+function sizeText(shape: Shape, unit: LengthUnit): string {
+  switch (shape.shape) {
+    case "rectangle":
+      return `${formatLength(shape.widthM, unit)} × ${formatLength(shape.lengthM, unit)}`;
+    case "polygon":
+      return `${shape.corners.length} corners`;
+    case "point":
+      return "a point";
+  }
+}
+
+function placeTexts(shape: Shape, unit: LengthUnit): readonly [string, string, string] {
+  const { x, y } = shapeCentre(shape);
+  const turn = shape.shape === "rectangle" ? turnText(shape.turnDeg) : "";
+  return [turn, formatLength(x, unit), formatLength(y, unit)];
+}
+
+function lockedText(locked: boolean | undefined): string {
+  return locked === true ? "locked" : "";
+}
+
+export function bedTable(plan: Plan, layout: Layout): ObjectTable {
+  const planted = new Map<string, number>();
+  for (const { bed } of layout.plantings) {
+    if (bed !== undefined) planted.set(bed, (planted.get(bed) ?? 0) + 1);
+  }
+  return {
+    caption: "Beds",
+    columns: ["Bed", "Size", "Turn", "Right (x)", "Up (y)", "Plantings", "Locked"],
+    rows: layout.beds.map(({ id, code, outline, locked }) => ({
+      id,
+      cells: [
+        code,
+        sizeText(outline, plan.units),
+        ...placeTexts(outline, plan.units),
+        String(planted.get(id) ?? 0),
+        lockedText(locked),
+      ],
+    })),
+  };
+}
+
+export function plantingTable(plan: Plan, layout: Layout, result: CheckResult): ObjectTable {
+  const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety.name]));
+  const beds = new Map(layout.beds.map((bed) => [bed.id, bed.code]));
+  const conflicts = conflictCounts(result);
+  return {
+    caption: "Plantings",
+    columns: [
+      "Planting",
+      "Variety",
+      "Kind",
+      "Purpose",
+      "Bed",
+      "Plants",
+      "Size",
+      "Turn",
+      "Right (x)",
+      "Up (y)",
+      "First flower",
+      "Conflicts",
+      "Locked",
+    ],
+    rows: layout.plantings.map((planting) => {
+      const stand = result.standById.get(planting.id);
+      return {
+        id: planting.id,
+        cells: [
+          planting.code,
+          varieties.get(planting.variety) ?? "unknown",
+          stand?.kind.name ?? "unknown",
+          purposeWords[planting.purpose],
+          beds.get(planting.bed ?? "") ?? "none",
+          planting.plants === undefined ? "" : String(planting.plants),
+          sizeText(planting.outline, plan.units),
+          ...placeTexts(planting.outline, plan.units),
+          stand?.bloom ? shortDate(stand.bloom.likely.first) : "",
+          String(conflicts.get(planting.id) ?? 0),
+          lockedText(planting.locked),
+        ],
+      };
+    }),
+  };
+}
+
+function conflictCounts({ findings }: CheckResult): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { severity, subjects } of findings) {
+    if (severity !== "conflict") continue;
+    for (const id of subjects) counts.set(id, (counts.get(id) ?? 0) + 1);
+  }
+  return counts;
+}
+
+export function surroundingTable(plan: Plan, kindName: (id: string) => string): ObjectTable {
+  return {
+    caption: "Surroundings",
+    columns: ["Name", "What it is", "Kind", "Size", "Right (x)", "Up (y)", "Locked"],
+    rows: plan.surroundings.map(({ id, label, what, kind, outline, locked }) => {
+      const [, right, up] = placeTexts(outline, plan.units);
+      return {
+        id,
+        cells: [
+          label,
+          surroundingWords[what],
+          kind === undefined ? "" : kindName(kind),
+          sizeText(outline, plan.units),
+          right,
+          up,
+          lockedText(locked),
+        ],
+      };
+    }),
+  };
+}
+
+export interface Sorting {
+  readonly column: number;
+  readonly isDescending: boolean;
+}
+
+/** Numbers inside texts count as numbers: `B2` before `B10`, `2 m` before `10 m`. */
+const collator = new Intl.Collator("en", { numeric: true, sensitivity: "base" });
+
+/** The rows by one column, those alike in their given order; as given when nothing is asked. */
+export function sortedRows(
+  rows: readonly TableRow[],
+  sorting: Sorting | null,
+): readonly TableRow[] {
+  if (sorting === null) return rows;
+  const { column, isDescending } = sorting;
+  const direction = isDescending ? -1 : 1;
+  return [...rows].sort(
+    (a, b) => direction * collator.compare(a.cells[column] ?? "", b.cells[column] ?? ""),
+  );
+}

@@ -1,0 +1,36 @@
+import { useEffect, useState } from "react";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { countWords, countsOf } from "../findings/findings-words.ts";
+
+/** How long the counts must rest before they are said: never on every frame of a drag. */
+const REST_MS = 700;
+
+/** Speaks what happened, and the counts of findings once they rest. */
+export function Announcer() {
+  const announcement = usePlanStore((state) => state.announcement);
+  const counts = usePlanStore((state) => countWords(countsOf(state.result.findings)));
+  const [spoken, setSpoken] = useState({ counts, text: "" });
+  useEffect(() => {
+    if (counts === spoken.counts) return;
+    const timer = setTimeout(() => setSpoken({ counts, text: `Findings: ${counts}.` }), REST_MS);
+    return () => clearTimeout(timer);
+  }, [counts, spoken.counts]);
+  return (
+    <>
+      <div className="visually-hidden">
+        <div role="status" aria-atomic="true">
+          {announcement}
+        </div>
+        <div role="status" aria-atomic="true">
+          {spoken.text}
+        </div>
+      </div>
+      {/* The same words for the eye, for some seconds; a new key starts the time anew. */}
+      {announcement !== "" && (
+        <p key={announcement} className="status-line" aria-hidden="true">
+          {announcement}
+        </p>
+      )}
+    </>
+  );
+}

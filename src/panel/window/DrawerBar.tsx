@@ -1,0 +1,38 @@
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { countsOf } from "../findings/findings-words.ts";
+import { type Drawer, useViewState } from "../state/view-state.ts";
+
+const drawers: readonly { readonly drawer: Drawer; readonly label: string }[] = [
+  { drawer: "seed-list", label: "Seed list" },
+  { drawer: "findings", label: "Findings" },
+  { drawer: "particulars", label: "Particulars" },
+  { drawer: "bloom", label: "Bloom" },
+];
+
+/** On a narrow screen: one region at a time comes up from the bottom. */
+export function DrawerBar() {
+  const drawer = useViewState((state) => state.drawer);
+  const toggle = useViewState((state) => state.toggleDrawer);
+  const conflicts = usePlanStore((state) => countsOf(state.result.findings).conflict);
+  return (
+    <nav className="drawer-bar" aria-label="Regions">
+      {drawers.map((entry) => (
+        <button
+          key={entry.drawer}
+          type="button"
+          aria-expanded={entry.drawer === drawer}
+          onClick={() => toggle(entry.drawer)}
+        >
+          {entry.label}
+          {entry.drawer === "findings" && conflicts > 0 && (
+            <span className="conflict-text">
+              {" "}
+              ✕{conflicts}
+              <span className="visually-hidden"> conflicts</span>
+            </span>
+          )}
+        </button>
+      ))}
+    </nav>
+  );
+}

@@ -1,0 +1,143 @@
+import { useEffect, useRef, useState } from "react";
+import { changePlan } from "../../core/edits/object-edits.ts";
+import { HistoryButtons } from "./HistoryButtons.tsx";
+import { LayoutTabs } from "../layouts/LayoutTabs.tsx";
+import { PlanMenu, type SamplePlan } from "./PlanMenu.tsx";
+import { SaveStateLine } from "../keeping/SaveStateLine.tsx";
+import { commit } from "../state/plan-actions.ts";
+import { type ThemeChoice, themeChoices, usePreferences } from "../state/preferences.ts";
+import { useDraft } from "../form/use-draft.ts";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+import { viewNow } from "../state/view-state.ts";
+
+interface HeaderProps {
+  readonly samples: readonly SamplePlan[];
+}
+
+/** Title, facts, layouts, history, saving. On a narrow screen all but the title folds away. */
+export function Header({ samples }: HeaderProps) {
+  const [isUnfolded, setUnfolded] = useState(false);
+  const foldRef = useRef<HTMLButtonElement>(null);
+  const headRef = useRef<HTMLElement>(null);
+  // What was picked in a menu wants the window to itself: the unfolded head goes back.
+  useEffect(() => {
+    const head = headRef.current;
+    if (!isUnfolded || !head) return;
+    const foldOnPick = ({ target }: Event) => {
+      if (!(target instanceof Element) || !target.closest(".menu-item")) return;
+      setUnfolded(false);
+      foldRef.current?.focus();
+    };
+    head.addEventListener("click", foldOnPick);
+    return () => head.removeEventListener("click", foldOnPick);
+  }, [isUnfolded]);
+  return (
+    <header ref={headRef} className={isUnfolded ? "plan-head unfolded" : "plan-head"}>
+      <PlanTitle />
+      <button
+        ref={foldRef}
+        type="button"
+        className="fold-button"
+        aria-expanded={isUnfolded}
+        aria-controls="plan-head-more"
+        onClick={() => setUnfolded(!isUnfolded)}
+      >
+        Menu
+      </button>
+      <div className="plan-head-more" id="plan-head-more">
+        <PlanFacts />
+        <LayoutTabs />
+        <HistoryButtons />
+        <span className="head-gap" />
+        <SaveStateLine />
+        <PlanMenu samples={samples} />
+        <ThemeSwitch />
+        <button
+          type="button"
+          className="primary"
+          onClick={() => viewNow().ask({ kind: "plot-map" })}
+        >
+          Plot map
+        </button>
+      </div>
+    </header>
+  );
+}
+
+function PlanTitle() {
+  const plan = useShownPlan();
+  const draft = useDraft<HTMLInputElement>(plan.title, (text) => {
+    const title = text.trim();
+    if (title === "") return "A plan needs a title";
+    if (title.length > 200) return "A title has at most 200 letters";
+    commit(changePlan({ title }, `Rename the plan to ${title}`));
+    return null;
+  });
+  return (
+    <>
+      <h1 className="visually-hidden">{plan.title}</h1>
+      <div className="plan-title">
+        <input
+          {...draft.field}
+          type="text"
+          aria-label="Plan title"
+          aria-invalid={draft.reason !== null || undefined}
+          aria-describedby={draft.reason === null ? undefined : "plan-title-reason"}
+          autoComplete="off"
+          spellCheck={false}
+          value={draft.text}
+          onChange={(event) => draft.type(event.target.value)}
+        />
+        {draft.reason !== null && (
+          <p className="field-reason" id="plan-title-reason" role="alert">
+            {draft.reason}
+          </p>
+        )}
+      </div>
+    </>
+  );
+}
+
+/** Season, level and units; opens the settings. */
+function PlanFacts() {
+  const { season, level, units } = useShownPlan();
+  const unitName = units === "m" ? "metres" : "feet";
+  return (
+    <button
+      type="button"
+      className="plan-facts"
+      title="Plan settings"
+      onClick={() => viewNow().ask({ kind: "settings" })}
+    >
+      season {season.name} · {level} level · {unitName}
+      <span className="visually-hidden">: plan settings</span>
+    </button>
+  );
+}
+
+const themeWords: Readonly<Record<ThemeChoice, string>> = {
+  system: "Theme: system",
+  light: "Theme: light",
+  dark: "Theme: dark",
+};
+
+function ThemeSwitch() {
+  const { themeChoice, chooseTheme } = usePreferences();
+  return (
+    <select
+      className="theme-switch"
+      aria-label="Theme"
+      value={themeChoice}
+      onChange={(event) => {
+        const picked = themeChoices.find((choice) => choice === event.target.value);
+        if (picked) chooseTheme(picked);
+      }}
+    >
+      {themeChoices.map((choice) => (
+        <option key={choice} value={choice}>
+          {themeWords[choice]}
+        </option>
+      ))}
+    </select>
+  );
+}

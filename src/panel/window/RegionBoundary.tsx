@@ -1,0 +1,85 @@
+import { Component, type ReactNode } from "react";
+import { note } from "../../store/keeping/diagnostics.ts";
+import { downloadPlan } from "../../store/files/plan-file.ts";
+import { reloadPage } from "../../store/keeping/program-update.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { isPartMissing } from "./part-missing.ts";
+
+interface RegionBoundaryProps {
+  /** What the region is called in the message. */
+  readonly name: string;
+  readonly children: ReactNode;
+  /** For what can be put away, such as a dialog: how. */
+  readonly onClose?: () => void;
+}
+
+interface RegionBoundaryState {
+  readonly fault: string | null;
+}
+
+/** A fault in one region leaves the others working and the plan within reach. */
+export class RegionBoundary extends Component<RegionBoundaryProps, RegionBoundaryState> {
+  override state: RegionBoundaryState = { fault: null };
+
+  static getDerivedStateFromError(error: unknown): RegionBoundaryState {
+    return { fault: error instanceof Error ? error.message : String(error) };
+  }
+
+  override componentDidCatch(error: unknown): void {
+    note("program", `${this.props.name} cannot be shown: ${String(error)}`);
+  }
+
+  override render() {
+    const { name, children, onClose } = this.props;
+    const { fault } = this.state;
+    if (fault === null) return children;
+    const title = `${name} cannot be shown`;
+    const explanation = (
+      <Explanation fault={fault} onRetry={() => this.setState({ fault: null })} />
+    );
+    if (onClose) {
+      return (
+        <Dialog title={title} onClose={onClose}>
+          {explanation}
+        </Dialog>
+      );
+    }
+    return (
+      <section className="region fault">
+        <h2>{title}</h2>
+        {explanation}
+      </section>
+    );
+  }
+}
+
+interface ExplanationProps {
+  readonly fault: string;
+  readonly onRetry: () => void;
+}
+
+function Explanation({ fault, onRetry }: ExplanationProps) {
+  const isMissing = isPartMissing(fault);
+  return (
+    <div role="alert">
+      <p>
+        {isMissing
+          ? "A part of the program could not be fetched: the network may be gone, or the program was renewed on its server. The plan is not touched. Loading the page anew saves the plan first and fetches what is missing."
+          : `Something here went wrong (${fault}). The plan itself is not touched: keep a copy of it, then try again or load the page anew.`}
+      </p>
+      <p className="dialog-actions">
+        <button type="button" className="primary" onClick={downloadPlan}>
+          Download the plan
+        </button>
+        {!isMissing && (
+          <button type="button" onClick={onRetry}>
+            Try again
+          </button>
+        )}
+        <button type="button" onClick={() => void reloadPage()}>
+          Load the page anew
+        </button>
+      </p>
+    </div>
+  );
+}

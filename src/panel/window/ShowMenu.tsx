@@ -1,0 +1,38 @@
+import { hideableKinds } from "../../store/window/hideable-kinds.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { CheckField } from "../form/ChoiceField.tsx";
+import { Menu } from "../form/Menu.tsx";
+import { hideableWords, setHidden, showAllKinds } from "../commands/hidden-words.ts";
+
+/** Switches for what the sheet shows. Findings count whether or not their things are shown. */
+export function ShowMenu() {
+  const hidden = usePlanStore((state) => state.hidden);
+  return (
+    <Menu label="Show">
+      <div className="show-switches" role="group" aria-label="Shown on the sheet">
+        {hideableKinds.map((kind) => (
+          <CheckField
+            key={kind}
+            label={hideableWords[kind]}
+            isOn={!hidden.has(kind)}
+            onSet={(isShown) => setHidden(kind, !isShown)}
+          />
+        ))}
+      </div>
+    </Menu>
+  );
+}
+
+/** Says over the sheet that something is not shown. */
+export function HiddenLine() {
+  const count = usePlanStore((state) => state.hidden.size);
+  if (count === 0) return null;
+  return (
+    <p className="hidden-line">
+      {count === 1 ? "1 kind of things is hidden." : `${count} kinds of things are hidden.`}{" "}
+      <button type="button" className="link" onClick={showAllKinds}>
+        Show all
+      </button>
+    </p>
+  );
+}

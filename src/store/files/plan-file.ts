@@ -1,0 +1,189 @@
+/**
+ * Plans from files and into files: the file is the archive. Whatever goes wrong while a file is
+ * opened, the open plan stays as it is; whatever goes wrong while one is written, the file before
+ * stays whole.
+ */
+import { type FileWithHandle, fileOpen, fileSave } from "browser-fs-access";
+import { cropBook } from "../../core/kinds/crop-book.ts";
+import type { OpenedPlan } from "../../core/exchange/open-plan.ts";
+import type { Plan } from "../../core/model/plan.ts";
+import { type Problem, type Read, problemText, refuse } from "../../core/model/problem.ts";
+import { writePlan } from "../../core/model/read-plan.ts";
+import { reviewLeaving } from "../keeping/autosave.ts";
+import { knownPlan, markInFile } from "../keeping/current-plan.ts";
+import { textOfFile } from "./decode-file.ts";
+import { note } from "../keeping/diagnostics.ts";
+import { planFileName } from "./file-name.ts";
+import { noteInFile } from "./file-reminder.ts";
+import { freshPlan, newPlanId } from "../keeping/plan-copy.ts";
+import { layoutOf, usePlanStore } from "../plan/plan-store.ts";
+import { planFromText, validText } from "../keeping/plan-text.ts";
+import { tell, useSaveState } from "../keeping/save-state.ts";
+import { isCancelled } from "../keeping/storage-fault.ts";
+import { openFromOutside } from "../keeping/switch-plan.ts";
+
+const JSON_TYPE = "application/json";
+
+/** The file the open plan came from or was saved to, where the browser lets us write it again. */
+interface PlanFile {
+  readonly planId: string;
+  readonly handle: FileSystemFileHandle;
+  /** When the file was last changed as far as we know, milliseconds. */
+  readonly lastModified: number;
+}
+
+let planFile: PlanFile | null = null;
+
+/** Lets the grower choose a plan file or GeoJSON and opens it. */
+export async function openPlanFile(): Promise<void> {
+  let file: FileWithHandle;
+  try {
+    file = await fileOpen({
+      id: "wideberth-plan",
+      description: "Plan or GeoJSON",
+      extensions: [".json", ".geojson"],
+      mimeTypes: [JSON_TYPE, "application/geo+json"],
+    });
+  } catch (error) {
+    if (!isCancelled(error)) tell("The browser refused to open a file.");
+    return;
+  }
+  await openPlanFromFile(file);
+}
+
+/** Opens a file, such as one dropped on the page; on any fault the problems are shown instead. */
+export async function openPlanFromFile(file: FileWithHandle): Promise<void> {
+  const read = await readPlanFile(file);
+  if (!read.ok) {
+    showProblems(read.problems);
+    return;
+  }
+  const { plan, from } = read.value;
+  // GeoJSON carries no plan's id: every time it is opened a plan of its own is made from it.
+  const opening = from === "plan" ? plan : { ...plan, id: newPlanId() };
+  if (!(await openFromOutside(opening, from === "plan" ? "file" : "made-here"))) return;
+  const { handle, lastModified } = file;
+  const planId = knownPlan().planId;
+  planFile = from === "plan" && handle ? { planId, handle, lastModified } : null;
+  if (from === "plan") noteInFile(planId);
+  if (useSaveState.getState().notice === null) tell(`Opened ${file.name}.`);
+}
+
+/** Reads a plan file or GeoJSON without opening it. */
+export async function readPlanFile(file: File): Promise<Read<OpenedPlan>> {
+  const text = await textOfFile(file);
+  if (!text.ok) return text;
+  // Importers are fetched when first wanted.
+  const reader = await import("../../core/exchange/open-plan.ts").catch(() => null);
+  if (reader) return reader.openPlanText(text.value, file.name, cropBook());
+  return refuse({
+    file: file.name,
+    object: "",
+    field: "",
+    got: "no answer when fetching the part of the program that opens files",
+    expected: "it to be there; connect to the network or reload this page, then try again",
+  });
+}
+
+/** Saves to the plan's own file where the browser can, else as a download; a "new file" is asked for anew. */
+export async function savePlanFile(place: "own file" | "new file" = "own file"): Promise<void> {
+  const { plan, layoutId } = usePlanStore.getState();
+  const written = validText(plan);
+  if (!written.ok) {
+    showProblems(
+      refuse({
+        file: plan.title,
+        object: "",
+        field: "",
+        got: `a plan with a fault (${written.fault})`,
+        expected: "a plan that opens again; undo the last change",
+      }).problems,
+    );
+    return;
+  }
+  const blob = new Blob([written.text], { type: JSON_TYPE });
+  const fileName = planFileName(plan, layoutOf(plan, layoutId), new Date());
+  const { handle, isChanged } =
+    place === "new file" ? { handle: null, isChanged: false } : await ownFile(plan);
+  const options = {
+    id: "wideberth-plan",
+    fileName,
+    description: "Plan",
+    extensions: [".json"],
+    mimeTypes: [JSON_TYPE],
+  };
+  try {
+    const saved = await fileSave(blob, options, handle);
+    if (!saved) {
+      // Whether it arrives is not told to the page: only the reminder takes it for done.
+      noteInFile(plan.id);
+      tell(`Download started: ${fileName}.`);
+      return;
+    }
+    const file = await saved.getFile();
+    if ((await file.text()) !== written.text) throw new Error("The file holds something else");
+    planFile = { planId: plan.id, handle: saved, lastModified: file.lastModified };
+    markInFile(plan);
+    noteInFile(plan.id);
+    reviewLeaving();
+    tell(
+      isChanged
+        ? `Saved to ${file.name}. The file the plan came from had been changed elsewhere and was left alone.`
+        : `Saved to ${file.name}.`,
+    );
+  } catch (error) {
+    if (!isCancelled(error)) tell("The file could not be written. The plan is unchanged.");
+  }
+}
+
+/** The plan's own file, unless somebody changed it since: then the grower is asked where to save. */
+async function ownFile(
+  plan: Plan,
+): Promise<{ readonly handle: FileSystemFileHandle | null; readonly isChanged: boolean }> {
+  if (planFile?.planId !== plan.id) return { handle: null, isChanged: false };
+  try {
+    const { lastModified } = await planFile.handle.getFile();
+    const isChanged = lastModified !== planFile.lastModified;
+    return { handle: isChanged ? null : planFile.handle, isChanged };
+  } catch {
+    // Moved, deleted, or no longer permitted.
+    return { handle: null, isChanged: false };
+  }
+}
+
+/**
+ * Downloads what is in memory, at once and leaning on nothing else: the way out when the screen
+ * has failed. A plan too broken for a plan file is downloaded as it is.
+ */
+export function downloadPlan(): void {
+  const { plan, layoutId } = usePlanStore.getState();
+  let text: string;
+  try {
+    text = writePlan(plan);
+  } catch {
+    text = JSON.stringify(plan, null, 2);
+  }
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([text], { type: JSON_TYPE }));
+  link.download = planFileName(plan, layoutOf(plan, layoutId), new Date());
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+/** Opens a plan that comes with the program. */
+export function openSample(text: string, name: string): void {
+  const read = planFromText(text, name);
+  if (!read.ok) showProblems(read.problems);
+  else void openFromOutside(read.value, "sample");
+}
+
+/** Starts an empty plan. */
+export function newPlan(): void {
+  void openFromOutside(freshPlan(), "made-here");
+}
+
+function showProblems(problems: readonly Problem[]): void {
+  const [first] = problems;
+  if (first) note("notice", `Not opened: ${problemText(first)}`);
+  useSaveState.setState({ problems });
+}

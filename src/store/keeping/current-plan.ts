@@ -1,0 +1,70 @@
+/**
+ * The plan this tab has open, and what the tab knows of its stored copy. Plans are compared by
+ * identity: the store makes a new plan object for every change and for nothing else.
+ */
+import type { Plan } from "../../core/model/plan.ts";
+import { commitUnguarded } from "./edit-guard.ts";
+import type { Origin } from "./keeping-rule.ts";
+import { usePlanStore } from "../plan/plan-store.ts";
+import { useSaveState } from "./save-state.ts";
+
+export interface KnownPlan {
+  readonly planId: string;
+  /** Newest stored revision this tab has seen; 0 when none is stored. */
+  readonly revision: number;
+  /** The plan as it is stored in the browser; null when it is not. */
+  readonly stored: Plan | null;
+  /** The plan as it lies in a file or can be had again otherwise; null when it does not. */
+  readonly inFile: Plan | null;
+  /** What the next saved copy says of its origin. */
+  readonly origin: Origin;
+}
+
+let known: KnownPlan = {
+  planId: "",
+  revision: 0,
+  stored: usePlanStore.getState().plan,
+  inFile: null,
+  origin: "opened",
+};
+
+export function knownPlan(): KnownPlan {
+  return known;
+}
+
+/** Whether the committed plan differs from the stored one and this tab may store it. */
+export function hasUnsaved(): boolean {
+  return !useSaveState.getState().isReadOnly && usePlanStore.getState().plan !== known.stored;
+}
+
+/** Whether leaving now would lose work: neither stored nor in a file. */
+export function hasWorkToLose(): boolean {
+  return hasUnsaved() && usePlanStore.getState().plan !== known.inFile;
+}
+
+/** Puts another plan on screen; history starts anew. */
+export function showPlan(plan: Plan, knowledge: Omit<KnownPlan, "planId">): void {
+  known = { ...knowledge, planId: plan.id };
+  usePlanStore.getState().openPlan(plan);
+}
+
+/**
+ * Brings the plan on screen to what is stored, as one change: view and selection stay, and where
+ * nothing differs nothing happens.
+ */
+export function followStored(plan: Plan, revision: number): void {
+  known = { ...known, planId: plan.id, revision, stored: plan, origin: "edit" };
+  commitUnguarded({ title: "Changed in another tab", apply: () => plan });
+  known = { ...known, stored: usePlanStore.getState().plan };
+}
+
+/** The plan object has been stored as a revision. */
+export function markStored(plan: Plan, revision: number): void {
+  const inFile = known.planId === plan.id ? known.inFile : null;
+  known = { planId: plan.id, revision, stored: plan, inFile, origin: "edit" };
+}
+
+/** The plan object has been written to a file. */
+export function markInFile(plan: Plan): void {
+  if (plan.id === known.planId) known = { ...known, inFile: plan };
+}

@@ -1,0 +1,29 @@
+/** Plans to text and back, as they lie in files and in the browser's storage. */
+import { cropBook } from "../../core/kinds/crop-book.ts";
+import type { Plan } from "../../core/model/plan.ts";
+import { type Read, problemText } from "../../core/model/problem.ts";
+import { readPlan, writePlan } from "../../core/model/read-plan.ts";
+
+/** Reads a plan that may use the built-in kinds and those it brings along. */
+export function planFromText(text: string, name: string): Read<Plan> {
+  const book = cropBook();
+  return readPlan(text, name, (kind) => book.kind(kind) !== undefined);
+}
+
+export type ValidText =
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly fault: string };
+
+/** The plan's file text, if it opens again. */
+export function validText(plan: Plan): ValidText {
+  let text: string;
+  try {
+    text = writePlan(plan);
+  } catch {
+    return { ok: false, fault: "it holds something a plan file cannot hold" };
+  }
+  const read = planFromText(text, plan.title);
+  if (read.ok) return { ok: true, text };
+  const first = read.problems[0];
+  return { ok: false, fault: first ? problemText(first) : "it would not open again" };
+}

@@ -1,0 +1,58 @@
+/** Finding stored copies again. A copy is only believed when it is whole and opens. */
+import type { Plan } from "../../core/model/plan.ts";
+import { isWhole } from "./checksum.ts";
+import { type Generation, type Head, copiesOf, readFrom } from "./plan-db.ts";
+import { planFromText } from "./plan-text.ts";
+
+/** The newest copy of a plan that is whole and opens. */
+export interface NewestCopy {
+  readonly plan: Plan;
+  readonly savedAt: string;
+  /** Newest revision in the storage, damaged or not: the one the next save goes upon. */
+  readonly revision: number;
+  /** How many newer copies are damaged. They stay where they are. */
+  readonly damaged: number;
+}
+
+export type FoundCopy =
+  | { readonly kind: "found"; readonly copy: NewestCopy }
+  | { readonly kind: "none" }
+  /** There are copies, but not one can be read. Nothing is deleted. */
+  | { readonly kind: "damaged"; readonly title: string; readonly savedAt: string };
+
+export async function readNewest(planId: string): Promise<FoundCopy> {
+  const keys = await readFrom("generations", (store) => store.getAllKeys(copiesOf(planId)));
+  const revisions = keys.map(([, revision]) => revision).reverse();
+  const newest = revisions[0];
+  if (newest === undefined) return { kind: "none" };
+  let damaged = 0;
+  let title = "";
+  let savedAt = "";
+  for (const revision of revisions) {
+    const generation = await readGeneration(planId, revision);
+    const plan = generation && (await planOf(generation));
+    if (plan) {
+      const copy = { plan, savedAt: generation.savedAt, revision: newest, damaged };
+      return { kind: "found", copy };
+    }
+    damaged += 1;
+    title ||= generation?.title ?? "";
+    savedAt ||= generation?.savedAt ?? "";
+  }
+  return { kind: "damaged", title, savedAt };
+}
+
+export function readGeneration(planId: string, revision: number): Promise<Generation | undefined> {
+  return readFrom("generations", (store) => store.get([planId, revision]));
+}
+
+/** The plan of a copy, or null when the copy is damaged. */
+export async function planOf(generation: Generation): Promise<Plan | null> {
+  if (!(await isWhole(generation.text, generation.checksum))) return null;
+  const read = planFromText(generation.text, generation.title);
+  return read.ok && read.value.id === generation.planId ? read.value : null;
+}
+
+export function readHead(planId: string): Promise<Head | undefined> {
+  return readFrom("heads", (store) => store.get(planId));
+}

@@ -1,0 +1,118 @@
+/**
+ * Saving a plan as a new copy.
+ *
+ * A copy is written, read back and compared before the head moves to it, all in one transaction:
+ * after a crash at any point the head stands on the copy before or on the new one. What is written
+ * has first been read by the same reader that opens files, so no copy can be stored that would not
+ * open. A tab may only write over the revision it knows: whoever finds another one has not seen
+ * what it would replace, and is told so instead.
+ */
+import type { Plan } from "../../core/model/plan.ts";
+import { checksum } from "./checksum.ts";
+import {
+  FULL_STORAGE_RULE,
+  KEEPING_RULE,
+  type KeepingRule,
+  type KeptCopy,
+  type Origin,
+  surplusCopies,
+} from "./keeping-rule.ts";
+import { type PlanDb, copiesOf, within, withPlanDb } from "./plan-db.ts";
+import { validText } from "./plan-text.ts";
+import { isFull } from "./storage-fault.ts";
+
+export interface SaveRequest {
+  readonly plan: Plan;
+  /** Newest stored revision the caller has seen; 0 when it knows of none. */
+  readonly parentRevision: number;
+  /** ISO 8601 date and time by the caller's clock. */
+  readonly savedAt: string;
+  readonly origin: Origin;
+}
+
+export type SaveOutcome =
+  /** `wasWiped`: the browser had lost every earlier copy. */
+  | { readonly kind: "saved"; readonly revision: number; readonly wasWiped: boolean }
+  /** Somebody else saved a revision the caller has not seen; nothing was written. */
+  | { readonly kind: "conflict"; readonly revision: number }
+  /** The plan would not open again; nothing was written. */
+  | { readonly kind: "invalid"; readonly fault: string };
+
+/** Saves a plan as the next revision. Rejects only when the browser's storage fails. */
+export async function saveGeneration(request: SaveRequest): Promise<SaveOutcome> {
+  const written = validText(request.plan);
+  if (!written.ok) return { kind: "invalid", fault: written.fault };
+  const { text } = written;
+  const sum = await checksum(text);
+  const write = (db: PlanDb) => writeGeneration(db, request, text, sum);
+  let outcome: SaveOutcome;
+  try {
+    outcome = await withPlanDb(write);
+  } catch (error) {
+    if (!isFull(error)) throw error;
+    await withPlanDb((db) => prune(db, request.plan.id, FULL_STORAGE_RULE));
+    outcome = await withPlanDb(write);
+  }
+  if (outcome.kind === "saved") {
+    // A copy too many harms nobody: the next save lets go of it.
+    await withPlanDb((db) => prune(db, request.plan.id, KEEPING_RULE)).catch(() => undefined);
+  }
+  return outcome;
+}
+
+function writeGeneration(
+  db: PlanDb,
+  { plan, parentRevision, savedAt, origin }: SaveRequest,
+  text: string,
+  sum: string,
+): Promise<SaveOutcome> {
+  const transaction = db.transaction(["generations", "heads", "notes"], "readwrite", {
+    durability: "strict",
+  });
+  const generations = transaction.objectStore("generations");
+  const heads = transaction.objectStore("heads");
+  return within(transaction, async () => {
+    const head = await heads.get(plan.id);
+    const newest = Math.max(head?.revision ?? 0, await newestRevision(generations, plan.id));
+    if (head && head.revision === newest && head.checksum === sum) {
+      return { kind: "saved", revision: newest, wasWiped: false };
+    }
+    const wasWiped = newest === 0 && parentRevision > 0;
+    if (newest !== parentRevision && !wasWiped) return { kind: "conflict", revision: newest };
+    const revision = parentRevision + 1;
+    const common = { planId: plan.id, revision, savedAt, title: plan.title, checksum: sum };
+    await generations.add({ ...common, origin, text });
+    const back = await generations.get([plan.id, revision]);
+    if (back?.text !== text) throw new DOMException("Read back another text", "DataError");
+    await heads.put(common);
+    await transaction.objectStore("notes").put(plan.id, "last");
+    return { kind: "saved", revision, wasWiped };
+  });
+}
+
+interface KeyCursorSource {
+  openKeyCursor(
+    range: IDBKeyRange,
+    direction: "prev",
+  ): Promise<{ readonly primaryKey: [string, number] } | null>;
+}
+
+async function newestRevision(generations: KeyCursorSource, planId: string): Promise<number> {
+  const cursor = await generations.openKeyCursor(copiesOf(planId), "prev");
+  return cursor?.primaryKey[1] ?? 0;
+}
+
+function prune(db: PlanDb, planId: string, rule: KeepingRule): Promise<void> {
+  const transaction = db.transaction("generations", "readwrite");
+  const { store } = transaction;
+  return within(transaction, async () => {
+    const copies: KeptCopy[] = [];
+    let cursor = await store.index("summary").openKeyCursor(copiesOf(planId));
+    while (cursor) {
+      const [, revision, savedAt, origin] = cursor.key;
+      copies.push({ revision, savedAt, origin });
+      cursor = await cursor.continue();
+    }
+    for (const revision of surplusCopies(copies, rule)) await store.delete([planId, revision]);
+  });
+}

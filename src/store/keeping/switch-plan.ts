@@ -1,0 +1,154 @@
+/**
+ * Putting another plan on screen without losing the one before: the new plan is fetched first,
+ * then the open one is saved, and only then do they change places, with nothing in between.
+ */
+import type { Plan } from "../../core/model/plan.ts";
+import { flushAutosave, reviewLeaving, showSaved } from "./autosave.ts";
+import { checksum } from "./checksum.ts";
+import { type KnownPlan, hasUnsaved, hasWorkToLose, showPlan } from "./current-plan.ts";
+import { allowEdits, lookOnly } from "./edit-guard.ts";
+import { forgetLastMoment, lastMomentOf } from "./last-moment.ts";
+import { rememberPlan } from "./last-plan.ts";
+import { newPlanId } from "./plan-copy.ts";
+import { type Claim, claimPlan, dropClaim, settleClaim } from "./plan-lock.ts";
+import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-generation.ts";
+import { validText } from "./plan-text.ts";
+import { saveApart } from "./save-apart.ts";
+import { clockText, tell, useSaveState } from "./save-state.ts";
+
+const LOSE_WORK =
+  "The open plan has changes that could not be saved. Open the other plan and lose them?";
+
+/**
+ * Where a plan from outside comes from. A sample never covers what was made of it before; a
+ * stand-in, shown because the storage does not answer, is stored only once it is edited.
+ */
+export type Source = "file" | "sample" | "made-here" | "stand-in";
+
+/** The last switch; one at a time. */
+let switching: Promise<unknown> = Promise.resolve();
+
+/** Does something with the plan on screen when no other plan is about to be put there. */
+export function inTurn<T>(work: () => Promise<T>): Promise<T> {
+  const turn = switching.then(work);
+  switching = turn.catch(() => undefined);
+  return turn;
+}
+
+/** Opens a plan that is stored in this browser, or what is left of it, and says how that went. */
+export function openStored(planId: string): Promise<FoundCopy["kind"] | "kept-open"> {
+  return inTurn(async () => {
+    const claim = await claimPlan(planId);
+    try {
+      const found = await readNewest(planId);
+      const moment = found.kind === "found" ? await lookBack(found.copy, claim) : null;
+      const canOpen = found.kind === "found" && (await leaveOpenPlan());
+      if (!canOpen) {
+        dropClaim(claim);
+        return found.kind === "found" ? "kept-open" : found.kind;
+      }
+      showCopy(found.copy, claim, moment);
+      return "found";
+    } catch (error) {
+      dropClaim(claim);
+      throw error;
+    }
+  });
+}
+
+/** What was left unsaved when the plan was last closed; a version of its own is put away at once. */
+async function lookBack({ plan, revision }: NewestCopy, claim: Claim): Promise<Plan | null> {
+  // Another tab that writes the plan has its own unsaved moments.
+  if (!claim.isWriter) return null;
+  const moment = lastMomentOf(plan, revision);
+  if (moment.kind === "apart") await saveApart(moment.plan);
+  if (moment.kind !== "newer") forgetLastMoment(plan.id);
+  return moment.kind === "newer" ? moment.plan : null;
+}
+
+function showCopy(copy: NewestCopy, claim: Claim, moment: Plan | null): void {
+  const { plan, revision, savedAt, damaged } = copy;
+  if (moment) {
+    putOnScreen(moment, claim, { revision, stored: null, inFile: null });
+    return;
+  }
+  // What is opened in place of damaged copies is not yet what the newest revision holds.
+  const stored = damaged === 0 || !claim.isWriter ? plan : null;
+  putOnScreen(plan, claim, { revision, stored, inFile: plan });
+  if (stored) showSaved(savedAt);
+  if (damaged > 0) tell(damageNotice(plan.title, savedAt));
+}
+
+function damageNotice(title: string, savedAt: string): string {
+  const at = clockText(savedAt, new Date());
+  return `The newest saved copy of "${title}" is damaged. The one from ${at} has been opened; the damaged one is kept.`;
+}
+
+/** Opens a plan from outside the browser's storage; false when the open plan stays. */
+export function openFromOutside(plan: Plan, source: Source): Promise<boolean> {
+  return inTurn(async () => {
+    const { placed, revision, claim, notice } = await placeFor(plan, source);
+    if (!(await leaveOpenPlan())) {
+      dropClaim(claim);
+      return false;
+    }
+    const stored = source === "stand-in" ? placed : null;
+    putOnScreen(placed, claim, { revision, stored, inFile: placed });
+    if (notice) tell(notice);
+    return true;
+  });
+}
+
+/** Shows a plan and makes its claim the one that counts. Nothing may be awaited in here. */
+export function putOnScreen(
+  plan: Plan,
+  claim: Claim,
+  knowledge: Pick<KnownPlan, "revision" | "stored" | "inFile">,
+): void {
+  const isReadOnly = !claim.isWriter;
+  useSaveState.setState({ state: { kind: "unsaved" }, isReadOnly, problems: [], notice: null });
+  if (isReadOnly) lookOnly();
+  else allowEdits();
+  showPlan(plan, { ...knowledge, origin: "opened" });
+  settleClaim(claim);
+  rememberPlan(plan.id, knowledge.revision > 0 && claim.isWriter);
+  reviewLeaving();
+}
+
+/** Saves the open plan; false when that fails and the grower would rather keep it open. */
+async function leaveOpenPlan(): Promise<boolean> {
+  for (let attempt = 0; hasUnsaved() && attempt < 3; attempt += 1) await flushAutosave();
+  return !hasWorkToLose() || window.confirm(LOSE_WORK);
+}
+
+interface Placed {
+  readonly placed: Plan;
+  readonly revision: number;
+  readonly claim: Claim;
+  readonly notice: string | null;
+}
+
+/** Finds a plan from outside its place among the stored ones. */
+async function placeFor(plan: Plan, source: Source): Promise<Placed> {
+  const asNew = async (notice: string | null): Promise<Placed> => {
+    const placed = { ...plan, id: newPlanId() };
+    return { placed, revision: 0, claim: await claimPlan(placed.id), notice };
+  };
+  if (source === "stand-in") return asNew(null);
+  // Without storage there is nothing to cover.
+  const head = await readHead(plan.id).catch(() => undefined);
+  if (source === "sample" && head && !(await isStoredAs(plan, head.checksum))) return asNew(null);
+  const claim = await claimPlan(plan.id);
+  if (claim.isWriter) return { placed: plan, revision: head?.revision ?? 0, claim, notice: null };
+  dropClaim(claim);
+  return asNew(
+    source === "file"
+      ? `"${plan.title}" is open in another tab. It has been opened here as a plan of its own.`
+      : null,
+  );
+}
+
+async function isStoredAs(plan: Plan, sum: string): Promise<boolean> {
+  const written = validText(plan);
+  return written.ok && (await checksum(written.text)) === sum;
+}

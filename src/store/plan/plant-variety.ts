@@ -1,0 +1,32 @@
+/** Placing a variety in a bed, by dragging it there or by choosing both in a dialog. */
+import { newPlanting, plantsWanted } from "../../core/edits/new-planting.ts";
+import { addPlantings } from "../../core/edits/object-edits.ts";
+import { placeInBed } from "../../core/beds/place-planting.ts";
+import type { Point } from "../../core/geometry/point.ts";
+import { layoutOf, usePlanStore } from "./plan-store.ts";
+
+/**
+ * Adds a planting of the variety to a bed of the shown layout and selects it: as many plants as
+ * are still wanted (or as many as are asked for) and fit, about a place when one is given, else in
+ * the first free stretch.
+ */
+export function plantVariety(varietyId: string, bedId: string, at?: Point, plants?: number): void {
+  const { plan, layoutId, book, commit, select, announce } = usePlanStore.getState();
+  const layout = layoutOf(plan, layoutId);
+  const variety = plan.varieties.find((entry) => entry.id === varietyId);
+  const bed = layout.beds.find((entry) => entry.id === bedId);
+  if (!variety || !bed) return;
+  const kind = book.kind(variety.kind);
+  if (!kind) {
+    announce(`The kind of ${variety.name} is not known: choose it first.`);
+    return;
+  }
+  const placed = placeInBed(layout, bed, kind, plants ?? plantsWanted(layout, variety), at);
+  if (!placed) {
+    announce(`Bed ${bed.code} is full.`);
+    return;
+  }
+  const planting = newPlanting(plan, layout, bed, variety, kind, placed);
+  commit(addPlantings(layoutId, [planting], `Place ${variety.name} in bed ${bed.code}`));
+  select([planting.id]);
+}

@@ -1,0 +1,44 @@
+/** Reads a file of outlines; a large one on a thread of its own, so that the window stays awake. */
+import { readTraces } from "../../core/outlines/read-traces.ts";
+import type { Trace } from "../../core/outlines/trace.ts";
+import { type Read, refuse } from "../../core/model/problem.ts";
+import { textOfFile } from "../files/decode-file.ts";
+import type { OutlineRequest } from "./outline-import-worker.ts";
+
+/** Letters that are read at once, without a thread. */
+const SMALL = 300_000;
+
+export async function readOutlineFile(file: File): Promise<Read<readonly Trace[]>> {
+  const text = await textOfFile(file, "GPX or GeoJSON", true);
+  if (!text.ok) return text;
+  return text.value.length <= SMALL
+    ? readTraces(text.value, file.name)
+    : readApart({ text: text.value, file: file.name });
+}
+
+function readApart(request: OutlineRequest): Promise<Read<readonly Trace[]>> {
+  const worker = new Worker(new URL("./outline-import-worker.ts", import.meta.url), {
+    type: "module",
+  });
+  return new Promise((resolve) => {
+    const end = (read: Read<readonly Trace[]>) => {
+      worker.terminate();
+      resolve(read);
+    };
+    worker.addEventListener("message", ({ data }: MessageEvent<Read<readonly Trace[]>>) =>
+      end(data),
+    );
+    worker.addEventListener("error", ({ message }) =>
+      end(
+        refuse({
+          file: request.file,
+          object: "",
+          field: "",
+          got: message || "a fault while reading",
+          expected: "GPX or GeoJSON",
+        }),
+      ),
+    );
+    worker.postMessage(request);
+  });
+}

@@ -1,0 +1,100 @@
+/** What a planting may state about its distance, and what comes of it, at the printed values. */
+import { describe, expect, test } from "vitest";
+import { adjustments } from "../../../src/core/distances/adjustments.ts";
+import { kinds } from "../../../src/core/kinds/kinds.ts";
+import {
+  HECTARES_PER_ACRE,
+  offeredAdjustments,
+  placeWords,
+  statedDistance,
+} from "../../../src/core/distances/stated-adjustments.ts";
+import type { StatedAdjustment } from "../../../src/core/model/plan.ts";
+
+const METRES_PER_FOOT = 0.3048;
+
+function feetAfter(kind: string, feet: number, ...stated: readonly StatedAdjustment[]): number {
+  return statedDistance(kind, feet * METRES_PER_FOOT, stated).metres / METRES_PER_FOOT;
+}
+
+describe("printed cases", () => {
+  test.each([
+    ["watermelon", 1320, { id: "watermelon-barriers" }, 660],
+    ["tomato", 30, { id: "classes-of-one-variety" }, 15],
+    ["maize", 660, { id: "maize-same-colour" }, 410],
+    ["maize", 660, { id: "maize-same-colour", borderRows: 2 }, 370],
+    ["maize", 660, { id: "maize-same-colour", borderRows: 16 }, 85],
+    ["maize", 660, { id: "maize-same-colour", borderRows: 8, fieldHa: 10 }, 85],
+    ["popcorn", 660, { id: "maize-same-colour", borderRows: 4 }, 330],
+    ["maize", 660, { id: "wac-16-302-295", borderRows: 3 }, 355],
+    ["maize", 660, { id: "wac-16-302-295", borderRows: 9, fieldHa: 10 }, 45],
+    ["sweet-corn", 660, { id: "sweet-corn-field", borderRows: 4 }, 660],
+    ["sweet-corn", 660, { id: "sweet-corn-field", borderRows: 8 }, 500],
+    ["sweet-corn", 660, { id: "sweet-corn-field", borderRows: 16 }, 180],
+    [
+      "sweet-corn",
+      660,
+      { id: "sweet-corn-field", borderRows: 4, fieldHa: 4 * HECTARES_PER_ACRE },
+      645,
+    ],
+    [
+      "sweet-corn",
+      660,
+      { id: "sweet-corn-field", borderRows: 16, fieldHa: 40 * HECTARES_PER_ACRE },
+      30,
+    ],
+    ["sunflower", 2640, { id: "sunflower-types" }, 5280],
+    ["rice", 10, { id: "rice-aerial" }, 100],
+  ] as const)("%s: %d ft with %j is %d ft", (kind, feet, stated, expected) => {
+    expect(feetAfter(kind, feet, stated)).toBeCloseTo(expected, 6);
+  });
+});
+
+describe("nothing changes", () => {
+  test.each([
+    ["with nothing stated", "watermelon", []],
+    ["by what is printed for another kind", "lettuce", [{ id: "watermelon-barriers" }]],
+    ["by an unknown id", "watermelon", [{ id: "full-moon" }]],
+    ["by too few border rows", "sweet-corn", [{ id: "sweet-corn-field", borderRows: 3 }]],
+  ] as const)("%s", (_, kind, stated) => {
+    expect(statedDistance(kind, 100, stated)).toEqual({ metres: 100, steps: [] });
+  });
+
+  test("and nothing is said where a relief does not reach", () => {
+    expect(statedDistance("maize", 50, [{ id: "maize-same-colour" }]).steps).toEqual([]);
+  });
+});
+
+test("increases come last, in whatever order they were stated", () => {
+  const relief = { id: "flowers-kept-shut" };
+  const increase = { id: "tobacco-types" };
+  for (const stated of [
+    [relief, increase],
+    [increase, relief],
+  ]) {
+    expect(feetAfter("tobacco", 150, ...stated)).toBeCloseTo(1320, 9);
+  }
+});
+
+test("each step says what it does, why and where it is printed", () => {
+  const words = (kind: string, stated: StatedAdjustment) =>
+    statedDistance(kind, 200, [stated]).steps.map((step) => step.why);
+  expect(words("watermelon", { id: "watermelon-barriers" })).toEqual([
+    "half the distance: natural or artificial barriers protect the field well (7 CFR 201.76 Table 5, footnote 26)",
+  ]);
+  expect(words("maize", { id: "maize-same-colour", borderRows: 1 })[0]).toContain("1 border row (");
+  expect(words("maize", { id: "wac-16-302-295", borderRows: 12 })[0]).toMatch(
+    /12 border rows \(WAC 16-302-295\)$/,
+  );
+});
+
+test("every adjustment of a kind we carry is offered to it, with a place to look it up", () => {
+  for (const { id } of kinds) {
+    const offered = offeredAdjustments(id);
+    const printed = adjustments.filter((entry) => entry.kinds.includes(id));
+    expect(offered.map((offer) => offer.id)).toEqual(
+      expect.arrayContaining(printed.map((entry) => entry.id)),
+    );
+    expect(offered.filter((offer) => placeWords(offer) === offer.source)).toEqual([]);
+  }
+  expect(offeredAdjustments("lettuce")).toEqual([]);
+});

@@ -1,0 +1,166 @@
+/** Labels on their sheets, and codes read back by another library from what is printed. */
+import * as fc from "fast-check";
+import jsqr from "jsqr";
+import { describe, expect, test } from "vitest";
+import { packetLabels, stakeLabels } from "../../../src/core/labels/label-facts.ts";
+import { labelPages } from "../../../src/core/labels/label-pages.ts";
+import {
+  OWN_SIZE_EXAMPLE,
+  isSound,
+  labelSizes,
+  ownLabelSize,
+  usualLabelSize,
+} from "../../../src/core/labels/label-sizes.ts";
+import { labelsPdf } from "../../../src/core/labels/labels-pdf.ts";
+import { pdfWriter } from "../../../src/core/page/pdf-writer.ts";
+import { type Mark, allMarks } from "../../../src/core/page/scene.ts";
+import { gardenPlan, mapInput } from "../../support/paper-garden.ts";
+import { PX_PER_MM, type Raster, fonts, rasterise, textOf } from "../../support/printed.ts";
+
+const garden = mapInput({
+  ...gardenPlan(),
+  varieties: gardenPlan().varieties.map((each, index) => ({ ...each, lot: `26-AB-${index}` })),
+});
+const { ruler } = pdfWriter("", "", fonts);
+const plain = { startAt: 1, hasQr: false, treatment: "" };
+
+function wordsOf(marks: readonly Mark[]) {
+  return allMarks(marks).flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
+}
+
+/** The part of a page from x to x + width and y to y + height, mm, as the reader wants it. */
+function readCode(
+  raster: Raster,
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  least = 128,
+) {
+  const [w, h] = [Math.round(width * PX_PER_MM), Math.round(height * PX_PER_MM)];
+  const pixels = new Uint8ClampedArray(w * h * 4).fill(255);
+  for (let row = 0; row < h; row += 1) {
+    for (let column = 0; column < w; column += 1) {
+      const grey = raster.at(Math.round(x * PX_PER_MM) + column, Math.round(y * PX_PER_MM) + row);
+      pixels.fill(grey < least ? 0 : 255, (row * w + column) * 4, (row * w + column) * 4 + 3);
+    }
+  }
+  return jsqr(pixels, w, h)?.data ?? null;
+}
+
+describe("sizes", () => {
+  test.each(labelSizes.map((size) => [size.id, size] as const))("%s adds up", (_, size) => {
+    expect(isSound(size)).toBe(true);
+  });
+
+  test("one measured by hand is read, and refused where it does not fit", () => {
+    expect(ownLabelSize(OWN_SIZE_EXAMPLE)).toMatchObject({ columns: 3, rows: 7, pitchY: 38.1 });
+    expect(ownLabelSize("210x297 63,5x38,1 3x7 7,2x15,1 66x38,1")).toMatchObject({ left: 7.2 });
+    expect(ownLabelSize("210x297 80x38 3x7 7.5x15 81x38.1")).toBeNull();
+    expect(ownLabelSize("210x297 63x38 3x7 7.5x15")).toBeNull();
+    expect(ownLabelSize("nonsense")).toBeNull();
+  });
+});
+
+test("labels begin where asked, and lie on their pages", () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...labelSizes),
+      fc.integer({ min: 1, max: 60 }),
+      (size, startAt) => {
+        const { pages } = labelPages(stakeLabels(garden), { ...plain, size, startAt }, ruler);
+        const groups = pages.flatMap(({ marks }) => marks.filter((mark) => mark.kind === "group"));
+        expect(groups).toHaveLength(garden.layout.plantings.length);
+        for (const { clip } of groups) {
+          expect(clip.left + clip.width).toBeLessThanOrEqual(size.page.widthMm + 0.001);
+          expect(clip.top + clip.height).toBeLessThanOrEqual(size.page.heightMm + 0.001);
+        }
+        const [first] = groups;
+        const place = (startAt - 1) % (size.columns * size.rows);
+        expect(first?.clip.left).toBeCloseTo(size.left + (place % size.columns) * size.pitchX, 6);
+      },
+    ),
+    { numRuns: 12 },
+  );
+});
+
+test("a stake says code, variety, kind, date, plants, lot, and what not to do", () => {
+  const size = usualLabelSize("m", false);
+  const { pages, lost } = labelPages(stakeLabels(garden), { ...plain, size }, ruler);
+  expect(lost).toEqual([]);
+  const words = wordsOf(pages[0]?.marks ?? []).join(" ");
+  for (const part of ["B02-1", "Amber Lantern, tomato", "Set out 20 May 2027", "Lot 26-AB-0"]) {
+    expect(words).toContain(part);
+  }
+  expect(words).toContain("do not pick");
+  const codes = allMarks(pages[0]?.marks ?? []).filter(
+    (mark) => mark.kind === "text" && /^[AB]0\d-\d$/.test(mark.text),
+  );
+  for (const code of codes) expect(code.kind === "text" && code.sizePt).toBeGreaterThanOrEqual(30);
+});
+
+test("a packet says what is known, leaves room for what is not, and loses no word", () => {
+  const size = usualLabelSize("m", true);
+  const facts = packetLabels(garden, "thiram, not to be eaten");
+  const { pages, lost } = labelPages(facts, { ...plain, size }, ruler);
+  expect(lost).toEqual([]);
+  const words = pages.flatMap(({ marks }) => wordsOf(marks)).join(" ");
+  for (const part of [
+    "Amber Lantern",
+    "Solanum lycopersicum",
+    "Harvest 2027",
+    "Grown at Fallow End",
+    "Saved from 40 plants",
+    "Isolation planned:",
+    "Germination ____",
+    "TREATED SEED: thiram",
+  ]) {
+    expect(words).toContain(part);
+  }
+  expect(words).not.toContain("Kettle Dun 60");
+});
+
+test("words that find no room are named", () => {
+  const tiny = ownLabelSize("210x297 30x12 4x10 10x10 40x20");
+  if (!tiny) throw new Error("no size");
+  const { lost } = labelPages(packetLabels(garden, ""), { ...plain, size: tiny }, ruler);
+  expect(lost.length).toBeGreaterThan(0);
+  expect(lost.join(" ")).toContain("Germination");
+});
+
+test("packets come with a page on the law of the place", async () => {
+  const choice = { ...plain, size: usualLabelSize("m", true) };
+  const { bytes } = { bytes: await labelsPdf(garden, "packets", choice, "2027-03-02", fonts) };
+  expect(textOf(bytes)).toContain("These labels certify nothing");
+});
+
+describe("the code on a stake", () => {
+  const size = usualLabelSize("m", false);
+  const whole = async (least: number) => {
+    const choice = { ...plain, size, hasQr: true };
+    const raster = rasterise(await labelsPdf(garden, "stakes", choice, "2027", fonts), 1);
+    return stakeLabels(garden).map(({ machine }, index) => {
+      const x = size.left + (index % size.columns) * size.pitchX;
+      const y = size.top + Math.floor(index / size.columns) * size.pitchY;
+      const { widthMm, heightMm } = size.label;
+      return [machine, readCode(raster, x, y, widthMm, heightMm, least)];
+    });
+  };
+
+  test.each([60, 128, 200])("is read back from the print cut at grey %i", async (least) => {
+    for (const [machine, read] of await whole(least)) expect(read).toBe(machine);
+  });
+
+  test("holds letters of any script", async () => {
+    const plan = gardenPlan();
+    const named = mapInput({
+      ...plan,
+      varieties: plan.varieties.map((each) => ({ ...each, lot: "Łąka-Я" })),
+    });
+    const choice = { ...plain, size: usualLabelSize("m", true), hasQr: true };
+    const raster = rasterise(await labelsPdf(named, "stakes", choice, "2027", fonts), 1);
+    const { left, top, label } = choice.size;
+    const read = readCode(raster, left, top, label.widthMm, label.heightMm);
+    expect(read).toBe(stakeLabels(named)[0]?.machine);
+  });
+});

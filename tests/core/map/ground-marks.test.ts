@@ -1,0 +1,60 @@
+/** What trees, fences and slopes carry on paper. */
+import { describe, expect, test } from "vitest";
+import { groundMarks } from "../../../src/core/map/ground-marks.ts";
+import type { Mark, PagePoint } from "../../../src/core/page/scene.ts";
+
+/** A rectangle on the page: x to the right, y down; from its near left corner, clockwise. */
+function ring(width: number, length: number): readonly PagePoint[] {
+  return [
+    { x: 0, y: length },
+    { x: 0, y: 0 },
+    { x: width, y: 0 },
+    { x: width, y: length },
+  ];
+}
+
+function pointsOf(mark: Mark | undefined): readonly PagePoint[] {
+  if (mark?.kind !== "line") throw new Error("no line");
+  return mark.points;
+}
+
+test("a tree has a cross where its trunk stands", () => {
+  const marks = groundMarks("tree", ring(10, 6));
+  expect(marks).toHaveLength(2);
+  for (const mark of marks) {
+    const [from, to] = pointsOf(mark);
+    expect(((from?.x ?? 0) + (to?.x ?? 0)) / 2).toBeCloseTo(5);
+    expect(((from?.y ?? 0) + (to?.y ?? 0)) / 2).toBeCloseTo(3);
+  }
+});
+
+describe("a fence", () => {
+  test("has posts every 4 mm along the middle of a narrow rectangle", () => {
+    const posts = groundMarks("fence", ring(1, 40)).map(pointsOf);
+    expect(posts).toHaveLength(11);
+    expect(posts.map(([from]) => from?.y ?? 0).sort((a, b) => a - b)[1]).toBeCloseTo(4);
+  });
+
+  test("has them around anything else, and none where there is no room", () => {
+    expect(groundMarks("fence", ring(8, 8))).toHaveLength(12);
+    expect(groundMarks("fence", ring(3, 3))).toEqual([]);
+  });
+});
+
+describe("a slope", () => {
+  test("has an arrow from its near end to its far end, which lies up the page here", () => {
+    const [shaft] = groundMarks("slope", ring(10, 20));
+    const [from, to] = pointsOf(shaft);
+    expect(from?.x).toBeCloseTo(5);
+    expect(to?.x).toBeCloseTo(5);
+    expect(to?.y ?? 0).toBeLessThan(from?.y ?? 0);
+  });
+
+  test("without a direction has none", () => {
+    expect(groundMarks("slope", ring(10, 20).slice(0, 3))).toEqual([]);
+  });
+});
+
+test("nothing else carries marks", () => {
+  expect(groundMarks("building", ring(10, 20))).toEqual([]);
+});

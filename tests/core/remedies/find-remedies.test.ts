@@ -1,0 +1,99 @@
+import { describe, expect, test } from "vitest";
+import { findRemedies } from "../../../src/core/remedies/find-remedies.ts";
+import { staggerOffers } from "../../../src/core/remedies/stagger.ts";
+import type { IsolationFinding } from "../../../src/core/checks/finding.ts";
+import { runChecks } from "../../../src/core/checks/run-checks.ts";
+import type { Plan } from "../../../src/core/model/plan.ts";
+import {
+  bed,
+  book,
+  checked,
+  day,
+  firstLayout,
+  gardenPlan,
+  planting,
+  square,
+  variety,
+} from "../../support/arrange-garden.ts";
+
+const VARIETIES = [
+  variety("t1", "tomato", { isolationM: 6 }),
+  variety("t2", "tomato", { isolationM: 6 }),
+  variety("b1", "common-bean"),
+];
+
+function twoTomatoes(): Plan {
+  return gardenPlan(
+    VARIETIES,
+    [bed("a", 0, 0, 1.2, 8), bed("b", 9, 0, 1.2, 8, 30)],
+    [
+      planting("p", "t1", { outline: square(0, 0, 1.2), bed: "a" }),
+      planting("q", "t2", { outline: square(0, 3, 1.2), bed: "a" }),
+      planting("r", "b1", { outline: square(9, 0, 1.2, 30), bed: "b" }),
+    ],
+  );
+}
+
+function isolationOf(plan: Plan): IsolationFinding {
+  const found = checked(plan).findings.find((finding) => finding.check === "isolation");
+  if (found?.check !== "isolation") throw new Error("no conflict");
+  return found;
+}
+
+describe("remedies of a conflict", () => {
+  const plan = twoTomatoes();
+  const finding = isolationOf(plan);
+  const context = { plan, layout: firstLayout(plan), book, result: checked(plan) };
+  const remedies = findRemedies(context, finding);
+
+  test("each clears the finding, brings no conflict, and says what it clears", () => {
+    expect(remedies.length).toBeGreaterThan(3);
+    for (const remedy of remedies) {
+      const edited = remedy.edit.apply(plan);
+      const after = runChecks(edited, firstLayout(edited), book);
+      expect(after.findings.some((entry) => entry.id === finding.id)).toBe(false);
+      expect(after.findings.filter((entry) => entry.severity === "conflict").length).toBe(
+        remedy.conflictsAfter,
+      );
+      expect(remedy.clears).toContain(finding.id);
+    }
+  });
+
+  test("the least disturbance goes first", () => {
+    const order = remedies.map((remedy) => remedy.disturbance);
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+  });
+
+  test("it offers another bed, a swap with a bean, bags and a cage", () => {
+    const ways = new Set(remedies.map((remedy) => remedy.way));
+    for (const way of ["other bed", "swap", "cover"]) expect([...ways]).toContain(way);
+    expect(remedies.some((remedy) => remedy.title === "Swap P with R")).toBe(true);
+  });
+});
+
+describe("sowing dates that clear a pair", () => {
+  const start = { method: "sown" as const, date: day("2027-05-01") };
+  const plan = gardenPlan(
+    [variety("m1", "maize"), variety("m2", "maize")],
+    [bed("a", 0, 0, 3, 20)],
+    [
+      { ...planting("p", "m1", { outline: square(0, -6, 3), bed: "a" }), start },
+      { ...planting("q", "m2", { outline: square(0, 6, 3), bed: "a" }), start },
+    ].map(({ bloom: _bloom, ...rest }) => rest),
+  );
+  const offers = staggerOffers(plan, firstLayout(plan), book, checked(plan), ["p", "q"]);
+
+  test("earlier and later dates of either planting are offered, verified and nearest", () => {
+    expect(offers.map((offer) => [offer.planting, Math.sign(offer.startShift)])).toEqual([
+      ["p", -1],
+      ["p", 1],
+      ["q", -1],
+      ["q", 1],
+    ]);
+    for (const offer of offers) {
+      expect(offer.conflictsAfter).toBe(0);
+      // Maize wants 14 days between silking and shedding windows.
+      expect(offer.gapDays).toBe(14);
+    }
+  });
+});

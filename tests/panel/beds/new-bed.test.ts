@@ -1,0 +1,48 @@
+import { expect, test } from "vitest";
+import { circleOf } from "../../../src/core/geometry/round.ts";
+import { bedFromTyped, codeProblem, suggestedBed } from "../../../src/panel/beds/new-bed.ts";
+import { plantingAt, smallPlan } from "../../support/small-plan.ts";
+
+test("the next bed has the next code and the last bed's size, one path further", () => {
+  const { layout } = smallPlan();
+  const suggested = suggestedBed(layout);
+  expect(suggested).toMatchObject({ code: "B03", widthM: 1, lengthM: 10, turnDeg: 0, y: 0 });
+  expect(suggested.x).toBeCloseTo(4.6, 9);
+});
+
+test("beside a turned bed the next one lies across its turn", () => {
+  const { layout } = smallPlan();
+  const beds = layout.beds.map((bed) => ({
+    ...bed,
+    outline: { ...bed.outline, turnDeg: 90 },
+  }));
+  const suggested = suggestedBed({ ...layout, beds });
+  expect(suggested.x).toBeCloseTo(3, 9);
+  expect(suggested.y).toBeCloseTo(-1.6, 9);
+});
+
+test("an empty layout still gets a first bed", () => {
+  const { layout } = smallPlan();
+  expect(suggestedBed({ ...layout, beds: [] })).toMatchObject({ code: "A01", x: 0, y: 0 });
+});
+
+test("a code is needed, is short and is nobody else's", () => {
+  const { layout } = smallPlan([plantingAt(1, 0)]);
+  expect(codeProblem(layout, "  ", null)).not.toBeNull();
+  expect(codeProblem(layout, "x".repeat(41), null)).not.toBeNull();
+  expect(codeProblem(layout, "B02", null)).toBe("B02 is taken");
+  expect(codeProblem(layout, " B02 ", "bed-2")).toBeNull();
+  expect(codeProblem(layout, "B01-1", null)).toBe("B01-1 is taken");
+});
+
+test("a typed bed gets an id nobody has", () => {
+  const { plan, layout } = smallPlan();
+  const bed = bedFromTyped(plan, layout, { ...suggestedBed(layout), code: " C01 " });
+  expect(bed).toMatchObject({ id: "bed-3", code: "C01" });
+});
+
+test("a round bed has its width as diameter", () => {
+  const { plan, layout } = smallPlan();
+  const bed = bedFromTyped(plan, layout, { ...suggestedBed(layout), isRound: true, widthM: 3 });
+  expect(circleOf(bed.outline)?.diameterM).toBeCloseTo(3, 5);
+});

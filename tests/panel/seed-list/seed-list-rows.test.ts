@@ -1,0 +1,38 @@
+import { expect, test } from "vitest";
+import { seedListRows, seedListSummary } from "../../../src/panel/seed-list/seed-list-rows.ts";
+import { book, plantingAt, smallPlan } from "../../support/small-plan.ts";
+
+test("placed plants add up over the plantings of a variety", () => {
+  const { plan, layout } = smallPlan([
+    plantingAt(1, 0, { plants: 4 }),
+    plantingAt(2, 3, { variety: "variety-1", plants: 6 }),
+    plantingAt(3, 6, { variety: "variety-2", plants: 5 }),
+  ]);
+  const rows = seedListRows(plan, layout, book);
+  expect(rows.map((row) => row.placedText)).toEqual([
+    "10 of 10 plants",
+    "5 of 20 plants",
+    "0 of 30 plants",
+  ]);
+  expect(rows.map((row) => row.isShort)).toEqual([false, true, true]);
+  expect(rows[0]?.plantingIds).toEqual(["planting-1", "planting-2"]);
+  expect(seedListSummary(rows)).toBe("3 varieties, 2 still to place");
+});
+
+test("a variety without a wanted number is short only while nothing of it is placed", () => {
+  const { plan, layout } = smallPlan([plantingAt(1, 0)]);
+  const varieties = plan.varieties.map(({ wantedPlants: _wanted, ...rest }) => rest);
+  const rows = seedListRows({ ...plan, varieties }, layout, book);
+  expect(rows.map((row) => row.isShort)).toEqual([false, true, true]);
+  expect(rows[0]?.placedText).toBe("0 plants");
+});
+
+test("a kind that is not known is named as it stands in the plan", () => {
+  const { plan, layout } = smallPlan();
+  const varieties = plan.varieties
+    .slice(0, 1)
+    .map((variety) => ({ ...variety, kind: "moonfruit" }));
+  expect(seedListRows({ ...plan, varieties }, layout, book)[0]?.kindText).toBe(
+    'unknown kind "moonfruit"',
+  );
+});

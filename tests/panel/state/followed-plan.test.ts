@@ -1,0 +1,64 @@
+/** Panels follow a gesture some times a second, and everything that is kept at once. */
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { changePlantings } from "../../../src/core/edits/object-edits.ts";
+import { previewHere, useFollowed } from "../../../src/panel/state/followed-plan.ts";
+import { usePlanStore } from "../../../src/store/plan/plan-store.ts";
+import { plantingAt, rectangle, smallPlan } from "../../support/small-plan.ts";
+
+const { plan, layout } = smallPlan([plantingAt(1, 0), plantingAt(2, 3)]);
+let updates = 0;
+let stop: () => void;
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  usePlanStore.getState().openPlan(plan);
+  updates = 0;
+  stop = useFollowed.subscribe(() => {
+    updates += 1;
+  });
+});
+
+afterEach(() => {
+  stop();
+  vi.useRealTimers();
+});
+
+function movedTo(x: number) {
+  return changePlantings(layout.id, ["planting-1"], { outline: rectangle(x, 0) }, "Move");
+}
+
+test("sixty frames of a drag are eight looks for the panels, and the last is the newest", () => {
+  for (let frame = 1; frame <= 60; frame += 1) {
+    usePlanStore.getState().preview(movedTo(frame / 10));
+    vi.advanceTimersByTime(16);
+  }
+  vi.advanceTimersByTime(200);
+  expect(updates).toBe(8);
+  expect(useFollowed.getState().shown).toBe(usePlanStore.getState().shown);
+  expect(useFollowed.getState().result).toBe(usePlanStore.getState().result);
+});
+
+test("what is kept, taken back or opened is shown at once", () => {
+  usePlanStore.getState().preview(movedTo(5));
+  usePlanStore.getState().commit(movedTo(5));
+  expect(useFollowed.getState().shown).toBe(usePlanStore.getState().plan);
+  usePlanStore.getState().preview(movedTo(7));
+  usePlanStore.getState().cancelPreview();
+  expect(useFollowed.getState().shown).toBe(usePlanStore.getState().plan);
+  expect(useFollowed.getState().isPreviewing).toBe(false);
+  vi.advanceTimersByTime(1000);
+  expect(useFollowed.getState().shown).toBe(usePlanStore.getState().plan);
+});
+
+test("a panel's own preview is shown in the same frame", () => {
+  previewHere(movedTo(4));
+  expect(useFollowed.getState().shown).toBe(usePlanStore.getState().shown);
+  expect(useFollowed.getState().isPreviewing).toBe(true);
+});
+
+test("what changes nothing of the plan is no look at all", () => {
+  usePlanStore.getState().select(["planting-1"]);
+  usePlanStore.getState().showDay(100);
+  vi.advanceTimersByTime(1000);
+  expect(updates).toBe(0);
+});
