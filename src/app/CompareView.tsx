@@ -1,7 +1,6 @@
 import type { ComponentProps, ReactNode } from "react";
 import { CompareSheets } from "../canvas/compare/CompareSheets.tsx";
 import { Compare } from "../panel/compare/Compare.tsx";
-import "../panel/compare/compare.css";
 
 function drawSheets(
   panes: ComponentProps<typeof CompareSheets>["panes"],

@@ -1,4 +1,9 @@
 import "./no-code-from-text.ts";
+// What all sheets of style build on comes first, what a small screen overrides last.
+import "./theme.css";
+import "./base.css";
+import "./window.css";
+import "../panel/form/fields.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { listenForFaults } from "../store/keeping/diagnostics.ts";
@@ -6,18 +11,6 @@ import { keepProgramHere } from "../store/keeping/program-update.ts";
 import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
 import { firstSampleText } from "./samples.ts";
-import "./theme.css";
-import "./base.css";
-import "./window.css";
-import "../panel/window/header.css";
-import "../panel/findings/findings.css";
-import "../panel/form/fields.css";
-import "../panel/bloom/bloom.css";
-import "../panel/season/season.css";
-import "../panel/tables/tables.css";
-import "../panel/keeping/kept.css";
-import "../panel/figures/figures.css";
-import "../panel/commands/commands.css";
 import "./narrow.css";
 
 listenForFaults(window);

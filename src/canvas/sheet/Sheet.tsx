@@ -19,17 +19,7 @@ import { listenToDrops } from "../input/variety-drop.ts";
 import { useView } from "../scene/view-store.ts";
 import { listenToWheel } from "../input/wheel-input.ts";
 import { ZoomButtons } from "./ZoomButtons.tsx";
-
-const STYLE = {
-  position: "absolute",
-  inset: 0,
-  overflow: "hidden",
-  touchAction: "none",
-  userSelect: "none",
-  overscrollBehavior: "none",
-  outlineOffset: "-3px",
-  boxShadow: "none",
-} as const;
+import "./sheet.css";
 
 /** The drawing of the plan. Fills the box it is put in. */
 export function Sheet() {
@@ -58,9 +48,9 @@ export function Sheet() {
         tabIndex={0}
         aria-label={`Sheet: drawing of ${siteName}, use the tables for a list of all objects`}
         data-view={JSON.stringify(view)}
-        style={{ ...STYLE, background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
+        style={{ background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
       >
-        <Stage width={widthPx} height={heightPx} style={{ pointerEvents: "none" }}>
+        <Stage width={widthPx} height={heightPx}>
           <PictureLayer colours={colours} />
           <StaticLayer colours={colours} />
           <LiveLayer colours={colours} />

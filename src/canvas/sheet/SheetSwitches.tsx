@@ -18,24 +18,12 @@ export function SheetSwitches() {
   const hasRoom = useView((state) => state.widthPx >= NARROW_PX);
   const isDrawing = useSketch((state) => state.bar !== null);
   const isCoarse = isCoarsePointer();
-  const height = isCoarse ? 44 : 28;
-  const style = { minHeight: height, padding: "0 8px", background: "var(--sheet)" };
-  const corner = {
-    position: "absolute",
-    right: 8,
-    bottom: height + 16,
-    display: "flex",
-    flexDirection: "column",
-    alignItems: "flex-end",
-    gap: 4,
-  } as const;
   if (isDrawing && !hasRoom) return null;
   return (
-    <div role="group" aria-label="Pointer" style={corner}>
+    <div className="sheet-switches" role="group" aria-label="Pointer">
       {isPenInUse && (
         <button
           type="button"
-          style={style}
           title="A pen is in use: fingers only move the view"
           onClick={() => useSheetModes.setState({ isPenInUse: false })}
         >
@@ -45,7 +33,6 @@ export function SheetSwitches() {
       {isSelect && hasSelection && !isDrawing && (
         <button
           type="button"
-          style={style}
           title="Move what is selected without dragging: then click where its middle goes"
           onClick={({ currentTarget }) => {
             carrySelection();
@@ -58,7 +45,6 @@ export function SheetSwitches() {
       {isSelect && (isCoarse || isSelectingSeveral) && (
         <button
           type="button"
-          style={style}
           aria-pressed={isSelectingSeveral}
           title="Taps add to what is selected"
           onClick={() => useSheetModes.setState({ isSelectingSeveral: !isSelectingSeveral })}
@@ -68,7 +54,6 @@ export function SheetSwitches() {
       )}
       <button
         type="button"
-        style={style}
         aria-pressed={isSnapping}
         title="Come to rest on edges, middles, equal gaps and steps. Hold Alt to suspend it."
         onClick={() => setSnapping(!isSnapping)}

@@ -11,20 +11,9 @@ import {
 import { NARROW_PX, useView } from "../scene/view-store.ts";
 import { held } from "../scene/viewport.ts";
 
-/** Room the fields take, pixels. */
+/** Room the fields take, pixels; the width is the one of `.typed-fields`. */
 const SIZE = { width: 236, height: 84 } as const;
 const BESIDE_PX = 18;
-
-const BOX = {
-  position: "absolute",
-  width: SIZE.width,
-  padding: "6px 8px",
-  background: "var(--sheet)",
-  border: "1px solid var(--held)",
-  borderRadius: 3,
-  fontSize: 13,
-} as const;
-const INPUT = { width: "100%", minHeight: 26, boxSizing: "border-box" } as const;
 
 /** Between two sizes people write a cross or the letter for it. */
 const CROSS = /^[x×*]$/i;
@@ -55,10 +44,10 @@ function Fields({ labels }: { readonly labels: TwoTexts }) {
   const below = held(at.y + BESIDE_PX, 4, Math.max(4, heightPx - SIZE.height - 4));
   const top = isNarrow ? 30 : below;
   return (
-    <div role="group" aria-label="Exact size" style={{ ...BOX, left, top }}>
-      <div style={{ display: "flex", gap: 8 }}>
+    <div className="typed-fields" role="group" aria-label="Exact size" style={{ left, top }}>
+      <div className="typed-pair">
         {([0, 1] as const).map((index) => (
-          <label key={index} style={{ flex: 1, minWidth: 0 }}>
+          <label key={index}>
             {labels[index]}
             <input
               type="text"
@@ -67,7 +56,6 @@ function Fields({ labels }: { readonly labels: TwoTexts }) {
               ref={index === 0 ? first : null}
               onKeyDown={pressKey}
               value={texts[index]}
-              style={INPUT}
               aria-invalid={problem !== null}
               aria-describedby={noteId}
               onChange={(event) => typeText(index, event.target.value)}
@@ -80,7 +68,7 @@ function Fields({ labels }: { readonly labels: TwoTexts }) {
           Keep
         </button>
       )}
-      <div id={noteId} style={{ color: problem === null ? "var(--ink-soft)" : "var(--conflict)" }}>
+      <div id={noteId} className={problem === null ? "typed-note" : "typed-note wrong"}>
         {problem ?? "Enter keeps it, Escape lets go."}
       </div>
     </div>

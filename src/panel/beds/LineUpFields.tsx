@@ -4,6 +4,7 @@ import { alignWords } from "../commands/align-words.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { withLoaded } from "../commands/command.ts";
 import { LengthField } from "../form/LengthField.tsx";
+import "./beds.css";
 
 const frames: readonly { readonly value: AlignFrame; readonly label: string }[] = [
   { value: "first", label: "the first selected" },

@@ -15,6 +15,7 @@ import { TextField } from "../form/TextField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownLayout } from "../state/use-shown-plan.ts";
+import "./beds.css";
 
 const cornerChoices = numberingCorners.map((corner) => ({ value: corner, label: corner }));
 const walkChoices = [

@@ -10,6 +10,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import "./beds.css";
 
 const shareWords = [
   { value: "wanted", label: "by the plants still wanted" },

@@ -3,6 +3,7 @@ import { BloomChart } from "./BloomChart.tsx";
 import { LateSpringTest } from "./LateSpringTest.tsx";
 import { type BloomOrder, bloomOrders, orderWords } from "./bloom-order.ts";
 import { useViewState, viewNow } from "../state/view-state.ts";
+import "./bloom.css";
 
 /** Who flowers when; where conflicting windows lie over each other; what is open on one day. */
 export function BloomStrip() {

@@ -5,6 +5,7 @@ import { allCommands, whyNot } from "./commands.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { planNow } from "../state/plan-actions.ts";
 import { keysText } from "./shortcuts.ts";
+import "./commands.css";
 
 /** Steps of the keys that move along the list. */
 const STEPS: Readonly<Record<string, number>> = {

@@ -8,6 +8,7 @@ import { useOwnKeys } from "./own-keys.ts";
 import { usePreferences } from "../state/preferences.ts";
 import { chordText, holderOf, keysText, pressedChord } from "./shortcuts.ts";
 import { viewNow } from "../state/view-state.ts";
+import "./commands.css";
 
 /** The commands that have keys, by their groups. */
 const sections = commandGroups

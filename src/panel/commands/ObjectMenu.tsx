@@ -7,6 +7,7 @@ import { hideChosenCommand, objectMenuIds, sheetMenuIds } from "./object-menu-it
 import { keysOf } from "./own-keys.ts";
 import { planNow } from "../state/plan-actions.ts";
 import { chordText } from "./shortcuts.ts";
+import "./commands.css";
 
 /** Kept between the menu and the edge of the window, pixels. */
 const EDGE_PX = 8;

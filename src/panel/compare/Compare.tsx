@@ -12,6 +12,7 @@ import { copiedLayout } from "../layouts/copied-layout.ts";
 import { downloadBytes } from "../form/download.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import "./compare.css";
 
 /** One layout to be drawn, and the one whose differences are marked on it. */
 interface Drawn {

@@ -5,6 +5,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { FigureKindList } from "./FigureKindList.tsx";
 import { FigureKindPage } from "./FigureKindPage.tsx";
 import { FigureRules } from "./FigureRules.tsx";
+import "./figures.css";
 
 interface FigureDialogProps {
   /** The kind to begin with; null: the list and the rule. */

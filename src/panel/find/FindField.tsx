@@ -1,5 +1,6 @@
 import { Suspense, lazy, useEffect, useRef, useState } from "react";
 import { useViewState } from "../state/view-state.ts";
+import "./find.css";
 
 const FindList = lazy(async () => {
   const { FindList: Loaded } = await import("./FindList.tsx");

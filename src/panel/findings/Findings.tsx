@@ -6,6 +6,7 @@ import { AcceptedFindings } from "./AcceptedFindings.tsx";
 import { FindingCard } from "./FindingCard.tsx";
 import { countWords, countsOf, figuresOf, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
+import "./findings.css";
 
 /** Looked for only when asked: the arranger is not part of the first load. */
 const WaysOut = lazy(async () => ({ default: (await import("./WaysOut.tsx")).WaysOut }));

@@ -6,6 +6,7 @@ import {
 } from "../../store/keeping/diagnostics.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { downloadBytes } from "../form/download.ts";
+import "./kept.css";
 
 /** The log of what went wrong: to read, to copy into a letter, to clear. It stays on the device. */
 export function DiagnosticsDialog({ onClose }: { readonly onClose: () => void }) {

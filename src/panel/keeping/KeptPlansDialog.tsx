@@ -8,6 +8,7 @@ import { type StoredPlan, listPlans } from "../../store/keeping/stored-plans.ts"
 import { openStored } from "../../store/keeping/switch-plan.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { KeptCopies } from "./KeptCopies.tsx";
+import "./kept.css";
 
 /** The plans this browser keeps, and the earlier copies of each. */
 export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {

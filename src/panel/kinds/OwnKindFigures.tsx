@@ -7,6 +7,7 @@ import { RangeField } from "../form/RangeField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import type { ChangeOwnKind } from "./own-kind-edit.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import "./kinds.css";
 
 interface OwnKindPartProps {
   readonly own: OwnKind;

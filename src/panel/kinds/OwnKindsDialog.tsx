@@ -9,6 +9,7 @@ import { OwnKindDialog } from "./OwnKindDialog.tsx";
 import { blankOwnKind, ownDistances, ownKindFrom } from "./own-kind-edit.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import "./kinds.css";
 
 /** The kinds a plan brings along. They travel with its file. */
 export function OwnKindsDialog({ onClose }: { readonly onClose: () => void }) {

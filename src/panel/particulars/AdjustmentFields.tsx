@@ -11,6 +11,7 @@ import {
 } from "./adjustment-choices.ts";
 import { fieldAreaText, readFieldArea } from "../form/field-area.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import "./particulars.css";
 
 interface AdjustmentFieldsProps {
   readonly planting: Planting;

@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { PolygonShape } from "../../core/model/plan.ts";
 import { LengthField } from "../form/LengthField.tsx";
 import { type CornerEdit, addCornerAfter, moveCorner, removeCorner } from "./corner-edits.ts";
+import "./particulars.css";
 
 interface CornerFieldsProps {
   readonly outline: PolygonShape;

@@ -12,6 +12,7 @@ import type { SelectedObjects } from "../state/selected-objects.ts";
 import { useShownLayout } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
+import "./particulars.css";
 
 interface SelectedParticularsProps {
   readonly selected: SelectedObjects;

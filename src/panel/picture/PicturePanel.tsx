@@ -10,6 +10,7 @@ import { PictureScale } from "./PictureScale.tsx";
 import { commit, planNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
+import "./picture.css";
 
 /** The picture under the drawing: chosen, scaled by a known length, laid, faded, taken away. */
 export function PicturePanel() {

@@ -16,6 +16,7 @@ import { commit } from "../state/plan-actions.ts";
 import { temperatureUnits } from "../state/plan-words.ts";
 import { useClimateDraft } from "./use-climate-draft.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import "./season.css";
 
 /** The site's temperatures, kept as one step to undo, and its frosts. */
 export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {

@@ -12,6 +12,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { downloadBytes } from "../form/download.ts";
 import { calendarStamp, jobCounts, jobDay, weekWords } from "./season-jobs.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import "./season.css";
 
 /** What is to be done when, computed for each planting of the layout. */
 export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {

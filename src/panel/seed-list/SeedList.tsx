@@ -7,6 +7,7 @@ import { useHatches } from "../state/use-hatches.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 import { planNow } from "../state/plan-actions.ts";
+import "./seed-list.css";
 
 /** What a dragged variety is known by; the sheet takes it. */
 const VARIETY_TYPE = "application/x-wideberth-variety";

@@ -6,6 +6,7 @@ import { commit, planNow } from "../state/plan-actions.ts";
 import { bedTable, plantingTable, surroundingTable } from "./table-rows.ts";
 import { useShownLayout, useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
+import "./tables.css";
 
 /** Everything on the sheet as tables: the way for keyboard and screen reader. */
 export function Tables() {

@@ -9,6 +9,7 @@ import { type ThemeChoice, themeChoices, usePreferences } from "../state/prefere
 import { useDraft } from "../form/use-draft.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
+import "./header.css";
 
 interface HeaderProps {
   readonly samples: readonly SamplePlan[];
