@@ -42,7 +42,9 @@ test("each of the four walks has at most ten steps", () => {
 
 test("every file the page names exists", () => {
   const files = [...filesUnder("src"), ...filesUnder("tests"), ...filesUnder(".config")];
-  const named = [...page.matchAll(/`(?!\.build)([\w./-]+\.(?:tsx?|css|mjs))`/g)].map(([, name]) => name ?? "");
+  const named = [...page.matchAll(/`(?!\.build)([\w./-]+\.(?:tsx?|css|mjs))`/g)].map(
+    ([, name]) => name ?? "",
+  );
   expect(named.length).toBeGreaterThan(30);
   const isThere = (name: string) =>
     files.some((file) => file === name || file.endsWith(`/${name}`));
