@@ -24,7 +24,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
     "geometry kinds",
     "beds calendar distances page",
     "checks edits",
-    "fieldwork outlines remedies",
+    "crossing-share fieldwork outlines remedies",
     "arrange map",
     "exchange labels paper-set",
     "compare",

@@ -1,0 +1,250 @@
+/**
+ * What share of a planting's seed the pollen around it may have made. For maize by two curves of
+ * where pollen lands, for rape and turnip by published shares at distances, for every other kind
+ * only what trials found. It explains the rule and never overrules it: a pair the rule clears is
+ * not called clean here.
+ */
+import { isSameLot, stopsPollen } from "../checks/isolation.ts";
+import type { Stand } from "../checks/stand.ts";
+import { gapBetween } from "../geometry/gap.ts";
+import { type Outline, outlineArea, outlineOf } from "../geometry/outline.ts";
+import type { CropBook } from "../kinds/crop-book.ts";
+import { daysTogether, maizeTogether } from "./bloom-together.ts";
+import {
+  type Shares,
+  TURNIP_RAPE_M,
+  adjoiningShares,
+  separateShares,
+  turnipRapeShare,
+} from "./distance-bins.ts";
+import { type PollenGround, foreignShare } from "./foreign-share.ts";
+import { type Kernel, MAIZE_FIT, MAIZE_PUBLISHED } from "./kernels.ts";
+import { samplePlaces } from "./sample-places.ts";
+import { type Trial, isBeyondTrials, nearestTrials } from "./trials.ts";
+
+/** What one source adds, and why it may add nothing. */
+export interface SourceShare {
+  readonly source: string;
+  readonly distanceM: number;
+  /** Share of all seed, lower and upper end, by this source alone. */
+  readonly shares: Shares;
+}
+
+/** Sources an estimate passes over: `cover` and `time` as long as they hold, `kind` as not measured. */
+export interface LeftOut {
+  readonly source: string;
+  readonly why: "cover" | "time" | "kind";
+}
+
+interface EstimateBase {
+  readonly seedParent: string;
+  readonly leftOut: readonly LeftOut[];
+}
+
+export interface ShareEstimate extends EstimateBase {
+  readonly way: "estimate";
+  /** By what: `maize` two curves, `rape` published shares, `turnip` these and the trial above them. */
+  readonly by: "maize" | "rape" | "turnip";
+  /** Lower and upper share of the seed that foreign pollen made, 0 to 1. */
+  readonly shares: Shares;
+  /** Every source lies farther off than trials of the kind measured. */
+  readonly isBeyondTrials: boolean;
+  /** Nearer than the trial that gives the upper end: it may be more. */
+  readonly isOpenAbove: boolean;
+  readonly bySource: readonly SourceShare[];
+}
+
+/** No number of ours: trials nearest to the nearest source; none where the kind was not measured. */
+export interface TrialsFound extends EstimateBase {
+  readonly way: "trials";
+  readonly nearest: { readonly source: string; readonly distanceM: number } | null;
+  readonly trials: readonly Trial[];
+}
+
+export type CrossingEstimate = ShareEstimate | TrialsFound;
+
+/** Metres around a single plant where the kind's spacing is not known. No source; our choice. */
+const PLANT_SIDE_M = 0.5;
+/** Nearer than this two plots adjoin: bare ground of 3 to 4 m works like 1 m of crop (Reboud 2003). */
+const ADJOINING_M = 1;
+/** Where the published maize curve in still air dies off ours stands alone, to a quarter of it. */
+const FAR_FIELD_SHARE = 0.25;
+
+/** Estimates of every seed parent that shares its crossing group with a pollen source, in order. */
+export function crossingEstimates(
+  stands: readonly Stand[],
+  book: CropBook,
+): readonly CrossingEstimate[] {
+  return stands.flatMap((parent) => crossingEstimate(parent, stands, book) ?? []);
+}
+
+/** Null for what keeps no seed, and where nothing around could cross with it. */
+export function crossingEstimate(
+  parent: Stand,
+  stands: readonly Stand[],
+  book: CropBook,
+): CrossingEstimate | null {
+  if (!parent.isSeedParent) return null;
+  const crossing = stands.filter(
+    (source) =>
+      source.kind.group === parent.kind.group &&
+      source.shedsPollen &&
+      !isSameLot(parent, source) &&
+      book.relation(parent.kind, source.kind).relation !== "no",
+  );
+  if (crossing.length === 0) return null;
+  const by = wayOf(parent);
+  const leftOut = crossing.flatMap((source): LeftOut[] => {
+    const why = whyLeftOut(parent, source, by);
+    return why === null ? [] : [{ source: source.id, why }];
+  });
+  const passedOver = new Set(leftOut.map(({ source }) => source));
+  const sources = crossing.filter(({ id }) => !passedOver.has(id));
+  if (by === null || sources.length === 0) return trialsFound(parent, crossing, leftOut);
+  return by === "maize"
+    ? maizeEstimate(parent, sources, stands, leftOut)
+    : rapeEstimate(parent, sources, by, leftOut);
+}
+
+function wayOf({ kind }: Stand): ShareEstimate["by"] | null {
+  switch (kind.species) {
+    case "Zea mays":
+      return "maize";
+    case "Brassica napus":
+      return "rape";
+    case "Brassica rapa":
+      return "turnip";
+    default:
+      return null;
+  }
+}
+
+function whyLeftOut(parent: Stand, source: Stand, by: ShareEstimate["by"] | null) {
+  const isCovered =
+    stopsPollen(parent.cover, parent.carrier) || stopsPollen(source.cover, source.carrier);
+  if (isCovered) return "cover";
+  if (by !== null && source.kind.species !== parent.kind.species) return "kind";
+  // Maize weighs the days apart; for the others nothing was measured between blooms that miss.
+  return by !== "maize" && daysTogether(parent.receives, source.sheds) === null ? "time" : null;
+}
+
+function trialsFound(
+  parent: Stand,
+  sources: readonly Stand[],
+  leftOut: readonly LeftOut[],
+): TrialsFound {
+  const nearest = sources
+    .map((source) => ({ source: source.id, distanceM: distanceBetween(parent, source) }))
+    .reduce((best, each) => (each.distanceM < best.distanceM ? each : best));
+  return {
+    way: "trials",
+    seedParent: parent.id,
+    leftOut,
+    nearest,
+    trials: nearestTrials(parent.kind.species, nearest.distanceM),
+  };
+}
+
+function maizeEstimate(
+  parent: Stand,
+  sources: readonly Stand[],
+  stands: readonly Stand[],
+  leftOut: readonly LeftOut[],
+): ShareEstimate {
+  const places = samplePlaces(parent.outline);
+  const kin = stands.filter(
+    (stand) => stand !== parent && stand.shedsPollen && isSameLot(parent, stand),
+  );
+  const grounds = (some: readonly Stand[], end: 0 | 1): readonly PollenGround[] =>
+    some.map((stand) => ({
+      ground: groundOf(stand),
+      strength: maizeTogether(parent.receives, stand.sheds)[end],
+    }));
+  const itself = { ground: groundOf(parent), strength: 1 };
+  // The lower end takes little of theirs against much of its own, the upper end the reverse.
+  const share = (some: readonly Stand[]): Shares => {
+    const ends = (kernel: Kernel): Shares => [
+      foreignShare(places, [itself, ...grounds(kin, 1)], grounds(some, 0), kernel),
+      foreignShare(places, [itself, ...grounds(kin, 0)], grounds(some, 1), kernel),
+    ];
+    const [fit, published] = [ends(MAIZE_FIT), ends(MAIZE_PUBLISHED)];
+    return [
+      Math.min(fit[0], Math.max(published[0], fit[0] * FAR_FIELD_SHARE)),
+      Math.max(fit[1], published[1]),
+    ];
+  };
+  const bySource = sources.map((source) => ({
+    source: source.id,
+    distanceM: distanceBetween(parent, source),
+    shares: share([source]),
+  }));
+  return {
+    way: "estimate",
+    by: "maize",
+    seedParent: parent.id,
+    leftOut,
+    shares: sources.length === 1 && bySource[0] ? bySource[0].shares : share(sources),
+    isBeyondTrials: bySource.every(({ distanceM }) => isBeyondTrials("Zea mays", distanceM)),
+    isOpenAbove: false,
+    bySource,
+  };
+}
+
+function rapeEstimate(
+  parent: Stand,
+  sources: readonly Stand[],
+  by: "rape" | "turnip",
+  leftOut: readonly LeftOut[],
+): ShareEstimate {
+  const bySource = sources.map((source): SourceShare => {
+    const distanceM = distanceBetween(parent, source);
+    const [low, high] = plotShares(parent, source, distanceM);
+    const [least] = daysTogether(parent.receives, source.sheds) ?? [0];
+    const upper = by === "turnip" ? Math.max(high, turnipRapeShare(distanceM)) : high;
+    return { source: source.id, distanceM, shares: [low * least, upper] };
+  });
+  // Each trial had one source: of several the shares are added, which errs high.
+  const sum = (end: 0 | 1) =>
+    Math.min(
+      1,
+      bySource.reduce((total, { shares }) => total + shares[end], 0),
+    );
+  return {
+    way: "estimate",
+    by,
+    seedParent: parent.id,
+    leftOut,
+    shares: [sum(0), sum(1)],
+    isBeyondTrials: bySource.every(({ distanceM }) => distanceM > TURNIP_RAPE_M[1]),
+    isOpenAbove: by === "turnip" && bySource.some(({ distanceM }) => distanceM < TURNIP_RAPE_M[0]),
+    bySource,
+  };
+}
+
+/** Published shares of separate plots, or of one field where the two adjoin. */
+function plotShares(parent: Stand, source: Stand, distanceM: number): Shares {
+  if (distanceM >= ADJOINING_M) return separateShares(distanceM);
+  const places = samplePlaces(parent.outline);
+  const mean = (end: 0 | 1) =>
+    places.reduce((sum, { x, y }) => {
+      const plant = outlineOf({ shape: "point", x, y });
+      return sum + adjoiningShares(gapBetween(plant, source.outline).distanceM)[end];
+    }, 0) / places.length;
+  const separate = separateShares(distanceM);
+  return [Math.min(mean(0), separate[0]), Math.max(mean(1), separate[1])];
+}
+
+function distanceBetween(a: Stand, b: Stand): number {
+  return gapBetween(a.outline, b.outline).distanceM;
+}
+
+/** The ground a stand takes; for a single plant or a line the square it stands in. */
+function groundOf({ outline, kind }: Stand): Outline {
+  if (outline.hasInside && outlineArea(outline) > 0) return outline;
+  const [x = 0, y = 0] = outline.rings[0] ?? [];
+  const { spacing } = kind;
+  const sideM = spacing
+    ? Math.sqrt(spacing.inRowM.value * spacing.betweenRowsM.value)
+    : PLANT_SIDE_M;
+  return outlineOf({ shape: "rectangle", x, y, widthM: sideM, lengthM: sideM, turnDeg: 0 });
+}
