@@ -3,13 +3,14 @@
  * as a plan at a time, and what belongs further down waits in a file.
  */
 import type { Finding, Severity } from "../core/checks/finding.ts";
-import { type CheckResult, runChecks } from "../core/checks/run-checks.ts";
+import { checkLayout } from "../core/checks/checked-layout.ts";
+import type { CheckResult } from "../core/checks/run-checks.ts";
 import { cropBook } from "../core/kinds/crop-book.ts";
 import { CLEAR_TITLE, reportParts, whatIsThere } from "../core/files/check-report.ts";
 import { severityCounts } from "../core/map/finding-items.ts";
 import { type Area, registerAreas } from "../core/exchange/register-areas.ts";
 import { REGISTER_LEVEL, areaPlan } from "../core/exchange/register.ts";
-import type { Layout } from "../core/model/plan.ts";
+import { openingLayoutId } from "../core/model/layouts.ts";
 import { type Register, readRegister } from "./read-register.ts";
 import { type Spool, openSpool } from "./spool.ts";
 import { writeSteadily } from "./write-steadily.ts";
@@ -129,8 +130,8 @@ function checkArea(
     all.map((place) => store.feature(place)),
     setting,
   );
-  const layout = plan.layouts[0] as Layout;
-  const result = runChecks(plan, layout, cropBook());
+  const checked = checkLayout(plan, openingLayoutId(plan));
+  const { result } = checked;
   const placeOf = new Map(ids.map((id, index) => [id, all[index] as number]));
   const isOwn = (subjects: readonly string[]) =>
     own.has(Math.min(...subjects.map((id) => placeOf.get(id) ?? Infinity)));
@@ -143,6 +144,6 @@ function checkArea(
   return {
     pairs: result.pairs.filter((pair) => isOwn([pair.seedParent])),
     findings: result.findings.filter(isTold),
-    parts: reportParts({ plan, layout, result }),
+    parts: reportParts(checked),
   };
 }

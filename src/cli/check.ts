@@ -1,5 +1,5 @@
 /** `wideberth check FILE`: prints the findings; 1 when there is a conflict. */
-import { runChecks } from "../core/checks/run-checks.ts";
+import { checkLayout } from "../core/checks/checked-layout.ts";
 import { checkReport, checkReportText } from "../core/files/check-report.ts";
 import { checkRegister } from "./check-register.ts";
 import { openBytes } from "./input-bytes.ts";
@@ -20,11 +20,11 @@ export async function check(args: readonly string[]): Promise<number> {
     if (values.layout !== undefined) throw usage("check", "a register has no layouts to choose");
     return checkRegister(bytes.all, bytes.file, values.json);
   }
-  const { plan, layout, book, file } = await openInput(bytes, values.layout);
-  const result = runChecks(plan, layout, book);
-  const report = { file, plan, layout, book, result, isAll: values.all };
+  const { plan, layout, file } = await openInput(bytes, values.layout);
+  const checked = checkLayout(plan, layout.id);
+  const report = { ...checked, file, isAll: values.all };
   process.stdout.write(
     values.json ? `${JSON.stringify(checkReport(report), null, 2)}\n` : checkReportText(report),
   );
-  return result.findings.some(({ severity }) => severity === "conflict") ? 1 : 0;
+  return checked.result.findings.some(({ severity }) => severity === "conflict") ? 1 : 0;
 }

@@ -1,7 +1,7 @@
 /** `wideberth compare PLAN`: measures layouts side by side and lists what differs. */
 import { compareLayouts } from "../core/compare/compare-layouts.ts";
 import { compareCsv, compareReport, compareReportText } from "../core/compare/compare-report.ts";
-import type { ComparedLayouts } from "../core/compare/compare-pages.ts";
+import { type CheckedLayout, checkLayouts } from "../core/checks/checked-layout.ts";
 import { ratioText } from "../core/page/drawing-ratio.ts";
 import { type PaperName, usualPaper } from "../core/page/paper.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
@@ -31,19 +31,20 @@ export async function compare(args: readonly string[]): Promise<number> {
   }
   const paper = values.paper === undefined ? null : paperNamed("compare", values.paper);
   const path = onlyArgument("compare", "PLAN", positionals);
-  const { plan, book, file } = await readInput(path, undefined);
+  const { plan, file } = await readInput(path, undefined);
   const layouts = pickLayouts(plan, values.layout, file);
-  const input = { file, plan, layouts, book };
+  const compared = checkLayouts(plan, layouts);
+  const input = { file, plan, compared };
   if (pdf !== undefined) {
-    await writePdf({ plan, layouts, book }, pdf, paper ?? usualPaper(plan.units), overlaid);
+    await writePdf(compared, pdf, paper ?? usualPaper(plan.units), overlaid);
   } else if (json) process.stdout.write(`${JSON.stringify(compareReport(input), null, 2)}\n`);
-  else if (csv) process.stdout.write(compareCsv(compareLayouts(plan, layouts, book)));
+  else if (csv) process.stdout.write(compareCsv(compareLayouts(compared)));
   else process.stdout.write(compareReportText(input));
   return 0;
 }
 
 async function writePdf(
-  compared: ComparedLayouts,
+  compared: readonly CheckedLayout[],
   output: string,
   paper: PaperName,
   isOverlaid: boolean,
@@ -56,8 +57,9 @@ async function writePdf(
   const print = { paper, isOverlaid, printedAt: localTime(new Date()) };
   const { bytes, pages, ratio } = await comparePdf(compared, print, mapFonts);
   await writeOutput(output, bytes);
+  const units = compared[0]?.plan.units ?? "m";
   const name = output === "-" ? "stdout" : output;
-  const size = `${pages} pages, ${ratioText(ratio, compared.plan.units)} on ${paper}`;
+  const size = `${pages} pages, ${ratioText(ratio, units)} on ${paper}`;
   process.stderr.write(`${name}: ${size}\n`);
 }
 

@@ -1,5 +1,4 @@
 /** `wideberth export PLAN --format x -o FILE`: one of the files for others. */
-import { runChecks } from "../core/checks/run-checks.ts";
 import { allExports, exportHindrance, type ExportFormat } from "../core/files/all-exports.ts";
 import type { LabelChoice } from "../core/labels/label-pages.ts";
 import {
@@ -9,7 +8,7 @@ import {
   ownLabelSize,
   usualLabelSize,
 } from "../core/labels/label-sizes.ts";
-import type { PlotMapInput } from "../core/map/map-items.ts";
+import { type CheckedLayout, checkLayout } from "../core/checks/checked-layout.ts";
 import { localTime, utcStamp } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { readInput } from "./read-input.ts";
@@ -30,14 +29,14 @@ export async function exportFile(args: readonly string[]): Promise<number> {
   if (output === "") throw usage("export", "Say where the file goes: -o FILE");
   const format = formatNamed(values.format);
   const startAt = startOf(values.start);
-  const { plan, layout, book } = await readInput(path, values.layout);
+  const { plan, layout } = await readInput(path, values.layout);
   const hindrance = exportHindrance(format, plan, false);
   if (hindrance !== null) throw usage("export", `No ${format.id} of this plan: ${hindrance}`);
   const size =
     values.size === undefined
       ? usualLabelSize(plan.units, format.labels === "packets")
       : sizeNamed(values.size);
-  const input = { plan, layout, result: runChecks(plan, layout, book), book };
+  const input = checkLayout(plan, layout.id);
   const labels = { size, startAt, hasQr: values.qr, treatment: values.treated };
   await writeOutput(output, await made(format, input, labels));
   if (output !== "-") process.stderr.write(`${output}: ${format.title}\n`);
@@ -47,7 +46,7 @@ export async function exportFile(args: readonly string[]): Promise<number> {
 /** What cannot be made of this plan is said, not thrown about. */
 async function made(
   format: ExportFormat,
-  input: PlotMapInput,
+  input: CheckedLayout,
   labels: LabelChoice,
 ): Promise<string | Uint8Array> {
   const now = new Date();

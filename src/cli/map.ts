@@ -1,5 +1,5 @@
 /** `wideberth map PLAN -o FILE`: the plot map as a PDF. */
-import { runChecks } from "../core/checks/run-checks.ts";
+import { checkLayout } from "../core/checks/checked-layout.ts";
 import { cutWords } from "../core/map/beyond-map.ts";
 import { type CompanionId, companionIds } from "../core/map/companion-ids.ts";
 import { ratioText } from "../core/page/drawing-ratio.ts";
@@ -33,7 +33,7 @@ export async function map(args: readonly string[]): Promise<number> {
   const companions = companionsNamed(values.with);
 
   const input = await readInput(path, values.layout);
-  const { plan, layout, book } = input;
+  const { plan, layout } = input;
   const ratio = wanted ?? suggestRatio(plan, layout, paper, orientation);
   const sheets = sheetCount(plan, layout, paper, orientation, ratio);
   // The PDF writer and its type are large: only this command pays for them.
@@ -41,9 +41,8 @@ export async function map(args: readonly string[]): Promise<number> {
     import("../core/paper-set/plot-map.ts"),
     import("./font.ts"),
   ]);
-  const result = runChecks(plan, layout, book);
   const settings = { paper, orientation, ratio, printedAt: localTime(new Date()), companions };
-  const made = await plotMapPdf({ plan, layout, result, book }, settings, mapFonts);
+  const made = await plotMapPdf(checkLayout(plan, layout.id), settings, mapFonts);
   await writeOutput(output, made.bytes);
 
   const pages = `${made.pages} ${made.pages === 1 ? "page" : "pages"}`;

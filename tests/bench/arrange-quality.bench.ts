@@ -8,8 +8,7 @@ import { fewestInSlots } from "../../src/core/arrange/fewest-in-slots.ts";
 import type { Plan } from "../../src/core/model/plan.ts";
 import {
   bed,
-  checked,
-  firstLayout,
+  checkedLayout,
   gardenPlan,
   planting,
   square,
@@ -101,7 +100,7 @@ test.each([
 ] as const)(
   "%s",
   async (size, plan, isProven) => {
-    const problem = arrangeProblem(firstLayout(plan), checked(plan));
+    const problem = arrangeProblem(checkedLayout(plan));
     const bound = isProven ? await provenConflicts(problem) : 0;
     const { marks, last } = overTime(problem);
     const best = isProven ? `proven best ${bound ?? "not proven in time"}` : "known best 0";

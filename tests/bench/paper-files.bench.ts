@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { runChecks } from "../../src/core/checks/run-checks.ts";
 import { copyLayout } from "../../src/core/edits/layout-edits.ts";
 import { moveObjects } from "../../src/core/edits/move-objects.ts";
+import { checkLayouts } from "../../src/core/checks/checked-layout.ts";
 import { comparePdf } from "../../src/core/compare/compare-pdf.ts";
 import { openPlanText } from "../../src/core/exchange/open-plan.ts";
 import { planGeojson } from "../../src/core/exchange/plan-geojson.ts";
@@ -80,7 +81,7 @@ test("paper and files against one full check", async () => {
     copyLayout("layout-1", "layout-2", "Layout 2").apply(plan),
   );
   const print = { paper: "A4", isOverlaid: false, printedAt: PRINTED_AT } as const;
-  const compared = { plan: two, layouts: two.layouts, book };
+  const compared = checkLayouts(two, two.layouts);
   row(
     "two layouts compared as PDF",
     await medianMsOf(() => comparePdf(compared, print, fonts)),

@@ -2,7 +2,8 @@
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { emptyPlan } from "../../src/core/model/empty-plan.ts";
 import type { Bed, Layout, Plan, Planting, Variety } from "../../src/core/model/plan.ts";
-import { type CheckResult, runChecks } from "../../src/core/checks/run-checks.ts";
+import { type CheckedLayout, checkLayout } from "../../src/core/checks/checked-layout.ts";
+import type { CheckResult } from "../../src/core/checks/run-checks.ts";
 import { dayFromIso } from "../../src/core/model/day.ts";
 
 export const book = cropBook();
@@ -75,5 +76,10 @@ export function firstLayout(plan: Plan): Layout {
 }
 
 export function checked(plan: Plan): CheckResult {
-  return runChecks(plan, firstLayout(plan), book);
+  return checkedLayout(plan).result;
+}
+
+/** The first layout, checked. */
+export function checkedLayout(plan: Plan): CheckedLayout {
+  return checkLayout(plan, firstLayout(plan).id);
 }

@@ -1,7 +1,7 @@
 /** A small invented garden, turned on its sheet, for tests of the plot map. */
 import { runChecks } from "../../src/core/checks/run-checks.ts";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
-import type { PlotMapInput } from "../../src/core/map/map-items.ts";
+import type { CheckedLayout } from "../../src/core/checks/checked-layout.ts";
 import { outlineOnBed } from "../../src/core/beds/place-planting.ts";
 import { dayFromIso } from "../../src/core/model/day.ts";
 import { emptyPlan } from "../../src/core/model/empty-plan.ts";
@@ -84,7 +84,7 @@ export function planOf(
   };
 }
 
-export function mapInput(plan: Plan): PlotMapInput {
+export function mapInput(plan: Plan): CheckedLayout {
   const [layout] = plan.layouts;
   if (!layout) throw new Error("no layout");
   return { plan, layout, book, result: runChecks(plan, layout, book) };

@@ -3,7 +3,7 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { PlotMapInput } from "../../src/core/map/map-items.ts";
+import type { CheckedLayout } from "../../src/core/checks/checked-layout.ts";
 import type { PlotMapSettings } from "../../src/core/map/map-text.ts";
 import { type PlotMap, plotMapPages, plotMapPdf } from "../../src/core/paper-set/plot-map.ts";
 import { pdfWriter } from "../../src/core/page/pdf-writer.ts";
@@ -30,12 +30,12 @@ export const a4: PlotMapSettings = {
   printedAt: "2027-03-02 09:40",
 };
 
-export function print(input: PlotMapInput, settings: PlotMapSettings): Promise<PlotMap> {
+export function print(input: CheckedLayout, settings: PlotMapSettings): Promise<PlotMap> {
   return plotMapPdf(input, settings, fonts);
 }
 
 /** The same pages as marks, before they become a file. */
-export function scenes(input: PlotMapInput, settings: PlotMapSettings): readonly Page[] {
+export function scenes(input: CheckedLayout, settings: PlotMapSettings): readonly Page[] {
   const { ruler } = pdfWriter("", "", fonts);
   return plotMapPages(input, settings, ruler).parts.flatMap((part) => part().pages);
 }

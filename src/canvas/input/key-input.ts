@@ -1,6 +1,7 @@
 /** Keys while the sheet has the focus. Tab is left alone, so that nobody is caught in it. */
 import { removeObjects } from "../../core/edits/object-edits.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { arrowDirection, cancelNudge, endNudge, nudge } from "./nudge.ts";
 import { objectNames } from "../scene/object-names.ts";
 import type { PointerInput } from "./pointer-input.ts";

@@ -1,5 +1,6 @@
 /** A variety dragged from the seed list onto a bed. */
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { plantVariety } from "../../store/plan/plant-variety.ts";
 import { itemsAt } from "../scene/hit-test.ts";
 import { sheetItems } from "../scene/sheet-items.ts";

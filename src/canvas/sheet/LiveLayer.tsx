@@ -1,5 +1,6 @@
 import { useCallback } from "react";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
 import { drawItems } from "../draw/draw-items.ts";
 import { drawOldPlace, drawSelected } from "../draw/draw-selection.ts";

@@ -1,7 +1,8 @@
 import { useEffect, useRef } from "react";
 import { Stage } from "react-konva/lib/ReactKonvaCore.js";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { boundsOfIds, contentBounds } from "../scene/content-bounds.ts";
 import { DraftBar } from "./DraftBar.tsx";
 import { listenToKeys } from "../input/key-input.ts";

@@ -1,7 +1,8 @@
 /** What must be drawn anew while a gesture runs, and so is left out of the resting drawing. */
 import { useMemo } from "react";
 import type { Layout, Plan } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 
 type Entry = { readonly id: string };
 

@@ -1,12 +1,13 @@
 /** Works out the clear ground of a planting while it is dragged, or when asked for. */
 import { useEffect } from "react";
-import { wordingFor } from "../../core/checks/describe-finding.ts";
+import { wordingOf } from "../../core/checks/checked-layout.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import { shapeCentre } from "../../core/geometry/outline.ts";
 import type { Planting } from "../../core/model/plan.ts";
 import { type ShownGround, useClearGroundState } from "../../store/window/clear-ground.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { useSketch } from "../tools/sketch-store.ts";
 
 /** The geometry comes when it is first needed: it is not part of the first load. */
@@ -67,14 +68,14 @@ function groundNow(
   result: CheckResult,
   plantingId: string | undefined,
 ): ShownGround | null {
-  const { shown: plan, layoutId } = usePlanStore.getState();
+  const { shown: plan, layoutId, book } = usePlanStore.getState();
   const stand = result.standById.get(plantingId ?? "");
   if (!stand?.planting) return null;
   const key = [...whatDecides(result, stand, stand.planting), plan.units];
   if (known && isSameKey(known.key, key)) return known.ground;
   const found = clearGround(result, stand.id);
   if (!found) return null;
-  const { nameOf } = wordingFor(plan, layoutOf(plan, layoutId), (id) => result.standById.get(id));
+  const { nameOf } = wordingOf({ plan, layout: layoutOf(plan, layoutId), book, result });
   const words = clearGroundWords(found, stand.planting.code, nameOf, plan.units);
   known = { key, ground: { rings: found.ground, words } };
   return known.ground;

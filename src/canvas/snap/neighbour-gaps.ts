@@ -3,7 +3,8 @@ import { boundsGap, growBounds } from "../../core/geometry/bounds.ts";
 import { gapBetween } from "../../core/geometry/gap.ts";
 import { type Outline, outlineContains, pointOutline } from "../../core/geometry/outline.ts";
 import type { Plan, Shape } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { type SideGap, sideGaps } from "./side-gaps.ts";
 import {
   type SheetItem,

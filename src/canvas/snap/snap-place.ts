@@ -2,7 +2,8 @@
 import { growBounds } from "../../core/geometry/bounds.ts";
 import { pointOutline, shapeCorners } from "../../core/geometry/outline.ts";
 import { type Point, pointDistance } from "../../core/geometry/point.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { edgeNear } from "../scene/hit-test.ts";
 import { type SheetItem, type SheetItems, sheetItems } from "../scene/sheet-items.ts";
 import { nameOf, SNAP_PX } from "./snap-targets.ts";

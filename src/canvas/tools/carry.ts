@@ -4,7 +4,8 @@
  */
 import { shapeCentre } from "../../core/geometry/outline.ts";
 import { useSheetPreferences } from "../../store/window/sheet-preferences.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { isLocked } from "../scene/locks.ts";
 import { objectNames } from "../scene/object-names.ts";
 import { itemsOf } from "../scene/sheet-items.ts";

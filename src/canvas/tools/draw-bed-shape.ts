@@ -2,7 +2,8 @@
 import { normalTurn } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { RectangleShape } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { sheetItems } from "../scene/sheet-items.ts";
 import type { Guide } from "../snap/guide.ts";
 import { type Frame, intoFrame, outOfFrame, snapCorner, snapStep } from "../snap/snap.ts";

@@ -2,7 +2,8 @@
 import { drawnIds, nextId } from "../../core/edits/edit.ts";
 import { addSurrounding } from "../../core/edits/object-edits.ts";
 import type { Surrounding } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { onStep, snapStep } from "../snap/snap.ts";
 import { clickOrDrag, panGesture } from "./gestures.ts";
 import type { SheetPointer, Tool } from "./tool.ts";

@@ -2,7 +2,8 @@
 import { gapBetween } from "../../core/geometry/gap.ts";
 import { pointOutline, shapeCentre } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { measurementText } from "./draw-sketch.ts";
 import { itemsAt } from "../scene/hit-test.ts";
 import { type SheetItem, outlineFor, sheetItems } from "../scene/sheet-items.ts";

@@ -11,7 +11,8 @@ import {
 import { type Point, turnPoint } from "../../core/geometry/point.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import type { Bed, Shape } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { turnAndMove, turnBetweenBeds } from "./move-edit.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
 import { objectNames } from "../scene/object-names.ts";

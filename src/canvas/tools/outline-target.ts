@@ -5,7 +5,8 @@ import { addBed, addSurrounding, changePlan } from "../../core/edits/object-edit
 import { type Point, directionDeg, pointDistance } from "../../core/geometry/point.ts";
 import type { PolygonShape, Shape } from "../../core/model/plan.ts";
 import type { OutlineTarget } from "../../store/window/outline-target.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 
 interface TargetEntry {
   readonly value: OutlineTarget;

@@ -1,6 +1,7 @@
 /** Selecting, and dragging what is selected. */
 import type { Point } from "../../core/geometry/point.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { type Handle, handleAt, handleCursor, handleSizes } from "../scene/handles.ts";
 import { boxBetween, itemsAt, itemsInside } from "../scene/hit-test.ts";
 import { itemHandles } from "../scene/item-handles.ts";

@@ -3,12 +3,12 @@
  * stays. A planting keeps its size and lies along a bed or straight across it.
  */
 import { OVERLAP_TOLERANCE_M } from "../checks/overlap.ts";
-import type { CheckResult } from "../checks/run-checks.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { Stand } from "../checks/stand.ts";
 import { overlapDepth } from "../geometry/containment.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import { turnPoint } from "../geometry/point.ts";
-import type { Layout, Plan, RectangleShape } from "../model/plan.ts";
+import type { RectangleShape } from "../model/plan.ts";
 import { distanceToKeep } from "../remedies/clear-ground.ts";
 import { type RotationWishes, rotationWishes } from "./rotation-wishes.ts";
 
@@ -65,11 +65,11 @@ export interface ArrangeProblem {
  * The problem of a checked layout, with what grew on its ground before as wishes. Locked plantings,
  * outlines that are no rectangle and plantings no bed has room for stay.
  */
-export function arrangeProblem(
-  layout: Layout,
-  result: CheckResult,
-  earlierCrops: Plan["earlierCrops"] = [],
-): ArrangeProblem {
+export function arrangeProblem({
+  plan: { earlierCrops },
+  layout,
+  result,
+}: CheckedLayout): ArrangeProblem {
   const beds = layout.beds.flatMap(({ outline }) =>
     outline.shape === "rectangle" ? [outline] : [],
   );

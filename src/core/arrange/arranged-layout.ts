@@ -1,7 +1,7 @@
 /** An arrangement as a layout of its own. */
-import { type CheckResult, countBySeverity, runChecks } from "../checks/run-checks.ts";
+import { type CheckedLayout, checkLayout } from "../checks/checked-layout.ts";
+import { countBySeverity } from "../checks/run-checks.ts";
 import { volunteersCheck } from "../checks/volunteers.ts";
-import type { CropBook } from "../kinds/crop-book.ts";
 import type { Edit } from "../edits/edit.ts";
 import { setOutline } from "../edits/move-objects.ts";
 import { copyLayout } from "../edits/layout-edits.ts";
@@ -54,10 +54,10 @@ export interface ArrangedCounts {
   readonly family: number;
 }
 
-export function arrangedCounts(
-  { stands, findings, byCheck }: CheckResult,
-  earlierCrops: Plan["earlierCrops"],
-): ArrangedCounts {
+export function arrangedCounts({
+  plan: { earlierCrops },
+  result: { stands, findings, byCheck },
+}: CheckedLayout): ArrangedCounts {
   const onFamily = stands.filter(
     (stand) =>
       stand.planting !== null &&
@@ -78,11 +78,8 @@ export function countsArranged(
   plan: Plan,
   layoutId: string,
   moved: readonly MovedPiece[],
-  book: CropBook,
 ): ArrangedCounts {
   const newId = `${layoutId} arranged`;
   const after = arrangedLayout(layoutId, newId, "", moved).apply(plan);
-  const layout = after.layouts.find(({ id }) => id === newId);
-  if (!layout) return { conflicts: 0, volunteers: 0, family: 0 };
-  return arrangedCounts(runChecks(after, layout, book), after.earlierCrops);
+  return arrangedCounts(checkLayout(after, newId));
 }

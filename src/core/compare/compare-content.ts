@@ -3,7 +3,8 @@ import { type Difference, layoutDifferences } from "./layout-differences.ts";
 import { outlineOf, shapeCentre } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Bed, Layout, Planting } from "../model/plan.ts";
-import { type MapContent, type MapItem, type PlotMapInput, mapContent } from "../map/map-items.ts";
+import { type MapContent, type MapItem, mapContent } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 
 /** A difference with its number in the list. */
 export interface NumberedDifference {
@@ -32,7 +33,7 @@ export function numberedDifferences(from: Layout, to: Layout): readonly Numbered
  * @param isOverlaid whether the old places of what changed are drawn as well
  */
 export function comparedContent(
-  input: PlotMapInput,
+  input: CheckedLayout,
   against: Layout | null,
   isOverlaid: boolean,
 ): ComparedContent {

@@ -2,12 +2,11 @@
  * Layouts measured side by side. Every row is one measure in one unit, with the better values
  * marked; how much a row weighs is the grower's to say, and no score adds them up.
  */
-import type { CheckResult } from "../checks/run-checks.ts";
-import { countBySeverity, runChecks } from "../checks/run-checks.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { type CheckResult, countBySeverity } from "../checks/run-checks.ts";
 import type { Standing } from "../checks/isolation-pair.ts";
 import { timeSlackDays } from "../checks/time-slack.ts";
 import { volunteersCheck } from "../checks/volunteers.ts";
-import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
 import { pointDistance } from "../geometry/point.ts";
 import type { Layout, Plan } from "../model/plan.ts";
@@ -74,12 +73,18 @@ const KINDS: Readonly<Record<MeasureName, MeasureKind>> = {
 /** Lengths and areas that differ by less count as equal: a millimetre, ten square centimetres. */
 const EQUAL = 0.001;
 
-/** Measures the given layouts of a plan, in the order given. */
-export function compareLayouts(plan: Plan, layouts: readonly Layout[], book: CropBook): Comparison {
+/**
+ * Measures layouts of one plan, in the order given.
+ *
+ * @throws RangeError when none is given
+ */
+export function compareLayouts(compared: readonly CheckedLayout[]): Comparison {
+  const plan = compared[0]?.plan;
+  if (!plan) throw new RangeError("There is no layout to measure");
   const base = baseLayout(plan);
-  const columns = layouts.map((layout) => measured(plan, layout, base, book));
+  const columns = compared.map((checked) => measured(checked, base));
   return {
-    layouts: layouts.map(({ id, name }) => ({ id, name })),
+    layouts: compared.map(({ layout: { id, name } }) => ({ id, name })),
     base: { id: base.id, name: base.name },
     wantedPlants: plan.varieties.reduce((sum, { wantedPlants = 0 }) => sum + wantedPlants, 0),
     measures: measureNames.map((name) => {
@@ -96,12 +101,9 @@ function baseLayout(plan: Plan): Layout {
 }
 
 function measured(
-  plan: Plan,
-  layout: Layout,
+  { plan, layout, result }: CheckedLayout,
   base: Layout,
-  book: CropBook,
 ): Readonly<Record<MeasureName, number | null>> {
-  const result = runChecks(plan, layout, book);
   const counts = countBySeverity(result.findings);
   return {
     conflicts: counts.conflict,

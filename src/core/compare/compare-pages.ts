@@ -1,8 +1,8 @@
 /** Layouts compared on paper: drawings at one ratio, the table of measures, differences in words. */
 import { compareLayouts } from "./compare-layouts.ts";
-import { countBySeverity, runChecks } from "../checks/run-checks.ts";
-import type { CropBook } from "../kinds/crop-book.ts";
-import type { Layout, Plan } from "../model/plan.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { countBySeverity } from "../checks/run-checks.ts";
+import type { Layout } from "../model/plan.ts";
 import { type ComparedContent, comparedContent, numberedDifferences } from "./compare-content.ts";
 import { CAPTION_MM, type ComparePanes, MOST_ON_A_PAGE, comparePanes } from "./compare-panes.ts";
 import { measureItems } from "./compare-table.ts";
@@ -29,13 +29,6 @@ import { type SheetDrawing, sheetDrawing } from "../map/sheet-drawing.ts";
 import { barMarks, headerMarks } from "../map/sheet-edges.ts";
 import { sheetView } from "../page/sheet-view.ts";
 
-export interface ComparedLayouts {
-  readonly plan: Plan;
-  /** Two or more; the others are held against the first. */
-  readonly layouts: readonly Layout[];
-  readonly book: CropBook;
-}
-
 export interface ComparePrint {
   readonly paper: PaperName;
   /** The first layout is drawn under each of the others, and not by itself. */
@@ -51,7 +44,7 @@ export interface CompareScenes {
 }
 
 interface Pane {
-  readonly layout: Layout;
+  readonly checked: CheckedLayout;
   readonly against: Layout | null;
 }
 
@@ -61,27 +54,30 @@ interface Drawn {
   readonly pane: Pane;
 }
 
-interface Setting extends ComparedLayouts {
+interface Setting extends Pick<CheckedLayout, "plan" | "book"> {
+  readonly compared: readonly CheckedLayout[];
   readonly print: ComparePrint;
   readonly panes: ComparePanes;
   readonly ruler: TextRuler;
 }
 
+/** @param compared two or more layouts of one plan; the others are held against the first */
 export function comparePages(
-  compared: ComparedLayouts,
+  compared: readonly CheckedLayout[],
   print: ComparePrint,
   ruler: TextRuler,
 ): CompareScenes {
-  const [first, ...others] = compared.layouts;
+  const [first, ...others] = compared;
   if (!first || others.length === 0)
     throw new RangeError("There is one layout, nothing to compare");
   const drawnPanes: readonly Pane[] = [
-    ...(print.isOverlaid ? [] : [{ layout: first, against: null }]),
-    ...others.map((layout) => ({ layout, against: first })),
+    ...(print.isOverlaid ? [] : [{ checked: first, against: null }]),
+    ...others.map((checked) => ({ checked, against: first.layout })),
   ];
-  const { plan, layouts } = compared;
+  const { plan, book } = first;
+  const layouts = compared.map(({ layout }) => layout);
   const panes = comparePanes(plan, layouts, drawnPanes.length, print.paper);
-  const setting: Setting = { ...compared, print, panes, ruler };
+  const setting: Setting = { compared, plan, book, print, panes, ruler };
   const pageCount = Math.ceil(drawnPanes.length / MOST_ON_A_PAGE);
   const drawn: Drawn[] = [];
   const left: FlowItem[] = [];
@@ -105,16 +101,15 @@ export function comparePages(
 }
 
 function drawnPane(setting: Setting, pane: Pane, box: Box): Drawn {
-  const { plan, book, panes, print, ruler } = setting;
-  const { layout, against } = pane;
-  const result = runChecks(plan, layout, book);
-  const shown = comparedContent({ plan, layout, book, result }, against, print.isOverlaid);
+  const { panes, print, ruler } = setting;
+  const { checked, against } = pane;
+  const shown = comparedContent(checked, against, print.isOverlaid);
   const sheet = { number: 1, row: 0, column: 0, window: panes.window };
   const sheets = { ...panes, rows: 1, columns: 1, whole: panes.window, sheets: [sheet] };
   const view = sheetView(panes.window, box, panes.ratio);
   const drawing = sheetDrawing(shown.content, sheets, sheet, view, ruler);
   const marks = [...drawing.marks, ...moveMarksOf(shown, view)];
-  const { conflict } = countBySeverity(result.findings);
+  const { conflict } = countBySeverity(checked.result.findings);
   return {
     pane,
     drawing,
@@ -132,7 +127,7 @@ function moveMarksOf({ moves }: ComparedContent, view: ReturnType<typeof sheetVi
 
 function captionMarks(
   { plan, ruler, print }: Setting,
-  { layout, against }: Pane,
+  { checked: { layout }, against }: Pane,
   conflicts: number,
   box: Box,
 ): readonly Mark[] {
@@ -193,13 +188,14 @@ function wordPages(
   drawn: readonly Drawn[],
   restOfKey: readonly FlowItem[],
 ): readonly Page[] {
-  const { plan, layouts, book, panes, ruler } = setting;
-  const comparison = compareLayouts(plan, layouts, book);
+  const { plan, compared, panes, ruler } = setting;
+  const comparison = compareLayouts(compared);
+  const layouts = compared.map(({ layout }) => layout);
   const isWide = layouts.length > 3;
   const width = isWide ? roomBelowHeader(panes.frame).width : noteWidth(panes.frame);
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
   const title = (words: string) => heading(words, width, TYPE_PT.code, ruler);
-  const [first, ...others] = layouts as readonly [Layout, ...Layout[]];
+  const [first, ...others] = layouts as [Layout, ...Layout[]];
   const hidden = drawn.flatMap(({ pane, drawing }) => unlabelled(pane, drawing));
   return flowPages(
     "Measures and differences",
@@ -230,7 +226,10 @@ function wordPages(
   );
 }
 
-function unlabelled({ layout }: Pane, { visible, labelled }: SheetDrawing): readonly string[] {
+function unlabelled(
+  { checked: { layout } }: Pane,
+  { visible, labelled }: SheetDrawing,
+): readonly string[] {
   return [...visible]
     .filter((item) => item.label !== "" && !labelled.has(item))
     .map((item) => `${item.label} of ${layout.name}`);

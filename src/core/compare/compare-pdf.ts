@@ -1,5 +1,6 @@
 /** Layouts compared as a PDF, black on white. */
-import { type ComparePrint, type ComparedLayouts, comparePages } from "./compare-pages.ts";
+import { type ComparePrint, comparePages } from "./compare-pages.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { mapTitle } from "../map/map-text.ts";
 import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
 import type { Progress } from "../paper-set/plot-map.ts";
@@ -15,15 +16,20 @@ export interface ComparePdf {
 /** Thrown when the signal says stop. */
 export class CompareStopped extends Error {}
 
-/** Makes the PDF. The same layouts, settings and fonts give the same bytes. */
+/**
+ * Makes the PDF. The same layouts, settings and fonts give the same bytes.
+ *
+ * @param compared two or more layouts of one plan; the others are held against the first
+ */
 export async function comparePdf(
-  compared: ComparedLayouts,
+  compared: readonly CheckedLayout[],
   print: ComparePrint,
   fonts: PdfFonts,
   onProgress: Progress = () => undefined,
   signal?: { readonly aborted: boolean },
 ): Promise<ComparePdf> {
-  const title = `${mapTitle(compared.plan)}: layouts compared`;
+  const plan = compared[0]?.plan;
+  const title = `${plan ? mapTitle(plan) : ""}: layouts compared`;
   const writer = pdfWriter(title, print.printedAt, fonts);
   const { parts, ratio } = comparePages(compared, print, writer.ruler);
   const total = parts.length + 2;

@@ -1,16 +1,16 @@
 /** What `wideberth compare` prints: one object for programs, the same in words, and as CSV. */
 import { type Comparison, compareLayouts } from "./compare-layouts.ts";
 import { type Difference, layoutDifferences } from "./layout-differences.ts";
-import type { CropBook } from "../kinds/crop-book.ts";
-import type { Layout, Plan } from "../model/plan.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import type { Plan } from "../model/plan.ts";
 import { differenceText, measureText, measureTitle } from "./compare-words.ts";
 import { csvFile } from "../formats/csv-file.ts";
 
 export interface CompareInput {
   readonly file: string;
   readonly plan: Plan;
-  readonly layouts: readonly Layout[];
-  readonly book: CropBook;
+  /** Of that plan; the others are held against the first. */
+  readonly compared: readonly CheckedLayout[];
 }
 
 /** One measure. Field names are a contract: see docs/command-line.md. */
@@ -40,10 +40,10 @@ export interface CompareReport {
   readonly differences: readonly ReportDifferences[];
 }
 
-export function compareReport({ file, plan, layouts, book }: CompareInput): CompareReport {
-  const comparison = compareLayouts(plan, layouts, book);
+export function compareReport({ file, plan, compared }: CompareInput): CompareReport {
+  const comparison = compareLayouts(compared);
   const names = comparison.layouts.map(({ name }) => name);
-  const [first, ...others] = layouts;
+  const [first, ...others] = compared.map(({ layout }) => layout);
   return {
     file,
     plan: plan.title,
@@ -69,8 +69,9 @@ export function compareReport({ file, plan, layouts, book }: CompareInput): Comp
 
 /** A table with a star beside the better values, then the differences. */
 export function compareReportText(input: CompareInput): string {
-  const { plan, layouts, book } = input;
-  const comparison = compareLayouts(plan, layouts, book);
+  const { plan, compared } = input;
+  const comparison = compareLayouts(compared);
+  const layouts = compared.map(({ layout }) => layout);
   const rows = [
     ["", ...layouts.map(({ name }) => name)],
     ...comparison.measures.map((measure) => [

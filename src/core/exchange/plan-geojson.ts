@@ -9,7 +9,7 @@ import { outlineOf } from "../geometry/outline.ts";
 import { isoFromDay } from "../model/day.ts";
 import type { Planting, Shape, Surrounding } from "../model/plan.ts";
 import { featureIds } from "./geojson-plan.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 
 type Position = number[];
 type Ring = Position[];
@@ -27,7 +27,7 @@ interface GeojsonFeature {
 const PLACES = 10;
 
 /** Throws a RangeError when the site has no position. */
-export function planGeojson(input: PlotMapInput): string {
+export function planGeojson(input: CheckedLayout): string {
   const { plan, layout } = input;
   const { position, upBearingDeg } = plan.site;
   if (!position) throw new RangeError("A site without a position has no longitude and latitude");
@@ -62,7 +62,7 @@ export function planGeojson(input: PlotMapInput): string {
 
 function plantingProperties(
   planting: Planting,
-  { plan, layout, result, book }: PlotMapInput,
+  { plan, layout, result, book }: CheckedLayout,
 ): Readonly<Record<string, unknown>> {
   const variety = plan.varieties.find(({ id }) => id === planting.variety);
   const stand = result.standById.get(planting.id);
@@ -96,7 +96,7 @@ function plantingProperties(
 
 function surroundingProperties(
   item: Surrounding,
-  { book }: PlotMapInput,
+  { book }: CheckedLayout,
 ): Readonly<Record<string, unknown>> {
   return {
     ...carried(item),

@@ -3,7 +3,7 @@ import type { Layout, Plan } from "../model/plan.ts";
 import { compareFileName, exportFileName, plotMapFileName } from "../page/file-name.ts";
 import type { LabelChoice } from "../labels/label-pages.ts";
 import type { LabelUse } from "../labels/labels-pdf.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import { type CheckedLayout, checkLayouts } from "../checks/checked-layout.ts";
 import { usualPaper } from "../page/paper.ts";
 import type { PdfFonts } from "../page/pdf-writer.ts";
 
@@ -33,7 +33,7 @@ export interface ExportFormat {
   readonly labels?: LabelUse;
   /** `position`: the site's longitude and latitude; `layouts`: two of them; `canvas`: a browser. */
   readonly needs: "nothing" | "position" | "layouts" | "canvas";
-  readonly make: (input: PlotMapInput, means: ExportMeans) => Promise<string | Uint8Array>;
+  readonly make: (input: CheckedLayout, means: ExportMeans) => Promise<string | Uint8Array>;
 }
 
 // Each format's machinery is loaded when a file is made.
@@ -61,11 +61,13 @@ export const allExports: readonly ExportFormat[] = [
     extension: "pdf",
     what: "layouts compared",
     needs: "layouts",
-    make: async ({ plan, layout, book }, { printedAt, fonts }) => {
+    make: async (checked, { printedAt, fonts }) => {
       const { comparePdf } = await import("../compare/compare-pdf.ts");
-      const layouts = [layout, ...plan.layouts.filter(({ id }) => id !== layout.id)];
+      const { plan, layout } = checked;
+      const others = plan.layouts.filter(({ id }) => id !== layout.id);
+      const compared = [checked, ...checkLayouts(plan, others)];
       const print = { paper: usualPaper(plan.units), isOverlaid: false, printedAt };
-      return (await comparePdf({ plan, layouts, book }, print, await fonts())).bytes;
+      return (await comparePdf(compared, print, await fonts())).bytes;
     },
   },
   {

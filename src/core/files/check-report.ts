@@ -5,18 +5,16 @@ import {
   describeStanding,
   severitySign,
   severityWord,
-  wordingFor,
-  type Wording,
 } from "../checks/describe-finding.ts";
+import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import type { Finding, Severity } from "../checks/finding.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair, Requirement, Standing } from "../checks/isolation-pair.ts";
-import { type CheckResult, countBySeverity } from "../checks/run-checks.ts";
-import type { CropBook } from "../kinds/crop-book.ts";
+import { countBySeverity } from "../checks/run-checks.ts";
 import type { Relation } from "../kinds/crop.ts";
 import { localFrame } from "../geometry/local-frame.ts";
 import type { Point } from "../geometry/point.ts";
-import type { Layout, Plan, PurityLevel } from "../model/plan.ts";
+import type { Plan, PurityLevel } from "../model/plan.ts";
 import { countText } from "../map/finding-items.ts";
 import { featureIds } from "../exchange/geojson-plan.ts";
 
@@ -62,12 +60,8 @@ export interface CheckReport {
   readonly accepted: readonly ReportFinding[];
 }
 
-export interface CheckReportInput {
+export interface CheckReportInput extends CheckedLayout {
   readonly file: string;
-  readonly plan: Plan;
-  readonly layout: Layout;
-  readonly book: CropBook;
-  readonly result: CheckResult;
   /** Pairs cleared by distance as well. */
   readonly isAll: boolean;
 }
@@ -87,7 +81,7 @@ export function checkReport(input: CheckReportInput): CheckReport {
 }
 
 /** What the report says of one pair or finding of a run, for programs and in words. */
-export function reportParts(input: Pick<CheckReportInput, "plan" | "layout" | "result">) {
+export function reportParts(input: CheckedLayout) {
   const { plan, layout } = input;
   const idOf = featureIds(plan, layout);
   const wording = wordingOf(input);
@@ -108,14 +102,6 @@ export function reportParts(input: Pick<CheckReportInput, "plan" | "layout" | "r
     clearLine: (pair: IsolationPair): string =>
       `${wording.nameOf(pair.seedParent)} from ${wording.nameOf(pair.pollenSource)}: ${describeStanding(pair, wording)}`,
   };
-}
-
-function wordingOf({
-  plan,
-  layout,
-  result,
-}: Pick<CheckReportInput, "plan" | "layout" | "result">): Wording {
-  return wordingFor(plan, layout, (id) => result.standById.get(id));
 }
 
 function pairsOf({ result, book, isAll }: CheckReportInput): readonly IsolationPair[] {

@@ -1,8 +1,8 @@
 /** Every pair that can cross, seed parent first, as one row for a spreadsheet. */
-import { describeStanding, requirementText, wordingFor } from "../checks/describe-finding.ts";
+import { describeStanding, requirementText } from "../checks/describe-finding.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import { type CsvValue, csvFile } from "../formats/csv-file.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 
 const HEADINGS = [
   "seed parent",
@@ -18,8 +18,9 @@ const HEADINGS = [
 ];
 
 /** Pairs cleared by distance as well; measures in metres and days. */
-export function pairsCsv({ plan, layout, result, book }: PlotMapInput): string {
-  const wording = wordingFor(plan, layout, (id) => result.standById.get(id));
+export function pairsCsv(checked: CheckedLayout): string {
+  const { result, book } = checked;
+  const wording = wordingOf(checked);
   const rows = allIsolationPairs(result.stands, book).map((pair): readonly CsvValue[] => [
     wording.nameOf(pair.seedParent),
     wording.nameOf(pair.pollenSource),

@@ -2,7 +2,7 @@
 import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
 import { isoFromDay } from "../model/day.ts";
 import { type CsvValue, csvFile } from "../formats/csv-file.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { byCode } from "../map/plot-rows.ts";
 import { walkingNumbers } from "../fieldwork/walking-order.ts";
 
@@ -33,7 +33,7 @@ const HEADINGS = [
 ];
 
 /** Lengths in metres on the sheet, dates as YYYY-MM-DD; the bloom is the whole likely span. */
-export function plotsCsv({ plan, layout, result, book }: PlotMapInput): string {
+export function plotsCsv({ plan, layout, result, book }: CheckedLayout): string {
   const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety]));
   const beds = new Map(layout.beds.map((bed) => [bed.id, bed.code]));
   const walk = walkingNumbers(layout);

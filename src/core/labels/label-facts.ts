@@ -1,10 +1,10 @@
 /** What stands on a stake and on a seed packet, and which of it is still missing. */
-import { describeStanding, wordingFor } from "../checks/describe-finding.ts";
+import { describeStanding } from "../checks/describe-finding.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair, Standing } from "../checks/isolation-pair.ts";
 import { civilFromDay, longDate } from "../model/day.ts";
 import type { Planting } from "../model/plan.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { byCode } from "../map/plot-rows.ts";
 
 export interface LabelFacts {
@@ -19,7 +19,7 @@ export interface LabelFacts {
 }
 
 /** One for each planting: code, kind, variety, lot, dates, and what not to do. */
-export function stakeLabels({ plan, layout, book }: PlotMapInput): readonly LabelFacts[] {
+export function stakeLabels({ plan, layout, book }: CheckedLayout): readonly LabelFacts[] {
   return byCode(layout.plantings).map((planting) => {
     const variety = plan.varieties.find(({ id }) => id === planting.variety);
     const kind = book.kind(variety?.kind ?? "")?.name ?? "";
@@ -48,7 +48,7 @@ export function stakeLabels({ plan, layout, book }: PlotMapInput): readonly Labe
  * One for each planting kept for seed. @param treatment what the seed was treated with, printed as
  * it is; empty: nothing is said
  */
-export function packetLabels(input: PlotMapInput, treatment: string): readonly LabelFacts[] {
+export function packetLabels(input: CheckedLayout, treatment: string): readonly LabelFacts[] {
   const { plan, layout, result, book } = input;
   const pairs = allIsolationPairs(result.stands, book);
   return byCode(layout.plantings.filter((each) => result.standById.get(each.id)?.isSeedParent)).map(
@@ -97,14 +97,11 @@ function savedFrom({ plants }: Planting): string {
 const WEAKEST_FIRST: readonly Standing[] = ["conflict", "unknown", "cover", "time", "distance"];
 
 /** The pair that is least secure, and of those the nearest, speaks for the planting. */
-function isolationText(
-  pairs: readonly IsolationPair[],
-  { plan, layout, result }: PlotMapInput,
-): string {
+function isolationText(pairs: readonly IsolationPair[], checked: CheckedLayout): string {
   const rank = ({ standing }: IsolationPair) => WEAKEST_FIRST.indexOf(standing);
   const [weakest] = [...pairs].sort((a, b) => rank(a) - rank(b) || a.distanceM - b.distanceM);
   if (!weakest) return "Isolation: nothing known that could cross";
-  const wording = wordingFor(plan, layout, (id) => result.standById.get(id));
+  const wording = wordingOf(checked);
   return `Isolation planned: ${describeStanding(weakest, wording)}`;
 }
 

@@ -2,7 +2,7 @@
 import { type FlowItem, flowInto, heading, paragraph } from "../page/flow.ts";
 import { type LabelFacts, packetLabels, stakeLabels } from "./label-facts.ts";
 import { type LabelChoice, labelPages } from "./label-pages.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { mapTitle } from "../map/map-text.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
@@ -12,7 +12,7 @@ export type LabelUse = "stakes" | "packets";
 
 /** Throws a RangeError when there is nothing to label. */
 export async function labelsPdf(
-  input: PlotMapInput,
+  input: CheckedLayout,
   use: LabelUse,
   choice: LabelChoice,
   printedAt: string,

@@ -3,7 +3,7 @@ import { gapBetween } from "../geometry/gap.ts";
 import { compassWord, directionDeg } from "../geometry/point.ts";
 import { formatDistance } from "../model/length.ts";
 import type { Surrounding } from "../model/plan.ts";
-import type { PlotMapInput } from "./map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 
 export interface FarSource {
   readonly surrounding: Surrounding;
@@ -18,7 +18,7 @@ export interface FarSource {
 
 /** The pollen sources among some surroundings, nearest first. */
 export function farSources(
-  { plan, layout, result, book }: PlotMapInput,
+  { plan, layout, result, book }: CheckedLayout,
   isFar: (surrounding: Surrounding) => boolean,
 ): readonly FarSource[] {
   const plots = result.stands.flatMap(({ outline, kind, planting }) =>

@@ -1,14 +1,9 @@
 /** The findings as numbered words, short on the map sheets and in full on the pages after them. */
-import {
-  describeFinding,
-  severityWord,
-  wordingFor,
-  type Description,
-} from "../checks/describe-finding.ts";
+import { describeFinding, severityWord, type Description } from "../checks/describe-finding.ts";
 import type { Finding, Severity } from "../checks/finding.ts";
 import { countBySeverity } from "../checks/run-checks.ts";
 import { type FlowItem, lineHeight, textLines, wrapText } from "../page/flow.ts";
-import type { PlotMapInput } from "./map-items.ts";
+import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "./map-style.ts";
 import { badge, badgeSize } from "./measured-marks.ts";
 import type { TextRuler } from "../page/scene.ts";
@@ -20,8 +15,8 @@ export interface NumberedWords {
   readonly words: Description;
 }
 
-export function numberedWords(input: PlotMapInput): readonly NumberedWords[] {
-  const wording = wordingFor(input.plan, input.layout, (id) => input.result.standById.get(id));
+export function numberedWords(input: CheckedLayout): readonly NumberedWords[] {
+  const wording = wordingOf(input);
   return input.result.findings.map((finding, index) => ({
     number: index + 1,
     finding,

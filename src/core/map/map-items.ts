@@ -1,22 +1,13 @@
 /** What a plot map shows of a layout, before it is cut into sheets. */
-import type { CheckResult } from "../checks/run-checks.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { IsolationFinding } from "../checks/finding.ts";
-import type { CropBook } from "../kinds/crop-book.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
-import type { AreaShape, Layout, Picture, Plan } from "../model/plan.ts";
+import type { AreaShape, Layout, Picture } from "../model/plan.ts";
 import type { Point } from "../geometry/point.ts";
 import { type Hatch, hatchByGroup } from "../page/hatch.ts";
 import { type StyleName, coverWords, plantingStyle, surroundingStyle } from "./map-style.ts";
 import { printedPicture } from "./picture-mark.ts";
 import { setOut } from "../fieldwork/set-out.ts";
-
-/** Everything the map is made from. */
-export interface PlotMapInput {
-  readonly plan: Plan;
-  readonly layout: Layout;
-  readonly result: CheckResult;
-  readonly book: CropBook;
-}
 
 export interface MapItem {
   readonly id: string;
@@ -49,7 +40,7 @@ export interface MapContent {
 }
 
 export function mapContent(
-  { plan, layout, result, book }: PlotMapInput,
+  { plan, layout, result, book }: CheckedLayout,
   hasStakes = false,
 ): MapContent {
   const hatches = hatchByGroup(plan, (kind) => book.kind(kind)?.group);

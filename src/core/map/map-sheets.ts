@@ -6,7 +6,8 @@ import { type NumberedWords, countText, findingTitles } from "./finding-items.ts
 import { type FlowItem, heading, paragraph } from "../page/flow.ts";
 import { GRID_WORDS, keyItems } from "./key-items.ts";
 import type { MapGrid } from "./map-grid.ts";
-import type { MapContent, PlotMapInput } from "./map-items.ts";
+import type { MapContent } from "./map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "./map-style.ts";
 import { type PlotMapSettings, mapTitle, sheetText, stampText } from "./map-text.ts";
 import { SEED_LAW } from "./note-items.ts";
@@ -20,7 +21,7 @@ import { sheetView } from "../page/sheet-view.ts";
 
 /** What all sheets of one map share. */
 export interface MapSet {
-  readonly input: PlotMapInput;
+  readonly input: CheckedLayout;
   readonly settings: PlotMapSettings;
   readonly plan: SheetPlan;
   readonly content: MapContent;
@@ -166,7 +167,7 @@ function isAbout(subjects: readonly string[], drawing: SheetDrawing): boolean {
 }
 
 /** Whether any seed is grown to be passed on or sold. */
-function isPassedOn({ plan, layout }: PlotMapInput): boolean {
+function isPassedOn({ plan, layout }: CheckedLayout): boolean {
   return layout.plantings.some(
     (planting) => planting.purpose === "seed" && (planting.level ?? plan.level) !== "home",
   );

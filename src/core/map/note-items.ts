@@ -1,10 +1,10 @@
 /** The pages after the map: findings in full, accepted findings, far pollen sources, what the map is not. */
-import { describeFinding, wordingFor } from "../checks/describe-finding.ts";
+import { describeFinding } from "../checks/describe-finding.ts";
 import { cutWords } from "./beyond-map.ts";
 import { type FarSource, farSourceText } from "./far-sources.ts";
 import { type NumberedWords, countText, findingParagraphs } from "./finding-items.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
-import type { PlotMapInput } from "./map-items.ts";
+import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "./map-style.ts";
 import type { TextRuler } from "../page/scene.ts";
 
@@ -23,7 +23,7 @@ export interface NoteContent {
 }
 
 export function noteItems(
-  input: PlotMapInput,
+  input: CheckedLayout,
   content: NoteContent,
   widthMm: number,
   ruler: TextRuler,
@@ -50,10 +50,11 @@ export function noteItems(
 }
 
 function acceptedItems(
-  { plan, layout, result }: PlotMapInput,
+  checked: CheckedLayout,
   body: (words: string) => FlowItem,
 ): readonly FlowItem[] {
-  const wording = wordingFor(plan, layout, (id) => result.standById.get(id));
+  const { plan, result } = checked;
+  const wording = wordingOf(checked);
   const reasons = new Map(plan.accepted.map((entry) => [entry.finding, entry.reason]));
   return result.accepted.map((finding) => {
     const reason = reasons.get(finding.id) ?? "";

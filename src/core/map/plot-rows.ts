@@ -15,7 +15,7 @@ import { boundsCentre, boundsGap } from "../geometry/bounds.ts";
 import { civilFromDay, longDate, shortDate } from "../model/day.ts";
 import type { Plan, Planting } from "../model/plan.ts";
 import { type MapGrid, gridReference } from "./map-grid.ts";
-import type { PlotMapInput } from "./map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { coverWords } from "./map-style.ts";
 import { walkingNumbers } from "../fieldwork/walking-order.ts";
 
@@ -38,7 +38,7 @@ export interface PlotRow {
 }
 
 /** In the order of their codes, `B2-1` before `B10-1`. */
-export function plotRows(input: PlotMapInput, grid: MapGrid): readonly PlotRow[] {
+export function plotRows(input: CheckedLayout, grid: MapGrid): readonly PlotRow[] {
   const { plan, layout, result, book } = input;
   const nearest = nearestPairs(result.stands, book);
   const codes = new Map<string, string>([

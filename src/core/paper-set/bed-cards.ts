@@ -4,7 +4,7 @@ import { formatLength } from "../model/length.ts";
 import type { Bed, Planting } from "../model/plan.ts";
 import { type FlowItem, flowInto, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, roomBelowHeader, titledPages } from "../map/list-pages.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { coverWords } from "../map/map-style.ts";
 import { byCode } from "../map/plot-rows.ts";
 import type { Mark, Page } from "../page/scene.ts";
@@ -14,7 +14,7 @@ const TYPE = { bed: 46, code: 30, body: 18 } as const;
 /** A full bed is set smaller, rather than on two pages. */
 const SHRINK = [1, 0.85, 0.7, 0.55] as const;
 
-export function bedCardPages(input: PlotMapInput, setting: ListPageSetting): readonly Page[] {
+export function bedCardPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   return byCode(input.layout.beds).flatMap((bed) => {
     const box = roomBelowHeader(setting.frame);
     const sets = SHRINK.map((share) => cardItems(bed, input, box.width, share, setting));
@@ -33,7 +33,7 @@ export function bedCardPages(input: PlotMapInput, setting: ListPageSetting): rea
 
 function cardItems(
   bed: Bed,
-  input: PlotMapInput,
+  input: CheckedLayout,
   width: number,
   share: number,
   { ruler }: ListPageSetting,
@@ -59,13 +59,13 @@ function cardItems(
   ];
 }
 
-function titleOf(planting: Planting, { plan }: PlotMapInput): string {
+function titleOf(planting: Planting, { plan }: CheckedLayout): string {
   const variety = plan.varieties.find(({ id }) => id === planting.variety);
   return `${planting.code}  ${variety?.name ?? ""}`.trim();
 }
 
 /** What a helper must know and do, and what not to do, one sentence a line. */
-function factsOf(planting: Planting, { plan, book, result }: PlotMapInput): readonly string[] {
+function factsOf(planting: Planting, { plan, book, result }: CheckedLayout): readonly string[] {
   const variety = plan.varieties.find(({ id }) => id === planting.variety);
   const stand = result.standById.get(planting.id);
   const { start, plants, rows } = planting;

@@ -9,7 +9,7 @@ import {
   wrapText,
 } from "../page/flow.ts";
 import { type ListPageSetting, flowPages, noteWidth } from "../map/list-pages.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { type Page, type TextRuler, area, boxRing } from "../page/scene.ts";
 import { type Job, jobsByWeek, seasonJobs } from "../fieldwork/season-calendar.ts";
@@ -18,7 +18,7 @@ const TICK_MM = 3;
 const INDENT_MM = 6;
 
 export function calendarPages(
-  { plan, result }: PlotMapInput,
+  { plan, result }: CheckedLayout,
   setting: ListPageSetting,
 ): readonly Page[] {
   const width = noteWidth(setting.frame);

@@ -5,11 +5,11 @@ import { calendarPages } from "./calendar-pages.ts";
 import { type CompanionId, companionIds } from "../map/companion-ids.ts";
 import { isolationPages } from "./isolation-report.ts";
 import type { ListPageSetting } from "../map/list-pages.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { setOutPages } from "./set-out-pages.ts";
 
 const makers: Readonly<
-  Record<CompanionId, (input: PlotMapInput, setting: ListPageSetting) => readonly Page[]>
+  Record<CompanionId, (input: CheckedLayout, setting: ListPageSetting) => readonly Page[]>
 > = {
   "bed-cards": bedCardPages,
   calendar: calendarPages,
@@ -20,7 +20,7 @@ const makers: Readonly<
 /** Pages of those wanted, in the order of the list. */
 export function companionPages(
   wanted: readonly CompanionId[],
-  input: PlotMapInput,
+  input: CheckedLayout,
   setting: ListPageSetting,
 ): readonly Page[] {
   return companionIds

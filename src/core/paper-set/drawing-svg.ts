@@ -1,7 +1,7 @@
 /** The map as SVG: the whole page, or the ground alone. The same marks as on paper. */
 import { ratioText } from "../page/drawing-ratio.ts";
 import { noteWidth } from "../map/list-pages.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { mapTitle } from "../map/map-text.ts";
 import { withNotesBelow } from "./notes-below.ts";
 import { pageFrame } from "../page/page-frame.ts";
@@ -11,14 +11,14 @@ import { oneSheetSettings } from "./suggested-map.ts";
 import { svgPage } from "../page/svg-writer.ts";
 
 /** The map on one page, at the finest ratio that takes one sheet, with its notes below. */
-export function pageSvg(input: PlotMapInput, printedAt: string, fonts: PdfFonts): Promise<string> {
+export function pageSvg(input: CheckedLayout, printedAt: string, fonts: PdfFonts): Promise<string> {
   const { page, notes, title, ruler } = onePage(input, printedAt, fonts);
   return Promise.resolve(svgPage(withNotesBelow(page, notes), title, ruler));
 }
 
 /** The ground alone, cut out of that page: its size is true at the ratio named in the title. */
 export function drawingSvg(
-  input: PlotMapInput,
+  input: CheckedLayout,
   printedAt: string,
   fonts: PdfFonts,
 ): Promise<string> {
@@ -27,7 +27,7 @@ export function drawingSvg(
   return Promise.resolve(svgPage(page, title, ruler, { marks: ground, box: frame.drawing }));
 }
 
-function onePage(input: PlotMapInput, printedAt: string, fonts: PdfFonts) {
+function onePage(input: CheckedLayout, printedAt: string, fonts: PdfFonts) {
   const { ruler } = pdfWriter("", "", fonts);
   const settings = oneSheetSettings(input, printedAt);
   const frame = pageFrame(settings.paper, settings.orientation);

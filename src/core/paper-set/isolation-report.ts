@@ -2,7 +2,7 @@
  * What an inspector or a buyer asks of each seed planting: every pollen source, how far, how far
  * it should be, when both flower, on what the isolation rests, and whose figure was followed.
  */
-import { describeStanding, requirementText, wordingFor } from "../checks/describe-finding.ts";
+import { describeStanding, requirementText } from "../checks/describe-finding.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";
@@ -12,7 +12,7 @@ import { shortDate } from "../model/day.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pages.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { SEED_LAW } from "../map/note-items.ts";
 import type { Page } from "../page/scene.ts";
@@ -30,7 +30,7 @@ const COLUMNS: readonly TableColumn[] = [
   { title: "On what it rests", share: 40 },
 ];
 
-export function isolationPages(input: PlotMapInput, setting: ListPageSetting): readonly Page[] {
+export function isolationPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   const { result, book } = input;
   const { width } = roomBelowHeader(setting.frame);
   const pairs = allIsolationPairs(result.stands, book);
@@ -52,11 +52,12 @@ export function isolationPages(input: PlotMapInput, setting: ListPageSetting): r
 function parentItems(
   stand: Stand,
   pairs: readonly IsolationPair[],
-  { plan, layout, result }: PlotMapInput,
+  checked: CheckedLayout,
   width: number,
   { ruler }: ListPageSetting,
 ): readonly FlowItem[] {
-  const wording = wordingFor(plan, layout, (id) => result.standById.get(id));
+  const { plan, result } = checked;
+  const wording = wordingOf(checked);
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
   const { requirement } = stand;
   const source = requirement?.source ? findSource(requirement.source) : undefined;

@@ -9,7 +9,8 @@ import { numberedWords } from "../map/finding-items.ts";
 import type { FlowItem } from "../page/flow.ts";
 import { flowPages, noteWidth, plotPages } from "../map/list-pages.ts";
 import { mapGrid } from "../map/map-grid.ts";
-import { type PlotMapInput, mapContent } from "../map/map-items.ts";
+import { mapContent } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { type MapSet, type MapSheetPage, mapSheetPage } from "../map/map-sheets.ts";
 import { type PlotMapSettings, mapTitle, stampText } from "../map/map-text.ts";
 import { noteItems } from "../map/note-items.ts";
@@ -38,7 +39,7 @@ export class PlotMapStopped extends Error {}
  * the ratio would take more than MAX_SHEETS sheets: ask planSheets first.
  */
 export async function plotMapPdf(
-  input: PlotMapInput,
+  input: CheckedLayout,
   settings: PlotMapSettings,
   fonts: PdfFonts,
   onProgress: Progress = () => undefined,
@@ -84,7 +85,7 @@ export interface PlotMapScenes {
 }
 
 export function plotMapPages(
-  input: PlotMapInput,
+  input: CheckedLayout,
   settings: PlotMapSettings,
   ruler: TextRuler,
 ): PlotMapScenes {
@@ -109,7 +110,7 @@ export function plotMapPages(
  * @param widthMm of a column of notes
  */
 export function sheetAndNotes(
-  input: PlotMapInput,
+  input: CheckedLayout,
   settings: PlotMapSettings,
   ruler: TextRuler,
   widthMm: number,
@@ -121,7 +122,7 @@ export function sheetAndNotes(
   return { page: made.page, notes: notesOf(set, [made], widthMm).notes };
 }
 
-function mapSet(input: PlotMapInput, settings: PlotMapSettings, ruler: TextRuler): MapSet {
+function mapSet(input: CheckedLayout, settings: PlotMapSettings, ruler: TextRuler): MapSet {
   const { plan, layout } = input;
   const { paper, orientation, ratio } = settings;
   const content = mapContent(input, settings.companions?.includes("set-out"));
@@ -188,7 +189,7 @@ function notesOf(set: MapSet, made: readonly MapSheetPage[], widthMm: number) {
 }
 
 /** Codes and labels of what has a character in its name that the type cannot show. */
-function unshownNames({ plan, layout }: PlotMapInput, ruler: TextRuler): readonly string[] {
+function unshownNames({ plan, layout }: CheckedLayout, ruler: TextRuler): readonly string[] {
   const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety.name]));
   const isHidden = (...names: readonly string[]) => !names.every((name) => ruler.canShow(name));
   return [

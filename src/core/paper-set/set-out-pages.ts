@@ -3,7 +3,7 @@ import { outlineOf } from "../geometry/outline.ts";
 import { METRES_PER_FOOT, type LengthUnit } from "../model/length.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, flowPages, noteWidth } from "../map/list-pages.ts";
-import type { PlotMapInput } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { type Mark, type Page, type PagePoint, line } from "../page/scene.ts";
 import { type SetOut, setOut, whereTapesMeet } from "../fieldwork/set-out.ts";
@@ -12,7 +12,7 @@ import { tableItems } from "../page/table-flow.ts";
 
 const SKETCH_HIGH_MM = 70;
 
-export function setOutPages(input: PlotMapInput, setting: ListPageSetting): readonly Page[] {
+export function setOutPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   const { ruler } = setting;
   const width = noteWidth(setting.frame);
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler, { after: 1.6 });
@@ -63,7 +63,7 @@ function tapeText(metres: number, unit: LengthUnit): string {
 }
 
 /** Beds and stakes, not to a round ratio. */
-function sketch({ layout }: PlotMapInput, { a, b }: SetOut, widthMm: number): FlowItem {
+function sketch({ layout }: CheckedLayout, { a, b }: SetOut, widthMm: number): FlowItem {
   const outlines = [...layout.beds, ...layout.plantings].map((item) => outlineOf(item.outline));
   const xs = [a.x, b.x, ...outlines.flatMap(({ bounds }) => [bounds.minX, bounds.maxX])];
   const ys = [a.y, ...outlines.map(({ bounds }) => bounds.maxY)];

@@ -1,5 +1,5 @@
 /** The plot map as it is offered first: on the paper of the plan's units, at the suggested ratio. */
-import type { PlotMapInput } from "../map/map-items.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { PlotMapSettings } from "../map/map-text.ts";
 import { oneSheetRatio, suggestRatio } from "../map/page-plan.ts";
 import { usualPaper } from "../page/paper.ts";
@@ -7,7 +7,7 @@ import type { PdfFonts } from "../page/pdf-writer.ts";
 import { plotMapPdf } from "./plot-map.ts";
 
 export async function suggestedMap(
-  input: PlotMapInput,
+  input: CheckedLayout,
   printedAt: string,
   fonts: PdfFonts,
 ): Promise<Uint8Array> {
@@ -18,7 +18,7 @@ export async function suggestedMap(
 }
 
 /** Everything on one sheet, whatever ratio that takes. */
-export function oneSheetSettings(input: PlotMapInput, printedAt: string): PlotMapSettings {
+export function oneSheetSettings(input: CheckedLayout, printedAt: string): PlotMapSettings {
   const paper = usualPaper(input.plan.units);
   const ratio = oneSheetRatio(input.plan, input.layout, paper, "landscape");
   return { paper, orientation: "landscape", ratio, printedAt };

@@ -9,7 +9,8 @@ import { changePlantings } from "../edits/object-edits.ts";
 import { shortDate } from "../model/day.ts";
 import type { Cover, Planting } from "../model/plan.ts";
 import { nearestSpotProposals, otherBedProposals, swapProposals } from "./move-proposals.ts";
-import { type Proposal, type Remedy, type RemedyContext, verified } from "./remedy.ts";
+import { type Proposal, type Remedy, verified } from "./remedy.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { staggerOffers } from "./stagger.ts";
 
 /** How much ways that move nothing disturb, on the scale of metres moved. Ours. */
@@ -19,7 +20,7 @@ const LARGE_SHIFT_DAYS = 42;
 /** Remedies of one way kept: a choice, not a catalogue. */
 const PER_WAY = 3;
 
-export function findRemedies(context: RemedyContext, finding: IsolationFinding): readonly Remedy[] {
+export function findRemedies(context: CheckedLayout, finding: IsolationFinding): readonly Remedy[] {
   const plantings = finding.subjects.flatMap((id) => {
     const planting = context.result.standById.get(id)?.planting;
     return planting ? [planting] : [];
@@ -51,7 +52,7 @@ export function findRemedies(context: RemedyContext, finding: IsolationFinding):
 
 /** In each other bed the nearest place that frees the planting of all conflicts, else of this one. */
 function otherBeds(
-  context: RemedyContext,
+  context: CheckedLayout,
   finding: IsolationFinding,
   planting: Planting,
 ): readonly Remedy[] {
@@ -70,11 +71,11 @@ function otherBeds(
   });
 }
 
-function dateProposals(context: RemedyContext, finding: IsolationFinding): readonly Proposal[] {
-  const { plan, layout, book, result } = context;
+function dateProposals(context: CheckedLayout, finding: IsolationFinding): readonly Proposal[] {
+  const { plan, result } = context;
   const [first, second] = finding.subjects;
   if (first === undefined || second === undefined) return [];
-  return staggerOffers(plan, layout, book, result, [first, second]).map((offer) => {
+  return staggerOffers(context, [first, second]).map((offer) => {
     const planting = result.standById.get(offer.planting)?.planting;
     const verb = planting?.start?.method === "transplanted" ? "Set out" : "Sow";
     const shift = Math.abs(offer.startShift);
@@ -113,7 +114,7 @@ const COVER_WORDS: Readonly<Record<Exclude<Cover, "none">, readonly [string, str
 };
 
 function coverProposals(
-  { layout, result }: RemedyContext,
+  { layout, result }: CheckedLayout,
   planting: Planting,
 ): readonly Proposal[] {
   const stand = result.standById.get(planting.id) as Stand;
@@ -135,7 +136,7 @@ function coverProposals(
 }
 
 /** Cages of one crossing group are opened in turn, never together. */
-function inTurnWords({ stands }: RemedyContext["result"], stand: Stand): readonly string[] {
+function inTurnWords({ stands }: CheckedLayout["result"], stand: Stand): readonly string[] {
   const codes = stands
     .filter((other) => other.cover === "cage" && other.kind.group === stand.kind.group)
     .filter((other) => !isSameLot(stand, other))
@@ -149,7 +150,7 @@ function inTurnWords({ stands }: RemedyContext["result"], stand: Stand): readonl
 
 /** Cutting a source that is not kept for seed, or no longer keeping seed of the parent at risk. */
 function purposeProposals(
-  { layout }: RemedyContext,
+  { layout }: CheckedLayout,
   finding: IsolationFinding,
   planting: Planting,
 ): readonly Proposal[] {

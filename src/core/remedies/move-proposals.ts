@@ -8,14 +8,15 @@ import { type Point, compassWord, directionDeg, pointDistance } from "../geometr
 import { formatDistance } from "../model/length.ts";
 import type { Bed, Planting, RectangleShape } from "../model/plan.ts";
 import { clearGround, nearestPlace } from "./clear-ground.ts";
-import type { Proposal, RemedyContext } from "./remedy.ts";
+import type { Proposal } from "./remedy.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
 
 /** Steps tried along another bed, metres. */
 const BED_STEP_M = 0.25;
 
 /** The nearest clear spot at the present angle, in whichever bed it lies. */
 export function nearestSpotProposals(
-  context: RemedyContext,
+  context: CheckedLayout,
   planting: Planting,
 ): readonly Proposal[] {
   const ground = clearGround(context.result, planting.id);
@@ -42,7 +43,7 @@ export function nearestSpotProposals(
   ];
 }
 
-function bedAt({ result }: RemedyContext, place: Point): Bed | undefined {
+function bedAt({ result }: CheckedLayout, place: Point): Bed | undefined {
   for (const { bed, outline } of result.bedOutlines.values()) {
     const { minX, minY, maxX, maxY } = outline.bounds;
     if (place.x >= minX && place.x <= maxX && place.y >= minY && place.y <= maxY) return bed;
@@ -51,14 +52,14 @@ function bedAt({ result }: RemedyContext, place: Point): Bed | undefined {
 }
 
 /** "8.9 m south-west": straight-line distance and true compass direction. */
-export function moveWords({ plan }: RemedyContext, from: Point, to: Point): string {
+export function moveWords({ plan }: CheckedLayout, from: Point, to: Point): string {
   const bearing = directionDeg(from, to) + plan.site.upBearingDeg;
   return `${formatDistance(pointDistance(from, to), plan.units)} ${compassWord(bearing)}`;
 }
 
 /** The first fitting stretch of every other rectangular bed, turned to lie across it. */
 export function otherBedProposals(
-  context: RemedyContext,
+  context: CheckedLayout,
   planting: Planting,
 ): readonly (readonly Proposal[])[] {
   const shape = planting.outline;
@@ -74,7 +75,7 @@ export function otherBedProposals(
 }
 
 function bedProposal(
-  context: RemedyContext,
+  context: CheckedLayout,
   planting: Planting,
   bed: Bed,
   from: Point,
@@ -97,7 +98,7 @@ function bedProposal(
 
 /** Outlines of the planting's own size along the free stretches of a bed. */
 function placesOn(
-  { layout }: RemedyContext,
+  { layout }: CheckedLayout,
   bed: Bed,
   shape: RectangleShape,
 ): readonly RectangleShape[] {
@@ -114,7 +115,7 @@ function placesOn(
 }
 
 /** Swapping places with another planting of much the same size. */
-export function swapProposals(context: RemedyContext, planting: Planting): readonly Proposal[] {
+export function swapProposals(context: CheckedLayout, planting: Planting): readonly Proposal[] {
   const stand = context.result.standById.get(planting.id) as Stand;
   return context.result.stands
     .filter((other) => canSwap(stand, other))
@@ -132,7 +133,7 @@ function canSwap(stand: Stand, other: Stand): boolean {
   );
 }
 
-function swapProposal(context: RemedyContext, planting: Planting, other: Planting): Proposal {
+function swapProposal(context: CheckedLayout, planting: Planting, other: Planting): Proposal {
   const { id } = context.layout;
   const from = shapeCentre(planting.outline);
   const to = shapeCentre(other.outline);

@@ -1,9 +1,7 @@
 /** A way out of a finding: an edit, verified by running the checks on the edited plan. */
-import type { CropBook } from "../kinds/crop-book.ts";
+import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
 import type { Finding } from "../checks/finding.ts";
-import { type CheckResult, runChecks } from "../checks/run-checks.ts";
 import type { Edit } from "../edits/edit.ts";
-import type { Layout, Plan } from "../model/plan.ts";
 
 export type RemedyWay = "move" | "other bed" | "swap" | "date" | "cover" | "cut" | "not for seed";
 
@@ -29,24 +27,15 @@ export interface Remedy extends Proposal {
   readonly conflictsAfter: number;
 }
 
-/** What remedies are made from: the committed plan and the checks of one layout. */
-export interface RemedyContext {
-  readonly plan: Plan;
-  readonly layout: Layout;
-  readonly book: CropBook;
-  readonly result: CheckResult;
-}
-
 /** Tries a proposal; null unless the finding is gone and no new conflict has come. */
 export function verified(
-  { plan, layout, book, result }: RemedyContext,
+  checked: CheckedLayout,
   finding: Finding,
   proposal: Proposal,
 ): Remedy | null {
-  const edited = proposal.edit.apply(plan);
-  const editedLayout = edited.layouts.find((entry) => entry.id === layout.id);
-  if (!editedLayout) return null;
-  const after = runChecks(edited, editedLayout, book, result);
+  const { plan, result } = checked;
+  const after = recheckLayout(checked, proposal.edit.apply(plan))?.result;
+  if (!after) return null;
   const left = new Set(after.findings.map((entry) => entry.id));
   if (left.has(finding.id)) return null;
   const before = new Set(result.findings.map((entry) => entry.id));

@@ -4,7 +4,8 @@
  * offer also says how the shift in sowing shrinks (or grows) in bloom.
  */
 import type { Bloom } from "../calendar/bloom-window.ts";
-import { type CheckResult, runChecks } from "../checks/run-checks.ts";
+import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
+import type { CheckResult } from "../checks/run-checks.ts";
 import { isolationPair } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import { type Stand, resolveStands } from "../checks/stand.ts";
@@ -37,53 +38,43 @@ export interface StaggerOffer {
   readonly edit: Edit;
 }
 
-interface Search {
-  readonly plan: Plan;
-  readonly layout: Layout;
-  readonly book: CropBook;
-  readonly result: CheckResult;
-}
-
 /**
  * For two stands in conflict: the nearest earlier and later start of either planting that puts
  * their blooms far enough apart both ways, within the season, and brings no new conflict. Empty
  * when there is none, when both bloom by own dates, or when nothing is known of their bloom.
  */
 export function staggerOffers(
-  plan: Plan,
-  layout: Layout,
-  book: CropBook,
-  result: CheckResult,
+  checked: CheckedLayout,
   pair: readonly [string, string],
 ): readonly StaggerOffer[] {
-  const search = { plan, layout, book, result };
+  const { result } = checked;
   return pair.flatMap((id, index) => {
     const other = result.standById.get(pair[1 - index] ?? "");
     const stand = result.standById.get(id);
     if (!stand || !other) return [];
     return ([-1, 1] as const).flatMap((direction) => {
-      const offer = nearestStart(search, stand, other, direction);
+      const offer = nearestStart(checked, stand, other, direction);
       return offer ? [offer] : [];
     });
   });
 }
 
 function nearestStart(
-  search: Search,
+  checked: CheckedLayout,
   stand: Stand,
   other: Stand,
   direction: -1 | 1,
 ): StaggerOffer | null {
-  const { plan, book } = search;
+  const { plan, book } = checked;
   const { planting, bloom } = stand;
   if (!planting?.start || planting.bloom || !bloom) return null;
   for (let shift = 1; shift <= MAX_SHIFT_DAYS; shift += 1) {
     const start = planting.start.date + direction * shift;
     if (start < plan.season.first || start > plan.season.last) return null;
-    const moved = standStarting(search, planting, start);
+    const moved = standStarting(checked, planting, start);
     const pairs = moved ? bothWays(moved, other, book) : [];
     if (!moved?.bloom || pairs.length === 0 || !pairs.every(isClear)) continue;
-    const tried = tryStart(search, planting, start);
+    const tried = tryStart(checked, planting, start);
     if (!tried) continue;
     return {
       ...tried,
@@ -102,16 +93,15 @@ function nearestStart(
 
 /** The edit with what the checks say after it; null when it brings a new conflict. */
 function tryStart(
-  { plan, layout, book, result }: Search,
+  checked: CheckedLayout,
   planting: Planting,
   start: DayNumber,
 ): Pick<StaggerOffer, "edit" | "conflictsAfter"> | null {
-  const edit = moveStart(layout.id, planting, start);
-  const edited = edit.apply(plan);
-  const editedLayout = edited.layouts.find((entry) => entry.id === layout.id);
-  if (!editedLayout) return null;
-  const before = conflictIds(result);
-  const after = conflictIds(runChecks(edited, editedLayout, book, result));
+  const edit = moveStart(checked.layout.id, planting, start);
+  const tried = recheckLayout(checked, edit.apply(checked.plan));
+  if (!tried) return null;
+  const before = conflictIds(checked.result);
+  const after = conflictIds(tried.result);
   const isWorse = [...after].some((id) => !before.has(id));
   return isWorse ? null : { edit, conflictsAfter: after.size };
 }
@@ -124,7 +114,7 @@ function conflictIds({ findings }: CheckResult): ReadonlySet<string> {
 
 /** The stand a planting would be if it started on another day. */
 function standStarting(
-  { plan, layout, book }: Search,
+  { plan, layout, book }: CheckedLayout,
   planting: Planting,
   start: DayNumber,
 ): Stand | undefined {

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { ARRAY_MOST, type ArrayShape, arrayCount, arrayObjects } from "../../core/edits/array.ts";
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
 import { namesOf } from "../state/chosen-objects.ts";
 import { Dialog } from "../form/Dialog.tsx";

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { changeBed, changePlantings, changeSurrounding } from "../../core/edits/object-edits.ts";
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";

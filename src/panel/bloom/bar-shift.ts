@@ -8,7 +8,7 @@ import { startForFlower } from "../../core/calendar/start-for-flower.ts";
 import { moveStart } from "../../core/edits/move-start.ts";
 import type { DayNumber } from "../../core/model/day.ts";
 import type { Planting } from "../../core/model/plan.ts";
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { previewHere } from "../state/followed-plan.ts";
 import { planNow } from "../state/plan-actions.ts";
 

@@ -1,7 +1,7 @@
 /** Cut, copy and paste through the system's clipboard; a text area where the browser refuses it. */
 import { clipText, pasteObjects, pasteShift, readClip } from "../../core/edits/clipboard.ts";
 import { removeObjects } from "../../core/edits/object-edits.ts";
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { namesOf, newIds } from "../state/chosen-objects.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 import { viewNow } from "../state/view-state.ts";

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useLayoutEffect, useRef } from "react";
-import { layoutOf, usePlanStore, type ObjectMenuRequest } from "../../store/plan/plan-store.ts";
+import { usePlanStore, type ObjectMenuRequest } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { namesOf } from "../state/chosen-objects.ts";
 import { type Command, runCommand } from "./command.ts";
 import { commandById, whyNot } from "./commands.ts";

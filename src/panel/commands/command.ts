@@ -1,5 +1,6 @@
 /** What a command is: something the program does, under one name wherever it is offered. */
-import { type PlanActions, type PlanState, layoutOf } from "../../store/plan/plan-store.ts";
+import { type PlanActions, type PlanState } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { planNow } from "../state/plan-actions.ts";
 
 /** Keys pressed together. The key is the printed character, or a name such as `Delete`. */

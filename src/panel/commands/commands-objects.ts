@@ -1,5 +1,5 @@
 /** Commands on what is selected. */
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { alignWords } from "./align-words.ts";
 import {
   type Command,

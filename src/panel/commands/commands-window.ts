@@ -2,7 +2,7 @@
 import { copyLayout } from "../../core/edits/layout-edits.ts";
 import { hideableKinds } from "../../store/window/hideable-kinds.ts";
 import { newPlan, openPlanFile, savePlanFile } from "../../store/files/plan-file.ts";
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { type Command, type CommandGroup, ctrl, needsSelection, shift } from "./command.ts";
 import { copiedLayout } from "../layouts/copied-layout.ts";
 import { hideableWords, setHidden, showAllKinds } from "./hidden-words.ts";

@@ -1,6 +1,6 @@
 /** What the kinds of things that can be hidden are called. */
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { planNow } from "../state/plan-actions.ts";
 
 export const hideableWords: Readonly<Record<HideableKind, string>> = {

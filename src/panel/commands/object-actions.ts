@@ -5,7 +5,7 @@ import { type SpreadAxis, distributeObjects, spreadProblem } from "../../core/ed
 import type { Edit } from "../../core/edits/edit.ts";
 import { setLocked, unlockAll } from "../../core/edits/lock.ts";
 import { removeObjects } from "../../core/edits/object-edits.ts";
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { alignWords } from "./align-words.ts";
 import { alike, namesOf, newIds } from "../state/chosen-objects.ts";
 import { commit, planNow } from "../state/plan-actions.ts";

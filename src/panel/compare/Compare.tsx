@@ -1,17 +1,17 @@
 import { type ReactNode, useMemo, useState } from "react";
 import { type Comparison, compareLayouts } from "../../core/compare/compare-layouts.ts";
-import { type CheckResult, runChecks } from "../../core/checks/run-checks.ts";
+import { type CheckedLayout, checkLayouts } from "../../core/checks/checked-layout.ts";
+import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { copyLayout } from "../../core/edits/layout-edits.ts";
 import { compareCsv } from "../../core/compare/compare-report.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { CompareDifferences } from "./CompareDifferences.tsx";
 import { CompareMeasures } from "./CompareMeasures.tsx";
 import { ComparePrint } from "./ComparePrint.tsx";
 import { copiedLayout } from "../layouts/copied-layout.ts";
 import { downloadBytes } from "../form/download.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
-import { useShownPlan } from "../state/use-shown-plan.ts";
+import { commit, planNow, useKept } from "../state/plan-actions.ts";
 import "./compare.css";
 
 /** One layout to be drawn, and the one whose differences are marked on it. */
@@ -28,26 +28,28 @@ interface CompareProps {
 
 /** Layouts of the plan side by side or overlaid, measured in a table, and what differs in words. */
 export function Compare({ drawing }: CompareProps) {
-  const plan = useShownPlan();
-  const book = usePlanStore((state) => state.book);
+  // The kept plan: what is only being tried is no layout to choose.
+  const kept = useKept();
+  const { plan } = kept;
   const [fromId, setFromId] = useState<string | null>(null);
   const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set());
   const [isOverlaid, setOverlaid] = useState(false);
   const from = layoutOf(plan, fromId ?? "");
-  const compared = useMemo(
-    () => [from, ...plan.layouts.filter(({ id }) => id !== from.id && !leftOut.has(id))],
-    [plan, from, leftOut],
-  );
+  const all = useMemo(() => checkedBeside(kept), [kept]);
+  const compared = useMemo(() => {
+    const others = all.filter(({ layout: { id } }) => id !== from.id && !leftOut.has(id));
+    return [...all.filter(({ layout }) => layout === from), ...others];
+  }, [all, from, leftOut]);
   const panes = useMemo(
     () =>
-      compared.map((layout) => ({
+      compared.map(({ layout, result }) => ({
         layout,
-        result: runChecks(plan, layout, book),
+        result,
         against: layout === from ? null : from,
       })),
-    [plan, book, compared, from],
+    [compared, from],
   );
-  const comparison = useMemo(() => compareLayouts(plan, compared, book), [plan, compared, book]);
+  const comparison = useMemo(() => compareLayouts(compared), [compared]);
   const drawn = useMemo(() => (isOverlaid ? panes.slice(1) : panes), [panes, isOverlaid]);
   if (plan.layouts.length === 1) return <OneLayout layout={from} />;
   const toggle = (id: string) => {
@@ -73,18 +75,33 @@ export function Compare({ drawing }: CompareProps) {
         <>
           {drawing(drawn, isOverlaid)}
           <CompareMeasures comparison={comparison} plan={plan} />
-          <CompareDifferences plan={plan} from={from} others={compared.slice(1)} />
+          <CompareDifferences
+            plan={plan}
+            from={from}
+            others={compared.slice(1).map(({ layout }) => layout)}
+          />
         </>
       )}
     </section>
   );
 }
 
+/** Every layout of the kept plan checked, in its order; the one on screen has its checks at hand. */
+function checkedBeside(kept: CheckedLayout): readonly CheckedLayout[] {
+  const { plan } = kept;
+  const others = checkLayouts(
+    plan,
+    plan.layouts.filter((layout) => layout !== kept.layout),
+  );
+  const byId = new Map([kept, ...others].map((checked) => [checked.layout.id, checked]));
+  return plan.layouts.flatMap(({ id }) => byId.get(id) ?? []);
+}
+
 interface CompareBarProps {
   readonly plan: Plan;
   readonly from: Layout;
   /** From first. */
-  readonly compared: readonly Layout[];
+  readonly compared: readonly CheckedLayout[];
   readonly isOverlaid: boolean;
   readonly comparison: Comparison;
   readonly onFrom: (id: string) => void;
@@ -119,7 +136,7 @@ function CompareBar(props: CompareBarProps) {
             <label key={id} className="check-field">
               <input
                 type="checkbox"
-                checked={compared.some((each) => each.id === id)}
+                checked={compared.some((each) => each.layout.id === id)}
                 onChange={() => onToggle(id)}
               />
               {name}
@@ -137,7 +154,7 @@ function CompareBar(props: CompareBarProps) {
       <button type="button" className="quiet" disabled={compared.length < 2} onClick={save}>
         Save measures as CSV
       </button>
-      <ComparePrint plan={plan} layouts={compared} isOverlaid={isOverlaid} />
+      <ComparePrint compared={compared} isOverlaid={isOverlaid} />
     </div>
   );
 }

@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from "react";
 import { type PaperName, paperNames, usualPaper } from "../../core/page/paper.ts";
-import type { Layout, Plan } from "../../core/model/plan.ts";
+import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
 import { makeCompare } from "./make-compare.ts";
 
 interface ComparePrintProps {
-  readonly plan: Plan;
-  readonly layouts: readonly Layout[];
+  /** The others are held against the first. */
+  readonly compared: readonly CheckedLayout[];
   readonly isOverlaid: boolean;
 }
 
@@ -15,15 +15,16 @@ type Stage =
   | { readonly kind: "said"; readonly words: string };
 
 /** What is compared, as pages to print: how it is drawn now, on a paper to choose. */
-export function ComparePrint({ plan, layouts, isOverlaid }: ComparePrintProps) {
+export function ComparePrint({ compared, isOverlaid }: ComparePrintProps) {
   const [paper, setPaper] = useState<PaperName | null>(null);
   const { stage, start, cancel } = useMaking();
+  const units = compared[0]?.plan.units ?? "m";
   return (
     <>
       <label>
         Paper{" "}
         <select
-          value={paper ?? usualPaper(plan.units)}
+          value={paper ?? usualPaper(units)}
           onChange={(event) => {
             setPaper(paperNames.find((name) => name === event.target.value) ?? null);
           }}
@@ -43,8 +44,8 @@ export function ComparePrint({ plan, layouts, isOverlaid }: ComparePrintProps) {
         <button
           type="button"
           className="quiet"
-          disabled={layouts.length < 2}
-          onClick={() => void start({ plan, layouts, isOverlaid, paper })}
+          disabled={compared.length < 2}
+          onClick={() => void start({ compared, isOverlaid, paper })}
         >
           Save to print (PDF)
         </button>

@@ -1,15 +1,13 @@
 /** Makes the printed comparison; its machinery and fonts are fetched when one is asked for. */
 import { compareFileName } from "../../core/page/file-name.ts";
 import { type PaperName, usualPaper } from "../../core/page/paper.ts";
-import type { Layout, Plan } from "../../core/model/plan.ts";
+import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
 import { downloadBytes } from "../form/download.ts";
 import { fetchFonts, printedAt } from "../paper/make-file.ts";
-import { planNow } from "../state/plan-actions.ts";
 
 export interface CompareChoice {
-  readonly plan: Plan;
-  /** The others are held against the first. */
-  readonly layouts: readonly Layout[];
+  /** Of one plan; the others are held against the first. */
+  readonly compared: readonly CheckedLayout[];
   readonly isOverlaid: boolean;
   /** Null: the usual one for the plan's unit. */
   readonly paper: PaperName | null;
@@ -17,7 +15,7 @@ export interface CompareChoice {
 
 /** Makes and downloads the pages; what became of it in words, or null when it was cancelled. */
 export async function makeCompare(
-  { plan, layouts, isOverlaid, paper }: CompareChoice,
+  { compared, isOverlaid, paper }: CompareChoice,
   onProgress: (done: number, total: number) => void,
   signal: AbortSignal,
 ): Promise<string | null> {
@@ -25,15 +23,15 @@ export async function makeCompare(
     import("../../core/compare/compare-pdf.ts"),
     fetchFonts(),
   ]);
-  if (signal.aborted) return null;
-  const { book } = planNow();
+  const plan = compared[0]?.plan;
+  if (signal.aborted || !plan) return null;
   const print = {
     paper: paper ?? usualPaper(plan.units),
     isOverlaid,
     printedAt: printedAt(new Date()),
   };
   const made = await comparePdf(
-    { plan, layouts, book },
+    compared,
     print,
     fonts,
     async (done, total) => {
@@ -43,7 +41,10 @@ export async function makeCompare(
     },
     signal,
   );
-  const fileName = compareFileName(plan, layouts);
+  const fileName = compareFileName(
+    plan,
+    compared.map(({ layout }) => layout),
+  );
   downloadBytes(new Uint8Array(made.bytes), fileName, "application/pdf");
   return `Made ${fileName}, ${made.pages} pages on ${print.paper}.`;
 }

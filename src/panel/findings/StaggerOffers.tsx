@@ -1,10 +1,7 @@
 import { useMemo } from "react";
 import { type StaggerOffer, staggerOffers } from "../../core/remedies/stagger.ts";
-import { runChecks } from "../../core/checks/run-checks.ts";
-import { planBook } from "../../core/kinds/own-kinds.ts";
 import type { Planting } from "../../core/model/plan.ts";
-import { layoutOf, usePlanStore } from "../../store/plan/plan-store.ts";
-import { commit } from "../state/plan-actions.ts";
+import { commit, useKept } from "../state/plan-actions.ts";
 import { inOrderOfUse, noOfferWords, offerNotes, offerTitle, offersNote } from "./stagger-words.ts";
 
 interface StaggerOffersProps {
@@ -15,18 +12,15 @@ interface StaggerOffersProps {
 /** Sowing dates for either of two stands that keep their blooms apart, each tried on the plan. */
 export function StaggerOffers({ subjects }: StaggerOffersProps) {
   // The committed plan: offers do not follow a drag.
-  const plan = usePlanStore((state) => state.plan);
-  const layoutId = usePlanStore((state) => state.layoutId);
+  const kept = useKept();
   const [first = "", second = ""] = subjects.split(" ");
-  const { offers, plantings } = useMemo(() => {
-    const layout = layoutOf(plan, layoutId);
-    const book = planBook(plan);
-    const result = runChecks(plan, layout, book);
-    return {
-      offers: inOrderOfUse(staggerOffers(plan, layout, book, result, [first, second])),
-      plantings: layout.plantings.filter(({ id }) => id === first || id === second),
-    };
-  }, [plan, layoutId, first, second]);
+  const { offers, plantings } = useMemo(
+    () => ({
+      offers: inOrderOfUse(staggerOffers(kept, [first, second])),
+      plantings: kept.layout.plantings.filter(({ id }) => id === first || id === second),
+    }),
+    [kept, first, second],
+  );
   if (offers.length === 0) {
     const hasStart = plantings.some((planting) => planting.start && !planting.bloom);
     const hasOwnDates = plantings.some((planting) => planting.bloom) && !hasStart;

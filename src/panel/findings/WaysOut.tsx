@@ -1,8 +1,7 @@
 import { useEffect, useId, useMemo, useState } from "react";
 import type { Remedy } from "../../core/remedies/remedy.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { previewHere } from "../state/followed-plan.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, planNow, useKept } from "../state/plan-actions.ts";
 import { type ShownRemedy, effectWords, remediesNow } from "./remedies-now.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
 
@@ -16,13 +15,12 @@ interface WaysOutProps {
  * apart from the list of findings, which loses the finding while a way out is tried.
  */
 export function WaysOut({ findingId, onClose }: WaysOutProps) {
-  const plan = usePlanStore((state) => state.plan);
-  const layoutId = usePlanStore((state) => state.layoutId);
+  const kept = useKept();
   const headingId = useId();
   const [tried, setTried] = useState<string | null>(null);
   const { title, requiredM, remedies, tangle } = useMemo(
-    () => remediesNow(plan, layoutId, findingId),
-    [plan, layoutId, findingId],
+    () => remediesNow(kept, findingId),
+    [kept, findingId],
   );
   useEffect(() => () => planNow().cancelPreview(), []);
   useEscape(tried !== null, () => {

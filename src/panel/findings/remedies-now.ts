@@ -1,12 +1,10 @@
 import { findRemedies } from "../../core/remedies/find-remedies.ts";
 import type { Remedy } from "../../core/remedies/remedy.ts";
 import { tangleOf, tangleWords } from "../../core/remedies/tangle.ts";
-import { describeFinding, severityWord, wordingFor } from "../../core/checks/describe-finding.ts";
+import { type CheckedLayout, wordingOf } from "../../core/checks/checked-layout.ts";
+import { describeFinding, severityWord } from "../../core/checks/describe-finding.ts";
 import type { Finding } from "../../core/checks/finding.ts";
-import { countBySeverity, runChecks } from "../../core/checks/run-checks.ts";
-import { planBook } from "../../core/kinds/own-kinds.ts";
-import type { Plan } from "../../core/model/plan.ts";
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { countBySeverity } from "../../core/checks/run-checks.ts";
 
 /** A way out, and what else it would change. */
 export interface ShownRemedy extends Remedy {
@@ -29,13 +27,11 @@ export interface Remedies {
 const NONE: Remedies = { title: null, requiredM: null, remedies: [], tangle: [] };
 
 /** Ways out of an isolation finding of the committed plan, made when asked for. */
-export function remediesNow(plan: Plan, layoutId: string, findingId: string): Remedies {
-  const layout = layoutOf(plan, layoutId);
-  const book = planBook(plan);
-  const result = runChecks(plan, layout, book);
+export function remediesNow(kept: CheckedLayout, findingId: string): Remedies {
+  const { result } = kept;
   const finding = result.findings.find((entry) => entry.id === findingId);
   if (finding?.check !== "isolation") return NONE;
-  const wording = wordingFor(plan, layout, (id) => result.standById.get(id));
+  const wording = wordingOf(kept);
   const titleOf = (entry: Finding) => describeFinding(entry, wording).title;
   const byId = new Map(result.findings.map((entry) => [entry.id, entry]));
   const tangle = tangleOf(result, finding);
@@ -43,7 +39,7 @@ export function remediesNow(plan: Plan, layoutId: string, findingId: string): Re
     title: titleOf(finding),
     requiredM: finding.requiredM,
     tangle: tangle ? tangleWords(tangle, wording.nameOf) : [],
-    remedies: findRemedies({ plan, layout, book, result }, finding).map((remedy) => ({
+    remedies: findRemedies(kept, finding).map((remedy) => ({
       ...remedy,
       alsoClears: remedy.clears
         .filter((id) => id !== findingId)

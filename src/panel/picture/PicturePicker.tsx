@@ -3,7 +3,7 @@ import { patched } from "../../core/edits/edit.ts";
 import { pictureOver, putPicture } from "../../core/edits/picture-edits.ts";
 import type { Picture } from "../../core/model/plan.ts";
 import { takePicture } from "../../store/files/picture-file.ts";
-import { layoutOf } from "../../store/plan/plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { FileField } from "../form/FileField.tsx";
 import { commit, planNow } from "../state/plan-actions.ts";
 

@@ -9,10 +9,13 @@ import { type PlanState, usePlanStore } from "../../store/plan/plan-store.ts";
 /** Milliseconds between two looks at a running gesture. */
 const FOLLOW_MS = 120;
 
-export type FollowedPlan = Pick<PlanState, "shown" | "layoutId" | "result" | "isPreviewing">;
+export type FollowedPlan = Pick<
+  PlanState,
+  "shown" | "layoutId" | "book" | "result" | "isPreviewing"
+>;
 
-function followed({ shown, layoutId, result, isPreviewing }: PlanState): FollowedPlan {
-  return { shown, layoutId, result, isPreviewing };
+function followed({ shown, layoutId, book, result, isPreviewing }: PlanState): FollowedPlan {
+  return { shown, layoutId, book, result, isPreviewing };
 }
 
 export const useFollowed = create<FollowedPlan>()(() => followed(usePlanStore.getState()));

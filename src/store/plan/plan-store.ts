@@ -4,15 +4,16 @@
  * and stored; components only pick stored references out of it.
  */
 import { create } from "zustand";
-import { type CheckResult, runChecks } from "../../core/checks/run-checks.ts";
+import { type CheckedLayout, checkLayout } from "../../core/checks/checked-layout.ts";
+import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
-import { planBook } from "../../core/kinds/own-kinds.ts";
 import { codeChanges } from "../../core/beds/codes.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import { type Patch, applyPatch, difference } from "../../core/edits/patch.ts";
 import { emptyPlan } from "../../core/model/empty-plan.ts";
 import type { DayNumber } from "../../core/model/day.ts";
-import type { Layout, Plan } from "../../core/model/plan.ts";
+import { layoutOf, openingLayoutId } from "../../core/model/layouts.ts";
+import type { Plan } from "../../core/model/plan.ts";
 import type { HideableKind } from "../window/hideable-kinds.ts";
 
 /** Steps kept for undo. */
@@ -52,6 +53,8 @@ export interface PlanState {
   readonly book: CropBook;
   /** The committed plan: what is saved. */
   readonly plan: Plan;
+  /** The committed plan's layout with its own checks: what paper, files and ways out are made from. */
+  readonly kept: CheckedLayout;
   /** The plan on screen: the preview during a gesture, else the committed one. */
   readonly shown: Plan;
   readonly layoutId: string;
@@ -97,25 +100,16 @@ export interface PlanActions {
   readonly announce: (text: string) => void;
 }
 
-/** The layout a plan opens on: the chosen one, else the first. */
-export function openingLayoutId(plan: Plan): string {
-  return plan.chosenLayout ?? (plan.layouts[0] as Layout).id;
-}
-
-/** The layout with an id; the first one if it is gone. */
-export function layoutOf(plan: Plan, layoutId: string): Layout {
-  return plan.layouts.find((layout) => layout.id === layoutId) ?? (plan.layouts[0] as Layout);
-}
-
 function opened(plan: Plan): PlanState {
-  const book = planBook(plan);
-  const layoutId = openingLayoutId(plan);
+  const kept = checkLayout(plan, openingLayoutId(plan));
+  const { layout, book, result } = kept;
   return {
     book,
     plan,
+    kept,
     shown: plan,
-    layoutId,
-    result: runChecks(plan, layoutOf(plan, layoutId), book),
+    layoutId: layout.id,
+    result,
     isPreviewing: false,
     past: [],
     future: [],
@@ -130,12 +124,16 @@ function opened(plan: Plan): PlanState {
   };
 }
 
-/** What the store holds after the shown plan or layout became another one. */
-function shownAs(state: PlanState, shown: Plan, layoutId: string): Partial<PlanState> {
-  const layout = layoutOf(shown, layoutId);
-  const book = planBook(shown);
-  const result = runChecks(shown, layout, book, state.result);
-  return { shown, layoutId: layout.id, result, book };
+type Shown = Pick<PlanState, "shown" | "layoutId" | "result" | "book">;
+
+/** What the store holds when a checked layout is on screen. */
+function shownAs({ plan, layout, result, book }: CheckedLayout): Shown {
+  return { shown: plan, layoutId: layout.id, result, book };
+}
+
+/** The same when it is the committed plan's. */
+function keptAs(kept: CheckedLayout): Shown & Pick<PlanState, "plan" | "kept" | "isPreviewing"> {
+  return { ...shownAs(kept), plan: kept.plan, kept, isPreviewing: false };
 }
 
 /** Ids of the selection that still exist in the shown layout. */
@@ -162,15 +160,14 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
     const step = from.at(-1);
     if (!step || state.isPreviewing) return;
     const plan = applyPatch(state.plan, step.patch, direction);
-    const shown = shownAs(state, plan, step.layoutId);
+    const kept = checkLayout(plan, step.layoutId, state.result);
     const verb = direction === "back" ? "Undone" : "Done again";
     set({
-      plan,
-      ...shown,
+      ...keptAs(kept),
       past: direction === "back" ? state.past.slice(0, -1) : [...state.past, step],
       future: direction === "back" ? [...state.future, step] : state.future.slice(0, -1),
       selection: standing(state, plan, step.layoutId),
-      announcement: `${verb}: ${step.title}. ${findingsSpoken(shown.result ?? state.result)}.`,
+      announcement: `${verb}: ${step.title}. ${findingsSpoken(kept.result)}.`,
     });
   };
 
@@ -181,7 +178,7 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
       const state = get();
       const shown = edit.apply(state.plan);
       if (shown === state.shown) return;
-      set({ ...shownAs(state, shown, state.layoutId), isPreviewing: true });
+      set({ ...shownAs(checkLayout(shown, state.layoutId, state.result)), isPreviewing: true });
     },
     commit: (edit) => {
       const state = get();
@@ -193,12 +190,10 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
         if (note !== null) set({ announcement: `${note}.` });
         return;
       }
-      const shown = shownAs(state, plan, state.layoutId);
-      const step = { title: edit.title, patch, layoutId: shown.layoutId ?? state.layoutId };
+      const kept = checkLayout(plan, state.layoutId, state.result);
+      const step = { title: edit.title, patch, layoutId: kept.layout.id };
       set({
-        plan,
-        ...shown,
-        isPreviewing: false,
+        ...keptAs(kept),
         past: [...state.past, step].slice(-HISTORY_DEPTH),
         future: [],
         selection: standing(state, plan, state.layoutId),
@@ -209,14 +204,13 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
             layoutOf(state.plan, state.layoutId),
             layoutOf(plan, state.layoutId),
           ).slice(0, 3),
-          `${findingsSpoken(shown.result ?? state.result)}.`,
+          `${findingsSpoken(kept.result)}.`,
         ].join(". "),
       });
     },
     cancelPreview: () => {
-      const state = get();
-      if (!state.isPreviewing) return;
-      set({ ...shownAs(state, state.plan, state.layoutId), isPreviewing: false });
+      const { isPreviewing, kept } = get();
+      if (isPreviewing) set(keptAs(kept));
     },
     undo: () => travel("back"),
     redo: () => travel("forward"),
@@ -225,7 +219,8 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
     showLayout: (layoutId) => {
       const state = get();
       if (state.isPreviewing) return;
-      set({ ...shownAs(state, state.plan, layoutId), selection: [], openFinding: null });
+      const kept = checkLayout(state.plan, layoutId, state.result);
+      set({ ...keptAs(kept), selection: [], openFinding: null });
     },
     pickTool: (tool) => set({ tool }),
     showDay: (day) => set({ day }),

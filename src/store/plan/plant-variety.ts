@@ -3,7 +3,8 @@ import { newPlanting, plantsWanted } from "../../core/edits/new-planting.ts";
 import { addPlantings } from "../../core/edits/object-edits.ts";
 import { placeInBed } from "../../core/beds/place-planting.ts";
 import type { Point } from "../../core/geometry/point.ts";
-import { layoutOf, usePlanStore } from "./plan-store.ts";
+import { usePlanStore } from "./plan-store.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 
 /**
  * Adds a planting of the variety to a bed of the shown layout and selects it: as many plants as

@@ -13,10 +13,9 @@ import {
 } from "../../core/arrange/arranged-layout.ts";
 import type { Trouble } from "../../core/arrange/arrange-state.ts";
 import { type ShortVariety, missingPlantings } from "../../core/arrange/missing-plantings.ts";
-import { runChecks } from "../../core/checks/run-checks.ts";
-import { planBook } from "../../core/kinds/own-kinds.ts";
+import { checkLayout } from "../../core/checks/checked-layout.ts";
 import { addPlantings } from "../../core/edits/object-edits.ts";
-import type { Layout, Plan, Planting } from "../../core/model/plan.ts";
+import type { Plan, Planting } from "../../core/model/plan.ts";
 
 export interface ArrangeRequest {
   readonly plan: Plan;
@@ -62,14 +61,13 @@ let isStopped = false;
 
 async function arrange(request: ArrangeRequest): Promise<void> {
   const { layoutId, seed, seconds } = request;
-  const before = layoutNow(request.plan, layoutId);
-  const book = planBook(request.plan);
+  const before = checkLayout(request.plan, layoutId);
+  if (before.layout.id !== layoutId) throw new Error("The layout is no longer there.");
   const { added, left } = request.doesPlace
-    ? missingPlantings(request.plan, before, book)
+    ? missingPlantings(request.plan, before.layout, before.book)
     : { added: [], left: [] };
   const plan = addPlantings(layoutId, added, "").apply(request.plan);
-  const layout = layoutNow(plan, layoutId);
-  const problem = arrangeProblem(layout, runChecks(plan, layout, book), plan.earlierCrops);
+  const problem = arrangeProblem(checkLayout(plan, layoutId, before.result));
   const steps = Math.max(LEAST_STEPS, problem.pieces.length * STEPS_EACH);
   const start = performance.now();
   let turn = start;
@@ -93,18 +91,12 @@ async function arrange(request: ArrangeRequest): Promise<void> {
     moved,
     added,
     left,
-    before: arrangedCounts(runChecks(request.plan, before, book), plan.earlierCrops),
-    after: countsArranged(plan, layoutId, moved, book),
+    before: arrangedCounts(before),
+    after: countsArranged(plan, layoutId, moved),
     movable: problem.pieces.length,
     places,
     trouble,
   });
-}
-
-function layoutNow({ layouts }: Plan, layoutId: string): Layout {
-  const layout = layouts.find(({ id }) => id === layoutId);
-  if (!layout) throw new Error("The layout is no longer there.");
-  return layout;
 }
 
 function send(message: ArrangeProgress | ArrangeAnswer): void {

@@ -12,8 +12,7 @@ import {
   movedPieces,
 } from "../../core/arrange/arranged-layout.ts";
 import { type SlotProof, fewestInSlots } from "../../core/arrange/fewest-in-slots.ts";
-import { runChecks } from "../../core/checks/run-checks.ts";
-import { planBook } from "../../core/kinds/own-kinds.ts";
+import { checkLayout } from "../../core/checks/checked-layout.ts";
 import { addPlantings } from "../../core/edits/object-edits.ts";
 import type { Plan, Planting } from "../../core/model/plan.ts";
 
@@ -39,14 +38,13 @@ export interface ProveAnswer {
 async function prove(request: ProveRequest): Promise<void> {
   const { layoutId, places, seconds } = request;
   const plan = addPlantings(layoutId, request.added, "").apply(request.plan);
-  const layout = plan.layouts.find(({ id }) => id === layoutId);
-  if (!layout) throw new Error("The layout is no longer there.");
-  const book = planBook(plan);
-  const problem = arrangeProblem(layout, runChecks(plan, layout, book), plan.earlierCrops);
+  const checked = checkLayout(plan, layoutId);
+  if (checked.layout.id !== layoutId) throw new Error("The layout is no longer there.");
+  const problem = arrangeProblem(checked);
   const highs = await loadHighs({ locateFile: () => solverUrl });
   const proof = fewestInSlots(problem, places, highs, seconds);
   const moved = proof.kind === "proven" ? movedPieces(problem, proof.places) : [];
-  const after = countsArranged(plan, layoutId, moved, book);
+  const after = countsArranged(plan, layoutId, moved);
   const answer: ProveAnswer = { proof, moved, after };
   postMessage(answer);
 }

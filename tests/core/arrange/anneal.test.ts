@@ -12,7 +12,7 @@ import { readPlan } from "../../../src/core/model/read-plan.ts";
 import {
   bed,
   book,
-  checked,
+  checkedLayout,
   firstLayout,
   gardenPlan,
   planting,
@@ -29,7 +29,7 @@ function solved(problem: ArrangeProblem, settings: AnnealSettings): Arrangement 
 }
 
 function problemOf(plan: Plan): ArrangeProblem {
-  return arrangeProblem(firstLayout(plan), checked(plan));
+  return arrangeProblem(checkedLayout(plan));
 }
 
 function conflictsIn(plan: Plan, layout: Layout): number {

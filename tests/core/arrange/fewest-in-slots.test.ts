@@ -15,8 +15,7 @@ import { seededRandom } from "../../../src/core/arrange/seeded.ts";
 import { type Slot, slotsOf } from "../../../src/core/arrange/slots.ts";
 import {
   bed,
-  checked,
-  firstLayout,
+  checkedLayout,
   gardenPlan,
   planting,
   square,
@@ -46,7 +45,7 @@ function plots(
       return planting(`p-${id}`, id, { outline: square(x, y, 1) });
     }),
   );
-  return arrangeProblem(firstLayout(plan), checked(plan));
+  return arrangeProblem(checkedLayout(plan));
 }
 
 function annealed(problem: ArrangeProblem, seed: number, steps: number): Trouble {
@@ -148,7 +147,7 @@ describe("what a proof says", () => {
         planting("p2", "b", { outline: square(10, 0, 1) }),
       ],
     );
-    const problem = arrangeProblem(firstLayout(plan), checked(plan));
+    const problem = arrangeProblem(checkedLayout(plan));
     const proof = fewestInSlots(problem, home(problem), highs, 10);
     expect(proof).toMatchObject({ kind: "proven", conflicts: 1 });
   });

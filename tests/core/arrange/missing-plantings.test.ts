@@ -11,6 +11,7 @@ import {
   bed,
   book,
   checked,
+  checkedLayout,
   day,
   firstLayout,
   gardenPlan,
@@ -104,7 +105,7 @@ test("the arranger moves what was added until it is clear, in a layout of its ow
   );
   const { added } = missingPlantings(plan, firstLayout(plan), book);
   const filled = addPlantings("layout-1", added, "").apply(plan);
-  const problem = arrangeProblem(firstLayout(filled), checked(filled));
+  const problem = arrangeProblem(checkedLayout(filled));
   const run = anneal(problem, { seed: 1, steps: 20_000 });
   let next = run.next(false);
   while (next.done !== true) next = run.next(false);

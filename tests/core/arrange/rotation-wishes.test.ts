@@ -11,8 +11,8 @@ import { rotationWishes, wishesMissed } from "../../../src/core/arrange/rotation
 import type { EarlierCrop, Plan } from "../../../src/core/model/plan.ts";
 import {
   bed,
-  book,
   checked,
+  checkedLayout,
   firstLayout,
   gardenPlan,
   planting,
@@ -38,14 +38,14 @@ function garden(earlierCrops: readonly EarlierCrop[], more: Partial<Plan> = {}):
 }
 
 function arranged(plan: Plan) {
-  const problem = arrangeProblem(firstLayout(plan), checked(plan), plan.earlierCrops);
+  const problem = arrangeProblem(checkedLayout(plan));
   const run = anneal(problem, { seed: 7, steps: 8000 });
   let next = run.next(false);
   while (next.done !== true) next = run.next(false);
   const { places, trouble } = next.value;
   const at = problem.pieces.map((piece, index) => outlineAt(problem, piece, places[index] ?? null));
-  const counts = countsArranged(plan, "layout-1", movedPieces(problem, places), book);
-  return { trouble, at, counts, before: arrangedCounts(checked(plan), plan.earlierCrops) };
+  const counts = countsArranged(plan, "layout-1", movedPieces(problem, places));
+  return { trouble, at, counts, before: arrangedCounts(checkedLayout(plan)) };
 }
 
 describe("the arranger", () => {

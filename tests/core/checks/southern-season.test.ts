@@ -1,11 +1,12 @@
 /** A southern season: from July to June, across New Year and a 29 February. */
 import { describe, expect, test } from "vitest";
+import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
 import { staggerOffers } from "../../../src/core/remedies/stagger.ts";
 import { jobsByWeek, seasonJobs } from "../../../src/core/fieldwork/season-calendar.ts";
 import { isoFromDay } from "../../../src/core/model/day.ts";
-import type { Climate, Layout, Plan } from "../../../src/core/model/plan.ts";
+import type { Climate, Plan } from "../../../src/core/model/plan.ts";
 import { monthlyMeans } from "../../support/climate-rows.ts";
-import { book, check, day, findingsOf, pairsOf, trialPlan } from "../../support/trial-plan.ts";
+import { check, day, findingsOf, pairsOf, trialPlan } from "../../support/trial-plan.ts";
 
 /** Medford's year turned by six months: a southern site with the same summers. */
 const turned = (values: readonly number[]) => [...values.slice(6), ...values.slice(0, 6)];
@@ -46,8 +47,7 @@ describe("two maizes sown in November", () => {
 
   test("are in conflict, and a later sowing clears it", () => {
     expect(pairsOf(plan).get("p<-q")?.standing).toBe("conflict");
-    const layout = plan.layouts[0] as Layout;
-    const offers = staggerOffers(plan, layout, book, check(plan), ["p", "q"]);
+    const offers = staggerOffers(checkLayout(plan, "layout-1"), ["p", "q"]);
     const later = offers.filter(({ startShift }) => startShift > 0);
     expect(later.length).toBe(2);
     for (const { edit } of later) expect(findingsOf(edit.apply(plan), "isolation")).toEqual([]);

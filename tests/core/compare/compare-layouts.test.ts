@@ -7,11 +7,11 @@ import { layoutDifferences } from "../../../src/core/compare/layout-differences.
 import { copyLayout } from "../../../src/core/edits/layout-edits.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
 import { changePlantings, removeObjects } from "../../../src/core/edits/object-edits.ts";
+import { checkLayouts } from "../../../src/core/checks/checked-layout.ts";
 import { compareCsv, compareReportText } from "../../../src/core/compare/compare-report.ts";
 import type { Layout, Plan } from "../../../src/core/model/plan.ts";
 import {
   bed,
-  book,
   day,
   firstLayout,
   gardenPlan,
@@ -43,7 +43,7 @@ function secondLayout(plan: Plan): Layout {
 }
 
 function row(plan: Plan, name: MeasureName) {
-  const found = compareLayouts(plan, plan.layouts, book).measures.find(
+  const found = compareLayouts(checkLayouts(plan, plan.layouts)).measures.find(
     (entry) => entry.name === name,
   );
   if (!found) throw new Error(`no row ${name}`);
@@ -52,7 +52,7 @@ function row(plan: Plan, name: MeasureName) {
 
 describe("measures", () => {
   test("a copy measures the same and is marked nowhere", () => {
-    const { measures } = compareLayouts(twoLayouts(), twoLayouts().layouts, book);
+    const { measures } = compareLayouts(checkLayouts(twoLayouts(), twoLayouts().layouts));
     for (const { values, isBest } of measures) {
       expect(values[0]).toBe(values[1]);
       expect(isBest).toEqual([false, false]);
@@ -157,7 +157,7 @@ describe("differences", () => {
 describe("the written comparison", () => {
   test("stars the better one and says what moved", () => {
     const plan = moveObjects("layout-2", ["p2"], 0, 8).apply(twoLayouts());
-    const text = compareReportText({ file: "x", plan, layouts: plan.layouts, book });
+    const text = compareReportText({ file: "x", plan, compared: checkLayouts(plan, plan.layouts) });
     expect(text).toMatch(/^Conflicts +1 +0 \*$/m);
     expect(text).toContain("P2 Variety b: moved 8 m north");
   });
@@ -165,7 +165,7 @@ describe("the written comparison", () => {
   test("no cell of the file is a formula, and every row has as many cells", () => {
     const plan = twoLayouts();
     const layouts = plan.layouts.map((layout) => ({ ...layout, name: "=HYPERLINK(1)" }));
-    const { data } = Papa.parse(compareCsv(compareLayouts(plan, layouts, book)), {
+    const { data } = Papa.parse(compareCsv(compareLayouts(checkLayouts(plan, layouts))), {
       delimiter: ",",
     });
     expect(data.at(-1)).toEqual([""]);

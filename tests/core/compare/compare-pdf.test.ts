@@ -1,26 +1,23 @@
 /** Layouts compared on paper: read back with pdftotext, and looked at as pdftoppm prints them. */
 import { describe, expect, test } from "vitest";
+import { type CheckedLayout, checkLayouts } from "../../../src/core/checks/checked-layout.ts";
 import { compareLayouts } from "../../../src/core/compare/compare-layouts.ts";
 import { copyLayout } from "../../../src/core/edits/layout-edits.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
 import { changePlantings, removeObjects } from "../../../src/core/edits/object-edits.ts";
-import {
-  type ComparedLayouts,
-  type ComparePrint,
-  comparePages,
-} from "../../../src/core/compare/compare-pages.ts";
+import { type ComparePrint, comparePages } from "../../../src/core/compare/compare-pages.ts";
 import { CompareStopped, comparePdf } from "../../../src/core/compare/compare-pdf.ts";
 import { measureText, measureTitle } from "../../../src/core/compare/compare-words.ts";
 import { pdfWriter } from "../../../src/core/page/pdf-writer.ts";
 import { type AreaMark, allMarks } from "../../../src/core/page/scene.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
-import { book, gardenPlan } from "../../support/paper-garden.ts";
+import { gardenPlan } from "../../support/paper-garden.ts";
 import { fonts, rasterise, textOf } from "../../support/printed.ts";
 
 const A4: ComparePrint = { paper: "A4", isOverlaid: false, printedAt: "2027-03-02 09:40" };
 
 /** The garden, a copy with a planting moved, one removed and one caged, and more plain copies. */
-function compared(copies = 1): ComparedLayouts {
+function compared(copies = 1): readonly CheckedLayout[] {
   let plan: Plan = gardenPlan();
   const [first, second] = (plan.layouts[0]?.plantings ?? []).map(({ id }) => id);
   for (let number = 2; number < copies + 2; number += 1) {
@@ -30,14 +27,14 @@ function compared(copies = 1): ComparedLayouts {
   plan = moveObjects("layout-2", [first ?? ""], 1.5, 0).apply(plan);
   plan = removeObjects("layout-2", [second ?? ""]).apply(plan);
   plan = changePlantings("layout-2", [third], { cover: "cage" }, "").apply(plan);
-  return { plan, layouts: plan.layouts, book };
+  return checkLayouts(plan, plan.layouts);
 }
 
-const pagesOf = (input: ComparedLayouts, print: ComparePrint = A4) =>
+const pagesOf = (input: readonly CheckedLayout[], print: ComparePrint = A4) =>
   comparePages(input, print, pdfWriter("", "", fonts).ruler).parts.flatMap((part) => part());
 
 /** Outlines drawn inside the frames of the drawings, with pens of a width. */
-function rings(input: ComparedLayouts, print: ComparePrint, penMm: number) {
+function rings(input: readonly CheckedLayout[], print: ComparePrint, penMm: number) {
   const pages = pagesOf(input, print);
   return pages
     .flatMap(({ marks }) => marks)
@@ -54,19 +51,20 @@ function rings(input: ComparedLayouts, print: ComparePrint, penMm: number) {
 describe("layouts compared on paper", () => {
   test("say every measure of every layout and every difference, in words", async () => {
     const input = compared();
+    const [{ plan }] = input as [CheckedLayout];
     const { bytes, pages } = await comparePdf(input, A4, fonts);
     const words = textOf(bytes, "-layout");
     expect(pages).toBe(2);
-    const comparison = compareLayouts(input.plan, input.layouts, book);
+    const comparison = compareLayouts(input);
     for (const measure of comparison.measures) {
       const row = [
         measureTitle(measure.name, comparison),
-        ...measure.values.map((value) => measureText(value, measure, input.plan.units)),
+        ...measure.values.map((value) => measureText(value, measure, plan.units)),
       ];
       // pdftotext guesses at spaces from the gaps.
       expect(words.replaceAll(/\s/g, "")).toContain(row.join("").replaceAll(/\s/g, ""));
     }
-    const [moved, removed, caged] = input.plan.layouts[0]?.plantings ?? [];
+    const [moved, removed, caged] = plan.layouts[0]?.plantings ?? [];
     expect(words).toContain("Trial 2 differs from Layout 1");
     expect(words).toMatch(new RegExp(`\\(1\\) ${moved?.code} .*: moved 1.5 m`));
     expect(words).toMatch(new RegExp(`\\(2\\) ${removed?.code} .*: removed`));
@@ -147,8 +145,7 @@ describe("layouts compared on paper", () => {
   });
 
   test("are refused for one layout alone", () => {
-    const { plan, layouts } = compared();
-    expect(() => pagesOf({ plan, layouts: layouts.slice(0, 1), book })).toThrow(RangeError);
+    expect(() => pagesOf(compared().slice(0, 1))).toThrow(RangeError);
   });
 
   test("tell how far they are, and stop when told to", async () => {

@@ -8,6 +8,7 @@ import {
   bed,
   book,
   checked,
+  checkedLayout,
   day,
   firstLayout,
   gardenPlan,
@@ -43,7 +44,7 @@ function isolationOf(plan: Plan): IsolationFinding {
 describe("remedies of a conflict", () => {
   const plan = twoTomatoes();
   const finding = isolationOf(plan);
-  const context = { plan, layout: firstLayout(plan), book, result: checked(plan) };
+  const context = checkedLayout(plan);
   const remedies = findRemedies(context, finding);
 
   test("each clears the finding, brings no conflict, and says what it clears", () => {
@@ -81,7 +82,7 @@ describe("sowing dates that clear a pair", () => {
       { ...planting("q", "m2", { outline: square(0, 6, 3), bed: "a" }), start },
     ].map(({ bloom: _bloom, ...rest }) => rest),
   );
-  const offers = staggerOffers(plan, firstLayout(plan), book, checked(plan), ["p", "q"]);
+  const offers = staggerOffers(checkedLayout(plan), ["p", "q"]);
 
   test("earlier and later dates of either planting are offered, verified and nearest", () => {
     expect(offers.map((offer) => [offer.planting, Math.sign(offer.startShift)])).toEqual([

@@ -9,6 +9,7 @@ import {
   bed,
   book,
   checked,
+  checkedLayout,
   day,
   firstLayout,
   gardenPlan,
@@ -42,7 +43,7 @@ function twoMaizes(at: Partial<Site>, kind = "maize"): Plan {
 }
 
 function offersFor(plan: Plan): readonly StaggerOffer[] {
-  return staggerOffers(plan, firstLayout(plan), book, checked(plan), ["a", "b"]);
+  return staggerOffers(checkedLayout(plan), ["a", "b"]);
 }
 
 const conflicts = (plan: Plan) =>
