@@ -1,0 +1,103 @@
+/**
+ * Every garden of tests/fixtures/verdicts gets the verdict a practitioner signs, on the way the
+ * screen takes and from the command line. Each names its source. A garden where "clear" is right
+ * is there for each sort of danger, so that nobody passes by always warning.
+ */
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { check } from "../../src/cli/check.ts";
+import { describeFinding, wordingFor } from "../../src/core/checks/describe-finding.ts";
+import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
+import { runChecks } from "../../src/core/checks/run-checks.ts";
+import { planBook } from "../../src/core/kinds/own-kinds.ts";
+import { cropBook } from "../../src/core/kinds/crop-book.ts";
+import type { Layout } from "../../src/core/model/plan.ts";
+import { type BuiltProgram, buildProgram } from "../support/built-program.ts";
+import {
+  type VerdictGarden,
+  gardenPlan,
+  kindNamed,
+  planText,
+  verdictGardens,
+} from "../support/verdict-garden.ts";
+import { type Given, disagreements } from "../support/verdict-given.ts";
+
+const gardens = verdictGardens();
+
+let program: BuiltProgram;
+
+beforeAll(() => {
+  program = buildProgram();
+}, 60_000);
+
+afterAll(() => program.remove());
+
+function planFile(garden: VerdictGarden): string {
+  const file = join(program.folder, "garden.json");
+  writeFileSync(file, planText(garden));
+  return file;
+}
+
+/** What `wideberth check --json --all` prints of a garden. */
+async function printed(garden: VerdictGarden): Promise<Given> {
+  const texts: string[] = [];
+  const write = vi.spyOn(process.stdout, "write").mockImplementation((text) => {
+    texts.push(String(text));
+    return true;
+  });
+  await check(["--json", "--all", planFile(garden)]).finally(() => write.mockRestore());
+  return JSON.parse(texts.join("")) as Given;
+}
+
+/** The same of the way the screen takes. */
+function shown(garden: VerdictGarden): Given {
+  const plan = gardenPlan(garden);
+  const layout = plan.layouts[0] as Layout;
+  const book = planBook(plan);
+  const result = runChecks(plan, layout, book);
+  const wording = wordingFor(plan, layout, (id) => result.standById.get(id));
+  return {
+    pairs: allIsolationPairs(result.stands, book),
+    findings: result.findings.map((finding) => ({
+      check: finding.check,
+      severity: finding.severity,
+      subjects: finding.subjects,
+      ...describeFinding(finding, wording),
+    })),
+  };
+}
+
+describe("a practitioner would sign", () => {
+  test.each(gardens.map((garden) => [garden.name, garden] as const))("%s", async (_, garden) => {
+    const why = `${garden.situation} ${garden.why} (${garden.source})`;
+    expect(disagreements(garden, shown(garden)), why).toEqual([]);
+    expect(disagreements(garden, await printed(garden)), why).toEqual([]);
+  });
+});
+
+describe("the gardens", () => {
+  test("are many, and each has a name of its own", () => {
+    expect(gardens.length).toBeGreaterThanOrEqual(80);
+    expect(new Set(gardens.map(({ name }) => name)).size).toBe(gardens.length);
+  });
+
+  test("hold each crossing group", () => {
+    const book = cropBook();
+    const held = new Set(
+      gardens
+        .flatMap(({ plantings }) => Object.values(plantings))
+        .map(({ kind }) => book.kind(kindNamed(kind))?.group),
+    );
+    const groups = [...new Set(book.kinds.map(({ group }) => group))];
+    expect(groups.filter((group) => !held.has(group))).toEqual([]);
+  });
+
+  test("are judged by the program as it is shipped, one of each file", () => {
+    const first = new Map([...gardens].reverse().map((garden) => [garden.file, garden]));
+    for (const garden of first.values()) {
+      const { stdout } = program.run(["check", "--json", "--all", planFile(garden)]);
+      expect(disagreements(garden, JSON.parse(stdout) as Given), garden.name).toEqual([]);
+    }
+  }, 120_000);
+});
