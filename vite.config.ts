@@ -5,6 +5,7 @@ import type { UserConfig } from "vite";
 import { defineConfig } from "vitest/config";
 import { SITE_BUDGETS, chunkBudget } from "./.config/chunk-budget.ts";
 import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
+import { unpackHere } from "./.config/unpack-here.ts";
 
 /** Absolute path of something in the repository: `root` is src/app, so nothing may stay relative. */
 const inRepository = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -65,7 +66,7 @@ const commandLine: UserConfig = {
 
 export default defineConfig(({ isSsrBuild }) => ({
   root: inRepository("src/app"),
-  plugins: [react(), chunkBudget(SITE_BUDGETS), offlineSite()],
+  plugins: [react(), unpackHere(), chunkBudget(SITE_BUDGETS), offlineSite()],
   // Sample plans outside the root are imported with `?raw`.
   server: { fs: { allow: [inRepository(".")] } },
   worker: { format: "es" },

@@ -1,11 +1,12 @@
 /** `wideberth check FILE`: prints the findings; 1 when there is a conflict. */
 import { checkLayout } from "../core/checks/checked-layout.ts";
-import { checkReport, checkReportText } from "../core/files/check-report.ts";
+import { checkReportJson, checkReportLines } from "../core/files/check-report.ts";
 import { checkRegister } from "./check-register.ts";
 import { openBytes } from "./input-bytes.ts";
 import { startsRegister } from "./json-texts.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { openInput } from "./read-input.ts";
+import { gathered, writeSteadily } from "./write-steadily.ts";
 
 export async function check(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseOptions("check", args, {
@@ -23,8 +24,7 @@ export async function check(args: readonly string[]): Promise<number> {
   const { plan, layout, file } = await openInput(bytes, values.layout);
   const checked = checkLayout(plan, layout.id);
   const report = { ...checked, file, isAll: values.all };
-  process.stdout.write(
-    values.json ? `${JSON.stringify(checkReport(report), null, 2)}\n` : checkReportText(report),
-  );
+  const texts = values.json ? checkReportJson(report) : checkReportLines(report);
+  for (const piece of gathered(texts)) await writeSteadily(piece);
   return checked.result.findings.some(({ severity }) => severity === "conflict") ? 1 : 0;
 }

@@ -3,6 +3,7 @@ import { checkLayout } from "../core/checks/checked-layout.ts";
 import { cutWords } from "../core/map/beyond-map.ts";
 import { type CompanionId, companionIds } from "../core/map/companion-ids.ts";
 import { ratioText } from "../core/page/drawing-ratio.ts";
+import { isPictureWanted, PICTURE_LEFT, printedPicture } from "../core/map/picture-mark.ts";
 import { MAX_SHEETS, oneSheetRatio, planSheets, suggestRatio } from "../core/map/page-plan.ts";
 import type { Orientation, PaperName } from "../core/page/paper.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
@@ -46,9 +47,11 @@ export async function map(args: readonly string[]): Promise<number> {
   await writeOutput(output, made.bytes);
 
   const pages = `${made.pages} ${made.pages === 1 ? "page" : "pages"}`;
+  const isPictureLeft = isPictureWanted(plan.picture) && !printedPicture(plan.picture);
   const said = [
     `${output === "-" ? "stdout" : output}: ${pages}, ${ratioText(ratio, plan.units)} on ${paper} ${orientation}`,
     ...(sheets > 1 ? [oneSheetHint(plan, layout, paper, orientation, sheets)] : []),
+    ...(isPictureLeft ? [PICTURE_LEFT] : []),
     ...(made.cut.length > 0 ? [cutWords(made.cut)] : []),
     ...(made.unplacedLabels.length > 0
       ? [`No room on the drawing for: ${made.unplacedLabels.join(", ")}; see the plot list`]

@@ -11,3 +11,21 @@ export async function writeSteadily(text: string): Promise<void> {
     stdout.on("drain", done).on("close", done).on("error", done);
   });
 }
+
+/** Characters written at a time. */
+const PIECE = 60_000;
+
+/** Short texts joined to longer ones, so that each is worth a write. */
+export function* gathered(texts: Iterable<string>): Generator<string> {
+  let held: string[] = [];
+  let length = 0;
+  for (const text of texts) {
+    held.push(text);
+    length += text.length;
+    if (length < PIECE) continue;
+    yield held.join("");
+    held = [];
+    length = 0;
+  }
+  yield held.join("");
+}

@@ -4,11 +4,11 @@ import { expect, test } from "vitest";
 import { repository } from "../../.config/repository.mjs";
 import { textOf } from "./source-files.ts";
 
-const CASES = 60;
+const CASES = 66;
 const [, ...sections] = textOf("docs/reliability.md").split(/^### (?=F\d\d )/m);
 const cases = sections.map((text) => ({ id: text.slice(0, 3), text }));
 
-test("holds each case from F01 to F60 once, in order", () => {
+test("holds each case from F01 on once, in order", () => {
   const ids = Array.from({ length: CASES }, (_, index) => `F${String(index + 1).padStart(2, "0")}`);
   expect(cases.map(({ id }) => id)).toEqual(ids);
 });

@@ -4,8 +4,10 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { pictureHeader } from "../../src/core/model/picture-header.ts";
 import type { Picture, Plan } from "../../src/core/model/plan.ts";
+import { emptyPng } from "../support/png.ts";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
+import { dropFile } from "./drop-file.ts";
 import { jpegSegments, withCameraNotes } from "./exif-photo.ts";
 import { dragOnSheet, openSample, pagePlace } from "./sheet.ts";
 
@@ -198,6 +200,43 @@ describe("the picture under the drawing", () => {
     expect((await savedPlan()).plan.picture).toBeUndefined();
     await page.keyboard.press("Control+z");
     expect(await savedPicture()).toEqual(before);
+  });
+
+  test("a printed PNG that can be seen through is on the map, under the page's own policy", async () => {
+    const other = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+    other.setDefaultTimeout(20_000);
+    const faults: string[] = [];
+    other.on("pageerror", (error) => faults.push(error.message));
+    other.on("console", (message) => {
+      if (message.type() === "error") faults.push(message.text());
+    });
+    await openSample(other, siteUrl());
+    const plan = JSON.parse(readFileSync("sample-plots/garden-solved.json", "utf8")) as Plan;
+    const picture: Picture = {
+      name: "sketch.png",
+      data: emptyPng(10, 10, "see-through", 90).toString("base64"),
+      mediaType: "image/png",
+      widthPx: 10,
+      heightPx: 10,
+      x: 0,
+      y: 0,
+      metresPerPixel: 1,
+      turnDeg: 0,
+      opacity: 1,
+      isPrinted: true,
+    };
+    await dropFile(other, "sketched.json", JSON.stringify({ ...plan, id: "sketched", picture }));
+    await other.getByText("Opened sketched.json.").waitFor();
+    await other.getByRole("button", { name: "Plot map" }).first().click();
+    const [download] = await Promise.all([
+      other.waitForEvent("download"),
+      other.getByRole("dialog").getByRole("button", { name: "Make the PDF" }).click(),
+    ]);
+    const pdf = readFileSync(await download.path()).toString("latin1");
+    // What is seen through stands in a mask of its own (ISO 32000-1, 11.6.5.3).
+    expect(pdf).toMatch(/\/SMask \d+ 0 R/);
+    expect(faults).toEqual([]);
+    await other.close();
   });
 
   test("on a phone a length is marked with two taps, and its field comes up by itself", async () => {

@@ -1,11 +1,14 @@
 /** Series of codes for many objects at once. Codes already given are passed over, never changed. */
 
+import { LIMITS } from "../model/limits.ts";
+import { trailingDigits } from "../model/trailing-digits.ts";
+
 /** A code split into what stands before its last number, and the number's digits. */
 function splitCode(code: string): { readonly prefix: string; readonly digits: string } {
-  const match = /^(.*?)(\d+)$/.exec(code);
-  return match
-    ? { prefix: match[1] ?? "", digits: match[2] ?? "" }
-    : { prefix: `${code}-`, digits: "" };
+  const digits = trailingDigits(code);
+  return digits === ""
+    ? { prefix: `${code}-`, digits }
+    : { prefix: code.slice(0, code.length - digits.length), digits };
 }
 
 /** The first code of a series that is free: the code itself, else counting up from it. */
@@ -13,11 +16,16 @@ export function firstFreeCode(code: string, taken: ReadonlySet<string>): string 
   return taken.has(code) ? codeAfter(code, taken) : code;
 }
 
-/** The next free code of the series a code belongs to: after `B07` comes `B08`. */
+/**
+ * The next free code of the series a code belongs to: after `B07` comes `B08`. Numbers of any
+ * length are counted exactly; where the next code would be longer than a code may be, what stands
+ * before the number is shortened.
+ */
 export function codeAfter(code: string, taken: ReadonlySet<string>): string {
   const { prefix, digits } = splitCode(code);
-  for (let number = digits === "" ? 2 : Number(digits) + 1; ; number += 1) {
-    const next = `${prefix}${String(number).padStart(digits.length, "0")}`;
+  for (let number = digits === "" ? 2n : BigInt(digits) + 1n; ; number += 1n) {
+    const text = String(number).padStart(digits.length, "0").slice(-LIMITS.name);
+    const next = `${prefix.slice(0, LIMITS.name - text.length)}${text}`;
     if (!taken.has(next)) return next;
   }
 }
@@ -30,7 +38,7 @@ export function nextBlockCode(code: string): string {
   const tail = letters?.[2] ?? "";
   const head = prefix.slice(0, prefix.length - block.length - tail.length);
   const first = "1".padStart(Math.max(1, digits.length), "0");
-  return `${head}${block === "" ? "B" : letterAfter(block)}${tail}${first}`;
+  return `${head}${block === "" ? "B" : letterAfter(block)}${tail}${first}`.slice(0, LIMITS.name);
 }
 
 function letterAfter(letters: string): string {

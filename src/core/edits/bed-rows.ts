@@ -2,7 +2,7 @@
 import { shiftOnSheet } from "../geometry/turned-bounds.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
 import { codeAfter, firstFreeCode, nextBlockCode } from "../beds/code-series.ts";
-import { drawnIds, nextId } from "./edit.ts";
+import { drawnIds, idAfter, nextId } from "./edit.ts";
 
 /** Beds that one command may draw. */
 export const BED_ROWS_MOST = 1000;
@@ -50,6 +50,7 @@ function isSideBySide({ direction }: BedRows): boolean {
 /** The beds, in the order of their codes; ids and codes are new to the layout. */
 export function bedsInRows(plan: Plan, layout: Layout, rows: BedRows): readonly Bed[] {
   const taken = new Set([...layout.beds, ...layout.plantings].map(({ code }) => code));
+  const ids = new Set(drawnIds(plan, layout));
   let id = "";
   const beds: Bed[] = [];
   let rowCode = rows.firstCode;
@@ -65,7 +66,7 @@ export function bedsInRows(plan: Plan, layout: Layout, rows: BedRows): readonly 
       code = code === null ? firstFreeCode(rowCode, taken) : codeAfter(code, taken);
       taken.add(code);
       // The highest id in use is looked for once; from then on it is the last one given.
-      id = nextId("bed-", id === "" ? drawnIds(plan, layout) : [id]);
+      id = id === "" ? nextId("bed-", ids) : idAfter("bed-", id, ids);
       const [across, along] = offsetOf(rows, row, place);
       const shift = shiftOnSheet(across, along, rows.turnDeg);
       const { widthM, lengthM, turnDeg } = rows;

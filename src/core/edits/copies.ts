@@ -2,9 +2,10 @@
 import { moveShape } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Bed, Layout, Plan, Planting, Surrounding } from "../model/plan.ts";
+import { LIMITS } from "../model/limits.ts";
 import { codeAfter, firstFreeCode } from "../beds/code-series.ts";
-import { isCodeOfBed } from "../beds/codes.ts";
-import { inLayout } from "./edit.ts";
+import { isCodeOfBed, plantingPrefix } from "../beds/codes.ts";
+import { idAfter, inLayout, nextId } from "./edit.ts";
 import { bedUnder } from "./move-objects.ts";
 
 /** Objects that are copied together. */
@@ -30,18 +31,16 @@ export function groupSize({ beds, plantings, surroundings }: ObjectGroup): numbe
 
 /** Hands out `prefix` + number, counting up from the highest in use. */
 function idMaker(plan: Plan, layout: Layout, group: ObjectGroup): (prefix: string) => string {
-  const highest = new Map<string, number>();
   const all = [layout.beds, layout.plantings, plan.surroundings];
   const copied = [group.beds, group.plantings, group.surroundings];
-  for (const { id } of [...all.flat(), ...copied.flat()]) {
-    const match = /^(.*?)(\d{1,9})$/.exec(id);
-    const [prefix, number] = [match?.[1] ?? "", Number(match?.[2] ?? 0)];
-    highest.set(prefix, Math.max(highest.get(prefix) ?? 0, number));
-  }
+  const taken = new Set([...all.flat(), ...copied.flat()].map(({ id }) => id));
+  const last = new Map<string, string>();
   return (prefix) => {
-    const next = (highest.get(prefix) ?? 0) + 1;
-    highest.set(prefix, next);
-    return `${prefix}${next}`;
+    // The highest in use is looked for once; from then on it is the last one given.
+    const before = last.get(prefix);
+    const next = before === undefined ? nextId(prefix, taken) : idAfter(prefix, before, taken);
+    last.set(prefix, next);
+    return next;
   };
 }
 
@@ -111,9 +110,10 @@ function copiedCode(
   codes: ReadonlySet<string>,
 ): string {
   if (!isCodeOfBed(code, old)) return firstFreeCode(code, codes);
-  const number = code.slice(`${old?.code ?? "P"}-`.length);
-  const wanted = `${bed?.code ?? "P"}-${number}`;
-  return codes.has(wanted) ? codeAfter(`${bed?.code ?? "P"}-0`, codes) : wanted;
+  const number = code.slice(plantingPrefix(old).length);
+  const wanted = `${plantingPrefix(bed)}${number}`;
+  const isFree = wanted.length <= LIMITS.name && !codes.has(wanted);
+  return isFree ? wanted : codeAfter(`${plantingPrefix(bed)}0`, codes);
 }
 
 function unlocked<T extends { readonly locked?: boolean | undefined }>(item: T): T {

@@ -37,15 +37,31 @@ export function mapItems<T>(items: readonly T[], change: (item: T) => T): readon
   return isChanged ? next : items;
 }
 
+/** Digits of a number that an id is counted on from; a foreign file may hold ids far longer. */
+const COUNTED_DIGITS = 9;
+
 /** The first free id `prefix` + number not taken, counting up from the highest in use. */
 export function nextId(prefix: string, taken: Iterable<string>): string {
+  const ids = new Set(taken);
   let highest = 0;
-  for (const id of taken) {
-    if (!id.startsWith(prefix)) continue;
-    const number = Number(id.slice(prefix.length));
-    if (Number.isInteger(number) && number > highest) highest = number;
+  for (const id of ids) {
+    if (id.startsWith(prefix)) highest = Math.max(highest, countOf(prefix, id));
   }
-  return `${prefix}${highest + 1}`;
+  return idAfter(prefix, `${prefix}${highest}`, ids);
+}
+
+/** The first free id after one that `nextId` gave. */
+export function idAfter(prefix: string, before: string, taken: ReadonlySet<string>): string {
+  for (let number = countOf(prefix, before) + 1; ; number += 1) {
+    const id = `${prefix}${number}`;
+    if (!taken.has(id)) return id;
+  }
+}
+
+function countOf(prefix: string, id: string): number {
+  const digits = id.slice(prefix.length);
+  const isCounted = digits.length <= COUNTED_DIGITS && /^\d+$/.test(digits);
+  return isCounted ? Number(digits) : 0;
 }
 
 /** Every id of drawn objects in a layout, surroundings included. */

@@ -6,7 +6,7 @@ import { shapeCentre } from "../geometry/outline.ts";
 import { turnPoint } from "../geometry/point.ts";
 import { turnedBounds } from "../geometry/turned-bounds.ts";
 import type { Bed, Layout } from "../model/plan.ts";
-import { isCodeOfBed } from "../beds/codes.ts";
+import { isCodeOfBed, plantingPrefix } from "../beds/codes.ts";
 import { type Edit, inLayout, mapItems } from "./edit.ts";
 
 export const numberingCorners = ["near left", "near right", "far left", "far right"] as const;
@@ -137,7 +137,13 @@ function followingPlantings(layout: Layout, beds: readonly Renamed[]): readonly 
     if (!bed || bed.from === bed.to) return [];
     const old = layout.beds.find((entry) => entry.id === bedId);
     if (!isCodeOfBed(code, old)) return [];
-    return [{ id, from: code, to: `${bed.to}${code.slice(bed.from.length)}` }];
+    return [
+      {
+        id,
+        from: code,
+        to: `${plantingPrefix({ code: bed.to })}${code.slice(plantingPrefix(old).length)}`,
+      },
+    ];
   });
 }
 

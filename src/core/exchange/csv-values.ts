@@ -2,7 +2,7 @@
 import type { Kind, Range } from "../kinds/crop.ts";
 import { type LengthUnit, parseLength } from "../model/length.ts";
 import { type Variety, heatMethods } from "../model/plan.ts";
-import { LIMITS, MAX_COORDINATE_M } from "../model/schema-parts.ts";
+import { LIMITS, MAX_COORDINATE_M } from "../model/limits.ts";
 import type { CsvColumn } from "./varieties-csv.ts";
 
 export type CellRead<T> =

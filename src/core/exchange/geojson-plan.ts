@@ -8,7 +8,7 @@ import { civilFromDay, dayFromCivil, isoFromDay } from "../model/day.ts";
 import { emptyPlan } from "../model/empty-plan.ts";
 import type { Bed, Layout, Plan, Planting, Shape, Surrounding, Variety } from "../model/plan.ts";
 import type { Corner } from "../model/ring.ts";
-import { LIMITS } from "../model/schema-parts.ts";
+import { LIMITS } from "../model/limits.ts";
 import {
   type Feature,
   type FeatureProperties,

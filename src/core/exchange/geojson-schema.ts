@@ -5,7 +5,7 @@
 import { z } from "zod";
 import { dayFromIso } from "../model/day.ts";
 import { covers, flowerings, groundSorts, levels, purposes } from "../model/plan.ts";
-import { LIMITS, MAX_COORDINATE_M } from "../model/schema-parts.ts";
+import { LIMITS, MAX_COORDINATE_M } from "../model/limits.ts";
 
 /** A text that says what is wanted, for a problem's "expected". */
 const wants = (words: string) => ({ error: words });

@@ -9,7 +9,7 @@ import type { Kind } from "../kinds/crop.ts";
 import { nextId, patched } from "../edits/edit.ts";
 import type { Plan, Variety } from "../model/plan.ts";
 import { type Problem, type Read, refuse, shown } from "../model/problem.ts";
-import { LIMITS } from "../model/schema-parts.ts";
+import { LIMITS } from "../model/limits.ts";
 import { plainCell } from "../formats/csv-file.ts";
 import { type CellChanges, type ValueColumn, readCell, shortText } from "./csv-values.ts";
 import { type CsvColumn, csvColumns, varietyCells } from "./varieties-csv.ts";

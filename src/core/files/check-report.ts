@@ -80,6 +80,37 @@ export function checkReport(input: CheckReportInput): CheckReport {
   };
 }
 
+/**
+ * The report as JSON in pieces, for writing one after the other: one object as `JSON.stringify`
+ * with two spaces would write it, but never as one text, which thousands of plantings without a
+ * figure make longer than a text may be.
+ */
+export function* checkReportJson(input: CheckReportInput): Generator<string> {
+  const { file, plan, layout, result } = input;
+  const parts = reportParts(input);
+  const counts = countBySeverity(result.findings);
+  const head = JSON.stringify({ file, plan: plan.title, layout: layout.name, counts }, null, 2);
+  // Without its closing bracket: the lists follow.
+  yield head.slice(0, -2);
+  yield* listJson("pairs", pairsOf(input), parts.pair);
+  yield* listJson("findings", result.findings, parts.finding);
+  yield* listJson("accepted", result.accepted, parts.finding);
+  yield "\n}\n";
+}
+
+function* listJson<T>(
+  name: string,
+  items: readonly T[],
+  told: (item: T) => object,
+): Generator<string> {
+  yield `,\n  ${JSON.stringify(name)}: [`;
+  for (const [index, item] of items.entries()) {
+    const text = JSON.stringify(told(item), null, 2).replaceAll("\n", "\n    ");
+    yield `${index === 0 ? "" : ","}\n    ${text}`;
+  }
+  yield items.length === 0 ? "]" : "\n  ]";
+}
+
 /** What the report says of one pair or finding of a run, for programs and in words. */
 export function reportParts(input: CheckedLayout) {
   const { plan, layout } = input;
@@ -153,28 +184,27 @@ export const CLEAR_TITLE = "Not far enough apart, and clear all the same";
 
 /** The report as plain text for people: findings first, then what the clear pairs rest on. */
 export function checkReportText(input: CheckReportInput): string {
+  return [...checkReportLines(input)].join("");
+}
+
+/** The same line by line, for writing one after the other. */
+export function* checkReportLines(input: CheckReportInput): Generator<string> {
   const { file, plan, layout, result } = input;
   const parts = reportParts(input);
   const clear = pairsOf(input).filter(
     ({ standing }) => standing !== "conflict" && standing !== "unknown",
   );
   const season = plan.season.name === "" ? "" : `, season ${plan.season.name}`;
-  const lines = [
-    `${plan.title}${season}: ${file}, layout "${layout.name}"`,
-    whatIsThere(layout.plantings.length, sourceCount(plan), plan.level),
-    ...result.findings.flatMap((finding) => ["", ...parts.findingLines(finding)]),
-    ...section(
-      "Accepted",
-      result.accepted.map((finding) => parts.finding(finding).title),
-    ),
-    ...section(
-      input.isAll ? "What the other pairs rest on" : CLEAR_TITLE,
-      clear.map(parts.clearLine),
-    ),
-    "",
-    capital(countText(result.findings)),
-  ];
-  return `${lines.join("\n")}\n`;
+  yield `${plan.title}${season}: ${file}, layout "${layout.name}"\n`;
+  yield `${whatIsThere(layout.plantings.length, sourceCount(plan), plan.level)}\n`;
+  for (const finding of result.findings) yield `\n${parts.findingLines(finding).join("\n")}\n`;
+  yield* section("Accepted", result.accepted, (finding) => parts.finding(finding).title);
+  yield* section(
+    input.isAll ? "What the other pairs rest on" : CLEAR_TITLE,
+    clear,
+    parts.clearLine,
+  );
+  yield `\n${capital(countText(result.findings))}\n`;
 }
 
 /** How much there is to check, in words. */
@@ -190,8 +220,13 @@ function findingLines(finding: Finding, words: Description): readonly string[] {
   ];
 }
 
-function section(title: string, lines: readonly string[]): readonly string[] {
-  return lines.length === 0 ? [] : ["", `${title}:`, ...lines.map((words) => `  ${words}`)];
+function* section<T>(
+  title: string,
+  items: readonly T[],
+  words: (item: T) => string,
+): Generator<string> {
+  if (items.length > 0) yield `\n${title}:\n`;
+  for (const item of items) yield `  ${words(item)}\n`;
 }
 
 function sourceCount(plan: Plan): number {

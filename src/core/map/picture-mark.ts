@@ -4,11 +4,25 @@ import type { Picture } from "../model/plan.ts";
 import type { ImageMark } from "../page/scene.ts";
 import type { SheetView } from "../page/sheet-view.ts";
 
+/** Most dots that are unpacked for paper: 5,000 by 5,000 is 150 to the inch across an A0 sheet. */
+const MOST_PRINTED_DOTS = 25_000_000;
+
+/** Said where a picture that is wanted on paper cannot be there. */
+export const PICTURE_LEFT =
+  "The picture is not printed: it cannot be read, or has more than 25 million dots";
+
+/** Whether the grower wants the plan's picture on paper. */
+export function isPictureWanted(picture: Picture | undefined): picture is Picture {
+  return picture?.isPrinted === true && picture.isHidden !== true;
+}
+
 /** The plan's picture when it is to be printed and can be: a plan file may hold anything. */
 export function printedPicture(picture: Picture | undefined): Picture | null {
-  if (!picture || picture.isPrinted !== true || picture.isHidden === true) return null;
+  if (!isPictureWanted(picture)) return null;
   const bytes = bytesOfBase64(picture.data);
-  return bytes && pictureHeader(bytes)?.mediaType === picture.mediaType ? picture : null;
+  const header = bytes && pictureHeader(bytes);
+  if (header?.mediaType !== picture.mediaType) return null;
+  return header.widthPx * header.heightPx <= MOST_PRINTED_DOTS ? picture : null;
 }
 
 /** Where a picture lies on the page. */

@@ -1,6 +1,7 @@
 /** Schemas of what lies under the plan: crops of earlier years, and a picture to draw on. */
 import { z } from "zod";
-import { LIMITS, id, metres, name, note, record, size } from "./schema-parts.ts";
+import { LIMITS } from "./limits.ts";
+import { id, metres, name, note, record, size } from "./schema-parts.ts";
 import { area } from "./shape-schema.ts";
 
 /** What grew on a piece of ground in an earlier year: its seed may still come up there. */

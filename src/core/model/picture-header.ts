@@ -116,3 +116,16 @@ export function bytesOfBase64(text: string): Uint8Array<ArrayBuffer> | null {
   }
   return bytes;
 }
+
+/** Letters of base64 in which a header is looked for first: a camera's longest note before it fits. */
+const FIRST_LETTERS = 100_000;
+
+/** The header of a picture kept as base64; only as much of the text is read as that takes. */
+export function headerOfBase64(text: string): PictureHeader | null {
+  for (const part of [text.slice(0, FIRST_LETTERS), text]) {
+    const bytes = bytesOfBase64(part);
+    const header = bytes && pictureHeader(bytes);
+    if (header) return header;
+  }
+  return null;
+}

@@ -1,5 +1,6 @@
 /** Faults a schema cannot see: ids alike, references to nothing, unknown kinds, crossing outlines. */
-import type { Layout, Plan, Shape } from "./plan.ts";
+import { headerOfBase64 } from "./picture-header.ts";
+import type { Layout, Picture, Plan, Shape } from "./plan.ts";
 import { type Problem, shown } from "./problem.ts";
 import { ringProblem } from "./ring.ts";
 
@@ -40,6 +41,7 @@ export function planProblems(
     if (!isKnown(crop.kind)) add(object, "kind", shown(crop.kind), "a known kind");
     checkOutline(crop.outline, object, add);
   });
+  if (plan.picture) checkPicture(plan.picture, add);
   if (plan.site.outline) checkOutline(plan.site.outline, "site", add);
   if (
     plan.chosenLayout !== undefined &&
@@ -114,6 +116,21 @@ function requireDistinct(
       );
     }
   });
+}
+
+/**
+ * A picture is unpacked to its dots for the screen and for paper: what the file states of their
+ * number is not believed. Stated and real width may be swapped by a camera's note of its turn.
+ */
+function checkPicture({ name, data, widthPx, heightPx }: Picture, add: Add): void {
+  const real = headerOfBase64(data);
+  if (!real || real.widthPx * real.heightPx <= widthPx * heightPx) return;
+  add(
+    `picture ${shown(name)}`,
+    "data",
+    `a picture of ${real.widthPx} x ${real.heightPx} dots`,
+    `at most the ${widthPx} x ${heightPx} dots that are stated`,
+  );
 }
 
 function checkOutline(outline: Shape, object: string, add: Add): void {

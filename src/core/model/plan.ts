@@ -6,8 +6,8 @@
  */
 import { z } from "zod";
 import { earlierCrop, picture } from "./ground-schema.ts";
+import { LIMITS } from "./limits.ts";
 import {
-  LIMITS,
   count,
   date,
   dayRange,

@@ -1,19 +1,7 @@
 /** The small schemas that plan files are made of. Lengths are metres; dates are day numbers inside. */
 import { z } from "zod";
 import { dayFromIso, isoFromDay } from "./day.ts";
-
-/** Largest coordinate or size, metres: a plan covers some fields, not a country. */
-export const MAX_COORDINATE_M = 100_000;
-export const LIMITS = {
-  name: 200,
-  note: 4000,
-  corners: 2000,
-  items: 20_000,
-  kinds: 500,
-  adjustments: 20,
-  /** Characters of a picture's base64: about 3 MB of file. */
-  pictureText: 4_000_000,
-} as const;
+import { LIMITS, MAX_COORDINATE_M } from "./limits.ts";
 
 /**
  * An object whose unknown fields survive reading and writing. The runtime schema is loose; the

@@ -4,6 +4,7 @@
  * outline: so they are walked with a receiver, and so Wideberth writes the corners of its beds.
  */
 import { type LonLat } from "../geometry/local-frame.ts";
+import { trailingDigits } from "../model/trailing-digits.ts";
 import { type NewTrace, distinctPlaces, lonLat } from "./trace.ts";
 import type { XmlElement } from "../formats/xml-elements.ts";
 
@@ -90,17 +91,32 @@ function pointOf(waypoint: XmlElement): NewTrace {
   return { name: nameOf(waypoint), sort: "point", what: "waypoint", places, holes: [], role: null };
 }
 
+/** Longest waypoint's name that is looked at for a corner's number. */
+const LONGEST_NAME = 200;
+
+/** `B07 1` or `B07_1` as corner 1 of `B07`; null for other names. */
+function cornerName(text: string): { readonly name: string; readonly number: number } | null {
+  if (text.length > LONGEST_NAME) return null;
+  const digits = trailingDigits(text);
+  let end = text.length - digits.length;
+  const isParted = end > 0 && /[\s_-]/.test(text.charAt(end - 1));
+  if (digits === "" || digits.length > 4 || !isParted) return null;
+  while (end > 0 && /[\s_-]/.test(text.charAt(end - 1))) end -= 1;
+  // A name made of dashes alone keeps one of them: something has to be called.
+  const name = text.slice(0, end) || text.slice(0, 1);
+  return { name, number: Number(digits) };
+}
+
 /** Outlines whose corners are waypoints with one name and the numbers 1, 2, 3 ... after it. */
 function cornerOutlines(waypoints: readonly XmlElement[]): readonly NewTrace[] {
   const found = new Map<string, Map<number, LonLat>>();
   for (const waypoint of waypoints) {
-    const match = /^(.*\S)[\s_-]+(\d{1,4})$/.exec(nameOf(waypoint));
+    const corner = cornerName(nameOf(waypoint));
     const place = placeOf(waypoint);
-    if (!match || !place) continue;
-    const [, name = "", number = ""] = match;
-    const corners = found.get(name) ?? new Map<number, LonLat>();
-    found.set(name, corners);
-    corners.set(Number(number), place);
+    if (!corner || !place) continue;
+    const corners = found.get(corner.name) ?? new Map<number, LonLat>();
+    found.set(corner.name, corners);
+    corners.set(corner.number, place);
   }
   return [...found].flatMap(([name, corners]) => {
     const places = [...corners.keys()]

@@ -5,7 +5,7 @@ import { rectangleCorners } from "../geometry/outline.ts";
 import { type Point, directionDeg, pointDistance } from "../geometry/point.ts";
 import type { PolygonShape, RectangleShape, Shape } from "../model/plan.ts";
 import { type Corner, ringProblem, signedArea } from "../model/ring.ts";
-import { LIMITS } from "../model/schema-parts.ts";
+import { LIMITS } from "../model/limits.ts";
 import { simplifiedLine, simplifiedRing } from "./simplified-line.ts";
 import type { Trace, TraceSort } from "./trace.ts";
 

@@ -1,5 +1,6 @@
 /** The pages of the plot map as pictures for the screen: the same marks as in the PDF. */
 import { cutWords } from "../../core/map/beyond-map.ts";
+import { isPictureWanted, PICTURE_LEFT, printedPicture } from "../../core/map/picture-mark.ts";
 import { fetchFonts, printedAt } from "./make-file.ts";
 import type { PlotMapChoice } from "./make-plot-map.ts";
 import { checkedNow } from "../state/plan-actions.ts";
@@ -37,6 +38,7 @@ export async function makePlotPreview(
   const settings = { ...choice, printedAt: printedAt(new Date()) };
   const pages: PreviewPage[] = [];
   const problems = [
+    ...(isPictureWanted(plan.picture) && !printedPicture(plan.picture) ? [`${PICTURE_LEFT}.`] : []),
     ...(plan.site.name === "" ? ["The site has no name."] : []),
     ...(plan.season.name === "" ? ["The season has no name."] : []),
     ...(layout.plantings.length === 0 ? ["Nothing is planted in this layout."] : []),

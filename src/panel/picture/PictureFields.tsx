@@ -1,5 +1,5 @@
 import { changePicture, scalePicture } from "../../core/edits/picture-edits.ts";
-import { MAX_COORDINATE_M } from "../../core/model/schema-parts.ts";
+import { MAX_COORDINATE_M } from "../../core/model/limits.ts";
 import type { Picture } from "../../core/model/plan.ts";
 import { Field, useFieldParts } from "../form/Field.tsx";
 import { LengthField } from "../form/LengthField.tsx";

@@ -2,7 +2,7 @@
 import { pictureFactor } from "../../core/edits/picture-edits.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { type LengthUnit, formatLength, parseLength } from "../../core/model/length.ts";
-import { MAX_COORDINATE_M } from "../../core/model/schema-parts.ts";
+import { MAX_COORDINATE_M } from "../../core/model/limits.ts";
 import type { Picture } from "../../core/model/plan.ts";
 
 type ScaleRead =

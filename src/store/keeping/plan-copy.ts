@@ -1,7 +1,7 @@
 /** Plans made from nothing and from other plans. */
 import { emptyPlan } from "../../core/model/empty-plan.ts";
 import type { Plan } from "../../core/model/plan.ts";
-import { LIMITS } from "../../core/model/schema-parts.ts";
+import { LIMITS } from "../../core/model/limits.ts";
 
 /** Plans are made in winter: from this month (July) on, for the season of the next year. */
 const NEXT_SEASON_FROM_MONTH = 6;

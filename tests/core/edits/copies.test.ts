@@ -14,6 +14,7 @@ import { lockedCount, setLocked, unlockAll } from "../../../src/core/edits/lock.
 import { removeObjects } from "../../../src/core/edits/object-edits.ts";
 import { readPlan, writePlan } from "../../../src/core/model/read-plan.ts";
 import type { Layout, Plan } from "../../../src/core/model/plan.ts";
+import { LIMITS } from "../../../src/core/model/limits.ts";
 import { LAYOUT, littlePlan } from "../../support/little-plan.ts";
 
 const book = cropBook();
@@ -36,12 +37,73 @@ function clipOf(text: string | null): Clip {
   return clip.clip;
 }
 
+const ROWS: BedRows = {
+  count: 3,
+  rows: 2,
+  widthM: 1.2,
+  lengthM: 8,
+  pathM: 0.5,
+  rowPathM: 1,
+  turnDeg: 0,
+  x: 20,
+  y: 0,
+  direction: "right",
+  firstCode: "C01",
+  scheme: "rows",
+  isThereAndBack: true,
+};
+
 describe("series of codes", () => {
   test("go on from a code and pass over those taken", () => {
     expect(codeAfter("B07", new Set(["B08"]))).toBe("B09");
     expect(codeAfter("B99", new Set())).toBe("B100");
     expect(codeAfter("Glasshouse", new Set())).toBe("Glasshouse-2");
   });
+  test("count numbers of any length, and stay within the length of a code", () => {
+    const long = "12345678901234567890";
+    const next = codeAfter(long, new Set([long]));
+    expect(next).toBe("12345678901234567891");
+    expect(codeAfter(long, new Set([long, next]))).toBe("12345678901234567892");
+    expect(codeAfter("B0000000000000000000007", new Set())).toBe("B0000000000000000000008");
+    const nines = "9".repeat(LIMITS.name);
+    for (const full of [nines, "x".repeat(LIMITS.name), `${"x".repeat(LIMITS.name - 1)}9`]) {
+      const taken = new Set([full]);
+      for (let copy = 0; copy < 12; copy += 1) taken.add(codeAfter(full, taken));
+      expect(taken.size).toBe(13);
+      expect([...taken].every((code) => code.length <= LIMITS.name)).toBe(true);
+    }
+  });
+
+  test.each(["12345678901234567890", "9".repeat(LIMITS.name), "x".repeat(LIMITS.name)])(
+    "copies of a bed called %s end, with codes of their own and a plan that opens again",
+    (code) => {
+      const [bed, ...beds] = layoutOf(littlePlan).beds;
+      const [planting, ...plantings] = layoutOf(littlePlan).plantings;
+      if (!bed || !planting) throw new Error("no bed");
+      const id = "12345678901234567890";
+      let plan: Plan = {
+        ...littlePlan,
+        layouts: [
+          {
+            ...layoutOf(littlePlan),
+            beds: [bed, { ...bed, id: `bed-${id}`, code }, ...beds],
+            plantings: [{ ...planting, id: `p${id}`, code, bed: `bed-${id}` }, ...plantings],
+          },
+        ],
+      };
+      for (let time = 0; time < 3; time += 1) {
+        plan = duplicateObjects(LAYOUT, [`bed-${id}`, `p${id}`], "Duplicate").apply(plan);
+        const all = codes(plan);
+        // The bed and the planting in it began with one code.
+        expect(new Set(all).size).toBe(all.length - 1);
+        isSound(plan);
+      }
+      const made = bedsInRows(plan, layoutOf(plan), { ...ROWS, firstCode: code });
+      const layout = { ...layoutOf(plan), beds: [...layoutOf(plan).beds, ...made] };
+      isSound({ ...plan, layouts: [layout] });
+    },
+  );
+
   test("take the next letter for the next block", () => {
     expect(nextBlockCode("A03")).toBe("B01");
     expect(nextBlockCode("Z1")).toBe("AA1");
@@ -103,22 +165,7 @@ describe("copies", () => {
 });
 
 describe("rows of beds", () => {
-  const rows: BedRows = {
-    count: 3,
-    rows: 2,
-    widthM: 1.2,
-    lengthM: 8,
-    pathM: 0.5,
-    rowPathM: 1,
-    turnDeg: 0,
-    x: 20,
-    y: 0,
-    direction: "right",
-    firstCode: "C01",
-    scheme: "rows",
-    isThereAndBack: true,
-  };
-  const beds = bedsInRows(littlePlan, layoutOf(littlePlan), rows);
+  const beds = bedsInRows(littlePlan, layoutOf(littlePlan), ROWS);
 
   test("have a letter for each row and are walked there and back", () => {
     expect(beds.map(({ code }) => code)).toEqual(["C01", "C02", "C03", "D01", "D02", "D03"]);
@@ -129,7 +176,7 @@ describe("rows of beds", () => {
   });
   test("or one series through all, past codes that are taken", () => {
     const series = bedsInRows(littlePlan, layoutOf(littlePlan), {
-      ...rows,
+      ...ROWS,
       scheme: "series",
       firstCode: "A01",
     });

@@ -1,6 +1,10 @@
 import { expect, test } from "vitest";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
-import { checkReport, checkReportText } from "../../../src/core/files/check-report.ts";
+import {
+  checkReport,
+  checkReportJson,
+  checkReportText,
+} from "../../../src/core/files/check-report.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import {
   book,
@@ -128,3 +132,14 @@ test("in words", () => {
   expect(text).toContain("  D Rowan from C Elder: clear by cover alone");
   expect(text.endsWith("\n1 conflict, 1 caution\n")).toBe(true);
 });
+
+test.each([plan, { ...plan, layouts: [{ id: "bare", name: "Bare", beds: [], plantings: [] }] }])(
+  "written in pieces the report is the same text as written at once",
+  (checked) => {
+    const input = reportInput(checked, true);
+    const pieces = [...checkReportJson(input)];
+    expect(pieces.join("")).toBe(`${JSON.stringify(checkReport(input), null, 2)}\n`);
+    // No piece holds a whole list: that is what would grow beyond the longest text there is.
+    expect(Math.max(...pieces.map((piece) => piece.length))).toBeLessThan(2000);
+  },
+);

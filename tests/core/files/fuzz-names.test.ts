@@ -10,7 +10,7 @@ import {
   jobsByWeek,
   seasonJobs,
 } from "../../../src/core/fieldwork/season-calendar.ts";
-import { LIMITS } from "../../../src/core/model/schema-parts.ts";
+import { LIMITS } from "../../../src/core/model/limits.ts";
 import { writePlan } from "../../../src/core/model/read-plan.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import { book, gardenPlan, mapInput } from "../../support/paper-garden.ts";

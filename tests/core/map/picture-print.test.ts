@@ -1,5 +1,4 @@
 /** The picture under the drawing on paper: only when asked for, where it lies, as large as it is. */
-import { crc32, deflateSync } from "node:zlib";
 import { expect, test } from "vitest";
 import { drawingSvg } from "../../../src/core/paper-set/drawing-svg.ts";
 import { allMarks, type ImageMark } from "../../../src/core/page/scene.ts";
@@ -14,32 +13,12 @@ import {
   rasterise,
   scenes,
 } from "../../support/printed.ts";
+import { emptyPng, lyingPng } from "../../support/png.ts";
 import { xmlTags } from "../../support/xml-tags.ts";
-
-/** A black PNG (W3C Portable Network Graphics, 5 and 11): 40 by 20 dots of grey. */
-function blackPng(): Buffer {
-  const chunk = (type: string, data: Buffer) => {
-    const body = Buffer.concat([Buffer.from(type), data]);
-    const [length, sum] = [Buffer.alloc(4), Buffer.alloc(4)];
-    length.writeUInt32BE(data.length);
-    sum.writeUInt32BE(crc32(body));
-    return Buffer.concat([length, body, sum]);
-  };
-  const head = Buffer.alloc(13);
-  head.writeUInt32BE(40, 0);
-  head.writeUInt32BE(20, 4);
-  head.set([8, 0, 0, 0, 0], 8);
-  return Buffer.concat([
-    Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
-    chunk("IHDR", head),
-    chunk("IDAT", deflateSync(Buffer.alloc(20 * 41))),
-    chunk("IEND", Buffer.alloc(0)),
-  ]);
-}
 
 const picture: Picture = {
   name: "field.png",
-  data: blackPng().toString("base64"),
+  data: emptyPng(40, 20).toString("base64"),
   mediaType: "image/png",
   widthPx: 40,
   heightPx: 20,
@@ -67,6 +46,14 @@ test("a picture is left off unless it is to be printed, is shown and can be read
   expect(imagesOf({ isHidden: true })).toEqual([]);
   expect(imagesOf({ data: "AAAA" })).toEqual([]);
   expect(imagesOf({ mediaType: "image/jpeg" })).toEqual([]);
+});
+
+test("a picture that would swell to more than 25 million dots is left off", () => {
+  const swelling = (widthPx: number, heightPx: number) =>
+    imagesOf({ data: lyingPng(emptyPng(40, 20), widthPx, heightPx).toString("base64") });
+  expect(swelling(5000, 5000)).toHaveLength(1);
+  expect(swelling(5001, 5000)).toEqual([]);
+  expect(swelling(22_000, 22_000)).toEqual([]);
 });
 
 test("it lies true to scale, under everything, in the PDF", async () => {

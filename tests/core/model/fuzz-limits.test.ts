@@ -4,7 +4,7 @@ import { openPlanText } from "../../../src/core/exchange/open-plan.ts";
 import { MAX_DEPTH, MAX_TEXT_LENGTH, parseJson } from "../../../src/core/model/parse-json.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import { writePlan } from "../../../src/core/model/read-plan.ts";
-import { LIMITS, MAX_COORDINATE_M } from "../../../src/core/model/schema-parts.ts";
+import { LIMITS, MAX_COORDINATE_M } from "../../../src/core/model/limits.ts";
 import { book, planOf, planting, rectangle, source, variety } from "../../support/paper-garden.ts";
 
 /** An outline of so many corners on a circle. */

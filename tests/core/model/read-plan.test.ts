@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { LIMITS } from "../../../src/core/model/schema-parts.ts";
+import { LIMITS } from "../../../src/core/model/limits.ts";
 import { readPlan, writePlan } from "../../../src/core/model/read-plan.ts";
 import {
   changedGarden,
@@ -8,6 +8,7 @@ import {
   refusalOfText,
   smallGardenText,
 } from "../../support/small-garden.ts";
+import { emptyPng, lyingPng } from "../../support/png.ts";
 
 const BED = ["layouts", 0, "beds", 0] as const;
 const EARLIER = {
@@ -26,6 +27,7 @@ const PICTURE = {
   y: 0,
   metresPerPixel: 0.1,
 };
+const HUGE_PNG = lyingPng(emptyPng(10, 10), 22_000, 22_000).toString("base64");
 const PLANTING = ["layouts", 0, "plantings", 0] as const;
 const POLYGON_BED = ["layouts", 0, "beds", 1, "outline", "corners"] as const;
 
@@ -283,6 +285,13 @@ describe("a plan is refused with its place:", () => {
       ["picture"],
       { ...PICTURE, mediaType: "image/svg+xml" },
       "picture.mediaType",
+    ],
+    [
+      "a picture with more dots than are stated",
+      ["picture"],
+      // The header of a PNG of 22,000 by 22,000 (W3C Portable Network Graphics, 11.2.1).
+      { ...PICTURE, mediaType: "image/png", data: HUGE_PNG },
+      'picture "sketch.png", data: got a picture of 22000 x 22000 dots',
     ],
     [
       "a variety that is not there",

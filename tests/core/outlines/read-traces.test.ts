@@ -127,3 +127,16 @@ describe("refused with the place:", () => {
     expect(refusal(text)).toMatch(new RegExp(reason));
   });
 });
+
+test("a waypoint's name of any length is read in one go, and only short ones number corners", () => {
+  const named = (name: string) =>
+    `<gpx>${[1, 2, 3].map((corner) => `<wpt lat="50.${corner}" lon="7.${corner % 2}"><name>${name}${corner}</name></wpt>`).join("")}</gpx>`;
+  const sorts = (name: string) => traces(named(name)).map(({ sort }) => sort);
+  expect(sorts("B07 ")).toEqual(["area", "point", "point", "point"]);
+  expect(traces(named("B07_-_"))[0]?.name).toBe("B07");
+  expect(sorts("B07")).toEqual(["point", "point", "point"]);
+  // A pattern that goes back over what it has read would take minutes for one of these.
+  for (const run of ["_", " ", "-", "1", "a_"]) {
+    expect(sorts(`a${run.repeat(290_000 / run.length)}_b`)).toEqual(["point", "point", "point"]);
+  }
+});

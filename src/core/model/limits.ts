@@ -1,0 +1,14 @@
+/** Limits of what a plan may hold. A module of its own, so that workers need no schemas for them. */
+
+/** Largest coordinate or size, metres: a plan covers some fields, not a country. */
+export const MAX_COORDINATE_M = 100_000;
+export const LIMITS = {
+  name: 200,
+  note: 4000,
+  corners: 2000,
+  items: 20_000,
+  kinds: 500,
+  adjustments: 20,
+  /** Characters of a picture's base64: about 3 MB of file. */
+  pictureText: 4_000_000,
+} as const;

@@ -1,0 +1,53 @@
+/** Work that was lost, or nearly, before: each way it went, in a real browser. */
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser, siteUrl } from "./browser.ts";
+import { openSample } from "./sheet.ts";
+
+describe("work is not lost", () => {
+  let browser: Browser;
+
+  beforeAll(async () => {
+    browser = await launchBrowser();
+  });
+  afterAll(() => browser.close());
+
+  async function opened(): Promise<Page> {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+    page.setDefaultTimeout(15_000);
+    await openSample(page, siteUrl());
+    return page;
+  }
+
+  test("to a wheel that goes on sideways over lists, dialogs and the sheet", async () => {
+    const page = await opened();
+    // A page before this one, to which the browser could go back.
+    await page.evaluate(() => history.pushState(null, "", "?here"));
+    const here = page.url();
+    const wheelOver = async (selector: string) => {
+      const box = await page.locator(selector).first().boundingBox();
+      if (!box) throw new Error(`${selector} is not there.`);
+      await page.mouse.move(box.x + box.width / 2, box.y + Math.min(box.height / 2, 40));
+      for (let turn = 0; turn < 8; turn += 1) await page.mouse.wheel(turn < 4 ? -900 : 900, 0);
+      await page.waitForTimeout(700);
+    };
+    for (const place of [".finding", "[data-region=seed-list]", ".sheet", "[data-region=bloom]"]) {
+      await wheelOver(place);
+    }
+    await page.keyboard.press("Control+k");
+    await wheelOver("dialog[open]");
+    expect(page.url()).toBe(here);
+    // Where the wheel does nothing in a browser without a screen, the rule itself is looked at.
+    const loose = await page.evaluate(() =>
+      [...document.querySelectorAll("*")]
+        .filter((element) => getComputedStyle(element).overscrollBehaviorX === "auto")
+        .map((element) => element.tagName),
+    );
+    expect(loose).toEqual([]);
+    const root = await page.evaluate(
+      () => getComputedStyle(document.documentElement).overscrollBehaviorY,
+    );
+    expect(root).toBe("none");
+    await page.close();
+  });
+});
