@@ -22,7 +22,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
   core: [
     "formats model",
     "geometry kinds",
-    "beds calendar distances page",
+    "beds calendar distances lots page",
     "checks edits",
     "crossing-share fieldwork outlines remedies",
     "arrange map",

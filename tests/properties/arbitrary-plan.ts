@@ -4,6 +4,7 @@ import { dayFromCivil } from "../../src/core/model/day.ts";
 import type {
   AreaShape,
   Layout,
+  Lot,
   Plan,
   Planting,
   Surrounding,
@@ -95,7 +96,6 @@ function varieties(ids: readonly string[]): fc.Arbitrary<readonly Variety[]> {
         isolationM: number(0, 3000),
         sownToFlower: dayRange,
         bloomDays: dayRange,
-        lot: text,
         note: text,
       },
       ["id", "name", "kind"],
@@ -214,6 +214,46 @@ function layout(
   });
 }
 
+const shelf = {
+  id: "place-1",
+  name: "Shelf",
+  conditions: [
+    { fromMonth: 5, temperatureC: 18, humidityPct: 55 },
+    { fromMonth: 10, temperatureC: 4, moisturePct: 6 },
+  ],
+};
+
+function lots(varietyIds: readonly string[]): fc.Arbitrary<readonly Lot[]> {
+  return fc.array(fc.constantFrom(...varietyIds), { maxLength: 4 }).chain((owners) =>
+    fc.tuple(
+      ...owners.map((variety, index) =>
+        optional(
+          {
+            id: fc.constant(`lot-${index + 1}`),
+            code: fc.constant(`AB-${index + 1}`),
+            variety: fc.constant(variety),
+            state: fc.constantFrom("in stock" as const, "used up" as const, "discarded" as const),
+            amount: fc.record({ unit: fc.constant("seeds" as const), value: fc.nat(100_000) }),
+            seedsPerGram: number(0.5, 5000),
+            stored: fc.tuple(fc.record({ place: fc.constant(shelf.id) })),
+            tests: fc.tuple(
+              fc.record({
+                id: fc.constant("t1"),
+                date: day,
+                sown: fc.constant(100),
+                sprouted: fc.nat(100),
+              }),
+            ),
+            treated: fc.boolean(),
+            note: text,
+          },
+          ["id", "code", "variety", "state"],
+        ),
+      ),
+    ),
+  );
+}
+
 /** Plans that hold together: ids of their own, references that lead somewhere. */
 export const arbitraryPlan: fc.Arbitrary<Plan> = fc
   .record({ varietyIds: ids(5), around: ids(3), layoutIds: ids(3) })
@@ -225,7 +265,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
     optional(
       {
         format: fc.constant("wideberth-plan" as const),
-        version: fc.constant(2 as const),
+        version: fc.constant(3 as const),
         id,
         title: text,
         units: fc.constantFrom("m" as const, "ft" as const),
@@ -244,6 +284,8 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
         ),
         ownKinds: fc.uniqueArray(ownKind, { maxLength: 3, selector: (kind) => kind.id }),
         varieties: varieties(varietyIds),
+        lots: lots(varietyIds),
+        storagePlaces: fc.constant([shelf]),
         surroundings: surroundings(around),
         earlierCrops,
         picture,
@@ -269,6 +311,8 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
         "site",
         "ownKinds",
         "varieties",
+        "lots",
+        "storagePlaces",
         "surroundings",
         "layouts",
         "earlierCrops",

@@ -8,11 +8,12 @@ import { outlineOf } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import { emptyPlan } from "../model/empty-plan.ts";
 import { parseJson } from "../model/parse-json.ts";
-import type { Layout, OwnKind, Plan, Planting, Shape, Variety } from "../model/plan.ts";
+import type { Layout, Lot, OwnKind, Plan, Planting, Shape, Variety } from "../model/plan.ts";
 import { problemText } from "../model/problem.ts";
 import { readPlanValue, writePlan } from "../model/read-plan.ts";
+import { lotsToCopy, renamedLots, withComingLots } from "./clip-lots.ts";
 import { type ObjectGroup, groupOf, groupSize, withCopies } from "./copies.ts";
-import { type Edit, nextId } from "./edit.ts";
+import { type Edit, mapItems, nextId, patched } from "./edit.ts";
 
 const CLIP_FORMAT = "wideberth-objects";
 const CLIP_VERSION = 1;
@@ -30,6 +31,7 @@ export interface Clip {
   readonly planId: string;
   readonly group: ObjectGroup;
   readonly varieties: readonly Variety[];
+  readonly lots: readonly Lot[];
   readonly ownKinds: readonly OwnKind[];
 }
 
@@ -43,7 +45,12 @@ export function clipText(plan: Plan, layout: Layout, ids: readonly string[]): st
   if (groupSize(group) === 0) return null;
   const bedIds = new Set(group.beds.map(({ id }) => id));
   const varietyIds = new Set(group.plantings.map(({ variety }) => variety));
-  const varieties = plan.varieties.filter(({ id }) => varietyIds.has(id));
+  const grown = plan.varieties.filter(({ id }) => varietyIds.has(id));
+  const lots = lotsToCopy(plan, [...group.plantings, ...grown]);
+  for (const { variety } of lots) varietyIds.add(variety);
+  const varieties = plan.varieties
+    .filter(({ id }) => varietyIds.has(id))
+    .map((variety) => (grown.includes(variety) ? variety : patched(variety, { lots: undefined })));
   const kinds = new Set([
     ...varieties.map(({ kind }) => kind),
     ...group.surroundings.map(({ kind }) => kind),
@@ -60,6 +67,7 @@ export function clipText(plan: Plan, layout: Layout, ids: readonly string[]): st
     level: plan.level,
     ownKinds: plan.ownKinds.filter(({ id }) => kinds.has(id)),
     varieties,
+    lots,
     surroundings: group.surroundings,
     layouts: [{ id: "layout-1", name: layout.name, beds: group.beds, plantings }],
   };
@@ -92,11 +100,11 @@ export function readClip(text: string, isKnownKind: (kind: string) => boolean): 
     return refused(problem ? problemText(problem) : "The copied text is not sound.");
   }
   const [layout] = read.value.layouts;
-  const { id, varieties, ownKinds, surroundings } = read.value;
+  const { id, varieties, lots, ownKinds, surroundings } = read.value;
   const group = { beds: layout?.beds ?? [], plantings: layout?.plantings ?? [], surroundings };
   if (groupSize(group) === 0) return refused("Nothing was copied.");
   if (groupSize(group) > CLIP_OBJECTS) return refused("That is too much to paste at once.");
-  return { ok: true, clip: { planId: id, group, varieties, ownKinds } };
+  return { ok: true, clip: { planId: id, group, varieties, lots, ownKinds } };
 }
 
 /**
@@ -114,11 +122,17 @@ export function pasteObjects(
     title,
     apply: (plan) => {
       const { next, idOf } = withVarieties(plan, clip, isKnownKind);
+      const shelf = withComingLots(next, clip.lots, (id) => idOf.get(id) ?? id);
+      const known = new Set(plan.varieties.map(({ id }) => id));
+      const varieties = mapItems(shelf.next.varieties, (variety) =>
+        known.has(variety.id) ? variety : renamedLots(variety, shelf.idOf),
+      );
       const plantings = clip.group.plantings.map((planting) => ({
-        ...planting,
+        ...renamedLots(planting, shelf.idOf),
         variety: idOf.get(planting.variety) ?? planting.variety,
       }));
-      return withCopies(next, layoutId, { ...clip.group, plantings }, [shift]);
+      const stocked = varieties === next.varieties ? shelf.next : { ...shelf.next, varieties };
+      return withCopies(stocked, layoutId, { ...clip.group, plantings }, [shift]);
     },
   };
 }

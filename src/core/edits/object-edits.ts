@@ -3,6 +3,7 @@ import type { Kind } from "../kinds/crop.ts";
 import { planBook } from "../kinds/own-kinds.ts";
 import type { Bed, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
 import { type Edit, inLayout, mapItem, patched } from "./edit.ts";
+import { withoutMentions } from "./lot-edits.ts";
 import { heldBack, heldBackWords } from "../beds/held-back.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
@@ -159,24 +160,34 @@ export function changeVariety(id: string, changes: Changes<Variety>, title: stri
   };
 }
 
-/** Removes a variety and its plantings in every layout. */
+/** Removes a variety, its plantings in every layout, and its lots on the shelf. */
 export function removeVariety(id: string, title: string): Edit {
   return {
     title,
-    apply: (plan) => ({
-      ...plan,
-      varieties: plan.varieties.filter((variety) => variety.id !== id),
-      layouts: plan.layouts.map((layout) => ({
-        ...layout,
-        plantings: layout.plantings.filter((planting) => planting.variety !== id),
-      })),
-    }),
+    apply: (plan) => {
+      const gone = new Set(plan.lots.filter((lot) => lot.variety === id).map((lot) => lot.id));
+      const next: Plan = {
+        ...plan,
+        varieties: plan.varieties.filter((variety) => variety.id !== id),
+        lots: gone.size === 0 ? plan.lots : plan.lots.filter((lot) => !gone.has(lot.id)),
+        layouts: plan.layouts.map((layout) => ({
+          ...layout,
+          plantings: layout.plantings.filter((planting) => planting.variety !== id),
+        })),
+      };
+      return gone.size === 0 ? next : withoutMentions(next, gone);
+    },
   };
 }
 
-/** Changes fields of the plan itself: title, units, level, season, site. */
+/** Changes fields of the plan itself: title, units, level, season, site, pattern of lot codes, sowing. */
 export function changePlan(
-  changes: Partial<Pick<Plan, "title" | "units" | "level" | "season" | "site" | "chosenLayout">>,
+  changes: Partial<
+    Pick<
+      Plan,
+      "title" | "units" | "level" | "season" | "site" | "chosenLayout" | "lotCodePattern" | "sowing"
+    >
+  >,
   title: string,
 ): Edit {
   return { title, apply: (plan) => patched(plan, changes) };

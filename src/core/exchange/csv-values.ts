@@ -1,8 +1,10 @@
 /** Cells of a seed list to values. Each reader answers with the value or with what it expected. */
 import type { Kind, Range } from "../kinds/crop.ts";
+import type { NamedLots } from "../lots/named-lots.ts";
 import { type LengthUnit, parseLength } from "../model/length.ts";
 import { type Variety, heatMethods } from "../model/plan.ts";
 import { LIMITS, MAX_COORDINATE_M } from "../model/limits.ts";
+import { shown } from "../model/problem.ts";
 import type { CsvColumn } from "./varieties-csv.ts";
 
 export type CellRead<T> =
@@ -14,8 +16,8 @@ export type CellChanges = {
   readonly [Key in keyof Omit<Variety, "id">]?: Variety[Key] | undefined;
 };
 
-/** Columns whose cells set a field by themselves; name and kinds are looked at together. */
-export type ValueColumn = Exclude<CsvColumn, "name" | "kind" | "botanical name">;
+/** Columns whose cells set a field by themselves; names, kinds and lots are looked up. */
+export type ValueColumn = Exclude<CsvColumn, "name" | "kind" | "botanical name" | "lot">;
 
 const MAX_COUNT = 10_000_000;
 const MAX_DAYS = 1000;
@@ -48,8 +50,6 @@ export function readCell(
       return as("bloomDays", days(cell, 1));
     case "heat to flower":
       return as("heatToFlower", heat(cell));
-    case "lot":
-      return as("lot", shortText(cell, LIMITS.name));
     case "note":
       return as("note", shortText(cell, LIMITS.note));
   }
@@ -73,6 +73,18 @@ function wants(expected: string): { readonly ok: false; readonly expected: strin
 /** Text of at most so many characters. */
 export function shortText(cell: string, most: number): CellRead<string> {
   return cell.length <= most ? found(cell) : wants(`at most ${most} characters`);
+}
+
+/** Codes with semicolons between; a code of another variety's lot is refused. */
+export function lotCell(cell: string, varietyId: string, lots: NamedLots): CellRead<CellChanges> {
+  if (cell === "") return { ok: true, value: {} };
+  const read = shortText(cell, LIMITS.name);
+  if (!read.ok) return read;
+  const [stranger] = lots.strangers(cell, varietyId);
+  if (stranger) {
+    return { ok: false, expected: `no lot of another variety, as ${shown(stranger.code)} is` };
+  }
+  return { ok: true, value: { lots: lots.named(cell, varietyId).map(({ id }) => id) } };
 }
 
 function formId(cell: string, kind: Kind): CellRead<string> {

@@ -4,6 +4,7 @@
  */
 import type { Kind } from "../kinds/crop.ts";
 import type { LonLat } from "../geometry/local-frame.ts";
+import { namedLots } from "../lots/named-lots.ts";
 import { civilFromDay, dayFromCivil, isoFromDay } from "../model/day.ts";
 import { emptyPlan } from "../model/empty-plan.ts";
 import type { Bed, Layout, Plan, Planting, Shape, Surrounding, Variety } from "../model/plan.ts";
@@ -54,12 +55,19 @@ export function planFromFeatures(
   const ids = allIds.slice(0, features.length);
   const ground = groundOf(grounds, allIds.slice(features.length));
   const varieties = varietyList();
+  const lots = namedLots([]);
   const plantings: Planting[] = [];
   const surroundings: Surrounding[] = [];
   features.forEach((placed, place) => {
     const id = ids[place] as string;
     if (isSource(placed.feature)) surroundings.push(sourceOf(placed, id));
-    else plantings.push(plantingOf(placed, id, varieties.idFor(placed, id), ground.beds));
+    else {
+      const planting = plantingOf(placed, id, varieties.idFor(placed, id), ground.beds);
+      const sown = lots.named(ownOf(placed.feature.properties).lot ?? "", planting.variety);
+      plantings.push(
+        sown.length === 0 ? planting : { ...planting, lots: sown.map((lot) => lot.id) },
+      );
+    }
   });
   const title = name.slice(0, LIMITS.name);
   const plan = emptyPlan("geojson", 2000);
@@ -69,6 +77,7 @@ export function planFromFeatures(
     season: seasonOf(features.flatMap(({ feature }) => bloomDays(feature))),
     site: { ...plan.site, name: title, position: { ...origin } },
     varieties: varieties.list,
+    lots: lots.made,
     surroundings: [...surroundings, ...ground.surroundings],
     layouts: [{ ...(plan.layouts[0] as Layout), beds: ground.beds, plantings }],
   };
@@ -217,7 +226,6 @@ function ownPlantingFields(properties: FeatureProperties, beds: readonly Bed[]) 
       : { start: { method: own.startMethod, date: own.startDate } }),
     ...(own.plants === undefined ? {} : { plants: own.plants }),
     ...(own.rows === undefined ? {} : { rows: own.rows }),
-    ...(own.lot === undefined ? {} : { lot: own.lot }),
     ...(own.keepApart === undefined ? {} : { keepApart: own.keepApart }),
     ...(own.note === undefined ? {} : { note: own.note }),
   };

@@ -6,6 +6,8 @@
 import { rewind } from "@turf/turf";
 import { type LocalFrame, localFrame } from "../geometry/local-frame.ts";
 import { outlineOf } from "../geometry/outline.ts";
+import { lotsToSow } from "../lots/lot-book.ts";
+import { codesText } from "../lots/named-lots.ts";
 import { isoFromDay } from "../model/day.ts";
 import type { Planting, Shape, Surrounding } from "../model/plan.ts";
 import { featureIds } from "./geojson-plan.ts";
@@ -68,6 +70,7 @@ function plantingProperties(
   const stand = result.standById.get(planting.id);
   const bloom = stand?.bloom?.outer ?? planting.bloom;
   const { start } = planting;
+  const lots = lotsToSow(plan, planting, variety);
   return {
     ...carried(planting),
     wideberth: "planting",
@@ -87,7 +90,7 @@ function plantingProperties(
     startDate: start && isoFromDay(start.date),
     plants: planting.plants,
     rows: planting.rows,
-    lot: planting.lot,
+    lot: lots.length === 0 ? undefined : codesText(lots),
     keepApart: planting.keepApart === true ? true : undefined,
     bed: layout.beds.find(({ id }) => id === planting.bed)?.code,
     note: planting.note,

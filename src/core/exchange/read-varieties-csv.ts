@@ -7,11 +7,13 @@ import Papa from "papaparse";
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { nextId, patched } from "../edits/edit.ts";
-import type { Plan, Variety } from "../model/plan.ts";
+import { lotBook } from "../lots/lot-book.ts";
+import { namedLots } from "../lots/named-lots.ts";
+import type { Lot, Plan, Variety } from "../model/plan.ts";
 import { type Problem, type Read, refuse, shown } from "../model/problem.ts";
 import { LIMITS } from "../model/limits.ts";
 import { plainCell } from "../formats/csv-file.ts";
-import { type CellChanges, type ValueColumn, readCell, shortText } from "./csv-values.ts";
+import { type CellChanges, type ValueColumn, lotCell, readCell, shortText } from "./csv-values.ts";
 import { type CsvColumn, csvColumns, varietyCells } from "./varieties-csv.ts";
 
 /** Longest list that is read, characters. */
@@ -43,6 +45,8 @@ export interface AcceptedRow {
 export interface VarietyList {
   readonly accepted: readonly AcceptedRow[];
   readonly rejected: readonly RejectedRow[];
+  /** Lots under codes that were not on the shelf, named by accepted rows. */
+  readonly newLots: readonly Lot[];
   /** Headings that are not known here and were passed over. */
   readonly unknownColumns: readonly string[];
 }
@@ -147,6 +151,9 @@ function listReader(columns: readonly (CsvColumn | null)[], plan: Plan, book: Cr
     plan.varieties.map((variety) => [varietyKey(variety.name, variety.kind), variety]),
   );
   const rowOf = new Map<string, number>();
+  const lots = namedLots(plan.lots);
+  const lotOf = (id: string) =>
+    lotBook(plan.lots).lot(id) ?? lots.made.find((lot) => lot.id === id);
   const firstId = nextId(
     "variety-",
     plan.varieties.map(({ id }) => id),
@@ -176,16 +183,20 @@ function listReader(columns: readonly (CsvColumn | null)[], plan: Plan, book: Cr
       const expected = `at most ${LIMITS.items} varieties in a plan`;
       return void reject({ column: "", got: "one more", expected });
     }
+    const blank: Variety = before ?? { id: `variety-${nextNumber}`, name, kind: kind.id };
+    const sown = lotCell(cellOf("lot"), blank.id, lots);
+    if (!sown.ok)
+      return void reject({ column: "lot", got: shown(cellOf("lot")), expected: sown.expected });
+    const all = { ...changes, ...sown.value };
     rowOf.set(key, row);
-    if (before) accepted.push(changedRow(row, before, changes, book));
+    if (before) accepted.push(changedRow(row, before, all, book, lotOf));
     else {
-      const blank: Variety = { id: `variety-${nextNumber}`, name, kind: kind.id };
-      accepted.push({ row, change: "new", variety: patched(blank, changes), columns: [] });
+      accepted.push({ row, change: "new", variety: patched(blank, all), columns: [] });
       nextNumber += 1;
       total += 1;
     }
   };
-  return { take, list: { accepted, rejected } };
+  return { take, list: { accepted, rejected, newLots: lots.made } };
 }
 
 /** Two rows are one variety when name and kind agree, whatever the case. */
@@ -232,7 +243,7 @@ function readRecord(
     const cell = cells[index] ?? "";
     const add = (expected: string) =>
       problems.push({ column: column ?? "", got: shown(cell), expected });
-    if (column === null || column === "botanical name") return;
+    if (column === null || column === "botanical name" || column === "lot") return;
     if (column === "name") {
       const read = shortText(cell, LIMITS.name);
       if (cell === "") add("the variety's name");
@@ -262,9 +273,11 @@ function changedRow(
   before: Variety,
   changes: CellChanges,
   book: CropBook,
+  lotOf: (id: string) => Lot | undefined,
 ): AcceptedRow {
   const variety = patched(before, changes);
-  const [old, now] = [varietyCells(before, book), varietyCells(variety, book)];
+  const old = varietyCells(before, book, lotOf);
+  const now = varietyCells(variety, book, lotOf);
   const columns = csvColumns.filter((column) => old[column] !== now[column]);
   return columns.length === 0
     ? { row, change: "same", variety: before, columns }

@@ -4,7 +4,9 @@
  */
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind, Range } from "../kinds/crop.ts";
-import type { Plan, Variety } from "../model/plan.ts";
+import { lotBook } from "../lots/lot-book.ts";
+import { codesText } from "../lots/named-lots.ts";
+import type { Lot, Plan, Variety } from "../model/plan.ts";
 import { csvFile } from "../formats/csv-file.ts";
 
 /** Headings in the order they are written. Only the first two are needed when a list is read. */
@@ -29,8 +31,9 @@ export type CsvColumn = (typeof csvColumns)[number];
 
 /** The plan's varieties as the text of a CSV file. */
 export function varietiesCsv(plan: Plan, book: CropBook): string {
+  const lots = lotBook(plan.lots);
   const records = plan.varieties.map((variety) => {
-    const cells = varietyCells(variety, book);
+    const cells = varietyCells(variety, book, (id) => lots.lot(id));
     return csvColumns.map((column) => cells[column]);
   });
   return csvFile(csvColumns, records);
@@ -40,6 +43,7 @@ export function varietiesCsv(plan: Plan, book: CropBook): string {
 export function varietyCells(
   variety: Variety,
   book: CropBook,
+  lotOf: (id: string) => Lot | undefined,
 ): Readonly<Record<CsvColumn, string>> {
   const kind = book.kind(variety.kind);
   return {
@@ -57,7 +61,7 @@ export function varietyCells(
     "days set out to flower": rangeCell(variety.transplantedToFlower),
     "days in flower": rangeCell(variety.bloomDays),
     "heat to flower": heatCell(variety.heatToFlower),
-    lot: variety.lot ?? "",
+    lot: codesText((variety.lots ?? []).flatMap((id) => lotOf(id) ?? [])),
     note: variety.note ?? "",
   };
 }

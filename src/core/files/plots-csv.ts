@@ -3,6 +3,7 @@ import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
 import { isoFromDay } from "../model/day.ts";
 import { type CsvValue, csvFile } from "../formats/csv-file.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { lotCodesToSow } from "../lots/lot-book.ts";
 import { byCode } from "../map/plot-rows.ts";
 import { walkingNumbers } from "../fieldwork/walking-order.ts";
 
@@ -52,7 +53,7 @@ export function plotsCsv({ plan, layout, result, book }: CheckedLayout): string 
       kind?.name ?? variety?.kind,
       kind?.botanicalName,
       variety?.name,
-      planting.lot ?? variety?.lot,
+      lotCodesToSow(plan, planting, variety),
       planting.purpose,
       planting.flowering,
       planting.cover,

@@ -2,6 +2,7 @@
 import { describeStanding } from "../checks/describe-finding.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair, Standing } from "../checks/isolation-pair.ts";
+import { lotCodesToSow } from "../lots/lot-book.ts";
 import { civilFromDay, longDate } from "../model/day.ts";
 import type { Planting } from "../model/plan.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
@@ -23,7 +24,7 @@ export function stakeLabels({ plan, layout, book }: CheckedLayout): readonly Lab
   return byCode(layout.plantings).map((planting) => {
     const variety = plan.varieties.find(({ id }) => id === planting.variety);
     const kind = book.kind(variety?.kind ?? "")?.name ?? "";
-    const lot = planting.lot ?? variety?.lot ?? "";
+    const lot = lotCodesToSow(plan, planting, variety);
     const { start, plants, rows } = planting;
     return {
       head: planting.code,
@@ -55,7 +56,7 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
     (planting) => {
       const variety = plan.varieties.find(({ id }) => id === planting.variety);
       const kind = book.kind(variety?.kind ?? "");
-      const lot = planting.lot ?? variety?.lot ?? "";
+      const lot = lotCodesToSow(plan, planting, variety);
       const ripe = result.standById.get(planting.id)?.ripe;
       const year = civilFromDay(ripe?.likely ?? plan.season.last).year;
       const isolation = isolationText(

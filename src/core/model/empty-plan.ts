@@ -18,6 +18,8 @@ export function emptyPlan(id: string, year: number): Plan {
     site: { name: "My garden", upBearingDeg: 0 },
     ownKinds: [],
     varieties: [],
+    lots: [],
+    storagePlaces: [],
     surroundings: [],
     earlierCrops: [],
     layouts: [{ id: "layout-1", name: "Layout 1", beds: [], plantings: [] }],

@@ -9,6 +9,10 @@ export const LIMITS = {
   items: 20_000,
   kinds: 500,
   adjustments: 20,
+  places: 500,
+  lotRefs: 50,
+  stays: 100,
+  tests: 200,
   /** Characters of a picture's base64: about 3 MB of file. */
   pictureText: 4_000_000,
 } as const;

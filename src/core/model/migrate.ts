@@ -1,3 +1,4 @@
+import { lotsFromTexts } from "./migrate-lots.ts";
 import { PLAN_VERSION } from "./plan.ts";
 
 type RawPlan = Readonly<Record<string, unknown>>;
@@ -7,9 +8,12 @@ type RawPlan = Readonly<Record<string, unknown>>;
  *
  * Version 2 added locked beds and surroundings, fences, trees and slopes, earlier crops and the
  * picture under the drawing. All are new or optional, so only the number changes.
+ *
+ * Version 3 added the seed shelf: the text `lot` of plantings and varieties became lots.
  */
 const steps: Readonly<Record<number, (raw: RawPlan) => RawPlan>> = {
   1: (raw) => ({ ...raw, version: 2 }),
+  2: lotsFromTexts,
 };
 
 /** Brings an older document to the present version. `version` must be 1 to PLAN_VERSION. */

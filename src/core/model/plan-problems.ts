@@ -1,6 +1,7 @@
 /** Faults a schema cannot see: ids alike, references to nothing, unknown kinds, crossing outlines. */
 import { headerOfBase64 } from "./picture-header.ts";
 import type { Layout, Picture, Plan, Shape } from "./plan.ts";
+import { lotReferenceProblems, shelfProblems } from "./lot-problems.ts";
 import { type Problem, shown } from "./problem.ts";
 import { ringProblem } from "./ring.ts";
 
@@ -20,11 +21,13 @@ export function planProblems(
   requireDistinct("layouts", plan.layouts, add);
   const varietyIds = new Set(plan.varieties.map((variety) => variety.id));
 
+  const lotIds = new Set(plan.lots.map((lot) => lot.id));
   plan.varieties.forEach((variety, index) => {
-    if (!isKnown(variety.kind)) {
-      add(place("varieties", index, variety.name), "kind", shown(variety.kind), "a known kind");
-    }
+    const object = place("varieties", index, variety.name);
+    if (!isKnown(variety.kind)) add(object, "kind", shown(variety.kind), "a known kind");
+    lotReferenceProblems(variety, object, lotIds, add);
   });
+  shelfProblems(plan, add);
   plan.surroundings.forEach((item, index) => {
     const object = place("surroundings", index, item.label);
     if (item.kind !== undefined && !isKnown(item.kind)) {
@@ -50,7 +53,7 @@ export function planProblems(
     add("", "chosenLayout", shown(plan.chosenLayout), "the id of a layout");
   }
   plan.layouts.forEach((layout, index) =>
-    checkLayout(plan, layout, `layouts[${index}]`, varietyIds, add),
+    checkLayout(plan, layout, `layouts[${index}]`, varietyIds, lotIds, add),
   );
   return problems;
 }
@@ -66,6 +69,7 @@ function checkLayout(
   layout: Layout,
   prefix: string,
   varietyIds: ReadonlySet<string>,
+  lotIds: ReadonlySet<string>,
   add: Add,
 ): void {
   // Findings name their subjects by id, so all drawn objects of a layout share one id space.
@@ -95,6 +99,7 @@ function checkLayout(
     if (planting.bed !== undefined && !bedIds.has(planting.bed)) {
       add(object, "bed", shown(planting.bed), "the id of a bed in this layout");
     }
+    lotReferenceProblems(planting, object, lotIds, add);
   });
 }
 

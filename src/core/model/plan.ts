@@ -7,6 +7,7 @@
 import { z } from "zod";
 import { earlierCrop, picture } from "./ground-schema.ts";
 import { LIMITS } from "./limits.ts";
+import { amount, lot, sowing, storagePlace } from "./lot-schema.ts";
 import {
   count,
   date,
@@ -23,7 +24,7 @@ import {
 import { anyShape, area, type point, polygon, type rectangle } from "./shape-schema.ts";
 
 export const PLAN_FORMAT = "wideberth-plan";
-export const PLAN_VERSION = 2;
+export const PLAN_VERSION = 3;
 
 export const levels = ["home", "sale", "stock"] as const;
 export const purposes = ["seed", "food", "other"] as const;
@@ -54,6 +55,8 @@ export const heatMethods = [
 
 const level = z.enum(levels);
 const flowering = z.enum(flowerings);
+
+const lotIds = z.array(id).max(LIMITS.lotRefs);
 
 const celsius = z.number().min(-90).max(70);
 
@@ -131,7 +134,16 @@ const variety = record({
   transplantedToFlower: dayRange.optional(),
   bloomDays: dayRangeFrom(1).optional(),
   heatToFlower: heatToFlower.optional(),
-  lot: name.optional(),
+  /** Ids of the lots to sow, first choice first; a planting's own go before them. */
+  lots: lotIds.optional(),
+  /** Why it is grown out this season. */
+  reason: note.optional(),
+  /** Seed that is to be left on the shelf, whatever is sown. */
+  reserve: amount.optional(),
+  /** Clean seed wanted from this season. */
+  wantedSeed: amount.optional(),
+  /** Goes before the plan's. */
+  sowing: sowing.optional(),
   note: note.optional(),
 });
 
@@ -174,7 +186,8 @@ const planting = record({
   level: level.optional(),
   adjustments: z.array(statedAdjustment).max(LIMITS.adjustments).optional(),
   cover: z.enum(covers).default("none"),
-  lot: name.optional(),
+  /** Ids of the lots sown here, in order of use; left out: the variety's. */
+  lots: lotIds.optional(),
   /** Two lots of one variety that must not mix. */
   keepApart: z.boolean().optional(),
   /** Is not moved, resized or deleted, by hand or by the arranger. */
@@ -244,6 +257,12 @@ export const planSchema = record({
   site,
   ownKinds: z.array(ownKind).max(LIMITS.kinds).default([]),
   varieties: z.array(variety).max(LIMITS.items),
+  /** The seed shelf: what seed there is, of whatever season. */
+  lots: z.array(lot).max(LIMITS.items).default([]),
+  storagePlaces: z.array(storagePlace).max(LIMITS.places).default([]),
+  /** How codes of new lots are made; see core/lots/code-pattern.ts. */
+  lotCodePattern: name.optional(),
+  sowing: sowing.optional(),
   surroundings: z.array(surrounding).max(LIMITS.items).default([]),
   earlierCrops: z.array(earlierCrop).max(LIMITS.items).default([]),
   picture: picture.optional(),
@@ -263,6 +282,11 @@ export type Bed = DeepReadonly<z.output<typeof bed>>;
 export type Planting = DeepReadonly<z.output<typeof planting>>;
 export type StatedAdjustment = DeepReadonly<z.output<typeof statedAdjustment>>;
 export type OwnKind = DeepReadonly<z.output<typeof ownKind>>;
+export type Lot = DeepReadonly<z.output<typeof lot>>;
+export type GerminationTest = NonNullable<Lot["tests"]>[number];
+export type StoragePlace = DeepReadonly<z.output<typeof storagePlace>>;
+export type SeedAmount = DeepReadonly<z.output<typeof amount>>;
+export type Sowing = DeepReadonly<z.output<typeof sowing>>;
 export type Variety = DeepReadonly<z.output<typeof variety>>;
 export type Surrounding = DeepReadonly<z.output<typeof surrounding>>;
 export type EarlierCrop = DeepReadonly<z.output<typeof earlierCrop>>;

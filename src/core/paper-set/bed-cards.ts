@@ -1,4 +1,5 @@
 /** One page for each bed in large type, to be read from the clipboard by someone standing. */
+import { lotCodesToSow } from "../lots/lot-book.ts";
 import { shortDate } from "../model/day.ts";
 import { formatLength } from "../model/length.ts";
 import type { Bed, Planting } from "../model/plan.ts";
@@ -70,7 +71,7 @@ function factsOf(planting: Planting, { plan, book, result }: CheckedLayout): rea
   const stand = result.standById.get(planting.id);
   const { start, plants, rows } = planting;
   const bloom = planting.flowering === "yes" ? stand?.bloom?.outer : undefined;
-  const lot = planting.lot ?? variety?.lot ?? "";
+  const lot = lotCodesToSow(plan, planting, variety);
   const amount = [
     plants === undefined ? "" : `${plants} plants`,
     rows === undefined ? "" : `${rows} ${rows === 1 ? "row" : "rows"}`,

@@ -1,5 +1,6 @@
 /** Finding beds, plantings and surroundings by code, variety, kind, label or note, in any layout. */
 import type { CropBook } from "../../core/kinds/crop-book.ts";
+import { lotCodesToSow } from "../../core/lots/lot-book.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { foldedText } from "../form/folded-text.ts";
 import { surroundingWords } from "../state/plan-words.ts";
@@ -39,13 +40,12 @@ function candidates(plan: Plan, book: CropBook, shownId: string): readonly Candi
       about: "bed",
       note,
     }));
-    const plantings = layout.plantings.map(
-      ({ id, code, variety, note = "", lot = "" }): Candidate => {
-        const { name = "", kind } = varieties.get(variety) ?? {};
-        const about = [name, kindName(kind), lot].filter((part) => part !== "").join(", ");
-        return { ...where, id, name: code, about, note };
-      },
-    );
+    const plantings = layout.plantings.map(({ id, code, variety, note = "", lots }): Candidate => {
+      const { name = "", kind } = varieties.get(variety) ?? {};
+      const lot = lotCodesToSow(plan, { lots }, undefined);
+      const about = [name, kindName(kind), lot].filter((part) => part !== "").join(", ");
+      return { ...where, id, name: code, about, note };
+    });
     return [...plantings, ...beds];
   });
   const around = plan.surroundings.map(

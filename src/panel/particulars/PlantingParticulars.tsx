@@ -1,6 +1,9 @@
 import { useMemo } from "react";
 import { alongBedOf } from "../../core/beds/bed-stretch.ts";
 import { changePlantings } from "../../core/edits/object-edits.ts";
+import { sowFromCodes } from "../../core/edits/sown-lots.ts";
+import { lotsToSow } from "../../core/lots/lot-book.ts";
+import { codesText } from "../../core/lots/named-lots.ts";
 import type { Planting } from "../../core/model/plan.ts";
 import { BedOfPlanting } from "./BedOfPlanting.tsx";
 import { BloomFields } from "../bloom/BloomFields.tsx";
@@ -68,10 +71,10 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
       <h4>Records</h4>
       <TextField
         label="Lot"
-        value={planting.lot ?? ""}
+        value={codesText(lotsToSow(plan, planting, undefined))}
         onApply={(text) => {
-          if (text.length > 200) return "A lot has at most 200 letters";
-          change({ lot: text.trim() === "" ? undefined : text.trim() }, `Set lot of ${code}`);
+          if (text.length > 200) return "The codes of lots have at most 200 letters";
+          commit(sowFromCodes(layoutId, planting.id, text, `Set lot of ${code}`));
           return null;
         }}
       />

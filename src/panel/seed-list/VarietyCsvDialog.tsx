@@ -93,6 +93,7 @@ function CsvOutcome({ fileName, read, onDone }: CsvOutcomeProps) {
       putVarieties(
         rows.map(({ variety }) => variety),
         title,
+        read.value.newLots,
       ),
     );
     onDone();

@@ -178,10 +178,13 @@ function RemoveVariety({ variety, onClose }: { variety: Variety; onClose: () => 
   const plantings = plan.layouts.flatMap((layout) =>
     layout.plantings.filter((planting) => planting.variety === variety.id),
   ).length;
+  const lots = plan.lots.filter((lot) => lot.variety === variety.id).length;
+  const more = [
+    plantings === 0 ? "" : `${plantings} ${plantings === 1 ? "planting" : "plantings"}`,
+    lots === 0 ? "" : `${lots} ${lots === 1 ? "lot" : "lots"} of seed`,
+  ].filter((part) => part !== "");
   const label =
-    plantings === 0
-      ? "Delete the variety"
-      : `Delete it and its ${plantings} ${plantings === 1 ? "planting" : "plantings"}`;
+    more.length === 0 ? "Delete the variety" : `Delete it and its ${more.join(" and ")}`;
   const remove = () => {
     commit(removeVariety(variety.id, `Delete ${variety.name}`));
     onClose();

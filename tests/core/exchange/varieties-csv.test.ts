@@ -102,7 +102,6 @@ const variety = fc.record(
       capC: fc.option(hundredths(40)),
       cDays: days,
     }),
-    lot: text.filter((lot) => lot !== ""),
     note: text.filter((note) => note !== ""),
   },
   { requiredKeys: ["name", "kind"] },
@@ -205,16 +204,20 @@ describe("rows of varieties already there", () => {
   });
 
   test("are taken in one step that leaves the others as they are", () => {
-    const { accepted } = read("name,kind,lot\nTarn,beet,L1\nNew,pea,\n", plan);
+    const { accepted, newLots } = read("name,kind,lot\nTarn,beet,L1\nNew,pea,\n", plan);
     const edit = putVarieties(
       accepted.map((row) => row.variety),
       "Take 2 varieties",
+      newLots,
     );
     const after = edit.apply(plan);
-    expect(after.varieties.map(({ name, lot }) => [name, lot])).toEqual([
+    expect(after.varieties.map(({ name, lots }) => [name, lots])).toEqual([
       ["Amber Lantern", undefined],
-      ["Tarn", "L1"],
+      ["Tarn", ["lot-1"]],
       ["New", undefined],
+    ]);
+    expect(after.lots).toEqual([
+      { id: "lot-1", code: "L1", variety: after.varieties[1]?.id, state: "in stock" },
     ]);
     expect(after.varieties[0]).toBe(AMBER);
   });

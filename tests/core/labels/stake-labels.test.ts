@@ -15,12 +15,10 @@ import { labelsPdf } from "../../../src/core/labels/labels-pdf.ts";
 import { pdfWriter } from "../../../src/core/page/pdf-writer.ts";
 import { type Mark, allMarks } from "../../../src/core/page/scene.ts";
 import { gardenPlan, mapInput } from "../../support/paper-garden.ts";
+import { withLots } from "../../support/with-lots.ts";
 import { PX_PER_MM, type Raster, fonts, rasterise, textOf } from "../../support/printed.ts";
 
-const garden = mapInput({
-  ...gardenPlan(),
-  varieties: gardenPlan().varieties.map((each, index) => ({ ...each, lot: `26-AB-${index}` })),
-});
+const garden = mapInput(withLots(gardenPlan(), (index) => `26-AB-${index}`));
 const { ruler } = pdfWriter("", "", fonts);
 const plain = { startAt: 1, hasQr: false, treatment: "" };
 
@@ -153,10 +151,7 @@ describe("the code on a stake", () => {
 
   test("holds letters of any script", async () => {
     const plan = gardenPlan();
-    const named = mapInput({
-      ...plan,
-      varieties: plan.varieties.map((each) => ({ ...each, lot: "Łąka-Я" })),
-    });
+    const named = mapInput(withLots(plan, (index) => `Łąka-Я-${index}`));
     const choice = { ...plain, size: usualLabelSize("m", true), hasQr: true };
     const raster = rasterise(await labelsPdf(named, "stakes", choice, "2027", fonts), 1);
     const { left, top, label } = choice.size;

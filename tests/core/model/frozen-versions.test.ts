@@ -13,6 +13,7 @@ import { isKnownKind } from "../../support/small-garden.ts";
 const frozen: readonly string[] = [
   "ee6d6c4f7cf23075051303a37869b0ec7278322aa91546a30f1cc199e08766f4",
   "d94cd20c27b503eeb842edb881b1fc2b7c5137ed63509137ed1070ed378d1f1f",
+  "a115f7bf74651970c1c1561791ea2121d1e4001d9c632a77ce8a515d6d2e47e2",
 ];
 
 test("every version of the format has its frozen file", () => {

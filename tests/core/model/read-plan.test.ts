@@ -51,8 +51,8 @@ describe("a plan is refused with its place:", () => {
     [
       "a newer version",
       ["version"],
-      3,
-      "version: got 3, written by a newer Wideberth, expected at most 2",
+      4,
+      "version: got 4, written by a newer Wideberth, expected at most 3",
     ],
     ["a broken version", ["version"], "1", 'version: got "1", expected a whole number from 1'],
     ["version zero", ["version"], 0, "version: got 0, expected a whole number from 1"],

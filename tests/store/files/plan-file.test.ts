@@ -155,7 +155,7 @@ describe("a file that is no plan is refused with its reason, and the open plan s
     ["one letter", file("x"), /got .*expected/],
     ["cut off", file(text.slice(0, -40)), /got .*expected/],
     ["of another program", file('{"name":"package"}'), /an object, expected a Wideberth plan/],
-    ["from a newer version", file(text.replace('"version": 2', '"version": 99')), /newer/],
+    ["from a newer version", file(text.replace('"version": 3', '"version": 99')), /newer/],
     ["with an infinite size", file(text.replace('"widthM": 1.2', '"widthM": 1e999')), /finite/],
     ["with a 30th of February", file(text.replace("2027-05-10", "2027-02-30")), /real date/],
     ["with a forbidden key", file('{"__proto__":{"polluted":1}}'), /__proto__/],

@@ -1,0 +1,62 @@
+/** Lots looked up by id, code and variety, and which of them a planting is sown from. */
+import { foldedCode } from "../model/lot-code.ts";
+import type { Lot, Plan, Planting, Variety } from "../model/plan.ts";
+
+export interface LotBook {
+  lot(id: string): Lot | undefined;
+  /** By its code, whatever the case. */
+  ofCode(code: string): Lot | undefined;
+  /** All of a variety, in the plan's order, used up and discarded ones too. */
+  ofVariety(varietyId: string): readonly Lot[];
+  /** Folded codes in use; see core/model/lot-code.ts. */
+  readonly codes: ReadonlySet<string>;
+}
+
+const books = new WeakMap<Plan["lots"], LotBook>();
+
+/** The same book for the same list of lots. */
+export function lotBook(lots: Plan["lots"]): LotBook {
+  const known = books.get(lots);
+  if (known) return known;
+  const made = makeBook(lots);
+  books.set(lots, made);
+  return made;
+}
+
+function makeBook(lots: Plan["lots"]): LotBook {
+  const byId = new Map(lots.map((lot) => [lot.id, lot]));
+  const byCode = new Map(lots.map((lot) => [foldedCode(lot.code), lot]));
+  const byVariety = new Map<string, Lot[]>();
+  for (const lot of lots) {
+    const list = byVariety.get(lot.variety);
+    if (list) list.push(lot);
+    else byVariety.set(lot.variety, [lot]);
+  }
+  return {
+    lot: (id) => byId.get(id),
+    ofCode: (code) => byCode.get(foldedCode(code)),
+    ofVariety: (id) => byVariety.get(id) ?? [],
+    codes: new Set(byCode.keys()),
+  };
+}
+
+/** The lots a planting is sown from, in order of use: its own, else those its variety names. */
+export function lotsToSow(
+  plan: Pick<Plan, "lots">,
+  planting: Pick<Planting, "lots">,
+  variety: Pick<Variety, "lots"> | undefined,
+): readonly Lot[] {
+  const book = lotBook(plan.lots);
+  return (planting.lots ?? variety?.lots ?? []).flatMap((id) => book.lot(id) ?? []);
+}
+
+/** Their codes as they stand on stakes and packets: `AL-25, AL-26`; empty for none. */
+export function lotCodesToSow(
+  plan: Pick<Plan, "lots">,
+  planting: Pick<Planting, "lots">,
+  variety: Pick<Variety, "lots"> | undefined,
+): string {
+  return lotsToSow(plan, planting, variety)
+    .map(({ code }) => code)
+    .join(", ");
+}
