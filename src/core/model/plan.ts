@@ -8,6 +8,7 @@ import { z } from "zod";
 import { earlierCrop, picture } from "./ground-schema.ts";
 import { LIMITS } from "./limits.ts";
 import { amount, lot, sowing, storagePlace } from "./lot-schema.ts";
+import { ownKind } from "./own-kind-schema.ts";
 import {
   count,
   date,
@@ -19,7 +20,6 @@ import {
   name,
   note,
   record,
-  size,
 } from "./schema-parts.ts";
 import { anyShape, area, type point, polygon, type rectangle } from "./shape-schema.ts";
 
@@ -87,35 +87,6 @@ const climate = record({
     minC: z.array(celsius.nullable()).max(2000),
     maxC: z.array(celsius.nullable()).max(2000),
   }).optional(),
-});
-
-/** A kind the built-in crop base lacks, or the grower's own figures for one it has (same id). */
-const ownKind = record({
-  id,
-  name: name.min(1),
-  botanicalName: name.optional(),
-  family: name.optional(),
-  /** Id of the crossing group it belongs to: a built-in one, or a word of the grower's own. */
-  group: id,
-  /** What decides crossing within the group; left out: the botanical name, else the name. */
-  species: name.optional(),
-  lifeCycle: z.enum(["annual", "biennial", "perennial"]),
-  carrier: z.enum(["insects", "wind", "insects and wind"]),
-  breeding: z.enum(["selfing", "mostly selfing", "outcrossing"]),
-  isolationM: record({
-    home: distance.optional(),
-    sale: distance.optional(),
-    stock: distance.optional(),
-  }),
-  /** Where the grower has these figures from. */
-  source: name.optional(),
-  sownToFlower: dayRange.optional(),
-  transplantedToFlower: dayRange.optional(),
-  bloomDays: dayRangeFrom(1).optional(),
-  flowerToSeed: dayRange.optional(),
-  inRowM: size.optional(),
-  betweenRowsM: size.optional(),
-  plantsNeeded: count.optional(),
 });
 
 const variety = record({
@@ -286,7 +257,7 @@ export type Lot = DeepReadonly<z.output<typeof lot>>;
 export type GerminationTest = NonNullable<Lot["tests"]>[number];
 export type StoragePlace = DeepReadonly<z.output<typeof storagePlace>>;
 export type SeedAmount = DeepReadonly<z.output<typeof amount>>;
-export type Sowing = DeepReadonly<z.output<typeof sowing>>;
+
 export type Variety = DeepReadonly<z.output<typeof variety>>;
 export type Surrounding = DeepReadonly<z.output<typeof surrounding>>;
 export type EarlierCrop = DeepReadonly<z.output<typeof earlierCrop>>;
