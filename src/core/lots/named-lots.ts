@@ -1,7 +1,7 @@
 /** Lots named by their codes in a text, as people type them and other files carry them. */
 import { foldedCode } from "../model/lot-code.ts";
 import type { Lot, Plan } from "../model/plan.ts";
-import { LIMITS } from "../model/schema-parts.ts";
+import { LIMITS } from "../model/limits.ts";
 
 const BETWEEN_CODES = "; ";
 

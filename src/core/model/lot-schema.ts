@@ -4,7 +4,8 @@
  * moisture is of the fresh weight.
  */
 import { z } from "zod";
-import { LIMITS, count, date, id, name, note, record } from "./schema-parts.ts";
+import { LIMITS } from "./limits.ts";
+import { count, date, id, name, note, record } from "./schema-parts.ts";
 
 export const amountUnits = ["g", "seeds"] as const;
 /** `own`: harvested from a plot of the grower's; `received`: bought, swapped or given. */

@@ -47,7 +47,10 @@ const SMALL = lot("lot-2", "AA-24", {
 const OTHER = lot("lot-3", "BB-25", { variety: "v-b" });
 
 const plan: Plan = {
-  ...trialPlan({ a: { at: 0, kind: "beet", lots: ["lot-1", "lot-2"] }, b: { at: 9, kind: "pea" } }),
+  ...trialPlan({
+    a: { at: 0, kind: "beet", lots: ["lot-1", "lot-2"] },
+    b: { at: 9, kind: "tomato" },
+  }),
   lots: [BIG, SMALL, OTHER],
   storagePlaces: [{ id: "place-1", name: "Tin" }],
 };
