@@ -7,12 +7,12 @@ import { map } from "./map.ts";
 import { Refusal } from "./refusal.ts";
 import { version } from "./version.ts";
 
-const commands: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
-  check,
-  compare,
-  map,
-  export: exportFile,
-};
+const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>> = new Map([
+  ["check", check],
+  ["compare", compare],
+  ["map", map],
+  ["export", exportFile],
+]);
 
 async function run(args: readonly string[]): Promise<number> {
   const [name, ...rest] = args;
@@ -20,11 +20,9 @@ async function run(args: readonly string[]): Promise<number> {
   if (name === "--version" || name === "-V") return say(`${version}\n`);
   const isHelp = [name, ...rest].some((arg) => arg === "--help" || arg === "-h");
   if (name === "help" || isHelp) return say(help);
-  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  const command = commands.get(name);
   if (!command) {
-    const names = Object.keys(commands)
-      .join(", ")
-      .replace(/, (?=[^,]*$)/, " or ");
+    const names = [...commands.keys()].join(", ").replace(/, (?=[^,]*$)/, " or ");
     throw new Refusal([`wideberth: got "${name}", expected ${names}.`, "See wideberth --help."]);
   }
   return command(rest);

@@ -81,7 +81,7 @@ export function useLinkedView(bounds: Bounds, size: Size): LinkedView {
       onPointerCancel: lift,
     },
     key: (key) => {
-      const pan = PANS[key];
+      const pan = PANS.get(key);
       if (pan) change((view) => pannedBy(view, pan[0] * KEY_PAN_PX, pan[1] * KEY_PAN_PX));
       else if (key === "+" || key === "=") zoomBy(KEY_ZOOM);
       else if (key === "-") zoomBy(1 / KEY_ZOOM);
@@ -94,12 +94,12 @@ export function useLinkedView(bounds: Bounds, size: Size): LinkedView {
   };
 }
 
-const PANS: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowLeft: [1, 0],
-  ArrowRight: [-1, 0],
-  ArrowUp: [0, 1],
-  ArrowDown: [0, -1],
-};
+const PANS: ReadonlyMap<string, readonly [number, number]> = new Map([
+  ["ArrowLeft", [1, 0]],
+  ["ArrowRight", [-1, 0]],
+  ["ArrowUp", [0, 1]],
+  ["ArrowDown", [0, -1]],
+]);
 
 function placeOf({ currentTarget, clientX, clientY }: PointerEvent<HTMLElement>): Point {
   const box = currentTarget.getBoundingClientRect();

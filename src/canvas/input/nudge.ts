@@ -11,15 +11,15 @@ import { endSketch, sketch } from "../tools/sketch-store.ts";
 
 const PAUSE_MS = 500;
 
-const ARROWS: Readonly<Record<string, Point>> = {
-  ArrowLeft: { x: -1, y: 0 },
-  ArrowRight: { x: 1, y: 0 },
-  ArrowUp: { x: 0, y: 1 },
-  ArrowDown: { x: 0, y: -1 },
-};
+const ARROWS: ReadonlyMap<string, Point> = new Map([
+  ["ArrowLeft", { x: -1, y: 0 }],
+  ["ArrowRight", { x: 1, y: 0 }],
+  ["ArrowUp", { x: 0, y: 1 }],
+  ["ArrowDown", { x: 0, y: -1 }],
+]);
 
 export function arrowDirection(key: string): Point | null {
-  return ARROWS[key] ?? null;
+  return ARROWS.get(key) ?? null;
 }
 
 /** A tenth of a metre or three inches; with Shift a metre or a foot. */

@@ -8,6 +8,7 @@ import { formatLength, parseLength } from "../../core/model/length.ts";
 import type { Bed, RectangleShape } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
+import { decimalMark } from "../../store/window/decimal-mark.ts";
 import { type BedSizes, bedBetween, drawnCorner } from "./draw-bed-shape.ts";
 import { neighbourGaps } from "../snap/neighbour-gaps.ts";
 import { sheetItems } from "../scene/sheet-items.ts";
@@ -170,7 +171,7 @@ function ownerOf(drawn: Draft) {
     change: (texts: TwoTexts) => {
       const { units } = usePlanStore.getState().plan;
       const [width, length] = texts.map((text) =>
-        text.trim() === "" ? null : parseLength(text, units),
+        text.trim() === "" ? null : parseLength(text, units, false, decimalMark()),
       );
       for (const read of [width, length]) if (read && !read.ok) return read.reason;
       const metres = (read: typeof width) => (read?.ok ? read.metres : null);

@@ -4,6 +4,7 @@ import { formatLength, parseLength } from "../../core/model/length.ts";
 import { type Corner, ringProblem } from "../../core/model/ring.ts";
 import { useOutlineTarget } from "../../store/window/outline-target.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { decimalMark } from "../../store/window/decimal-mark.ts";
 import { outlineCrossings } from "./outline-crossings.ts";
 import { onStep, snapStep } from "../snap/snap.ts";
 import { snapToDrawn } from "../snap/snap-place.ts";
@@ -169,7 +170,7 @@ function typeSide(key: string): void {
   let next: Point | null = null;
   const change = ([length, direction]: TwoTexts) => {
     const { units } = usePlanStore.getState().plan;
-    const side = parseLength(length, units);
+    const side = parseLength(length, units, false, decimalMark());
     if (!side.ok) return side.reason;
     if (side.metres === 0) return "A side is longer than nothing";
     const degrees = readDegrees(direction);

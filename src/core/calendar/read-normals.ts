@@ -5,6 +5,7 @@
 import type { Climate } from "../model/plan.ts";
 import { monthName } from "../model/day.ts";
 import { type Problem, type Read, refuse, shown } from "../model/problem.ts";
+import { fromJanuary, monthsNamed } from "./month-names.ts";
 import { type TemperatureUnit, readTemperature } from "./temperature-text.ts";
 
 export type Normals = NonNullable<Climate["normals"]>;
@@ -32,6 +33,8 @@ export function readNormals(text: string, unit: TemperatureUnit): Read<Normals> 
   const rows = lines.filter((line) => line !== head).map(numberRow);
   const columns = bothColumns(rows, head);
   if (columns === null) return refuse(misshapen(rows));
+  const order = monthOrder(columns[0], rows, head);
+  if (!order.ok) return order;
   const problems: Problem[] = [];
   const values = columns.map((column) =>
     column.map((cell) => {
@@ -41,12 +44,12 @@ export function readNormals(text: string, unit: TemperatureUnit): Read<Normals> 
     }),
   );
   if (problems.length > 0) return { ok: false, problems };
-  const [first = [], second = []] = values;
+  const [first = [], second = []] = values.map((column) => fromJanuary(column, order.value));
   const isFirstLower = total(first) <= total(second);
   const [minC, maxC] = isFirstLower ? [first, second] : [second, first];
-  const minCells = columns[isFirstLower ? 0 : 1];
+  const minCells = fromJanuary(columns[isFirstLower ? 0 : 1], order.value);
   const crossed = minC.flatMap((low, month) => {
-    const cell = minCells?.[month];
+    const cell = minCells[month];
     return low > (maxC[month] ?? low) && cell ? [crossedMonth(cell, month)] : [];
   });
   return crossed.length > 0
@@ -120,6 +123,31 @@ function bothColumns(
   if (low < 0 || high < 0) return null;
   const column = (index: number) => months.map((row) => row.cells[index] as Cell);
   return [column(low), column(high)];
+}
+
+/** The month of each value in the order they stand: as named beside them, else January first. */
+function monthOrder(
+  cells: readonly Cell[],
+  rows: readonly NumberRow[],
+  head: readonly Cell[] | undefined,
+): Read<readonly number[]> {
+  const isOverColumns = new Set(cells.map(({ row }) => row)).size === 1;
+  const beside = cells.map(({ row }) => rows.find((each) => each.cells[0]?.row === row));
+  const names = isOverColumns
+    ? (head ?? []).map(({ text }) => text)
+    : beside.map((row) => row?.heading ?? "");
+  const numbers = isOverColumns ? null : numberedMonths(beside, head);
+  return monthsNamed(numbers ?? names, PASTED, isOverColumns);
+}
+
+/** Months by number in a column called so, as text; null where there is none. */
+function numberedMonths(
+  rows: readonly (NumberRow | undefined)[],
+  head: readonly Cell[] | undefined,
+): readonly string[] | null {
+  const isNumbered = /^(month|mon|m)\b/i.test(head?.[0]?.text ?? "");
+  const isBare = rows.every((row) => row?.heading === "" && row.cells.length === head?.length);
+  return isNumbered && isBare ? rows.map((row) => row?.cells[0]?.text ?? "") : null;
 }
 
 /** Where `min` and `max`, or words for them, stand among headings. */

@@ -1,6 +1,7 @@
 /** Cells of a seed list to values. Each reader answers with the value or with what it expected. */
 import type { Kind, Range } from "../kinds/crop.ts";
 import type { NamedLots } from "../lots/named-lots.ts";
+import type { DecimalMark } from "../model/decimal-marks.ts";
 import { type LengthUnit, parseLength } from "../model/length.ts";
 import { type Variety, heatMethods } from "../model/plan.ts";
 import { LIMITS, MAX_COORDINATE_M } from "../model/limits.ts";
@@ -24,12 +25,16 @@ const MAX_DAYS = 1000;
 const YES = new Set(["yes", "y", "true", "1", "x", "f1", "hybrid"]);
 const NO = new Set(["no", "n", "false", "0", "open-pollinated", "op"]);
 
-/** What a cell that is not empty sets. A bare length is in the plan's unit. */
+/**
+ * What a cell that is not empty sets. A bare length is in the plan's unit.
+ * @param decimalMark of the list; left out: not known
+ */
 export function readCell(
   column: ValueColumn,
   cell: string,
   kind: Kind,
   unit: LengthUnit,
+  decimalMark?: DecimalMark,
 ): CellRead<CellChanges> {
   switch (column) {
     case "flower form":
@@ -39,7 +44,7 @@ export function readCell(
     case "plants wanted":
       return as("wantedPlants", wholeNumber(cell));
     case "isolation distance":
-      return as("isolationM", metres(cell, unit));
+      return as("isolationM", metres(cell, unit, decimalMark));
     case "figure":
       return as("figure", figureId(cell, kind));
     case "days sown to flower":
@@ -116,11 +121,15 @@ function wholeNumber(cell: string): CellRead<number> {
   return value <= MAX_COUNT ? found(value) : wants("a whole number, for example 24");
 }
 
-function metres(cell: string, unit: LengthUnit): CellRead<number> {
-  const read = parseLength(cell, unit);
-  if (!read.ok || read.metres > MAX_COORDINATE_M)
-    return wants("a length, for example 7.6 m or 25 ft");
-  return found(read.metres);
+function metres(
+  cell: string,
+  unit: LengthUnit,
+  decimalMark: DecimalMark | undefined,
+): CellRead<number> {
+  const read = parseLength(cell, unit, false, decimalMark);
+  if (read.ok && read.metres <= MAX_COORDINATE_M) return found(read.metres);
+  const [, choice] = read.ok ? [] : read.reason.split("two ways: write ");
+  return wants(choice ?? "a length, for example 7.6 m or 25 ft");
 }
 
 function days(cell: string, least: number): CellRead<Range> {

@@ -62,12 +62,14 @@ function oneOf<const T extends string>(
   words: readonly T[],
   alike: Readonly<Record<string, T>> = {},
 ) {
+  // A Map, not the object: "constructor" is no word of it.
+  const others = new Map(Object.entries(alike));
   return z.unknown().transform((value, context): T => {
     const plain = String(value)
       .trim()
       .toLowerCase()
       .replace(/[\s_]+/g, "-");
-    const found = words.find((word) => word === plain) ?? alike[plain];
+    const found = words.find((word) => word === plain) ?? others.get(plain);
     if (found !== undefined && typeof value !== "object") return found;
     context.issues.push({
       code: "custom",

@@ -9,6 +9,8 @@ import type { Kind } from "../kinds/crop.ts";
 import { nextId, patched } from "../edits/edit.ts";
 import { lotBook } from "../lots/lot-book.ts";
 import { namedLots } from "../lots/named-lots.ts";
+import type { DecimalMark } from "../model/decimal-marks.ts";
+import type { LengthUnit } from "../model/length.ts";
 import type { Lot, Plan, Variety } from "../model/plan.ts";
 import { type Problem, type Read, refuse, shown } from "../model/problem.ts";
 import { LIMITS } from "../model/limits.ts";
@@ -78,7 +80,8 @@ export function readVarietiesCsv(
   }
   const broken = new Map(errors.map(({ row, code }) => [row ?? -1, code]));
   const rowOfHeadings = lead.includes("sep=") ? 2 : 1;
-  const reader = listReader(columns, plan, book);
+  // Spreadsheets put semicolons between cells where the comma is the decimal mark.
+  const reader = listReader(columns, plan, book, delimiter === ";" ? "," : undefined);
   records.forEach((cells, index) =>
     reader.take(cells, rowOfHeadings + index + 1, broken.get(index + 1)),
   );
@@ -89,18 +92,18 @@ export function readVarietiesCsv(
 }
 
 /** Other headings people write. */
-const ALIKE: Readonly<Record<string, CsvColumn>> = {
-  variety: "name",
-  crop: "kind",
-  species: "botanical name",
-  form: "flower form",
-  f1: "hybrid",
-  wanted: "plants wanted",
-  plants: "plants wanted",
-  isolation: "isolation distance",
-  distance: "isolation distance",
-  notes: "note",
-};
+const ALIKE: ReadonlyMap<string, CsvColumn> = new Map([
+  ["variety", "name"],
+  ["crop", "kind"],
+  ["species", "botanical name"],
+  ["form", "flower form"],
+  ["f1", "hybrid"],
+  ["wanted", "plants wanted"],
+  ["plants", "plants wanted"],
+  ["isolation", "isolation distance"],
+  ["distance", "isolation distance"],
+  ["notes", "note"],
+]);
 
 function columnOf(heading: string): CsvColumn | null {
   const plain = plainCell(heading)
@@ -108,7 +111,7 @@ function columnOf(heading: string): CsvColumn | null {
     .trim()
     .toLowerCase()
     .replace(/[\s_-]+/g, " ");
-  return csvColumns.find((column) => column === plain) ?? ALIKE[plain] ?? null;
+  return csvColumns.find((column) => column === plain) ?? ALIKE.get(plain) ?? null;
 }
 
 /** The delimiter that makes most known headings of the first row. */
@@ -144,7 +147,12 @@ function headingProblem(
 }
 
 /** Takes row after row; knows what is in the plan and what the rows before have used. */
-function listReader(columns: readonly (CsvColumn | null)[], plan: Plan, book: CropBook) {
+function listReader(
+  columns: readonly (CsvColumn | null)[],
+  plan: Plan,
+  book: CropBook,
+  decimalMark: DecimalMark | undefined,
+) {
   const accepted: AcceptedRow[] = [];
   const rejected: RejectedRow[] = [];
   const present = new Map(
@@ -170,7 +178,7 @@ function listReader(columns: readonly (CsvColumn | null)[], plan: Plan, book: Cr
     const rowProblem = recordProblem(cells, columns.length, fault);
     if (rowProblem) return void reject(rowProblem);
     const kind = kindOf(cellOf("kind"), cellOf("botanical name"), book);
-    const { changes, problems } = readRecord(columns, cells, kind, plan);
+    const { changes, problems } = readRecord(columns, cells, kind, plan.units, decimalMark);
     if (!kind || problems.length > 0) return void reject(...problems);
     const key = varietyKey(name, kind.id);
     const earlier = rowOf.get(key);
@@ -235,7 +243,8 @@ function readRecord(
   columns: readonly (CsvColumn | null)[],
   cells: readonly string[],
   kind: Kind | undefined,
-  plan: Plan,
+  unit: LengthUnit,
+  decimalMark: DecimalMark | undefined,
 ): { readonly changes: CellChanges; readonly problems: readonly CellProblem[] } {
   const problems: CellProblem[] = [];
   let changes: CellChanges = {};
@@ -252,7 +261,7 @@ function readRecord(
     } else if (column === "kind") {
       if (!kind) add("the common name, botanical name or id of a kind known here");
     } else if (cell !== "" && kind) {
-      const read = readCell(column satisfies ValueColumn, cell, kind, plan.units);
+      const read = readCell(column satisfies ValueColumn, cell, kind, unit, decimalMark);
       if (read.ok) changes = { ...changes, ...read.value };
       else add(read.expected);
     }

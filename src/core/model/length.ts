@@ -1,39 +1,40 @@
 /**
  * Lengths as people write them. Inside the program a length is metres; units appear only here.
- * A single comma or dot is always the decimal mark: grouping is never needed at garden scale.
  */
+import { type DecimalMark, plainMarks } from "./decimal-marks.ts";
 
 export type LengthUnit = "m" | "ft";
 
 export const METRES_PER_FOOT = 0.3048;
 const METRES_PER_INCH = 0.0254;
 
-const UNIT_METRES: Readonly<Record<string, number>> = {
-  mm: 0.001,
-  cm: 0.01,
-  m: 1,
-  metre: 1,
-  metres: 1,
-  meter: 1,
-  meters: 1,
-  km: 1000,
-  in: METRES_PER_INCH,
-  inch: METRES_PER_INCH,
-  inches: METRES_PER_INCH,
-  '"': METRES_PER_INCH,
-  ft: METRES_PER_FOOT,
-  foot: METRES_PER_FOOT,
-  feet: METRES_PER_FOOT,
-  "'": METRES_PER_FOOT,
-  yd: 0.9144,
-  yard: 0.9144,
-  yards: 0.9144,
-  rod: 5.0292,
-  rods: 5.0292,
-  mi: 1609.344,
-  mile: 1609.344,
-  miles: 1609.344,
-};
+/** A Map, not an object: "constructor" is no unit. */
+const UNIT_METRES: ReadonlyMap<string, number> = new Map([
+  ["mm", 0.001],
+  ["cm", 0.01],
+  ["m", 1],
+  ["metre", 1],
+  ["metres", 1],
+  ["meter", 1],
+  ["meters", 1],
+  ["km", 1000],
+  ["in", METRES_PER_INCH],
+  ["inch", METRES_PER_INCH],
+  ["inches", METRES_PER_INCH],
+  ['"', METRES_PER_INCH],
+  ["ft", METRES_PER_FOOT],
+  ["foot", METRES_PER_FOOT],
+  ["feet", METRES_PER_FOOT],
+  ["'", METRES_PER_FOOT],
+  ["yd", 0.9144],
+  ["yard", 0.9144],
+  ["yards", 0.9144],
+  ["rod", 5.0292],
+  ["rods", 5.0292],
+  ["mi", 1609.344],
+  ["mile", 1609.344],
+  ["miles", 1609.344],
+]);
 
 export type ParsedLength =
   | { readonly ok: true; readonly metres: number }
@@ -42,14 +43,20 @@ export type ParsedLength =
 /**
  * Reads a length in any unit: `3.2 m`, `3,2`, `320cm`, `12' 6"`, `12ft 6 1/2 in`, `12'6`, `5 yd`.
  * A bare number is in the document unit. Zero is a length; signs are read only when `canBeNegative`.
+ * `1,320 ft` is 1320 feet; where a mark may be a decimal or a thousands mark, such as `1,320 m`,
+ * the text is refused with both readings.
+ * @param decimalMark of the writer's language or of the file; left out: not known
  * @example parseLength(`12' 6"`, "m") // { ok: true, metres: 3.81 }
  */
 export function parseLength(
   input: string,
   documentUnit: LengthUnit,
   canBeNegative = false,
+  decimalMark?: DecimalMark,
 ): ParsedLength {
-  const text = plainText(input);
+  const marked = plainMarks(plainText(input), documentUnit, decimalMark);
+  if (!marked.ok) return refuse(marked.reason);
+  const { text } = marked;
   if (text === "") return refuse("Type a length, for example 3.2 m or 12' 6\"");
   const isNegative = text.startsWith("-");
   if (isNegative && !canBeNegative) return refuse("A length cannot be negative");
@@ -57,7 +64,10 @@ export function parseLength(
 
   const feetInches = /^(\d+(?:\.\d+)?)\s*(?:'|ft|foot|feet)\s*(.+)$/.exec(body);
   if (feetInches) {
-    const inches = inchesOf((feetInches[2] ?? "").replace(/\s*(?:"|in|inch|inches)$/, ""));
+    const after = feetInches[2] ?? "";
+    // 1'000 is a thousand to some, and a foot to others.
+    if (/^\d{3}$/.test(after)) return twoWays(input, feetInches[1] ?? "", after);
+    const inches = inchesOf(after.replace(/\s*(?:"|in|inch|inches)$/, ""));
     if (inches === null) return unreadable(input);
     if (inches >= 12)
       return refuse(`${feetInches[2]} is a foot or more: write it as feet and inches`);
@@ -65,7 +75,7 @@ export function parseLength(
   }
   const single = /^(.+?)\s*([a-z'"]*)$/.exec(body);
   const unit = single?.[2] === "" ? documentUnit : (single?.[2] ?? "");
-  const factor = UNIT_METRES[unit];
+  const factor = UNIT_METRES.get(unit);
   const number = inchesOf(single?.[1] ?? "");
   if (number === null) return unreadable(input);
   if (factor === undefined) return refuse(`"${unit}" is not a unit of length known here`);
@@ -85,8 +95,6 @@ function plainText(input: string): string {
     .replace(/\u066B/g, ".")
     .replace(/\p{Nd}/gu, (digit) => String(digitValue(digit)))
     .replace(/\s+/g, " ")
-    .replace(/,(?=\d)/g, ".")
-    .replace(/(\d)\.(?![\d.])/g, "$1")
     .trim()
     .toLowerCase();
 }
@@ -116,6 +124,12 @@ function sized(metres: number, isNegative: boolean): ParsedLength {
 
 function refuse(reason: string): ParsedLength {
   return { ok: false, reason };
+}
+
+function twoWays(input: string, feet: string, after: string): ParsedLength {
+  return refuse(
+    `"${input.trim()}" can be read two ways: write ${feet}${after} with its unit, or ${feet}' ${Number(after)}"`,
+  );
 }
 
 function unreadable(input: string): ParsedLength {

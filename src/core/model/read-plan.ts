@@ -85,20 +85,20 @@ function issueProblems(issue: z.core.$ZodIssue, raw: unknown, file: string): rea
 }
 
 /** Schema words to plain ones. */
-const TYPE_WORDS: Readonly<Record<string, string>> = {
-  string: "text",
-  number: "a finite number",
-  int: "a whole number",
-  boolean: "true or false",
-  array: "a list",
-  tuple: "a list",
-  object: "an object",
-};
+const TYPE_WORDS: ReadonlyMap<string, string> = new Map([
+  ["string", "text"],
+  ["number", "a finite number"],
+  ["int", "a whole number"],
+  ["boolean", "true or false"],
+  ["array", "a list"],
+  ["tuple", "a list"],
+  ["object", "an object"],
+]);
 
 function expectedText(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
     case "invalid_type":
-      return TYPE_WORDS[issue.expected] ?? issue.expected;
+      return TYPE_WORDS.get(issue.expected) ?? issue.expected;
     case "invalid_value":
       return oneOf(issue.values);
     case "too_small":

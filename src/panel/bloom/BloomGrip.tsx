@@ -21,19 +21,19 @@ interface BloomGripProps {
   readonly width: string;
 }
 
-const KEY_DAYS: Readonly<Record<string, number>> = {
-  ArrowLeft: -1,
-  ArrowDown: -1,
-  ArrowRight: 1,
-  ArrowUp: 1,
-};
+const KEY_DAYS: ReadonlyMap<string, number> = new Map([
+  ["ArrowLeft", -1],
+  ["ArrowDown", -1],
+  ["ArrowRight", 1],
+  ["ArrowUp", 1],
+]);
 
 /** The part of a bar that is dragged: to another first flower; by arrow keys, in days of sowing. */
 export const BloomGrip = memo(function BloomGrip(props: BloomGripProps) {
   const { id, name, startText, words, left, width } = props;
   const { isHeld, handlers, cancel } = useBarDrag(id, props.flower, props.axisDays);
   const pressKey = (event: KeyboardEvent) => {
-    const days = KEY_DAYS[event.key];
+    const days = KEY_DAYS.get(event.key);
     if (event.key === "Escape") {
       if (!cancel() && !cancelShift()) return;
     } else if (event.key === "Enter" || event.key === " ") planNow().select([id]);

@@ -8,12 +8,12 @@ import { keysText } from "./shortcuts.ts";
 import "./commands.css";
 
 /** Steps of the keys that move along the list. */
-const STEPS: Readonly<Record<string, number>> = {
-  ArrowDown: 1,
-  ArrowUp: -1,
-  PageDown: 8,
-  PageUp: -8,
-};
+const STEPS: ReadonlyMap<string, number> = new Map([
+  ["ArrowDown", 1],
+  ["ArrowUp", -1],
+  ["PageDown", 8],
+  ["PageUp", -8],
+]);
 
 /** Every command in one list, found by typing; arrows and Enter, or a press. */
 export function CommandsDialog({ onClose }: { readonly onClose: () => void }) {
@@ -75,7 +75,7 @@ function CommandList(props: CommandListProps) {
   useEffect(() => field.current?.focus(), []);
   const current = found[at];
   const press = (event: KeyboardEvent) => {
-    const step = STEPS[event.key];
+    const step = STEPS.get(event.key);
     if (step !== undefined && found.length > 0) {
       const last = found.length - 1;
       const isWrapping = Math.abs(step) === 1;

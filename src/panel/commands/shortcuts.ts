@@ -74,14 +74,14 @@ export function commandOf(press: KeyPress, situation: KeySituation): Command | n
   return null;
 }
 
-const KEY_WORDS: Readonly<Record<string, string>> = { ContextMenu: "Menu key" };
+const KEY_WORDS: ReadonlyMap<string, string> = new Map([["ContextMenu", "Menu key"]]);
 
 /** `Ctrl or Cmd + Shift + Z`. */
 export function chordText({ key, isCommand, isShift }: Chord): string {
   const parts = [
     isCommand === true ? "Ctrl or Cmd" : "",
     isShift === true ? "Shift" : "",
-    KEY_WORDS[key] ?? (key.length === 1 ? key.toUpperCase() : key),
+    KEY_WORDS.get(key) ?? (key.length === 1 ? key.toUpperCase() : key),
   ];
   return parts.filter((part) => part !== "").join(" + ");
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { formatLength, parseLength } from "../../core/model/length.ts";
+import { decimalMark } from "../../store/window/decimal-mark.ts";
 import { TextField } from "./TextField.tsx";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 
@@ -29,7 +30,7 @@ export function LengthField(props: LengthFieldProps) {
       onClear();
       return null;
     }
-    const read = parseLength(text, unit, isCoordinate);
+    const read = parseLength(text, unit, isCoordinate, decimalMark());
     if (!read.ok) return read.reason;
     if (isSize && read.metres < LEAST_SIZE_M) return "A size must be more than nothing";
     return onApply(read.metres);

@@ -3,6 +3,7 @@ import { pictureFactor } from "../../core/edits/picture-edits.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { type LengthUnit, formatLength, parseLength } from "../../core/model/length.ts";
 import { MAX_COORDINATE_M } from "../../core/model/limits.ts";
+import { decimalMark } from "../../store/window/decimal-mark.ts";
 import type { Picture } from "../../core/model/plan.ts";
 
 type ScaleRead =
@@ -17,7 +18,7 @@ export function scaleOf(
   from: Point,
   to: Point,
 ): ScaleRead {
-  const length = parseLength(text, units);
+  const length = parseLength(text, units, false, decimalMark());
   if (!length.ok) return length;
   const factor = pictureFactor([from, to], length.metres);
   if (factor === null) return { ok: false, reason: "A length must be more than nothing" };

@@ -29,19 +29,24 @@ export function noteInFile(planId: string, now = new Date()): void {
 /** The plan was changed and stored in the browser only. */
 export function noteChanged(planId: string, now = new Date()): void {
   const { notes } = useFileNotes.getState();
-  const before = notes[planId];
+  const before = noteOf(notes, planId);
   if (before?.changed) return;
   keep(planId, { inFile: before?.inFile ?? null, changed: now.toISOString() });
 }
 
+/** A plan's id comes from a file: only what was noted under it counts. */
+function noteOf(notes: FileNotes, planId: string): FileNote | undefined {
+  return Object.hasOwn(notes, planId) ? notes[planId] : undefined;
+}
+
 /** When a plan last went into a file, ISO 8601, or null. */
 export function lastFileOf(notes: FileNotes, planId: string): string | null {
-  return notes[planId]?.inFile ?? null;
+  return noteOf(notes, planId)?.inFile ?? null;
 }
 
 /** Whole days the plan's changes have been without a file, once that is too long; else null. */
 export function daysWithoutFile(notes: FileNotes, planId: string, now: Date): number | null {
-  const since = Date.parse(notes[planId]?.changed ?? "");
+  const since = Date.parse(noteOf(notes, planId)?.changed ?? "");
   if (Number.isNaN(since)) return null;
   const days = Math.floor((now.getTime() - since) / DAY_MS);
   return days >= (isStorageKept() ? PATIENCE_DAYS.kept : PATIENCE_DAYS.clearable) ? days : null;

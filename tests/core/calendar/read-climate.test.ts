@@ -51,6 +51,55 @@ describe("a pasted table of monthly normals is read", () => {
     });
   });
 
+  const southern = MONTHS.map((_, place) => (place + 6) % 12);
+  const dayName = (tag: string) => (month: number) =>
+    new Intl.DateTimeFormat(tag, { month: "long" }).format(new Date(2027, month, 15));
+  test.each([
+    [
+      "with July first, as in the south",
+      southern.map((m) => `${MONTHS[m]} ${low[m]} ${high[m]}`).join("\n"),
+    ],
+    [
+      "from December back to January, in whole words",
+      MONTHS.map((_, m) => `${dayName("en")(11 - m)}, ${low[11 - m]}, ${high[11 - m]}`).join("\n"),
+    ],
+    [
+      "under month names that begin with July",
+      `\t${southern.map((m) => MONTHS[m]).join("\t")}\tYear\nLow\t${southern.map((m) => low[m]).join("\t")}\t39\nHigh\t${southern.map((m) => high[m]).join("\t")}\t66`,
+    ],
+    [
+      "under initials that begin with July",
+      `J A S O N D J F M A M J\n${southern.map((m) => low[m]).join(" ")}\n${southern.map((m) => high[m]).join(" ")}`,
+    ],
+    [
+      "by the number of the month",
+      `Month,Min,Max\n${southern.map((m) => `${m + 1},${low[m]},${high[m]}`).join("\n")}`,
+    ],
+    ...["de", "fr", "es", "it", "nl", "pt", "sv", "da"].map((tag) => [
+      `with July first, months named in ${tag}`,
+      southern.map((m) => `${dayName(tag)(m)}\t${low[m]}\t${high[m]}`).join("\n"),
+    ]),
+  ])("in any order of the months: %s", (_, text) => {
+    const read = readNormals(text as string, "F");
+    expect(read).toEqual({
+      ok: true,
+      value: { minC: inCelsius(low), maxC: inCelsius(high) },
+    });
+  });
+
+  test.each([
+    ["a month twice", byMonth((m) => `${MONTHS[m === 5 ? 4 : m]} ${low[m]} ${high[m]}`)],
+    [
+      "a month in words not known",
+      byMonth((m) => `${m === 6 ? "Heinä" : MONTHS[m]} ${low[m]} ${high[m]}`),
+    ],
+    ["words that are no months", byMonth((m) => `Row${"abcdefghijkl"[m]} ${low[m]} ${high[m]}`)],
+    ["too few names over them", `Jul Aug Sep\n${low.join(" ")}\n${high.join(" ")}`],
+  ])("not with %s: which month is which is asked", (_, text) => {
+    const read = readNormals(text, "F");
+    expect(read.ok ? [] : read.problems.map(problemText).join()).toContain("twelve months once");
+  });
+
   test("in Celsius as it stands", () => {
     const read = readNormals(
       byMonth((m) => `${m - 4} ${m + 6.5}`),

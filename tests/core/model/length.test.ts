@@ -51,10 +51,51 @@ describe("parseLength reads", () => {
     ["３．２ｍ", 3.2],
     ["٣٫٢ m", 3.2],
     ["३.२ m", 3.2],
-    ["1,234", 1.234],
+    ["1,320 ft", 402.336],
+    ["2,640'", 804.672],
+    ["1,320' 6\"", 402.4884],
+    ["1,000 yd", 914.4],
+    ["1,320.5 ft", 402.4884],
+    ["1.320,5 m", 1320.5],
+    ["1,320,000 mm", 1320],
+    ["0,250 m", 0.25],
+    ["12,3456 m", 12.3456],
     ["1.234", 1.234],
   ])("%s as %d m", (text, metres) => {
     expect(metresOf(text)).toBeCloseTo(metres, 9);
+  });
+
+  test("thousands of feet where the plan is in feet", () => {
+    expect(metresOf("10,000", "ft")).toBeCloseTo(3048, 9);
+    expect(metresOf("1.320", "ft")).toBeCloseTo(1.32 * 0.3048, 9);
+  });
+
+  test.each([
+    ["1,320", "m", undefined, "write 1320 or 1.32"],
+    ["1,320 m", "ft", undefined, "write 1320 m or 1.32 m"],
+    ["1,234 km", "m", ".", "write 1234 km or 1.2340 km"],
+    ["6,125 in", "m", ".", "write 6125 in or 6.1250 in"],
+    ["1,320 ft", "m", ",", "write 1320 ft or 1.32 ft"],
+    ["1.500 m", "m", ",", "write 1500 m or 1.5 m"],
+    ["1'000", "m", undefined, "write 1000 with its unit, or 1' 0\""],
+    ["1’000", "ft", undefined, "write 1000 with its unit, or 1' 0\""],
+  ] as const)("not %s in %s with decimal mark %s: it is asked", (text, unit, mark, choice) => {
+    const read = parseLength(text, unit, false, mark);
+    expect(read.ok ? "read" : read.reason).toContain(choice);
+  });
+
+  test("neither reading of an asked length is asked again", () => {
+    for (const text of ["1,320", "1,234 m", "6,125 in", "1,005 cm"]) {
+      const read = parseLength(text, "m");
+      const [, one, other] = (read.ok ? null : /write (.*) or (.*)$/.exec(read.reason)) ?? [];
+      expect([one, other].map((each) => metresOf(each ?? ""))).toEqual([
+        expect.any(Number),
+        expect.any(Number),
+      ]);
+      for (const mark of [".", ","] as const) {
+        expect(parseLength(other ?? "", "m", false, mark).ok).toBe(true);
+      }
+    }
   });
 
   test("a bare number in the plan's unit", () => {
@@ -106,8 +147,8 @@ describe("parseLength refuses, with a reason,", () => {
     "--3",
     "1.2.3",
     "1,2,3",
-    "1,234.5",
-    "1.234,5",
+    "1,23,456.5",
+    "12.34,5",
     "3..2",
     "3.,2",
     "3,,2",
