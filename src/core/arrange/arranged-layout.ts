@@ -52,6 +52,8 @@ export interface ArrangedCounts {
   readonly volunteers: number;
   /** Plantings where their family grew within ROTATION_YEARS, those with volunteers left out. */
   readonly family: number;
+  /** Plantings without an isolation distance that something near may cross with. */
+  readonly untold: number;
 }
 
 export function arrangedCounts({
@@ -70,6 +72,7 @@ export function arrangedCounts({
     conflicts: countBySeverity(findings).conflict,
     volunteers: volunteers.size,
     family: onFamily.filter(({ id }) => !volunteers.has(id)).length,
+    untold: findings.filter(({ check }) => check === "missing-figure").length,
   };
 }
 

@@ -1,4 +1,7 @@
 /** Crops of earlier years on the ground of a plan: entered one by one, or taken from last year's plan. */
+import { plantingBloom } from "../calendar/planting-bloom.ts";
+import { cropBook } from "../kinds/crop-book.ts";
+import { kindOf } from "../kinds/own-kinds.ts";
 import { localFrame } from "../geometry/local-frame.ts";
 import { shapeCentre, turnShape } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
@@ -11,6 +14,7 @@ import type {
   Plan,
   Planting,
   PolygonShape,
+  Variety,
 } from "../model/plan.ts";
 import { type Edit, mapItem, nextId } from "./edit.ts";
 
@@ -90,7 +94,8 @@ export function cropsOfPlan(earlier: Plan, plan: Plan): BroughtCrops {
     const { name } = variety;
     const outline = place(planting.outline);
     const kind = kinds.idOf(variety.kind);
-    return [{ outline, kind, year, ...(name === "" ? {} : { varietyName: name }) }];
+    const harvest = harvestYear(planting, variety, earlier);
+    return [{ outline, kind, year: harvest, ...(name === "" ? {} : { varietyName: name }) }];
   });
   const before = earlier.earlierCrops.map((crop): NewEarlierCrop => ({
     ...crop,
@@ -123,6 +128,22 @@ export function takeOverCrops({ crops, ownKinds }: BroughtCrops, title: string):
         ownKinds.length === 0 ? plan : { ...plan, ownKinds: [...plan.ownKinds, ...ownKinds] },
       ),
   };
+}
+
+/**
+ * The calendar year a planting was harvested in: of its ripe seed, else of the end of its bloom,
+ * within its season. Where no date tells, the year the season ended in: the later, the more careful.
+ */
+function harvestYear(
+  planting: Planting,
+  variety: Variety,
+  { ownKinds, season, site }: Plan,
+): number {
+  const own = ownKinds.find(({ id }) => id === variety.kind);
+  const kind = own ? kindOf(own) : cropBook().kind(variety.kind);
+  const parts = kind && plantingBloom(planting, variety, kind, site.climate, season);
+  const day = parts?.ripe?.latest ?? parts?.whole.outer.last ?? season.last;
+  return civilFromDay(Math.min(Math.max(day, season.first), season.last)).year;
 }
 
 function chosenLayout({ layouts, chosenLayout: id }: Plan): Layout {

@@ -7,6 +7,7 @@
 import { type Bounds, joinBounds } from "../geometry/bounds.ts";
 import { outlineOf, shapeCorners } from "../geometry/outline.ts";
 import { type Point, pointDistance } from "../geometry/point.ts";
+import type { LengthUnit } from "../model/length.ts";
 import type { Layout } from "../model/plan.ts";
 
 export interface SetOutCorner {
@@ -17,7 +18,7 @@ export interface SetOutCorner {
   /** Metres from stake A: along the line to B, and square to it. */
   readonly x: number;
   readonly y: number;
-  /** Tape from A and from B, metres, to the millimetre. */
+  /** Tape from A and from B, metres, to the millimetre or to a sixteenth of an inch. */
   readonly fromA: number;
   readonly fromB: number;
 }
@@ -28,7 +29,7 @@ export interface SetOut {
   readonly b: Point;
   readonly baselineM: number;
   readonly corners: readonly SetOutCorner[];
-  /** Farthest that the point where two rounded tapes meet lies from its corner, metres. */
+  /** Farthest that the point where two tapes as printed meet lies from its corner, metres. */
   readonly worstM: number;
 }
 
@@ -39,8 +40,12 @@ const LEAST_BASELINE_M = 2;
 /** The baseline is at least this share of how deep the beds reach. */
 const DEPTH_SHARE = 0.5;
 
-/** Null when there is nothing to mark out. */
-export function setOut(layout: Layout): SetOut | null {
+/** What a tape shows: millimetres, or sixteenths of an inch; and the steps of the baseline, metres. */
+const TAPE_STEP_M: Readonly<Record<LengthUnit, number>> = { m: 0.001, ft: 0.0254 / 16 };
+const BASELINE_STEP_M: Readonly<Record<LengthUnit, number>> = { m: 0.1, ft: 0.1524 };
+
+/** Tapes and baseline as they can be read in a unit. Null when there is nothing to mark out. */
+export function setOut(layout: Layout, unit: LengthUnit): SetOut | null {
   const beds = new Set(layout.beds.map(({ id }) => id));
   const items = [
     ...layout.beds,
@@ -48,7 +53,7 @@ export function setOut(layout: Layout): SetOut | null {
   ];
   const bounds = joinBounds(items.map((item) => outlineOf(item.outline).bounds));
   if (!bounds) return null;
-  const { a, b } = stakes(bounds);
+  const { a, b } = stakes(bounds, BASELINE_STEP_M[unit]);
   const baselineM = b.x - a.x;
   const corners = items.flatMap(({ code, outline }) =>
     shapeCorners(outline).map((corner, index): SetOutCorner => ({
@@ -56,8 +61,8 @@ export function setOut(layout: Layout): SetOut | null {
       number: index + 1,
       x: corner.x - a.x,
       y: corner.y - a.y,
-      fromA: toMillimetre(pointDistance(a, corner)),
-      fromB: toMillimetre(pointDistance(b, corner)),
+      fromA: toTape(pointDistance(a, corner), unit),
+      fromB: toTape(pointDistance(b, corner), unit),
     })),
   );
   const errors = corners.map((corner) => {
@@ -67,10 +72,13 @@ export function setOut(layout: Layout): SetOut | null {
   return { a, b, baselineM, corners, worstM: Math.max(...errors) };
 }
 
-function stakes({ minX, maxX, minY, maxY }: Bounds): { readonly a: Point; readonly b: Point } {
+function stakes(
+  { minX, maxX, minY, maxY }: Bounds,
+  stepM: number,
+): { readonly a: Point; readonly b: Point } {
   const wanted = Math.max(maxX - minX, (maxY - minY) * DEPTH_SHARE, LEAST_BASELINE_M);
-  // A whole number of decimetres is easier to tape, and loses nothing.
-  const baseline = Math.ceil(wanted * 10 - 1e-9) / 10;
+  // A whole number of decimetres or half feet is easy to tape, and loses nothing.
+  const baseline = Math.ceil(wanted / stepM - 1e-9) * stepM;
   const y = minY - Math.max(LEAST_SET_BACK_M, baseline * SET_BACK);
   const x = (minX + maxX - baseline) / 2;
   return { a: { x, y }, b: { x: x + baseline, y } };
@@ -82,6 +90,22 @@ export function whereTapesMeet(fromA: number, fromB: number, baselineM: number):
   return { x, y: Math.sqrt(Math.max(0, fromA * fromA - x * x)) };
 }
 
-function toMillimetre(metres: number): number {
-  return Math.round(metres * 1000) / 1000;
+function toTape(metres: number, unit: LengthUnit): number {
+  const stepM = TAPE_STEP_M[unit];
+  return Math.round(metres / stepM) * stepM;
+}
+
+/** A length as it is read off a tape: `12.345 m`, or `12' 6 5/16"`. */
+export function tapeText(metres: number, unit: LengthUnit): string {
+  if (unit === "m") return `${metres.toFixed(3)} m`;
+  const steps = Math.round(Math.abs(metres) / TAPE_STEP_M.ft);
+  const feet = Math.floor(steps / 192);
+  const inches = Math.floor((steps % 192) / 16);
+  const [upper, lower] = lowestTerms(steps % 16, 16);
+  const fraction = upper === 0 ? "" : ` ${upper}/${lower}`;
+  return `${metres < 0 && steps > 0 ? "-" : ""}${feet}' ${inches}${fraction}"`;
+}
+
+function lowestTerms(upper: number, lower: number): readonly [number, number] {
+  return upper > 0 && upper % 2 === 0 ? lowestTerms(upper / 2, lower / 2) : [upper, lower];
 }

@@ -1,5 +1,6 @@
 /** What a plot map shows of a layout, before it is cut into sheets. */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
+import type { LengthUnit } from "../model/length.ts";
 import type { IsolationFinding } from "../checks/finding.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { AreaShape, Layout, Picture } from "../model/plan.ts";
@@ -61,7 +62,7 @@ export function mapContent(
   return {
     measured,
     picture: printedPicture(plan.picture),
-    stakes: hasStakes ? stakesOf(layout) : [],
+    stakes: hasStakes ? stakesOf(layout, plan.units) : [],
     items: [
       ...(plan.site.outline
         ? [
@@ -104,8 +105,8 @@ export function mapContent(
   };
 }
 
-function stakesOf(layout: Layout): MapContent["stakes"] {
-  const found = setOut(layout);
+function stakesOf(layout: Layout, unit: LengthUnit): MapContent["stakes"] {
+  const found = setOut(layout, unit);
   return found
     ? [
         { letter: "A", place: found.a },

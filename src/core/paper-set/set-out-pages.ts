@@ -1,12 +1,12 @@
 /** The set-out table on paper, with a sketch of the stakes and a worked example. */
 import { outlineOf } from "../geometry/outline.ts";
-import { METRES_PER_FOOT, type LengthUnit } from "../model/length.ts";
+import type { LengthUnit } from "../model/length.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, flowPages, noteWidth } from "../map/list-pages.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { type Mark, type Page, type PagePoint, line } from "../page/scene.ts";
-import { type SetOut, setOut, whereTapesMeet } from "../fieldwork/set-out.ts";
+import { type SetOut, setOut, tapeText, whereTapesMeet } from "../fieldwork/set-out.ts";
 import { stakeMarks } from "../map/stake-marks.ts";
 import { tableItems } from "../page/table-flow.ts";
 
@@ -16,7 +16,7 @@ export function setOutPages(input: CheckedLayout, setting: ListPageSetting): rea
   const { ruler } = setting;
   const width = noteWidth(setting.frame);
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler, { after: 1.6 });
-  const table = setOut(input.layout);
+  const table = setOut(input.layout, input.plan.units);
   if (!table) return flowPages("Set-out table", [body("There is nothing to mark out.")], setting);
   const unit = input.plan.units;
   const rows = table.corners.map(({ code, number, x, y, fromA, fromB }) => [
@@ -52,14 +52,6 @@ function howTo({ baselineM, corners, worstM }: SetOut, unit: LengthUnit): readon
         ]
       : []),
   ];
-}
-
-/** Metres to the millimetre, or feet and inches to the tenth of an inch. */
-function tapeText(metres: number, unit: LengthUnit): string {
-  if (unit === "m") return `${metres.toFixed(3)} m`;
-  const tenths = Math.round((metres / METRES_PER_FOOT) * 120);
-  const inches = (Math.abs(tenths) % 120) / 10;
-  return `${tenths < 0 ? "-" : ""}${Math.floor(Math.abs(tenths) / 120)}' ${inches.toFixed(1)}"`;
 }
 
 /** Beds and stakes, not to a round ratio. */

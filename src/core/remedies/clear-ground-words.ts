@@ -1,5 +1,6 @@
 /** What clear ground there is for a planting, in words. */
 import { type LengthUnit, formatDistance } from "../model/length.ts";
+import { listed } from "../checks/describe-finding.ts";
 import type { ClearGround } from "./clear-ground.ts";
 
 /**
@@ -7,12 +8,17 @@ import type { ClearGround } from "./clear-ground.ts";
  * @param code of the planting it is about
  */
 export function clearGroundWords(
-  { centres, forbidding }: ClearGround,
+  { centres, untold, forbidding }: ClearGround,
   code: string,
   nameOf: (id: string) => string,
   unit: LengthUnit,
 ): string {
-  if (centres.length > 0) return `${code} can lie on the dotted ground without a conflict.`;
+  if (centres.length > 0) {
+    const words = `${code} can lie on the dotted ground without a conflict`;
+    if (untold.length === 0) return `${words}.`;
+    const others = listed(untold.map(nameOf));
+    return `${words} that is known. Of ${others} it is not: no isolation distance is known, so no ground is clear of ${untold.length === 1 ? "it" : "them"} until one is typed.`;
+  }
   const none = `No clear ground for ${code} at its present size and angle.`;
   const [most] = forbidding();
   return most

@@ -7,6 +7,7 @@
 import type { CheckResult } from "../checks/run-checks.ts";
 import { clearedOtherwise, isSameLot } from "../checks/isolation.ts";
 import type { Stand } from "../checks/stand.ts";
+import type { Relation } from "../kinds/crop.ts";
 import { shapeCentre } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import { groundParts } from "./ground-parts.ts";
@@ -35,6 +36,11 @@ export interface ClearGround {
   readonly centres: readonly Float64Array[];
   /** The ground the planting would cover at one of those places or another. */
   readonly ground: readonly Float64Array[];
+  /**
+   * Stands it crosses with where nothing tells how far is far enough: no isolation distance is
+   * known for the seed parent of the two. They forbid nothing here, which clears nothing.
+   */
+  readonly untold: readonly string[];
   /** Works out which stands forbid places in beds, the most forbidding first. */
   readonly forbidding: () => readonly Forbidding[];
 }
@@ -66,6 +72,7 @@ export function clearGround(result: CheckResult, plantingId: string): ClearGroun
   );
   return {
     centres: ringsOf(centres),
+    untold: result.stands.filter((other) => isUntold(stand, other)).map(({ id }) => id),
     ground: ringsOf(centres.length === 0 ? emptyRegion : swept(centres, parts.shape)),
     forbidding: () =>
       zones
@@ -98,11 +105,27 @@ export function distanceToKeep(a: Stand, b: Stand): number {
   return a.kind.group === b.kind.group ? Math.max(keepFrom(a, b), keepFrom(b, a)) : 0;
 }
 
+/** Whether two stands may cross and no figure tells how far apart would do. */
+export function isUntold(a: Stand, b: Stand): boolean {
+  const lacks = (parent: Stand, source: Stand) =>
+    parent.requirement === null && mayCross(parent, source, ["freely", "sometimes", "rarely"]);
+  return a !== b && a.kind.group === b.kind.group && (lacks(a, b) || lacks(b, a));
+}
+
 function keepFrom(parent: Stand, source: Stand): number {
-  if (!parent.isSeedParent || !source.shedsPollen || parent.requirement === null) return 0;
-  const { relation } = parent.book.relation(parent.kind, source.kind);
-  if (isSameLot(parent, source) || relation === "no" || relation === "rarely") return 0;
-  return clearedOtherwise(parent, source) === null ? parent.requirement.metres : 0;
+  if (parent.requirement === null) return 0;
+  return mayCross(parent, source, ["freely", "sometimes"]) ? parent.requirement.metres : 0;
+}
+
+/** Whether seed of the one can take pollen of the other, by one of the relations, now. */
+function mayCross(parent: Stand, source: Stand, relations: readonly Relation[]): boolean {
+  return (
+    parent.isSeedParent &&
+    source.shedsPollen &&
+    !isSameLot(parent, source) &&
+    relations.includes(parent.book.relation(parent.kind, source.kind).relation) &&
+    clearedOtherwise(parent, source) === null
+  );
 }
 
 /** The nearest place to a point among the allowed centres, or null when there is none. */

@@ -13,12 +13,15 @@ import {
   insetBy,
   mirror,
   regionOf,
+  shrunkSharp,
   swept,
 } from "./region.ts";
 
 /** Slack inside the checks' own tolerances, so that touching a bed's edge or a neighbour is allowed. */
-const EDGE_SLACK_M = OUTSIDE_TOLERANCE_M * 0.6;
+const EDGE_SLACK_M = OUTSIDE_TOLERANCE_M * 0.45;
 const NEIGHBOUR_SLACK_M = OVERLAP_TOLERANCE_M * 0.4;
+/** How far the tip of a sharp corner may be lain on, metres. */
+const TIP_SLACK_M = OVERLAP_TOLERANCE_M * 0.8;
 
 /** Regions of centres of one shape. The same outline gives the same region object. */
 export interface GroundParts {
@@ -52,7 +55,7 @@ function newParts(shape: RegionShape): GroundParts {
     shape,
     inBed: remembered((bed) => insetBy(grownSharp(regionOf(bed), EDGE_SLACK_M), shape)),
     onNeighbour: remembered((neighbour) =>
-      swept(grownSharp(regionOf(neighbour), -NEIGHBOUR_SLACK_M), touching),
+      swept(shrunkSharp(regionOf(neighbour), NEIGHBOUR_SLACK_M, TIP_SLACK_M), touching),
     ),
     nearer: (source, distanceM) => {
       const known = zones.get(source) ?? new Map<number, Region>();

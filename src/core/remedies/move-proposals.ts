@@ -23,7 +23,14 @@ export function nearestSpotProposals(
   const from = shapeCentre(planting.outline);
   const to = ground && nearestPlace(ground.centres, from);
   if (!to) return [];
-  const bed = bedAt(context, to);
+  const edit = moveObjects(
+    context.layout.id,
+    [planting.id],
+    to.x - from.x,
+    to.y - from.y,
+    `Move ${planting.code}`,
+  );
+  const bed = bedAfter(context, edit, planting.id);
   const way = bed && bed.id !== planting.bed ? ` into ${bed.code}` : "";
   return [
     {
@@ -31,24 +38,17 @@ export function nearestSpotProposals(
       ...(bed ? { into: `${planting.id} ${bed.id}` } : {}),
       title: `Move ${planting.code} ${moveWords(context, from, to)}${way}`,
       notes: [],
-      edit: moveObjects(
-        context.layout.id,
-        [planting.id],
-        to.x - from.x,
-        to.y - from.y,
-        `Move ${planting.code}`,
-      ),
+      edit,
       disturbance: pointDistance(from, to),
     },
   ];
 }
 
-function bedAt({ result }: CheckedLayout, place: Point): Bed | undefined {
-  for (const { bed, outline } of result.bedOutlines.values()) {
-    const { minX, minY, maxX, maxY } = outline.bounds;
-    if (place.x >= minX && place.x <= maxX && place.y >= minY && place.y <= maxY) return bed;
-  }
-  return undefined;
+/** The bed a planting stands in once it is moved, as the plan itself will say. */
+function bedAfter({ plan, layout }: CheckedLayout, edit: Edit, id: string): Bed | undefined {
+  const after = edit.apply(plan).layouts.find((entry) => entry.id === layout.id);
+  const bedId = after?.plantings.find((entry) => entry.id === id)?.bed;
+  return layout.beds.find((bed) => bed.id === bedId);
 }
 
 /** "8.9 m south-west": straight-line distance and true compass direction. */

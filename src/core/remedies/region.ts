@@ -69,6 +69,28 @@ export function grownRound(region: Region, distanceM: number): Region {
   );
 }
 
+/**
+ * The region shrunk by at most a distance, and by less where a corner is so sharp that its tip
+ * would recede by more than `tipM`.
+ */
+export function shrunkSharp(region: Region, distanceM: number, tipM: number): Region {
+  const least = Math.min(...region.flatMap((ring) => ring.map((_, at) => halfAngleSine(ring, at))));
+  const shrinkM = Math.min(distanceM, tipM * least);
+  return shrinkM * STEPS_PER_M < 1 ? region : grownSharp(region, -shrinkM);
+}
+
+/** Sine of half the angle inside a corner of a region's ring; 1 where it turns outward. */
+function halfAngleSine(ring: Path64, at: number): number {
+  const corner = ring[at] as Corner;
+  const before = ring[(at + ring.length - 1) % ring.length] as Corner;
+  const after = ring[(at + 1) % ring.length] as Corner;
+  if (cross(before, corner, corner, after) <= 0) return 1;
+  const [ax, ay] = [before.x - corner.x, before.y - corner.y];
+  const [bx, by] = [after.x - corner.x, after.y - corner.y];
+  const cosine = (ax * bx + ay * by) / (Math.hypot(ax, ay) * Math.hypot(bx, by));
+  return Math.sqrt(Math.max(0, 1 - cosine) / 2);
+}
+
 /** The region grown (or with a negative distance shrunk) with sharp corners. */
 export function grownSharp(region: Region, distanceM: number): Region {
   return inflatePaths(region, distanceM * STEPS_PER_M, JoinType.Miter, EndType.Polygon);
@@ -145,6 +167,11 @@ function lowestFirst(ring: Path64): Path64 {
 export function insetBy(region: Region, shape: Path64): Region {
   const mirrored = mirror(shape);
   const edges = region.flatMap((ring) => minkowskiSum(mirrored, ring, true));
+  // Where the shape would cover a hole whole, it meets none of the hole's edges.
+  for (const ring of region) {
+    const [corner] = ring;
+    if (corner) edges.push(oriented(translatePath(mirrored, corner.x, corner.y)));
+  }
   const first = mirrored[0] ?? { x: 0, y: 0 };
   const inner = region.map((ring) => translatePath(ring, first.x, first.y));
   return difference(inner, union(edges, FillRule.NonZero), FillRule.NonZero);

@@ -12,7 +12,7 @@ export function conflictWords(count: number): string {
 
 export function arrangedWords(answer: ArrangeAnswer): readonly string[] {
   const { moved, movable, added, before, after } = answer;
-  const rest = [...addedWords(answer), ...rotationWords(before, after)];
+  const rest = [...addedWords(answer), ...untoldWords(after), ...rotationWords(before, after)];
   const words = conflictWords(before.conflicts);
   if (moved.length + added.length === 0) {
     return before.conflicts === 0
@@ -35,6 +35,16 @@ export function arrangedWords(answer: ArrangeAnswer): readonly string[] {
         ...rest,
         "That is the best this search found, which is no proof that no layout has fewer. What is left needs more ground, another time or a cover.",
       ];
+}
+
+/** That nothing was kept free round plantings whose distance nobody knows. */
+export function untoldWords({ untold }: ArrangedCounts): readonly string[] {
+  if (untold === 0) return [];
+  const subject =
+    untold === 1
+      ? "1 planting has no isolation distance: the search kept nothing free round it, and no place is called clear for it"
+      : `${untold} plantings have no isolation distance: the search kept nothing free round them, and no place is called clear for them`;
+  return [`${subject}. Type a distance, then arrange again.`];
 }
 
 /** How ground with earlier crops was kept free of; nothing where none stood in the way. */

@@ -29,7 +29,7 @@ export function EarlierCropsTakeOver() {
       <h3>Take over from a plan file</h3>
       <p id={`${id}-hint`}>
         The plantings of an earlier season&rsquo;s chosen layout become earlier crops of the year
-        its season began in.
+        they were harvested in.
       </p>
       <p>
         <FileField

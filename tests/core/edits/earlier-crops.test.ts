@@ -11,9 +11,16 @@ import {
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { localFrame } from "../../../src/core/geometry/local-frame.ts";
 import { shapeCentre, shapeCorners } from "../../../src/core/geometry/outline.ts";
+import { dayFromIso } from "../../../src/core/model/day.ts";
 import { emptyPlan } from "../../../src/core/model/empty-plan.ts";
 import { readPlan, writePlan } from "../../../src/core/model/read-plan.ts";
 import type { OwnKind, Plan, Planting } from "../../../src/core/model/plan.ts";
+
+function day(iso: string): number {
+  const found = dayFromIso(iso);
+  if (found === null) throw new Error(`not a date: ${iso}`);
+  return found;
+}
 
 const outline = { shape: "rectangle", x: 3, y: 4, widthM: 1, lengthM: 2, turnDeg: 0 } as const;
 const tomato = { outline, kind: "tomato", year: 2026 };
@@ -63,6 +70,26 @@ describe("earlier crops", () => {
     const one = removeEarlierCrops(["e1"], "Remove").apply(changed);
     expect(one.earlierCrops.map(({ id }) => id)).toEqual(["e2"]);
     expect(removeEarlierCrops(["e1"], "Remove").apply(one)).toBe(one);
+  });
+
+  test("carry the year of harvest where a season runs over New Year", () => {
+    const season = { name: "2026/27", first: day("2026-07-01"), last: day("2027-06-30") };
+    const dated = (first: string, last: string, more: Partial<Planting> = {}) => {
+      const plan = planted(2026, { season });
+      const [, grown] = plan.layouts;
+      const plantings = grown?.plantings.map((planting) => ({
+        ...planting,
+        bloom: { first: day(first), last: day(last) },
+        ...more,
+      }));
+      return { ...plan, layouts: [{ ...plan.layouts[1], plantings }] } as Plan;
+    };
+    const years = (earlier: Plan) => cropsOfPlan(earlier, planted(2028)).crops.map((c) => c.year);
+    // Beet names no days from flower to seed here or ripens within weeks: the tomato decides.
+    expect(years(dated("2027-01-05", "2027-02-20"))).toEqual([2027, 2027]);
+    expect(years(dated("2026-08-01", "2026-08-20"))[0]).toBe(2026);
+    // Where no date tells, the later year: the more careful one.
+    expect(years(planted(2026, { season }))).toEqual([2027, 2027]);
   });
 
   test("come from the chosen layout of an earlier plan, with the year its season began", () => {

@@ -62,7 +62,7 @@ test("the calendar lists the weeks", () => {
 
 describe("two tapes", () => {
   test("meet within a centimetre of every corner of the garden", () => {
-    const table = setOut(garden.layout);
+    const table = setOut(garden.layout, "m");
     if (!table) throw new Error("no table");
     const corners = garden.layout.beds.flatMap(({ outline }) => shapeCorners(outline));
     expect(table.corners).toHaveLength(corners.length);
@@ -87,7 +87,7 @@ describe("two tapes", () => {
           outline: rectangle(x, y, widthM, lengthM, turnDeg),
         }));
         const [layout] = planOf({}, beds, []).layouts;
-        expect(layout && setOut(layout)?.worstM).toBeLessThan(0.01);
+        expect(layout && setOut(layout, "m")?.worstM).toBeLessThan(0.01);
       }),
     );
   });

@@ -1,9 +1,15 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { clearGround, nearestPlace } from "../../../src/core/remedies/clear-ground.ts";
+import { clearGroundWords } from "../../../src/core/remedies/clear-ground-words.ts";
+import {
+  type ClearGround,
+  clearGround,
+  nearestPlace,
+} from "../../../src/core/remedies/clear-ground.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
 import { shapeCentre } from "../../../src/core/geometry/outline.ts";
+import { planBook } from "../../../src/core/kinds/own-kinds.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import {
   bed,
@@ -167,6 +173,129 @@ describe("clear ground", () => {
     expect(ground?.centres).toEqual([]);
     expect(ground?.forbidding().map(({ id, distanceM }) => [id, distanceM])).toEqual([["q", 5]]);
   });
+});
+
+describe("clear ground beside odd outlines", () => {
+  const polygon = (corners: readonly (readonly [number, number])[], holes?: typeof corners) => ({
+    shape: "polygon" as const,
+    corners: corners.map(([x, y]): [number, number] => [x, y]),
+    ...(holes ? { holes: [holes.map(([x, y]): [number, number] => [x, y])] } : {}),
+  });
+  const box = (x: number, y: number, half: number) =>
+    [
+      [x - half, y - half],
+      [x + half, y - half],
+      [x + half, y + half],
+      [x - half, y + half],
+    ] as const;
+
+  test("a hole smaller than the planting is no ground to lie on", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.05, max: 3, noNaN: true }),
+        fc.integer({ min: 0, max: 89 }),
+        fc.tuple(
+          fc.double({ min: -5, max: 5, noNaN: true }),
+          fc.double({ min: -5, max: 5, noNaN: true }),
+        ),
+        (half, turn, [x, y]) => {
+          const outline = polygon(box(0, 0, 6), box(0.3, -0.2, half));
+          const plan = gardenPlan(
+            TOMATO,
+            [{ id: "a", code: "A", outline }],
+            [planting("p", "t1", { outline: square(-4, -4, 2, turn), bed: "a" })],
+          );
+          const ground = clearGround(checked(plan), "p");
+          if (!ground) throw new Error("no ground");
+          for (const [px, py] of [
+            [0.3, -0.2],
+            [0, 0],
+            [x, y],
+          ] as const) {
+            if (edgeDistance(ground.centres, px, py) < 0.015) continue;
+            if (inside(ground.centres, px, py)) expect(isClearAt(plan, "p", px, py)).toBe(true);
+            // A place over the hole is none, however small the hole.
+            const offX = Math.abs(px - 0.3);
+            const offY = Math.abs(py + 0.2);
+            if (offX < 0.5 && offY < 0.5) expect(inside(ground.centres, px, py)).toBe(false);
+          }
+        },
+      ),
+      { numRuns: 200, seed: 20_270_202 },
+    );
+  });
+
+  test("the tip of a neighbour, however sharp, is its ground", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.02, max: 1.2, noNaN: true }),
+        fc.integer({ min: 0, max: 89 }),
+        fc.array(
+          fc.tuple(
+            fc.double({ min: -1.2, max: 1.2, noNaN: true }),
+            fc.double({ min: -2, max: 3.2, noNaN: true }),
+          ),
+          { minLength: 60, maxLength: 60 },
+        ),
+        (halfWidth, turn, places) => {
+          const tip = polygon([
+            [-halfWidth, 0],
+            [halfWidth, 0],
+            [0, 1.5],
+          ]);
+          const plan = gardenPlan(
+            [variety("t1", "tomato"), variety("b1", "common-bean")],
+            [bed("a", 0, 0, 30, 30)],
+            [
+              planting("p", "t1", { outline: square(8, 8, 1, turn), bed: "a" }),
+              planting("q", "b1", { outline: tip, bed: "a" }),
+            ],
+          );
+          const ground = clearGround(checked(plan), "p");
+          if (!ground) throw new Error("no ground");
+          for (const [x, y] of places) {
+            if (inside(ground.centres, x, y)) expect(isClearAt(plan, "p", x, y)).toBe(true);
+          }
+        },
+      ),
+      { numRuns: 150, seed: 20_270_203 },
+    );
+  });
+});
+
+test("where no isolation distance is known, ground is not called clear", () => {
+  const plan = gardenPlan(
+    [variety("g1", "own-kind-1"), variety("g2", "own-kind-1")],
+    [bed("a", 0, 0, 3, 30)],
+    [
+      planting("p", "g1", { outline: square(0, 0, 1), bed: "a" }),
+      planting("q", "g2", { outline: square(0, 8, 1), bed: "a" }),
+    ],
+    {
+      ownKinds: [
+        {
+          id: "own-kind-1",
+          name: "Marsh gold",
+          group: "marsh-gold",
+          lifeCycle: "annual",
+          carrier: "insects",
+          breeding: "outcrossing",
+          isolationM: {},
+        },
+      ],
+    },
+  );
+  const result = runChecks(plan, firstLayout(plan), planBook(plan));
+  const ground = clearGround(result, "p");
+  expect(ground?.untold).toEqual(["q"]);
+  const words = clearGroundWords(ground as ClearGround, "P", (id) => id.toUpperCase(), "m");
+  expect(words).toContain("no isolation distance is known");
+  expect(words).not.toMatch(/without a conflict\.$/);
+  const told = {
+    ...plan,
+    varieties: plan.varieties.map((each) => ({ ...each, isolationM: 3 })),
+  };
+  expect(clearGround(runChecks(told, firstLayout(told), planBook(told)), "p")?.untold).toEqual([]);
 });
 
 test("what is remembered of other ground makes no difference: another moved, added, or another shape", () => {

@@ -98,3 +98,36 @@ describe("sowing dates that clear a pair", () => {
     }
   });
 });
+
+describe("the bed a way out names", () => {
+  test("is the bed the planting then stands in, for turned beds whose bounds lie in each other", () => {
+    let into = 0;
+    for (let shift = 0; shift < 12; shift += 1) {
+      const at = (step: number) => [step * 1.5, step * 1.5] as const;
+      const beds = [0, 1, 2, 3, 4].map((step) =>
+        bed(`b${step}`, -at(step)[0], at(step)[1], 1.2, 12, 45),
+      );
+      const along = (step: number, far: number) => {
+        const [x, y] = at(step);
+        return square(-x + far * Math.SQRT1_2, y + far * Math.SQRT1_2, 1, 45);
+      };
+      const plan = gardenPlan(VARIETIES, beds, [
+        planting("p", "t1", { outline: along(1, shift * 0.4 - 2), bed: "b1" }),
+        planting("q", "t2", { outline: along(2, shift * 0.4 - 3), bed: "b2" }),
+      ]);
+      const context = { plan, layout: firstLayout(plan), book, result: checked(plan) };
+      for (const remedy of findRemedies(context, isolationOf(plan))) {
+        if (remedy.way !== "move" && remedy.way !== "other bed") continue;
+        const after = firstLayout(remedy.edit.apply(plan)).plantings;
+        const [id = ""] = remedy.into?.split(" ") ?? [];
+        const moved = after.find((entry) => entry.id === id);
+        expect(remedy.into).toBe(`${id} ${moved?.bed}`);
+        const named = / into (\S+)$/.exec(remedy.title)?.[1];
+        if (named === undefined) continue;
+        into += 1;
+        expect(named).toBe(beds.find((entry) => entry.id === moved?.bed)?.code);
+      }
+    }
+    expect(into).toBeGreaterThan(10);
+  });
+});
