@@ -80,7 +80,7 @@ describe("a pasted table of monthly normals is read", () => {
       southern.map((m) => `${dayName(tag)(m)}\t${low[m]}\t${high[m]}`).join("\n"),
     ]),
   ])("in any order of the months: %s", (_, text) => {
-    const read = readNormals(text as string, "F");
+    const read = readNormals(text, "F");
     expect(read).toEqual({
       ok: true,
       value: { minC: inCelsius(low), maxC: inCelsius(high) },
