@@ -21,7 +21,6 @@ import { ViewBar } from "../panel/window/ViewBar.tsx";
 import { ViewTabs } from "../panel/window/ViewTabs.tsx";
 import { useShownPlan } from "../panel/state/use-shown-plan.ts";
 import { useViewState } from "../panel/state/view-state.ts";
-import { samples } from "./samples.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
 
 const Tables = lazy(async () => ({
@@ -45,7 +44,7 @@ export function App() {
       <SkipLinks />
       <HatchPatterns />
       <RegionBoundary name="The header">
-        <Header samples={samples} />
+        <Header />
       </RegionBoundary>
       <Notices />
       <div className="seed-column drawer" data-region="seed-list">

@@ -10,7 +10,7 @@ import { listenForFaults } from "../store/keeping/diagnostics.ts";
 import { keepProgramHere } from "../store/keeping/program-update.ts";
 import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
-import { firstSampleText } from "./samples.ts";
+import { firstSampleText } from "../panel/window/samples.ts";
 import "./narrow.css";
 
 listenForFaults(window);

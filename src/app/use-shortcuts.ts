@@ -5,12 +5,15 @@ import { commandOf } from "../panel/commands/shortcuts.ts";
 import { viewNow } from "../panel/state/view-state.ts";
 import { TYPED_INTO } from "./typed-into.ts";
 import { useClipboard } from "./use-clipboard.ts";
+import { allCommands } from "../panel/window/all-commands.ts";
 
 /** Of those, the ones whose text is being changed at the moment. */
 const BEING_CHANGED =
   'textarea:not([data-draft="none"]), input:is([type="text"], [type="search"]):not([data-draft="none"])';
 /** The field that finds things in the plan: asked for once more, finding is the browser's. */
 const FINDING = ".find-field";
+/** Where keys mean the drawing. */
+const SHEET = ".sheet[data-view]";
 /** Where the menu key asks for our menu; elsewhere it is the browser's. */
 const HAS_MENU = ".sheet, .object-table *, .particulars *";
 
@@ -21,11 +24,12 @@ export function useShortcuts(): void {
     const press = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.isComposing) return;
       const { target } = event;
-      const command = commandOf(event, {
+      const command = commandOf(allCommands, event, {
         isTyping: target instanceof Element && target.matches(TYPED_INTO),
         hasDraft: target instanceof Element && target.matches(BEING_CHANGED),
         isDialogOpen: viewNow().dialog !== null,
         hasLetterKeys: usePreferences.getState().hasLetterKeys,
+        isOnSheet: target instanceof Element && target.matches(SHEET),
       });
       if (command === null) return;
       if (command.id === "menu" && !(target instanceof Element && target.matches(HAS_MENU))) return;

@@ -5,25 +5,46 @@ import { parseSync } from "vite";
  * code and of types, and `new URL("...", import.meta.url)`, which is how workers are loaded.
  */
 export function importsOf(path: string, text: string): readonly string[] {
+  return importsWhere(path, text, () => true);
+}
+
+/** The same without what is fetched only when the code that asks for it runs. */
+export function importsAtStart(path: string, text: string): readonly string[] {
+  return importsWhere(
+    path,
+    text,
+    (type) => type !== "ImportExpression" && type !== "NewExpression",
+  );
+}
+
+function importsWhere(
+  path: string,
+  text: string,
+  counts: (type: unknown) => boolean,
+): readonly string[] {
   const { program, errors } = parseSync(path, text);
   if (errors.length > 0) throw new Error(`${path}: ${errors[0]?.message}`);
   const found: string[] = [];
-  visit(program, found);
+  visit(program, (node) => {
+    const specifier = counts(node.type) ? specifierOf(node) : null;
+    if (specifier !== null) found.push(specifier);
+  });
   return found;
 }
 
-function visit(value: unknown, found: string[]): void {
+type Node = Readonly<Record<string, unknown>>;
+
+function visit(value: unknown, look: (node: Node) => void): void {
   if (Array.isArray(value)) {
-    for (const item of value) visit(item, found);
+    for (const item of value) visit(item, look);
     return;
   }
   if (!isRecord(value)) return;
-  const specifier = specifierOf(value);
-  if (specifier !== null) found.push(specifier);
-  for (const child of Object.values(value)) visit(child, found);
+  look(value);
+  for (const child of Object.values(value)) visit(child, look);
 }
 
-function specifierOf(node: Readonly<Record<string, unknown>>): string | null {
+function specifierOf(node: Node): string | null {
   switch (node.type) {
     case "ImportDeclaration":
     case "ExportNamedDeclaration":
@@ -45,6 +66,6 @@ function literal(node: unknown): string | null {
   return isRecord(node) && typeof node.value === "string" ? node.value : null;
 }
 
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+function isRecord(value: unknown): value is Node {
   return typeof value === "object" && value !== null;
 }

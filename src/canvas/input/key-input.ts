@@ -1,12 +1,12 @@
-/** Keys while the sheet has the focus. Tab is left alone, so that nobody is caught in it. */
-import { removeObjects } from "../../core/edits/object-edits.ts";
+/**
+ * Keys while the sheet has the focus that are no commands: they belong to the gesture, the tool or
+ * the view. Delete, zoom and the like go on to the window. Tab is left alone, so that nobody is caught in it.
+ */
 import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { layoutOf } from "../../core/model/layouts.ts";
 import { arrowDirection, cancelNudge, endNudge, nudge } from "./nudge.ts";
-import { objectNames } from "../scene/object-names.ts";
 import type { PointerInput } from "./pointer-input.ts";
 import { tools } from "../tools/tool-list.ts";
-import { useView, zoomAboutMiddle } from "../scene/view-store.ts";
+import { useView } from "../scene/view-store.ts";
 
 /** With nothing selected an arrow key pans by so many pixels. */
 const PAN_PX = 60;
@@ -63,26 +63,9 @@ function pressKey(event: KeyboardEvent, pointers: PointerInput): boolean {
   }
   endNudge();
   if (tools[tool].key(key)) return true;
-  switch (key) {
-    case " ":
-      pointers.holdPan(true);
-      return true;
-    case "Delete":
-    case "Backspace":
-      return removeSelection();
-    case "+":
-    case "=":
-      zoomAboutMiddle("in");
-      return true;
-    case "-":
-      zoomAboutMiddle("out");
-      return true;
-    case "0":
-      usePlanStore.getState().bringIntoView("all");
-      return true;
-    default:
-      return false;
-  }
+  if (key !== " ") return false;
+  pointers.holdPan(true);
+  return true;
 }
 
 /** The innermost thing first: the gesture, the nudge, the tool's draft, the tool, the selection. */
@@ -95,13 +78,5 @@ function escape(pointers: PointerInput): boolean {
     select([]);
     showFinding(null);
   }
-  return true;
-}
-
-function removeSelection(): boolean {
-  const { plan, layoutId, selection, commit } = usePlanStore.getState();
-  if (selection.length === 0) return false;
-  const names = objectNames(plan, layoutOf(plan, layoutId), selection);
-  commit(removeObjects(layoutId, selection, `Delete ${names}`));
   return true;
 }

@@ -6,7 +6,7 @@ import type { Layout } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
-import { objectNames } from "../scene/object-names.ts";
+import { objectNames } from "../../core/model/object-names.ts";
 import { endSketch, sketch } from "../tools/sketch-store.ts";
 
 const PAUSE_MS = 500;

@@ -17,9 +17,10 @@ import { useSketch } from "../tools/sketch-store.ts";
 import { tools } from "../tools/tool-list.ts";
 import { TypedFields } from "./TypedFields.tsx";
 import { listenToDrops } from "../input/variety-drop.ts";
-import { useView } from "../scene/view-store.ts";
+import { useView, zoomAboutMiddle } from "../scene/view-store.ts";
 import { listenToWheel } from "../input/wheel-input.ts";
 import { ZoomButtons } from "./ZoomButtons.tsx";
+import { useZoomRequest } from "../../store/window/zoom-request.ts";
 import "./sheet.css";
 
 /** The drawing of the plan. Fills the box it is put in. */
@@ -35,6 +36,7 @@ export function Sheet() {
   useSize(holder);
   usePixelRatio();
   useViewRequests(widthPx > 0 && heightPx > 0);
+  useZoomRequests();
   useInput(holder);
   useEffect(() => {
     tools[tool].take?.();
@@ -117,6 +119,17 @@ function useViewRequests(hasSize: boolean): void {
         : boundsOfIds(shown, layout, request.ids, requiredOf(result, request.ids));
     if (bounds) useView.getState().fit(bounds);
   }, [request, hasSize]);
+}
+
+/** Zooms when a command of the window says so. */
+function useZoomRequests(): void {
+  useEffect(
+    () =>
+      useZoomRequest.subscribe(({ asked }) => {
+        if (asked) zoomAboutMiddle(asked.direction);
+      }),
+    [],
+  );
 }
 
 /** The longest isolation distance any of these plantings needs, metres. */

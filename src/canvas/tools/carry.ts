@@ -7,7 +7,7 @@ import { useSheetPreferences } from "../../store/window/sheet-preferences.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { isLocked } from "../scene/locks.ts";
-import { objectNames } from "../scene/object-names.ts";
+import { objectNames } from "../../core/model/object-names.ts";
 import { itemsOf } from "../scene/sheet-items.ts";
 import { sketch } from "./sketch-store.ts";
 import { useView } from "../scene/view-store.ts";

@@ -15,7 +15,7 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { turnAndMove, turnBetweenBeds } from "./move-edit.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
-import { objectNames } from "../scene/object-names.ts";
+import { objectNames } from "../../core/model/object-names.ts";
 import { type SheetItem, outlineFor, sheetItems } from "../scene/sheet-items.ts";
 import type { Guide } from "../snap/guide.ts";
 import { endSketch, sketch } from "./sketch-store.ts";

@@ -6,7 +6,7 @@ import { type Handle, handleAt, handleCursor, handleSizes } from "../scene/handl
 import { boxBetween, itemsAt, itemsInside } from "../scene/hit-test.ts";
 import { itemHandles } from "../scene/item-handles.ts";
 import { isLocked, isTakeable, lockSignAt } from "../scene/locks.ts";
-import { objectNames } from "../scene/object-names.ts";
+import { objectNames } from "../../core/model/object-names.ts";
 import { useSheetModes } from "../scene/sheet-modes.ts";
 import { type SheetItem, type SheetItems, sheetItems } from "../scene/sheet-items.ts";
 import { endSketch, sketch } from "./sketch-store.ts";

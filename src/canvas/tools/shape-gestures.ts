@@ -9,7 +9,7 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Handle } from "../scene/handles.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
-import { objectNames } from "../scene/object-names.ts";
+import { objectNames } from "../../core/model/object-names.ts";
 import { ownFrame, resizedRectangle } from "./resize-rectangle.ts";
 import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import type { Guide } from "../snap/guide.ts";

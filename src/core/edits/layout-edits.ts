@@ -1,6 +1,15 @@
 /** Alternative layouts: copy, rename, delete, choose. */
-import type { Layout } from "../model/plan.ts";
-import { type Edit, inLayout } from "./edit.ts";
+import type { Layout, Plan } from "../model/plan.ts";
+import { type Edit, inLayout, nextId } from "./edit.ts";
+
+/** A free id and the next free name `Layout n` for a layout to be added. */
+export function freeLayoutName(plan: Plan): { readonly id: string; readonly name: string } {
+  const names = new Set(plan.layouts.map((layout) => layout.name));
+  let number = plan.layouts.length + 1;
+  while (names.has(`Layout ${number}`)) number += 1;
+  const ids = plan.layouts.map((layout) => layout.id);
+  return { id: nextId("layout-", ids), name: `Layout ${number}` };
+}
 
 /** A copy of a layout under a new id and name, after the original. */
 export function copyLayout(sourceId: string, id: string, name: string): Edit {

@@ -4,7 +4,6 @@ import { shortVarieties } from "../../core/arrange/missing-plantings.ts";
 import type { ArrangeProgress } from "../../store/threads/arrange-worker.ts";
 import { ArrangeAnswered, type KeptMoves } from "./ArrangeAnswered.tsx";
 import { conflictWords, lockedWords } from "./arrange-words.ts";
-import { copiedLayout } from "../layouts/copied-layout.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
@@ -12,6 +11,7 @@ import { commit, planNow } from "../state/plan-actions.ts";
 import { useArranging } from "./use-arranging.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
+import { freeLayoutName } from "../../core/edits/layout-edits.ts";
 
 /** Longest time that can be asked for, seconds. */
 const MOST_SECONDS = 600;
@@ -34,7 +34,7 @@ export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
     doesPlace: false,
   });
   const keep = ({ moved, added, after }: KeptMoves) => {
-    const { id, name } = copiedLayout(planNow().plan);
+    const { id, name } = freeLayoutName(planNow().plan);
     commit(arrangedLayout(layout.id, id, name, moved, added));
     planNow().showLayout(id);
     viewNow().showSheet();

@@ -2,19 +2,19 @@ import { useState } from "react";
 import { ARRAY_MOST, type ArrayShape, arrayCount, arrayObjects } from "../../core/edits/array.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
-import { namesOf } from "../state/chosen-objects.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { commitNew } from "../commands/object-actions.ts";
 import { planNow } from "../state/plan-actions.ts";
+import { objectNames } from "../../core/model/object-names.ts";
 
 /** Copies of what is selected in rows and columns, with typed gaps from edge to edge. */
 export function ArrayDialog({ onClose }: { readonly onClose: () => void }) {
   const [{ plan, layoutId, selection }] = useState(planNow);
   const layout = layoutOf(plan, layoutId);
-  const names = namesOf(plan, layout, selection);
+  const names = objectNames(plan, layout, selection);
   const [shape, setShape] = useState<Required<ArrayShape>>({
     columns: 2,
     rows: 1,

@@ -1,7 +1,6 @@
 import { useState } from "react";
 import { addBed } from "../../core/edits/object-edits.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
-import { runById } from "../commands/commands.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
 import { MiddleFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
@@ -10,6 +9,8 @@ import { onFormSubmit } from "../form/form-submit.ts";
 import { type TypedBed, bedFromTyped, codeProblem, suggestedBed } from "./new-bed.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { bedRows } from "./commands.ts";
 
 /** A bed by its numbers, measured with a tape rather than drawn. */
 export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
@@ -49,9 +50,7 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
           <button type="submit" className="primary">
             Draw the bed
           </button>
-          <button type="button" onClick={() => runById("bed-rows")}>
-            Rows of equal beds ...
-          </button>
+          <CommandButton of={bedRows}>Rows of equal beds ...</CommandButton>
         </p>
       </form>
     </Dialog>

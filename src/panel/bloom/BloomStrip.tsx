@@ -2,13 +2,15 @@ import { useState } from "react";
 import { BloomChart } from "./BloomChart.tsx";
 import { LateSpringTest } from "./LateSpringTest.tsx";
 import { type BloomOrder, bloomOrders, orderWords } from "./bloom-order.ts";
-import { useViewState, viewNow } from "../state/view-state.ts";
+import { useViewState } from "../state/view-state.ts";
+import { foldBloom } from "./commands.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { seasonCalendar } from "../season/commands.ts";
 import "./bloom.css";
 
 /** Who flowers when; where conflicting windows lie over each other; what is open on one day. */
 export function BloomStrip() {
   const isOpen = useViewState((state) => state.isBloomOpen);
-  const toggle = useViewState((state) => state.toggleBloom);
   const [order, setOrder] = useState<BloomOrder>("flower");
   const [isTesting, setTesting] = useState(false);
   return (
@@ -30,12 +32,12 @@ export function BloomStrip() {
               </button>
             </>
           )}
-          <button type="button" className="quiet" onClick={() => viewNow().ask({ kind: "season" })}>
+          <CommandButton of={seasonCalendar} className="quiet">
             Calendar
-          </button>
-          <button type="button" className="quiet fold" aria-expanded={isOpen} onClick={toggle}>
+          </CommandButton>
+          <CommandButton of={foldBloom} className="quiet fold" aria-expanded={isOpen}>
             {isOpen ? "Fold" : "Unfold"}
-          </button>
+          </CommandButton>
         </div>
       </header>
       {isOpen && isTesting && <LateSpringTest />}

@@ -1,17 +1,18 @@
 /** Cut, copy and paste through the system's clipboard; a text area where the browser refuses it. */
 import { clipText, pasteObjects, pasteShift, readClip } from "../../core/edits/clipboard.ts";
-import { removeObjects } from "../../core/edits/object-edits.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { namesOf, newIds } from "../state/chosen-objects.ts";
+import { newIds } from "../state/chosen-objects.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
-import { viewNow } from "../state/view-state.ts";
+import { objectNames } from "../../core/model/object-names.ts";
+import { removeNow } from "../commands/remove-objects.ts";
+import { copiedTextDialog, pasteDialog } from "./commands.ts";
 
 /** The selection as text for the clipboard, and what to call it; null when nothing is selected. */
 function copiedNow() {
   const { plan, layoutId, selection } = planNow();
   const layout = layoutOf(plan, layoutId);
   const text = clipText(plan, layout, selection);
-  return text === null ? null : { text, names: namesOf(plan, layout, selection) };
+  return text === null ? null : { text, names: objectNames(plan, layout, selection) };
 }
 
 /** Fills the data of a browser's copy or cut event; whether there was anything to copy. */
@@ -24,8 +25,8 @@ export function copyInto(data: DataTransfer, isCut: boolean): boolean {
 }
 
 function afterCopy(names: string, isCut: boolean): void {
-  const { layoutId, selection, announce } = planNow();
-  if (isCut) commit(removeObjects(layoutId, selection, `Cut ${names}`));
+  const { selection, announce } = planNow();
+  if (isCut) removeNow(selection, "Cut");
   else announce(`Copied ${names}.`);
 }
 
@@ -35,7 +36,7 @@ async function writeSelection(isCut: boolean): Promise<void> {
   try {
     await navigator.clipboard.writeText(copied.text);
   } catch {
-    viewNow().ask({ kind: "copied-text", text: copied.text });
+    copiedTextDialog.open({ text: copied.text });
     return;
   }
   afterCopy(copied.names, isCut);
@@ -55,11 +56,11 @@ export async function pasteFromClipboard(): Promise<void> {
     text = await navigator.clipboard.readText();
   } catch {
     const reason = "The browser does not let the program read the clipboard.";
-    viewNow().ask({ kind: "paste", reason });
+    pasteDialog.open({ reason });
     return;
   }
   const reason = pasteText(text);
-  if (reason !== null) viewNow().ask({ kind: "paste", reason });
+  if (reason !== null) pasteDialog.open({ reason });
 }
 
 /** Pastes objects from a text; says why it cannot, or null. */

@@ -1,21 +1,20 @@
 import type { ReactNode } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { commandById, runById, whyNot } from "./commands.ts";
+import { type Command, runCommand, whyNot } from "./command.ts";
 import { MenuItem } from "../form/Menu.tsx";
 
 interface CommandItemProps {
-  readonly id: string;
+  readonly of: Command;
   /** A shorter name, where the menu says the rest. */
   readonly children?: ReactNode;
 }
 
 /** A command in a menu. */
-export function CommandItem({ id, children }: CommandItemProps) {
-  const command = commandById(id);
-  const isDisabled = usePlanStore((now) => whyNot(command, now) !== null);
+export function CommandItem({ of, children }: CommandItemProps) {
+  const isDisabled = usePlanStore((now) => whyNot(of, now) !== null);
   return (
-    <MenuItem isDisabled={isDisabled} onPick={() => runById(id)}>
-      {children ?? command.name}
+    <MenuItem isDisabled={isDisabled} onPick={() => runCommand(of)}>
+      {children ?? of.name}
     </MenuItem>
   );
 }

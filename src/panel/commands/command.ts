@@ -9,6 +9,8 @@ export interface Chord {
   /** Ctrl, or Cmd on a Mac. */
   readonly isCommand?: boolean;
   readonly isShift?: boolean;
+  /** Only while the sheet has the focus; such keys are never taken for letters. */
+  readonly where?: "sheet";
 }
 
 export const commandGroups = [
@@ -43,12 +45,29 @@ export interface Command {
   readonly run: (now: Now) => void;
 }
 
+/** A command that opens the dialog of its name. */
+export function opening<Id extends string>(
+  dialog: { readonly name: Id; readonly open: () => void },
+  about: Omit<Command, "id" | "run">,
+): Command & { readonly id: Id } {
+  return { id: dialog.name, run: () => dialog.open(), ...about };
+}
+
 export function ctrl(key: string, isShift = false): Chord {
   return { key, isCommand: true, isShift };
 }
 
 export function shift(key: string): Chord {
   return { key, isShift: true };
+}
+
+export function onSheet(key: string): Chord {
+  return { key, where: "sheet" };
+}
+
+/** Why a command cannot be used at this moment, or null. */
+export function whyNot(command: Command, now: Now): string | null {
+  return command.whyNot?.(now) ?? null;
 }
 
 export function needsSelection({ selection }: Now): string | null {
@@ -61,6 +80,10 @@ export function needsTwo({ selection }: Now): string | null {
 
 export function needsOne({ selection }: Now): string | null {
   return selection.length === 1 ? null : "Select one object";
+}
+
+export function notAllLocked(now: Now): string | null {
+  return needsSelection(now) ?? (lockedShare(now) === "all" ? "It is locked" : null);
 }
 
 /** Whether what is selected is locked: all of it, some of it, or none. */
@@ -78,7 +101,7 @@ export function lockedShare(now: Now): "all" | "some" | "none" {
 /** Runs a command, or says why it cannot be run. */
 export function runCommand(command: Command): void {
   const now = planNow();
-  const reason = command.whyNot?.(now) ?? null;
+  const reason = whyNot(command, now);
   if (reason === null) command.run(now);
   else now.announce(`${command.name}: ${reason.charAt(0).toLowerCase()}${reason.slice(1)}.`);
 }

@@ -11,8 +11,6 @@ export const gestureKeys: readonly KeySection[] = [
     keys: [
       { key: "Arrows", does: "Move what is selected; with nothing selected, move the view" },
       { key: "Shift + arrows", does: "Move it further" },
-      { key: "+ and -", does: "Zoom in and out" },
-      { key: "0", does: "See everything" },
       { key: "Space held", does: "Drag the view with any tool" },
       { key: "Enter", does: "Close the outline being drawn" },
       { key: "Backspace", does: "Take its last corner back" },

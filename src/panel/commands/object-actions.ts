@@ -4,21 +4,20 @@ import { duplicateObjects } from "../../core/edits/array.ts";
 import { type SpreadAxis, distributeObjects, spreadProblem } from "../../core/edits/distribute.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import { setLocked, unlockAll } from "../../core/edits/lock.ts";
-import { removeObjects } from "../../core/edits/object-edits.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { alignWords } from "./align-words.ts";
-import { alike, namesOf, newIds } from "../state/chosen-objects.ts";
+import { alike, newIds } from "../state/chosen-objects.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
-import { viewNow } from "../state/view-state.ts";
+import { objectNames } from "../../core/model/object-names.ts";
 
 function chosen() {
   const now = planNow();
   const layout = layoutOf(now.plan, now.layoutId);
   const { plan, layoutId, selection } = now;
-  return { plan, layout, layoutId, selection, names: namesOf(plan, layout, selection) };
+  return { plan, layout, layoutId, selection, names: objectNames(plan, layout, selection) };
 }
 
-/** Keeps an edit that adds objects, selects them and brings them into view. */
+/** Keeps an edit that adds objects, and selects them. */
 export function commitNew(edit: Edit): void {
   const before = planNow();
   commit(edit);
@@ -30,11 +29,6 @@ export function commitNew(edit: Edit): void {
 export function duplicateSelection(): void {
   const { layoutId, selection, names } = chosen();
   commitNew(duplicateObjects(layoutId, selection, `Duplicate ${names}`));
-}
-
-export function deleteSelection(): void {
-  const { layoutId, selection, names } = chosen();
-  commit(removeObjects(layoutId, selection, `Delete ${names}`));
 }
 
 export function lockSelection(isLocked: boolean): void {
@@ -79,13 +73,6 @@ export function selectAlike(what: "kind" | "variety" | "bed"): void {
   const ids = alike(plan, layout, selection, what);
   planNow().select(ids);
   planNow().announce(`${ids.length} selected.`);
-}
-
-/** The form for placing a variety, with the selected bed filled in. */
-export function placeInSelection(): void {
-  const { layout, selection } = chosen();
-  const bed = layout.beds.find(({ id }) => selection.includes(id));
-  viewNow().ask({ kind: "place", varietyId: null, bedId: bed?.id ?? null });
 }
 
 /** Asked for by key: the menu opens at the focus, or in the middle of the sheet. */

@@ -1,6 +1,5 @@
 /** Which key press means which command. */
 import type { Chord, Command } from "./command.ts";
-import { allCommands } from "./commands.ts";
 import { keysOf } from "./own-keys.ts";
 
 /** What of a key press decides. */
@@ -21,6 +20,8 @@ export interface KeySituation {
   readonly hasDraft: boolean;
   readonly isDialogOpen: boolean;
   readonly hasLetterKeys: boolean;
+  /** The focus is on the sheet. */
+  readonly isOnSheet: boolean;
 }
 
 const LATIN = /^\p{Script=Latin}$/u;
@@ -55,6 +56,7 @@ function isTextKey({ key, isCommand }: Chord): boolean {
 }
 
 function isFree(chord: Chord, situation: KeySituation): boolean {
+  if (chord.where === "sheet") return situation.isOnSheet;
   if (situation.isDialogOpen) return false;
   if (isTextKey(chord) && situation.isTyping) return false;
   if (chord.isCommand === true && situation.hasDraft) return false;
@@ -62,9 +64,13 @@ function isFree(chord: Chord, situation: KeySituation): boolean {
 }
 
 /** The command of a key press; null when it is none of ours. */
-export function commandOf(press: KeyPress, situation: KeySituation): Command | null {
+export function commandOf(
+  commands: readonly Command[],
+  press: KeyPress,
+  situation: KeySituation,
+): Command | null {
   if (press.altKey) return null;
-  for (const command of allCommands) {
+  for (const command of commands) {
     if (command.isNative === true) continue;
     for (const chord of keysOf(command)) {
       if (!isChord(press, chord)) continue;
@@ -105,9 +111,13 @@ export function pressedChord(press: KeyPress): Chord | null {
 }
 
 /** The other command that has these keys already, if any. */
-export function holderOf(chord: Chord, except: string): Command | undefined {
+export function holderOf(
+  commands: readonly Command[],
+  chord: Chord,
+  except: string,
+): Command | undefined {
   const text = chordText(chord);
-  return allCommands.find(
+  return commands.find(
     (command) => command.id !== except && keysOf(command).some((own) => chordText(own) === text),
   );
 }

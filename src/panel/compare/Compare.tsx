@@ -2,16 +2,16 @@ import { type ReactNode, useMemo, useState } from "react";
 import { type Comparison, compareLayouts } from "../../core/compare/compare-layouts.ts";
 import { type CheckedLayout, checkLayouts } from "../../core/checks/checked-layout.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
-import { copyLayout } from "../../core/edits/layout-edits.ts";
 import { compareCsv } from "../../core/compare/compare-report.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { CompareDifferences } from "./CompareDifferences.tsx";
 import { CompareMeasures } from "./CompareMeasures.tsx";
 import { ComparePrint } from "./ComparePrint.tsx";
-import { copiedLayout } from "../layouts/copied-layout.ts";
 import { downloadBytes } from "../form/download.ts";
-import { commit, planNow, useKept } from "../state/plan-actions.ts";
+import { useKept } from "../state/plan-actions.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { copyLayout } from "../layouts/commands.ts";
 import "./compare.css";
 
 /** One layout to be drawn, and the one whose differences are marked on it. */
@@ -160,11 +160,6 @@ function CompareBar(props: CompareBarProps) {
 }
 
 function OneLayout({ layout }: { readonly layout: Layout }) {
-  const copy = () => {
-    const { id, name } = copiedLayout(planNow().plan);
-    commit(copyLayout(layout.id, id, name));
-    planNow().showLayout(id);
-  };
   return (
     <section className="compare" aria-label="Layouts compared">
       <div className="region-empty">
@@ -172,9 +167,7 @@ function OneLayout({ layout }: { readonly layout: Layout }) {
           This plan has one layout, {layout.name}. Make a copy, change it on the sheet, and compare
           the two here.
         </p>
-        <button type="button" onClick={copy}>
-          Copy {layout.name}
-        </button>
+        <CommandButton of={copyLayout}>Copy {layout.name}</CommandButton>
       </div>
     </section>
   );

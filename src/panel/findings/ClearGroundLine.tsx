@@ -1,5 +1,6 @@
 import { useClearGroundState } from "../../store/window/clear-ground.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { clearGround } from "./commands.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
 
 /** What the dotted ground on the sheet means, or that there is none. */
 export function ClearGroundLine() {
@@ -14,22 +15,15 @@ export function ClearGroundLine() {
 /** Shows where the selected planting could lie, without dragging it. */
 export function ClearGroundButton() {
   const isAsked = useClearGroundState((state) => state.isAsked);
-  const ask = useClearGroundState((state) => state.ask);
-  const hasPlanting = usePlanStore(
-    ({ selection, result }) =>
-      selection.length === 1 && Boolean(result.standById.get(selection[0] ?? "")?.planting),
-  );
   return (
-    <button
-      type="button"
+    <CommandButton
+      of={clearGround}
       className="tool"
       tabIndex={-1}
       aria-pressed={isAsked}
-      disabled={!hasPlanting && !isAsked}
       title="Where the selected planting could lie without a conflict"
-      onClick={() => ask(!isAsked)}
     >
       Clear ground
-    </button>
+    </CommandButton>
   );
 }

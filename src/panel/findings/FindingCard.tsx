@@ -3,6 +3,7 @@ import type { Severity } from "../../core/checks/finding.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
 import { viewNow } from "../state/view-state.ts";
 import { planNow } from "../state/plan-actions.ts";
+import { figuresDialog } from "../figures/commands.ts";
 
 // Tries many dates: only when they are asked for.
 const StaggerOffers = lazy(async () => {
@@ -112,7 +113,7 @@ function FiguresLink({ standId, title }: { readonly standId: string; readonly ti
     const stand = planNow().result.standById.get(standId);
     if (!stand) return;
     const varietyId = stand.variety?.id ?? null;
-    viewNow().ask({ kind: "figures", kindId: stand.kind.id, varietyId });
+    figuresDialog.open({ kindId: stand.kind.id, varietyId });
   };
   return (
     <button type="button" className="link" aria-label={`Figures: ${title}`} onClick={open}>

@@ -1,11 +1,16 @@
-import { patched } from "../../core/edits/edit.ts";
-import { copyLayout, removeLayout } from "../../core/edits/layout-edits.ts";
-import type { Plan } from "../../core/model/plan.ts";
-import { Menu, MenuItem } from "../form/Menu.tsx";
-import { commit, planNow } from "../state/plan-actions.ts";
-import { copiedLayout } from "./copied-layout.ts";
+import { Menu } from "../form/Menu.tsx";
+import { planNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
-import { viewNow } from "../state/view-state.ts";
+import { arrangeLayout } from "../arrange/commands.ts";
+import { CommandItem } from "../commands/CommandItem.tsx";
+import {
+  chooseLayout,
+  copyLayout,
+  deleteLayout,
+  lendBeds,
+  renameLayout,
+  takePlantings,
+} from "./commands.ts";
 
 /** The alternatives: one is on the sheet, one may be chosen. */
 export function LayoutTabs() {
@@ -34,49 +39,17 @@ function LayoutMenu() {
   const plan = useShownPlan();
   const layout = useShownLayout();
   const isChosen = plan.chosenLayout === layout.id;
-  const copy = () => {
-    const { id, name } = copiedLayout(plan);
-    commit(copyLayout(layout.id, id, name));
-    planNow().showLayout(id);
-  };
-  const choose = () =>
-    commit({
-      title: isChosen ? `No longer choose ${layout.name}` : `Choose ${layout.name}`,
-      apply: (before) => patched<Plan>(before, { chosenLayout: isChosen ? undefined : layout.id }),
-    });
   return (
     <Menu label="Layout">
-      <MenuItem onPick={copy}>Copy {layout.name}</MenuItem>
-      <MenuItem onPick={() => viewNow().ask({ kind: "rename-layout", id: layout.id })}>
-        Rename {layout.name}
-      </MenuItem>
-      <MenuItem
-        isDisabled={layout.plantings.length === 0}
-        onPick={() => viewNow().ask({ kind: "arrange" })}
-      >
-        Arrange {layout.name} for me
-      </MenuItem>
-      <MenuItem
-        isDisabled={plan.layouts.length === 1}
-        onPick={() => viewNow().ask({ kind: "layout-exchange", what: "plantings" })}
-      >
-        Take selected plantings to another layout
-      </MenuItem>
-      <MenuItem
-        isDisabled={plan.layouts.length === 1}
-        onPick={() => viewNow().ask({ kind: "layout-exchange", what: "beds" })}
-      >
-        Use these beds in other layouts
-      </MenuItem>
-      <MenuItem onPick={choose}>
+      <CommandItem of={copyLayout}>Copy {layout.name}</CommandItem>
+      <CommandItem of={renameLayout}>Rename {layout.name}</CommandItem>
+      <CommandItem of={arrangeLayout}>Arrange {layout.name} for me</CommandItem>
+      <CommandItem of={takePlantings}>Take selected plantings to another layout</CommandItem>
+      <CommandItem of={lendBeds}>Use these beds in other layouts</CommandItem>
+      <CommandItem of={chooseLayout}>
         {isChosen ? `No longer choose ${layout.name}` : `Mark ${layout.name} as chosen`}
-      </MenuItem>
-      <MenuItem
-        isDisabled={plan.layouts.length === 1}
-        onPick={() => commit(removeLayout(layout.id))}
-      >
-        Delete {layout.name}
-      </MenuItem>
+      </CommandItem>
+      <CommandItem of={deleteLayout}>Delete {layout.name}</CommandItem>
     </Menu>
   );
 }

@@ -5,7 +5,8 @@ import { NoteField, TextField } from "../form/TextField.tsx";
 import { codeProblem } from "../beds/new-bed.ts";
 import { useShownLayout, useWording } from "../state/use-shown-plan.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
-import { viewNow } from "../state/view-state.ts";
+import { cutBed, numberBeds, shareBed } from "../beds/commands.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
 
 export function BedParticulars({ bed }: { readonly bed: Bed }) {
   const layout = useShownLayout();
@@ -31,13 +32,9 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
       <TextField label="Code" value={bed.code} onApply={rename} />
       {layout.beds.length > 1 && (
         <p className="field-hint">
-          <button
-            type="button"
-            className="link"
-            onClick={() => viewNow().ask({ kind: "number-beds" })}
-          >
+          <CommandButton of={numberBeds} className="link">
             Number all the beds
-          </button>{" "}
+          </CommandButton>{" "}
           in walking order.
         </p>
       )}
@@ -63,12 +60,8 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
       )}
       {bed.outline.shape === "rectangle" && (
         <div className="offers">
-          <button type="button" onClick={() => viewNow().ask({ kind: "share-bed", id: bed.id })}>
-            Share among varieties
-          </button>
-          <button type="button" onClick={() => viewNow().ask({ kind: "cut-bed", id: bed.id })}>
-            Cut in two
-          </button>
+          <CommandButton of={shareBed}>Share among varieties</CommandButton>
+          <CommandButton of={cutBed}>Cut in two</CommandButton>
         </div>
       )}
     </div>

@@ -1,9 +1,11 @@
-import { lockedCount, setLocked, unlockAll } from "../../core/edits/lock.ts";
+import { lockedCount, setLocked } from "../../core/edits/lock.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
 import { commit, planNow } from "../state/plan-actions.ts";
 import type { SelectedObjects } from "../state/selected-objects.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { unlockAll } from "../commands/edit-commands.ts";
 
 interface LockFieldProps {
   readonly selected: SelectedObjects;
@@ -38,9 +40,9 @@ export function LockedLine() {
   return (
     <p className="locked-line soft">
       {count === 1 ? "1 object is locked." : `${count} objects are locked.`}{" "}
-      <button type="button" className="link" onClick={() => commit(unlockAll(layoutId))}>
+      <CommandButton of={unlockAll} className="link">
         Unlock all
-      </button>
+      </CommandButton>
     </p>
   );
 }

@@ -3,7 +3,8 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { LockedLine } from "./LockField.tsx";
 import { countedObjects, selectedObjects } from "../state/selected-objects.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
-import { viewNow } from "../state/view-state.ts";
+import { newBed, newGround } from "../beds/commands.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
 
 const loadFields = () => import("./SelectedParticulars.tsx");
 
@@ -58,12 +59,8 @@ function NothingSelected() {
     <div className="region-empty">
       <p>Select a bed, a planting or a neighbour on the sheet, in the tables or in a list.</p>
       <div className="offers">
-        <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
-          New bed by its size
-        </button>
-        <button type="button" onClick={() => viewNow().ask({ kind: "new-ground" })}>
-          Add ground: hedge, path, tree ...
-        </button>
+        <CommandButton of={newBed}>New bed by its size</CommandButton>
+        <CommandButton of={newGround}>Add ground: hedge, path, tree ...</CommandButton>
       </div>
     </div>
   );

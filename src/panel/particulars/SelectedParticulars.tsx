@@ -1,4 +1,3 @@
-import { removeObjects } from "../../core/edits/object-edits.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { ActionsButton } from "../commands/ActionsButton.tsx";
 import { BedParticulars } from "./BedParticulars.tsx";
@@ -9,9 +8,12 @@ import { GroundSums, SeveralSurroundings } from "./SeveralGround.tsx";
 import { SeveralBeds, SeveralPlantings } from "./SeveralParticulars.tsx";
 import { SurroundingParticulars } from "./SurroundingParticulars.tsx";
 import type { SelectedObjects } from "../state/selected-objects.ts";
-import { useShownLayout } from "../state/use-shown-plan.ts";
-import { viewNow } from "../state/view-state.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { objectNames } from "../../core/model/object-names.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { deleteSelected } from "../commands/edit-commands.ts";
+import { showSelection } from "../commands/view-commands.ts";
+import { placeVariety } from "../seed-list/commands.ts";
+import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import "./particulars.css";
 
 interface SelectedParticularsProps {
@@ -58,49 +60,23 @@ function Several({ selected }: { readonly selected: SelectedObjects }) {
 }
 
 function SelectionActions({ selected }: { selected: SelectedObjects }) {
-  const layoutId = useShownLayout().id;
+  const plan = useShownPlan();
+  const layout = useShownLayout();
   const selection = usePlanStore((state) => state.selection);
-  const [bed] = selected.beds;
-  const names = [
-    ...selected.beds.map((entry) => `bed ${entry.code}`),
-    ...selected.plantings.map((entry) => entry.code),
-    ...selected.surroundings.map((entry) => entry.label),
-  ];
-  const what = names.length === 1 ? (names[0] ?? "") : `${names.length} objects`;
-  const show = () => {
-    viewNow().showSheet();
-    planNow().bringIntoView(selection);
-  };
-  const remove = () => {
-    commit(removeObjects(layoutId, selection, `Delete ${what}`));
-    document.getElementById("particulars-heading")?.focus();
-  };
-  const isLocked = [...selected.beds, ...selected.plantings, ...selected.surroundings].every(
-    (item) => item.locked === true,
-  );
+  const isOneBed = selection.length === 1 && selected.beds.length === 1;
+  const names = objectNames(plan, layout, selection);
   return (
     <div className="region-foot">
-      <LockField selected={selected} names={what} />
-      <ActionsButton ids={selection} names={what} />
-      <button type="button" onClick={show}>
-        Show on the sheet
-      </button>
-      {names.length === 1 && bed && (
-        <button
-          type="button"
-          onClick={() => viewNow().ask({ kind: "place", varietyId: null, bedId: bed.id })}
-        >
-          Place a variety
-        </button>
-      )}
-      <button
-        type="button"
-        disabled={isLocked}
-        title={isLocked ? "Unlock it first" : undefined}
-        onClick={remove}
+      <LockField selected={selected} names={names} />
+      <ActionsButton ids={selection} names={names} />
+      <CommandButton of={showSelection}>Show on the sheet</CommandButton>
+      {isOneBed && <CommandButton of={placeVariety}>Place a variety</CommandButton>}
+      <CommandButton
+        of={deleteSelected}
+        onRun={() => document.getElementById("particulars-heading")?.focus()}
       >
-        Delete {what}
-      </button>
+        Delete {names}
+      </CommandButton>
     </div>
   );
 }

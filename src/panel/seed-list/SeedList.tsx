@@ -7,6 +7,8 @@ import { useHatches } from "../state/use-hatches.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 import { planNow } from "../state/plan-actions.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { newVariety, placeDialog, varietyDialog, varietyList } from "./commands.ts";
 import "./seed-list.css";
 
 /** What a dragged variety is known by; the sheet takes it. */
@@ -33,16 +35,10 @@ export function SeedList() {
         <SeedListItems rows={rows} hatchOf={hatchOf} />
       )}
       <div className="region-foot">
-        <button type="button" onClick={() => viewNow().ask({ kind: "variety", id: null })}>
-          Add a variety
-        </button>
-        <button
-          type="button"
-          className="quiet"
-          onClick={() => viewNow().ask({ kind: "variety-list" })}
-        >
+        <CommandButton of={newVariety}>Add a variety</CommandButton>
+        <CommandButton of={varietyList} className="quiet">
           Read or save as CSV
-        </button>
+        </CommandButton>
       </div>
     </section>
   );
@@ -120,7 +116,7 @@ const SeedListItem = memo(function SeedListItem(props: SeedListItemProps) {
           type="button"
           className="link"
           aria-label={`Place ${name} in a bed`}
-          onClick={() => viewNow().ask({ kind: "place", varietyId: id, bedId: null })}
+          onClick={() => placeDialog.open({ varietyId: id, bedId: null })}
         >
           Place
         </button>
@@ -138,7 +134,7 @@ const SeedListItem = memo(function SeedListItem(props: SeedListItemProps) {
           type="button"
           className="link"
           aria-label={`Edit ${name}`}
-          onClick={() => viewNow().ask({ kind: "variety", id })}
+          onClick={() => varietyDialog.open({ id })}
         >
           Edit
         </button>

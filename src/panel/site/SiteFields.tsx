@@ -9,7 +9,8 @@ import { TextField } from "../form/TextField.tsx";
 import { readDegrees } from "../form/number-text.ts";
 import { climateWords } from "../season/climate-draft.ts";
 import { commit } from "../state/plan-actions.ts";
-import { viewNow } from "../state/view-state.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { siteClimate } from "../season/commands.ts";
 
 type SiteChanges = { readonly [Key in keyof Site]?: Site[Key] | undefined };
 
@@ -46,9 +47,9 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
         <span className="field-name">Climate</span>
         <span className="field-value">
           {climateWords(site.climate)}{" "}
-          <button type="button" className="link" onClick={() => viewNow().ask({ kind: "climate" })}>
+          <CommandButton of={siteClimate} className="link">
             Change ...
-          </button>
+          </CommandButton>
         </span>
       </div>
       <PositionFields

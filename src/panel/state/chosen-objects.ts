@@ -1,20 +1,6 @@
-/** Names of chosen objects, and what is like them. */
+/** What an edit has added, and what is like the chosen objects. */
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import { selectedObjects } from "./selected-objects.ts";
-
-/** `bed B02`, `B02-1`, `Hedge`, or how many there are: for titles of undo steps and menus. */
-export function namesOf(plan: Plan, layout: Layout, ids: readonly string[]): string {
-  const { beds, plantings, surroundings } = selectedObjects(plan, layout, ids);
-  const names = [
-    ...beds.map(({ code }) => `bed ${code}`),
-    ...plantings.map(({ code }) => code),
-    ...surroundings.map(({ label }) => label),
-  ];
-  if (names.length === 1) return names[0] ?? "";
-  if (beds.length === names.length) return `${names.length} beds`;
-  if (plantings.length === names.length) return `${names.length} plantings`;
-  return `${names.length} objects`;
-}
 
 /** Objects of a layout that an edit has added; plantings that came with a new bed are left out. */
 export function newIds(before: Plan, after: Plan, layoutId: string): readonly string[] {

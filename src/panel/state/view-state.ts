@@ -1,53 +1,22 @@
 /** What the window shows beside the plan: which view, which drawer, which dialog. Never saved in a plan. */
+import type { ReactElement } from "react";
 import { create } from "zustand";
 
 export type MainView = "sheet" | "tables" | "compare";
 export type Drawer = "seed-list" | "findings" | "particulars" | "bloom";
 
-export type DialogRequest =
-  | { readonly kind: "settings" }
-  | { readonly kind: "plot-map" }
-  | { readonly kind: "files" }
-  | { readonly kind: "climate" }
-  | { readonly kind: "season" }
-  | { readonly kind: "keys" }
-  | { readonly kind: "kept-plans" }
-  | { readonly kind: "diagnostics" }
-  | { readonly kind: "new-bed" }
-  | { readonly kind: "bed-rows" }
-  | { readonly kind: "number-beds" }
-  | { readonly kind: "share-bed"; readonly id: string }
-  | { readonly kind: "cut-bed"; readonly id: string }
-  | { readonly kind: "new-ground" }
-  | { readonly kind: "commands" }
-  | { readonly kind: "array" }
-  | { readonly kind: "line-up" }
-  | { readonly kind: "rename-object"; readonly id: string }
-  /** A text to paste objects from; the reason says why the clipboard would not do. */
-  | { readonly kind: "paste"; readonly reason: string | null }
-  | { readonly kind: "copied-text"; readonly text: string }
-  | { readonly kind: "variety"; readonly id: string | null }
-  | { readonly kind: "place"; readonly varietyId: string | null; readonly bedId: string | null }
-  | { readonly kind: "arrange" }
-  | { readonly kind: "layout-exchange"; readonly what: "plantings" | "beds" }
-  | { readonly kind: "rename-layout"; readonly id: string }
-  | {
-      readonly kind: "figures";
-      readonly kindId: string | null;
-      /** The variety a figure can be picked for at first. */
-      readonly varietyId: string | null;
-    }
-  | { readonly kind: "own-kinds" }
-  | { readonly kind: "earlier-crops" }
-  | { readonly kind: "outline-import" }
-  | { readonly kind: "variety-list" };
+/** The dialog that is up: made by `dialog()`, shown by the window. */
+export interface OpenedDialog {
+  readonly name: string;
+  readonly content: ReactElement;
+}
 
 interface ViewState {
   readonly view: MainView;
   /** On a narrow screen the one region that is up; null: the sheet alone. */
   readonly drawer: Drawer | null;
   readonly isBloomOpen: boolean;
-  readonly dialog: DialogRequest | null;
+  readonly dialog: OpenedDialog | null;
   /** How often the field for finding was asked for; each time it takes the focus. */
   readonly findAsked: number;
 }
@@ -60,7 +29,7 @@ interface ViewActions {
   readonly showSheet: () => void;
   readonly toggleBloom: () => void;
   readonly openFind: () => void;
-  readonly ask: (dialog: DialogRequest) => void;
+  readonly openDialog: (dialog: OpenedDialog) => void;
   readonly closeDialog: () => void;
 }
 
@@ -75,7 +44,7 @@ export const useViewState = create<ViewState & ViewActions>()((set, get) => ({
   showSheet: () => set({ view: "sheet", drawer: null }),
   toggleBloom: () => set({ isBloomOpen: !get().isBloomOpen }),
   openFind: () => set({ findAsked: get().findAsked + 1 }),
-  ask: (dialog) => set({ dialog }),
+  openDialog: (dialog) => set({ dialog }),
   closeDialog: () => set({ dialog: null }),
 }));
 

@@ -1,11 +1,12 @@
 import { useDeferredValue, useMemo } from "react";
-import { removeObjects } from "../../core/edits/object-edits.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { ObjectTableView, type RowAction } from "./ObjectTableView.tsx";
-import { commit, planNow } from "../state/plan-actions.ts";
 import { bedTable, plantingTable, surroundingTable } from "./table-rows.ts";
 import { useShownLayout, useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
-import { viewNow } from "../state/view-state.ts";
+import { newBed, newGround, numberBeds } from "../beds/commands.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { removeNow } from "../commands/remove-objects.ts";
+import { placeDialog } from "../seed-list/commands.ts";
 import "./tables.css";
 
 /** Everything on the sheet as tables: the way for keyboard and screen reader. */
@@ -22,40 +23,26 @@ export function Tables() {
   );
   const remove: RowAction = {
     label: "Delete",
-    run: (id, name) => {
-      const { layoutId } = planNow();
-      commit(removeObjects(layoutId, [id], `Delete ${name}`));
-    },
+    run: (id) => removeNow([id]),
   };
   const place: RowAction = {
     label: "Place a variety in",
     short: "Place",
-    run: (id) => viewNow().ask({ kind: "place", varietyId: null, bedId: id }),
+    run: (id) => placeDialog.open({ varietyId: null, bedId: id }),
   };
   return (
     <div className="tables">
       <ObjectTableView table={beds} actions={[place, remove]}>
-        {layout.beds.length > 1 && (
-          <button type="button" onClick={() => viewNow().ask({ kind: "number-beds" })}>
-            Number the beds
-          </button>
-        )}
-        <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
-          New bed by its size
-        </button>
+        {layout.beds.length > 1 && <CommandButton of={numberBeds}>Number the beds</CommandButton>}
+        <CommandButton of={newBed}>New bed by its size</CommandButton>
       </ObjectTableView>
       <ObjectTableView table={plantings} actions={[remove]}>
-        <button
-          type="button"
-          onClick={() => viewNow().ask({ kind: "place", varietyId: null, bedId: null })}
-        >
+        <button type="button" onClick={() => placeDialog.open({ varietyId: null, bedId: null })}>
           Place a variety
         </button>
       </ObjectTableView>
       <ObjectTableView table={surroundings} actions={[remove]}>
-        <button type="button" onClick={() => viewNow().ask({ kind: "new-ground" })}>
-          Add ground
-        </button>
+        <CommandButton of={newGround}>Add ground</CommandButton>
       </ObjectTableView>
     </div>
   );

@@ -1,8 +1,10 @@
 import { useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
-import { viewNow } from "../state/view-state.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { bedRows, newBed } from "../beds/commands.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { newVariety, placeDialog, varietyList } from "../seed-list/commands.ts";
+import { commandById } from "./all-commands.ts";
 
 /** What to do with an empty sheet; gone with the first planting. */
 export function FirstSteps() {
@@ -27,15 +29,9 @@ export function FirstSteps() {
       <ol>
         <li>
           <p>Lay out beds: measured with a tape, or drawn</p>
-          <button type="button" onClick={() => planNow().pickTool("draw-bed")}>
-            Draw on the sheet
-          </button>
-          <button type="button" onClick={() => viewNow().ask({ kind: "new-bed" })}>
-            Type its size
-          </button>
-          <button type="button" onClick={() => viewNow().ask({ kind: "bed-rows" })}>
-            Rows of equal beds
-          </button>
+          <CommandButton of={commandById("tool-draw-bed")}>Draw on the sheet</CommandButton>
+          <CommandButton of={newBed}>Type its size</CommandButton>
+          <CommandButton of={bedRows}>Rows of equal beds</CommandButton>
         </li>
         <li>
           <p>Add the varieties you want seed of{hasVariety && <Done />}</p>
@@ -82,18 +78,14 @@ function NextStep({ hasVariety, onHide }: NextStepProps) {
 function VarietyButtons() {
   return (
     <>
-      <button type="button" onClick={() => viewNow().ask({ kind: "variety", id: null })}>
-        Add a variety
-      </button>
-      <button type="button" onClick={() => viewNow().ask({ kind: "variety-list" })}>
-        Read a list
-      </button>
+      <CommandButton of={newVariety}>Add a variety</CommandButton>
+      <CommandButton of={varietyList}>Read a list</CommandButton>
     </>
   );
 }
 
 function PlaceButton({ isOff = false }: { readonly isOff?: boolean }) {
-  const place = () => viewNow().ask({ kind: "place", varietyId: null, bedId: null });
+  const place = () => placeDialog.open({ varietyId: null, bedId: null });
   return (
     <button type="button" disabled={isOff} onClick={place}>
       Place a variety

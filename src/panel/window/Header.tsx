@@ -2,21 +2,19 @@ import { useEffect, useRef, useState } from "react";
 import { changePlan } from "../../core/edits/object-edits.ts";
 import { HistoryButtons } from "./HistoryButtons.tsx";
 import { LayoutTabs } from "../layouts/LayoutTabs.tsx";
-import { PlanMenu, type SamplePlan } from "./PlanMenu.tsx";
+import { PlanMenu } from "./PlanMenu.tsx";
 import { SaveStateLine } from "../keeping/SaveStateLine.tsx";
 import { commit } from "../state/plan-actions.ts";
 import { type ThemeChoice, themeChoices, usePreferences } from "../state/preferences.ts";
 import { useDraft } from "../form/use-draft.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
-import { viewNow } from "../state/view-state.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { plotMap } from "../paper/commands.ts";
+import { planSettings } from "../site/commands.ts";
 import "./header.css";
 
-interface HeaderProps {
-  readonly samples: readonly SamplePlan[];
-}
-
 /** Title, facts, layouts, history, saving. On a narrow screen all but the title folds away. */
-export function Header({ samples }: HeaderProps) {
+export function Header() {
   const [isUnfolded, setUnfolded] = useState(false);
   const foldRef = useRef<HTMLButtonElement>(null);
   const headRef = useRef<HTMLElement>(null);
@@ -51,15 +49,11 @@ export function Header({ samples }: HeaderProps) {
         <HistoryButtons />
         <span className="head-gap" />
         <SaveStateLine />
-        <PlanMenu samples={samples} />
+        <PlanMenu />
         <ThemeSwitch />
-        <button
-          type="button"
-          className="primary"
-          onClick={() => viewNow().ask({ kind: "plot-map" })}
-        >
+        <CommandButton of={plotMap} className="primary">
           Plot map
-        </button>
+        </CommandButton>
       </div>
     </header>
   );
@@ -104,15 +98,10 @@ function PlanFacts() {
   const { season, level, units } = useShownPlan();
   const unitName = units === "m" ? "metres" : "feet";
   return (
-    <button
-      type="button"
-      className="plan-facts"
-      title="Plan settings"
-      onClick={() => viewNow().ask({ kind: "settings" })}
-    >
+    <CommandButton of={planSettings} className="plan-facts" title="Plan settings">
       season {season.name} · {level} level · {unitName}
       <span className="visually-hidden">: plan settings</span>
-    </button>
+    </CommandButton>
   );
 }
 

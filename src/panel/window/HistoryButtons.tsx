@@ -1,5 +1,7 @@
 import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { planNow } from "../state/plan-actions.ts";
+import type { Command } from "../commands/command.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { redo, undo } from "../commands/edit-commands.ts";
 
 /** Undo and redo; each says which step it goes to. */
 export function HistoryButtons() {
@@ -7,26 +9,28 @@ export function HistoryButtons() {
   const forward = usePlanStore((state) => state.future.at(-1)?.title);
   return (
     <div className="history" role="group" aria-label="History">
-      <button
-        type="button"
-        className="quiet"
-        disabled={back === undefined}
-        title={back === undefined ? "Nothing to undo" : `Undo: ${back}`}
-        aria-label={back === undefined ? "Undo" : `Undo: ${back}`}
-        onClick={() => planNow().undo()}
-      >
-        Undo
-      </button>
-      <button
-        type="button"
-        className="quiet"
-        disabled={forward === undefined}
-        title={forward === undefined ? "Nothing to redo" : `Redo: ${forward}`}
-        aria-label={forward === undefined ? "Redo" : `Redo: ${forward}`}
-        onClick={() => planNow().redo()}
-      >
-        Redo
-      </button>
+      <StepButton of={undo} step={back} />
+      <StepButton of={redo} step={forward} />
     </div>
+  );
+}
+
+interface StepButtonProps {
+  readonly of: Command;
+  /** Title of the step it goes to. */
+  readonly step: string | undefined;
+}
+
+function StepButton({ of, step }: StepButtonProps) {
+  const { name } = of;
+  return (
+    <CommandButton
+      of={of}
+      className="quiet"
+      title={step === undefined ? `Nothing to ${name.toLowerCase()}` : `${name}: ${step}`}
+      aria-label={step === undefined ? name : `${name}: ${step}`}
+    >
+      {name}
+    </CommandButton>
   );
 }

@@ -1,60 +1,54 @@
-import { openSample } from "../../store/files/plan-file.ts";
-import { tell } from "../../store/keeping/save-state.ts";
+import type { ReactNode } from "react";
 import { CommandItem } from "../commands/CommandItem.tsx";
-import { Menu, MenuItem } from "../form/Menu.tsx";
-
-export interface SamplePlan {
-  readonly title: string;
-  readonly fileName: string;
-  readonly load: () => Promise<string>;
-}
-
-interface PlanMenuProps {
-  readonly samples: readonly SamplePlan[];
-}
+import { Menu } from "../form/Menu.tsx";
+import { type CommandId, commandById } from "./all-commands.ts";
+import { sampleCommands } from "./commands.ts";
+import { samples } from "./samples.ts";
 
 /** Files in and out. The open plan stays kept in this browser in any case. */
-export function PlanMenu({ samples }: PlanMenuProps) {
-  const open = async (sample: SamplePlan) => {
-    try {
-      openSample(await sample.load(), sample.fileName);
-    } catch {
-      tell(`The sample "${sample.title}" could not be loaded. Is the network there?`);
-    }
-  };
+export function PlanMenu() {
   return (
     <Menu label="Plan">
-      <CommandItem id="new-plan">New</CommandItem>
-      <CommandItem id="open-plan">Open a file ...</CommandItem>
-      <CommandItem id="save-plan">Save file</CommandItem>
-      <CommandItem id="save-as" />
-      <CommandItem id="files" />
-      <CommandItem id="kept-plans" />
+      <Item id="new-plan">New</Item>
+      <Item id="open-plan">Open a file ...</Item>
+      <Item id="save-plan">Save file</Item>
+      <Item id="save-as" />
+      <Item id="files" />
+      <Item id="kept-plans" />
       <p className="menu-heading">Open a sample</p>
-      {samples.map((sample) => (
-        <MenuItem key={sample.fileName} onPick={() => void open(sample)}>
-          {sample.title}
-        </MenuItem>
+      {sampleCommands.map((command, index) => (
+        <CommandItem key={command.id} of={command}>
+          {samples[index]?.title}
+        </CommandItem>
       ))}
       <p className="menu-heading">Ground</p>
-      <CommandItem id="new-ground" />
-      <CommandItem id="bed-rows" />
-      <CommandItem id="number-beds" />
-      <CommandItem id="picture" />
-      <CommandItem id="earlier-crops" />
-      <CommandItem id="outline-import">Outlines from GPS or a map program</CommandItem>
+      <Item id="new-ground" />
+      <Item id="bed-rows" />
+      <Item id="number-beds" />
+      <Item id="picture" />
+      <Item id="earlier-crops" />
+      <Item id="outline-import">Outlines from GPS or a map program</Item>
       <p className="menu-heading">Season</p>
-      <CommandItem id="season" />
-      <CommandItem id="climate" />
+      <Item id="season" />
+      <Item id="climate" />
       <p className="menu-heading">Kinds and varieties</p>
-      <CommandItem id="figures" />
-      <CommandItem id="own-kinds" />
-      <CommandItem id="variety-list" />
+      <Item id="figures" />
+      <Item id="own-kinds" />
+      <Item id="variety-list" />
       <p className="menu-heading">Help</p>
-      <CommandItem id="settings" />
-      <CommandItem id="commands" />
-      <CommandItem id="keys" />
-      <CommandItem id="diagnostics" />
+      <Item id="settings" />
+      <Item id="commands" />
+      <Item id="keys" />
+      <Item id="diagnostics" />
     </Menu>
   );
+}
+
+interface ItemProps {
+  readonly id: CommandId;
+  readonly children?: ReactNode;
+}
+
+function Item({ id, children }: ItemProps) {
+  return <CommandItem of={commandById(id)}>{children}</CommandItem>;
 }

@@ -2,7 +2,9 @@ import { hideableKinds } from "../../store/window/hideable-kinds.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
 import { Menu } from "../form/Menu.tsx";
-import { hideableWords, setHidden, showAllKinds } from "../commands/hidden-words.ts";
+import { hideableWords, setHidden } from "./hidden-words.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { showAll } from "./commands.ts";
 
 /** Switches for what the sheet shows. Findings count whether or not their things are shown. */
 export function ShowMenu() {
@@ -30,9 +32,9 @@ export function HiddenLine() {
   return (
     <p className="hidden-line">
       {count === 1 ? "1 kind of things is hidden." : `${count} kinds of things are hidden.`}{" "}
-      <button type="button" className="link" onClick={showAllKinds}>
+      <CommandButton of={showAll} className="link">
         Show all
-      </button>
+      </CommandButton>
     </p>
   );
 }

@@ -1,18 +1,17 @@
 import { type KeyboardEvent, useRef } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { ClearGroundButton } from "../findings/ClearGroundLine.tsx";
-import { commandById } from "../commands/commands.ts";
-import { type ToolEntry, toolEntries } from "../commands/tools.ts";
-import { viewNow } from "../state/view-state.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { type ToolEntry, toolEntries } from "./tools.ts";
 import { keysText } from "../commands/shortcuts.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { commandById } from "./all-commands.ts";
+import { fitAll, showSelection } from "../commands/view-commands.ts";
 
 /** The tools of the sheet: one stop for Tab, arrow keys inside. */
 export function ToolBar() {
   const tool = usePlanStore((state) => state.tool);
-  const hasSelection = usePlanStore((state) => state.selection.length > 0);
   const ref = useRef<HTMLDivElement>(null);
-  // A tool that stands elsewhere leaves the bar its first one to come in by.
+  // Tab enters the bar at the tool in use, or at the first when that one has no button here.
   const stop = toolEntries.find(({ name }) => name === tool) ?? toolEntries[0];
 
   const moveFocus = (event: KeyboardEvent) => {
@@ -31,15 +30,6 @@ export function ToolBar() {
     event.preventDefault();
     buttons[next]?.focus();
   };
-  const pick = (entry: ToolEntry) => {
-    planNow().pickTool(entry.name);
-    viewNow().showSheet();
-  };
-  const fit = (what: "all" | "selection") => {
-    const { selection } = planNow();
-    viewNow().showSheet();
-    planNow().bringIntoView(what === "all" ? "all" : selection);
-  };
   return (
     <div
       ref={ref}
@@ -50,41 +40,51 @@ export function ToolBar() {
       onKeyDown={moveFocus}
     >
       {toolEntries.map((entry) => (
-        <button
+        <ToolButton
           key={entry.name}
-          type="button"
-          className="tool"
-          aria-pressed={entry.name === tool}
-          tabIndex={entry === stop ? 0 : -1}
-          title={`${entry.label} (${keysText(commandById(`tool-${entry.name}`))})`}
-          onClick={() => pick(entry)}
-        >
-          <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true" focusable="false">
-            <path d={entry.strokes} />
-          </svg>
-          <span>{entry.label}</span>
-        </button>
+          entry={entry}
+          isPicked={entry.name === tool}
+          isStop={entry === stop}
+        />
       ))}
       <ClearGroundButton />
       <span className="tool-gap" />
-      <button
-        type="button"
+      <CommandButton
+        of={fitAll}
         className="tool"
         tabIndex={-1}
-        title={`Fit all (${keysText(commandById("fit-all"))})`}
-        onClick={() => fit("all")}
+        title={`Fit all (${keysText(fitAll)})`}
       >
         Fit all
-      </button>
-      <button
-        type="button"
-        className="tool"
-        tabIndex={-1}
-        disabled={!hasSelection}
-        onClick={() => fit("selection")}
-      >
+      </CommandButton>
+      <CommandButton of={showSelection} className="tool" tabIndex={-1}>
         Fit selection
-      </button>
+      </CommandButton>
     </div>
+  );
+}
+
+interface ToolButtonProps {
+  readonly entry: ToolEntry;
+  readonly isPicked: boolean;
+  /** Where Tab comes into the bar. */
+  readonly isStop: boolean;
+}
+
+function ToolButton({ entry, isPicked, isStop }: ToolButtonProps) {
+  const command = commandById(`tool-${entry.name}`);
+  return (
+    <CommandButton
+      of={command}
+      className="tool"
+      aria-pressed={isPicked}
+      tabIndex={isStop ? 0 : -1}
+      title={`${entry.label} (${keysText(command)})`}
+    >
+      <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true" focusable="false">
+        <path d={entry.strokes} />
+      </svg>
+      <span>{entry.label}</span>
+    </CommandButton>
   );
 }

@@ -1,8 +1,8 @@
-import { commandById } from "../commands/commands.ts";
 import { FindField } from "../find/FindField.tsx";
 import { ShowMenu } from "./ShowMenu.tsx";
 import { keysText } from "../commands/shortcuts.ts";
-import { viewNow } from "../state/view-state.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { commandList } from "./commands.ts";
 
 /** Finding, showing and hiding, and the list of all commands. */
 export function ViewBar() {
@@ -10,13 +10,9 @@ export function ViewBar() {
     <div className="view-bar">
       <FindField />
       <ShowMenu />
-      <button
-        type="button"
-        title={`All commands (${keysText(commandById("commands"))})`}
-        onClick={() => viewNow().ask({ kind: "commands" })}
-      >
+      <CommandButton of={commandList} title={`All commands (${keysText(commandList)})`}>
         Commands
-      </button>
+      </CommandButton>
     </div>
   );
 }

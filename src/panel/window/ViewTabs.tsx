@@ -1,4 +1,6 @@
 import { type MainView, useViewState } from "../state/view-state.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { commandById } from "./all-commands.ts";
 
 const views: readonly { readonly view: MainView; readonly label: string }[] = [
   { view: "sheet", label: "Sheet" },
@@ -9,18 +11,12 @@ const views: readonly { readonly view: MainView; readonly label: string }[] = [
 /** The drawing, the same things as tables, or layouts beside each other. */
 export function ViewTabs() {
   const current = useViewState((state) => state.view);
-  const showView = useViewState((state) => state.showView);
   return (
     <div className="view-tabs" role="group" aria-label="View">
       {views.map(({ view, label }) => (
-        <button
-          key={view}
-          type="button"
-          aria-pressed={view === current}
-          onClick={() => showView(view)}
-        >
+        <CommandButton key={view} of={commandById(`view-${view}`)} aria-pressed={view === current}>
           {label}
-        </button>
+        </CommandButton>
       ))}
     </div>
   );

@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from "vitest";
-import { allCommands, commandById } from "../../../src/panel/commands/commands.ts";
+import { type CommandId, allCommands, commandById } from "../../../src/panel/window/all-commands.ts";
 import { useOwnKeys } from "../../../src/panel/commands/own-keys.ts";
 import {
   type KeyPress,
@@ -10,7 +10,7 @@ import {
   keysText,
   pressedChord,
 } from "../../../src/panel/commands/shortcuts.ts";
-import { toolEntries } from "../../../src/panel/commands/tools.ts";
+import { toolEntries } from "../../../src/panel/window/tools.ts";
 
 // The theme is read when its module is loaded, before anything of a test runs.
 vi.hoisted(() => {
@@ -27,8 +27,15 @@ const press = (key: string, held: Partial<KeyPress> = {}): KeyPress => ({
   altKey: false,
   ...held,
 });
-const free = { isTyping: false, hasDraft: false, isDialogOpen: false, hasLetterKeys: true };
-const idOf = (pressed: KeyPress, situation = free) => commandOf(pressed, situation)?.id;
+const free = {
+  isTyping: false,
+  hasDraft: false,
+  isDialogOpen: false,
+  hasLetterKeys: true,
+  isOnSheet: false,
+};
+const idOf = (pressed: KeyPress, situation = free) =>
+  commandOf(allCommands, pressed, situation)?.id;
 
 describe("undo, redo and save", () => {
   test("work with Ctrl and with Cmd", () => {
@@ -67,6 +74,18 @@ describe("text keys", () => {
     for (const key of ["c", "x", "v"]) {
       expect(idOf(press(key, { ctrlKey: true }))).toBeUndefined();
     }
+  });
+});
+
+describe("keys of the sheet", () => {
+  const onSheet = { ...free, isOnSheet: true, hasLetterKeys: false };
+  test("work while it has the focus, whether or not letters are keys", () => {
+    const ids = ["+", "=", "-", "0", "Backspace"].map((key) => idOf(press(key), onSheet));
+    expect(ids).toEqual(["zoom-in", "zoom-in", "zoom-out", "fit-all", "delete"]);
+  });
+  test("mean nothing elsewhere", () => {
+    for (const key of ["+", "=", "-", "0", "Backspace"]) expect(idOf(press(key))).toBeUndefined();
+    expect(idOf(press("Delete"))).toBe("delete");
   });
 });
 
@@ -125,7 +144,9 @@ describe("the commands", () => {
   });
   test("their keys are written out", () => {
     expect(keysText(commandById("redo"))).toBe("Ctrl or Cmd + Shift + Z, Ctrl or Cmd + Y");
-    expect(keysText(commandById("delete"))).toBe("Delete");
+    expect(keysText(commandById("delete"))).toBe("Delete, Backspace");
+
+    expect(() => commandById("no such thing" as CommandId)).toThrow("no such thing");
   });
 });
 
@@ -135,9 +156,9 @@ describe("keys of one's own", () => {
     expect(chord).toEqual({ key: "z", isCommand: true, isShift: true });
     const letter = pressedChord(press("J"));
     if (!chord || !letter) throw new Error("both are whole chords");
-    expect(holderOf(chord, "duplicate")?.id).toBe("redo");
-    expect(holderOf(chord, "redo")).toBeUndefined();
-    expect(holderOf(letter, "duplicate")).toBeUndefined();
+    expect(holderOf(allCommands, chord, "duplicate")?.id).toBe("redo");
+    expect(holderOf(allCommands, chord, "redo")).toBeUndefined();
+    expect(holderOf(allCommands, letter, "duplicate")).toBeUndefined();
     useOwnKeys.getState().setKeys("duplicate", letter);
     expect(idOf(press("j"))).toBe("duplicate");
     expect(idOf(press("d", { ctrlKey: true }))).toBeUndefined();

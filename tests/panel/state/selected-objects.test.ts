@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { copiedLayout } from "../../../src/panel/layouts/copied-layout.ts";
+import { freeLayoutName } from "../../../src/core/edits/layout-edits.ts";
 import {
   countedObjects,
   selectedObjects,
@@ -22,9 +22,9 @@ test("a shared value is told from one that differs, and nothing shared by all fr
   expect(sharedValue([], () => 1)).toBeNull();
 });
 
-test("a copied layout gets a free id and a free name", () => {
+test("a layout to be added gets a free id and a free name", () => {
   const { plan, layout } = smallPlan();
-  expect(copiedLayout(plan)).toEqual({ id: "layout-2", name: "Layout 2" });
+  expect(freeLayoutName(plan)).toEqual({ id: "layout-2", name: "Layout 2" });
   const named = { ...plan, layouts: [layout, { ...layout, id: "layout-7", name: "Layout 3" }] };
-  expect(copiedLayout(named)).toEqual({ id: "layout-8", name: "Layout 4" });
+  expect(freeLayoutName(named)).toEqual({ id: "layout-8", name: "Layout 4" });
 });

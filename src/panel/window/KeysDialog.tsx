@@ -1,13 +1,14 @@
 import { type KeyboardEvent, useState } from "react";
 import { CheckField } from "../form/ChoiceField.tsx";
-import { type Command, commandGroups } from "./command.ts";
-import { allCommands } from "./commands.ts";
+import { type Command, commandGroups } from "../commands/command.ts";
+import { allCommands } from "./all-commands.ts";
 import { Dialog } from "../form/Dialog.tsx";
-import { gestureKeys } from "./gesture-keys.ts";
-import { useOwnKeys } from "./own-keys.ts";
+import { gestureKeys } from "../commands/gesture-keys.ts";
+import { useOwnKeys } from "../commands/own-keys.ts";
 import { usePreferences } from "../state/preferences.ts";
-import { chordText, holderOf, keysText, pressedChord } from "./shortcuts.ts";
-import { viewNow } from "../state/view-state.ts";
+import { chordText, holderOf, keysText, pressedChord } from "../commands/shortcuts.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { commandList } from "./commands.ts";
 import "./commands.css";
 
 /** The commands that have keys, by their groups. */
@@ -55,9 +56,7 @@ export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
         onSet={setLetterKeys}
       />
       <p className="dialog-actions">
-        <button type="button" onClick={() => viewNow().ask({ kind: "commands" })}>
-          All commands
-        </button>
+        <CommandButton of={commandList}>All commands</CommandButton>
         {hasOwn && (
           <button type="button" onClick={() => useOwnKeys.getState().forgetKeys()}>
             Put all keys back
@@ -83,7 +82,7 @@ function CommandKeys({ command }: { readonly command: Command }) {
     }
     const chord = pressedChord(event);
     if (!chord) return;
-    const holder = holderOf(chord, command.id);
+    const holder = holderOf(allCommands, chord, command.id);
     setRefusal(holder ? `${chordText(chord)} is taken: ${holder.name}` : null);
     if (holder) return;
     useOwnKeys.getState().setKeys(command.id, chord);

@@ -10,7 +10,9 @@ import { Dialog } from "../form/Dialog.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
-import { viewNow } from "../state/view-state.ts";
+import { newBed } from "../beds/commands.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { newVariety } from "./commands.ts";
 
 interface PlaceDialogProps {
   readonly varietyId: string | null;
@@ -40,15 +42,9 @@ export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
       <Dialog title="Place a variety" onClose={onClose}>
         <p>{isBedMissing ? "There is no bed in this layout yet." : "The seed list is empty."}</p>
         <p className="dialog-actions">
-          <button
-            type="button"
-            className="primary"
-            onClick={() =>
-              viewNow().ask(isBedMissing ? { kind: "new-bed" } : { kind: "variety", id: null })
-            }
-          >
+          <CommandButton of={isBedMissing ? newBed : newVariety} className="primary">
             {isBedMissing ? "New bed by its size" : "Add a variety"}
-          </button>
+          </CommandButton>
         </p>
       </Dialog>
     );

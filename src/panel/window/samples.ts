@@ -1,6 +1,11 @@
 /** Sample plans: the first opens on a first visit and comes with the program, others when asked for. */
-import firstSample from "../../sample-plots/garden-to-solve.json?raw";
-import type { SamplePlan } from "../panel/window/PlanMenu.tsx";
+import firstSample from "../../../sample-plots/garden-to-solve.json?raw";
+
+interface SamplePlan {
+  readonly title: string;
+  readonly fileName: string;
+  readonly load: () => Promise<string>;
+}
 
 export const firstSampleText = firstSample;
 
@@ -13,11 +18,11 @@ export const samples: readonly SamplePlan[] = [
   {
     title: "The same garden, solved",
     fileName: "garden-solved.json",
-    load: async () => (await import("../../sample-plots/garden-solved.json?raw")).default,
+    load: async () => (await import("../../../sample-plots/garden-solved.json?raw")).default,
   },
   {
     title: "Two-acre field with neighbours",
     fileName: "two-acre-field.json",
-    load: async () => (await import("../../sample-plots/two-acre-field.json?raw")).default,
+    load: async () => (await import("../../../sample-plots/two-acre-field.json?raw")).default,
   },
 ];

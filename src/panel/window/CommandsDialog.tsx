@@ -1,10 +1,10 @@
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
-import { type Command, runCommand } from "./command.ts";
-import { foundCommands } from "./command-search.ts";
-import { allCommands, whyNot } from "./commands.ts";
+import { type Command, runCommand, whyNot } from "../commands/command.ts";
+import { foundCommands } from "../commands/command-search.ts";
+import { allCommands } from "./all-commands.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { planNow } from "../state/plan-actions.ts";
-import { keysText } from "./shortcuts.ts";
+import { keysText } from "../commands/shortcuts.ts";
 import "./commands.css";
 
 /** Steps of the keys that move along the list. */

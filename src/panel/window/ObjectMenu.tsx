@@ -1,13 +1,13 @@
 import { type KeyboardEvent, useLayoutEffect, useRef } from "react";
-import { usePlanStore, type ObjectMenuRequest } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { namesOf } from "../state/chosen-objects.ts";
-import { type Command, runCommand } from "./command.ts";
-import { commandById, whyNot } from "./commands.ts";
+import { usePlanStore, type ObjectMenuRequest } from "../../store/plan/plan-store.ts";
+import { type Command, runCommand, whyNot } from "../commands/command.ts";
+import { commandById } from "./all-commands.ts";
 import { hideChosenCommand, objectMenuIds, sheetMenuIds } from "./object-menu-items.ts";
-import { keysOf } from "./own-keys.ts";
+import { keysOf } from "../commands/own-keys.ts";
 import { planNow } from "../state/plan-actions.ts";
-import { chordText } from "./shortcuts.ts";
+import { chordText } from "../commands/shortcuts.ts";
+import { objectNames } from "../../core/model/object-names.ts";
 import "./commands.css";
 
 /** Kept between the menu and the edge of the window, pixels. */
@@ -21,7 +21,7 @@ export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest })
   const sections =
     request.ids.length === 0 ? sheetMenuIds : objectMenuIds(now.shown, layout, request.ids);
   const hide = hideChosenCommand(now.shown, layout, request.ids);
-  const names = request.ids.length === 0 ? "Sheet" : namesOf(now.shown, layout, request.ids);
+  const names = request.ids.length === 0 ? "Sheet" : objectNames(now.shown, layout, request.ids);
 
   useLayoutEffect(() => {
     const menu = ref.current;

@@ -1,12 +1,13 @@
 /** What the menu of objects offers, in groups of command ids. */
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
-import type { Command } from "./command.ts";
+import type { Command } from "../commands/command.ts";
+import type { CommandId } from "./all-commands.ts";
 import { hideableWords, setHidden } from "./hidden-words.ts";
 import { selectedObjects } from "../state/selected-objects.ts";
 
 /** On the empty sheet. */
-export const sheetMenuIds: readonly (readonly string[])[] = [
+export const sheetMenuIds: readonly (readonly CommandId[])[] = [
   ["paste", "select-all"],
   ["new-bed", "bed-rows", "new-ground", "place"],
   ["fit-all", "unlock-all", "commands"],
@@ -17,26 +18,22 @@ export function objectMenuIds(
   plan: Plan,
   layout: Layout,
   ids: readonly string[],
-): readonly (readonly string[])[] {
+): readonly (readonly CommandId[])[] {
   const { beds, plantings } = selectedObjects(plan, layout, ids);
   const isOne = ids.length === 1;
   const isLocked = [...layout.beds, ...layout.plantings, ...plan.surroundings].some(
     ({ id, locked }) => ids.includes(id) && locked === true,
   );
+  const ofOneBed: readonly CommandId[] =
+    isOne && beds.length === 1 ? ["place", "share-bed", "cut-bed"] : [];
+  const ofPlantings: readonly CommandId[] =
+    plantings.length > 0 ? ["select-variety", "select-bed"] : [];
+  const lineUp: readonly CommandId[] = ["line-up", "spread-across", "spread-along"];
   return [
-    [
-      ...(isOne ? ["rename"] : []),
-      ...(isOne && beds.length === 1 ? ["place", "share-bed", "cut-bed"] : []),
-      "duplicate",
-      "array",
-    ],
-    ...(isOne ? [] : [["line-up", "spread-across", "spread-along"]]),
+    [...(isOne ? (["rename"] as const) : []), ...ofOneBed, "duplicate", "array"],
+    ...(isOne ? [] : [lineUp]),
     ["cut", "copy", "paste"],
-    [
-      isLocked ? "unlock" : "lock",
-      "select-kind",
-      ...(plantings.length > 0 ? ["select-variety", "select-bed"] : []),
-    ],
+    [isLocked ? "unlock" : "lock", "select-kind", ...ofPlantings],
     ["show-selection"],
     ["delete"],
   ];

@@ -1,0 +1,9 @@
+import type { Command } from "../commands/command.ts";
+import { viewNow } from "../state/view-state.ts";
+
+export const foldBloom = {
+  id: "bloom",
+  name: "Fold or unfold the bloom strip",
+  group: "View",
+  run: () => viewNow().toggleBloom(),
+} as const satisfies Command;

@@ -1,0 +1,57 @@
+import {
+  type Command,
+  ctrl,
+  needsSelection,
+  notAllLocked,
+  withLoaded,
+} from "../commands/command.ts";
+import { dialog } from "../state/dialog.ts";
+
+const loadDialogs = () => import("./ClipboardDialogs.tsx");
+/** A text to paste objects from; the reason says why the clipboard would not do. */
+export const pasteDialog = dialog("paste-text", async () => (await loadDialogs()).PasteDialog);
+export const copiedTextDialog = dialog(
+  "copied-text",
+  async () => (await loadDialogs()).CopiedTextDialog,
+);
+
+const load = () => import("./clipboard-actions.ts");
+
+function copying(act: (part: Awaited<ReturnType<typeof load>>) => void): () => void {
+  return () => void withLoaded(load, act);
+}
+
+export const clipboardCommands = [
+  {
+    id: "cut",
+    name: "Cut",
+    group: "Edit",
+    keys: [ctrl("x")],
+    isNative: true,
+    whyNot: notAllLocked,
+    run: copying((clipboard) => void clipboard.cutSelection()),
+  },
+  {
+    id: "copy",
+    name: "Copy",
+    group: "Edit",
+    keys: [ctrl("c")],
+    isNative: true,
+    whyNot: needsSelection,
+    run: copying((clipboard) => void clipboard.copySelection()),
+  },
+  {
+    id: "paste",
+    name: "Paste",
+    group: "Edit",
+    keys: [ctrl("v")],
+    isNative: true,
+    run: copying((clipboard) => void clipboard.pasteFromClipboard()),
+  },
+  {
+    id: "paste-text",
+    name: "Paste from a text ...",
+    group: "Edit",
+    run: () => pasteDialog.open({ reason: null }),
+  },
+] as const satisfies readonly Command[];

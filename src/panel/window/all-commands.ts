@@ -1,0 +1,69 @@
+/** Every command of the program: menus, keys and the searchable list take them from here. */
+import { arrangeLayout } from "../arrange/commands.ts";
+import { bedCommands, lineUpCommands } from "../beds/commands.ts";
+import { foldBloom } from "../bloom/commands.ts";
+import { clipboardCommands } from "../clipboard/commands.ts";
+import type { Command } from "../commands/command.ts";
+import { editCommands, objectCommands } from "../commands/edit-commands.ts";
+import { earlierCrops } from "../earlier-crops/commands.ts";
+import { figures } from "../figures/commands.ts";
+import { find } from "../find/commands.ts";
+import { clearGround } from "../findings/commands.ts";
+import { keepingCommands, whatWentWrong } from "../keeping/commands.ts";
+import { ownKinds } from "../kinds/commands.ts";
+import { layoutCommands } from "../layouts/commands.ts";
+import { importOutlines } from "../outlines/commands.ts";
+import { paperCommands } from "../paper/commands.ts";
+import { pictureUnder } from "../picture/commands.ts";
+import { seasonCommands } from "../season/commands.ts";
+import { seedListCommands } from "../seed-list/commands.ts";
+import { planSettings } from "../site/commands.ts";
+import {
+  helpCommands,
+  lookCommands,
+  sampleCommands,
+  toolCommands,
+  viewCommands,
+} from "./commands.ts";
+
+const lists = [
+  ...editCommands,
+  ...clipboardCommands,
+  ...objectCommands,
+  ...bedCommands,
+  ...seedListCommands,
+  ...lineUpCommands,
+  find,
+  ...viewCommands,
+  clearGround,
+  foldBloom,
+  ...lookCommands,
+  ...toolCommands,
+  ...layoutCommands,
+  arrangeLayout,
+  ...keepingCommands,
+  ...sampleCommands,
+  pictureUnder,
+  importOutlines,
+  ...paperCommands,
+  planSettings,
+  ...seasonCommands,
+  figures,
+  earlierCrops,
+  ownKinds,
+  ...helpCommands,
+  whatWentWrong,
+] as const satisfies readonly Command[];
+
+/** The ids there are, made from the lists: a mistyped one does not compile. */
+export type CommandId = (typeof lists)[number]["id"];
+
+export const allCommands: readonly Command[] = lists;
+
+const byId: ReadonlyMap<string, Command> = new Map(lists.map((command) => [command.id, command]));
+
+export function commandById(id: CommandId): Command {
+  const command = byId.get(id);
+  if (!command) throw new Error(`There is no command "${id}".`);
+  return command;
+}
