@@ -4,32 +4,25 @@ import { parseSync } from "vite";
  * Every module a source text names: imports and re-exports (type-only ones too), `import()` of
  * code and of types, and `new URL("...", import.meta.url)`, which is how workers are loaded.
  */
-export function importsOf(path: string, text: string): readonly string[] {
-  return importsWhere(path, text, () => true);
+export interface Imports {
+  readonly all: readonly string[];
+  /** Without what is fetched only when the code that asks for it runs. */
+  readonly atStart: readonly string[];
 }
 
-/** The same without what is fetched only when the code that asks for it runs. */
-export function importsAtStart(path: string, text: string): readonly string[] {
-  return importsWhere(
-    path,
-    text,
-    (type) => type !== "ImportExpression" && type !== "NewExpression",
-  );
-}
-
-function importsWhere(
-  path: string,
-  text: string,
-  counts: (type: unknown) => boolean,
-): readonly string[] {
+export function importsOf(path: string, text: string): Imports {
   const { program, errors } = parseSync(path, text);
   if (errors.length > 0) throw new Error(`${path}: ${errors[0]?.message}`);
-  const found: string[] = [];
+  const found: { readonly name: string; readonly isLater: boolean }[] = [];
   visit(program, (node) => {
-    const specifier = counts(node.type) ? specifierOf(node) : null;
-    if (specifier !== null) found.push(specifier);
+    const name = specifierOf(node);
+    const isLater = node.type === "ImportExpression" || node.type === "NewExpression";
+    if (name !== null) found.push({ name, isLater });
   });
-  return found;
+  return {
+    all: found.map(({ name }) => name),
+    atStart: found.flatMap(({ name, isLater }) => (isLater ? [] : [name])),
+  };
 }
 
 type Node = Readonly<Record<string, unknown>>;

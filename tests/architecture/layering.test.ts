@@ -38,7 +38,7 @@ describe("the layering checker finds", () => {
     ["Konva elsewhere", "panel/beds", 'import "konva/lib/Core.js";', "only canvas"],
     ["a sample in core", "core/model", 'import "../../../sample-plots/a.json?raw";', "outside src"],
     ["a missing file", "core/model", 'import "./no-such-file.ts";', "no such file"],
-    ["two features joined", "panel/beds", 'import "../paper/paper.ts";', "no written edge"],
+    ["two features joined", "panel/findings", 'import "../season/season.ts";', "no written edge"],
     ["a file loose in the panel", "panel", "export {};", "stands in no module"],
     ["a file in no module", "elsewhere", "export {};", "stands in no module"],
     ["a file loose in core", "core", "export {};", "stands in no module"],
@@ -63,7 +63,11 @@ describe("the layering checker allows", () => {
   test.each([
     ["arrange importing checks", "core/arrange", 'import "../checks/checks.ts";'],
     ["core importing a plain package", "core/checks", 'import Flatbush from "flatbush";'],
-    ["the app importing a sample", "app", 'import x from "../../sample-plots/a.json?raw";'],
+    [
+      "the window importing a sample",
+      "panel/window",
+      'import x from "../../../sample-plots/a.json?raw";',
+    ],
     ["the app importing styles", "app", 'import "./styles.css";'],
     ["the panel importing core", "panel/paper", 'import "../../core/map/map.ts";'],
     ["a listed edge of the panel", "panel/site", 'import "../season/season.ts";'],

@@ -5,7 +5,7 @@
  */
 import { builtinModules } from "node:module";
 import { posix } from "node:path";
-import { importsAtStart, importsOf } from "./imports.ts";
+import { importsOf } from "./imports.ts";
 
 /** What each layer may import besides itself. */
 const LAYERS: Readonly<Record<string, readonly string[]>> = {
@@ -109,7 +109,7 @@ export function layeringFaults(files: ReadonlyMap<string, string>): readonly str
         .filter((to) => to !== null),
     );
     if (moduleOf(path) === null) faults.push(`${path}: stands in no module; see the design's map`);
-    else faults.push(...imports.flatMap((name) => importFault(path, name, files) ?? []));
+    else faults.push(...imports.all.flatMap((name) => importFault(path, name, files) ?? []));
   }
   return [...faults, ...cycles(graph)];
 }
