@@ -104,9 +104,7 @@ export function layeringFaults(files: ReadonlyMap<string, string>): readonly str
     const imports = importsOf(path, text);
     graph.set(
       path,
-      importsAtStart(path, text)
-        .map((name) => resolve(path, name, files))
-        .filter((to) => to !== null),
+      imports.atStart.map((name) => resolve(path, name, files)).filter((to) => to !== null),
     );
     if (moduleOf(path) === null) faults.push(`${path}: stands in no module; see the design's map`);
     else faults.push(...imports.all.flatMap((name) => importFault(path, name, files) ?? []));

@@ -1,5 +1,9 @@
 import { describe, expect, test, vi } from "vitest";
-import { type CommandId, allCommands, commandById } from "../../../src/panel/window/all-commands.ts";
+import {
+  type CommandId,
+  allCommands,
+  commandById,
+} from "../../../src/panel/window/all-commands.ts";
 import { useOwnKeys } from "../../../src/panel/commands/own-keys.ts";
 import {
   type KeyPress,
