@@ -2,7 +2,8 @@
  * `wideberth check` of a register: area by area, told as it goes. No more than one area is held
  * as a plan at a time, and what belongs further down waits in a file.
  */
-import type { Finding, Severity } from "../core/checks/finding.ts";
+import type { Severity } from "../core/checks/finding.ts";
+import { type Finding, checkOf } from "../core/checks/all-checks.ts";
 import { checkLayout } from "../core/checks/checked-layout.ts";
 import type { CheckResult } from "../core/checks/run-checks.ts";
 import { cropBook } from "../core/kinds/crop-book.ts";
@@ -135,10 +136,11 @@ function checkArea(
   const placeOf = new Map(ids.map((id, index) => [id, all[index] as number]));
   const isOwn = (subjects: readonly string[]) =>
     own.has(Math.min(...subjects.map((id) => placeOf.get(id) ?? Infinity)));
-  const isTold = ({ check, id, subjects }: Finding) => {
-    if (check !== "safety") return check !== "population" && isOwn(subjects);
-    const isNew = !cautioned.has(id);
-    cautioned.add(id);
+  const isTold = (finding: Finding) => {
+    const { about } = checkOf(finding);
+    if (about !== "people") return about !== "variety" && isOwn(finding.subjects);
+    const isNew = !cautioned.has(finding.id);
+    cautioned.add(finding.id);
     return isNew;
   };
   return {

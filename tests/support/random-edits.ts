@@ -33,7 +33,7 @@ interface Here {
   readonly layoutId: string;
   /** Ids of beds, plantings and surroundings of the layout shown. */
   readonly ids: readonly string[];
-  readonly findings: readonly { readonly id: string; readonly requiredM: number | null }[];
+  readonly findings: readonly { readonly id: string; readonly requiredM?: number }[];
 }
 
 type EditMaker = (here: Here) => Edit | null;
@@ -163,7 +163,9 @@ const editMakers: readonly fc.Arbitrary<readonly [string, EditMaker]>[] = [
     `accept ${a}`,
     ({ findings }) => {
       const finding = pick(findings, a);
-      return finding ? acceptFinding(finding.id, finding.requiredM, "it is far enough") : null;
+      return finding
+        ? acceptFinding(finding.id, finding.requiredM ?? null, "it is far enough")
+        : null;
     },
   ]),
   number.map((a) => [

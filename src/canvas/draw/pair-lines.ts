@@ -1,5 +1,5 @@
 /** Which pairs of stands the sheet shows as lines, and what is written beside them. */
-import { severitySign } from "../../core/checks/describe-finding.ts";
+import { severitySign } from "../../core/checks/wording.ts";
 import { findingId } from "../../core/checks/finding.ts";
 import { isolationPair } from "../../core/checks/isolation.ts";
 import type { IsolationPair } from "../../core/checks/isolation-pair.ts";

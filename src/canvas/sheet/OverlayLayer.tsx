@@ -1,6 +1,6 @@
 import { useCallback } from "react";
-import { severitySign } from "../../core/checks/describe-finding.ts";
-import type { Finding } from "../../core/checks/finding.ts";
+import { severitySign } from "../../core/checks/wording.ts";
+import { type Finding, checkOf } from "../../core/checks/all-checks.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
@@ -139,9 +139,10 @@ function openFindingLine(
   const [first = "", second = ""] = finding.subjects;
   const isShown = shown.some(({ ids }) => ids.includes(first) && ids.includes(second));
   if (isShown) return [];
-  const [atRisk] = finding.check === "isolation" ? finding.atRisk : [];
+  const [atRisk] = checkOf(finding).pairsAtRisk?.(finding) ?? [];
   if (atRisk) return [pairLine(atRisk, unit)];
-  const measured = finding.measuredM === null ? "" : ` ${formatLength(finding.measuredM, unit)}`;
+  const measured =
+    finding.measuredM === undefined ? "" : ` ${formatLength(finding.measuredM, unit)}`;
   return [
     {
       ids: [first, second],

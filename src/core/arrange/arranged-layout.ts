@@ -1,6 +1,6 @@
 /** An arrangement as a layout of its own. */
 import { type CheckedLayout, checkLayout } from "../checks/checked-layout.ts";
-import { countBySeverity } from "../checks/run-checks.ts";
+import { countBySeverity, foundBy } from "../checks/run-checks.ts";
 import { volunteersCheck } from "../checks/volunteers.ts";
 import type { Edit } from "../edits/edit.ts";
 import { setOutline } from "../edits/move-objects.ts";
@@ -56,18 +56,14 @@ export interface ArrangedCounts {
   readonly untold: number;
 }
 
-export function arrangedCounts({
-  plan: { earlierCrops },
-  result: { stands, findings, byCheck },
-}: CheckedLayout): ArrangedCounts {
+export function arrangedCounts({ plan: { earlierCrops }, result }: CheckedLayout): ArrangedCounts {
+  const { stands, findings } = result;
   const onFamily = stands.filter(
     (stand) =>
       stand.planting !== null &&
       wishesMissed(rotationWishes(stand, earlierCrops), stand.outline).family === 1,
   );
-  const volunteers = new Set(
-    (byCheck.get(volunteersCheck) ?? []).flatMap(({ subjects }) => subjects),
-  );
+  const volunteers = new Set(foundBy(result, volunteersCheck).flatMap(({ subjects }) => subjects));
   return {
     conflicts: countBySeverity(findings).conflict,
     volunteers: volunteers.size,

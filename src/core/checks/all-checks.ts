@@ -12,7 +12,7 @@ import { safetyCheck } from "./safety.ts";
 import { volunteersCheck } from "./volunteers.ts";
 
 /** Every check, in the order findings of one severity are listed. */
-export const allChecks: readonly Check[] = [
+const checks = [
   isolationCheck,
   missingBloomCheck,
   missingFigureCheck,
@@ -26,4 +26,21 @@ export const allChecks: readonly Check[] = [
   hybridSeedCheck,
   coverCareCheck,
   safetyCheck,
-];
+] as const;
+
+type FindingOf<C> = C extends Check<infer F> ? F : never;
+
+/** What any of the checks has to say. */
+export type Finding = FindingOf<(typeof checks)[number]>;
+
+/** Seen as checks of any finding: each is only ever handed findings of its own. */
+export const allChecks = checks as readonly unknown[] as readonly Check<Finding>[];
+
+const byName: ReadonlyMap<string, Check<Finding>> = new Map(
+  allChecks.map((check) => [check.name, check]),
+);
+
+/** The check that made a finding. */
+export function checkOf(finding: Pick<Finding, "check">): Check<Finding> {
+  return byName.get(finding.check) as Check<Finding>;
+}

@@ -1,8 +1,15 @@
 /** Biennials sown in place this season and expected to flower in it. */
 import type { Check } from "./check.ts";
-import { type BiennialFinding, findingId } from "./finding.ts";
+import { capital } from "./wording.ts";
+import { type FindingBase, findingId } from "./finding.ts";
 
-export const biennialCheck: Check = {
+/** A biennial sown in place this season will not flower in it. */
+export interface BiennialFinding extends FindingBase {
+  readonly check: "biennial";
+  readonly subject: string;
+}
+
+export const biennialCheck: Check<BiennialFinding> = {
   name: "biennial",
   title: "A biennial will not flower in its first year",
   run: ({ plan, stands }) =>
@@ -20,9 +27,12 @@ export const biennialCheck: Check = {
         check: "biennial",
         severity: "caution",
         subjects: [stand.id],
-        measuredM: null,
-        requiredM: null,
-        where: null,
         subject: stand.id,
       })),
+  describe: ({ subject }, { nameOf, standOf }) => ({
+    title: `${nameOf(subject)} will not flower in its first year`,
+    sentences: [
+      `${capital(standOf(subject)?.kind.name ?? "This kind")} sown this season makes roots or leaves first and flowers after a winter. Set out overwintered plants for seed, or mark this planting as first-year.`,
+    ],
+  }),
 };

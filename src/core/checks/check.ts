@@ -2,11 +2,12 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Outline } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
-import type { CheckName, Finding } from "./finding.ts";
+import type { FindingBase } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
+import type { Description, Wording } from "./wording.ts";
 
-export interface CheckInput {
+export interface CheckInput<F extends FindingBase = FindingBase> {
   readonly plan: Plan;
   readonly layout: Layout;
   readonly book: CropBook;
@@ -22,7 +23,7 @@ export interface CheckInput {
   /** Whether a stand or bed is the same object as in the run before. */
   readonly isUnchanged: (id: string) => boolean;
   /** Findings of this check in the run before; empty on a fresh run. */
-  readonly previous: readonly Finding[];
+  readonly previous: readonly F[];
 }
 
 export interface BedOutline {
@@ -30,9 +31,23 @@ export interface BedOutline {
   readonly outline: Outline;
 }
 
-export interface Check {
-  readonly name: CheckName;
+/** One check: how it finds, what it says, and what a finding of it offers. */
+export interface Check<F extends FindingBase = FindingBase> {
+  readonly name: F["check"];
   /** One line for lists of checks. */
   readonly title: string;
-  readonly run: (input: CheckInput) => readonly Finding[];
+  readonly run: (input: CheckInput<F>) => readonly F[];
+  /** A finding in words, for screen, paper and command line alike. */
+  readonly describe: (finding: F, wording: Wording) => Description;
+  /** The seed parent whose kind's figures a finding rests on; absent: it rests on none. */
+  readonly figuresOf?: (finding: F) => string | null;
+  /** The directions in which seed would mix, one or two, worst first; absent: it is about no pair. */
+  readonly pairsAtRisk?: (finding: F) => readonly IsolationPair[];
+  /** Whether another place, date or cover may clear it, so that ways out are looked for. */
+  readonly hasWaysOut?: boolean;
+  /**
+   * What it is about beside the places of its subjects: all of a variety, however far apart it
+   * stands, or people, who are told once wherever it may matter. Absent: those places alone.
+   */
+  readonly about?: "variety" | "people";
 }

@@ -3,7 +3,7 @@ import type { CropBook } from "../kinds/crop-book.ts";
 import { planBook } from "../kinds/own-kinds.ts";
 import { layoutOf } from "../model/layouts.ts";
 import type { Layout, Plan } from "../model/plan.ts";
-import { type Wording, wordingFor } from "./describe-finding.ts";
+import { type Wording, wordingFor } from "./wording.ts";
 import { type CheckResult, runChecks } from "./run-checks.ts";
 
 /** What every reader of a checked plan takes: paper, files, remedies, comparisons, the window. */

@@ -1,18 +1,33 @@
 /** Plantings that are said to hold far more plants than their ground takes at the kind's spacing. */
+import { citedAs } from "../kinds/sources.ts";
+import { formatLength } from "../model/length.ts";
 import { plantRoom } from "../beds/plant-room.ts";
 import type { Planting } from "../model/plan.ts";
 import type { Check } from "./check.ts";
-import { type CrowdedFinding, type Finding, findingId } from "./finding.ts";
+import type { Description, Wording } from "./wording.ts";
+import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 
 /** Up to so many times the plants that fit is closer planting, with paths counted in; beyond, a slip. Ours. */
 const CROWDED_FROM = 2;
 
-export const crowdedCheck: Check = {
+/** More plants than fit on the ground at the kind's spacing. */
+export interface CrowdedFinding extends FindingBase {
+  readonly check: "crowded";
+  readonly subject: string;
+  readonly plants: number;
+  readonly fits: number;
+  /** The spacing, metres, and who gives it. */
+  readonly inRowM: number;
+  readonly betweenRowsM: number;
+  readonly source: string;
+}
+
+export const crowdedCheck: Check<CrowdedFinding> = {
   name: "crowded",
   title: "A planting holds far more plants than fit at its kind's spacing",
   run: ({ stands, isUnchanged, previous }) => {
-    const findings: Finding[] = previous.filter(({ subjects }) => subjects.every(isUnchanged));
+    const findings = previous.filter(({ subjects }) => subjects.every(isUnchanged));
     for (const stand of stands) {
       if (stand.planting === null || isUnchanged(stand.id)) continue;
       const finding = crowdedFinding(stand, stand.planting);
@@ -20,6 +35,7 @@ export const crowdedCheck: Check = {
     }
     return findings;
   },
+  describe: describeCrowded,
 };
 
 /** Kinds without a published spacing are left alone; rows may run either way. */
@@ -41,14 +57,25 @@ function crowdedFinding(stand: Stand, planting: Planting): CrowdedFinding | null
     check: "crowded",
     severity: "caution",
     subjects: [stand.id],
-    measuredM: null,
-    requiredM: null,
-    where: null,
     subject: stand.id,
     plants,
     fits,
     inRowM: spacing.inRowM.value,
     betweenRowsM: spacing.betweenRowsM.value,
     source: spacing.inRowM.source,
+  };
+}
+
+function describeCrowded(
+  { subject, plants, fits, inRowM, betweenRowsM, source }: CrowdedFinding,
+  { nameOf, unit }: Wording,
+): Description {
+  const spacing = `${formatLength(inRowM, unit)} in the row and ${formatLength(betweenRowsM, unit)} between rows`;
+  return {
+    title: `${nameOf(subject)} holds ${plants} plants where ${fits} fit`,
+    sentences: [
+      `At ${spacing} (${citedAs(source)}) its ground takes ${fits}.`,
+      "Make it longer, plant fewer, or mend the number.",
+    ],
   };
 }

@@ -1,8 +1,14 @@
 /** A hybrid kept for seed: its seed will not come true, and it is no seed parent to protect. */
 import type { Check } from "./check.ts";
-import { type HybridFinding, findingId } from "./finding.ts";
+import { type FindingBase, findingId } from "./finding.ts";
 
-export const hybridSeedCheck: Check = {
+/** Seed of a hybrid will not come true. */
+export interface HybridFinding extends FindingBase {
+  readonly check: "hybrid-seed";
+  readonly subject: string;
+}
+
+export const hybridSeedCheck: Check<HybridFinding> = {
   name: "hybrid-seed",
   title: "A hybrid is kept for seed",
   run: ({ stands }) =>
@@ -13,9 +19,12 @@ export const hybridSeedCheck: Check = {
         check: "hybrid-seed",
         severity: "caution",
         subjects: [stand.id],
-        measuredM: null,
-        requiredM: null,
-        where: null,
         subject: stand.id,
       })),
+  describe: ({ subject }, { nameOf }) => ({
+    title: `${nameOf(subject)} is a hybrid kept for seed`,
+    sentences: [
+      "Seed of a hybrid does not come true: the next generation splits into many types. It is not checked as a seed parent; its pollen still counts against others.",
+    ],
+  }),
 };

@@ -1,15 +1,18 @@
 /** Isolation pairs to findings: one per pair of stands, and one per stand that lacks a figure or dates. */
 import type { Check, CheckInput } from "./check.ts";
-import {
-  type IsolationFinding,
-  type MissingBloomFinding,
-  type MissingFigureFinding,
-  compareText,
-  findingId,
-} from "./finding.ts";
+import { type FindingBase, compareText, findingId } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
+import { describeIsolation, nearnessWords } from "./isolation-words.ts";
+import { listed } from "./wording.ts";
 
-export const isolationCheck: Check = {
+/** Two stands mix: at risk one way or both. */
+export interface IsolationFinding extends FindingBase {
+  readonly check: "isolation";
+  /** The directions at risk, one or two, worst first. */
+  readonly atRisk: readonly IsolationPair[];
+}
+
+export const isolationCheck: Check<IsolationFinding> = {
   name: "isolation",
   title: "Plantings that would cross are too close",
   run: ({ freshPairs, isUnchanged, previous }) => {
@@ -27,6 +30,10 @@ export const isolationCheck: Check = {
       ...[...byPair].map(([id, atRisk]) => isolationFinding(id, atRisk)),
     ];
   },
+  describe: ({ atRisk }, wording) => describeIsolation(atRisk, wording),
+  figuresOf: ({ atRisk }) => atRisk[0]?.seedParent ?? null,
+  pairsAtRisk: ({ atRisk }) => atRisk,
+  hasWaysOut: true,
 };
 
 function isolationFinding(id: string, found: readonly IsolationPair[]): IsolationFinding {
@@ -40,13 +47,21 @@ function isolationFinding(id: string, found: readonly IsolationPair[]): Isolatio
     severity: atRisk.every((pair) => pair.relation === "rarely") ? "caution" : "conflict",
     subjects: [worst.seedParent, worst.pollenSource].sort(compareText),
     measuredM: worst.distanceM,
-    requiredM: worst.requiredM,
+    ...(worst.requiredM === null ? {} : { requiredM: worst.requiredM }),
     where: worst.where,
     atRisk,
   };
 }
 
-export const missingBloomCheck: Check = {
+/** A stand has no bloom dates, so pairs too close for distance cannot be cleared by time. */
+export interface MissingBloomFinding extends FindingBase {
+  readonly check: "missing-bloom";
+  readonly subject: string;
+  /** The stands it cannot be cleared against. */
+  readonly against: readonly string[];
+}
+
+export const missingBloomCheck: Check<MissingBloomFinding> = {
   name: "missing-bloom",
   title: "Bloom dates are missing",
   run: (input) =>
@@ -58,9 +73,23 @@ export const missingBloomCheck: Check = {
         against: othersOf(subject, pairs),
       }),
     ),
+  describe: (finding, { nameOf, unit }) => ({
+    title: `${nameOf(finding.subject)} has no bloom dates`,
+    sentences: [
+      `It lies ${nearnessWords(finding, listed(finding.against.map(nameOf)), unit)}, so only time could keep them apart, and that cannot be told without dates.`,
+      "Type a sowing or planting date, or its bloom dates.",
+    ],
+  }),
 };
 
-export const missingFigureCheck: Check = {
+/** A seed parent has no isolation distance: nothing published at this level, none typed. */
+export interface MissingFigureFinding extends FindingBase {
+  readonly check: "missing-figure";
+  readonly subject: string;
+  readonly against: readonly string[];
+}
+
+export const missingFigureCheck: Check<MissingFigureFinding> = {
   name: "missing-figure",
   title: "No isolation distance is known",
   run: (input) =>
@@ -72,10 +101,18 @@ export const missingFigureCheck: Check = {
       subject,
       against: othersOf(subject, pairs),
     })),
+  describe: ({ subject, against }, { nameOf, standOf }) => ({
+    title: `${nameOf(subject)} has no isolation distance`,
+    sentences: [
+      `Nothing published is known here for ${standOf(subject)?.kind.name ?? "this kind"} at this purity level, and ${listed(against.map(nameOf))} may cross with it.`,
+      "Type your own distance for the planting or its variety.",
+    ],
+  }),
+  figuresOf: ({ subject }) => subject,
 };
 
 function unknownsBySubject(
-  { pairs }: CheckInput,
+  { pairs }: Pick<CheckInput, "pairs">,
   blame: (pair: IsolationPair) => readonly string[],
 ): ReadonlyMap<string, readonly IsolationPair[]> {
   const found = new Map<string, IsolationPair[]>();
@@ -101,7 +138,7 @@ function nearestOf(
     severity: "unknown" as const,
     subjects: [subject],
     measuredM: nearest.distanceM,
-    requiredM: nearest.requiredM,
+    ...(nearest.requiredM === null ? {} : { requiredM: nearest.requiredM }),
     where: nearest.where,
   };
 }

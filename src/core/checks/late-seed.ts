@@ -1,9 +1,19 @@
 /** Seed that would ripen after the first autumn frost the grower has given. */
-import { isoFromDay } from "../model/day.ts";
+import { isoFromDay, shortDate } from "../model/day.ts";
 import type { Check } from "./check.ts";
-import { type LateSeedFinding, findingId } from "./finding.ts";
+import { type FindingBase, findingId } from "./finding.ts";
 
-export const lateSeedCheck: Check = {
+/** Seed would ripen after the first autumn frost. */
+export interface LateSeedFinding extends FindingBase {
+  readonly check: "late-seed";
+  readonly subject: string;
+  /** Day numbers: when the first seed is likely and at the latest ripe, and the frost date given. */
+  readonly ripeLikely: number;
+  readonly ripeLatest: number;
+  readonly frost: number;
+}
+
+export const lateSeedCheck: Check<LateSeedFinding> = {
   name: "late-seed",
   title: "Seed would ripen after the first frost",
   run: ({ plan, stands }) => {
@@ -19,9 +29,6 @@ export const lateSeedCheck: Check = {
           check: "late-seed",
           severity: "caution",
           subjects: [stand.id],
-          measuredM: null,
-          requiredM: null,
-          where: null,
           subject: stand.id,
           ripeLikely: ripe.likely,
           ripeLatest: ripe.latest,
@@ -30,4 +37,13 @@ export const lateSeedCheck: Check = {
       ];
     });
   },
+  describe: ({ subject, ripeLikely, ripeLatest, frost }, { nameOf }) => ({
+    title: `Seed of ${nameOf(subject)} may ripen after the first frost`,
+    sentences: [
+      ripeLikely > frost
+        ? `The first seed is likely ripe on ${shortDate(ripeLikely)}, the first frost is given as ${shortDate(frost)}.`
+        : `The first seed may take until ${shortDate(ripeLatest)}, the first frost is given as ${shortDate(frost)}.`,
+      "Start it earlier, or be ready to finish it under cover.",
+    ],
+  }),
 };

@@ -1,23 +1,30 @@
 /** Plantings that reach out of their bed or stand in none, and beds that reach out of the site. */
+import { formatLength } from "../model/length.ts";
 import { protrusion } from "../geometry/containment.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { Check } from "./check.ts";
-import { type Finding, type OutsideFinding, findingId } from "./finding.ts";
+import type { Description, Wording } from "./wording.ts";
+import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 
 /** Reaching out by less than this is a stake's width, not a mistake. Ours. */
 export const OUTSIDE_TOLERANCE_M = 0.01;
 
-export const outsideCheck: Check = {
+/** A planting reaches out of its bed, or a bed out of the site; or a planting stands in no bed. */
+export interface OutsideFinding extends FindingBase {
+  readonly check: "outside";
+  readonly inner: string;
+  /** Id of the bed; "site" for the site outline; "beds" for a planting that stands in none. */
+  readonly outer: string;
+}
+
+export const outsideCheck: Check<OutsideFinding> = {
   name: "outside",
   title: "A planting reaches out of its bed or lies in none, or a bed reaches out of the site",
   run: ({ plan, layout, stands, bedOutlines, isUnchanged, previous }) => {
-    const findings: Finding[] = previous.filter(
+    const findings = previous.filter(
       (finding) =>
-        finding.check === "outside" &&
-        finding.outer !== "site" &&
-        finding.outer !== "beds" &&
-        finding.subjects.every(isUnchanged),
+        finding.outer !== "site" && finding.outer !== "beds" && finding.subjects.every(isUnchanged),
     );
     const site = plan.site.outline ? outlineOf(plan.site.outline) : null;
     for (const stand of stands) {
@@ -38,10 +45,15 @@ export const outsideCheck: Check = {
     }
     return findings;
   },
+  describe: describeOutside,
 };
 
 /** A planting in no bed: only where there are beds is that a slip; the site holds it in any case. */
-function bedlessFindings(stand: Stand, hasBeds: boolean, site: Outline | null): readonly Finding[] {
+function bedlessFindings(
+  stand: Stand,
+  hasBeds: boolean,
+  site: Outline | null,
+): readonly OutsideFinding[] {
   const beyond = site ? outsideFinding(stand.id, stand.outline, "site", site) : null;
   if (!hasBeds) return beyond ? [beyond] : [];
   const off: OutsideFinding = {
@@ -49,9 +61,6 @@ function bedlessFindings(stand: Stand, hasBeds: boolean, site: Outline | null): 
     check: "outside",
     severity: "caution",
     subjects: [stand.id],
-    measuredM: null,
-    requiredM: null,
-    where: null,
     inner: stand.id,
     outer: "beds",
   };
@@ -73,9 +82,24 @@ function outsideFinding(
     severity: "caution",
     subjects,
     measuredM: reach.distanceM,
-    requiredM: null,
     where: [reach.from, reach.to],
     inner,
     outer,
+  };
+}
+
+function describeOutside(
+  { inner, outer, measuredM }: OutsideFinding,
+  { nameOf, unit }: Wording,
+): Description {
+  if (outer === "beds") {
+    return {
+      title: `${nameOf(inner)} lies in no bed`,
+      sentences: ["Move it onto a bed, choose its bed in its particulars, or draw a bed under it."],
+    };
+  }
+  return {
+    title: `${nameOf(inner)} reaches out of ${nameOf(outer)}`,
+    sentences: [`It sticks out by ${formatLength(measuredM ?? 0, unit)}.`],
   };
 }

@@ -1,20 +1,27 @@
 /** Plantings that lie on the same ground. Only pairs touching a changed planting are measured again. */
 import Flatbush from "flatbush";
+import { formatLength } from "../model/length.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { overlapDepth } from "../geometry/containment.ts";
 import type { Check } from "./check.ts";
-import { type Finding, findingId } from "./finding.ts";
+import { listed } from "./wording.ts";
+import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 
 /** Lying in each other by less than this is drawing, not planting. Ours. */
 export const OVERLAP_TOLERANCE_M = 0.02;
 
-export const overlapCheck: Check = {
+/** Two plantings lie on the same ground. `measuredM` is how deep they overlap. */
+export interface OverlapFinding extends FindingBase {
+  readonly check: "overlap";
+}
+
+export const overlapCheck: Check<OverlapFinding> = {
   name: "overlap",
   title: "Two plantings lie on the same ground",
   run: ({ stands, changedStands, isUnchanged, previous }) => {
     const plantings = stands.filter((stand) => stand.planting !== null);
-    const findings: Finding[] = previous.filter((finding) => finding.subjects.every(isUnchanged));
+    const findings = previous.filter((finding) => finding.subjects.every(isUnchanged));
     const near = touchingStands(plantings, changedStands.length);
     const done = new Set<Stand>();
     for (const stand of changedStands) {
@@ -28,6 +35,10 @@ export const overlapCheck: Check = {
     }
     return findings;
   },
+  describe: ({ subjects, measuredM }, { nameOf, unit }) => ({
+    title: `${listed(subjects.map(nameOf))} lie on the same ground`,
+    sentences: [`They overlap by ${formatLength(measuredM ?? 0, unit)}.`],
+  }),
 };
 
 /** Below this many changed stands, looking at all beats building an index. */
@@ -52,7 +63,7 @@ function touchingStands(
 }
 
 /** Taken in the order of their ids, so that a carried-forward finding equals a fresh one. */
-function overlapFinding(one: Stand, other: Stand): Finding | null {
+function overlapFinding(one: Stand, other: Stand): OverlapFinding | null {
   const [a, b] = one.id < other.id ? [one, other] : [other, one];
   if (boundsGap(a.outline.bounds, b.outline.bounds) > 0) return null;
   const reach = overlapDepth(a.outline, b.outline);
@@ -64,7 +75,6 @@ function overlapFinding(one: Stand, other: Stand): Finding | null {
     severity: "caution",
     subjects,
     measuredM: reach.distanceM,
-    requiredM: null,
     where: [reach.from, reach.to],
   };
 }

@@ -1,10 +1,23 @@
 /** Varieties with fewer seed plants than their kind needs. Plantings of one variety add up. */
 import type { Kind } from "../kinds/crop.ts";
+import { citedAs } from "../kinds/sources.ts";
 import type { Check } from "./check.ts";
-import { type PopulationFinding, compareText, findingId } from "./finding.ts";
+import type { Description, Wording } from "./wording.ts";
+import { type FindingBase, compareText, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 
-export const populationCheck: Check = {
+/** Fewer seed plants of a variety than its kind needs. */
+export interface PopulationFinding extends FindingBase {
+  readonly check: "population";
+  readonly variety: string;
+  readonly plants: number;
+  readonly needed: number;
+  /** Which of the kind's two numbers falls short. */
+  readonly floor: "viable" | "maintenance";
+  readonly source: string;
+}
+
+export const populationCheck: Check<PopulationFinding> = {
   name: "population",
   title: "Too few plants to keep a variety healthy",
   run: ({ stands }) => {
@@ -20,6 +33,9 @@ export const populationCheck: Check = {
       return finding ? [finding] : [];
     });
   },
+  describe: describePopulation,
+  figuresOf: ({ subjects }) => subjects[0] ?? null,
+  about: "variety",
 };
 
 function shortfall(variety: string, parents: readonly Stand[]): PopulationFinding | null {
@@ -36,9 +52,6 @@ function shortfall(variety: string, parents: readonly Stand[]): PopulationFindin
     check: "population",
     severity: "caution",
     subjects,
-    measuredM: null,
-    requiredM: null,
-    where: null,
     variety,
     plants,
     ...floor,
@@ -54,4 +67,19 @@ function floorMissed(kind: Kind, plants: number) {
     return { floor: "maintenance" as const, needed: maintenance.value, source: maintenance.source };
   }
   return null;
+}
+
+function describePopulation(finding: PopulationFinding, { standOf, nameOf }: Wording): Description {
+  const stand = standOf(finding.subjects[0] ?? "");
+  const name = stand?.variety?.name ?? nameOf(finding.variety);
+  const why =
+    finding.floor === "viable"
+      ? "below that the seed is hardly worth keeping"
+      : "fewer will do for a year, but the variety narrows over the years";
+  return {
+    title: `${name}: ${finding.plants} of ${finding.needed} seed plants`,
+    sentences: [
+      `${finding.needed} plants of ${stand?.kind.name ?? "this kind"} are advised (${citedAs(finding.source)}); ${why}.`,
+    ],
+  };
 }

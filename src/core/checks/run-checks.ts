@@ -5,9 +5,9 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
-import { allChecks } from "./all-checks.ts";
+import { type Finding, allChecks } from "./all-checks.ts";
 import type { BedOutline, Check } from "./check.ts";
-import { type Finding, type Severity, compareText } from "./finding.ts";
+import { type FindingBase, type Severity, compareText } from "./finding.ts";
 import { isolationPairs } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import { type Stand, resolveStands } from "./stand.ts";
@@ -23,7 +23,8 @@ export interface CheckResult {
   readonly stands: readonly Stand[];
   readonly standById: ReadonlyMap<string, Stand>;
   readonly bedOutlines: ReadonlyMap<string, BedOutline>;
-  readonly byCheck: ReadonlyMap<Check, readonly Finding[]>;
+  /** By name of the check, accepted ones as well; `foundBy` reads it. */
+  readonly byCheck: ReadonlyMap<string, readonly Finding[]>;
 }
 
 const SEVERITY_ORDER: Readonly<Record<Severity, number>> = { conflict: 0, caution: 1, unknown: 2 };
@@ -55,11 +56,11 @@ export function runChecks(
     changedStands: previous ? stands.filter((stand) => changed.has(stand.id)) : stands,
     isUnchanged: (id: string) => previous !== undefined && !changed.has(id),
   };
-  const byCheck = new Map<Check, readonly Finding[]>();
+  const byCheck = new Map<string, readonly Finding[]>();
   for (const check of allChecks) {
-    const found = check.run({ ...input, previous: previous?.byCheck.get(check) ?? [] });
+    const found = check.run({ ...input, previous: previous?.byCheck.get(check.name) ?? [] });
     byCheck.set(
-      check,
+      check.name,
       [...found].sort((a, b) => compareText(a.id, b.id)),
     );
   }
@@ -113,6 +114,14 @@ function acceptance(plan: Plan): (finding: Finding) => boolean {
   const accepted = new Map(plan.accepted.map((entry) => [entry.finding, entry.requiredM]));
   return (finding) =>
     accepted.has(finding.id) && accepted.get(finding.id) === (finding.requiredM ?? null);
+}
+
+/** What one check found, accepted or not, in the order of ids. */
+export function foundBy<F extends FindingBase>(
+  { byCheck }: Pick<CheckResult, "byCheck">,
+  check: Check<F>,
+): readonly F[] {
+  return (byCheck.get(check.name) ?? []) as readonly FindingBase[] as readonly F[];
 }
 
 /** How many findings of each severity. */

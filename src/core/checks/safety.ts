@@ -2,13 +2,22 @@
  * Safety cautions of the kinds kept for seed, and that of seed law where seed is for sale: each
  * shown once, with the plantings it is about.
  */
+import { cautions } from "../kinds/cautions.ts";
 import type { Check } from "./check.ts";
-import { type SafetyFinding, compareText, findingId } from "./finding.ts";
+import { listed } from "./wording.ts";
+import { type FindingBase, compareText, findingId } from "./finding.ts";
 
 /** Id of the caution that concerns seed passed on or sold. */
 const SEED_LAW = "seed-law";
 
-export const safetyCheck: Check = {
+/** A safety caution that applies to stands of this plan. */
+export interface SafetyFinding extends FindingBase {
+  readonly check: "safety";
+  /** Id of a caution in the crop base. */
+  readonly caution: string;
+}
+
+export const safetyCheck: Check<SafetyFinding> = {
   name: "safety",
   title: "The usual safety cautions",
   run: ({ stands }) => {
@@ -27,10 +36,18 @@ export const safetyCheck: Check = {
       check: "safety",
       severity: "caution",
       subjects: [...subjects].sort(compareText),
-      measuredM: null,
-      requiredM: null,
-      where: null,
       caution,
     }));
   },
+  describe: ({ caution: id, subjects }, { nameOf }) => {
+    const caution = cautions.find((entry) => entry.id === id);
+    return {
+      title: caution?.title ?? id,
+      sentences: [
+        ...(caution ? [caution.text] : []),
+        `It concerns ${listed(subjects.map(nameOf))}.`,
+      ],
+    };
+  },
+  about: "people",
 };

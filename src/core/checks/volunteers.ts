@@ -4,13 +4,15 @@
  */
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
+import { citedAs } from "../kinds/sources.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import { civilFromDay } from "../model/day.ts";
 import type { EarlierCrop, Plan } from "../model/plan.ts";
 import type { Check } from "./check.ts";
-import { type VolunteersFinding, findingId } from "./finding.ts";
+import type { Description, Wording } from "./wording.ts";
+import { type FindingBase, findingId } from "./finding.ts";
 import { DISTANCE_TOLERANCE_M } from "./isolation.ts";
 import { type Stand, varietyKey } from "./stand.ts";
 
@@ -21,13 +23,30 @@ export interface EarlierGround {
   readonly outline: Outline;
 }
 
-export const volunteersCheck: Check = {
+/** A seed parent lies on ground where something it can cross with grew too few years ago. */
+export interface VolunteersFinding extends FindingBase {
+  readonly check: "volunteers";
+  readonly subject: string;
+  /** Earlier crops it lies on, the latest first. */
+  readonly crops: readonly {
+    readonly id: string;
+    readonly kind: string;
+    readonly year: number;
+    readonly varietyName: string | null;
+  }[];
+  /** Years the ground should have been free of them, and who says so; null: none published. */
+  readonly landYears: number | null;
+  readonly source: string | null;
+}
+
+export const volunteersCheck: Check<VolunteersFinding> = {
   name: "volunteers",
   title: "Volunteers of an earlier crop may come up",
   run: ({ plan: { earlierCrops }, book, stands }) => {
     if (earlierCrops.length === 0) return [];
     return stands.flatMap((stand) => findingOf(stand, earlierCrops, book) ?? []);
   },
+  describe: describeVolunteers,
 };
 
 const grounds = new WeakMap<
@@ -129,9 +148,6 @@ function judged(
     check: "volunteers",
     severity: landYears ? "caution" : "unknown",
     subjects: [stand.id],
-    measuredM: null,
-    requiredM: null,
-    where: null,
     subject: stand.id,
     crops: on,
     landYears: landYears?.value ?? null,
@@ -141,3 +157,64 @@ function judged(
 
 /** As long as the id of an accepted finding may be in a plan file. */
 const LONGEST_ID = 400;
+
+function describeVolunteers(finding: VolunteersFinding, { nameOf, standOf }: Wording): Description {
+  const name = nameOf(finding.subject);
+  const stand = standOf(finding.subject);
+  const grew = `On its ground grew ${listedAll(finding.crops.map((crop) => cropWords(crop, stand)))}.`;
+  const kind = stand?.kind.name ?? "its kind";
+  const dig = `Dig out what comes up unsown, or lay ${name} elsewhere.`;
+  if (finding.landYears === null || finding.source === null) {
+    return {
+      title: `It cannot be told whether volunteers come up among ${name}`,
+      sentences: [
+        grew,
+        `No figure is known here for how many years ground should be free of it before seed of ${kind}.`,
+        dig,
+      ],
+    };
+  }
+  return {
+    title: `Volunteers may come up among ${name}`,
+    sentences: [
+      grew,
+      `Ground should be free of what crosses with ${kind} for ${yearCount(finding.landYears)} before seed of it (${sourceWords(stand?.kind, finding.source)}).`,
+      ...relationWords(finding, stand),
+      dig,
+    ],
+  };
+}
+
+function sourceWords(kind: Kind | undefined, source: string): string {
+  const note = kind?.landYears?.note;
+  return note === undefined ? citedAs(source) : `${citedAs(source)}; ${note}`;
+}
+
+function cropWords(
+  { kind, varietyName, year }: VolunteersFinding["crops"][number],
+  stand: Stand | undefined,
+): string {
+  const name = stand?.book.kind(kind)?.name ?? kind;
+  return `${name}${varietyName === null ? "" : ` ${varietyName}`} in ${year}`;
+}
+
+/** Says so where all that grew there crosses rarely with it. */
+function relationWords({ crops }: VolunteersFinding, stand: Stand | undefined): readonly string[] {
+  if (!stand) return [];
+  const relations = crops.map(({ kind }) => {
+    const earlier = stand.book.kind(kind);
+    return earlier ? stand.book.relation(stand.kind, earlier).relation : "freely";
+  });
+  return relations.every((relation) => relation === "rarely")
+    ? ["The two species cross rarely."]
+    : [];
+}
+
+function yearCount(count: number): string {
+  return count === 1 ? "1 year" : `${count} years`;
+}
+
+function listedAll(names: readonly string[]): string {
+  if (names.length <= 1) return names.join("");
+  return `${names.slice(0, -1).join(", ")} and ${names.at(-1) ?? ""}`;
+}

@@ -3,7 +3,7 @@
  * marked; how much a row weighs is the grower's to say, and no score adds them up.
  */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
-import { type CheckResult, countBySeverity } from "../checks/run-checks.ts";
+import { type CheckResult, countBySeverity, foundBy } from "../checks/run-checks.ts";
 import type { Standing } from "../checks/isolation-pair.ts";
 import { timeSlackDays } from "../checks/time-slack.ts";
 import { volunteersCheck } from "../checks/volunteers.ts";
@@ -115,7 +115,7 @@ function measured(
     "least slack": leastSlack(result),
     "on cover alone": restingOn(result, "cover"),
     covers: layout.plantings.filter(({ cover }) => cover !== "none").length,
-    volunteers: result.byCheck.get(volunteersCheck)?.length ?? 0,
+    volunteers: foundBy(result, volunteersCheck).length,
     "plants missing": plantsMissing(plan, layout),
     "ground planted": layout.plantings.reduce(
       (sum, { outline }) => sum + outlineArea(outlineOf(outline)),

@@ -1,13 +1,10 @@
 /** What `wideberth check` prints: one object for programs, and the same in words. */
-import {
-  type Description,
-  describeFinding,
-  describeStanding,
-  severitySign,
-  severityWord,
-} from "../checks/describe-finding.ts";
+import { describeFinding } from "../checks/describe-finding.ts";
+import { describeStanding } from "../checks/pair-words.ts";
+import { type Description, severitySign, severityWord } from "../checks/wording.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
-import type { Finding, Severity } from "../checks/finding.ts";
+import type { Severity } from "../checks/finding.ts";
+import type { Finding } from "../checks/all-checks.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair, Requirement, Standing } from "../checks/isolation-pair.ts";
 import { countBySeverity } from "../checks/run-checks.ts";
@@ -123,8 +120,8 @@ export function reportParts(input: CheckedLayout) {
       check: finding.check,
       severity: finding.severity,
       subjects: finding.subjects.map(idOf),
-      measuredM: finding.measuredM,
-      requiredM: finding.requiredM,
+      measuredM: finding.measuredM ?? null,
+      requiredM: finding.requiredM ?? null,
       ...describeFinding(finding, wording),
     }),
     findingLines: (finding: Finding): readonly string[] =>

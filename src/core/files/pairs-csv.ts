@@ -1,5 +1,5 @@
 /** Every pair that can cross, seed parent first, as one row for a spreadsheet. */
-import { describeStanding, requirementText } from "../checks/describe-finding.ts";
+import { describeStanding, requirementText } from "../checks/pair-words.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import { type CsvValue, csvFile } from "../formats/csv-file.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";

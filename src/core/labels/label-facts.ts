@@ -1,5 +1,5 @@
 /** What stands on a stake and on a seed packet, and which of it is still missing. */
-import { describeStanding } from "../checks/describe-finding.ts";
+import { describeStanding } from "../checks/pair-words.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair, Standing } from "../checks/isolation-pair.ts";
 import { lotCodesToSow } from "../lots/lot-book.ts";

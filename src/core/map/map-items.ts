@@ -1,7 +1,7 @@
 /** What a plot map shows of a layout, before it is cut into sheets. */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { LengthUnit } from "../model/length.ts";
-import type { IsolationFinding } from "../checks/finding.ts";
+import { type Finding, checkOf } from "../checks/all-checks.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { AreaShape, Layout, Picture } from "../model/plan.ts";
 import type { Point } from "../geometry/point.ts";
@@ -24,10 +24,10 @@ export interface MapItem {
   readonly rows?: { readonly count: number | undefined; readonly shape: AreaShape };
 }
 
-/** A finding that is measured between two places, with its number in the list of findings. */
+/** A finding about a pair, measured between two places, with its number in the list of findings. */
 export interface NumberedFinding {
   readonly number: number;
-  readonly finding: IsolationFinding;
+  readonly finding: Finding;
 }
 
 export interface MapContent {
@@ -51,7 +51,7 @@ export function mapContent(
     return { group, hatch: group === null ? null : (hatches.get(group) ?? null) };
   };
   const measured = result.findings.flatMap((finding, index): readonly NumberedFinding[] =>
-    finding.check === "isolation" ? [{ number: index + 1, finding }] : [],
+    checkOf(finding).pairsAtRisk ? [{ number: index + 1, finding }] : [],
   );
   const inConflict = new Set(
     measured

@@ -1,4 +1,5 @@
 /** Map sheets as pages: the drawing, what stands around it, and the panel beside or below. */
+import { checkOf } from "../checks/all-checks.ts";
 import { cutWords } from "./beyond-map.ts";
 import type { FarSource } from "./far-sources.ts";
 import { farSourceText } from "./far-sources.ts";
@@ -101,7 +102,7 @@ function panelWords(set: MapSet, sheet: MapSheet, drawing: SheetDrawing): PanelW
     ({ number, finding }) =>
       isOne || drawing.numbers.has(number) || isAbout(finding.subjects, drawing),
   );
-  const safety = set.numbered.filter(({ finding }) => finding.check === "safety");
+  const safety = set.numbered.filter(({ finding }) => checkOf(finding).about === "people");
   const small = (words: string) => paragraph(words, width, TYPE_PT.small, ruler);
   return {
     key: [

@@ -42,7 +42,7 @@ export function measuredMarks(
   const badges: Mark[] = [];
   const numbers = new Set<number>();
   const here = measured.flatMap(({ number, finding }) => {
-    if (finding.where === null) return [];
+    if (finding.where === undefined) return [];
     const drawn = measuredLine(finding.where, whole, view);
     const seen = clipLine(drawn.from, drawn.to, view.box);
     return seen === null ? [] : [{ number, drawn, seen }];

@@ -2,7 +2,7 @@
  * What an inspector or a buyer asks of each seed planting: every pollen source, how far, how far
  * it should be, when both flower, on what the isolation rests, and whose figure was followed.
  */
-import { describeStanding, requirementText } from "../checks/describe-finding.ts";
+import { describeStanding, requirementText } from "../checks/pair-words.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";

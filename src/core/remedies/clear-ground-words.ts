@@ -1,6 +1,6 @@
 /** What clear ground there is for a planting, in words. */
 import { type LengthUnit, formatDistance } from "../model/length.ts";
-import { listed } from "../checks/describe-finding.ts";
+import { listed } from "../checks/wording.ts";
 import type { ClearGround } from "./clear-ground.ts";
 
 /**

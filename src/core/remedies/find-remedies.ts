@@ -2,7 +2,7 @@
  * Ways out of an isolation finding, made when it is opened, each verified on the edited plan,
  * least disturbance first. Never applied unattended.
  */
-import type { IsolationFinding } from "../checks/finding.ts";
+import { type Finding, checkOf } from "../checks/all-checks.ts";
 import { isSameLot, stopsPollen } from "../checks/isolation.ts";
 import type { Stand } from "../checks/stand.ts";
 import { changePlantings } from "../edits/object-edits.ts";
@@ -20,7 +20,7 @@ const LARGE_SHIFT_DAYS = 42;
 /** Remedies of one way kept: a choice, not a catalogue. */
 const PER_WAY = 3;
 
-export function findRemedies(context: CheckedLayout, finding: IsolationFinding): readonly Remedy[] {
+export function findRemedies(context: CheckedLayout, finding: Finding): readonly Remedy[] {
   const plantings = finding.subjects.flatMap((id) => {
     const planting = context.result.standById.get(id)?.planting;
     return planting ? [planting] : [];
@@ -53,7 +53,7 @@ export function findRemedies(context: CheckedLayout, finding: IsolationFinding):
 /** In each other bed the nearest place that frees the planting of all conflicts, else of this one. */
 function otherBeds(
   context: CheckedLayout,
-  finding: IsolationFinding,
+  finding: Finding,
   planting: Planting,
 ): readonly Remedy[] {
   const troubles = context.result.findings.filter(
@@ -71,7 +71,7 @@ function otherBeds(
   });
 }
 
-function dateProposals(context: CheckedLayout, finding: IsolationFinding): readonly Proposal[] {
+function dateProposals(context: CheckedLayout, finding: Finding): readonly Proposal[] {
   const { plan, result } = context;
   const [first, second] = finding.subjects;
   if (first === undefined || second === undefined) return [];
@@ -151,7 +151,7 @@ function inTurnWords({ stands }: CheckedLayout["result"], stand: Stand): readonl
 /** Cutting a source that is not kept for seed, or no longer keeping seed of the parent at risk. */
 function purposeProposals(
   { layout }: CheckedLayout,
-  finding: IsolationFinding,
+  finding: Finding,
   planting: Planting,
 ): readonly Proposal[] {
   if (planting.purpose !== "seed") {
@@ -170,7 +170,12 @@ function purposeProposals(
       },
     ];
   }
-  if (!finding.atRisk.every((pair) => pair.seedParent === planting.id)) return [];
+  if (
+    !(checkOf(finding).pairsAtRisk?.(finding) ?? []).every(
+      (pair) => pair.seedParent === planting.id,
+    )
+  )
+    return [];
   return [
     {
       way: "not for seed",

@@ -1,6 +1,6 @@
 /** A way out of a finding: an edit, verified by running the checks on the edited plan. */
 import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
-import type { Finding } from "../checks/finding.ts";
+import type { Finding } from "../checks/all-checks.ts";
 import type { Edit } from "../edits/edit.ts";
 
 export type RemedyWay = "move" | "other bed" | "swap" | "date" | "cover" | "cut" | "not for seed";

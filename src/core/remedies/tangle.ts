@@ -2,7 +2,7 @@
  * Plantings tangled in conflicts with one another, and how many of them can stay as they are.
  * Exact for the places, dates and covers they have now; it says nothing about other places.
  */
-import type { IsolationFinding } from "../checks/finding.ts";
+import type { FindingBase } from "../checks/finding.ts";
 import type { CheckResult } from "../checks/run-checks.ts";
 
 export interface Tangle {
@@ -16,7 +16,7 @@ export interface Tangle {
 const COUNTED_MOST = 24;
 
 /** The tangle a conflict belongs to; null for a mere pair, and where it is too large to count through. */
-export function tangleOf(result: CheckResult, finding: IsolationFinding): Tangle | null {
+export function tangleOf(result: CheckResult, finding: FindingBase): Tangle | null {
   const enemies = enemiesOf(result);
   const found = new Set<string>();
   const waiting = finding.subjects.filter((id) => isPlanting(result, id));

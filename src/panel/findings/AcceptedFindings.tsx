@@ -1,5 +1,6 @@
-import { type Wording, describeFinding, severityWord } from "../../core/checks/describe-finding.ts";
-import type { Finding } from "../../core/checks/finding.ts";
+import { describeFinding } from "../../core/checks/describe-finding.ts";
+import { type Wording, severityWord } from "../../core/checks/wording.ts";
+import type { Finding } from "../../core/checks/all-checks.ts";
 import { withdrawAcceptance } from "../../core/edits/accept-finding.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";

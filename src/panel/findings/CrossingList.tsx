@@ -1,4 +1,4 @@
-import { describeStanding } from "../../core/checks/describe-finding.ts";
+import { describeStanding } from "../../core/checks/pair-words.ts";
 import type { Standing } from "../../core/checks/isolation-pair.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import { planNow } from "../state/plan-actions.ts";

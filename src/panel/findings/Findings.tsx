@@ -1,10 +1,12 @@
 import { lazy, memo, Suspense, useDeferredValue, useMemo, useState } from "react";
-import { describeFinding, severitySign, severityWord } from "../../core/checks/describe-finding.ts";
+import { checkOf } from "../../core/checks/all-checks.ts";
+import { describeFinding } from "../../core/checks/describe-finding.ts";
+import { severitySign, severityWord } from "../../core/checks/wording.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { AcceptedFindings } from "./AcceptedFindings.tsx";
 import { FindingCard } from "./FindingCard.tsx";
-import { countWords, countsOf, figuresOf, restingWords } from "./findings-words.ts";
+import { countWords, countsOf, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import "./findings.css";
 
@@ -54,6 +56,7 @@ const FindingList = memo(function FindingList({ onWaysOut }: FindingListProps) {
     () =>
       (isAllShown ? findings : findings.slice(0, FIRST_FINDINGS)).map((finding) => ({
         finding,
+        check: checkOf(finding),
         words: describeFinding(finding, wording),
       })),
     [findings, wording, isAllShown],
@@ -62,7 +65,7 @@ const FindingList = memo(function FindingList({ onWaysOut }: FindingListProps) {
     <>
       {!findings.some((finding) => finding.severity === "conflict") && <Resting result={result} />}
       <ul className="plain-list finding-list">
-        {described.map(({ finding, words: { title, sentences } }) => (
+        {described.map(({ finding, check, words: { title, sentences } }) => (
           <FindingCard
             key={finding.id}
             id={finding.id}
@@ -72,11 +75,11 @@ const FindingList = memo(function FindingList({ onWaysOut }: FindingListProps) {
             title={title}
             text={sentences.join(" ")}
             subjects={finding.subjects.join(" ")}
-            requiredM={finding.requiredM}
-            hasDates={finding.check === "isolation"}
+            requiredM={finding.requiredM ?? null}
+            hasDates={check.hasWaysOut === true}
             isOpen={finding.id === openFinding}
-            figuresOf={figuresOf(finding)}
-            onWaysOut={finding.check === "isolation" ? onWaysOut : null}
+            figuresOf={check.figuresOf?.(finding) ?? null}
+            onWaysOut={check.hasWaysOut === true ? onWaysOut : null}
           />
         ))}
       </ul>

@@ -1,5 +1,6 @@
 /** Counts above the findings, and on what the clear pairs rest when there is nothing to report. */
-import type { Finding, Severity } from "../../core/checks/finding.ts";
+import type { Severity } from "../../core/checks/finding.ts";
+import type { Finding } from "../../core/checks/all-checks.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
 import type { IsolationPair, Standing } from "../../core/checks/isolation-pair.ts";
 
@@ -75,18 +76,4 @@ export function restingWords(
 
 function pairCount(count: number): string {
   return count === 1 ? "1 pair is" : `${count} pairs are`;
-}
-
-/** The seed parent whose kind's figures a finding rests on; null where it rests on none. */
-export function figuresOf(finding: Finding): string | null {
-  switch (finding.check) {
-    case "isolation":
-      return finding.atRisk[0]?.seedParent ?? null;
-    case "missing-figure":
-      return finding.subject;
-    case "population":
-      return finding.subjects[0] ?? null;
-    default:
-      return null;
-  }
 }

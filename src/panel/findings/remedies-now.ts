@@ -2,8 +2,9 @@ import { findRemedies } from "../../core/remedies/find-remedies.ts";
 import type { Remedy } from "../../core/remedies/remedy.ts";
 import { tangleOf, tangleWords } from "../../core/remedies/tangle.ts";
 import { type CheckedLayout, wordingOf } from "../../core/checks/checked-layout.ts";
-import { describeFinding, severityWord } from "../../core/checks/describe-finding.ts";
-import type { Finding } from "../../core/checks/finding.ts";
+import { describeFinding } from "../../core/checks/describe-finding.ts";
+import { severityWord } from "../../core/checks/wording.ts";
+import { type Finding, checkOf } from "../../core/checks/all-checks.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
 
 /** A way out, and what else it would change. */
@@ -30,14 +31,14 @@ const NONE: Remedies = { title: null, requiredM: null, remedies: [], tangle: [] 
 export function remediesNow(kept: CheckedLayout, findingId: string): Remedies {
   const { result } = kept;
   const finding = result.findings.find((entry) => entry.id === findingId);
-  if (finding?.check !== "isolation") return NONE;
+  if (!finding || checkOf(finding).hasWaysOut !== true) return NONE;
   const wording = wordingOf(kept);
   const titleOf = (entry: Finding) => describeFinding(entry, wording).title;
   const byId = new Map(result.findings.map((entry) => [entry.id, entry]));
   const tangle = tangleOf(result, finding);
   return {
     title: titleOf(finding),
-    requiredM: finding.requiredM,
+    requiredM: finding.requiredM ?? null,
     tangle: tangle ? tangleWords(tangle, wording.nameOf) : [],
     remedies: findRemedies(kept, finding).map((remedy) => ({
       ...remedy,

@@ -1,6 +1,6 @@
 /** The few things every region shows; all are stored references. */
 import { wordingOf } from "../../core/checks/checked-layout.ts";
-import type { Wording } from "../../core/checks/describe-finding.ts";
+import type { Wording } from "../../core/checks/wording.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import { layoutOf } from "../../core/model/layouts.ts";

@@ -1,13 +1,9 @@
 /** What holds for findings of every check: ids, order, JSON, acceptance. */
 import { describe, expect, test } from "vitest";
 import { allChecks } from "../../../src/core/checks/all-checks.ts";
-import {
-  describeFinding,
-  describeStanding,
-  severitySign,
-  severityWord,
-  wordingFor,
-} from "../../../src/core/checks/describe-finding.ts";
+import { describeFinding } from "../../../src/core/checks/describe-finding.ts";
+import { describeStanding } from "../../../src/core/checks/pair-words.ts";
+import { severitySign, severityWord, wordingFor } from "../../../src/core/checks/wording.ts";
 import { findingId } from "../../../src/core/checks/finding.ts";
 import { countBySeverity } from "../../../src/core/checks/run-checks.ts";
 import type { Bed, Plan, Planting } from "../../../src/core/model/plan.ts";
@@ -127,7 +123,7 @@ describe("an accepted finding", () => {
   const accepted = {
     ...base,
     accepted: [
-      { finding: finding.id, reason: "We can live with it.", requiredM: finding.requiredM },
+      { finding: finding.id, reason: "We can live with it.", requiredM: finding.requiredM ?? null },
     ],
   };
 
@@ -166,7 +162,7 @@ describe("an accepted finding", () => {
     if (!short) throw new Error("no shortfall");
     const lived: Plan = {
       ...plan,
-      accepted: [{ finding: short.id, reason: "", requiredM: short.requiredM }],
+      accepted: [{ finding: short.id, reason: "", requiredM: short.requiredM ?? null }],
     };
     expect(check(lived).accepted).toHaveLength(1);
     const more = withPlanting(lived, "q", { variety: "v-p", plants: 2, purpose: "seed" });

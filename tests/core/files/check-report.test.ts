@@ -112,7 +112,11 @@ test("an accepted finding does not count and is listed with the accepted", () =>
   const { result } = reportInput(plan);
   const [finding] = result.findings.filter(({ severity }) => severity === "conflict");
   if (!finding) throw new Error("no conflict");
-  const accepted = { finding: finding.id, reason: "eaten anyway", requiredM: finding.requiredM };
+  const accepted = {
+    finding: finding.id,
+    reason: "eaten anyway",
+    requiredM: finding.requiredM ?? null,
+  };
   const report = checkReport(reportInput({ ...plan, accepted: [accepted] }));
   expect(report.counts.conflict).toBe(0);
   expect(report.accepted).toMatchObject([{ check: "isolation", subjects: ["a", "b"] }]);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { findRemedies } from "../../../src/core/remedies/find-remedies.ts";
 import { staggerOffers } from "../../../src/core/remedies/stagger.ts";
-import type { IsolationFinding } from "../../../src/core/checks/finding.ts";
+import type { IsolationFinding } from "../../../src/core/checks/isolation-findings.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import {

@@ -2,7 +2,8 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { tangleOf, tangleWords } from "../../../src/core/remedies/tangle.ts";
-import type { Finding, IsolationFinding } from "../../../src/core/checks/finding.ts";
+import type { IsolationFinding } from "../../../src/core/checks/isolation-findings.ts";
+import type { Finding } from "../../../src/core/checks/all-checks.ts";
 import {
   bed,
   checked,

@@ -1,0 +1,79 @@
+/** Words for two stands that would mix, and for one that may. */
+import { shortDate } from "../model/day.ts";
+import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
+import { days } from "./day-words.ts";
+import type { FindingBase } from "./finding.ts";
+import type { IsolationPair } from "./isolation-pair.ts";
+import { requirementText } from "./pair-words.ts";
+import type { Description, Wording } from "./wording.ts";
+
+/** @param atRisk the directions at risk, one or two, worst first */
+export function describeIsolation(atRisk: readonly IsolationPair[], wording: Wording): Description {
+  const worst = atRisk[0] as IsolationPair;
+  const { nameOf } = wording;
+  const isBothWays = atRisk.length > 1;
+  const [parent, source] = [nameOf(worst.seedParent), nameOf(worst.pollenSource)];
+  return {
+    title:
+      worst.distanceM === 0
+        ? `${parent} has no distance from ${source}`
+        : `${parent} is too close to ${source}`,
+    sentences: [
+      measureSentence(worst, wording),
+      bloomSentence(worst, wording),
+      ...(isBothWays
+        ? [otherWaySentence(atRisk[1] as IsolationPair, worst, wording)]
+        : [`Only seed of ${parent} is at risk.`]),
+      ...relationSentence(worst, wording),
+    ],
+  };
+}
+
+function measureSentence(pair: IsolationPair, wording: Wording): string {
+  const { unit } = wording;
+  if (pair.requirement === null) return `${formatDistance(pair.distanceM, unit)} apart.`;
+  const shown = formatMeasured(pair.distanceM, pair.requirement.metres, true, unit);
+  return `${shown.measured}${shown.after} apart, needs ${shown.required}${shown.after} (${requirementText(pair, wording)}).`;
+}
+
+function bloomSentence(pair: IsolationPair, { standOf }: Wording): string {
+  if (pair.overlapDays === null) return "Bloom dates are missing.";
+  if (pair.overlapDays === 0) {
+    return `In bloom ${days(pair.gapDays ?? 0)} apart, but ${days(pair.guardDays)} are wanted.`;
+  }
+  const parent = standOf(pair.seedParent)?.receives?.outer;
+  const source = standOf(pair.pollenSource)?.sheds?.outer;
+  const span =
+    parent && source
+      ? ` (${shortDate(Math.max(parent.first, source.first))} to ${shortDate(Math.min(parent.last, source.last))})`
+      : "";
+  return `Open together ${days(pair.overlapDays)}${span}.`;
+}
+
+function otherWaySentence(other: IsolationPair, worst: IsolationPair, wording: Wording): string {
+  const parent = wording.nameOf(other.seedParent);
+  if (other.requiredM === worst.requiredM) return `Seed of ${parent} is at risk as well.`;
+  const needed = formatDistance(other.requiredM ?? 0, wording.unit);
+  const { isPicked, adjustments } = other.requirement ?? {};
+  // What the grower chose is named wherever it counts.
+  const chosen =
+    isPicked === true || adjustments !== undefined ? ` (${requirementText(other, wording)})` : "";
+  return `Seed of ${parent} is at risk as well; it needs ${needed}${chosen}.`;
+}
+
+function relationSentence(pair: IsolationPair, { standOf }: Wording): readonly string[] {
+  if (pair.relation === "freely") return [];
+  const parent = standOf(pair.seedParent);
+  const source = standOf(pair.pollenSource);
+  const between = `${parent?.kind.species ?? ""} and ${source?.kind.species ?? ""}`;
+  const note = parent && source ? parent.book.relation(parent.kind, source.kind).note : undefined;
+  return [`${between} cross ${pair.relation}${note ? `: ${note}` : ""}.`];
+}
+
+/** How far something lies from others, and how far it should: the nearest counts. */
+export function nearnessWords(finding: FindingBase, others: string, unit: LengthUnit): string {
+  const measuredM = finding.measuredM ?? 0;
+  if (finding.requiredM === undefined) return `${formatDistance(measuredM, unit)} from ${others}`;
+  const shown = formatMeasured(measuredM, finding.requiredM, true, unit);
+  return `${shown.measured}${shown.after} from ${others} where ${shown.required}${shown.after} are needed`;
+}

@@ -1,0 +1,50 @@
+/** Pairs of stands in words: what keeps them apart, and where the distance they need comes from. */
+import { levelEntry } from "../kinds/levels.ts";
+import { citedAs } from "../kinds/sources.ts";
+import { formatDistance, formatMeasured } from "../model/length.ts";
+import { days, slackWords, togetherWords } from "./day-words.ts";
+import type { IsolationPair } from "./isolation-pair.ts";
+import type { Wording } from "./wording.ts";
+
+/** Where the required distance of a pair comes from, in a few words. */
+export function requirementText(pair: IsolationPair, wording: Wording): string {
+  const requirement = pair.requirement;
+  if (requirement === null) return "no figure known";
+  const stand = wording.standOf(pair.seedParent);
+  const form = stand?.kind.forms?.find((entry) => entry.id === stand.variety?.form)?.name;
+  const kind = [form, stand?.kind.name].filter((part) => part !== undefined).join(" ");
+  const origin = requirement.source === null ? requirement.why : citedAs(requirement.source);
+  const figure = stand?.kind.isolation.find(({ id }) => id === requirement.figure);
+  const picked =
+    requirement.isPicked === true && figure
+      ? `${levelEntry(figure.figureClass).name} as picked for this variety, `
+      : "";
+  const changed = (requirement.adjustments ?? []).map((step) => `; ${step.why}`).join("");
+  const from = `${picked}${origin}${changed}`;
+  return kind === "" ? from : `${kind}, ${from}`;
+}
+
+/** What keeps a pair apart, in words: the answer to "on what does this rest?". */
+export function describeStanding(pair: IsolationPair, wording: Wording): string {
+  const { unit } = wording;
+  const measured =
+    pair.requiredM === null
+      ? `${formatDistance(pair.distanceM, unit)} apart`
+      : (() => {
+          const isShort = pair.standing !== "distance";
+          const shown = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
+          return `${shown.measured} of ${shown.required}${shown.after}`;
+        })();
+  switch (pair.standing) {
+    case "distance":
+      return `clear by distance: ${measured}`;
+    case "time":
+      return `clear by time alone: ${days(pair.gapDays ?? 0)} between blooms, ${days(pair.guardDays)} wanted, ${slackWords(pair)} (${measured})`;
+    case "cover":
+      return `clear by cover alone (${measured})`;
+    case "conflict":
+      return `not clear: ${measured}, ${togetherWords(pair)}`;
+    case "unknown":
+      return `cannot be told: ${pair.requiredM === null ? "no distance known" : "bloom dates missing"} (${measured})`;
+  }
+}

@@ -1,0 +1,65 @@
+/** What words about findings are made with, and the few words all of them share. */
+import { type LengthUnit } from "../model/length.ts";
+import type { Layout, Plan } from "../model/plan.ts";
+import type { Severity } from "./finding.ts";
+import type { Stand } from "./stand.ts";
+
+/** What words need beside the finding: names by id, stands for kinds and dates, the display unit. */
+export interface Wording {
+  readonly nameOf: (id: string) => string;
+  readonly standOf: (id: string) => Stand | undefined;
+  readonly unit: LengthUnit;
+}
+
+export interface Description {
+  /** One line that names the subjects. */
+  readonly title: string;
+  /** Plain sentences: what was measured against what, from which source, and what it means. */
+  readonly sentences: readonly string[];
+}
+
+/** A sign beside every severity, so that colour is never the only one. */
+export const severitySign: Readonly<Record<Severity, string>> = {
+  conflict: "✕",
+  caution: "!",
+  unknown: "?",
+};
+
+export const severityWord: Readonly<Record<Severity, string>> = {
+  conflict: "conflict",
+  caution: "caution",
+  unknown: "unknown",
+};
+
+/** Wording for a plan's layout as it was checked. */
+export function wordingFor(
+  plan: Plan,
+  layout: Layout,
+  standOf: (id: string) => Stand | undefined,
+): Wording {
+  const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety.name]));
+  const names = new Map<string, string>();
+  for (const planting of layout.plantings) {
+    names.set(planting.id, `${planting.code} ${varieties.get(planting.variety) ?? ""}`.trim());
+  }
+  for (const bed of layout.beds) names.set(bed.id, `bed ${bed.code}`);
+  for (const surrounding of plan.surroundings) names.set(surrounding.id, surrounding.label);
+  return {
+    nameOf: (id) => names.get(id) ?? (id === "site" ? "the site" : id),
+    standOf,
+    unit: plan.units,
+  };
+}
+
+/** The same text with its first letter large. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** "a", "a and b", "a, b and 3 more". */
+export function listed(names: readonly string[]): string {
+  if (names.length <= 1) return names[0] ?? "";
+  if (names.length === 2) return `${names[0]} and ${names[1]}`;
+  if (names.length === 3) return `${names[0]}, ${names[1]} and ${names[2]}`;
+  return `${names[0]}, ${names[1]} and ${names.length - 2} more`;
+}
