@@ -15,6 +15,7 @@ import { usePlanStore } from "../store/plan/plan-store.ts";
 import { planFromText } from "../store/keeping/plan-text.ts";
 import { tell, useSaveState } from "../store/keeping/save-state.ts";
 import { faultReason } from "../store/keeping/storage-fault.ts";
+import { storeAnewIfGone } from "../store/keeping/stored-anew.ts";
 import { openFromOutside, openStored } from "../store/keeping/switch-plan.ts";
 import { becomeLooker, becomeWriter, catchUp, keepBoth } from "../store/keeping/two-tabs.ts";
 
@@ -42,7 +43,11 @@ export async function endSession(): Promise<void> {
 
 async function start(sampleText: string): Promise<void> {
   guardEdits(OPENING);
-  watchPlanDb({ blocked: () => tell(BLOCKED), outdated });
+  watchPlanDb({
+    blocked: () => tell(BLOCKED),
+    outdated,
+    cut: () => void storeAnewIfGone(),
+  });
   const stopLock = watchPlanLock({
     handOver: flushAutosave,
     lost: becomeLooker,

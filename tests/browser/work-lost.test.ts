@@ -1,8 +1,11 @@
 /** Work that was lost, or nearly, before: each way it went, in a real browser. */
+import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Plan } from "../../src/core/model/plan.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
-import { openSample } from "./sheet.ts";
+import { dropFile } from "./drop-file.ts";
+import { dragOnSheet, openSample } from "./sheet.ts";
 
 describe("work is not lost", () => {
   let browser: Browser;
@@ -18,6 +21,36 @@ describe("work is not lost", () => {
     await openSample(page, siteUrl());
     return page;
   }
+
+  test("to another plan opened in the middle of a drag or of typing", async () => {
+    const page = await opened();
+    const sample = readFileSync("sample-plots/garden-to-solve.json", "utf8");
+    const other = { ...(JSON.parse(sample) as Plan), id: "other", title: "Another garden" };
+    await dropFile(page, "first.json", sample.replace('"id": "', '"id": "first-'));
+    await page.getByText("Opened first.json.").waitFor();
+    const undo = page.getByRole("button", { name: /^Undo/ }).first();
+    const [bed] = (JSON.parse(sample) as Plan).layouts[0]?.beds ?? [];
+    if (bed?.outline.shape !== "rectangle") throw new Error("no bed");
+    const { x, y } = bed.outline;
+    await dragOnSheet(page, { x, y }, { x: x + 5, y: y + 3 }, async () => {
+      await dropFile(page, "other.json", JSON.stringify(other));
+      await expect.poll(() => page.title()).toBe("Another garden");
+    });
+    await page.mouse.move(300, 300);
+    await expect.poll(() => undo.isDisabled()).toBe(true);
+    // What is typed goes into the plan it is typed in.
+    const title = page.getByLabel("Plan title");
+    await title.fill("Typed here");
+    await dropFile(page, "third.json", JSON.stringify({ ...other, id: "third", title: "Third" }));
+    await expect.poll(() => page.title()).toBe("Third");
+    await title.blur();
+    expect(await title.inputValue()).toBe("Third");
+    expect(await undo.isDisabled()).toBe(true);
+    await page.getByRole("button", { name: "Plan", exact: true }).click();
+    await page.getByText(/^Kept plans/).click();
+    await page.getByRole("dialog").getByText("Typed here").first().waitFor();
+    await page.close();
+  });
 
   test("to a wheel that goes on sideways over lists, dialogs and the sheet", async () => {
     const page = await opened();

@@ -73,3 +73,25 @@ test("the signed area is the same from every corner on and turns with the direct
     expect(signedArea([...ring].reverse())).toBeCloseTo(-area, 9);
   }
 });
+
+test("rings of thousands of corners are judged as by comparing every pair of edges", () => {
+  for (let seed = 1; seed <= 60; seed += 1) {
+    const random = seededRandom(seed);
+    const count = random.whole(41, 400);
+    const ring = Array.from({ length: count }, (_, index): Corner => {
+      const angle = (index / count) * 2 * Math.PI;
+      const reach = random.between(4, 5);
+      return [reach * Math.cos(angle), reach * Math.sin(angle)];
+    });
+    expect(ringProblem(ring)).toBeNull();
+    // One corner goes astray: the same edges are named as among few.
+    const astray = ring.with(random.whole(0, count - 1), [random.between(-6, 6), 0.123]);
+    expect(ringProblem(astray) === null).toBe(isReferenceValid(astray));
+  }
+  // The most corners an outline may have: every pair compared would be two million.
+  const comb = Array.from({ length: 2000 }, (_, index): Corner => [
+    Math.floor(index / 2) * 0.01,
+    index % 4 === 1 || index % 4 === 2 ? 1 : 0.1,
+  ]);
+  expect(ringProblem([...comb, [10, 0], [0, 0]])).toBeNull();
+});

@@ -41,6 +41,7 @@ export async function openTab({
         title: `Rename to ${title}`,
         apply: (plan) => ({ ...plan, title }),
       }),
+    saveState: useSaveState,
     status: () => useSaveState.getState().state,
     notice: () => useSaveState.getState().notice,
     problems: () => useSaveState.getState().problems,

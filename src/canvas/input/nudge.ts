@@ -3,7 +3,7 @@ import { moveObjects } from "../../core/edits/move-objects.ts";
 import { type Point, turnPoint } from "../../core/geometry/point.ts";
 import { type LengthUnit, METRES_PER_FOOT } from "../../core/model/length.ts";
 import type { Layout } from "../../core/model/plan.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { onAnotherPlan, usePlanStore } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
 import { objectNames } from "../../core/model/object-names.ts";
@@ -97,3 +97,5 @@ export function cancelNudge(): boolean {
   usePlanStore.getState().cancelPreview();
   return true;
 }
+
+onAnotherPlan(cancelNudge);

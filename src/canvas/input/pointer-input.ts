@@ -1,5 +1,5 @@
 /** Presses, drags and fingers on the sheet, handed to the tool in use. */
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { onAnotherPlan, usePlanStore } from "../../store/plan/plan-store.ts";
 import { gestureRun } from "./gesture-run.ts";
 import { endNudge } from "./nudge.ts";
 import { onceAFrame } from "./once-a-frame.ts";
@@ -88,6 +88,8 @@ export function listenToPointers(element: HTMLElement): PointerInput {
     contextmenu: menu,
     touchend: keepFromMenu,
   });
+  // A gesture belongs to the plan it began in.
+  const stopWatching = onAnotherPlan(run.cancel);
   return {
     cancel: run.cancel,
     holdPan: (isHeld) => {
@@ -97,6 +99,7 @@ export function listenToPointers(element: HTMLElement): PointerInput {
     },
     stop: () => {
       run.cancel();
+      stopWatching();
       stopListening();
     },
   };

@@ -1,4 +1,5 @@
 /** Checks on one ring of corners; geometry proper lives in core/geometry. */
+import Flatbush from "flatbush";
 
 export type Corner = readonly [number, number];
 
@@ -16,7 +17,8 @@ export function signedArea(ring: readonly Corner[]): number {
 
 /**
  * What is wrong with a ring as the outline of a piece of ground, or null. A ring may not repeat a
- * corner, enclose nothing, or cross or touch itself. Cost grows with the square of the corners.
+ * corner, enclose nothing, or cross or touch itself. Edges are looked for by their boxes: rings of
+ * some thousand corners take milliseconds, unless most of their edges lie over each other.
  */
 export function ringProblem(ring: readonly Corner[]): string | null {
   if (ring.length < 3) return `${ring.length} corners`;
@@ -26,14 +28,52 @@ export function ringProblem(ring: readonly Corner[]): string | null {
     if (x === nextX && y === nextY) return `corner ${index + 1} twice in a row`;
   }
   if (ring.every((corner) => turn(at(ring, 0), at(ring, 1), corner) === 0)) return FLAT;
-  for (let first = 0; first < ring.length; first += 1) {
-    for (let second = first + 1; second < ring.length; second += 1) {
-      if (edgesClash(ring, first, second)) {
-        return `an outline that crosses or touches itself (edges ${first + 1} and ${second + 1})`;
-      }
-    }
+  const clash = ring.length <= FEW ? clashAmongFew(ring) : clashAmongMany(ring);
+  if (clash) {
+    const [first, second] = clash;
+    return `an outline that crosses or touches itself (edges ${first + 1} and ${second + 1})`;
   }
   return Math.abs(signedArea(ring)) < 1e-6 ? FLAT : null;
+}
+
+/** Corners up to which comparing every pair of edges is quickest. */
+const FEW = 40;
+
+type Clash = readonly [number, number] | null;
+
+/** The first two edges that clash, each edge compared with all after it. */
+function clashAmongFew(ring: readonly Corner[]): Clash {
+  for (let first = 0; first < ring.length; first += 1) {
+    for (let second = first + 1; second < ring.length; second += 1) {
+      if (edgesClash(ring, first, second)) return [first, second];
+    }
+  }
+  return null;
+}
+
+/** The same two edges, found by comparing only those whose boxes meet. */
+function clashAmongMany(ring: readonly Corner[]): Clash {
+  const boxes = ring.map((from, index) => {
+    const to = at(ring, index + 1);
+    return [
+      Math.min(from[0], to[0]),
+      Math.min(from[1], to[1]),
+      Math.max(from[0], to[0]),
+      Math.max(from[1], to[1]),
+    ] as const;
+  });
+  const index = new Flatbush(ring.length);
+  for (const box of boxes) index.add(...box);
+  index.finish();
+  for (const [first, box] of boxes.entries()) {
+    let least = Infinity;
+    index.search(...box, (second) => {
+      if (second > first && second < least && edgesClash(ring, first, second)) least = second;
+      return false;
+    });
+    if (least < Infinity) return [first, least];
+  }
+  return null;
 }
 
 function at(ring: readonly Corner[], index: number): Corner {

@@ -10,6 +10,7 @@ import type { DayNumber } from "../../core/model/day.ts";
 import type { Planting } from "../../core/model/plan.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { previewHere } from "../state/followed-plan.ts";
+import { onAnotherPlan } from "../../store/plan/plan-store.ts";
 import { planNow } from "../state/plan-actions.ts";
 
 const PAUSE_MS = 700;
@@ -87,3 +88,5 @@ export function cancelShift(): boolean {
   planNow().cancelPreview();
   return true;
 }
+
+onAnotherPlan(cancelShift);

@@ -1,5 +1,6 @@
 /** Dragging a bar to another first flower, once a frame; a press without a drag selects its stand. */
-import { type PointerEvent, useRef, useState } from "react";
+import { type PointerEvent, useEffect, useRef, useState } from "react";
+import { onAnotherPlan } from "../../store/plan/plan-store.ts";
 import { cancelShift, dragFlowerTo, endShift } from "./bar-shift.ts";
 import { planNow } from "../state/plan-actions.ts";
 
@@ -72,6 +73,15 @@ export function useBarDrag(id: string, flower: number, axisDays: number): BarDra
     drag.current = { ...drag.current, frame: null };
     follow(drag.current);
   };
+  useEffect(
+    () =>
+      onAnotherPlan(() => {
+        if (drag.current?.frame) cancelAnimationFrame(drag.current.frame);
+        drag.current = null;
+        setHeld(false);
+      }),
+    [],
+  );
   return {
     isHeld,
     handlers: {

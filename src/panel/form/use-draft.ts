@@ -3,6 +3,7 @@
  * once. Escape brings the old value back; a text that cannot be used says why and changes nothing;
  * a text left as it was is not written back, so display rounding never reaches the plan.
  */
+import { onAnotherPlan } from "../../store/plan/plan-store.ts";
 import { type KeyboardEvent, type RefObject, useEffect, useRef, useState } from "react";
 
 export interface Draft<Element extends HTMLElement> {
@@ -45,6 +46,15 @@ export function useDraft<Element extends HTMLElement>(
     setDraft(null);
     setReason(null);
   };
+  // What is typed belongs to the plan it was typed in.
+  useEffect(
+    () =>
+      onAnotherPlan(() => {
+        setDraft(null);
+        setReason(null);
+      }),
+    [],
+  );
   const finish = () => {
     if (draft === null) return;
     const refusal = draft.trim() === shown ? null : apply(draft);

@@ -39,6 +39,12 @@ function noteOf(notes: FileNotes, planId: string): FileNote | undefined {
   return Object.hasOwn(notes, planId) ? notes[planId] : undefined;
 }
 
+/** Whether a plan went into a file and was not changed since; not, where nothing is known of it. */
+export function isWholeInFile(planId: string): boolean {
+  const entry = noteOf(useFileNotes.getState().notes, planId);
+  return entry !== undefined && entry.inFile !== null && entry.changed === null;
+}
+
 /** When a plan last went into a file, ISO 8601, or null. */
 export function lastFileOf(notes: FileNotes, planId: string): string | null {
   return noteOf(notes, planId)?.inFile ?? null;

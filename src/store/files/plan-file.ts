@@ -10,18 +10,19 @@ import type { Plan } from "../../core/model/plan.ts";
 import { type Problem, type Read, problemText, refuse } from "../../core/model/problem.ts";
 import { writePlan } from "../../core/model/read-plan.ts";
 import { reviewLeaving } from "../keeping/autosave.ts";
-import { knownPlan, markInFile } from "../keeping/current-plan.ts";
+import { hasWorkToLose, knownPlan, markInFile } from "../keeping/current-plan.ts";
 import { textOfFile } from "./decode-file.ts";
 import { note } from "../keeping/diagnostics.ts";
 import { planFileName } from "./file-name.ts";
-import { noteInFile } from "./file-reminder.ts";
+import { isWholeInFile, noteChanged, noteInFile } from "./file-reminder.ts";
 import { freshPlan, newPlanId } from "../keeping/plan-copy.ts";
 import { usePlanStore } from "../plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { planFromText, validText } from "../keeping/plan-text.ts";
-import { tell, useSaveState } from "../keeping/save-state.ts";
+import { clockText, tell, useSaveState } from "../keeping/save-state.ts";
 import { isCancelled } from "../keeping/storage-fault.ts";
-import { openFromOutside } from "../keeping/switch-plan.ts";
+import { type Meeting, goOnInAnotherFile, openFromOutside } from "../keeping/switch-plan.ts";
+import type { Head } from "../keeping/plan-db.ts";
 
 const JSON_TYPE = "application/json";
 
@@ -62,12 +63,28 @@ export async function openPlanFromFile(file: FileWithHandle): Promise<void> {
   const { plan, from } = read.value;
   // GeoJSON carries no plan's id: every time it is opened a plan of its own is made from it.
   const opening = from === "plan" ? plan : { ...plan, id: newPlanId() };
-  if (!(await openFromOutside(opening, from === "plan" ? "file" : "made-here"))) return;
+  const isOpen = await openFromOutside(opening, from === "plan" ? "file" : "made-here", (stored) =>
+    whenBothDiffer(file.name, stored),
+  );
+  if (!isOpen) return;
   const { handle, lastModified } = file;
   const planId = knownPlan().planId;
   planFile = from === "plan" && handle ? { planId, handle, lastModified } : null;
   if (from === "plan") noteInFile(planId);
   if (useSaveState.getState().notice === null) tell(`Opened ${file.name}.`);
+}
+
+/**
+ * Two versions of one plan: a file copied and edited on its own, or saved as another by an earlier
+ * version of the program. What is here may be covered only when it lies in a file of its own.
+ */
+function whenBothDiffer(fileName: string, stored: Head): Meeting {
+  if (isWholeInFile(stored.planId)) return "cover";
+  const at = clockText(stored.savedAt, new Date());
+  const isApart = window.confirm(
+    `${fileName} and "${stored.title}" in this browser (saved ${at}) are two versions of one plan, and the one here has changes that are in no file. Open the file as a plan of its own? Both are kept then.`,
+  );
+  return isApart ? "apart" : "stay";
 }
 
 /** Reads a plan file or GeoJSON without opening it. */
@@ -86,9 +103,14 @@ export async function readPlanFile(file: File): Promise<Read<OpenedPlan>> {
   });
 }
 
-/** Saves to the plan's own file where the browser can, else as a download; a "new file" is asked for anew. */
+/**
+ * Saves to the plan's own file where the browser can, else as a download. A "new file" is asked
+ * for anew and is a plan of its own from then on: two files that are edited apart must not pass for
+ * one plan.
+ */
 export async function savePlanFile(place: "own file" | "new file" = "own file"): Promise<void> {
-  const { plan, layoutId } = usePlanStore.getState();
+  const { plan: shown, layoutId } = usePlanStore.getState();
+  const plan = place === "new file" ? { ...shown, id: newPlanId() } : shown;
   const written = validText(plan);
   if (!written.ok) {
     showProblems(
@@ -115,6 +137,7 @@ export async function savePlanFile(place: "own file" | "new file" = "own file"):
   };
   try {
     const saved = await fileSave(blob, options, handle);
+    if (plan !== shown) await goOnInAnotherFile(plan.id, shown);
     if (!saved) {
       // Whether it arrives is not told to the page: only the reminder takes it for done.
       noteInFile(plan.id);
@@ -124,8 +147,10 @@ export async function savePlanFile(place: "own file" | "new file" = "own file"):
     const file = await saved.getFile();
     if ((await file.text()) !== written.text) throw new Error("The file holds something else");
     planFile = { planId: plan.id, handle: saved, lastModified: file.lastModified };
-    markInFile(plan);
+    if (plan === shown) markInFile(plan);
     noteInFile(plan.id);
+    // Something may have been edited while the place was chosen.
+    if (hasWorkToLose()) noteChanged(plan.id);
     reviewLeaving();
     tell(
       isChanged

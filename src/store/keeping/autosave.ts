@@ -24,7 +24,7 @@ const RETRY_MS = 30_000;
 const LOST_CONTENT =
   "the plan lost most of its content without an edit; reload this page to get the last good copy";
 const WIPED =
-  "This browser had deleted its stored plans. This plan is stored again; others are gone.";
+  "This browser had deleted its stored plans. This plan is stored again, with no earlier copies; others are gone. Save it to a file.";
 
 export interface AutosaveEvents {
   /** Another tab saved a version this one has not seen: keep both. */

@@ -68,3 +68,22 @@ export function markStored(plan: Plan, revision: number): void {
 export function markInFile(plan: Plan): void {
   if (plan.id === known.planId) known = { ...known, inFile: plan };
 }
+
+/** The stored copies are gone: what is on screen is all there is. */
+export function markGone(): void {
+  known = { ...known, stored: null };
+}
+
+/**
+ * The plan on screen goes on under another id, with its history: it has been saved as another file.
+ * @param written the plan as it was when the file was written
+ */
+export function goOnAs(id: string, written: Plan): void {
+  const { plan, past, future } = usePlanStore.getState();
+  commitUnguarded({ title: "Go on in another file", apply: (before) => ({ ...before, id }) });
+  const now = usePlanStore.getState().plan;
+  // No step of the grower's: undo goes back through the edits before it.
+  usePlanStore.setState({ past, future, announcement: "" });
+  const inFile = plan === written ? now : null;
+  known = { planId: id, revision: 0, stored: null, inFile, origin: "opened" };
+}

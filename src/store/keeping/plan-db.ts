@@ -64,6 +64,8 @@ export interface PlanDbEvents {
   readonly blocked: () => void;
   /** A newer version wants the database; it is closed for this tab when the promise settles. */
   readonly outdated: () => Promise<void>;
+  /** The connection was ended from outside, as when the database is deleted; it is closed by then. */
+  readonly cut: () => void;
 }
 
 /** Keys of every copy of a plan, by key or by summary: a list sorts after every number. */
@@ -73,7 +75,11 @@ export function copiesOf(planId: string): IDBKeyRange {
 
 let connection: Promise<PlanDb> | null = null;
 let isOutdated = false;
-let events: PlanDbEvents = { blocked: () => undefined, outdated: () => Promise.resolve() };
+let events: PlanDbEvents = {
+  blocked: () => undefined,
+  outdated: () => Promise.resolve(),
+  cut: () => undefined,
+};
 
 /** Sets who is told about other versions of the program. */
 export function watchPlanDb(watcher: PlanDbEvents): void {
@@ -172,8 +178,11 @@ async function openDatabase(onClosed: () => void): Promise<PlanDb> {
         clearTimeout(patience);
         events.blocked();
       },
-      blocking: () => void makeWay(),
-      terminated: onClosed,
+      blocking: (_mine, wanted) => void (wanted === null ? letDelete() : makeWay()),
+      terminated: () => {
+        onClosed();
+        events.cut();
+      },
     });
     opening.then(
       (db) => (isLate ? db.close() : undefined),
@@ -197,4 +206,10 @@ async function makeWay(): Promise<void> {
   await events.outdated();
   isOutdated = true;
   await closePlanDb();
+}
+
+/** Another page, or the browser's own tools, deletes the database: that cannot be held up. */
+async function letDelete(): Promise<void> {
+  await closePlanDb();
+  events.cut();
 }

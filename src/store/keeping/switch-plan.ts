@@ -5,12 +5,13 @@
 import type { Plan } from "../../core/model/plan.ts";
 import { flushAutosave, reviewLeaving, showSaved } from "./autosave.ts";
 import { checksum } from "./checksum.ts";
-import { type KnownPlan, hasUnsaved, hasWorkToLose, showPlan } from "./current-plan.ts";
+import { type KnownPlan, goOnAs, hasUnsaved, hasWorkToLose, showPlan } from "./current-plan.ts";
 import { allowEdits, lookOnly } from "./edit-guard.ts";
 import { forgetLastMoment, lastMomentOf } from "./last-moment.ts";
 import { rememberPlan } from "./last-plan.ts";
 import { newPlanId } from "./plan-copy.ts";
 import { type Claim, claimPlan, dropClaim, settleClaim } from "./plan-lock.ts";
+import type { Head } from "./plan-db.ts";
 import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-generation.ts";
 import { validText } from "./plan-text.ts";
 import { saveApart } from "./save-apart.ts";
@@ -38,6 +39,7 @@ export function inTurn<T>(work: () => Promise<T>): Promise<T> {
 /** Opens a plan that is stored in this browser, or what is left of it, and says how that went. */
 export function openStored(planId: string): Promise<FoundCopy["kind"] | "kept-open"> {
   return inTurn(async () => {
+    finishTyping();
     const claim = await claimPlan(planId);
     try {
       const found = await readNewest(planId);
@@ -84,10 +86,31 @@ function damageNotice(title: string, savedAt: string): string {
   return `The newest saved copy of "${title}" is damaged. The one from ${at} has been opened; the damaged one is kept.`;
 }
 
-/** Opens a plan from outside the browser's storage; false when the open plan stays. */
-export function openFromOutside(plan: Plan, source: Source): Promise<boolean> {
+/** What to do with a plan from a file when another version of it is stored in this browser. */
+export type Meeting =
+  /** On top of the stored one, which stays as an earlier copy. */
+  | "cover"
+  /** As a plan of its own. */
+  | "apart"
+  /** Not at all. */
+  | "stay";
+
+/**
+ * Opens a plan from outside the browser's storage; false when the open plan stays.
+ * @param meet asked when the storage holds another version of the same plan
+ */
+export function openFromOutside(
+  plan: Plan,
+  source: Source,
+  meet: (stored: Head) => Meeting = () => "cover",
+): Promise<boolean> {
   return inTurn(async () => {
-    const { placed, revision, claim, notice } = await placeFor(plan, source);
+    finishTyping();
+    // What is stored of the open plan is compared with the file: it has to be all of it.
+    if (source === "file") await flushAutosave();
+    const place = await placeFor(plan, source, meet);
+    if (!place) return false;
+    const { placed, revision, claim, notice } = place;
     if (!(await leaveOpenPlan())) {
       dropClaim(claim);
       return false;
@@ -96,6 +119,23 @@ export function openFromOutside(plan: Plan, source: Source): Promise<boolean> {
     putOnScreen(placed, claim, { revision, stored, inFile: placed });
     if (notice) tell(notice);
     return true;
+  });
+}
+
+/**
+ * The plan on screen has been saved as another file under a new id: the screen goes on with that
+ * one, history and all, and the plan before stays in the browser as it was.
+ */
+export function goOnInAnotherFile(id: string, written: Plan): Promise<void> {
+  return inTurn(async () => {
+    await flushAutosave();
+    const claim = await claimPlan(id);
+    useSaveState.setState({ state: { kind: "unsaved" }, isReadOnly: false });
+    allowEdits();
+    goOnAs(id, written);
+    settleClaim(claim);
+    rememberPlan(id, false);
+    reviewLeaving();
   });
 }
 
@@ -129,7 +169,11 @@ interface Placed {
 }
 
 /** Finds a plan from outside its place among the stored ones. */
-async function placeFor(plan: Plan, source: Source): Promise<Placed> {
+async function placeFor(
+  plan: Plan,
+  source: Source,
+  meet: (stored: Head) => Meeting,
+): Promise<Placed | null> {
   const asNew = async (notice: string | null): Promise<Placed> => {
     const placed = { ...plan, id: newPlanId() };
     return { placed, revision: 0, claim: await claimPlan(placed.id), notice };
@@ -137,15 +181,41 @@ async function placeFor(plan: Plan, source: Source): Promise<Placed> {
   if (source === "stand-in") return asNew(null);
   // Without storage there is nothing to cover.
   const head = await readHead(plan.id).catch(() => undefined);
-  if (source === "sample" && head && !(await isStoredAs(plan, head.checksum))) return asNew(null);
+  const isOther = head !== undefined && !(await isStoredAs(plan, head.checksum));
+  if (source === "sample" && isOther) return asNew(null);
   const claim = await claimPlan(plan.id);
-  if (claim.isWriter) return { placed: plan, revision: head?.revision ?? 0, claim, notice: null };
-  dropClaim(claim);
-  return asNew(
-    source === "file"
-      ? `"${plan.title}" is open in another tab. It has been opened here as a plan of its own.`
-      : null,
-  );
+  if (!claim.isWriter) {
+    dropClaim(claim);
+    return asNew(
+      source === "file"
+        ? `"${plan.title}" is open in another tab. It has been opened here as a plan of its own.`
+        : null,
+    );
+  }
+  const here = { placed: plan, revision: head?.revision ?? 0, claim };
+  if (source !== "file" || !isOther) return { ...here, notice: null };
+  const meeting = meet(head);
+  if (meeting !== "cover") dropClaim(claim);
+  switch (meeting) {
+    case "stay":
+      return null;
+    case "apart":
+      return asNew(`"${plan.title}" has been opened as a plan of its own; both are kept.`);
+    case "cover": {
+      const at = clockText(head.savedAt, new Date());
+      const notice = `"${plan.title}" has been opened. The version saved here at ${at} is kept among its earlier copies.`;
+      return { ...here, notice };
+    }
+  }
+}
+
+/**
+ * A text that is still being typed belongs to the plan it is typed in. Fields apply what is typed
+ * when they are left; see panel/form/use-draft.ts for the mark.
+ */
+function finishTyping(): void {
+  const { activeElement } = document;
+  if (activeElement?.getAttribute("data-draft") === "typed") (activeElement as HTMLElement).blur();
 }
 
 async function isStoredAs(plan: Plan, sum: string): Promise<boolean> {

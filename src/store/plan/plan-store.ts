@@ -60,6 +60,8 @@ export interface PlanState {
   readonly layoutId: string;
   /** Checks of the shown plan's layout. */
   readonly result: CheckResult;
+  /** Plans opened in this window so far: another number, and what was begun belongs to another plan. */
+  readonly openings: number;
   readonly isPreviewing: boolean;
   readonly past: readonly HistoryStep[];
   readonly future: readonly HistoryStep[];
@@ -110,6 +112,7 @@ function opened(plan: Plan): PlanState {
     shown: plan,
     layoutId: layout.id,
     result,
+    openings: 0,
     isPreviewing: false,
     past: [],
     future: [],
@@ -173,7 +176,7 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
 
   return {
     ...opened(emptyPlan("new-plan", 2027)),
-    openPlan: (plan) => set(opened(plan)),
+    openPlan: (plan) => set({ ...opened(plan), openings: get().openings + 1 }),
     preview: (edit) => {
       const state = get();
       const shown = edit.apply(state.plan);
@@ -230,3 +233,10 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
     announce: (announcement) => set({ announcement }),
   };
 });
+
+/** Drops what was begun in a plan once another one is opened; gives back a function that stops. */
+export function onAnotherPlan(drop: () => void): () => void {
+  return usePlanStore.subscribe((state, before) => {
+    if (state.openings !== before.openings) drop();
+  });
+}

@@ -54,6 +54,42 @@ describe("saving to a file", () => {
     expect(places[1]?.text).toContain("Only in the second");
   });
 
+  test("another file is another plan: both are kept, undo goes on, and neither covers the other", async () => {
+    const places = [new FakeFile("farm-2027.json"), new FakeFile("farm-2028.json")];
+    let asked = 0;
+    dialogs.fileSave.mockImplementation((blob, _options, handle) => {
+      if (handle) return handle.write(blob);
+      asked += 1;
+      return places[asked - 1]?.write(blob);
+    });
+    await tab.file.savePlanFile();
+    tab.retitle("Farm 2027");
+    await tab.file.savePlanFile();
+    const first = tab.plan();
+    await tab.file.savePlanFile("new file");
+    expect(tab.plan().id).not.toBe(first.id);
+    expect(JSON.parse(places[1]?.text ?? "")).toMatchObject({ id: tab.plan().id });
+    expect({ ...tab.plan(), id: first.id }).toEqual(first);
+    expect(page.warnsOnLeaving()).toBe(false);
+    tab.retitle("Farm 2028");
+    await tab.file.savePlanFile();
+    tab.store.getState().undo();
+    tab.store.getState().undo();
+    expect(tab.title()).toBe("Garden");
+    tab.store.getState().redo();
+    tab.store.getState().redo();
+    await tab.flush();
+    const listed = await tab.stored.listPlans();
+    expect(listed.map(({ title, planId }) => [title, planId === first.id]).sort()).toEqual([
+      ["Farm 2027", true],
+      ["Farm 2028", false],
+    ]);
+    // The first one again: it is no version of the second.
+    await tab.file.openPlanFromFile(new File([places[0]?.text ?? ""], "farm-2027.json"));
+    expect(page.window.confirm).not.toHaveBeenCalled();
+    expect(tab.plan()).toEqual(first);
+  });
+
   test("a file changed by somebody else since is not written over", async () => {
     const place = new FakeFile("kept.json");
     const elsewhere = new FakeFile("mine.json");

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { problemText } from "../../../src/core/model/problem.ts";
 import { writePlan } from "../../../src/core/model/read-plan.ts";
 import { MAX_FILE_BYTES } from "../../../src/store/files/decode-file.ts";
+import { FakeFile } from "../../support/fake-file.ts";
 import { type FakePage, layPage } from "../../support/fake-page.ts";
 import { gardenPlan } from "../../support/garden-plan.ts";
 import { breakRequest } from "../../support/storage-breaker.ts";
@@ -63,8 +64,11 @@ describe("opening", () => {
       tab.retitle(`Newer ${step}`);
       await tab.flush();
     }
+    dialogs.fileSave.mockImplementation((blob) => new FakeFile("kept.json").write(blob));
+    await tab.file.savePlanFile();
     await tab.file.openPlanFromFile(old);
     expect(tab.title()).toBe("Garden");
+    expect(tab.notice()).toMatch(/The version saved here at .* is kept among its earlier copies/);
     for (let step = 1; step <= 30; step += 1) {
       tab.retitle(`After ${step}`);
       await tab.flush();
@@ -72,6 +76,38 @@ describe("opening", () => {
     const copies = await tab.stored.listGenerations("garden");
     expect(copies.map(({ title }) => title)).toContain("Newer 3");
     expect(copies.map(({ title }) => title)).not.toContain("Newer 2");
+  });
+
+  test("two files of one plan are told apart: changes in no file are never covered unasked", async () => {
+    const copied = file(writePlan({ ...tab.plan(), title: "Garden 2028" }), "garden-2028.json");
+    tab.retitle("Thought of today");
+    await tab.file.openPlanFromFile(copied);
+    expect(page.window.confirm).toHaveBeenCalledTimes(1);
+    expect(page.window.confirm.mock.calls[0]?.[0]).toMatch(
+      /garden-2028\.json and "Thought of today" .* two versions of one plan/,
+    );
+    expect(tab.title()).toBe("Thought of today");
+    page.window.confirm.mockReturnValue(true);
+    await tab.file.openPlanFromFile(copied);
+    expect(tab.title()).toBe("Garden 2028");
+    expect(tab.plan().id).not.toBe("garden");
+    await tab.flush();
+    const titles = (await tab.stored.listPlans()).map(({ title }) => title).sort();
+    expect(titles).toEqual(["Garden 2028", "Thought of today"]);
+    // The same file once more: nothing of the plan it covers is in no file.
+    await tab.file.openPlanFromFile(file(writePlan(tab.plan()), "garden-2028.json"));
+    expect(page.window.confirm).toHaveBeenCalledTimes(2);
+  });
+
+  test("what is being typed belongs to the plan it is typed in", async () => {
+    const blur = vi.fn(() => tab.retitle("Typed to the end"));
+    Object.assign(page.document, { activeElement: { getAttribute: () => "typed", blur } });
+    await tab.file.openPlanFromFile(file(writePlan(otherPlan)));
+    expect(blur).toHaveBeenCalledTimes(1);
+    expect(tab.title()).toBe("Other field");
+    await tab.flush();
+    const titles = (await tab.stored.listPlans()).map(({ title }) => title).sort();
+    expect(titles).toEqual(["Other field", "Typed to the end"]);
   });
 
   test("a file of the plan another tab has open becomes a plan of its own", async () => {

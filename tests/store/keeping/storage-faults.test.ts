@@ -192,6 +192,29 @@ test("a storage wiped while the tab is open: the plan is stored again and the lo
   expect((await reload(tab)).title()).toBe("After the wipe");
 });
 
+test("a database deleted by another page: a file is offered first, then the plan is stored again", async () => {
+  const tab = await startTab();
+  tab.retitle("Whole in memory");
+  await tab.flush();
+  const said: string[] = [];
+  const stop = tab.saveState.subscribe(({ state }) => {
+    if (state.kind === "failed") said.push(state.reason);
+  });
+  await new Promise<void>((resolve, reject) => {
+    const request = indexedDB.deleteDatabase("wideberth");
+    request.addEventListener("success", () => resolve());
+    request.addEventListener("error", () => reject(new Error("not deleted")));
+  });
+  await expect.poll(() => said.length > 0 && tab.status().kind === "saved").toBe(true);
+  stop();
+  expect(said[0]).toMatch(/deleted from outside; .* save it to a file/);
+  expect(tab.notice()).toMatch(/stored again/);
+  tab.retitle("And goes on");
+  expect(tab.title()).toBe("And goes on");
+  await tab.flush();
+  expect((await reload(tab)).title()).toBe("And goes on");
+});
+
 describe("another version of the program", () => {
   test("that is newer lets this tab save, then stops it", async () => {
     const tab = await startTab();
