@@ -62,7 +62,7 @@ const PANEL_KIT: readonly string[] = ["panel/state", "panel/form", "panel/comman
 /** The only imports that join one feature of the panel to another. A new one is a decision. */
 const PANEL_EDGES: Readonly<Record<string, readonly string[]>> = {
   "panel/bloom": ["panel/season"],
-  "panel/compare": ["panel/layouts", "panel/paper"],
+  "panel/compare": ["panel/layouts"],
   "panel/earlier-crops": ["panel/kinds"],
   "panel/figures": ["panel/kinds"],
   "panel/findings": ["panel/figures"],

@@ -8,7 +8,6 @@ import type { CheckResult } from "../checks/run-checks.ts";
 import type { Stand } from "../checks/stand.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Layout, Plan } from "../model/plan.ts";
-import { exportFileName } from "../page/file-name.ts";
 
 export const jobNames = [
   "sow",
@@ -117,9 +116,4 @@ export function jobsByWeek(jobs: readonly Job[]): readonly JobWeek[] {
       const { year, week } = isoWeek(monday);
       return { monday, label: `${year}-W${String(week).padStart(2, "0")}`, jobs: weekJobs };
     });
-}
-
-/** Name of the calendar file, e.g. `fallow-end-2027-layout-1-season-calendar-rev-k7q2m.ics`. */
-export function calendarFileName(plan: Plan, layout: Layout): string {
-  return exportFileName(plan, layout, "season calendar", "ics");
 }

@@ -15,6 +15,8 @@ export interface ExportMeans {
   readonly stamp: string;
   readonly fonts: () => Promise<PdfFonts>;
   readonly labels: LabelChoice;
+  /** Jobs that stay out of the calendar. */
+  readonly leftOut?: ReadonlySet<string>;
   /** Turns an SVG file into a PNG file; null where there is no canvas. */
   readonly raster: ((svg: string) => Promise<Uint8Array>) | null;
 }
@@ -170,12 +172,13 @@ export const allExports: readonly ExportFormat[] = [
     extension: "ics",
     what: "season calendar",
     needs: "nothing",
-    make: async ({ plan, layout, result }, { stamp }) => {
+    make: async ({ plan, layout, result }, { stamp, leftOut }) => {
       const [{ icalendar }, { seasonJobs }] = await Promise.all([
         import("./icalendar.ts"),
         import("../fieldwork/season-calendar.ts"),
       ]);
-      return icalendar(plan, layout, seasonJobs(plan, result), stamp);
+      const jobs = seasonJobs(plan, result).filter(({ job }) => leftOut?.has(job) !== true);
+      return icalendar(plan, layout, jobs, stamp);
     },
   },
 ];
@@ -198,6 +201,13 @@ function labelFormat(id: string, use: LabelUse): ExportFormat {
       return labelsPdf(input, use, means.labels, means.printedAt, await means.fonts());
     },
   };
+}
+
+/** The format with an id; a mistyped one is a bug. */
+export function exportById(id: string): ExportFormat {
+  const format = allExports.find((each) => each.id === id);
+  if (!format) throw new Error(`There is no file "${id}".`);
+  return format;
 }
 
 /** Why a format cannot be made of a plan here, in words; null when it can. */

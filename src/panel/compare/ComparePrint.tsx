@@ -1,6 +1,7 @@
-import { useEffect, useRef, useState } from "react";
+import { useState } from "react";
 import { type PaperName, paperNames, usualPaper } from "../../core/page/paper.ts";
 import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
+import { useMaking } from "../form/use-making.ts";
 import { makeCompare } from "./make-compare.ts";
 
 interface ComparePrintProps {
@@ -9,15 +10,10 @@ interface ComparePrintProps {
   readonly isOverlaid: boolean;
 }
 
-type Stage =
-  | { readonly kind: "idle" }
-  | { readonly kind: "making"; readonly done: number; readonly total: number }
-  | { readonly kind: "said"; readonly words: string };
-
 /** What is compared, as pages to print: how it is drawn now, on a paper to choose. */
 export function ComparePrint({ compared, isOverlaid }: ComparePrintProps) {
   const [paper, setPaper] = useState<PaperName | null>(null);
-  const { stage, start, cancel } = useMaking();
+  const { state, start, cancel } = useMaking<string>();
   const units = compared[0]?.plan.units ?? "m";
   return (
     <>
@@ -36,7 +32,7 @@ export function ComparePrint({ compared, isOverlaid }: ComparePrintProps) {
           ))}
         </select>
       </label>
-      {stage.kind === "making" ? (
+      {state.kind === "making" ? (
         <button type="button" className="quiet" onClick={cancel}>
           Cancel printing
         </button>
@@ -45,52 +41,26 @@ export function ComparePrint({ compared, isOverlaid }: ComparePrintProps) {
           type="button"
           className="quiet"
           disabled={compared.length < 2}
-          onClick={() => void start({ compared, isOverlaid, paper })}
+          onClick={() =>
+            void start((onProgress, signal) =>
+              makeCompare({ compared, isOverlaid, paper }, onProgress, signal),
+            )
+          }
         >
           Save to print (PDF)
         </button>
       )}
       <span role="status">
-        {stage.kind === "said" && stage.words}
-        {stage.kind === "making" && (
+        {state.kind === "made" && state.made}
+        {state.kind === "failed" && `Nothing was printed: ${state.reason}`}
+        {state.kind === "making" && (
           <progress
             aria-label="Pages made"
             max={1}
-            value={stage.total === 0 ? undefined : stage.done / stage.total}
+            value={state.total === 0 ? undefined : state.done / state.total}
           />
         )}
       </span>
     </>
   );
-}
-
-/** One file at a time; leaving the view stops it. */
-function useMaking() {
-  const [stage, setStage] = useState<Stage>({ kind: "idle" });
-  const running = useRef<AbortController | null>(null);
-  useEffect(() => () => running.current?.abort(), []);
-  const start = async (choice: Parameters<typeof makeCompare>[0]) => {
-    const controller = new AbortController();
-    running.current = controller;
-    setStage({ kind: "making", done: 0, total: 0 });
-    try {
-      const words = await makeCompare(
-        choice,
-        (done, total) => {
-          if (!controller.signal.aborted) setStage({ kind: "making", done, total });
-        },
-        controller.signal,
-      );
-      if (words !== null) setStage({ kind: "said", words });
-    } catch (error) {
-      if (controller.signal.aborted) return;
-      const reason = error instanceof Error ? error.message : String(error);
-      setStage({ kind: "said", words: `Nothing was printed: ${reason}` });
-    }
-  };
-  const cancel = () => {
-    running.current?.abort();
-    setStage({ kind: "idle" });
-  };
-  return { stage, start, cancel };
 }

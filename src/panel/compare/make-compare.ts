@@ -3,7 +3,7 @@ import { compareFileName } from "../../core/page/file-name.ts";
 import { type PaperName, usualPaper } from "../../core/page/paper.ts";
 import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
 import { downloadBytes } from "../form/download.ts";
-import { fetchFonts, printedAt } from "../paper/make-file.ts";
+import { fetchFonts, printedAt } from "../form/make-file.ts";
 
 export interface CompareChoice {
   /** Of one plan; the others are held against the first. */

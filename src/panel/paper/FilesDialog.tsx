@@ -1,19 +1,15 @@
 import { useState } from "react";
-import { allExports, exportHindrance } from "../../core/files/all-exports.ts";
-import type { LabelChoice } from "../../core/labels/label-pages.ts";
+import { allExports, exportById, exportHindrance } from "../../core/files/all-exports.ts";
 import { usualLabelSize } from "../../core/labels/label-sizes.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { FilesLabelFields } from "./FilesLabelFields.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
-import { makeFile } from "./make-file.ts";
+import { makeFile, usualLabels } from "../form/make-file.ts";
+import { useMaking } from "../form/use-making.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 
 const RESOLUTIONS = ["100", "150", "200", "300"] as const;
-
-type Progress =
-  | { readonly kind: "idle" | "making" }
-  | { readonly kind: "made" | "failed"; readonly words: string };
 
 /** Every file for other programs and other people, the same list as on the command line. */
 export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
@@ -21,26 +17,11 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
   const layout = useShownLayout();
   const [id, setId] = useState("geojson");
   const [dots, setDots] = useState<(typeof RESOLUTIONS)[number]>("150");
-  const [labels, setLabels] = useState<LabelChoice>(() => ({
-    size: usualLabelSize(plan.units, false),
-    startAt: 1,
-    hasQr: false,
-    treatment: "",
-  }));
-  const [progress, setProgress] = useState<Progress>({ kind: "idle" });
-  const format = allExports.find((each) => each.id === id);
-  if (!format) return null;
+  const [labels, setLabels] = useState(() => usualLabels(plan.units, false));
+  const { state, start, cancel } = useMaking<string>();
+  const format = exportById(id);
   const hindrance = exportHindrance(format, plan, true);
-  const make = async () => {
-    setProgress({ kind: "making" });
-    try {
-      const name = await makeFile(format, Number(dots), labels);
-      setProgress({ kind: "made", words: `Made ${name}.` });
-    } catch (error) {
-      const reason = error instanceof Error ? error.message : String(error);
-      setProgress({ kind: "failed", words: `The file was not made: ${reason}` });
-    }
-  };
+  const make = () => start(() => makeFile(format, { dotsPerInch: Number(dots), labels }));
   return (
     <Dialog title={`Files for others, of ${layout.name}`} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(() => void make())}>
@@ -50,9 +31,9 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
           choices={allExports.map((each) => ({ value: each.id, label: each.title }))}
           onPick={(picked) => {
             setId(picked);
-            const use = allExports.find((each) => each.id === picked)?.labels;
-            setLabels({ ...labels, size: usualLabelSize(plan.units, use === "packets") });
-            setProgress({ kind: "idle" });
+            const isPackets = exportById(picked).labels === "packets";
+            setLabels({ ...labels, size: usualLabelSize(plan.units, isPackets) });
+            cancel();
           }}
           hint={format.about}
         />
@@ -74,15 +55,17 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
               {format.needs === "position" && " Give it in the plan settings."}
             </p>
           )}
-          {progress.kind === "making" && <p>Making the file ...</p>}
-          {progress.kind === "made" && <p>{progress.words}</p>}
-          {progress.kind === "failed" && <p className="field-reason">{progress.words}</p>}
+          {state.kind === "making" && <p>Making the file ...</p>}
+          {state.kind === "made" && <p>Made {state.made}.</p>}
+          {state.kind === "failed" && (
+            <p className="field-reason">The file was not made: {state.reason}</p>
+          )}
         </div>
         <p className="dialog-actions">
           <button
             type="submit"
             className="primary"
-            disabled={hindrance !== null || progress.kind === "making"}
+            disabled={hindrance !== null || state.kind === "making"}
           >
             Save the file
           </button>

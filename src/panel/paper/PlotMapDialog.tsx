@@ -16,7 +16,8 @@ import { PlotMapStatus } from "./PlotMapStatus.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { readRatio } from "../form/number-text.ts";
-import { usePlotMap } from "./use-plot-map.ts";
+import { useMaking } from "../form/use-making.ts";
+import { type MadePlotMap, makePlotMap } from "./make-plot-map.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 
 /** Paper, orientation and ratio of the map for the helper's hand. */
@@ -28,7 +29,7 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
   /** Null: as suggested. */
   const [ownRatio, setOwnRatio] = useState<number | null>(null);
   const [companions, setCompanions] = useState<readonly CompanionId[]>([]);
-  const { progress, make, cancel } = usePlotMap();
+  const { state, start, cancel } = useMaking<MadePlotMap>();
   const suggested = useMemo(
     () => suggestRatio(plan, layout, paper, orientation),
     [plan, layout, paper, orientation],
@@ -38,13 +39,18 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
     () => planSheets(plan, layout, paper, orientation, ratio).sheets.length,
     [plan, layout, paper, orientation, ratio],
   );
-  const isMaking = progress.kind === "making";
+  const isMaking = state.kind === "making";
   return (
     <Dialog title={`Plot map of ${layout.name}`} onClose={onClose} isWide>
       <form
         className="fields"
         noValidate
-        onSubmit={onFormSubmit(() => void make({ paper, orientation, ratio, companions }))}
+        onSubmit={onFormSubmit(
+          () =>
+            void start((onProgress, signal) =>
+              makePlotMap({ paper, orientation, ratio, companions }, onProgress, signal),
+            ),
+        )}
       >
         <ChoiceField
           label="Paper"
@@ -86,7 +92,7 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
             choice={{ paper, orientation, ratio, companions }}
           />
         )}
-        <PlotMapStatus progress={progress} />
+        <PlotMapStatus progress={state} />
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={isMaking || sheets === 0}>
             Make the PDF

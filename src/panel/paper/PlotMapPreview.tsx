@@ -1,41 +1,15 @@
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useMemo, useState } from "react";
+import { useMaking } from "../form/use-making.ts";
 import type { PlotMapChoice } from "./make-plot-map.ts";
 import { type PlotPreview, type PreviewPage, makePlotPreview } from "./make-plot-preview.ts";
 
-type State =
-  | { readonly kind: "closed" }
-  | { readonly kind: "making"; readonly done: number; readonly total: number }
-  | { readonly kind: "shown"; readonly preview: PlotPreview }
-  | { readonly kind: "failed"; readonly reason: string };
-
 /** The pages as they will be printed, one at a time, and what to look at before. */
 export function PlotMapPreview({ choice }: { readonly choice: PlotMapChoice }) {
-  const [state, setState] = useState<State>({ kind: "closed" });
-  const running = useRef<AbortController | null>(null);
-  useEffect(() => () => running.current?.abort(), []);
-  const make = async () => {
-    const controller = new AbortController();
-    running.current = controller;
-    setState({ kind: "making", done: 0, total: 0 });
-    try {
-      const preview = await makePlotPreview(
-        choice,
-        (done, total) => setState({ kind: "making", done, total }),
-        controller.signal,
-      );
-      if (preview) setState({ kind: "shown", preview });
-    } catch (error) {
-      if (controller.signal.aborted) return;
-      setState({ kind: "failed", reason: error instanceof Error ? error.message : String(error) });
-    }
-  };
-  const cancel = () => {
-    running.current?.abort();
-    setState({ kind: "closed" });
-  };
+  const { state, start, cancel } = useMaking<PlotPreview>();
+  const make = () => start((onProgress, signal) => makePlotPreview(choice, onProgress, signal));
   return (
     <section className="plot-preview" aria-label="Pages">
-      {state.kind !== "shown" && (
+      {state.kind !== "made" && (
         <p className="dialog-actions">
           <button type="button" disabled={state.kind === "making"} onClick={() => void make()}>
             Show the pages
@@ -61,9 +35,9 @@ export function PlotMapPreview({ choice }: { readonly choice: PlotMapChoice }) {
         {state.kind === "failed" && (
           <p className="field-reason">The pages were not drawn: {state.reason}</p>
         )}
-        {state.kind === "shown" && <ProblemList problems={state.preview.problems} />}
+        {state.kind === "made" && <ProblemList problems={state.made.problems} />}
       </div>
-      {state.kind === "shown" && <PageTurner pages={state.preview.pages} />}
+      {state.kind === "made" && <PageTurner pages={state.made.pages} />}
     </section>
   );
 }

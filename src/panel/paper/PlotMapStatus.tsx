@@ -1,7 +1,8 @@
-import type { PlotMapProgress } from "./use-plot-map.ts";
+import type { Making } from "../form/use-making.ts";
+import type { MadePlotMap } from "./make-plot-map.ts";
 
 /** How far the map is, or what became of it. */
-export function PlotMapStatus({ progress }: { readonly progress: PlotMapProgress }) {
+export function PlotMapStatus({ progress }: { readonly progress: Making<MadePlotMap> }) {
   return (
     <div className="plot-map-status" role="status">
       <StatusText progress={progress} />
@@ -9,7 +10,7 @@ export function PlotMapStatus({ progress }: { readonly progress: PlotMapProgress
   );
 }
 
-function StatusText({ progress }: { readonly progress: PlotMapProgress }) {
+function StatusText({ progress }: { readonly progress: Making<MadePlotMap> }) {
   switch (progress.kind) {
     case "idle":
       return null;
@@ -27,7 +28,7 @@ function StatusText({ progress }: { readonly progress: PlotMapProgress }) {
     case "failed":
       return <p className="field-reason">The map was not made: {progress.reason}</p>;
     case "made": {
-      const { fileName, pages, unplacedLabels } = progress.map;
+      const { fileName, pages, unplacedLabels } = progress.made;
       return (
         <>
           <p>

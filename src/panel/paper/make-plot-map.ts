@@ -3,7 +3,7 @@ import type { CompanionId } from "../../core/map/companion-ids.ts";
 import { plotMapFileName } from "../../core/page/file-name.ts";
 import type { Orientation, PaperName } from "../../core/page/paper.ts";
 import { downloadBytes } from "../form/download.ts";
-import { fetchFonts, printedAt } from "./make-file.ts";
+import { fetchFonts, printedAt } from "../form/make-file.ts";
 import { checkedNow } from "../state/plan-actions.ts";
 
 export interface PlotMapChoice {

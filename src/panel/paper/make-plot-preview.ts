@@ -1,7 +1,7 @@
 /** The pages of the plot map as pictures for the screen: the same marks as in the PDF. */
 import { cutWords } from "../../core/map/beyond-map.ts";
 import { isPictureWanted, PICTURE_LEFT, printedPicture } from "../../core/map/picture-mark.ts";
-import { fetchFonts, printedAt } from "./make-file.ts";
+import { fetchFonts, printedAt } from "../form/make-file.ts";
 import type { PlotMapChoice } from "./make-plot-map.ts";
 import { checkedNow } from "../state/plan-actions.ts";
 

@@ -1,24 +1,20 @@
 import { useMemo, useState } from "react";
-import { icalendar } from "../../core/files/icalendar.ts";
+import { exportById } from "../../core/files/all-exports.ts";
 import {
   type Job,
   type JobName,
-  calendarFileName,
   jobsByWeek,
   seasonJobs,
 } from "../../core/fieldwork/season-calendar.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { Dialog } from "../form/Dialog.tsx";
-import { downloadBytes } from "../form/download.ts";
-import { calendarStamp, jobCounts, jobDay, weekWords } from "./season-jobs.ts";
-import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { makeFile } from "../form/make-file.ts";
+import { jobCounts, jobDay, weekWords } from "./season-jobs.ts";
+import { useKept } from "../state/plan-actions.ts";
 import "./season.css";
 
 /** What is to be done when, computed for each planting of the layout. */
 export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
-  const plan = useShownPlan();
-  const layout = useShownLayout();
-  const result = usePlanStore((state) => state.result);
+  const { plan, layout, result } = useKept();
   const jobs = useMemo(() => seasonJobs(plan, result), [plan, result]);
   const [hidden, setHidden] = useState<ReadonlySet<JobName>>(new Set());
   const shown = useMemo(() => jobs.filter((job) => !hidden.has(job.job)), [jobs, hidden]);
@@ -27,10 +23,7 @@ export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
     if (!next.delete(name)) next.add(name);
     setHidden(next);
   };
-  const download = () => {
-    const text = icalendar(plan, layout, shown, calendarStamp(new Date()));
-    downloadBytes(new TextEncoder().encode(text), calendarFileName(plan, layout), "text/calendar");
-  };
+  const download = () => void makeFile(exportById("calendar"), { leftOut: hidden });
   return (
     <Dialog title={`Season calendar of ${layout.name}`} onClose={onClose} isWide>
       <div className="season">

@@ -29,8 +29,3 @@ export function jobCounts(
     .map((name) => ({ name, count: jobs.filter((job) => job.job === name).length }))
     .filter(({ count }) => count > 0);
 }
-
-/** UTC time of a file as iCalendar writes it: `20270201T090000Z`. */
-export function calendarStamp(now: Date): string {
-  return `${now.toISOString().slice(0, 19).replace(/[-:]/g, "")}Z`;
-}

@@ -1,16 +1,15 @@
 import { useId, useMemo, useState } from "react";
 import { putVarieties } from "../../core/edits/variety-list.ts";
 import { type VarietyList, readVarietiesCsv } from "../../core/exchange/read-varieties-csv.ts";
-import { varietiesCsv } from "../../core/exchange/varieties-csv.ts";
+import { exportById } from "../../core/files/all-exports.ts";
 import type { Read } from "../../core/model/problem.ts";
 import { textOfFile } from "../../store/files/decode-file.ts";
-import { varietyFileName } from "../../store/files/file-name.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { CsvPreview } from "./CsvPreview.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { FileField, FileProblems } from "../form/FileField.tsx";
 import { rowsToTake, takeWords } from "./csv-words.ts";
-import { downloadBytes } from "../form/download.ts";
+import { makeFile } from "../form/make-file.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 
@@ -29,10 +28,8 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
       file && (file.text.ok ? readVarietiesCsv(file.text.value, file.name, plan, book) : file.text),
     [file, plan, book],
   );
-  const save = () => {
-    // The mark at the start tells spreadsheets that it is UTF-8.
-    const bytes = new TextEncoder().encode(`\uFEFF${varietiesCsv(plan, book)}`);
-    downloadBytes(bytes, varietyFileName(plan), "text/csv;charset=utf-8");
+  const save = async () => {
+    await makeFile(exportById("varieties"), { hasMark: true });
     planNow().announce("Download started.");
   };
   return (
@@ -41,7 +38,7 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
         <h3>Out to a spreadsheet</h3>
         <p>One row for each of the {plan.varieties.length} varieties, with a heading row.</p>
         <p className="dialog-actions">
-          <button type="button" disabled={plan.varieties.length === 0} onClick={save}>
+          <button type="button" disabled={plan.varieties.length === 0} onClick={() => void save()}>
             Save the list
           </button>
         </p>

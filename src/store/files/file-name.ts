@@ -14,15 +14,6 @@ export function planFileName(plan: Plan, layout: Layout, now: Date): string {
   return `${DEVICE.test(name) ? "plan-" : ""}${name}.json`;
 }
 
-/** e.g. `fallow-end-2027-varieties.csv`. */
-export function varietyFileName(plan: Plan): string {
-  const name = [plan.site.name, plan.season.name, "varieties"]
-    .map(fileNamePart)
-    .filter((part) => part !== "")
-    .join("-");
-  return `${DEVICE.test(name) ? "plan-" : ""}${name}.csv`;
-}
-
 /** A text as part of a file name; empty when nothing of it can stand in one. */
 function fileNamePart(text: string): string {
   const words = text

@@ -1,15 +1,12 @@
 /** Names are text everywhere: whatever a name holds, no export takes it for anything else. */
+import { exportById, formatFileName } from "../../../src/core/files/all-exports.ts";
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import { checkReport, checkReportText } from "../../../src/core/files/check-report.ts";
 import { icalendar } from "../../../src/core/files/icalendar.ts";
 import { openPlanText } from "../../../src/core/exchange/open-plan.ts";
 import { plotMapFileName } from "../../../src/core/page/file-name.ts";
-import {
-  calendarFileName,
-  jobsByWeek,
-  seasonJobs,
-} from "../../../src/core/fieldwork/season-calendar.ts";
+import { jobsByWeek, seasonJobs } from "../../../src/core/fieldwork/season-calendar.ts";
 import { LIMITS } from "../../../src/core/model/limits.ts";
 import { writePlan } from "../../../src/core/model/read-plan.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
@@ -72,7 +69,7 @@ describe.each(HOSTILE)("a name that is %s", (_, name) => {
   test("makes file names of letters, digits and dashes", () => {
     for (const file of [
       plotMapFileName(plan, input.layout, "Tabloid"),
-      calendarFileName(plan, input.layout),
+      formatFileName(exportById("calendar"), plan, input.layout),
     ]) {
       expect(file).toMatch(/^[\p{L}\p{M}\p{N}-]+\.(?:pdf|ics)$/u);
       expect(Array.from(file).length).toBeLessThanOrEqual(104);

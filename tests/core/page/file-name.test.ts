@@ -2,10 +2,12 @@
 import { expect, test } from "vitest";
 import { planRevision, plotMapFileName } from "../../../src/core/page/file-name.ts";
 import { paperNames } from "../../../src/core/page/paper.ts";
-import { calendarFileName } from "../../../src/core/fieldwork/season-calendar.ts";
+import { exportById, formatFileName } from "../../../src/core/files/all-exports.ts";
 import { gardenPlan, mapInput } from "../../support/paper-garden.ts";
 
 const { plan, layout } = mapInput(gardenPlan());
+const calendar = exportById("calendar");
+const nameOf = (named: typeof plan, of: typeof layout) => formatFileName(calendar, named, of);
 const revision = planRevision(plan, layout).toLowerCase();
 
 test("a plot map is named after place, season, layout, paper and revision", () => {
@@ -17,9 +19,7 @@ test("a plot map is named after place, season, layout, paper and revision", () =
 });
 
 test("the season calendar's name changes with the plan", () => {
-  expect(calendarFileName(plan, layout)).toBe(
-    `fallow-end-2027-layout-1-season-calendar-rev-${revision}.ics`,
-  );
+  expect(nameOf(plan, layout)).toBe(`fallow-end-2027-layout-1-season-calendar-rev-${revision}.ics`);
   const later = { ...plan, title: `${plan.title} again` };
-  expect(calendarFileName(later, layout)).not.toBe(calendarFileName(plan, layout));
+  expect(nameOf(later, layout)).not.toBe(nameOf(plan, layout));
 });

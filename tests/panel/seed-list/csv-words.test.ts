@@ -1,7 +1,6 @@
 /** What a list from CSV would do, in words. */
 import { expect, test } from "vitest";
 import { readVarietiesCsv } from "../../../src/core/exchange/read-varieties-csv.ts";
-import { varietyFileName } from "../../../src/store/files/file-name.ts";
 import {
   csvSummary,
   rowEffect,
@@ -34,9 +33,4 @@ test("each row, and the rows that change the plan", () => {
   expect(read.accepted.map(rowEffect)).toEqual(["new", "changes plants wanted", "as it is"]);
   expect(rowsToTake(read).map(({ row }) => row)).toEqual([2, 3]);
   expect([takeWords(1), takeWords(2)]).toEqual(["Take 1 variety", "Take 2 varieties"]);
-});
-
-test("the file is called after site and season", () => {
-  const named = { ...plan, site: { ...plan.site, name: "Fallow End / north" } };
-  expect(varietyFileName(named)).toBe("fallow-end-north-2027-varieties.csv");
 });

@@ -3,8 +3,9 @@ import boldUrl from "@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf?u
 import regularUrl from "@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf?url";
 import { type ExportFormat, formatFileName } from "../../core/files/all-exports.ts";
 import type { LabelChoice } from "../../core/labels/label-pages.ts";
+import { usualLabelSize } from "../../core/labels/label-sizes.ts";
 import type { PdfFonts } from "../../core/page/pdf-writer.ts";
-import { downloadBytes } from "../form/download.ts";
+import { downloadBytes } from "./download.ts";
 import { checkedNow } from "../state/plan-actions.ts";
 import { rasterOfSvg } from "./raster-of-svg.ts";
 
@@ -27,23 +28,40 @@ export function printedAt(now: Date): string {
   return `${day} ${two(now.getHours())}:${two(now.getMinutes())}`;
 }
 
-/** Makes and downloads the file of the layout on screen; gives its name. */
-export async function makeFile(
-  format: ExportFormat,
-  dotsPerInch: number,
-  labels: LabelChoice,
-): Promise<string> {
+/** What a dialog has asked about a file; what is left out is as usual. */
+export interface FileChoice {
+  readonly dotsPerInch?: number;
+  readonly labels?: LabelChoice;
+  /** Jobs that stay out of the calendar. */
+  readonly leftOut?: ReadonlySet<string>;
+  /** Begins with the mark that tells spreadsheets the text is UTF-8. */
+  readonly hasMark?: boolean;
+}
+
+const USUAL_DOTS = 150;
+
+/** Makes and downloads the file of the kept layout on screen; gives its name. */
+export async function makeFile(format: ExportFormat, choice: FileChoice = {}): Promise<string> {
   const checked = checkedNow();
+  const { plan, layout } = checked;
   const now = new Date();
   const made = await format.make(checked, {
     printedAt: printedAt(now),
     stamp: now.toISOString().replace(/[-:]|\.\d+/g, ""),
     fonts: fetchFonts,
-    labels,
-    raster: (svg) => rasterOfSvg(svg, dotsPerInch),
+    labels: choice.labels ?? usualLabels(plan.units, format.labels === "packets"),
+    leftOut: choice.leftOut ?? new Set(),
+    raster: (svg) => rasterOfSvg(svg, choice.dotsPerInch ?? USUAL_DOTS),
   });
-  const fileName = formatFileName(format, checked.plan, checked.layout);
-  const bytes = typeof made === "string" ? new TextEncoder().encode(made) : new Uint8Array(made);
+  const fileName = formatFileName(format, plan, layout);
+  const mark = choice.hasMark === true ? "\uFEFF" : "";
+  const bytes =
+    typeof made === "string" ? new TextEncoder().encode(`${mark}${made}`) : new Uint8Array(made);
   downloadBytes(bytes, fileName, format.mimeType);
   return fileName;
+}
+
+/** Labels as they are until somebody chooses otherwise. */
+export function usualLabels(units: "m" | "ft", isPackets: boolean): LabelChoice {
+  return { size: usualLabelSize(units, isPackets), startAt: 1, hasQr: false, treatment: "" };
 }
