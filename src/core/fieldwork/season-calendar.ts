@@ -7,7 +7,7 @@ import { compareText } from "../checks/finding.ts";
 import type { CheckResult } from "../checks/run-checks.ts";
 import type { Stand } from "../checks/stand.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
-import type { Layout, Plan } from "../model/plan.ts";
+import type { Plan } from "../model/plan.ts";
 
 export const jobNames = [
   "sow",

@@ -39,30 +39,17 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
     () => planSheets(plan, layout, paper, orientation, ratio).sheets.length,
     [plan, layout, paper, orientation, ratio],
   );
+  const choice = { paper, orientation, ratio, companions };
+  const make = () => void start((onProgress, signal) => makePlotMap(choice, onProgress, signal));
   const isMaking = state.kind === "making";
   return (
     <Dialog title={`Plot map of ${layout.name}`} onClose={onClose} isWide>
-      <form
-        className="fields"
-        noValidate
-        onSubmit={onFormSubmit(
-          () =>
-            void start((onProgress, signal) =>
-              makePlotMap({ paper, orientation, ratio, companions }, onProgress, signal),
-            ),
-        )}
-      >
-        <ChoiceField
-          label="Paper"
-          value={paper}
-          choices={paperNames.map((name) => ({ value: name, label: name }))}
-          onPick={setPaper}
-        />
-        <ChoiceField
-          label="Lying"
-          value={orientation}
-          choices={orientations.map((name) => ({ value: name, label: name }))}
-          onPick={setOrientation}
+      <form className="fields" noValidate onSubmit={onFormSubmit(make)}>
+        <PaperFields
+          paper={paper}
+          orientation={orientation}
+          onPaper={setPaper}
+          onOrientation={setOrientation}
         />
         <RatioFields
           suggested={suggested}
@@ -71,25 +58,11 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
           onPick={setOwnRatio}
           hint={sheetWords(sheets)}
         />
-        <fieldset className="fields">
-          <legend>Sheets that go with it</legend>
-          {companionIds.map((id) => (
-            <CheckField
-              key={id}
-              label={companionTitles[id]}
-              isOn={companions.includes(id)}
-              onSet={(isOn) =>
-                setCompanions(
-                  companionIds.filter((each) => (each === id ? isOn : companions.includes(each))),
-                )
-              }
-            />
-          ))}
-        </fieldset>
+        <CompanionFields chosen={companions} onSet={setCompanions} />
         {sheets > 0 && (
           <PlotMapPreview
             key={[paper, orientation, ratio, ...companions].join(" ")}
-            choice={{ paper, orientation, ratio, companions }}
+            choice={choice}
           />
         )}
         <PlotMapStatus progress={state} />
@@ -105,6 +78,55 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
         </p>
       </form>
     </Dialog>
+  );
+}
+
+interface PaperFieldsProps {
+  readonly paper: PaperName;
+  readonly orientation: Orientation;
+  readonly onPaper: (paper: PaperName) => void;
+  readonly onOrientation: (orientation: Orientation) => void;
+}
+
+function PaperFields({ paper, orientation, onPaper, onOrientation }: PaperFieldsProps) {
+  return (
+    <>
+      <ChoiceField
+        label="Paper"
+        value={paper}
+        choices={paperNames.map((name) => ({ value: name, label: name }))}
+        onPick={onPaper}
+      />
+      <ChoiceField
+        label="Lying"
+        value={orientation}
+        choices={orientations.map((name) => ({ value: name, label: name }))}
+        onPick={onOrientation}
+      />
+    </>
+  );
+}
+
+interface CompanionFieldsProps {
+  readonly chosen: readonly CompanionId[];
+  readonly onSet: (chosen: readonly CompanionId[]) => void;
+}
+
+function CompanionFields({ chosen, onSet }: CompanionFieldsProps) {
+  const tick = (id: CompanionId, isOn: boolean) =>
+    onSet(companionIds.filter((each) => (each === id ? isOn : chosen.includes(each))));
+  return (
+    <fieldset className="fields">
+      <legend>Sheets that go with it</legend>
+      {companionIds.map((id) => (
+        <CheckField
+          key={id}
+          label={companionTitles[id]}
+          isOn={chosen.includes(id)}
+          onSet={(isOn) => tick(id, isOn)}
+        />
+      ))}
+    </fieldset>
   );
 }
 
