@@ -1,5 +1,6 @@
 /** The crop base as the two tables that docs/regional-register.sql loads. */
-import { DEFAULT_GUARD_DAYS, requirementOf } from "../../src/core/checks/stand.ts";
+import { requirementOf } from "../../src/core/checks/requirement.ts";
+import { DEFAULT_GUARD_DAYS } from "../../src/core/checks/stand.ts";
 import type { CropBook } from "../../src/core/kinds/crop-book.ts";
 import type { Kind } from "../../src/core/kinds/crop.ts";
 
@@ -13,8 +14,11 @@ function csv(rows: readonly (readonly Cell[])[]): string {
 
 /** docs/regional-kinds.csv */
 export function kindsTable({ kinds }: CropBook): string {
-  const metres = (kind: Kind, level: "home" | "sale" | "stock") =>
-    requirementOf({}, {}, kind, level)?.metres ?? "";
+  // A distance that is only the least counts as unknown there: the register has no word for it.
+  const metres = (kind: Kind, level: "home" | "sale" | "stock") => {
+    const requirement = requirementOf({}, {}, kind, level);
+    return requirement === null || requirement.isFloor === true ? "" : requirement.metres;
+  };
   return csv([
     ["id", "name", "crossing_group", "carrier", "guard_days", "home_m", "sale_m", "stock_m"],
     ...kinds.map((kind) => [

@@ -5,6 +5,7 @@ import { crowdedCheck } from "./crowded.ts";
 import { hybridSeedCheck } from "./hybrid-seed.ts";
 import { isolationCheck, missingBloomCheck, missingFigureCheck } from "./isolation-findings.ts";
 import { lateSeedCheck } from "./late-seed.ts";
+import { mixingCheck } from "./mixing.ts";
 import { outsideCheck } from "./outside.ts";
 import { overlapCheck } from "./overlap.ts";
 import { populationCheck } from "./population.ts";
@@ -16,6 +17,7 @@ const checks = [
   isolationCheck,
   missingBloomCheck,
   missingFigureCheck,
+  mixingCheck,
   outsideCheck,
   overlapCheck,
   crowdedCheck,

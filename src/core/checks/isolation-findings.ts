@@ -1,6 +1,8 @@
 /** Isolation pairs to findings: one per pair of stands, and one per stand that lacks a figure or dates. */
 import type { Check, CheckInput } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
+import { describeMissingFigure } from "./distance-words.ts";
+import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import { describeIsolation, nearnessWords } from "./isolation-words.ts";
 import { listed } from "./wording.ts";
@@ -93,21 +95,15 @@ export const missingFigureCheck: Check<MissingFigureFinding> = {
   name: "missing-figure",
   title: "No isolation distance is known",
   run: (input) =>
-    [
-      ...unknownsBySubject(input, (pair) => (pair.requirement === null ? [pair.seedParent] : [])),
-    ].map(([subject, pairs]): MissingFigureFinding => ({
-      ...nearestOf("missing-figure", subject, pairs),
-      check: "missing-figure",
-      subject,
-      against: othersOf(subject, pairs),
-    })),
-  describe: ({ subject, against }, { nameOf, standOf }) => ({
-    title: `${nameOf(subject)} has no isolation distance`,
-    sentences: [
-      `Nothing published is known here for ${standOf(subject)?.kind.name ?? "this kind"} at this purity level, and ${listed(against.map(nameOf))} may cross with it.`,
-      "Type your own distance for the planting or its variety.",
-    ],
-  }),
+    [...unknownsBySubject(input, (pair) => (lacksFigure(pair) ? [pair.seedParent] : []))].map(
+      ([subject, pairs]): MissingFigureFinding => ({
+        ...nearestOf("missing-figure", subject, pairs),
+        check: "missing-figure",
+        subject,
+        against: othersOf(subject, pairs),
+      }),
+    ),
+  describe: ({ subject, against }, wording) => describeMissingFigure(subject, against, wording),
   figuresOf: ({ subject }) => subject,
 };
 
@@ -138,7 +134,7 @@ function nearestOf(
     severity: "unknown" as const,
     subjects: [subject],
     measuredM: nearest.distanceM,
-    ...(nearest.requiredM === null ? {} : { requiredM: nearest.requiredM }),
+    ...(lacksFigure(nearest) || nearest.requiredM === null ? {} : { requiredM: nearest.requiredM }),
     where: nearest.where,
   };
 }

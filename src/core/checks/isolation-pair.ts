@@ -18,6 +18,12 @@ export interface Requirement {
   readonly why: string;
   /** Whether the figure was picked by hand for the variety. */
   readonly isPicked?: boolean;
+  /** The level has no figure: this one, of a laxer level, is the least, and enough is not known. */
+  readonly isFloor?: boolean;
+  /** The flower form decides the distance and was not said, so the longest is taken. */
+  readonly isFormUnsaid?: boolean;
+  /** What a source asks beside a wild plant, where that made the distance. */
+  readonly increase?: string;
   /** What regulations let the grower change, step by step; absent: nothing was changed. */
   readonly adjustments?: readonly StatedStep[];
 }

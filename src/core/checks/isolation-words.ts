@@ -2,6 +2,7 @@
 import { shortDate } from "../model/day.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
 import { days } from "./day-words.ts";
+import { requirementAsks } from "./distance-words.ts";
 import type { FindingBase } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import { requirementText } from "./pair-words.ts";
@@ -25,6 +26,7 @@ export function describeIsolation(atRisk: readonly IsolationPair[], wording: Wor
         ? [otherWaySentence(atRisk[1] as IsolationPair, worst, wording)]
         : [`Only seed of ${parent} is at risk.`]),
       ...relationSentence(worst, wording),
+      ...requirementAsks(worst, wording),
     ],
   };
 }

@@ -15,7 +15,7 @@ import { gapBetween } from "../geometry/gap.ts";
 import type { Cover } from "../model/plan.ts";
 import type { IsolationPair, Standing } from "./isolation-pair.ts";
 import { nearStands } from "./near-stands.ts";
-import type { Stand } from "./stand.ts";
+import { type Stand, requirementFrom } from "./stand.ts";
 
 /**
  * Distances short of the requirement by less than this pass: published figures are minima, and a
@@ -114,14 +114,13 @@ function groupStands(stands: readonly Stand[]): ReadonlyMap<string, readonly Sta
 
 /** The pairs of one seed parent that distance does not clear, in the order of the sources. */
 function closePairs(parent: Stand, sources: readonly Stand[], book: CropBook): IsolationPair[] {
-  const required = parent.requirement?.metres ?? Infinity;
   const { bounds } = parent.outline;
   const pairs: IsolationPair[] = [];
   // Sources of one kind mostly follow each other: their relation is looked up once.
   let kind: Kind | null = null;
   let relation: Relation = "no";
   for (const source of sources) {
-    if (boundsGap(bounds, source.outline.bounds) >= required) continue;
+    if (boundsGap(bounds, source.outline.bounds) >= parent.reachM) continue;
     if (source.kind !== kind) {
       kind = source.kind;
       ({ relation } = book.relation(parent.kind, kind));
@@ -154,8 +153,12 @@ function canCross(parent: Stand, source: Stand, relation: Relation): boolean {
 
 function judgedPair(parent: Stand, source: Stand, relation: Relation): IsolationPair {
   const { distanceM, from, to } = gapBetween(parent.outline, source.outline);
-  const { requirement } = parent;
-  const isFar = requirement !== null && distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
+  const requirement = requirementFrom(parent, source.kind);
+  const isFarEnough =
+    requirement !== null && distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
+  // Beyond a laxer level's figure nothing is known where the level has none: not clear, not near.
+  const isBeyondFloor = isFarEnough && requirement.isFloor === true;
+  const isFar = isFarEnough && !isBeyondFloor;
   const received = parent.receives?.outer;
   const shed = source.sheds?.outer;
   const overlap = received && shed ? overlapDays(received, shed) : null;
@@ -176,7 +179,7 @@ function judgedPair(parent: Stand, source: Stand, relation: Relation): Isolation
     standing: isFar
       ? "distance"
       : (clearedOtherwise(parent, source) ??
-        (requirement !== null && overlap !== null ? "conflict" : "unknown")),
+        (requirement !== null && overlap !== null && !isBeyondFloor ? "conflict" : "unknown")),
     lacksBloom: received && shed ? NONE : lacking(parent, source),
   };
 }
@@ -194,6 +197,15 @@ function lacking(parent: Stand, source: Stand): readonly string[] {
 /** Days that must lie between the windows of the two: the more careful kind decides. */
 function guardDaysOf(parent: Stand, source: Stand): number {
   return Math.max(parent.guardDays, source.guardDays);
+}
+
+/** No distance is known, or only the least of a laxer level, and the pair lies beyond that. */
+export function lacksFigure({
+  requirement,
+  distanceM,
+}: Pick<IsolationPair, "requirement" | "distanceM">): boolean {
+  if (requirement === null) return true;
+  return requirement.isFloor === true && distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
 }
 
 /** What keeps a pair apart however near it lies: time, cover, or nothing. */

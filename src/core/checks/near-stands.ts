@@ -37,8 +37,8 @@ export function nearStands(group: readonly Stand[]): NearStands | null {
   let gathered: Gathered | null = null;
   const found: Stand[] = [];
   const near = (place: number): readonly Stand[] => {
-    const reach = (group[place] as Stand).requirement?.metres ?? null;
-    if (reach === null) return group;
+    const reach = (group[place] as Stand).reachM;
+    if (reach === Infinity) return group;
     const block = blockOf[place] as number;
     if (gathered?.block !== block) gathered = gather(block);
     return scan(gathered, boxes, place, reach, found);
@@ -80,7 +80,8 @@ function gatherer(group: readonly Stand[], boxes: Boxes, order: Uint32Array) {
     const members = membersOf(block);
     let reach = 0;
     for (const place of members) {
-      reach = Math.max(reach, (group[place] as Stand).requirement?.metres ?? 0);
+      const { reachM } = group[place] as Stand;
+      if (reachM !== Infinity) reach = Math.max(reach, reachM);
     }
     const { minX, minY, maxX, maxY } = growBounds(around(boxes, members), reach);
     let count = 0;

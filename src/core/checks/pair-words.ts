@@ -3,6 +3,7 @@ import { levelEntry } from "../kinds/levels.ts";
 import { citedAs } from "../kinds/sources.ts";
 import { formatDistance, formatMeasured } from "../model/length.ts";
 import { days, slackWords, togetherWords } from "./day-words.ts";
+import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import type { Wording } from "./wording.ts";
 
@@ -20,7 +21,9 @@ export function requirementText(pair: IsolationPair, wording: Wording): string {
       ? `${levelEntry(figure.figureClass).name} as picked for this variety, `
       : "";
   const changed = (requirement.adjustments ?? []).map((step) => `; ${step.why}`).join("");
-  const from = `${picked}${origin}${changed}`;
+  const more =
+    requirement.increase === undefined ? "" : `, from this wild kind ${requirement.increase}`;
+  const from = `${picked}${origin}${changed}${more}`;
   return kind === "" ? from : `${kind}, ${from}`;
 }
 
@@ -31,7 +34,7 @@ export function describeStanding(pair: IsolationPair, wording: Wording): string 
     pair.requiredM === null
       ? `${formatDistance(pair.distanceM, unit)} apart`
       : (() => {
-          const isShort = pair.standing !== "distance";
+          const isShort = pair.standing !== "distance" && !lacksFigure(pair);
           const shown = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
           return `${shown.measured} of ${shown.required}${shown.after}`;
         })();
@@ -45,6 +48,6 @@ export function describeStanding(pair: IsolationPair, wording: Wording): string 
     case "conflict":
       return `not clear: ${measured}, ${togetherWords(pair)}`;
     case "unknown":
-      return `cannot be told: ${pair.requiredM === null ? "no distance known" : "bloom dates missing"} (${measured})`;
+      return `cannot be told: ${lacksFigure(pair) ? "no distance known that is enough" : "bloom dates missing"} (${measured})`;
   }
 }

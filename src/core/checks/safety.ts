@@ -1,5 +1,6 @@
 /**
- * Safety cautions of the kinds kept for seed, and that of seed law where seed is for sale: each
+ * Safety cautions of the kinds kept for seed, and that of seed law where seed is for sale or
+ * stock seed, which is passed on too: each
  * shown once, with the plantings it is about.
  */
 import { cautions } from "../kinds/cautions.ts";
@@ -9,6 +10,8 @@ import { type FindingBase, compareText, findingId } from "./finding.ts";
 
 /** Id of the caution that concerns seed passed on or sold. */
 const SEED_LAW = "seed-law";
+/** Districts bind seed crops first of all: said where seed is passed on. */
+const SEED_DISTRICTS = "seed-districts";
 
 /** A safety caution that applies to stands of this plan. */
 export interface SafetyFinding extends FindingBase {
@@ -24,8 +27,11 @@ export const safetyCheck: Check<SafetyFinding> = {
     const subjectsOf = new Map<string, string[]>();
     for (const stand of stands) {
       if (stand.planting?.purpose !== "seed") continue;
-      const legal = stand.level === "sale" ? [SEED_LAW] : [];
-      for (const caution of [...(stand.kind.cautions ?? []), ...legal]) {
+      const legal = stand.level === "home" ? [] : [SEED_LAW];
+      const own = (stand.kind.cautions ?? []).filter(
+        (caution) => caution !== SEED_DISTRICTS || stand.level !== "home",
+      );
+      for (const caution of [...own, ...legal]) {
         const subjects = subjectsOf.get(caution);
         if (subjects) subjects.push(stand.id);
         else subjectsOf.set(caution, [stand.id]);

@@ -13,9 +13,6 @@ import {
 import { repeatedInto } from "../calendar/yearly.ts";
 import type { Kind, PollenCarrier } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
-import { levelEntry } from "../kinds/levels.ts";
-import { requiredDistance } from "../distances/required-distance.ts";
-import { statedDistance } from "../distances/stated-adjustments.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type {
   Climate,
@@ -28,6 +25,7 @@ import type {
   Variety,
 } from "../model/plan.ts";
 import type { Requirement } from "./isolation-pair.ts";
+import { distanceReach, requirementOf, wildRequirements } from "./requirement.ts";
 
 /** Days between two bloom windows that count as apart where the kind names none. Ours. */
 export const DEFAULT_GUARD_DAYS = 7;
@@ -49,6 +47,10 @@ export interface Stand {
   /** When the first seed is ripe; null when it cannot be told. */
   readonly ripe: RipeSeed | null;
   readonly requirement: Requirement | null;
+  /** More than that from wild kinds, by id of the wild kind; null where its sources ask no more. */
+  readonly wildRequirements: ReadonlyMap<string, Requirement> | null;
+  /** Beyond this many metres no source is looked at; infinite where what is enough is not known. */
+  readonly reachM: number;
   readonly cover: Cover;
   readonly carrier: PollenCarrier;
   readonly guardDays: number;
@@ -136,6 +138,8 @@ function plantingStand(
   { level, climate, season, book }: StandSettings,
 ): Stand {
   const flowers = planting.flowering === "yes";
+  const requirement = requirementOf(planting, variety, kind, level);
+  const wild = wildRequirements(kind, requirement);
   return {
     id: planting.id,
     kind,
@@ -145,7 +149,9 @@ function plantingStand(
     isSeedParent: planting.purpose === "seed" && flowers && variety.hybrid !== true,
     shedsPollen: flowers,
     ...bloomFields(plantingBloom(planting, variety, kind, climate, season)),
-    requirement: requirementOf(planting, variety, kind, level),
+    requirement,
+    wildRequirements: wild,
+    reachM: distanceReach(requirement, wild),
     cover: planting.cover,
     carrier: kind.carrier,
     guardDays: kind.guardDays?.value ?? DEFAULT_GUARD_DAYS,
@@ -179,6 +185,8 @@ function surroundingStand(
     shedsPollen: surrounding.flowering === "yes",
     ...bloomFields(bloom ? partsFromDates(bloom) : null),
     requirement: null,
+    wildRequirements: null,
+    reachM: Infinity,
     cover: surrounding.cover,
     carrier: kind.carrier,
     guardDays: kind.guardDays?.value ?? DEFAULT_GUARD_DAYS,
@@ -192,55 +200,7 @@ function surroundingStand(
   };
 }
 
-/**
- * The planting's own distance, else its variety's, else the published figure at the level after
- * the adjustments stated for the planting. A distance typed by hand stands as it is.
- */
-export function requirementOf(
-  planting: Pick<Planting, "isolationM" | "adjustments">,
-  variety: Pick<Variety, "isolationM" | "figure" | "form">,
-  kind: Kind,
-  level: PurityLevel,
-): Requirement | null {
-  const typed = planting.isolationM ?? variety.isolationM;
-  if (typed !== undefined) {
-    const from = planting.isolationM !== undefined ? "planting" : "variety";
-    return { metres: typed, from, figure: null, source: null, why: `typed for this ${from}` };
-  }
-  const published = publishedRequirement(variety, kind, level);
-  if (published === null || !planting.adjustments?.length) return published;
-  const { metres, steps } = statedDistance(kind.id, published.metres, planting.adjustments);
-  if (steps.length === 0) return published;
-  const why = [published.why, ...steps.map((step) => step.why)].join("; ");
-  return { ...published, metres, why, adjustments: steps };
-}
-
-/** The figure picked for the variety, else the one the default rule takes. */
-function publishedRequirement(
-  variety: Pick<Variety, "figure" | "form">,
-  kind: Kind,
-  level: PurityLevel,
-): Requirement | null {
-  const picked = kind.isolation.find((figure) => figure.id === variety.figure);
-  if (picked) {
-    const { name } = levelEntry(picked.figureClass);
-    return {
-      metres: picked.metres,
-      from: "figure",
-      figure: picked.id,
-      source: picked.source,
-      why: `${name}, ${picked.published}; picked for this variety`,
-      isPicked: true,
-    };
-  }
-  const found = requiredDistance(kind, variety.form, level);
-  return (
-    found && {
-      metres: found.figure.metres,
-      from: "figure",
-      figure: found.figure.id,
-      source: found.figure.source,
-      why: found.why,
-    }
-  );
+/** What a seed parent needs from a pollen source of a kind. */
+export function requirementFrom(parent: Stand, sourceKind: Kind): Requirement | null {
+  return parent.wildRequirements?.get(sourceKind.id) ?? parent.requirement;
 }

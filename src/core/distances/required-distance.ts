@@ -2,18 +2,19 @@
 import type { IsolationFigure, Kind, Level } from "../kinds/crop.ts";
 import { levelEntry, levelOfClass, levelOrder } from "../kinds/levels.ts";
 import { findSource } from "../kinds/sources.ts";
+import { figuresAt, isTyped, levelFigure } from "./level-figure.ts";
 
 /** The rule `requiredDistance` follows, one step a line, as shown to growers. */
 export const defaultRule: readonly string[] = [
   "A distance typed for the planting or the variety, or a figure picked by hand, goes before everything below; then a distance typed for the kind at this level.",
-  "Figures published for the variety's flower form are taken; where there are none, those for any form. A variety without a form has the usual one.",
-  "Figures for another purpose are passed over, though listed: hybrid seed and its parent lines, mother bulbs that do not flower, a distance shown to be too short.",
-  "At the home level, common home practice is taken where it is listed.",
-  "Otherwise seed law and certification rules go before books, papers and extension services, and these before other pages.",
-  "Among figures of the best of these ranks the largest, which is the most careful, is taken.",
-  "A level without a figure takes the figure of the next stricter level (home, then sale, then stock), never of a laxer one.",
-  "Stock seed is never asked less than seed for sale, and seed for home never more than seed for sale (unless that is 0, which only speaks of mixing at harvest).",
-  "Recalled figures are taken only where no seen figure is found by the steps above, and are labelled.",
+  "Figures published for the variety's flower form are taken; where there are none, those for any form. Where the form decides and is not said, the longest distance of the forms is taken, and the form is asked for.",
+  "Figures for another purpose are passed over, though listed: hybrid seed and its parent lines, mother bulbs that do not flower, a rule that binds one district only, a distance shown to be too short.",
+  "For seed kept at home: common home practice where it is listed; else what books, guides and pages written for gardens print for this very kind. The middle of their figures is taken, of two middles the larger; one that lies far from all others is set aside, and says so. Where gardens have no figure that names the kind, the figure of seed law for seed for sale fills in, or a garden figure stretched from another kind where that is more.",
+  "For seed for sale and stock seed: the largest figure of seed law that names the kind; where no law names it, the middle of what books and pages print for seed that is sold.",
+  "Teaching pages that restate a law, our readings of a law, and figures stretched from another kind may raise a distance found by law or books for sale and stock seed, or fill in where there is none. They never lower one. Figures of doubtful pages, then recalled ones, are taken only where nothing else is found, and are labelled.",
+  "A published 0 speaks of mixing at harvest, not of pollen: any other figure found by these steps goes before it, and where it stands alone plantings closer than a strip of 10 ft (3 m) still get a word, see the check `mixing`.",
+  "A level without a figure takes that of the next stricter level. A stricter level is never asked less than a laxer one. Where neither the level nor a stricter one has a figure, that of the laxer level is the least: anything short of it is a conflict, and beyond it the distance is unknown and a finding says so.",
+  "From a wild or weedy plant the increase its sources ask for is added unasked, and named; a distance typed by hand stands as it is.",
   "Where still nothing is found the distance is unknown, and a finding says so.",
 ];
 
@@ -21,11 +22,12 @@ export interface RequiredDistance {
   readonly figure: IsolationFigure;
   /** The level asked for. */
   readonly level: Level;
-  /**
-   * The level whose figure is used: the one asked for; a stricter one where that has no figure;
-   * `sale` where stock seed would be asked less, or seed for home more, than seed for sale.
-   */
+  /** The level whose figure is used: a stricter one fills in, a laxer one counts if it asks more. */
   readonly levelUsed: Level;
+  /** The level has no figure of its own: the distance is the least, and enough is not known. */
+  readonly isFloor: boolean;
+  /** The flower form decides the distance and was not said. */
+  readonly isFormUnsaid: boolean;
   /** In words: which figure, for which case, and why this one. */
   readonly why: string;
   /** Least and most metres among the figures the choice was made from, all ranks. */
@@ -34,36 +36,40 @@ export interface RequiredDistance {
 
 /**
  * The published distance a seed parent of this kind needs at a level, by `defaultRule`; null when
- * the kind has no figure at the level or a stricter one.
+ * the kind has no figure at the level, nor at a laxer one (for `home`: nor for sale).
  */
 export function requiredDistance(
   kind: Kind,
   formId: string | undefined,
   level: Level,
 ): RequiredDistance | null {
-  const form = formId ?? kind.forms?.[0]?.id;
-  return search(kind, form, level, isSeen) ?? search(kind, form, level, isRecalled);
+  const forms = kind.forms?.map(({ id }) => id) ?? [];
+  if (forms.length === 0 || forms.includes(formId ?? "")) return found(kind, formId, level);
+  const all = forms.map((form) => found(kind, form, level)).filter((entry) => entry !== null);
+  const [longest] = [...all].sort((a, b) => b.figure.metres - a.figure.metres);
+  if (!longest || all.every((entry) => entry.figure.metres === longest.figure.metres)) {
+    return longest ?? null;
+  }
+  const why = `${longest.why}; the flower form is not said, so the longest distance of the forms: say which it is`;
+  return { ...longest, why, isFormUnsaid: true };
 }
 
-function search(
-  kind: Kind,
-  form: string | undefined,
-  level: Level,
-  isWanted: (figure: IsolationFigure) => boolean,
-): RequiredDistance | null {
-  const chosenAt = (at: Level) => best(figuresAt(kind, form, at).filter(isWanted));
-  const levelUsed = levelOrder.slice(levelOrder.indexOf(level)).find((at) => chosenAt(at));
-  const figure = levelUsed && chosenAt(levelUsed);
-  if (!figure) return null;
-  if (isTyped(figure) && levelUsed === level) return answer(kind, form, figure, level, levelUsed);
-  const forSale = chosenAt("sale");
-  if (forSale && levelUsed === "stock" && forSale.metres > figure.metres) {
-    return answer(kind, form, forSale, level, "sale", `asks more than that for ${level}`);
-  }
-  if (forSale && levelUsed === "home" && forSale.metres > 0 && forSale.metres < figure.metres) {
-    return answer(kind, form, forSale, level, "sale", `asks less than that for ${level}`);
-  }
-  return answer(kind, form, figure, level, levelUsed);
+function found(kind: Kind, form: string | undefined, level: Level): RequiredDistance | null {
+  const rank = levelOrder.indexOf(level);
+  const at = (one: Level) => levelFigure(kind, form, one);
+  const typed = at(level);
+  if (typed && isTyped(typed)) return answer(kind, form, typed, level);
+  const own = levelOrder
+    .slice(rank)
+    .map(at)
+    .find((figure) => figure !== undefined);
+  const [laxer] = levelOrder
+    .slice(0, rank)
+    .map(at)
+    .filter((figure) => figure !== undefined)
+    .sort((a, b) => b.metres - a.metres);
+  if (laxer && (!own || laxer.metres > own.metres)) return answer(kind, form, laxer, level, !own);
+  return own ? answer(kind, form, own, level) : null;
 }
 
 function answer(
@@ -71,67 +77,53 @@ function answer(
   form: string | undefined,
   figure: IsolationFigure,
   level: Level,
-  levelUsed: Level,
-  comparison?: string,
+  isFloor = false,
 ): RequiredDistance {
+  const levelUsed = levelOfClass(figure.figureClass);
   const metres = figuresAt(kind, form, levelUsed).map((entry) => entry.metres);
   return {
     figure,
     level,
     levelUsed,
-    why: reason(kind, figure, levelRemark(level, levelUsed, comparison)),
+    isFloor,
+    isFormUnsaid: false,
+    why: reason(kind, figure, level, isFloor),
     range: { leastM: Math.min(...metres), mostM: Math.max(...metres) },
   };
 }
 
-function figuresAt(kind: Kind, form: string | undefined, level: Level): readonly IsolationFigure[] {
-  const here = kind.isolation.filter(
-    (figure) => figure.neverDefault === undefined && levelOfClass(figure.figureClass) === level,
-  );
-  const typed = here.filter(isTyped);
-  if (typed.length > 0) return typed;
-  const own = here.filter((figure) => figure.form !== undefined && figure.form === form);
-  return own.length > 0 ? own : here.filter((figure) => figure.form === undefined);
-}
-
-function best(figures: readonly IsolationFigure[]): IsolationFigure | undefined {
-  const practice = figures.filter((figure) => figure.figureClass === "practice home");
-  const pool = practice.length > 0 ? practice : figures;
-  return [...pool].sort((a, b) => rank(a) - rank(b) || b.metres - a.metres)[0];
-}
-
-const RANKS = { regulator: 0, book: 1, other: 2 } as const;
-
-function rank(figure: IsolationFigure): number {
-  return RANKS[findSource(figure.source)?.authority ?? "other"];
-}
-
-function isTyped(figure: IsolationFigure): boolean {
-  return figure.figureClass.startsWith("own ");
-}
-
-function isRecalled(figure: IsolationFigure): boolean {
-  return findSource(figure.source)?.trust === "from memory";
-}
-
-function isSeen(figure: IsolationFigure): boolean {
-  return !isRecalled(figure);
-}
-
-function reason(kind: Kind, figure: IsolationFigure, remarks: readonly string[]): string {
+function reason(kind: Kind, figure: IsolationFigure, level: Level, isFloor: boolean): string {
   const form = kind.forms?.find((entry) => entry.id === figure.form)?.name;
   return [
     `${levelEntry(figure.figureClass).name}, ${figure.published}`,
     ...(form ? [`for ${form} plants`] : []),
     ...(figure.case ? [figure.case] : []),
-    ...(isRecalled(figure) ? ["from memory, not checked"] : []),
-    ...remarks,
+    ...(figure.standing === undefined ? [] : [STANDING_WORDS[figure.standing]]),
+    ...(findSource(figure.source)?.trust === "from memory" ? ["from memory, not checked"] : []),
+    ...levelRemark(figure, level, isFloor),
   ].join("; ");
 }
 
-function levelRemark(level: Level, levelUsed: Level, comparison?: string): readonly string[] {
-  if (levelUsed === level) return [];
-  return comparison === undefined
-    ? [`no figure for the ${level} level, so that for ${levelUsed}`]
-    : [`the figure for ${levelUsed}, which ${comparison}`];
+/** What it says of a figure that it is not printed for the kind by name. */
+export const STANDING_WORDS: Readonly<Record<NonNullable<IsolationFigure["standing"]>, string>> = {
+  reading: "that it covers this kind is our reading",
+  stretched: "printed for a kindred kind or more generally, and stretched to this one",
+  doubtful: "from a page that is doubtful",
+};
+
+function levelRemark(
+  { figureClass }: IsolationFigure,
+  level: Level,
+  isFloor: boolean,
+): readonly string[] {
+  const used = levelOfClass(figureClass);
+  if (used === level) return [];
+  if (isFloor) {
+    return [
+      `nothing is published for ${level}, so that for ${used} is the least, and what is enough is not known`,
+    ];
+  }
+  return levelOrder.indexOf(used) < levelOrder.indexOf(level)
+    ? [`the figure for ${used}, which asks more than that for ${level}`]
+    : [`no figure for ${level} that names this kind, so that for ${used}`];
 }

@@ -48,18 +48,40 @@ export function offeredAdjustments(kindId: string): readonly OfferedAdjustment[]
 }
 
 /**
+ * Whether a change acts on a figure of a source. What shortens a distance holds only for the
+ * figure of the regulation that prints it; what lengthens it holds for any.
+ */
+export function actsOn(
+  offer: OfferedAdjustment,
+  effect: AdjustmentEffect,
+  figureSource: string | null,
+): boolean {
+  if (effect.kind === "at least" || (effect.kind === "times" && effect.factor > 1)) return true;
+  return figureSource !== null && regulationOf(offer.source) === regulationOf(figureSource);
+}
+
+/** The border row table of Washington belongs to its own figure for corn seed, one section before. */
+function regulationOf(source: string): string {
+  return source === "wac-16-302-295" ? "wac-16-302-290" : source;
+}
+
+/**
  * A required distance (metres) after what the grower stated, in the order the changes are offered;
- * increases come last, so that they win. What is not offered to the kind is left alone.
+ * increases come last, so that they win. What is not offered to the kind, or is printed for another
+ * figure than that of `figureSource`, is left alone.
  */
 export function statedDistance(
   kindId: string,
   requiredM: number,
   stated: readonly StatedAdjustment[],
+  figureSource: string | null,
 ): { readonly metres: number; readonly steps: readonly StatedStep[] } {
   const offers = offeredAdjustments(kindId).flatMap((offer) => {
     const entry = stated.find(({ id }) => id === offer.id);
     const effect = entry ? offer.effectOf(entry) : null;
-    return entry && effect ? [{ ...offer, kinds: [kindId], effect, entry }] : [];
+    return entry && effect && actsOn(offer, effect, figureSource)
+      ? [{ ...offer, kinds: [kindId], effect, entry }]
+      : [];
   });
   const { metres, steps } = adjustedDistance(requiredM, offers);
   return {

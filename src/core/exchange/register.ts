@@ -3,7 +3,7 @@
  * made into plans. What an area's plan says of its own plantings is what one plan of everything
  * would say of them.
  */
-import { requirementOf } from "../checks/stand.ts";
+import { distanceReach, requirementOf, wildRequirements } from "../checks/requirement.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { type LonLat, localFrame } from "../geometry/local-frame.ts";
 import { emptyPlan } from "../model/empty-plan.ts";
@@ -66,7 +66,8 @@ export function reachOf({ feature, kind }: Pick<ReadFeature, "feature" | "kind">
     (purpose ?? "seed") === "seed" && (flowering ?? "yes") === "yes" && hybrid !== "true";
   if (isSource(feature) || !isSeedParent) return 0;
   const typed = isolationM === undefined ? {} : { isolationM };
-  return requirementOf(typed, {}, kind, level ?? REGISTER_LEVEL)?.metres ?? Infinity;
+  const requirement = requirementOf(typed, {}, kind, level ?? REGISTER_LEVEL);
+  return distanceReach(requirement, wildRequirements(kind, requirement));
 }
 
 export interface RegisterSetting {

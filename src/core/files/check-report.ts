@@ -168,6 +168,9 @@ function reportPair(
       figure: requirement.figure,
       source: requirement.source,
       why: requirement.why,
+      ...(requirement.isFloor === true ? { isFloor: true } : {}),
+      ...(requirement.isFormUnsaid === true ? { isFormUnsaid: true } : {}),
+      ...(requirement.increase === undefined ? {} : { increase: requirement.increase }),
     },
     closest: {
       sheetM: pair.where.map(({ x, y }) => [x, y] as const),

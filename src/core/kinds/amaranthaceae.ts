@@ -24,6 +24,7 @@ const beet = {
   lifeCycle: "biennial",
   carrier: "wind",
   breeding: "outcrossing",
+  cautions: ["seed-districts"],
   timing: recalledTiming({ set: [60, 85], bloom: [28, 42], seed: [45, 60] }),
   population: {
     viable: recalled(5, "recalled, not checked"),
@@ -93,6 +94,15 @@ const grainAmaranth: readonly IsolationFigure[] = [
   }),
 ];
 
+/** A beetroot guideline's number, for the kinds of the species it does not name. */
+const kindredBeet = {
+  ...beet,
+  population: {
+    viable: beet.population.viable,
+    maintenance: from("garden-organic-16", 20, "printed for beetroot and chard; at least 20"),
+  },
+} as const satisfies Partial<Kind>;
+
 export const amaranthaceae: readonly Kind[] = [
   {
     ...beet,
@@ -111,7 +121,7 @@ export const amaranthaceae: readonly Kind[] = [
         "-other-species",
       ),
     ],
-    spacing: cmSpacing([30, 30], [30, 30], "garden-organic-16"),
+    spacing: cmSpacing([30, 30], [30, 30], "garden-organic-16", "at least"),
     seedLifeYears: from("beet-guide", [4, 4] as const, "4 by a list of about 1912 too"),
     ...seedStandard(65, 60, "clusters, not single seeds"),
   },
@@ -131,12 +141,12 @@ export const amaranthaceae: readonly Kind[] = [
         note: "leaf beet, from chard, sugar, stock and garden beet",
       }),
     ],
-    spacing: cmSpacing([30, 30], [30, 30], "garden-organic-16"),
+    spacing: cmSpacing([30, 30], [30, 30], "garden-organic-16", "at least"),
     seedLifeYears: from("learn-seed-saving", [6, 6] as const, "10 at most by another list"),
     ...seedStandard(65, 60, "clusters, not single seeds"),
   },
   {
-    ...beet,
+    ...kindredBeet,
     id: "sugar-beet",
     name: "sugar beet",
     otherNames: [],
@@ -157,7 +167,7 @@ export const amaranthaceae: readonly Kind[] = [
     ...seedStandard(null, 55),
   },
   {
-    ...beet,
+    ...kindredBeet,
     id: "fodder-beet",
     name: "fodder beet",
     otherNames: ["mangel", "mangold", "mangelwurzel", "field beet"],
@@ -168,9 +178,11 @@ export const amaranthaceae: readonly Kind[] = [
   },
   {
     ...beet,
+    population: {},
+    cautions: [],
     id: "sea-beet",
     name: "sea beet",
-    otherNames: ["wild beet"],
+    otherNames: ["wild beet", "weed beet"],
     botanicalName: "Beta vulgaris subsp. maritima",
     lifeCycle: "perennial",
     isolation: [],
@@ -226,9 +238,20 @@ export const amaranthaceae: readonly Kind[] = [
   },
   {
     ...amaranth,
+    id: "blood-amaranth",
+    name: "blood amaranth",
+    otherNames: ["purple amaranth", "red amaranth", "mexican grain amaranth", "african spinach"],
+    nameNote: "grown for grain, leaf and flower; one of the plants called callaloo",
+    botanicalName: "Amaranthus cruentus",
+    species: "Amaranthus cruentus",
+    isolation: grainAmaranth,
+  },
+  {
+    ...amaranth,
     id: "leaf-amaranth",
     name: "leaf amaranth",
-    otherNames: ["tampala", "callaloo"],
+    otherNames: ["tampala"],
+    nameNote: "callaloo is mostly another amaranth: Amaranthus viridis, dubius or cruentus",
     botanicalName: "Amaranthus tricolor",
     species: "Amaranthus tricolor",
     isolation: [

@@ -27,6 +27,7 @@ const umbel = {
 
 const familyHome = inFeet("koanga-home", "handbook home", 2640, "koanga", {
   published: "1/2 mile",
+  standing: "stretched",
   note: "said of the carrot family in general, within a species",
 });
 
@@ -35,6 +36,7 @@ const celery = {
   species: "Apium graveolens",
   group: "celery",
   timing: recalledTiming({ set: [80, 110], bloom: [35, 50], seed: [60, 70] }),
+  cautions: ["parsnip-sap"],
   population: { maintenance: from("sussex", 16, "at least") },
   seedLifeYears: seedLife(2, 5),
   ...seedStandard(55, 2520),
@@ -65,7 +67,7 @@ export const apiaceae: readonly Kind[] = [
         published: "at least 500 ft (150 m)",
         note: "cage the seed plants where wild carrot is near",
       }),
-      { ...familyHome, note: "the guide's own figure for carrot too" },
+      inFeet("koanga-home", "handbook home", 2640, "koanga", { published: "1/2 mile" }),
       ...indiaRow(1000, 800, {
         note: "wild carrot counts as a contaminant; 1600 m is advised for nucleus seed",
       }),
@@ -94,6 +96,7 @@ export const apiaceae: readonly Kind[] = [
     group: "carrot",
     isolation: [],
     timing: carrotTiming,
+    cautions: ["regulated-species"],
   },
   {
     ...umbel,
@@ -111,6 +114,7 @@ export const apiaceae: readonly Kind[] = [
       inMetres("film-home", "handbook home", 300, "diy-seeds", {
         note: "100 m with a natural barrier",
       }),
+      generalInsect(),
     ],
     timing: {
       ...recalledTiming({ set: [50, 75], bloom: [28, 42] }),
@@ -180,7 +184,7 @@ export const apiaceae: readonly Kind[] = [
     species: "Coriandrum sativum",
     group: "coriander",
     lifeCycle: "annual",
-    isolation: indiaRow(200, 100),
+    isolation: [familyHome, ...indiaRow(200, 100)],
     timing: recalledTiming({ sown: [40, 60], bloom: [21, 35], seed: [35, 45] }),
     spacing: recalledSpacing(0.15, 0.4),
     population: { viable: recalled(5, "recalled, not checked"), ...herbPlants },

@@ -32,6 +32,11 @@ const flower = {
   timing: recalledTiming({ sown: [50, 65], set: [30, 45], bloom: [60, 90], seed: [35, 45] }),
 } as const satisfies Partial<Kind>;
 
+const industrial = {
+  case: "from another variety of industrial chicory",
+  neverDefault: "for industrial chicory",
+} as const;
+
 const flowerPlants = { maintenance: from("marigold-notes", 5, "5 to 10 plants") } as const;
 const flowerLife = from("marigold-notes", [4, 6] as const);
 
@@ -48,6 +53,7 @@ export const asteraceae: readonly Kind[] = [
     isolation: [
       inMetres("garden-home", "handbook home", 5, "espace-selfers", { published: "4-5 m" }),
       inFeet("chart-home", "handbook home", 20, "garden-chart"),
+      inFeet("blog-home", "handbook home", 5, "promiscuous-pollination", { note: "for home use" }),
       ...indiaRow(50, 25, { note: "the page puts natural crossing at 1 to 6 percent" }),
     ],
     timing: recalledTiming({ sown: [60, 90], set: [45, 75], bloom: [42, 70], seed: [12, 24] }),
@@ -64,7 +70,8 @@ export const asteraceae: readonly Kind[] = [
     botanicalName: "Lactuca serriola",
     species: "Lactuca serriola",
     group: "lettuce",
-    lifeCycle: "biennial",
+    // A winter or summer annual: it germinates in autumn or spring and dies after seeding.
+    lifeCycle: "annual",
     breeding: "selfing",
     isolation: [],
     timing: {},
@@ -151,20 +158,22 @@ export const asteraceae: readonly Kind[] = [
     lifeCycle: "biennial",
     breeding: "outcrossing",
     isolation: [
-      ...euRow("eu-2002-55", 1000, 1000, {
-        case: "from other species of the genus or other subspecies",
-        note: "printed for industrial chicory",
+      inMetres("film-home", "handbook home", 500, "diy-seeds", {
+        note: "species sheets print 250 to 500 m for leaf chicory",
       }),
+      ...euOtherVegetable(),
       ...euRow(
         "eu-2002-55",
-        600,
-        300,
+        1000,
+        1000,
         {
-          case: "from another variety of industrial chicory",
-          note: "the certified figure is taken from the German implementation",
+          case: "from other species of the genus or other subspecies",
+          neverDefault: "for industrial chicory",
         },
-        "-same-type",
+        "-industrial",
       ),
+      inMetres("eu-basic-same-type", "eu basic", 600, "eu-2002-55", industrial),
+      inMetres("eu-certified-same-type", "eu certified", 300, "de-saatv", industrial),
     ],
     timing: recalledTiming({ set: [60, 90], bloom: [30, 60], seed: [30, 45] }),
     spacing: recalledSpacing(0.3, 0.5),
@@ -180,7 +189,11 @@ export const asteraceae: readonly Kind[] = [
     group: "chicory",
     lifeCycle: "biennial",
     breeding: "selfing",
-    isolation: [],
+    isolation: [
+      inFeet("book-home", "handbook home", 500, "manual-seed-saving"),
+      inMetres("film-home", "handbook home", 500, "diy-seeds"),
+      ...euOtherVegetable(),
+    ],
     timing: recalledTiming({ sown: [90, 130], set: [60, 90], bloom: [30, 50], seed: [25, 40] }),
     spacing: recalledSpacing(0.3, 0.5),
     seedLifeYears: seedLife(2),
@@ -232,7 +245,13 @@ export const asteraceae: readonly Kind[] = [
     botanicalName: "Calendula officinalis",
     species: "Calendula officinalis",
     group: "calendula",
-    isolation: [generalInsect()],
+    isolation: [
+      inFeet("list-home", "handbook home", 1320, "flower-list-1999", {
+        published: "1/4 mile",
+        note: "up to a mile might be needed, 1/4 mile is called a more probable useful figure",
+      }),
+      generalInsect("flower"),
+    ],
     spacing: recalledSpacing(0.25, 0.4),
   },
   ...(
@@ -248,7 +267,7 @@ export const asteraceae: readonly Kind[] = [
     botanicalName: species,
     species,
     group: "marigold",
-    isolation: [generalInsect()],
+    isolation: [generalInsect("flower")],
     spacing: recalledSpacing(0.25, 0.4),
     population: flowerPlants,
     seedLifeYears: flowerLife,
@@ -261,7 +280,7 @@ export const asteraceae: readonly Kind[] = [
     botanicalName: "Zinnia elegans",
     species: "Zinnia elegans",
     group: "zinnia",
-    isolation: [generalInsect()],
+    isolation: [generalInsect("flower")],
     spacing: recalledSpacing(0.25, 0.4),
     population: flowerPlants,
     seedLifeYears: flowerLife,
@@ -275,7 +294,7 @@ export const asteraceae: readonly Kind[] = [
     species: "Cosmos bipinnatus",
     group: "cosmos",
     isolation: [
-      generalInsect(),
+      generalInsect("flower"),
       inFeet("trial-too-near", "handbook home", 600, "cosmos-trial", {
         published: "over 600 ft",
         neverDefault: "shown not to be enough",

@@ -27,6 +27,30 @@ export const cautions: readonly Caution[] = [
     source: "general-caution",
   },
   {
+    id: "favism",
+    title: "Broad beans can make some people gravely ill",
+    text: "People with the inherited lack of an enzyme (G6PD) can fall gravely ill from broad beans, fresh or dry. Tell those you pass seed or beans on to, and leave it to a doctor who may eat them.",
+    source: "general-caution",
+  },
+  {
+    id: "ergot",
+    title: "Watch rye for ergot",
+    text: "Hard dark spurs in ears of rye, and at times of other cereals and grasses, are ergot: poisonous to people and animals. Take spurred ears out, neither eat nor feed nor sow the spurs, and wash your hands.",
+    source: "general-caution",
+  },
+  {
+    id: "bitter-gourd",
+    title: "Ripe seed of bitter gourd is not food",
+    text: "Ripe fruit and seed of bitter gourd have made people ill, children above all. Keep the red seed away from children, and ask a doctor about eating bitter gourd in pregnancy or beside medicines for sugar.",
+    source: "general-caution",
+  },
+  {
+    id: "seed-districts",
+    title: "Some districts bind who grows Brassica or beet for seed",
+    text: "Where cabbage, mustard, rape or beet seed is grown for the trade, rules may set distances and ask every grower, gardeners too, to enter seed plots on a common map. Ask your authority or seed growers' association first.",
+    source: "wac-16-326-040",
+  },
+  {
     id: "treated-seed",
     title: "Treated seed is neither food nor feed",
     text: "Never eat or feed seed treated with a pesticide, nor mix it with other seed. Keep its colour and label, wear gloves, and follow the label and local rules.",
@@ -46,8 +70,8 @@ export const cautions: readonly Caution[] = [
   },
   {
     id: "parsnip-sap",
-    title: "Parsnip sap blisters skin in the sun",
-    text: "Sap of parsnip, wild parsnip and some of their relatives followed by sunlight blisters skin. Cover arms and hands, above all in bloom and at harvest.",
+    title: "Sap that blisters skin in the sun",
+    text: "Sap of parsnip, wild parsnip, celery and some of their relatives followed by sunlight blisters skin. Cover arms and hands, above all in bloom and at harvest.",
     source: "manual-seed-saving",
   },
   {

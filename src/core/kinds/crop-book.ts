@@ -11,8 +11,8 @@ export interface CropBook {
    * singular or a plain plural. A botanical name shared by kinds gives the first of them.
    */
   find(text: string): Kind | undefined;
-  /** How readily two kinds cross; the same both ways. */
-  relation(a: Kind, b: Kind): KindRelation;
+  /** How readily a seed parent takes pollen of a source: for some pairs one way only. */
+  relation(seedParent: Kind, pollenSource: Kind): KindRelation;
 }
 
 const builtIn = makeBook([]);

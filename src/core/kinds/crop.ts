@@ -18,13 +18,14 @@ export interface Source {
    */
   readonly trust: "seen" | "common practice" | "from memory" | "own figure";
   /**
-   * How far a figure from here is followed by default: seed law and certification rules before
-   * books, papers and extension services, these before everything else. Absent: `other`.
+   * How far a figure from here is followed by default: `regulator` is seed law and certification
+   * rules, `teaching` a page that restates them (it may raise a distance, never lower one), `book`
+   * books, papers and extension services, `other` articles and pages. Absent: `other`.
    */
   readonly authority?: Authority;
 }
 
-export type Authority = "regulator" | "book" | "other";
+export type Authority = "regulator" | "teaching" | "book" | "other";
 
 /** A value with the id of its source (see sources.ts) and an optional remark. */
 export interface Sourced<T> {
@@ -82,6 +83,14 @@ export interface IsolationFigure {
   readonly case?: string;
   /** Why the default rule passes it over, e.g. "for hybrid seed"; a grower may still pick it. */
   readonly neverDefault?: string;
+  /** Why the default rule sets it aside as far from all others; it still counts in the range. */
+  readonly outlier?: string;
+  /**
+   * How it comes to stand for this kind; left out: its source names the kind. `reading`: a law's
+   * general row that we read as covering it. `stretched`: printed for another kind, or in general.
+   * `doubtful`: the source contradicts itself.
+   */
+  readonly standing?: "reading" | "stretched" | "doubtful";
   readonly note?: string;
 }
 
@@ -169,6 +178,8 @@ export interface Kind {
   readonly seedsPerGram?: Sourced<number>;
   /** Years the ground must have been free of the same crossing group. */
   readonly landYears?: Sourced<number>;
+  /** What else its names are used for, where that matters to crossing. */
+  readonly nameNote?: string;
   /** Ids of safety cautions (cautions.ts) that apply. */
   readonly cautions?: readonly string[];
 }
@@ -186,8 +197,10 @@ export interface CrossingGroup {
 }
 
 export interface SpeciesRelation {
-  /** Two species names; the relation holds both ways. */
+  /** Two species names; the relation holds both ways unless `oneWay`. */
   readonly between: readonly [string, string];
+  /** The row speaks of the first as seed parent and the second as pollen source only. */
+  readonly oneWay?: true;
   readonly relation: Relation;
   readonly source: string;
   /** Ids of sources that say otherwise; the note says what. */

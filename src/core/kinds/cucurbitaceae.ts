@@ -12,6 +12,7 @@ import {
   recalledTiming,
   seedLife,
   seedStandard,
+  stretched,
   usLand,
   usTable,
 } from "./figures.ts";
@@ -36,6 +37,10 @@ const familyFigures: readonly IsolationFigure[] = [
 
 const halfMile = inFeet("chart-home", "handbook home", 2640, "garden-chart", {
   published: "1/2 mile",
+});
+
+const goldman = inFeet("page-home", "handbook home", 2640, "melon-page", {
+  published: "800 ft to 1/2 mile",
 });
 
 const squash = {
@@ -78,6 +83,8 @@ export const cucurbitaceae: readonly Kind[] = [
     id: "summer-squash",
     name: "summer squash",
     otherNames: ["zucchini", "courgette", "marrow", "pattypan", "acorn squash", "squash"],
+    nameNote:
+      "squash alone is read as this species; winter squash, butternut and cushaw are other species",
     botanicalName: "Cucurbita pepo",
     species: "Cucurbita pepo",
     isolation: pepoFigures,
@@ -157,7 +164,8 @@ export const cucurbitaceae: readonly Kind[] = [
     otherNames: ["malabar gourd"],
     botanicalName: "Cucurbita ficifolia",
     species: "Cucurbita ficifolia",
-    isolation: squashFigures,
+    isolation: stretched(squashFigures, "the other squashes"),
+    population: { maintenance: from("garden-chart", 10, "printed for the other squashes") },
     timing: recalledTiming({ sown: [60, 90], set: [40, 65], bloom: [40, 70], seed: [60, 90] }),
     spacing: recalledSpacing(1, 3),
   },
@@ -165,7 +173,9 @@ export const cucurbitaceae: readonly Kind[] = [
     ...gourdFamily,
     id: "cucumber",
     name: "cucumber",
-    otherNames: ["gherkin"],
+    otherNames: ["gherkin", "pickling cucumber"],
+    nameNote:
+      "gherkin is read as a small cucumber; the West India gherkin is another species and a kind of its own here",
     botanicalName: "Cucumis sativus",
     species: "Cucumis sativus",
     group: "cucumber",
@@ -183,6 +193,19 @@ export const cucurbitaceae: readonly Kind[] = [
   },
   {
     ...gourdFamily,
+    id: "west-india-gherkin",
+    name: "West India gherkin",
+    otherNames: ["bur gherkin", "maxixe"],
+    botanicalName: "Cucumis anguria",
+    species: "Cucumis anguria",
+    group: "west-india-gherkin",
+    isolation: familyFigures,
+    timing: recalledTiming({ sown: [40, 55], set: [25, 40], bloom: [40, 60], seed: [40, 50] }),
+    spacing: recalledSpacing(0.4, 1.5),
+    ...seedStandard(null, 153),
+  },
+  {
+    ...gourdFamily,
     id: "melon",
     name: "melon",
     otherNames: ["muskmelon", "cantaloupe", "honeydew", "armenian cucumber"],
@@ -195,6 +218,7 @@ export const cucurbitaceae: readonly Kind[] = [
         published: "1/4 mile",
         note: "less under cover or with tall barriers",
       }),
+      goldman,
       ...familyFigures,
       ...euOtherVegetable(),
     ],
@@ -216,6 +240,7 @@ export const cucurbitaceae: readonly Kind[] = [
       inFeet("book-home", "handbook home", 500, "manual-seed-saving", {
         published: "500 ft (150 m)",
       }),
+      goldman,
       ...usTable(
         { foundation: 2640, registered: 2640, certified: 1320 },
         {
@@ -245,6 +270,7 @@ export const cucurbitaceae: readonly Kind[] = [
         published: "500 ft (150 m)",
         note: "printed for watermelon, the same species",
       }),
+      goldman,
       ...familyFigures,
       ...euOtherVegetable(),
     ],
@@ -306,7 +332,7 @@ export const cucurbitaceae: readonly Kind[] = [
     botanicalName: "Momordica charantia",
     species: "Momordica charantia",
     group: "bitter-gourd",
-    cautions: [],
+    cautions: ["bitter-gourd"],
     isolation: [
       ...familyFigures,
       inMetres("tnau-certified", "india certified", 500, "tnau", {

@@ -1,7 +1,8 @@
 /** Beans, peas and their relatives. */
-import type { Kind } from "./crop.ts";
+import type { IsolationFigure, Kind } from "./crop.ts";
 import {
   euOtherVegetable,
+  euRow,
   from,
   inFeet,
   inMetres,
@@ -30,6 +31,12 @@ const phaseolusPlants = {
   maintenance: from("nz-legumes", 10, "10 to 25 plants; said of all Phaseolus beans"),
 } as const;
 
+function oklahoma(note: string): readonly IsolationFigure[] {
+  return (["foundation", "certified"] as const).map((name) =>
+    inFeet(`oklahoma-${name}`, `us ${name}`, 10, "oklahoma-cowpea", { note }),
+  );
+}
+
 const noCowpeaBefore = "not after another variety of cowpea the year before";
 
 export const fabaceae: readonly Kind[] = [
@@ -54,6 +61,7 @@ export const fabaceae: readonly Kind[] = [
     isolation: [
       inMetres("society-home", "handbook home", 3, "seeds-of-diversity-2017"),
       inMetres("garden-home", "handbook home", 50, "espace-selfers", {
+        outlier: "far above all others, which ask 3 m and 20 ft",
         note: "between varieties of beans and of peas",
       }),
       inFeet("chart-home", "handbook home", 20, "garden-chart"),
@@ -123,14 +131,22 @@ export const fabaceae: readonly Kind[] = [
     botanicalName: "Vicia faba",
     species: "Vicia faba",
     group: "broad-bean",
-    breeding: "mostly selfing",
+    // Partly outcrossing, a third of the seed on the average: it is held to a crosser's figures.
+    breeding: "outcrossing",
     isolation: [
       inMetres("book-home", "handbook home", 800, "polytunnel", {
         note: "at risk from other broad beans within this distance",
       }),
       inFeet("chart-home", "handbook home", 50, "garden-chart"),
       recalledFeet(300, 1000),
-      ...usMechanicalOnly(),
+      ...euRow("eu-66-401", 200, 100, {
+        case: "cross-fertilising fodder species, field up to 2 ha",
+        standing: "reading",
+      }),
+      ...usMechanicalOnly().map((figure) => ({
+        ...figure,
+        neverDefault: "insects cross broad beans: 31 to 46 percent of the seed in one farm's stock",
+      })),
     ],
     timing: recalledTiming({ sown: [50, 70], set: [35, 50], bloom: [28, 42], seed: [60, 70] }),
     spacing: inchSpacing([3, 4], [24, 36], "sowing-guide"),
@@ -138,6 +154,7 @@ export const fabaceae: readonly Kind[] = [
     seedLifeYears: from("shelf-life", [4, 4] as const),
     ...seedStandard(75),
     landYears: usLand(1),
+    cautions: ["favism"],
   },
   {
     ...legume,
@@ -150,11 +167,13 @@ export const fabaceae: readonly Kind[] = [
     breeding: "selfing",
     isolation: [
       inMetres("garden-home", "handbook home", 50, "espace-selfers", {
+        outlier:
+          "far above what others ask of beans and peas alike: 3 m, 20 ft and, for sale, 12 m",
         note: "between varieties of beans and of peas",
       }),
       inFeet("chart-home", "handbook home", 20, "garden-chart"),
       inMetres("society-sale", "handbook commercial", 12, "seeds-of-diversity-2015"),
-      ...usMechanicalOnly(),
+      ...usMechanicalOnly("printed for field pea"),
       ...indiaSecondary(20, 10),
     ],
     timing: recalledTiming({ sown: [40, 55], set: [30, 40], bloom: [14, 28], seed: [35, 45] }),
@@ -192,9 +211,7 @@ export const fabaceae: readonly Kind[] = [
     isolation: [
       recalledFeet(10, 20),
       ...usMechanicalOnly(),
-      inFeet("oklahoma-certified", "us certified", 10, "oklahoma-cowpea", {
-        note: "the State's number for the separation against mechanical mixture, all classes",
-      }),
+      ...oklahoma("the State's number for the separation against mechanical mixture, all classes"),
       ...indiaSecondary(50, 10),
     ],
     timing: recalledTiming({ sown: [45, 60], set: [30, 45], bloom: [21, 42], seed: [20, 35] }),
@@ -213,11 +230,7 @@ export const fabaceae: readonly Kind[] = [
     species: "Vigna unguiculata",
     group: "cowpea",
     breeding: "mostly selfing",
-    isolation: [
-      inFeet("oklahoma-certified", "us certified", 10, "oklahoma-cowpea", {
-        note: "printed for cowpea, the same species",
-      }),
-    ],
+    isolation: oklahoma("printed for cowpea, the same species; all classes"),
     timing: recalledTiming({ sown: [45, 60], set: [30, 45], bloom: [21, 42], seed: [25, 40] }),
     spacing: recalledSpacing(0.2, 0.9),
     ...seedStandard(75, 8),

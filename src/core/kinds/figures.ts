@@ -10,7 +10,9 @@ import type {
   Timing,
 } from "./crop.ts";
 
-type Remarks = Partial<Pick<IsolationFigure, "form" | "case" | "neverDefault" | "note">>;
+type Remarks = Partial<
+  Pick<IsolationFigure, "form" | "case" | "neverDefault" | "outlier" | "standing" | "note">
+>;
 
 /** A figure published in feet. */
 export function inFeet(
@@ -57,12 +59,12 @@ export function usTable(
 }
 
 /** US rows that print 0 ft: no isolation from pollen, only from mixing at harvest. */
-export function usMechanicalOnly(): readonly IsolationFigure[] {
+export function usMechanicalOnly(printedFor?: string): readonly IsolationFigure[] {
+  const meaning =
+    "0 ft does not mean touching: enough space to prevent mechanical mixing (footnote 23)";
   return usTable(
     { foundation: 0, registered: 0, certified: 0 },
-    {
-      note: "0 ft does not mean touching: enough space to prevent mechanical mixing (footnote 23)",
-    },
+    { note: printedFor === undefined ? meaning : `${printedFor}; ${meaning}` },
   );
 }
 
@@ -83,7 +85,8 @@ export function euRow(
 /** European figure for cross-fertilising vegetables not named by themselves. */
 export function euOtherVegetable(): readonly IsolationFigure[] {
   return euRow("de-saatv", 500, 300, {
-    note: 'printed for "other cross-fertilising species"; that it covers this kind is our reading',
+    standing: "reading",
+    note: 'printed for "other cross-fertilising species"',
   });
 }
 
@@ -114,15 +117,28 @@ export function indiaRow(
 /** Indian figures known only from a secondary table that disagrees with itself. */
 export function indiaSecondary(foundation: number, certified: number): readonly IsolationFigure[] {
   const note = "low trust: a secondary table that is inconsistent within itself";
-  return indiaRow(foundation, certified, { note }, "", "india-secondary");
+  return indiaRow(foundation, certified, { note, standing: "doubtful" }, "", "india-secondary");
 }
 
-/** General advice for insect-pollinated crops, for kinds that no source names. */
-export function generalInsect(): IsolationFigure {
-  return inFeet("home-general", "handbook home", 1320, "isolation-methods-1978", {
+/** What commercial growers keep between insect-pollinated vegetables of whatever kind. */
+export function generalInsect(plant: "vegetable" | "flower" = "vegetable"): IsolationFigure {
+  return inFeet("general", "handbook commercial", 1320, "isolation-methods-1978", {
     published: "1/4 mile",
-    note: "least for insect-pollinated crops in general; the text does not name this kind",
+    standing: "stretched",
+    note: `least for insect-pollinated vegetables of commercial growers; the text names ${plant === "flower" ? "no flowers" : "no kinds"}`,
   });
+}
+
+/** Figures stretched from another kind, which may raise a distance and never lower one. */
+export function stretched(
+  figures: readonly IsolationFigure[],
+  printedFor: string,
+): readonly IsolationFigure[] {
+  return figures.map((figure) => ({
+    ...figure,
+    standing: "stretched",
+    note: [`printed for ${printedFor}`, ...(figure.note ? [figure.note] : [])].join("; "),
+  }));
 }
 
 /** A figure recalled from a home seed-saving chart; the larger end of its range. */
@@ -198,9 +214,11 @@ export function inchSpacing(inRow: Range, between: Range, source = "sowing-chart
 }
 
 /** Spacing published in centimetres as ranges; the middle is taken. */
-export function cmSpacing(inRow: Range, between: Range, source: string): Spacing {
-  const sourced = ([least, most]: Range) =>
-    from(source, middleM(least, most, 1), least === most ? `${least} cm` : `${least}-${most} cm`);
+export function cmSpacing(inRow: Range, between: Range, source: string, prefix = ""): Spacing {
+  const sourced = ([least, most]: Range) => {
+    const printed = least === most ? `${least} cm` : `${least}-${most} cm`;
+    return from(source, middleM(least, most, 1), `${prefix} ${printed}`.trim());
+  };
   return { inRowM: sourced(inRow), betweenRowsM: sourced(between) };
 }
 

@@ -23,6 +23,11 @@ function pair(
   };
 }
 
+/** What a seed parent of the first species takes from the second; the other way has its own row. */
+function oneWay(...row: Parameters<typeof pair>): Pair {
+  return { ...pair(...row), oneWay: true };
+}
+
 function within(species: string, source: string, note: string): Pair {
   return pair(species, species, "freely", source, note);
 }
@@ -145,9 +150,9 @@ const brassica = group(
   pair(
     RAPA,
     JUNCEA,
-    "rarely",
+    "sometimes",
     "brassica-hybrids",
-    "hand crosses succeed, better with mustard as the seed parent",
+    "the two share a genome and hand crosses give vigorous hybrids, better with mustard as the seed parent; no figure from the field was seen, so it counts in full",
   ),
   pair(
     NAPUS,
@@ -258,7 +263,17 @@ export const crossingGroups: readonly CrossingGroup[] = [
   ),
   pepper,
   group("eggplant", "eggplant"),
-  group("husk-tomato", "husk tomato"),
+  group(
+    "husk-tomato",
+    "husk tomato and tomatillo",
+    pair(
+      "Physalis pubescens",
+      "Physalis philadelphica",
+      "rarely",
+      "memory",
+      "recalled, not checked; the two share the name husk tomato",
+    ),
+  ),
   group("tobacco", "tobacco"),
   group(
     "bean",
@@ -286,6 +301,7 @@ export const crossingGroups: readonly CrossingGroup[] = [
   group("sweet-pea", "sweet pea"),
   squash,
   group("cucumber", "cucumber"),
+  group("west-india-gherkin", "West India gherkin"),
   group(
     "melon",
     "melon",
@@ -377,12 +393,19 @@ export const crossingGroups: readonly CrossingGroup[] = [
   group(
     "chicory",
     "chicory and endive",
-    pair(
+    oneWay(
       "Cichorium intybus",
       "Cichorium endivia",
       "sometimes",
-      "eu-2002-55",
-      "the directive keeps industrial chicory 1000 m from other species of the genus",
+      "manual-seed-saving",
+      "endive pollinates chicory; the directive keeps industrial chicory 1000 m from other species of the genus",
+    ),
+    oneWay(
+      "Cichorium endivia",
+      "Cichorium intybus",
+      "no",
+      "manual-seed-saving",
+      "endive pollinates itself and takes no pollen of chicory; a film and a seed network say the same",
     ),
   ),
   group("cynara", "artichoke and cardoon"),
@@ -418,6 +441,15 @@ export const crossingGroups: readonly CrossingGroup[] = [
       "at most 12.9 percent within 10 m, 0.45 percent at 150 m",
     ),
     pair("Amaranthus hypochondriacus", "Amaranthus caudatus", "sometimes", "amaranth-page"),
+    ...["hypochondriacus", "caudatus", "cruentus", "hybridus"].map((species) =>
+      pair(
+        "Amaranthus tricolor",
+        `Amaranthus ${species}`,
+        "rarely",
+        "memory",
+        "recalled: leaf amaranth is of another subgenus",
+      ),
+    ),
   ),
   group(
     "quinoa",
@@ -487,7 +519,7 @@ export const crossingGroups: readonly CrossingGroup[] = [
     within(
       "Allium ampeloprasum",
       "general-botany",
-      "leek, elephant garlic and pearl onion are one species and cross if they flower",
+      "leek and elephant garlic are one species and cross if they flower",
     ),
   ),
   group("chives", "chives"),
@@ -527,6 +559,7 @@ export const knownSeparations: readonly SpeciesRelation[] = [
   pair("Eruca sativa", OLERACEA, "no", "issi"),
   pair("Eruca sativa", RAPA, "no", "issi"),
   pair("Cucumis sativus", "Cucumis melo", "no", "vine-crops-answer"),
+  pair("Cucumis sativus", "Cucumis anguria", "no", "memory", "recalled, not checked"),
   pair("Lagenaria siceraria", PEPO, "no", "washburn"),
   pair("Lagenaria siceraria", MAXIMA, "no", "washburn"),
 ];

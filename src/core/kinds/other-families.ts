@@ -63,7 +63,11 @@ export const otherFamilies: readonly Kind[] = [
     carrier: "insects",
     breeding: "outcrossing",
     botanySource,
-    isolation: [inFeet("guide-home", "handbook home", 150, "issi")],
+    isolation: [
+      inFeet("guide-home", "handbook home", 150, "issi", {
+        note: "a least distance where bees fly",
+      }),
+    ],
     timing: recalledTiming({ sown: [50, 65], set: [30, 45], bloom: [45, 75], seed: [30, 45] }),
     spacing: recalledSpacing(0.3, 0.45),
     population: {

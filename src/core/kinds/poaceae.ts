@@ -29,9 +29,9 @@ const maize = {
   carrier: "wind",
   breeding: "outcrossing",
   guardDays: from(
-    "sweet-corn-isolation",
+    "silking-extension",
     14,
-    "14 days between silking dates, printed for eating quality; a week off mid-silk already cuts crossing by over 80 percent",
+    "14 days between silking dates, quoted at second hand; a garden answer prints two weeks between maturity dates, for eating quality; a week off mid-silk already cuts crossing by over 80 percent",
   ),
   population: {
     viable: from("livingseeds", 40, "absolute minimum, twice as many is better"),
@@ -59,6 +59,12 @@ const maizeHome: readonly IsolationFigure[] = [
     published: "1-2 miles",
     note: 'the scan shows "12 mi." where a dash was lost; this reading is ours',
   }),
+  inFeet("notes-home", "handbook home", 1760, "corn-distance-notes", {
+    published: "more than 1/3 mile",
+    note: "others, it says, ask over 1/2 mile",
+  }),
+  inFeet("yards-home", "handbook home", 1200, "corn-yards", { published: "400 yards" }),
+  inFeet("blog-home", "handbook home", 300, "promiscuous-pollination", { note: "for home use" }),
 ];
 
 const BORDER_NOTE =
@@ -319,6 +325,7 @@ export const poaceae: readonly Kind[] = [
     spacing: inchSpacing([1, 2], [6, 6], "seeds-of-diversity-2023"),
     ...seedStandard(null, 40),
     landYears: usLand(1),
+    cautions: ["ergot"],
   },
   {
     ...grass,

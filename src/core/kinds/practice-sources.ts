@@ -5,6 +5,11 @@ function book(id: string, title: string, publisher: string, edition: string): So
   return { id, title, publisher, edition, trust: "seen", authority: "book" };
 }
 
+/** An article or answer in a magazine: seen, and no more than a page. */
+function article(id: string, title: string, publisher: string, edition: string): Source {
+  return { id, title, publisher, edition, trust: "seen", authority: "other" };
+}
+
 function page(id: string, title: string, publisher: string, edition = "n.d."): Source {
   return { id, title, publisher, edition, trust: "seen", authority: "other" };
 }
@@ -53,15 +58,20 @@ export const practiceSources: readonly Source[] = [
   ),
   book("organic-seed-grower", "The Organic Seed Grower", "Chelsea Green", "2012"),
   book("seed-garden", "The Seed Garden", "Seed Savers Exchange", "2015"),
-  book("easiest-seed-crops", "The Easiest Seed-Saving Crops", "Mother Earth News", "1987"),
-  book("isolation-methods-1978", "Isolation methods note", "Mother Earth News", "1978"),
-  book(
+  article("easiest-seed-crops", "The Easiest Seed-Saving Crops", "Mother Earth News", "1987"),
+  article("isolation-methods-1978", "Isolation methods note", "Mother Earth News", "1978"),
+  article(
     "cucurbit-plan-2014",
     "Planning Your Garden for Seed Saving: Cucurbits",
     "Mother Earth News",
     "2014",
   ),
-  book("national-gardening", "Breeding Your Own Squash", "National Gardening Association", "n.d."),
+  article(
+    "national-gardening",
+    "Breeding Your Own Squash",
+    "National Gardening Association",
+    "n.d.",
+  ),
   book(
     "polytunnel",
     "How to Grow Food in Your Polytunnel, seed saving",
@@ -148,12 +158,34 @@ export const practiceSources: readonly Source[] = [
     "Manitoba crop extension, cropchatter.com",
     "n.d.",
   ),
-  book(
+  article(
     "sweet-corn-isolation",
-    "Isolation of supersweet corn, answer 6293 (and a Kentucky extension text)",
+    "Isolation of supersweet corn, answer 6293: two weeks between maturity dates",
     "National Gardening Association",
     "1998",
   ),
+  page(
+    "silking-extension",
+    "Extension text on isolating sweet corn by silking dates, as quoted in a forum",
+    "author and publisher not shown in the copy seen",
+  ),
+  page(
+    "corn-distance-notes",
+    "Seed Saving 101: isolation distances for corn",
+    "Missing Henry Mitchell",
+    "about 2013",
+  ),
+  page("corn-yards", "Growing corn, isolation", "98905.com"),
+  page(
+    "promiscuous-pollination",
+    "Easy Seed Saving with Promiscuous Pollination",
+    "Southern Exposure Seed Exchange",
+    "about 2021",
+  ),
+  page("melon-page", "Melon Seed Saving", "Amy Goldman Fowler"),
+  page("southern-seed", "Species pages, Alliaceae", "Southern Seed Exchange, New Zealand"),
+  page("runabergs", "Seed growing sheets", "Runabergs Froer, Sweden"),
+  page("flower-list-1999", "Cross-pollination in flower varieties", "list post, J. Rowe", "1999"),
   book(
     "seed-longevity-1912",
     "The Longevity of Seeds, in Vegetable Gardening",

@@ -2,6 +2,8 @@
 import type { Source } from "./crop.ts";
 
 const SEEN = { trust: "seen", authority: "regulator" } as const;
+/** A page that restates a rule whose official text was not seen. */
+const TEACHING = { trust: "seen", authority: "teaching" } as const;
 
 const US = "United States, Code of Federal Regulations";
 const US_EDITION = "2015 annual edition";
@@ -82,7 +84,7 @@ export const regulationSources: readonly Source[] = [
     title: "Seed certification standards as taught in the ICAR e-courses",
     publisher: "Indian Council of Agricultural Research",
     edition: "n.d.",
-    ...SEEN,
+    ...TEACHING,
   },
   {
     id: "india-palak",
@@ -106,14 +108,14 @@ export const regulationSources: readonly Source[] = [
     publisher: "Tamil Nadu Agricultural University",
     edition: "n.d.",
     trust: "seen",
-    authority: "book",
+    authority: "teaching",
   },
   {
     id: "fao-qds",
     title: "Quality Declared Seed field standards, Annex II of a workshop",
     publisher: "FAO, as restated by ICARDA",
     edition: "n.d.",
-    ...SEEN,
+    ...TEACHING,
   },
   {
     id: "wac-16-326-040",

@@ -1,5 +1,5 @@
 /** Tomatoes, peppers, eggplant and their relatives. */
-import type { Kind } from "./crop.ts";
+import type { IsolationFigure, Kind } from "./crop.ts";
 import {
   from,
   inFeet,
@@ -11,6 +11,7 @@ import {
   recalledTiming,
   seedLife,
   seedStandard,
+  stretched,
   usLand,
   usTable,
 } from "./figures.ts";
@@ -46,12 +47,43 @@ const pepper = {
   landYears: usLand(1),
 } as const satisfies Partial<Kind>;
 
+/** Peppers of the other species: what was measured on bell pepper says so. */
+const kindredPepper = {
+  ...pepper,
+  timing: {
+    ...pepper.timing,
+    flowerToSeed: from(
+      "pepper-seed-harvest",
+      [56, 70] as const,
+      "measured on bell pepper, Capsicum annuum; the upper end is ours",
+    ),
+  },
+  population: {
+    maintenance: from("koanga", 16, "printed for Capsicum annuum; at least"),
+  },
+} as const satisfies Partial<Kind>;
+
 const usPepper = usTable({ foundation: 200, registered: 100, certified: 30 }, HALVED);
 
 const homePepper = [
   inFeet("book-home", "handbook home", 50, "easiest-seed-crops"),
   inFeet("chart-home", "handbook home", 100, "garden-chart"),
   inMetres("guide-home", "handbook home", 50, "abundant-borders", { published: "around 50 m" }),
+  inMetres("koanga-home", "handbook home", 50, "koanga", {
+    published: "30-50 m",
+    case: "a hot pepper from any other",
+    note: "10 m between blocks with a tall crop between, where none is hot",
+  }),
+  inFeet("seed-bank-home", "handbook home", 500, "washburn"),
+];
+
+const chilli = indiaRow(400, 200, { case: "chilli" });
+
+/** Peppers of other species: the law's row for pepper, the rest stretched from Capsicum annuum. */
+const kindredFigures: readonly IsolationFigure[] = [
+  ...stretched(homePepper, "pepper"),
+  ...usPepper,
+  ...stretched(chilli, "chilli"),
 ];
 
 const hotCautions = ["hot-pepper-handling"] as const;
@@ -141,48 +173,50 @@ export const solanaceae: readonly Kind[] = [
     otherNames: ["chilli", "chili", "chile", "chilli pepper", "chili pepper"],
     botanicalName: "Capsicum annuum",
     species: "Capsicum annuum",
-    isolation: [...homePepper, ...usPepper, ...indiaRow(400, 200, { case: "chilli" })],
+    isolation: [...homePepper, ...usPepper, ...chilli],
     cautions: hotCautions,
   },
   {
-    ...pepper,
+    ...kindredPepper,
     id: "habanero",
     name: "habanero",
-    otherNames: ["chinense pepper"],
+    otherNames: ["chinense pepper", "scotch bonnet"],
     botanicalName: "Capsicum chinense",
     species: "Capsicum chinense",
-    isolation: usPepper,
+    isolation: kindredFigures,
     cautions: hotCautions,
   },
   {
-    ...pepper,
+    ...kindredPepper,
     id: "bird-pepper",
     name: "bird pepper",
     otherNames: ["frutescens pepper"],
     botanicalName: "Capsicum frutescens",
     species: "Capsicum frutescens",
-    isolation: usPepper,
+    isolation: kindredFigures,
     cautions: hotCautions,
   },
   {
-    ...pepper,
+    ...kindredPepper,
     id: "aji",
     name: "aji pepper",
     otherNames: ["aji", "baccatum pepper"],
     botanicalName: "Capsicum baccatum",
     species: "Capsicum baccatum",
-    isolation: usPepper,
+    isolation: kindredFigures,
     cautions: hotCautions,
   },
   {
-    ...pepper,
+    ...kindredPepper,
     id: "rocoto",
     name: "rocoto",
     otherNames: ["tree chilli", "manzano pepper"],
     botanicalName: "Capsicum pubescens",
     species: "Capsicum pubescens",
     lifeCycle: "perennial",
-    isolation: usPepper,
+    // Self-incompatible by some reports, disputed by others: the careful reading is taken.
+    breeding: "outcrossing",
+    isolation: kindredFigures,
     cautions: hotCautions,
   },
   {
@@ -211,6 +245,8 @@ export const solanaceae: readonly Kind[] = [
     id: "husk-tomato",
     name: "husk tomato",
     otherNames: ["ground cherry"],
+    nameNote:
+      "husk tomato is also a name of the tomatillo, which is a kind of its own here and sets no seed alone",
     botanicalName: "Physalis pubescens",
     species: "Physalis pubescens",
     group: "husk-tomato",
@@ -219,6 +255,19 @@ export const solanaceae: readonly Kind[] = [
     timing: recalledTiming({ sown: [70, 95], set: [25, 45], bloom: [60, 90], seed: [50, 70] }),
     spacing: recalledSpacing(0.6, 0.9),
     ...seedStandard(50, 1240),
+  },
+  {
+    ...nightshade,
+    id: "tomatillo",
+    name: "tomatillo",
+    otherNames: ["tomate verde", "mexican husk tomato"],
+    botanicalName: "Physalis philadelphica",
+    species: "Physalis philadelphica",
+    group: "husk-tomato",
+    breeding: "outcrossing",
+    isolation: [inMetres("network-home", "handbook home", 250, "seed-network-au")],
+    timing: recalledTiming({ sown: [70, 95], set: [25, 45], bloom: [60, 90], seed: [50, 70] }),
+    spacing: recalledSpacing(0.6, 0.9),
   },
   {
     ...nightshade,

@@ -21,6 +21,9 @@ export function citedAs(sourceId: string): string {
   const source = findSource(sourceId);
   if (!source) return sourceId;
   if (source.trust !== "seen") return source.trust;
-  const isNamed = source.authority === "regulator" || source.title.includes(source.publisher);
+  const isNamed =
+    source.authority === "regulator" ||
+    source.authority === "teaching" ||
+    source.title.includes(source.publisher);
   return isNamed ? source.title : `${source.title}, ${source.publisher}`;
 }

@@ -18,19 +18,26 @@ const UNKNOWN: KindRelation = {
 const relationsOf = new Map(crossingGroups.map((group) => [group.id, group.relations]));
 
 /**
- * One species crosses freely with itself; unlike species of one group as the group's table says,
+ * How readily a seed parent takes pollen of a source. One species crosses freely with itself; unlike species of one group as the group's table says,
  * and `sometimes` where it says nothing; kinds of different groups do not cross.
  */
-export function speciesRelation(a: Kind, b: Kind): KindRelation {
+export function speciesRelation(seedParent: Kind, pollenSource: Kind): KindRelation {
+  const [a, b] = [seedParent, pollenSource];
   const table = a.group === b.group ? (relationsOf.get(a.group) ?? []) : knownSeparations;
-  const found = table.find(({ between }) => isPair(between, a.species, b.species));
+  const found = table.find((row) => speaksOf(row, a.species, b.species));
   if (found) return answer(found);
   if (a.group !== b.group) return { relation: "no", source: null };
   return a.species === b.species ? { relation: "freely", source: null } : UNKNOWN;
 }
 
-function isPair([one, other]: readonly [string, string], a: string, b: string): boolean {
-  return (one === a && other === b) || (one === b && other === a);
+/** Whether a row holds for a seed parent of one species and a pollen source of the other. */
+export function speaksOf(
+  { between: [one, other], oneWay }: SpeciesRelation,
+  parent: string,
+  source: string,
+): boolean {
+  if (one === parent && other === source) return true;
+  return oneWay !== true && one === source && other === parent;
 }
 
 function answer({ relation, source, note }: SpeciesRelation): KindRelation {

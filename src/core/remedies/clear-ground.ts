@@ -6,7 +6,7 @@
  */
 import type { CheckResult } from "../checks/run-checks.ts";
 import { clearedOtherwise, isSameLot } from "../checks/isolation.ts";
-import type { Stand } from "../checks/stand.ts";
+import { type Stand, requirementFrom } from "../checks/stand.ts";
 import type { Relation } from "../kinds/crop.ts";
 import { shapeCentre } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
@@ -108,13 +108,15 @@ export function distanceToKeep(a: Stand, b: Stand): number {
 /** Whether two stands may cross and no figure tells how far apart would do. */
 export function isUntold(a: Stand, b: Stand): boolean {
   const lacks = (parent: Stand, source: Stand) =>
-    parent.requirement === null && mayCross(parent, source, ["freely", "sometimes", "rarely"]);
+    (parent.requirement === null || parent.requirement.isFloor === true) &&
+    mayCross(parent, source, ["freely", "sometimes", "rarely"]);
   return a !== b && a.kind.group === b.kind.group && (lacks(a, b) || lacks(b, a));
 }
 
 function keepFrom(parent: Stand, source: Stand): number {
-  if (parent.requirement === null) return 0;
-  return mayCross(parent, source, ["freely", "sometimes"]) ? parent.requirement.metres : 0;
+  const requirement = requirementFrom(parent, source.kind);
+  if (requirement === null) return 0;
+  return mayCross(parent, source, ["freely", "sometimes"]) ? requirement.metres : 0;
 }
 
 /** Whether seed of the one can take pollen of the other, by one of the relations, now. */

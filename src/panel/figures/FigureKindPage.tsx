@@ -97,7 +97,10 @@ function FigureChanges({ kindId }: { readonly kindId: string }) {
   return (
     <section>
       <h4>What regulations let a grower change</h4>
-      <p>Never applied unasked: stated for a planting in its particulars.</p>
+      <p>
+        Never applied unasked: stated for a planting in its particulars. What shortens a distance
+        acts only on the figure of the regulation that prints it; pick that for the variety first.
+      </p>
       <ul className="figure-notes">
         {offers.map((offer) => {
           const effect = offer.asks.length === 0 ? offer.effectOf({ id: offer.id }) : null;

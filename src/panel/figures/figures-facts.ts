@@ -37,6 +37,9 @@ function botany(kind: Kind): readonly Fact[] {
     fact("Life cycle", kind.lifeCycle),
     fact("Pollen carried by", kind.carrier),
     fact("Breeding", kind.breeding),
+    ...(kind.nameNote === undefined
+      ? []
+      : [{ name: "Names", text: kind.nameNote, note: null, source: kind.botanySource }]),
   ];
 }
 

@@ -1,7 +1,7 @@
 /** A kind's isolation figures as the figure browser lists them, and which of them is the default. */
 import type { IsolationFigure, Kind, Level } from "../../core/kinds/crop.ts";
 import { levelEntry, levelOrder } from "../../core/kinds/levels.ts";
-import { requiredDistance } from "../../core/distances/required-distance.ts";
+import { STANDING_WORDS, requiredDistance } from "../../core/distances/required-distance.ts";
 import { type LengthUnit, formatDistance } from "../../core/model/length.ts";
 
 export interface DefaultRow {
@@ -70,6 +70,8 @@ export function figureRows(kind: Kind, unit: LengthUnit): readonly FigureRow[] {
       remarks: sentence([
         form && `for ${form} plants`,
         figure.case && `printed for: ${figure.case}`,
+        figure.standing && STANDING_WORDS[figure.standing],
+        figure.outlier && `set aside: ${figure.outlier}`,
         figure.note,
       ]),
       neverDefault: figure.neverDefault ?? null,

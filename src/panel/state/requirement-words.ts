@@ -1,6 +1,6 @@
 /** What distance a variety would need and where the figure comes from, for fields and dialogs. */
 import type { Requirement } from "../../core/checks/isolation-pair.ts";
-import { requirementOf } from "../../core/checks/stand.ts";
+import { requirementOf } from "../../core/checks/requirement.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import { citedAs } from "../../core/kinds/sources.ts";
 import { type LengthUnit, formatDistance } from "../../core/model/length.ts";

@@ -108,7 +108,7 @@ function warnOfLoss(event: Event): void {
 
 async function saveOnce(): Promise<void> {
   clearTimeout(retry);
-  const { plan, past, future } = usePlanStore.getState();
+  const { plan } = usePlanStore.getState();
   if (!events || !hasUnsaved()) return;
   if (plan === emptied) {
     fail(LOST_CONTENT);
@@ -123,13 +123,7 @@ async function saveOnce(): Promise<void> {
   savesUnderWay += 1;
   try {
     const { origin } = known;
-    const outcome = await saveGeneration({
-      plan,
-      parentRevision,
-      savedAt,
-      origin,
-      history: { past, future },
-    });
+    const outcome = await saveGeneration({ plan, parentRevision, savedAt, origin });
     settle(plan, savedAt, outcome);
   } catch (error) {
     fail(faultReason(error));

@@ -16,7 +16,6 @@ import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-ge
 import { validText } from "./plan-text.ts";
 import { saveApart } from "./save-apart.ts";
 import { clockText, tell, useSaveState } from "./save-state.ts";
-import { NO_HISTORY, type UndoHistory, withLastMoment } from "./undo-history.ts";
 
 const LOSE_WORK =
   "The open plan has changes that could not be saved. Open the other plan and lose them?";
@@ -70,15 +69,14 @@ async function lookBack({ plan, revision }: NewestCopy, claim: Claim): Promise<P
 }
 
 function showCopy(copy: NewestCopy, claim: Claim, moment: Plan | null): void {
-  const { plan, revision, savedAt, damaged, history } = copy;
+  const { plan, revision, savedAt, damaged } = copy;
   if (moment) {
-    const steps = withLastMoment(history, plan, moment);
-    putOnScreen(moment, claim, { revision, stored: null, inFile: null }, steps);
+    putOnScreen(moment, claim, { revision, stored: null, inFile: null });
     return;
   }
   // What is opened in place of damaged copies is not yet what the newest revision holds.
   const stored = damaged === 0 || !claim.isWriter ? plan : null;
-  putOnScreen(plan, claim, { revision, stored, inFile: plan }, history);
+  putOnScreen(plan, claim, { revision, stored, inFile: plan });
   if (stored) showSaved(savedAt);
   if (damaged > 0) tell(damageNotice(plan.title, savedAt));
 }
@@ -146,13 +144,12 @@ export function putOnScreen(
   plan: Plan,
   claim: Claim,
   knowledge: Pick<KnownPlan, "revision" | "stored" | "inFile">,
-  history: UndoHistory = NO_HISTORY,
 ): void {
   const isReadOnly = !claim.isWriter;
   useSaveState.setState({ state: { kind: "unsaved" }, isReadOnly, problems: [], notice: null });
   if (isReadOnly) lookOnly();
   else allowEdits();
-  showPlan(plan, { ...knowledge, origin: "opened" }, history);
+  showPlan(plan, { ...knowledge, origin: "opened" });
   settleClaim(claim);
   rememberPlan(plan.id, knowledge.revision > 0 && claim.isWriter);
   reviewLeaving();

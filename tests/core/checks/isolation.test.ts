@@ -101,7 +101,7 @@ describe("required distance", () => {
     ["else its variety's", {}, { isolationM: 4, figure: "us-certified" }, [4, "variety"]],
     ["else the figure picked", {}, { figure: "us-certified" }, [30 * FOOT, "figure"]],
     ["else the published one of kind and form", {}, { form: "potato-leaf" }, [25 * FOOT, "figure"]],
-    ["of the usual form when none is named", {}, {}, [10 * FOOT, "figure"]],
+    ["of the longest of the forms when none is named", {}, {}, [25 * FOOT, "figure"]],
     ["nothing is a distance too", { isolationM: 0 }, {}, [0, "planting"]],
   ])("is %s", (_, planting, variety, expected) => {
     expect(need(planting, variety)).toEqual(expected);

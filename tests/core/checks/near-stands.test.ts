@@ -22,7 +22,8 @@ function mixed(stands: readonly Stand[], seed: number): readonly Stand[] {
     const bounds = random.chance(0.05)
       ? { minX, minY, maxX: minX + wide, maxY: minY + wide }
       : stand.outline.bounds;
-    return { ...stand, requirement, outline: { ...stand.outline, bounds } };
+    const reachM = requirement?.metres ?? Infinity;
+    return { ...stand, requirement, reachM, outline: { ...stand.outline, bounds } };
   });
 }
 

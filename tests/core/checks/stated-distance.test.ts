@@ -145,7 +145,12 @@ describe("seed law", () => {
     expect(wordsOf(plan, "safety").join(" ")).toContain("Selling seed falls under seed law");
   });
 
-  test.each(["home", "stock"] as const)("is not, at %s level", (level) => {
-    expect(law(trialPlan({ p: { at: 0, kind: "lettuce" } }, [], { level }))).toEqual([]);
+  test("is told of stock seed too, which is passed on", () => {
+    const plan = trialPlan({ p: { at: 0, kind: "lettuce" } }, [], { level: "stock" });
+    expect(law(plan)).toHaveLength(1);
+  });
+
+  test("is not told at home", () => {
+    expect(law(trialPlan({ p: { at: 0, kind: "lettuce" } }, [], { level: "home" }))).toEqual([]);
   });
 });

@@ -5,7 +5,7 @@ import { bloom, check, pairsOf, trialPlan } from "../../support/trial-plan.ts";
 const plan = trialPlan({
   p: { at: 0, kind: "tomato", bloom: bloom("06-01", "06-20") },
   q: { at: 2, kind: "tomato", bloom: bloom("07-01", "07-20") },
-  r: { at: 5, kind: "tomato", bloom: bloom("07-28", "08-20") },
+  r: { at: 9, kind: "tomato", bloom: bloom("07-28", "08-20") },
 });
 
 test("the slack is what the gap has beyond the days wanted", () => {

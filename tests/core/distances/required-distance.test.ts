@@ -47,8 +47,12 @@ describe("tomato at home", () => {
     expect(metres("tomato", "home", "potato-leaf")).toBeGreaterThan(FIFTEEN_FEET_M);
   });
 
-  test("a variety without a form is taken as regular-leaf", () => {
-    expect(metres("tomato", "home")).toBeCloseTo(3.048, 9);
+  test("a variety without a form takes the longer distance, and is asked for it", () => {
+    expect(metres("tomato", "home")).toBeCloseTo(7.62, 9);
+    const found = requiredDistance(kindOf("tomato"), undefined, "home");
+    expect(found?.isFormUnsaid).toBe(true);
+    expect(found?.why).toContain("say which it is");
+    expect(requiredDistance(kindOf("tomato"), undefined, "stock")?.isFormUnsaid).toBe(false);
   });
 
   test("both are marked common practice and say which form they hold for", () => {
@@ -66,100 +70,110 @@ describe("tomato at home", () => {
 });
 
 describe("the rule", () => {
-  test("takes seed law before a book before a page, however large", () => {
+  const book2013 = "manual-seed-saving";
+  const required = (kind: Kind, level: Level) => requiredDistance(kind, undefined, level);
+
+  test("for sale: seed law before books and pages, of which the middle counts", () => {
     const page = figure("page", "handbook commercial", 900, "garden-chart");
-    const paper = figure("paper", "handbook commercial", 500, "manual-seed-saving");
+    const paper = figure("paper", "handbook commercial", 500, book2013);
+    const far = figure("far", "handbook commercial", 5000, "koanga");
     const law = figure("law", "eu certified", 100, "eu-2002-55");
-    expect(requiredDistance(kindWith(page, paper, law), undefined, "sale")?.figure).toBe(law);
-    expect(requiredDistance(kindWith(page, paper), undefined, "sale")?.figure).toBe(paper);
-    expect(requiredDistance(kindWith(page), undefined, "sale")?.figure).toBe(page);
+    expect(required(kindWith(page, paper, law), "sale")?.figure).toBe(law);
+    expect(required(kindWith(page, paper, far), "sale")?.figure).toBe(page);
+    expect(required(kindWith(page, paper), "sale")?.figure).toBe(page);
   });
 
-  test("takes the largest of the best rank and gives the range of all ranks", () => {
-    const found = requiredDistance(
-      kindWith(
-        figure("a", "eu certified", 300, "eu-2002-55"),
-        figure("b", "india certified", 500, "icar-ecourse"),
-        figure("c", "handbook commercial", 1500, "manual-seed-saving"),
-        figure("d", "us foundation", 9, "cfr-201-76"),
-      ),
-      undefined,
-      "sale",
-    );
-    expect(found?.figure.id).toBe("b");
-    expect(found?.range).toEqual({ leastM: 300, mostM: 1500 });
-    expect(found?.level).toBe("sale");
-    expect(found?.levelUsed).toBe("sale");
+  test("a teaching page or a reading may raise a distance and never lowers one", () => {
+    const teaching = figure("teaching", "india certified", 500, "icar-ecourse");
+    const reading = figure("reading", "eu certified", 300, "de-saatv", { standing: "reading" });
+    const law = figure("law", "us certified", 400, "cfr-201-76");
+    const paper = figure("paper", "handbook commercial", 1500, book2013);
+    const home = figure("home", "handbook home", 800, book2013);
+    expect(required(kindWith(law, teaching, reading), "sale")?.figure).toBe(teaching);
+    expect(required(kindWith(paper, teaching, reading), "sale")?.figure).toBe(paper);
+    for (const level of levelOrder) {
+      const metresNow = required(kindWith(home, teaching, reading), level)?.figure.metres;
+      expect(metresNow).toBe(800);
+    }
+  });
+
+  test("for a garden: what names the kind before the law, the middle of it, outliers aside", () => {
+    const three = figure("three", "handbook home", 3, "seeds-of-diversity-2017");
+    const six = figure("six", "handbook home", 6, "garden-chart");
+    const fifty = figure("fifty", "handbook home", 50, "espace-selfers");
+    const law = figure("law", "us certified", 200, "cfr-201-76");
+    expect(required(kindWith(three, six, fifty, law), "home")?.figure).toBe(six);
+    const set = { ...fifty, outlier: "far from the others" };
+    const found = required(kindWith(six, set, law), "home");
+    expect(found?.figure).toBe(six);
+    expect(found?.range).toEqual({ leastM: 6, mostM: 50 });
   });
 
   test("takes home practice at the home level even where a book asks more", () => {
     const practice = figure("practice", "practice home", 3, "home-practice");
-    const paper = figure("paper", "handbook home", 60, "manual-seed-saving");
-    expect(requiredDistance(kindWith(paper, practice), undefined, "home")?.figure).toBe(practice);
+    const paper = figure("paper", "handbook home", 60, book2013);
+    expect(required(kindWith(paper, practice), "home")?.figure).toBe(practice);
   });
 
   test("goes to the next stricter level where there is no figure, and says so", () => {
     const law = figure("law", "us certified", 30, "cfr-201-76");
     const stock = figure("stock", "us foundation", 200, "cfr-201-76");
-    const found = requiredDistance(kindWith(stock, law), undefined, "home");
+    const found = required(kindWith(stock, law), "home");
     expect(found?.figure).toBe(law);
     expect(found?.levelUsed).toBe("sale");
-    expect(found?.why).toContain("no figure for the home level, so that for sale");
-    expect(requiredDistance(kindWith(stock), undefined, "home")?.levelUsed).toBe("stock");
+    expect(found?.why).toContain("so that for sale");
+    expect(required(kindWith(stock), "home")?.levelUsed).toBe("stock");
+    expect(required(kindWith(stock), "sale")?.levelUsed).toBe("stock");
   });
 
-  test("never goes to a laxer level", () => {
-    const home = figure("home", "handbook home", 30, "manual-seed-saving");
-    expect(requiredDistance(kindWith(home), undefined, "sale")).toBeNull();
-    expect(requiredDistance(kindWith(home), undefined, "stock")).toBeNull();
-    expect(requiredDistance(kindWith(), undefined, "home")).toBeNull();
-  });
-
-  test("never asks less of stock seed than of seed for sale", () => {
-    const sale = figure("sale", "washington rule", 3000, "wac-16-326-040");
-    const stock = figure("stock", "eu basic", 1000, "eu-2002-55");
-    const found = requiredDistance(kindWith(sale, stock), undefined, "stock");
-    expect(found?.figure).toBe(sale);
-    expect(found?.why).toContain("which asks more than that for stock");
-    for (const kind of kinds) {
-      const forStock = requiredDistance(kind, undefined, "stock");
-      const forSale = requiredDistance(kind, undefined, "sale");
-      if (forStock && forSale)
-        expect(forStock.figure.metres).toBeGreaterThanOrEqual(forSale.figure.metres);
+  test("keeps at least a laxer level's figure, and says that enough is not known", () => {
+    const home = figure("home", "handbook home", 30, book2013);
+    for (const level of ["sale", "stock"] as const) {
+      const found = required(kindWith(home), level);
+      expect(found).toMatchObject({ figure: home, isFloor: true });
+      expect(found?.why).toContain("what is enough is not known");
     }
+    expect(required(kindWith(), "home")).toBeNull();
   });
 
-  test("never asks more of seed for home than of seed for sale, unless that is 0", () => {
-    const home = figure("home", "handbook home", 3000, "manual-seed-saving");
+  test("never asks less of a stricter level", () => {
+    const home = figure("home", "handbook home", 3000, book2013);
     const sale = figure("sale", "us certified", 201.168, "cfr-201-76");
-    const found = requiredDistance(kindWith(home, sale), undefined, "home");
-    expect(found?.figure).toBe(sale);
-    expect(found?.why).toContain("which asks less than that for home");
-    const mixing = figure("sale", "us certified", 0, "cfr-201-76");
-    expect(requiredDistance(kindWith(home, mixing), undefined, "home")?.figure).toBe(home);
+    const found = required(kindWith(home, sale), "sale");
+    expect(found).toMatchObject({ figure: home, isFloor: false });
+    expect(found?.why).toContain("the figure for home, which asks more than that for sale");
     for (const kind of kinds) {
-      const forHome = requiredDistance(kind, undefined, "home")?.figure.metres ?? 0;
-      const forSale = requiredDistance(kind, undefined, "sale")?.figure.metres ?? 0;
-      if (forSale > 0) expect(forHome).toBeLessThanOrEqual(forSale);
+      for (const form of kind.forms ?? [undefined]) {
+        const all = levelOrder.map((level) => requiredDistance(kind, form?.id, level));
+        const asked = all.map((entry) => entry?.figure.metres ?? 0);
+        expect([kind.id, asked]).toEqual([kind.id, [...asked].sort((a, b) => a - b)]);
+      }
     }
+  });
+
+  test("a published 0 gives way to any other figure found", () => {
+    const mixing = figure("mixing", "us certified", 0, "cfr-201-76");
+    const paper = figure("paper", "handbook commercial", 6, book2013);
+    expect(required(kindWith(mixing, paper), "sale")?.figure).toBe(paper);
+    expect(required(kindWith(mixing), "home")?.figure).toBe(mixing);
   });
 
   test("takes a recalled figure only where no seen one is found at this level or a stricter", () => {
     const recalled = figure("recalled", "handbook home", 900, "memory");
     const law = figure("law", "eu basic", 100, "eu-2002-55");
-    expect(requiredDistance(kindWith(recalled, law), undefined, "home")?.figure).toBe(law);
-    const alone = requiredDistance(kindWith(recalled), undefined, "home");
+    expect(required(kindWith(recalled, law), "home")?.figure).toBe(law);
+    const alone = required(kindWith(recalled), "home");
     expect(alone?.figure).toBe(recalled);
     expect(alone?.why).toContain("from memory, not checked");
   });
 
   test("passes over figures of another purpose", () => {
     const bulbs = figure("bulbs", "india certified", 5, "icar-ecourse", { neverDefault: "bulbs" });
-    expect(requiredDistance(kindWith(bulbs), undefined, "sale")).toBeNull();
+    expect(required(kindWith(bulbs), "sale")).toBeNull();
   });
 
   test("names the case a figure holds for", () => {
-    expect(requiredDistance(kindOf("beet"), undefined, "sale")?.why).toMatch(
+    expect(required(kindOf("beet"), "sale")?.why).toMatch(
       /^EU certified seed, 1000 m; from any beet pollen/,
     );
   });
@@ -198,16 +212,28 @@ describe("every kind", () => {
   test.each([
     ["lettuce", "home", 5],
     ["lettuce", "sale", 25],
-    ["maize", "sale", 201.168],
-    ["sweet-corn", "sale", 201.168],
-    ["carrot", "home", 152.4],
-    ["carrot", "sale", 800],
+    ["maize", "sale", 536.448],
+    ["carrot", "home", 804.672],
+    ["carrot", "stock", 1000],
     ["beet", "home", 1000],
+    ["onion", "sale", 500],
     ["onion", "stock", 1609.344],
     ["okra", "home", 251.46],
-    ["cabbage", "sale", 3218.688],
-    ["cabbage", "stock", 3218.688],
+    ["cabbage", "sale", 800],
+    ["cabbage", "stock", 1000],
     ["sunflower", "sale", 804.672],
+    ["common-bean", "home", 6.096],
+    ["pea", "home", 6.096],
+    ["pea", "sale", 12],
+    ["broad-bean", "sale", 800],
+    ["broad-bean", "stock", 800],
+    ["habanero", "home", 50],
+    ["habanero", "sale", 200],
+    ["turnip", "home", 800],
+    ["celery", "home", 1000],
+    ["runner-bean", "home", 800],
+    ["grain-amaranth", "home", 400],
+    ["endive", "home", 500],
   ] as const)("%s at %s: %d m", (id, level, expected) => {
     expect(metres(id, level)).toBeCloseTo(expected, 9);
   });

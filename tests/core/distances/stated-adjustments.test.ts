@@ -12,8 +12,10 @@ import type { StatedAdjustment } from "../../../src/core/model/plan.ts";
 
 const METRES_PER_FOOT = 0.3048;
 
+/** On the figure of the regulation that prints the change. */
 function feetAfter(kind: string, feet: number, ...stated: readonly StatedAdjustment[]): number {
-  return statedDistance(kind, feet * METRES_PER_FOOT, stated).metres / METRES_PER_FOOT;
+  const source = stated[0]?.id === "wac-16-302-295" ? "wac-16-302-290" : "cfr-201-76";
+  return statedDistance(kind, feet * METRES_PER_FOOT, stated, source).metres / METRES_PER_FOOT;
 }
 
 describe("printed cases", () => {
@@ -56,11 +58,32 @@ describe("nothing changes", () => {
     ["by an unknown id", "watermelon", [{ id: "full-moon" }]],
     ["by too few border rows", "sweet-corn", [{ id: "sweet-corn-field", borderRows: 3 }]],
   ] as const)("%s", (_, kind, stated) => {
-    expect(statedDistance(kind, 100, stated)).toEqual({ metres: 100, steps: [] });
+    expect(statedDistance(kind, 100, stated, "cfr-201-76")).toEqual({ metres: 100, steps: [] });
   });
 
   test("and nothing is said where a relief does not reach", () => {
-    expect(statedDistance("maize", 50, [{ id: "maize-same-colour" }]).steps).toEqual([]);
+    expect(statedDistance("maize", 50, [{ id: "maize-same-colour" }], "cfr-201-76").steps).toEqual(
+      [],
+    );
+  });
+});
+
+describe("a change acts on the figure it is printed for", () => {
+  // The audit's cases: a book's 152.4 m for watermelon, a teaching page's 500 m, a district's
+  // 2 miles for mustard, the directive's 250 m for rye, home practice for tomato.
+  test.each([
+    ["watermelon", 152.4, "watermelon-barriers", "manual-seed-saving"],
+    ["watermelon", 500, "watermelon-barriers", "icar-ecourse"],
+    ["mustard", 3218.688, "classes-of-one-mustard", "wac-16-326-040"],
+    ["rye", 250, "rye-ploidy", "eu-66-402"],
+    ["tomato", 3.048, "classes-of-one-variety", "home-practice"],
+  ])("%s %d m: %s leaves %s alone", (kind, metres, id, source) => {
+    expect(statedDistance(kind, metres, [{ id }], source)).toEqual({ metres, steps: [] });
+  });
+
+  test("but an increase acts on any", () => {
+    const { metres } = statedDistance("sunflower", 300, [{ id: "sunflower-types" }], "memory");
+    expect(metres).toBeCloseTo(1609.344, 6);
   });
 });
 
@@ -77,7 +100,12 @@ test("increases come last, in whatever order they were stated", () => {
 
 test("each step says what it does, why and where it is printed", () => {
   const words = (kind: string, stated: StatedAdjustment) =>
-    statedDistance(kind, 200, [stated]).steps.map((step) => step.why);
+    statedDistance(
+      kind,
+      200,
+      [stated],
+      stated.id === "wac-16-302-295" ? "wac-16-302-290" : "cfr-201-76",
+    ).steps.map((step) => step.why);
   expect(words("watermelon", { id: "watermelon-barriers" })).toEqual([
     "half the distance: natural or artificial barriers protect the field well (7 CFR 201.76 Table 5, footnote 26)",
   ]);

@@ -56,8 +56,9 @@ describe("a kind that is missing", () => {
     expect(found?.figure).toMatchObject({ source: "own", note: "a neighbour" });
   });
 
-  test("a level without a distance is unknown, never filled with a laxer one", () => {
-    expect(metres(MOONFRUIT, "stock")).toBeUndefined();
+  test("a level without a distance keeps at least a laxer one's, and is not known beyond", () => {
+    const forStock = requiredDistance(kindOf(MOONFRUIT), undefined, "stock");
+    expect(forStock).toMatchObject({ isFloor: true, figure: { metres: 200 } });
   });
 });
 
@@ -69,10 +70,11 @@ describe("own figures for a built-in kind", () => {
     expect(metres(own, "stock")).toBe(5);
   });
 
-  test("leave the other levels as published", () => {
+  test("leave the stricter levels as published, but for one that would ask less", () => {
     const own = ownFigures("tomato", { isolationM: { home: 40 } });
-    expect(metres(own, "sale")).toBe(
-      requiredDistance(builtIn("tomato"), undefined, "sale")?.figure.metres,
+    expect(metres(own, "sale")).toBe(40);
+    expect(metres(own, "stock")).toBe(
+      requiredDistance(builtIn("tomato"), undefined, "stock")?.figure.metres,
     );
   });
 

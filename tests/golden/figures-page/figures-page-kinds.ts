@@ -2,6 +2,7 @@
 import type { IsolationFigure, Kind, Sourced, Timing } from "../../../src/core/kinds/crop.ts";
 import { kinds } from "../../../src/core/kinds/kinds.ts";
 import { levelEntry } from "../../../src/core/kinds/levels.ts";
+import { STANDING_WORDS } from "../../../src/core/distances/required-distance.ts";
 import { listed, metresText, sentence, table } from "./markdown.ts";
 import { cite } from "./source-numbers.ts";
 import { speciesRelation } from "../../../src/core/kinds/species-relation.ts";
@@ -25,6 +26,7 @@ function factLines(kind: Kind): readonly string[] {
   const names = kind.otherNames.length > 0 ? `, also ${listed(kind.otherNames)}` : "";
   const lines = [
     `_${kind.botanicalName}_${names}. ${sentence(kind.lifeCycle)}, ${kind.breeding}, pollen carried by ${kind.carrier} ${cite(kind.botanySource)}.`,
+    kind.nameNote === undefined ? "" : `Names: ${kind.nameNote}.`,
     crossingLine(kind),
     timingLine(kind.timing),
     plantLine(kind),
@@ -136,7 +138,14 @@ function figureLines(kind: Kind, printed: Map<string, string>): readonly string[
 function figureRow(kind: Kind, figure: IsolationFigure): readonly string[] {
   const { name, level } = levelEntry(figure.figureClass);
   const form = kind.forms?.find((entry) => entry.id === figure.form)?.name;
-  const remarks = [form, figure.case, figure.note].filter((text) => text !== undefined);
+  const remarks = [
+    form,
+    figure.case,
+    figure.standing && STANDING_WORDS[figure.standing],
+    figure.outlier && `set aside: ${figure.outlier}`,
+    figure.neverDefault,
+    figure.note,
+  ].filter((text) => text !== undefined);
   return [
     name,
     figure.neverDefault === undefined ? level : `${level}, never by default`,

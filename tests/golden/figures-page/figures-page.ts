@@ -11,8 +11,9 @@ import { familyPart } from "./figures-page-kinds.ts";
 import { crossingGroups, knownSeparations } from "../../../src/core/kinds/groups.ts";
 import { kinds } from "../../../src/core/kinds/kinds.ts";
 import { levelOrder, levelTable } from "../../../src/core/kinds/levels.ts";
-import { listed, metresText, sentence, table } from "./markdown.ts";
+import { metresText, table } from "./markdown.ts";
 import { defaultRule, requiredDistance } from "../../../src/core/distances/required-distance.ts";
+import { changedPart, wildPart } from "./figures-page-changes.ts";
 import { cite } from "./source-numbers.ts";
 import { sources } from "../../../src/core/kinds/sources.ts";
 
@@ -33,6 +34,8 @@ export function figuresPage(): string {
     ...rulePart(),
     ...levelPart(),
     ...glancePart(),
+    ...changedPart(),
+    ...wildPart(),
     ...adjustmentPart(),
     ...crossingPart(),
     ...cautionPart(),
@@ -89,33 +92,25 @@ function glancePart(): readonly string[] {
       ...levelOrder.map((level) => defaultText(kind, form?.id, level)),
     ]),
   );
-  const stricterAtHome = withFigures
-    .filter((kind) => metresAt(kind, "home") > metresAt(kind, "sale"))
-    .map((kind) => kind.name);
   return [
     "## The defaults at a glance",
     "",
-    "Metres, by the rule above. `^` marks a figure taken from another level, `?` a recalled one,",
-    "`-` a distance that is unknown.",
+    "Metres, by the rule above. `^` marks a figure taken from another level, `+` one of a laxer level",
+    "beyond which the distance is unknown, `?` a recalled one, `-` a distance that is unknown. In",
+    "brackets the least and most of the figures listed for the level of the figure used.",
     "",
     ...table(["kind", ...levelOrder], rows),
-    "Books ask more of a home garden than seed law asks of seed for sale for these kinds. Both are",
-    "kept as they stand: the law reckons with fields and tolerates a share of off-types.",
-    "",
-    `${sentence(listed(stricterAtHome))}.`,
-    "",
   ];
-}
-
-function metresAt(kind: Kind, level: Level): number {
-  return requiredDistance(kind, undefined, level)?.figure.metres ?? Number.NaN;
 }
 
 function defaultText(kind: Kind, form: string | undefined, level: Level): string {
   const found = requiredDistance(kind, form, level);
   if (!found) return "-";
-  const mark = `${found.levelUsed === level ? "" : "^"}${found.figure.source === "memory" ? "?" : ""}`;
-  return `${metresText(found.figure.metres)}${mark} ${cite(found.figure.source)}`;
+  const { leastM, mostM } = found.range;
+  const level2 = found.isFloor ? "+" : found.levelUsed === level ? "" : "^";
+  const mark = `${level2}${found.figure.source === "memory" ? "?" : ""}`;
+  const range = leastM === mostM ? "" : ` (${metresText(leastM)} to ${metresText(mostM)})`;
+  return `${metresText(found.figure.metres)}${mark} ${cite(found.figure.source)}${range}`;
 }
 
 function adjustmentPart(): readonly string[] {
@@ -129,8 +124,10 @@ function adjustmentPart(): readonly string[] {
     "## What regulations let a grower change",
     "",
     "None of these is applied unasked. A grower states that the condition holds of every pollen",
-    "source about, and the choice is recorded with the planting. Those for crops not carried here",
-    "are listed only. A distance typed by hand is never changed.",
+    "source about, and the choice is recorded with the planting. What shortens a distance acts only",
+    "on the figure of the regulation that prints it: where another figure is the default, pick the",
+    "regulation's for the variety first. What lengthens one acts on any figure. Those for crops not",
+    "carried here are listed only. A distance typed by hand is never changed.",
     "",
     ...table(["crop", "condition", "distance", "where"], rows),
     ...borderRowTables.flatMap((entry) => [
@@ -160,8 +157,12 @@ function rowText(rows: number | null): string {
 
 function crossingPart(): readonly string[] {
   const rows = [...crossingGroups.flatMap((group) => group.relations), ...knownSeparations].map(
-    ({ between: [one, other], relation, source, otherwise, note }) => [
-      one === other ? `_${one}_, within the species` : `_${one}_ and _${other}_`,
+    ({ between: [one, other], oneWay, relation, source, otherwise, note }) => [
+      one === other
+        ? `_${one}_, within the species`
+        : oneWay === true
+          ? `seed of _${one}_, pollen of _${other}_`
+          : `_${one}_ and _${other}_`,
       relation,
       note ?? "",
       [cite(source), ...(otherwise ? [`otherwise ${otherwise.map(cite).join(" ")}`] : [])].join(
@@ -203,8 +204,9 @@ function sourcePart(): readonly string[] {
   return [
     "## Sources",
     "",
-    "The last column is the rank the rule uses: seed law (`regulator`), then books, papers and",
-    "extension services (`book`), then other pages (`other`).",
+    "The last column is the sort the rule goes by: seed law (`regulator`), pages that restate a law",
+    "whose own text was not seen (`teaching`), books, papers and extension services (`book`), articles",
+    "and other pages (`other`).",
     "",
     ...table(["no.", "title", "publisher", "edition", "trust", "rank"], rows),
   ];

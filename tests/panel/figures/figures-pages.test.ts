@@ -32,7 +32,7 @@ describe("defaults", () => {
 
   test("the reason, and the range of the figures they were taken from", () => {
     const [home] = defaultRows(kindOf("carrot"), "ft");
-    expect(home?.distance).toBe("500'");
+    expect(home?.distance).toBe("2640'");
     expect(home?.why).toMatch(/^handbook, home garden/);
     expect(home?.range).toMatch(/' to .*'$/);
   });
