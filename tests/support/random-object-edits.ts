@@ -37,7 +37,7 @@ function pasting({ plan, layoutId, ids }: Here, from: number): Edit | null {
   const read = readClip(text ?? "", () => true);
   if (!read.ok) return null;
   const shift = pasteShift(plan, layout, read.clip);
-  return pasteObjects(layoutId, read.clip, shift, () => true, "Paste");
+  return pasteObjects(layoutId, read.clip, shift, "Paste");
 }
 
 export const objectEditMakers: readonly fc.Arbitrary<

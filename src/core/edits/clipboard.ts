@@ -14,6 +14,12 @@ import { readPlanValue, writePlan } from "../model/read-plan.ts";
 import { lotsToCopy, renamedLots, withComingLots } from "./clip-lots.ts";
 import { type ObjectGroup, groupOf, groupSize, withCopies } from "./copies.ts";
 import { type Edit, mapItems, nextId, patched } from "./edit.ts";
+import {
+  type BroughtKinds,
+  type ClashAnswer,
+  type KindClash,
+  kindsBrought,
+} from "./kinds-brought.ts";
 
 const CLIP_FORMAT = "wideberth-objects";
 const CLIP_VERSION = 1;
@@ -109,19 +115,22 @@ export function readClip(text: string, isKnownKind: (kind: string) => boolean): 
 
 /**
  * Adds what was copied to a layout as one step, under new ids and codes of its own where they are
- * taken. Varieties are matched by kind and name, else added; own kinds are added when unknown.
+ * taken. Own kinds keep their figures under ids free in this plan; varieties are matched by kind
+ * and name, else added.
+ * @param answer which figures count for kinds that both plans have with different ones
  */
 export function pasteObjects(
   layoutId: string,
   clip: Clip,
   shift: Point,
-  isKnownKind: (kind: string) => boolean,
   title: string,
+  answer: ClashAnswer = "here",
 ): Edit {
   return {
     title,
     apply: (plan) => {
-      const { next, idOf } = withVarieties(plan, clip, isKnownKind);
+      const kinds = kindsBrought(clip.ownKinds, plan, () => answer);
+      const { next, idOf } = withVarieties({ ...plan, ownKinds: kinds.ownKinds }, clip, kinds);
       const shelf = withComingLots(next, clip.lots, (id) => idOf.get(id) ?? id);
       const known = new Set(plan.varieties.map(({ id }) => id));
       const varieties = mapItems(shelf.next.varieties, (variety) =>
@@ -132,21 +141,28 @@ export function pasteObjects(
         variety: idOf.get(planting.variety) ?? planting.variety,
       }));
       const stocked = varieties === next.varieties ? shelf.next : { ...shelf.next, varieties };
-      return withCopies(stocked, layoutId, { ...clip.group, plantings }, [shift]);
+      const surroundings = clip.group.surroundings.map((item) =>
+        item.kind === undefined ? item : { ...item, kind: kinds.idOf(item.kind) },
+      );
+      return withCopies(stocked, layoutId, { ...clip.group, plantings, surroundings }, [shift]);
     },
   };
+}
+
+/** Kinds that the plan knows with other figures than those copied: to be asked before pasting. */
+export function pasteClashes(plan: Plan, clip: Clip): readonly KindClash[] {
+  return kindsBrought(clip.ownKinds, plan, () => "here").clashes;
 }
 
 function withVarieties(
   plan: Plan,
   clip: Clip,
-  isKnownKind: (kind: string) => boolean,
+  kinds: BroughtKinds,
 ): { readonly next: Plan; readonly idOf: ReadonlyMap<string, string> } {
-  const has = new Set(plan.ownKinds.map(({ id }) => id));
-  const kinds = clip.ownKinds.filter(({ id }) => !has.has(id) && !isKnownKind(id));
   const idOf = new Map<string, string>();
   const varieties = [...plan.varieties];
-  for (const variety of clip.varieties) {
+  for (const copied of clip.varieties) {
+    const variety = { ...copied, kind: kinds.idOf(copied.kind) };
     const same = varieties.find(
       ({ kind, name }) => kind === variety.kind && folded(name) === folded(variety.name),
     );
@@ -160,9 +176,7 @@ function withVarieties(
     idOf.set(variety.id, id);
     varieties.push({ ...variety, id });
   }
-  const ownKinds = kinds.length === 0 ? plan.ownKinds : [...plan.ownKinds, ...kinds];
-  const isSame = varieties.length === plan.varieties.length && kinds.length === 0;
-  return { next: isSame ? plan : { ...plan, ownKinds, varieties }, idOf };
+  return { next: varieties.length === plan.varieties.length ? plan : { ...plan, varieties }, idOf };
 }
 
 function folded(name: string): string {

@@ -17,6 +17,7 @@ import type {
   Variety,
 } from "../model/plan.ts";
 import { type Edit, mapItem, nextId } from "./edit.ts";
+import { type ClashAnswer, type KindClash, groupWord, kindsBrought } from "./kinds-brought.ts";
 
 /** What an earlier crop is, but for its id. */
 export type NewEarlierCrop = Omit<EarlierCrop, "id">;
@@ -86,7 +87,8 @@ export function cropsOfPlan(earlier: Plan, plan: Plan): BroughtCrops {
   const layout = chosenLayout(earlier);
   const { year } = civilFromDay(earlier.season.first);
   const place = placer(earlier, plan);
-  const kinds = kindsBrought(earlier, plan);
+  const kinds = kindsBrought(earlier.ownKinds, plan, crossesAlike);
+  const known = new Set(plan.ownKinds);
   const varieties = new Map(earlier.varieties.map((variety) => [variety.id, variety]));
   const grown = layout.plantings.flatMap((planting: Planting): readonly NewEarlierCrop[] => {
     const variety = varieties.get(planting.variety);
@@ -111,7 +113,7 @@ export function cropsOfPlan(earlier: Plan, plan: Plan): BroughtCrops {
     year,
     layoutName: layout.name,
     crops,
-    ownKinds: kinds.missing.filter(({ id }) => used.has(id)),
+    ownKinds: kinds.ownKinds.filter((own) => !known.has(own) && used.has(own.id)),
     known: here.length - crops.length,
     away: all.length - here.length,
     isPlaced: earlier.site.position !== undefined && plan.site.position !== undefined,
@@ -165,25 +167,14 @@ function signOf({ outline, kind, year, varietyName = "" }: NewEarlierCrop): stri
   return JSON.stringify([kind, year, varietyName, outline], round);
 }
 
-/** Own kinds of the earlier plan: the plan's own of the same name, or new ones under free ids. */
-function kindsBrought(earlier: Plan, plan: Plan) {
-  const ids = new Map<string, string>();
-  const missing: OwnKind[] = [];
-  for (const own of earlier.ownKinds) {
-    const same = plan.ownKinds.find(({ name, group }) => name === own.name && group === own.group);
-    const isTaken = plan.ownKinds.some(({ id }) => id === own.id);
-    const id = same?.id ?? (isTaken ? freeKindId(plan, missing) : own.id);
-    ids.set(own.id, id);
-    if (!same) missing.push({ ...own, id });
-  }
-  return { idOf: (id: string) => ids.get(id) ?? id, missing };
-}
-
-function freeKindId(plan: Plan, missing: readonly OwnKind[]): string {
-  return nextId(
-    "own-kind-",
-    [...plan.ownKinds, ...missing].map(({ id }) => id),
-  );
+/**
+ * A kind this plan has under the same name serves where it is of the same group and species: no
+ * more of it counts for what grew on the ground. Another of that name comes along beside it.
+ */
+function crossesAlike({ copied, here, isBuiltIn }: KindClash): ClashAnswer {
+  const isAlike =
+    here !== null && groupWord(here) === groupWord(copied) && here.species === copied.species;
+  return isBuiltIn || isAlike ? "here" : "copied";
 }
 
 /** From the earlier sheet to the plan's, over the ground where both say where they lie. */

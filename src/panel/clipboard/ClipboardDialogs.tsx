@@ -1,5 +1,6 @@
 import { useId, useState } from "react";
 import { Dialog } from "../form/Dialog.tsx";
+import { viewNow } from "../state/view-state.ts";
 import { pasteText } from "./clipboard-actions.ts";
 
 interface PasteDialogProps {
@@ -15,8 +16,9 @@ export function PasteDialog({ reason, onClose }: PasteDialogProps) {
   const id = useId();
   const paste = () => {
     const problem = pasteText(text);
-    if (problem === null) onClose();
-    else setRefusal(problem);
+    if (problem !== null) setRefusal(problem);
+    // A question about kinds has taken this dialog's place.
+    else if (viewNow().dialog?.name === "paste-text") onClose();
   };
   return (
     <Dialog title="Paste from a text" onClose={onClose}>

@@ -1,11 +1,18 @@
 /** Cut, copy and paste through the system's clipboard; a text area where the browser refuses it. */
-import { clipText, pasteObjects, pasteShift, readClip } from "../../core/edits/clipboard.ts";
+import {
+  clipText,
+  pasteClashes,
+  pasteObjects,
+  pasteShift,
+  readClip,
+} from "../../core/edits/clipboard.ts";
+import type { ClashAnswer, KindClash } from "../../core/edits/kinds-brought.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { newIds } from "../state/chosen-objects.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 import { removeNow } from "../commands/remove-objects.ts";
-import { copiedTextDialog, pasteDialog } from "./commands.ts";
+import { copiedTextDialog, pasteDialog, pasteKindsDialog } from "./commands.ts";
 
 /** The selection as text for the clipboard, and what to call it; null when nothing is selected. */
 function copiedNow() {
@@ -63,8 +70,18 @@ export async function pasteFromClipboard(): Promise<void> {
   if (reason !== null) pasteDialog.open({ reason });
 }
 
-/** Pastes objects from a text; says why it cannot, or null. */
-export function pasteText(text: string): string | null {
+/** Kinds of a copied text that the plan knows with other figures; none when it cannot be read. */
+export function clashesOf(text: string): readonly KindClash[] {
+  const { plan, book } = planNow();
+  const read = readClip(text, (kind) => book.kind(kind) !== undefined);
+  return read.ok ? pasteClashes(plan, read.clip) : [];
+}
+
+/**
+ * Pastes objects from a text; says why it cannot, or null. Without an answer it asks first where
+ * a kind has other figures in this plan.
+ */
+export function pasteText(text: string, answer?: ClashAnswer): string | null {
   const before = planNow();
   const { plan, layoutId, book } = before;
   const isKnown = (kind: string) => book.kind(kind) !== undefined;
@@ -74,11 +91,15 @@ export function pasteText(text: string): string | null {
     return read.reason;
   }
   const { clip } = read;
+  if (answer === undefined && pasteClashes(plan, clip).length > 0) {
+    pasteKindsDialog.open({ text });
+    return null;
+  }
   const layout = layoutOf(plan, layoutId);
   const { beds, plantings, surroundings } = clip.group;
   const count = beds.length + plantings.length + surroundings.length;
   const title = `Paste ${count === 1 ? "1 object" : `${count} objects`}`;
-  commit(pasteObjects(layoutId, clip, pasteShift(plan, layout, clip), isKnown, title));
+  commit(pasteObjects(layoutId, clip, pasteShift(plan, layout, clip), title, answer));
   const after = planNow();
   const ids = newIds(plan, after.plan, layoutId);
   if (ids.length > 0) {

@@ -14,6 +14,11 @@ export const copiedTextDialog = dialog(
   "copied-text",
   async () => (await loadDialogs()).CopiedTextDialog,
 );
+/** Asks which figures count where a kind that is pasted has others in this plan. */
+export const pasteKindsDialog = dialog(
+  "paste-kinds",
+  async () => (await import("./PasteKindsDialog.tsx")).PasteKindsDialog,
+);
 
 const load = () => import("./clipboard-actions.ts");
 

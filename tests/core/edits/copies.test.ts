@@ -195,7 +195,7 @@ describe("the clipboard", () => {
     expect(clip.group.plantings).toHaveLength(2);
     const shift = pasteShift(littlePlan, layout, clip);
     expect(shift).not.toEqual({ x: 0, y: 0 });
-    const next = pasteObjects(LAYOUT, clip, shift, isKnown, "Paste").apply(littlePlan);
+    const next = pasteObjects(LAYOUT, clip, shift, "Paste").apply(littlePlan);
     expect(layoutOf(next).beds).toHaveLength(layout.beds.length + 1);
     expect(next.varieties).toBe(littlePlan.varieties);
     isSound(next);
@@ -205,7 +205,7 @@ describe("the clipboard", () => {
     const cut = removeObjects(LAYOUT, ["b1"], "Cut").apply(littlePlan);
     const clip = clipOf(clipText(littlePlan, layout, ["b1"]));
     expect(pasteShift(cut, layoutOf(cut), clip)).toEqual({ x: 0, y: 0 });
-    const next = pasteObjects(LAYOUT, clip, { x: 0, y: 0 }, isKnown, "Paste").apply(cut);
+    const next = pasteObjects(LAYOUT, clip, { x: 0, y: 0 }, "Paste").apply(cut);
     expect(new Set(codes(next))).toEqual(new Set(codes(littlePlan)));
   });
 
@@ -218,12 +218,12 @@ describe("the clipboard", () => {
       surroundings: [],
       layouts: [{ id: LAYOUT, name: "One", beds: [], plantings: [] }],
     };
-    const next = pasteObjects(LAYOUT, clip, { x: 0, y: 0 }, isKnown, "Paste").apply(other);
+    const next = pasteObjects(LAYOUT, clip, { x: 0, y: 0 }, "Paste").apply(other);
     expect(next.varieties).toEqual(other.varieties);
     expect(layoutOf(next).plantings.map(({ variety }) => variety)).toEqual(["x7", "x7"]);
     isSound(next);
     const bare = { ...other, varieties: [] };
-    const added = pasteObjects(LAYOUT, clip, { x: 0, y: 0 }, isKnown, "Paste").apply(bare);
+    const added = pasteObjects(LAYOUT, clip, { x: 0, y: 0 }, "Paste").apply(bare);
     expect(added.varieties.map(({ name }) => name)).toEqual(["Old Ferry"]);
     isSound(added);
   });

@@ -1,0 +1,63 @@
+import { type LengthUnit, formatDistance } from "../../core/model/length.ts";
+import type { OwnKind } from "../../core/model/plan.ts";
+import type { ClashAnswer, KindClash } from "../../core/edits/kinds-brought.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { useShownPlan } from "../state/use-shown-plan.ts";
+import { clashesOf, pasteText } from "./clipboard-actions.ts";
+
+interface PasteKindsDialogProps {
+  readonly text: string;
+  readonly onClose: () => void;
+}
+
+/** Asks which figures count, where a kind that is pasted has others in this plan. */
+export function PasteKindsDialog({ text, onClose }: PasteKindsDialogProps) {
+  const unit = useShownPlan().units;
+  const clashes = clashesOf(text);
+  const paste = (answer: ClashAnswer) => {
+    onClose();
+    pasteText(text, answer);
+  };
+  const names = clashes.map(({ copied }) => copied.name).join(", ");
+  const isAllBuiltIn = clashes.every(({ isBuiltIn }) => isBuiltIn);
+  return (
+    <Dialog title="Two kinds of one name" onClose={onClose}>
+      <div className="fields">
+        <p>What was copied is of a kind that this plan knows with other figures.</p>
+        <ul>
+          {clashes.map((clash) => (
+            <li key={clash.copied.id}>{clashText(clash, unit)}</li>
+          ))}
+        </ul>
+        <p className="dialog-actions">
+          <button type="button" className="primary" onClick={() => paste("here")}>
+            Use this plan&rsquo;s figures
+          </button>
+          <button type="button" onClick={() => paste("copied")}>
+            {isAllBuiltIn
+              ? `Use the copied figures for all ${names} of this plan`
+              : "Bring the copied kinds along beside them"}
+          </button>
+          <button type="button" onClick={onClose}>
+            Paste nothing
+          </button>
+        </p>
+      </div>
+    </Dialog>
+  );
+}
+
+function clashText({ copied, here }: KindClash, unit: LengthUnit): string {
+  const there = distancesText(copied, unit);
+  return here
+    ? `${copied.name}: copied with ${there}; in this plan ${distancesText(here, unit)}.`
+    : `${copied.name}: copied with ${there} of the grower's own; in this plan with the figures of the crop base.`;
+}
+
+function distancesText({ isolationM }: OwnKind, unit: LengthUnit): string {
+  const parts = (["home", "sale", "stock"] as const).flatMap((level) => {
+    const metres = isolationM[level];
+    return metres === undefined ? [] : [`${formatDistance(metres, unit)} for ${level}`];
+  });
+  return parts.length === 0 ? "no isolation distance" : parts.join(", ");
+}
