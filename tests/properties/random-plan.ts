@@ -175,8 +175,18 @@ export function randomEdit(random: SeededRandom, plan: Plan, findingIds: readonl
         { site: { ...plan.site, firstAutumnFrost: SEASON_FIRST + random.whole(240, 330) } },
         "Frost",
       ),
-    () => acceptFinding(random.pick(["none", ...findingIds]), random.pick([null, 5]), "So be it"),
-    () => withdrawAcceptance(random.pick(["none", ...plan.accepted.map(({ finding }) => finding)])),
+    () =>
+      acceptFinding({
+        finding: random.pick(["none", ...findingIds]),
+        requiredM: random.pick([null, 5]),
+        reason: "So be it",
+        ...(random.chance(0.5) ? { layout: layout.id, measuredM: random.between(0, 9) } : {}),
+      }),
+    () =>
+      withdrawAcceptance(
+        random.pick(["none", ...plan.accepted.map(({ finding }) => finding)]),
+        layout.id,
+      ),
     () => ({
       title: "Order anew",
       apply: (before) => ({

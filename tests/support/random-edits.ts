@@ -1,5 +1,7 @@
 /** Any sequence of what a grower does to a plan, for properties of the store. */
 import * as fc from "fast-check";
+import type { Finding } from "../../src/core/checks/all-checks.ts";
+import { acceptanceOf } from "../../src/core/checks/acceptance.ts";
 import { acceptFinding, withdrawAcceptance } from "../../src/core/edits/accept-finding.ts";
 import type { Edit } from "../../src/core/edits/edit.ts";
 import { copyLayout, removeLayout, renameLayout } from "../../src/core/edits/layout-edits.ts";
@@ -33,7 +35,7 @@ interface Here {
   readonly layoutId: string;
   /** Ids of beds, plantings and surroundings of the layout shown. */
   readonly ids: readonly string[];
-  readonly findings: readonly { readonly id: string; readonly requiredM?: number }[];
+  readonly findings: readonly Finding[];
 }
 
 type EditMaker = (here: Here) => Edit | null;
@@ -161,16 +163,14 @@ const editMakers: readonly fc.Arbitrary<readonly [string, EditMaker]>[] = [
     .map((level) => [`level ${level}`, () => changePlan({ level }, "Level")]),
   number.map((a) => [
     `accept ${a}`,
-    ({ findings }) => {
+    ({ findings, layoutId }) => {
       const finding = pick(findings, a);
-      return finding
-        ? acceptFinding(finding.id, finding.requiredM ?? null, "it is far enough")
-        : null;
+      return finding ? acceptFinding(acceptanceOf(finding, layoutId, "it is far enough")) : null;
     },
   ]),
   number.map((a) => [
     `withdraw ${a}`,
-    ({ plan }) => withdrawAcceptance(pick(plan.accepted, a)?.finding ?? ""),
+    ({ plan, layoutId }) => withdrawAcceptance(pick(plan.accepted, a)?.finding ?? "", layoutId),
   ]),
   number.map((a) => [
     `copy layout ${a}`,

@@ -5,6 +5,7 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
+import { acceptance } from "./acceptance.ts";
 import { type Finding, allChecks } from "./all-checks.ts";
 import type { BedOutline, Check } from "./check.ts";
 import { type FindingBase, type Severity, compareText } from "./finding.ts";
@@ -15,7 +16,7 @@ import { type Stand, resolveStands } from "./stand.ts";
 export interface CheckResult {
   /** Conflicts first, then cautions, then unknowns; within one, in the order of the checks. */
   readonly findings: readonly Finding[];
-  /** Findings the grower has accepted and whose requirement has not changed since. */
+  /** Findings the grower has accepted, and that are no worse than what was accepted. */
   readonly accepted: readonly Finding[];
   /** Directed pairs that distance does not clear, with what clears them. */
   readonly pairs: readonly IsolationPair[];
@@ -67,7 +68,7 @@ export function runChecks(
   const all = [...byCheck.values()]
     .flat()
     .sort((a, b) => SEVERITY_ORDER[a.severity] - SEVERITY_ORDER[b.severity]);
-  const isAccepted = acceptance(plan);
+  const isAccepted = acceptance(plan, layout);
   return {
     findings: all.filter((finding) => !isAccepted(finding)),
     accepted: all.filter(isAccepted),
@@ -107,13 +108,6 @@ function resolveBeds(
       return [bed.id, before?.bed === bed ? before : { bed, outline: outlineOf(bed.outline) }];
     }),
   );
-}
-
-/** An accepted finding comes back when what it requires is no longer what was accepted. */
-function acceptance(plan: Plan): (finding: Finding) => boolean {
-  const accepted = new Map(plan.accepted.map((entry) => [entry.finding, entry.requiredM]));
-  return (finding) =>
-    accepted.has(finding.id) && accepted.get(finding.id) === (finding.requiredM ?? null);
 }
 
 /** What one check found, accepted or not, in the order of ids. */

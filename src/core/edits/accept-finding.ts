@@ -1,26 +1,35 @@
 /** Living with a finding, and no longer living with it. */
+import type { Plan } from "../model/plan.ts";
 import type { Edit } from "./edit.ts";
 
-/** Keeps a finding away until its requirement changes. `requiredM` is what was required now. */
-export function acceptFinding(finding: string, requiredM: number | null, reason: string): Edit {
+type Acceptance = Plan["accepted"][number];
+
+/** Keeps a finding away in its layout while it is no worse than the acceptance says. */
+export function acceptFinding(acceptance: Acceptance): Edit {
   return {
     title: "Accept a finding",
     apply: (plan) => ({
       ...plan,
       accepted: [
-        ...plan.accepted.filter((entry) => entry.finding !== finding),
-        { finding, reason, requiredM },
+        ...plan.accepted.filter((entry) => !isSame(entry, acceptance.finding, acceptance.layout)),
+        acceptance,
       ],
     }),
   };
 }
 
-export function withdrawAcceptance(finding: string): Edit {
+/** @param layoutId the layout in which it is no longer accepted */
+export function withdrawAcceptance(finding: string, layoutId: string): Edit {
   return {
     title: "Take back an acceptance",
     apply: (plan) => ({
       ...plan,
-      accepted: plan.accepted.filter((entry) => entry.finding !== finding),
+      accepted: plan.accepted.filter((entry) => !isSame(entry, finding, layoutId)),
     }),
   };
+}
+
+/** Entries of older files hold for every layout. */
+function isSame(entry: Acceptance, finding: string, layoutId: string | undefined): boolean {
+  return entry.finding === finding && (entry.layout === undefined || entry.layout === layoutId);
 }

@@ -20,6 +20,9 @@ export function copyLayout(sourceId: string, id: string, name: string): Edit {
       layouts: plan.layouts.flatMap((layout): readonly Layout[] =>
         layout.id === sourceId ? [layout, { ...layout, id, name }] : [layout],
       ),
+      accepted: plan.accepted.flatMap((entry) =>
+        entry.layout === sourceId ? [entry, { ...entry, layout: id }] : [entry],
+      ),
     }),
   };
 }
@@ -38,9 +41,10 @@ export function removeLayout(id: string): Edit {
     apply: (plan) => {
       if (plan.layouts.length === 1) return plan;
       const layouts = plan.layouts.filter((layout) => layout.id !== id);
-      if (plan.chosenLayout !== id) return { ...plan, layouts };
+      const accepted = plan.accepted.filter((entry) => entry.layout !== id);
+      if (plan.chosenLayout !== id) return { ...plan, layouts, accepted };
       const { chosenLayout: _gone, ...rest } = plan;
-      return { ...rest, layouts };
+      return { ...rest, layouts, accepted };
     },
   };
 }

@@ -1,4 +1,5 @@
 /** The pages after the map: findings in full, accepted findings, far pollen sources, what the map is not. */
+import { acceptanceFor } from "../checks/acceptance.ts";
 import { describeFinding } from "../checks/describe-finding.ts";
 import { cutWords } from "./beyond-map.ts";
 import { type FarSource, farSourceText } from "./far-sources.ts";
@@ -53,11 +54,10 @@ function acceptedItems(
   checked: CheckedLayout,
   body: (words: string) => FlowItem,
 ): readonly FlowItem[] {
-  const { plan, result } = checked;
+  const { plan, layout, result } = checked;
   const wording = wordingOf(checked);
-  const reasons = new Map(plan.accepted.map((entry) => [entry.finding, entry.reason]));
   return result.accepted.map((finding) => {
-    const reason = reasons.get(finding.id) ?? "";
+    const reason = acceptanceFor(plan, layout.id, finding)?.reason ?? "";
     const { title } = describeFinding(finding, wording);
     return body(reason === "" ? `${title}.` : `${title}. Reason: ${reason}`);
   });

@@ -205,11 +205,23 @@ const site = record({
   climate: climate.optional(),
 });
 
-/** A finding the grower lives with: it stays away until the requirement changes. */
+/**
+ * A finding the grower lives with: it stays away until the requirement changes, or the finding gets
+ * worse than it was accepted. What is left out is not compared.
+ */
 const accepted = record({
   finding: z.string().min(1).max(400),
   reason: note,
   requiredM: distance.nullable(),
+  /** Id of the layout it was accepted in. */
+  layout: id.optional(),
+  severity: z.enum(["conflict", "caution", "unknown"]).optional(),
+  /** Against whom: `p from q` for a seed parent at risk, else ids. */
+  concerns: z.array(z.string().max(140)).max(LIMITS.items).optional(),
+  /** Distance, or depth of an overlap, metres. */
+  measuredM: distance.optional(),
+  /** What else was measured, larger being worse: days open together, plants short, days late. */
+  amount: z.number().optional(),
 });
 
 export const planSchema = record({

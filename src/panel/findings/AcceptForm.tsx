@@ -1,11 +1,11 @@
 import { useId, useState } from "react";
+import { acceptanceOf } from "../../core/checks/acceptance.ts";
 import { acceptFinding } from "../../core/edits/accept-finding.ts";
 import { onFormSubmit } from "../form/form-submit.ts";
-import { commit } from "../state/plan-actions.ts";
+import { commit, planNow } from "../state/plan-actions.ts";
 
 interface AcceptFormProps {
   readonly findingId: string;
-  readonly requiredM: number | null;
   readonly className: string;
   readonly label: string;
   readonly submitLabel: string;
@@ -25,7 +25,11 @@ export function AcceptForm(props: AcceptFormProps) {
       setMissing(true);
       return;
     }
-    commit(acceptFinding(props.findingId, props.requiredM, reason.trim()));
+    // A way out that is only tried has taken the finding away.
+    planNow().cancelPreview();
+    const { result, layoutId } = planNow();
+    const finding = result.findings.find(({ id }) => id === props.findingId);
+    if (finding) commit(acceptFinding(acceptanceOf(finding, layoutId, reason.trim())));
     props.onAccepted?.();
     document.getElementById("findings-heading")?.focus();
   };

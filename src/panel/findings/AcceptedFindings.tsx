@@ -1,7 +1,9 @@
 import { describeFinding } from "../../core/checks/describe-finding.ts";
 import { type Wording, severityWord } from "../../core/checks/wording.ts";
 import type { Finding } from "../../core/checks/all-checks.ts";
+import { acceptanceFor } from "../../core/checks/acceptance.ts";
 import { withdrawAcceptance } from "../../core/edits/accept-finding.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 
@@ -13,13 +15,14 @@ interface AcceptedFindingsProps {
 /** Findings the grower lives with; each can be taken back. */
 export function AcceptedFindings({ accepted, wording }: AcceptedFindingsProps) {
   const plan = useShownPlan();
+  const layoutId = usePlanStore((state) => state.layoutId);
   return (
     <details className="accepted">
       <summary>{accepted.length} accepted</summary>
       <ul className="plain-list">
         {accepted.map((finding) => {
           const { title } = describeFinding(finding, wording);
-          const reason = plan.accepted.find((entry) => entry.finding === finding.id)?.reason;
+          const reason = acceptanceFor(plan, layoutId, finding)?.reason;
           return (
             <li key={finding.id} className="accepted-row">
               <h3>
@@ -30,7 +33,7 @@ export function AcceptedFindings({ accepted, wording }: AcceptedFindingsProps) {
                 type="button"
                 className="link"
                 aria-label={`Take back: ${title}`}
-                onClick={() => commit(withdrawAcceptance(finding.id))}
+                onClick={() => commit(withdrawAcceptance(finding.id, layoutId))}
               >
                 Take back
               </button>

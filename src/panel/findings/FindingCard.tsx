@@ -20,7 +20,6 @@ interface FindingCardProps {
   readonly text: string;
   /** Ids with spaces between. */
   readonly subjects: string;
-  readonly requiredM: number | null;
   /** Whether other sowing dates could clear it. */
   readonly hasDates: boolean;
   readonly isOpen: boolean;
@@ -96,7 +95,6 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
       {isAccepting && (
         <AcceptForm
           findingId={id}
-          requiredM={props.requiredM}
           className="accept-form"
           label="Why this is acceptable"
           submitLabel="Accept"

@@ -75,7 +75,6 @@ const FindingList = memo(function FindingList({ onWaysOut }: FindingListProps) {
             title={title}
             text={sentences.join(" ")}
             subjects={finding.subjects.join(" ")}
-            requiredM={finding.requiredM ?? null}
             hasDates={check.hasWaysOut === true}
             isOpen={finding.id === openFinding}
             figuresOf={check.figuresOf?.(finding) ?? null}

@@ -18,7 +18,7 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
   const kept = useKept();
   const headingId = useId();
   const [tried, setTried] = useState<string | null>(null);
-  const { title, requiredM, remedies, tangle } = useMemo(
+  const { title, remedies, tangle } = useMemo(
     () => remediesNow(kept, findingId),
     [kept, findingId],
   );
@@ -80,7 +80,6 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
       {title !== null && (
         <AcceptForm
           findingId={findingId}
-          requiredM={requiredM}
           className="way-out"
           label="Or accept it, because"
           submitLabel="Accept with this reason"

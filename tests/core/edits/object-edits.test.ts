@@ -195,10 +195,16 @@ describe("layouts", () => {
 });
 
 test("an acceptance is kept once, and taken back", () => {
-  const once = acceptFinding("isolation|p|q", 7.62, "Few bees here.").apply(littlePlan);
-  const twice = acceptFinding("isolation|p|q", 9, "Still few.").apply(once);
-  expect(twice.accepted).toEqual([
-    { finding: "isolation|p|q", requiredM: 9, reason: "Still few." },
-  ]);
-  expect(withdrawAcceptance("isolation|p|q").apply(twice).accepted).toEqual([]);
+  const entry = { finding: "isolation|p|q", requiredM: 7.62, reason: "Few bees here." };
+  const once = acceptFinding({ ...entry, layout: LAYOUT }).apply(littlePlan);
+  const still = { ...entry, requiredM: 9, reason: "Still few.", layout: LAYOUT };
+  const other = { ...still, layout: "layout-2" };
+  const twice = acceptFinding(other).apply(acceptFinding(still).apply(once));
+  expect(twice.accepted).toEqual([still, other]);
+  const left = withdrawAcceptance("isolation|p|q", LAYOUT).apply(twice);
+  expect(left.accepted).toEqual([other]);
+  // An entry of an older file holds for every layout, and goes with either.
+  const old = { ...littlePlan, accepted: [entry] };
+  expect(withdrawAcceptance("isolation|p|q", LAYOUT).apply(old).accepted).toEqual([]);
+  expect(acceptFinding(still).apply(old).accepted).toEqual([still]);
 });

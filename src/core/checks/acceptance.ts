@@ -1,0 +1,107 @@
+/**
+ * Living with a finding. An acceptance holds for what was accepted and nothing worse: it keeps how
+ * grave the finding was, which way, against whom, how near and in which layout. The finding
+ * returns when any of these gets worse, or when what it requires changes.
+ */
+import type { Layout, Plan } from "../model/plan.ts";
+import { OUTSIDE_TOLERANCE_M } from "./outside.ts";
+import type { Finding } from "./all-checks.ts";
+import { type Severity, compareText } from "./finding.ts";
+
+export type Acceptance = Plan["accepted"][number];
+
+/** Nearer or farther by less than this is a stake's width, not another garden. Ours. */
+const SAME_PLACE_M = OUTSIDE_TOLERANCE_M;
+const GRAVITY: Readonly<Record<Severity, number>> = { unknown: 0, caution: 0, conflict: 1 };
+
+/** What is kept in the plan when the grower accepts a finding of a layout. */
+export function acceptanceOf(finding: Finding, layoutId: string, reason: string): Acceptance {
+  const amount = amountOf(finding);
+  return {
+    finding: finding.id,
+    reason,
+    requiredM: finding.requiredM ?? null,
+    layout: layoutId,
+    severity: finding.severity,
+    concerns: [...concernsOf(finding)],
+    ...(finding.measuredM === undefined ? {} : { measuredM: finding.measuredM }),
+    ...(amount === null ? {} : { amount }),
+  };
+}
+
+/** Whether a finding of a layout is one the grower lives with, no worse than it was accepted. */
+export function acceptance(plan: Plan, layout: Layout): (finding: Finding) => boolean {
+  const entries = new Map<string, Acceptance[]>();
+  for (const entry of plan.accepted) {
+    if (entry.layout !== undefined && entry.layout !== layout.id) continue;
+    const list = entries.get(entry.finding);
+    if (list) list.push(entry);
+    else entries.set(entry.finding, [entry]);
+  }
+  return (finding) => (entries.get(finding.id) ?? []).some((entry) => covers(entry, finding));
+}
+
+/** The acceptance that a finding of a layout falls under; undefined when none does. */
+export function acceptanceFor(
+  plan: Plan,
+  layoutId: string,
+  finding: Finding,
+): Acceptance | undefined {
+  return plan.accepted.find(
+    (entry) =>
+      entry.finding === finding.id &&
+      (entry.layout === undefined || entry.layout === layoutId) &&
+      covers(entry, finding),
+  );
+}
+
+/** Entries of older plan files say no more than the requirement. */
+function covers(entry: Acceptance, finding: Finding): boolean {
+  const { severity, concerns, measuredM, amount } = entry;
+  const known = concerns && new Set(concerns);
+  return (
+    entry.requiredM === (finding.requiredM ?? null) &&
+    (severity === undefined || GRAVITY[finding.severity] <= GRAVITY[severity]) &&
+    (known === undefined || concernsOf(finding).every((each) => known.has(each))) &&
+    (measuredM === undefined || !isWorsePlaced(finding, measuredM)) &&
+    (amount === undefined || (amountOf(finding) ?? 0) <= amount)
+  );
+}
+
+/** Against whom it is: directions at risk, stands that cannot be told apart, else the subjects. */
+function concernsOf(finding: Finding): readonly string[] {
+  switch (finding.check) {
+    case "isolation":
+      return finding.atRisk
+        .map(({ seedParent, pollenSource }) => `${seedParent} from ${pollenSource}`)
+        .sort(compareText);
+    case "missing-bloom":
+    case "missing-figure":
+      return finding.against;
+    default:
+      return finding.subjects;
+  }
+}
+
+/** How deep plantings lie in each other and how far they reach out grows worse, distances shrink. */
+function isWorsePlaced({ check, measuredM }: Finding, acceptedM: number): boolean {
+  if (measuredM === undefined) return false;
+  const isDepth = check === "overlap" || check === "outside";
+  return isDepth ? measuredM > acceptedM + SAME_PLACE_M : measuredM < acceptedM - SAME_PLACE_M;
+}
+
+/** What else grows worse, larger being worse; null where nothing does. */
+function amountOf(finding: Finding): number | null {
+  switch (finding.check) {
+    case "isolation":
+      return Math.max(...finding.atRisk.map(({ overlapDays }) => overlapDays ?? 0));
+    case "population":
+      return -finding.plants;
+    case "crowded":
+      return finding.plants / finding.fits;
+    case "late-seed":
+      return finding.ripeLatest;
+    default:
+      return null;
+  }
+}
