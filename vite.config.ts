@@ -35,7 +35,14 @@ const site: UserConfig = {
         // In one piece, so that the library is set up before the first schema is made with it.
         codeSplitting: {
           groups: [
-            { name: "model", test: /node_modules\/zod\/|src\/core\/model\/|no-code-from-text/ },
+            {
+              name: "model",
+              test: /node_modules\/zod\/|src\/core\/model\/|no-code-from-text/,
+              priority: 2,
+            },
+            // All commands with what they stand on, which lazy parts share: as many small files
+            // the same code weighs more.
+            { name: "base", test: /src\/panel\/window\/all-commands\.ts$/, priority: 1 },
           ],
         },
       },
