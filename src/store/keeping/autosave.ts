@@ -108,7 +108,7 @@ function warnOfLoss(event: Event): void {
 
 async function saveOnce(): Promise<void> {
   clearTimeout(retry);
-  const { plan } = usePlanStore.getState();
+  const { plan, past, future } = usePlanStore.getState();
   if (!events || !hasUnsaved()) return;
   if (plan === emptied) {
     fail(LOST_CONTENT);
@@ -123,7 +123,13 @@ async function saveOnce(): Promise<void> {
   savesUnderWay += 1;
   try {
     const { origin } = known;
-    const outcome = await saveGeneration({ plan, parentRevision, savedAt, origin });
+    const outcome = await saveGeneration({
+      plan,
+      parentRevision,
+      savedAt,
+      origin,
+      history: { past, future },
+    });
     settle(plan, savedAt, outcome);
   } catch (error) {
     fail(faultReason(error));

@@ -7,6 +7,7 @@ import { commitUnguarded } from "./edit-guard.ts";
 import type { Origin } from "./keeping-rule.ts";
 import { usePlanStore } from "../plan/plan-store.ts";
 import { useSaveState } from "./save-state.ts";
+import type { UndoHistory } from "./undo-history.ts";
 
 export interface KnownPlan {
   readonly planId: string;
@@ -42,10 +43,14 @@ export function hasWorkToLose(): boolean {
   return hasUnsaved() && usePlanStore.getState().plan !== known.inFile;
 }
 
-/** Puts another plan on screen; history starts anew. */
-export function showPlan(plan: Plan, knowledge: Omit<KnownPlan, "planId">): void {
+/** Puts another plan on screen, with the steps of undo kept for it. */
+export function showPlan(
+  plan: Plan,
+  knowledge: Omit<KnownPlan, "planId">,
+  history: UndoHistory,
+): void {
   known = { ...knowledge, planId: plan.id };
-  usePlanStore.getState().openPlan(plan);
+  usePlanStore.getState().openPlan(plan, history);
 }
 
 /**

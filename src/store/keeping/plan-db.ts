@@ -3,7 +3,8 @@
  *
  * - `generations`, key [planId, revision]: every saved copy of a plan, never changed once written;
  * - `heads`, key planId: which copy is the present one; moved last, in the copy's own transaction;
- * - `notes`: "last" holds the id of the plan that was opened or saved last.
+ * - `notes`: "last" holds the id of the plan that was opened or saved last; "undo PLAN" the steps of
+ *   undo that led to a plan's present copy.
  *
  * Connections die: browsers drop them from tabs in the background. So no handle outlives a
  * failure: work that meets a lost connection is done once more over a new one.
@@ -71,6 +72,11 @@ export interface PlanDbEvents {
 /** Keys of every copy of a plan, by key or by summary: a list sorts after every number. */
 export function copiesOf(planId: string): IDBKeyRange {
   return IDBKeyRange.bound([planId], [planId, []]);
+}
+
+/** Under which note the steps of undo of a plan are kept; ids have no spaces. */
+export function historyKey(planId: string): string {
+  return `undo ${planId}`;
 }
 
 let connection: Promise<PlanDb> | null = null;

@@ -1,8 +1,9 @@
 /** Finding stored copies again. A copy is only believed when it is whole and opens. */
 import type { Plan } from "../../core/model/plan.ts";
 import { isWhole } from "./checksum.ts";
-import { type Generation, type Head, copiesOf, readFrom } from "./plan-db.ts";
+import { type Generation, type Head, copiesOf, historyKey, readFrom } from "./plan-db.ts";
 import { planFromText } from "./plan-text.ts";
+import { type UndoHistory, readHistory } from "./undo-history.ts";
 
 /** The newest copy of a plan that is whole and opens. */
 export interface NewestCopy {
@@ -12,6 +13,8 @@ export interface NewestCopy {
   readonly revision: number;
   /** How many newer copies are damaged. They stay where they are. */
   readonly damaged: number;
+  /** The steps of undo that led to it. */
+  readonly history: UndoHistory;
 }
 
 export type FoundCopy =
@@ -32,7 +35,9 @@ export async function readNewest(planId: string): Promise<FoundCopy> {
     const generation = await readGeneration(planId, revision);
     const plan = generation && (await planOf(generation));
     if (plan) {
-      const copy = { plan, savedAt: generation.savedAt, revision: newest, damaged };
+      const kept = await readFrom("notes", (store) => store.get(historyKey(planId)));
+      const history = readHistory(kept, generation.checksum, plan);
+      const copy = { plan, savedAt: generation.savedAt, revision: newest, damaged, history };
       return { kind: "found", copy };
     }
     damaged += 1;

@@ -17,9 +17,10 @@ import {
   type Origin,
   surplusCopies,
 } from "./keeping-rule.ts";
-import { type PlanDb, copiesOf, within, withPlanDb } from "./plan-db.ts";
+import { type PlanDb, copiesOf, historyKey, within, withPlanDb } from "./plan-db.ts";
 import { validText } from "./plan-text.ts";
 import { isFull } from "./storage-fault.ts";
+import { type UndoHistory, historyText } from "./undo-history.ts";
 
 export interface SaveRequest {
   readonly plan: Plan;
@@ -28,6 +29,8 @@ export interface SaveRequest {
   /** ISO 8601 date and time by the caller's clock. */
   readonly savedAt: string;
   readonly origin: Origin;
+  /** The steps of undo that led to the plan; left out, none are kept. */
+  readonly history?: UndoHistory;
 }
 
 export type SaveOutcome =
@@ -51,7 +54,10 @@ export async function saveGeneration(request: SaveRequest): Promise<SaveOutcome>
   } catch (error) {
     if (!isFull(error)) throw error;
     await withPlanDb((db) => prune(db, request.plan.id, FULL_STORAGE_RULE));
-    outcome = await withPlanDb(write);
+    // Steps of undo are a convenience: they make room for plans.
+    await withPlanDb(dropHistories);
+    const { history: _left, ...bare } = request;
+    outcome = await withPlanDb((db) => writeGeneration(db, bare, text, sum));
   }
   if (outcome.kind === "saved") {
     // A copy too many harms nobody: the next save lets go of it.
@@ -62,7 +68,7 @@ export async function saveGeneration(request: SaveRequest): Promise<SaveOutcome>
 
 function writeGeneration(
   db: PlanDb,
-  { plan, parentRevision, savedAt, origin }: SaveRequest,
+  { plan, parentRevision, savedAt, origin, history }: SaveRequest,
   text: string,
   sum: string,
 ): Promise<SaveOutcome> {
@@ -85,7 +91,9 @@ function writeGeneration(
     const back = await generations.get([plan.id, revision]);
     if (back?.text !== text) throw new DOMException("Read back another text", "DataError");
     await heads.put(common);
-    await transaction.objectStore("notes").put(plan.id, "last");
+    const notes = transaction.objectStore("notes");
+    await notes.put(plan.id, "last");
+    if (history) await notes.put(historyText(history, sum), historyKey(plan.id));
     return { kind: "saved", revision, wasWiped };
   });
 }
@@ -114,5 +122,12 @@ function prune(db: PlanDb, planId: string, rule: KeepingRule): Promise<void> {
       cursor = await cursor.continue();
     }
     for (const revision of surplusCopies(copies, rule)) await store.delete([planId, revision]);
+  });
+}
+
+function dropHistories(db: PlanDb): Promise<void> {
+  const transaction = db.transaction("notes", "readwrite");
+  return within(transaction, async () => {
+    await transaction.store.delete(IDBKeyRange.bound(historyKey(""), historyKey("\uFFFF")));
   });
 }

@@ -16,6 +16,7 @@ import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-ge
 import { validText } from "./plan-text.ts";
 import { saveApart } from "./save-apart.ts";
 import { clockText, tell, useSaveState } from "./save-state.ts";
+import { NO_HISTORY, type UndoHistory, withLastMoment } from "./undo-history.ts";
 
 const LOSE_WORK =
   "The open plan has changes that could not be saved. Open the other plan and lose them?";
@@ -69,14 +70,15 @@ async function lookBack({ plan, revision }: NewestCopy, claim: Claim): Promise<P
 }
 
 function showCopy(copy: NewestCopy, claim: Claim, moment: Plan | null): void {
-  const { plan, revision, savedAt, damaged } = copy;
+  const { plan, revision, savedAt, damaged, history } = copy;
   if (moment) {
-    putOnScreen(moment, claim, { revision, stored: null, inFile: null });
+    const steps = withLastMoment(history, plan, moment);
+    putOnScreen(moment, claim, { revision, stored: null, inFile: null }, steps);
     return;
   }
   // What is opened in place of damaged copies is not yet what the newest revision holds.
   const stored = damaged === 0 || !claim.isWriter ? plan : null;
-  putOnScreen(plan, claim, { revision, stored, inFile: plan });
+  putOnScreen(plan, claim, { revision, stored, inFile: plan }, history);
   if (stored) showSaved(savedAt);
   if (damaged > 0) tell(damageNotice(plan.title, savedAt));
 }
@@ -144,12 +146,13 @@ export function putOnScreen(
   plan: Plan,
   claim: Claim,
   knowledge: Pick<KnownPlan, "revision" | "stored" | "inFile">,
+  history: UndoHistory = NO_HISTORY,
 ): void {
   const isReadOnly = !claim.isWriter;
   useSaveState.setState({ state: { kind: "unsaved" }, isReadOnly, problems: [], notice: null });
   if (isReadOnly) lookOnly();
   else allowEdits();
-  showPlan(plan, { ...knowledge, origin: "opened" });
+  showPlan(plan, { ...knowledge, origin: "opened" }, history);
   settleClaim(claim);
   rememberPlan(plan.id, knowledge.revision > 0 && claim.isWriter);
   reviewLeaving();

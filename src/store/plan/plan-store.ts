@@ -81,8 +81,8 @@ export interface PlanState {
 }
 
 export interface PlanActions {
-  /** Replaces everything with a plan just read; history starts anew. */
-  readonly openPlan: (plan: Plan) => void;
+  /** Replaces everything with a plan just read; history starts anew, or where it was left. */
+  readonly openPlan: (plan: Plan, history?: Pick<PlanState, "past" | "future">) => void;
   /** Shows an edit of the committed plan without keeping it. */
   readonly preview: (edit: Edit) => void;
   /** Keeps an edit of the committed plan as one undo step. */
@@ -176,7 +176,7 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
 
   return {
     ...opened(emptyPlan("new-plan", 2027)),
-    openPlan: (plan) => set({ ...opened(plan), openings: get().openings + 1 }),
+    openPlan: (plan, history) => set({ ...opened(plan), ...history, openings: get().openings + 1 }),
     preview: (edit) => {
       const state = get();
       const shown = edit.apply(state.plan);
