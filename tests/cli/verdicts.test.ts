@@ -7,14 +7,9 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { check } from "../../src/cli/check.ts";
-import { describeFinding } from "../../src/core/checks/describe-finding.ts";
-import { wordingFor } from "../../src/core/checks/wording.ts";
-import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
-import { runChecks } from "../../src/core/checks/run-checks.ts";
-import { planBook } from "../../src/core/kinds/own-kinds.ts";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
-import type { Layout } from "../../src/core/model/plan.ts";
 import { type BuiltProgram, buildProgram } from "../support/built-program.ts";
+import { describeAsShown, givenOf } from "../support/screen-verdicts.ts";
 import {
   type VerdictGarden,
   gardenPlan,
@@ -51,28 +46,10 @@ async function printed(garden: VerdictGarden): Promise<Given> {
   return JSON.parse(texts.join("")) as Given;
 }
 
-/** The same of the way the screen takes. */
-function shown(garden: VerdictGarden): Given {
-  const plan = gardenPlan(garden);
-  const layout = plan.layouts[0] as Layout;
-  const book = planBook(plan);
-  const result = runChecks(plan, layout, book);
-  const wording = wordingFor(plan, layout, (id) => result.standById.get(id));
-  return {
-    pairs: allIsolationPairs(result.stands, book),
-    findings: result.findings.map((finding) => ({
-      check: finding.check,
-      severity: finding.severity,
-      subjects: finding.subjects,
-      ...describeFinding(finding, wording),
-    })),
-  };
-}
-
 describe("a practitioner would sign", () => {
   test.each(gardens.map((garden) => [garden.name, garden] as const))("%s", async (_, garden) => {
     const why = `${garden.situation} ${garden.why} (${garden.source})`;
-    expect(disagreements(garden, shown(garden)), why).toEqual([]);
+    expect(disagreements(garden, givenOf(gardenPlan(garden), describeAsShown)), why).toEqual([]);
     expect(disagreements(garden, await printed(garden)), why).toEqual([]);
   });
 });
