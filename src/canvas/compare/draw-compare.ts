@@ -38,7 +38,10 @@ export function drawPane(
 ): void {
   if (plan.site.outline) drawSiteOutline(brush, outlineFor(plan.site.outline));
   const items = sheetItems(plan, layout, book);
-  drawItems(brush, items.within(visibleBounds(brush.view, brush, REACH_PX)), null);
+  drawItems(brush, items.within(visibleBounds(brush.view, brush, REACH_PX)), {
+    standById: result.standById,
+    day: null,
+  });
   drawRestingPairs(brush, restingPairs(result, plan.units, NONE_LIVE, null));
   if (against) {
     const before = sheetItems(plan, against, book).byId;

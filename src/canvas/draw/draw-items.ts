@@ -1,7 +1,7 @@
 /** Any items of the sheet in their drawing order. */
 import type { DayNumber } from "../../core/model/day.ts";
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { bloomLook } from "./bloom-look.ts";
 import type { Brush } from "./brush.ts";
 import { drawBed, drawBedCode, drawPlanting, drawPlantingCode } from "./draw-plots.ts";
@@ -12,6 +12,17 @@ import type { SheetItem } from "../scene/sheet-items.ts";
 
 const NOTHING: ReadonlySet<HideableKind> = new Set();
 
+/** How items look. */
+export interface ItemsLook {
+  /** Stands of the layout the items are of. */
+  readonly standById: CheckResult["standById"];
+  /** Day whose open flowers are shown. */
+  readonly day: DayNumber | null;
+  readonly hidden?: ReadonlySet<HideableKind>;
+  /** Called between the grounds and what is drawn on them. */
+  readonly drawOnGround?: () => void;
+}
+
 /**
  * Grounds first, then what else is drawn on them, labels of surroundings between beds and
  * plantings, codes over everything.
@@ -19,12 +30,9 @@ const NOTHING: ReadonlySet<HideableKind> = new Set();
 export function drawItems(
   brush: Brush,
   all: readonly SheetItem[],
-  day: DayNumber | null,
-  hidden: ReadonlySet<HideableKind> = NOTHING,
-  drawOnGround?: () => void,
+  { standById, day, hidden = NOTHING, drawOnGround }: ItemsLook,
 ): void {
   const items = hidden.size === 0 ? all : all.filter((item) => !isHidden(item, hidden));
-  const { standById } = usePlanStore.getState().result;
   const lookOf = (item: SheetItem) => bloomLook(standById.get(item.id), day);
   for (const item of items) {
     if (item.what === "surrounding") drawSurrounding(brush, item, lookOf(item));

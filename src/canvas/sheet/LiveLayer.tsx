@@ -38,8 +38,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
       drawItems(
         brush,
         drawn.filter((item) => live.has(item.id)),
-        day,
-        hidden,
+        { standById: usePlanStore.getState().result.standById, day, hidden },
       );
       drawSelected(
         brush,

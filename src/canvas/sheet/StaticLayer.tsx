@@ -79,10 +79,11 @@ function drawResting(brush: Brush, resting: Resting): void {
   const items = all
     .within(visibleBounds(brush.view, brush, REACH_PX))
     .filter((item) => !live.has(item.id));
-  drawItems(brush, items, day, hidden, () => {
-    if (!hidden.has("earlier crops")) drawEarlierCrops(brush, plan, book, all);
-  });
-  if (hidden.has("conflict lines")) return;
   const { result } = usePlanStore.getState();
+  const drawOnGround = () => {
+    if (!hidden.has("earlier crops")) drawEarlierCrops(brush, plan, book, all);
+  };
+  drawItems(brush, items, { standById: result.standById, day, hidden, drawOnGround });
+  if (hidden.has("conflict lines")) return;
   drawRestingPairs(brush, restingPairs(result, plan.units, live, opened));
 }

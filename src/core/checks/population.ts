@@ -21,25 +21,27 @@ export const populationCheck: Check<PopulationFinding> = {
   name: "population",
   title: "Too few plants to keep a variety healthy",
   run: ({ stands }) => {
-    const byVariety = new Map<string, Stand[]>();
+    const byLot = new Map<string, Stand[]>();
     for (const stand of stands) {
       if (!stand.isSeedParent || stand.variety === null) continue;
-      const list = byVariety.get(stand.variety.id);
+      // A lot kept apart does not mate with the rest of its variety: it stands by itself.
+      const lot = stand.keepApart ? `#${stand.id}` : (stand.varietyKey ?? `#${stand.id}`);
+      const list = byLot.get(lot);
       if (list) list.push(stand);
-      else byVariety.set(stand.variety.id, [stand]);
+      else byLot.set(lot, [stand]);
     }
-    return [...byVariety].flatMap(([variety, parents]) => {
-      const finding = shortfall(variety, parents);
-      return finding ? [finding] : [];
-    });
+    return [...byLot.values()].flatMap((parents) => shortfall(parents) ?? []);
   },
   describe: describePopulation,
   figuresOf: ({ subjects }) => subjects[0] ?? null,
   about: "variety",
 };
 
-function shortfall(variety: string, parents: readonly Stand[]): PopulationFinding | null {
-  const kind = (parents[0] as Stand).kind;
+/** @param parents the seed parents of one population, one or more */
+function shortfall(parents: readonly Stand[]): PopulationFinding | null {
+  const [{ kind, keepApart, id }] = parents as [Stand];
+  // Of a variety entered twice the first id in order, whichever is planted first.
+  const [variety = ""] = parents.map((stand) => stand.variety?.id ?? "").sort(compareText);
   // A planting without a count says nothing about numbers: no finding rather than a false one.
   if (parents.some((stand) => stand.planting?.plants === undefined)) return null;
   const plants = parents.reduce((sum, stand) => sum + (stand.planting?.plants ?? 0), 0);
@@ -48,7 +50,7 @@ function shortfall(variety: string, parents: readonly Stand[]): PopulationFindin
   const subjects = parents.map((stand) => stand.id).sort(compareText);
   return {
     // By variety and floor, not by plantings: accepted, it stays so until more plants are needed.
-    id: findingId("population", [variety], String(floor.needed)),
+    id: findingId("population", keepApart ? [variety, id] : [variety], String(floor.needed)),
     check: "population",
     severity: "caution",
     subjects,

@@ -24,6 +24,7 @@ import type {
   Surrounding,
   Variety,
 } from "../model/plan.ts";
+import { varietyKey } from "../model/variety-key.ts";
 import type { Requirement } from "./isolation-pair.ts";
 import { distanceReach, requirementOf, wildRequirements } from "./requirement.ts";
 
@@ -125,12 +126,6 @@ function bloomFields(
   };
 }
 
-/** The two plantings or surroundings that make up one variety share this key. */
-export function varietyKey(kind: Kind, name: string | undefined): string | null {
-  const plain = (name ?? "").normalize("NFC").trim().toLowerCase();
-  return plain === "" ? null : `${kind.id}|${plain}`;
-}
-
 function plantingStand(
   planting: Planting,
   variety: Variety,
@@ -143,7 +138,7 @@ function plantingStand(
   return {
     id: planting.id,
     kind,
-    varietyKey: varietyKey(kind, variety.name) ?? `${kind.id}#${variety.id}`,
+    varietyKey: varietyKey(variety) ?? `${kind.id}#${variety.id}`,
     keepApart: planting.keepApart === true,
     outline: outlineOf(planting.outline),
     isSeedParent: planting.purpose === "seed" && flowers && variety.hybrid !== true,
@@ -178,7 +173,7 @@ function surroundingStand(
   return {
     id: surrounding.id,
     kind,
-    varietyKey: varietyKey(kind, surrounding.varietyName),
+    varietyKey: varietyKey({ kind: kind.id, name: surrounding.varietyName }),
     keepApart: false,
     outline: outlineOf(surrounding.outline),
     isSeedParent: false,

@@ -14,7 +14,8 @@ import type { Check } from "./check.ts";
 import type { Description, Wording } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import { DISTANCE_TOLERANCE_M } from "./isolation.ts";
-import { type Stand, varietyKey } from "./stand.ts";
+import { varietyKey } from "../model/variety-key.ts";
+import type { Stand } from "./stand.ts";
 
 /** An earlier crop with its kind and outline looked up. */
 export interface EarlierGround {
@@ -94,7 +95,7 @@ export function shunnedGrounds(
     const since = yearsSince(crop, stand.season);
     if (since < 0 || since > years || years === 0) return false;
     if (book.relation(stand.kind, kind).relation === "no") return false;
-    const key = varietyKey(kind, crop.varietyName);
+    const key = varietyKey({ kind: kind.id, name: crop.varietyName });
     return key === null || key !== stand.varietyKey || stand.keepApart;
   });
 }

@@ -3,6 +3,7 @@
  * with a mark of its own around a small plan that holds just what is copied, so that it is read
  * with the same care as a plan file.
  */
+import { isSameVariety } from "../model/variety-key.ts";
 import { type Bounds, boundsGap, joinBounds } from "../geometry/bounds.ts";
 import { outlineOf } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
@@ -163,9 +164,7 @@ function withVarieties(
   const varieties = [...plan.varieties];
   for (const copied of clip.varieties) {
     const variety = { ...copied, kind: kinds.idOf(copied.kind) };
-    const same = varieties.find(
-      ({ kind, name }) => kind === variety.kind && folded(name) === folded(variety.name),
-    );
+    const same = varieties.find((other) => isSameVariety(other, variety));
     if (same) {
       idOf.set(variety.id, same.id);
       continue;
@@ -177,10 +176,6 @@ function withVarieties(
     varieties.push({ ...variety, id });
   }
   return { next: varieties.length === plan.varieties.length ? plan : { ...plan, varieties }, idOf };
-}
-
-function folded(name: string): string {
-  return name.trim().toLowerCase();
 }
 
 /**

@@ -2,6 +2,7 @@
  * Checked features to a plan: varieties from kind and name, one layout; beds and other ground
  * only from files that Wideberth wrote.
  */
+import { varietyKey } from "../model/variety-key.ts";
 import type { Kind } from "../kinds/crop.ts";
 import type { LonLat } from "../geometry/local-frame.ts";
 import { namedLots } from "../lots/named-lots.ts";
@@ -146,8 +147,7 @@ function varietyList() {
   const idFor = ({ feature, kind }: PlacedFeature, planting: string): string => {
     const name = (feature.properties.variety ?? "").trim();
     const isHybrid = feature.properties.hybrid === "true";
-    const plain = name.normalize("NFC").toLowerCase();
-    const key = plain === "" ? `#${planting}` : `${kind.id}|${plain}|${isHybrid}`;
+    const key = varietyKey({ kind: kind.id, name, hybrid: isHybrid }) ?? `#${planting}`;
     const known = byKey.get(key);
     if (known !== undefined) return known;
     const id = `variety-${list.length + 1}`;

@@ -3,6 +3,7 @@
  * decimal commas, with or without a byte order mark. Nothing is changed here: the answer says row
  * by row what would be taken and what would not, and why.
  */
+import { varietyKey } from "../model/variety-key.ts";
 import Papa from "papaparse";
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
@@ -155,9 +156,7 @@ function listReader(
 ) {
   const accepted: AcceptedRow[] = [];
   const rejected: RejectedRow[] = [];
-  const present = new Map(
-    plan.varieties.map((variety) => [varietyKey(variety.name, variety.kind), variety]),
-  );
+  const present = new Map(plan.varieties.map((variety) => [rowKey(variety), variety]));
   const rowOf = new Map<string, number>();
   const lots = namedLots(plan.lots);
   const lotOf = (id: string) =>
@@ -180,7 +179,7 @@ function listReader(
     const kind = kindOf(cellOf("kind"), cellOf("botanical name"), book);
     const { changes, problems } = readRecord(columns, cells, kind, plan.units, decimalMark);
     if (!kind || problems.length > 0) return void reject(...problems);
-    const key = varietyKey(name, kind.id);
+    const key = rowKey({ name, kind: kind.id });
     const earlier = rowOf.get(key);
     if (earlier !== undefined) {
       const expected = `each variety once (row ${earlier} has it already)`;
@@ -205,11 +204,6 @@ function listReader(
     }
   };
   return { take, list: { accepted, rejected, newLots: lots.made } };
-}
-
-/** Two rows are one variety when name and kind agree, whatever the case. */
-function varietyKey(name: string, kind: string): string {
-  return `${kind}|${name.normalize("NFC").trim().toLowerCase()}`;
 }
 
 function recordProblem(
@@ -291,4 +285,9 @@ function changedRow(
   return columns.length === 0
     ? { row, change: "same", variety: before, columns }
     : { row, change: "changed", variety, columns };
+}
+
+/** Rows are told apart by kind and name: whether it is a hybrid is a value of the row. */
+function rowKey({ kind, name }: Pick<Variety, "kind" | "name">): string {
+  return varietyKey({ kind, name }) ?? `${kind}|`;
 }

@@ -18,7 +18,7 @@ export function BloomChart({ order }: { readonly order: BloomOrder }) {
   // The strip may lag behind a drag: the sheet comes first.
   const result = useDeferredValue(useShownResult());
   const selection = useDeferredValue(usePlanStore((state) => state.selection));
-  const isPreviewing = useDeferredValue(useFollowed((state) => state.isPreviewing));
+  const isPreviewing = useDeferredValue(useFollowed((state) => state.previewing !== null));
   const plan = useDeferredValue(useShownPlan());
   const { season, site } = plan;
   const hatchOf = useHatches(plan);

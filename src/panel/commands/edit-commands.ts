@@ -23,7 +23,8 @@ export const undo = {
   name: "Undo",
   group: "Edit",
   keys: [ctrl("z")],
-  whyNot: ({ past }) => (past.length === 0 ? "There is nothing to undo" : null),
+  whyNot: ({ past, previewing }) =>
+    past.length === 0 && previewing?.by !== "trial" ? "There is nothing to undo" : null,
   run: (now) => now.undo(),
 } as const satisfies Command;
 

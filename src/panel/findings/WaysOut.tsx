@@ -1,4 +1,6 @@
-import { useEffect, useId, useMemo, useState } from "react";
+import { useEffect, useId, useMemo } from "react";
+import type { Edit } from "../../core/edits/edit.ts";
+import { type PlanState, usePlanStore } from "../../store/plan/plan-store.ts";
 import type { Remedy } from "../../core/remedies/remedy.ts";
 import { previewHere } from "../state/followed-plan.ts";
 import { commit, planNow, useKept } from "../state/plan-actions.ts";
@@ -17,25 +19,18 @@ interface WaysOutProps {
 export function WaysOut({ findingId, onClose }: WaysOutProps) {
   const kept = useKept();
   const headingId = useId();
-  const [tried, setTried] = useState<string | null>(null);
+  const tried = usePlanStore(triedEdit);
   const { title, remedies, tangle } = useMemo(
     () => remediesNow(kept, findingId),
     [kept, findingId],
   );
-  useEffect(() => () => planNow().cancelPreview(), []);
-  useEscape(tried !== null, () => {
-    planNow().cancelPreview();
-    setTried(null);
-  });
+  useEffect(() => putBack, []);
+  useEscape(tried !== null, putBack);
   const tryOut = (remedy: Remedy) => {
-    if (tried === remedy.title) {
-      planNow().cancelPreview();
-      setTried(null);
-      return;
-    }
-    previewHere(remedy.edit);
-    setTried(remedy.title);
+    if (tried === remedy.edit) putBack();
+    else previewHere(remedy.edit, "trial");
   };
+  const triedTitle = remedies.find(({ edit }) => edit === tried)?.title;
   const keep = (remedy: Remedy) => {
     commit({ ...remedy.edit, title: remedy.title });
     onClose();
@@ -49,9 +44,9 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
         </button>
       </header>
       <p>{title ?? "This conflict is no longer there."}</p>
-      {tried !== null && (
+      {triedTitle !== undefined && (
         <p className="trial" role="status">
-          On trial on the sheet, not kept: {tried}. Do it keeps it; Escape puts it back.
+          On trial on the sheet, not kept: {triedTitle}. Do it keeps it; Escape puts it back.
         </p>
       )}
       {title !== null && remedies.length === 0 && (
@@ -71,7 +66,7 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
           <WayOut
             key={remedy.title}
             remedy={remedy}
-            isTried={tried === remedy.title}
+            isTried={tried === remedy.edit}
             onTry={() => tryOut(remedy)}
             onKeep={() => keep(remedy)}
           />
@@ -90,12 +85,22 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
   );
 }
 
-/** Calls back on Escape while something is on trial. */
+/** What stands on the sheet on trial; a drag or another change in its place is none. */
+function triedEdit({ previewing }: PlanState): Edit | null {
+  return previewing?.by === "trial" ? previewing.edit : null;
+}
+
+function putBack(): void {
+  const { previewing, cancelPreview } = planNow();
+  if (previewing?.by === "trial") cancelPreview();
+}
+
+/** Calls back on Escape while something is on trial; a dialog above keeps its own Escape. */
 function useEscape(isOnTrial: boolean, onEscape: () => void): void {
   useEffect(() => {
     if (!isOnTrial) return;
     const listen = (event: KeyboardEvent) => {
-      if (event.key === "Escape") onEscape();
+      if (event.key === "Escape" && !document.querySelector("dialog[open]")) onEscape();
     };
     window.addEventListener("keydown", listen);
     return () => window.removeEventListener("keydown", listen);

@@ -8,7 +8,7 @@ import {
 /** A newer version lies ready: offered between edits, and loaded only when asked for. */
 export function UpdateOffer() {
   const isReady = useProgramUpdate((state) => state.isReady);
-  const isEditing = usePlanStore((state) => state.isPreviewing);
+  const isEditing = usePlanStore((state) => state.previewing !== null);
   if (!isReady || isEditing) return null;
   return (
     <div className="notice" role="status">

@@ -7,14 +7,13 @@ import { FilesLabelFields } from "./FilesLabelFields.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { makeFile, usualLabels } from "../form/make-file.ts";
 import { useMaking } from "../form/use-making.ts";
-import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { useKept } from "../state/plan-actions.ts";
 
 const RESOLUTIONS = ["100", "150", "200", "300"] as const;
 
 /** Every file for other programs and other people, the same list as on the command line. */
 export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
-  const plan = useShownPlan();
-  const layout = useShownLayout();
+  const { plan, layout } = useKept();
   const [id, setId] = useState("geojson");
   const [dots, setDots] = useState<(typeof RESOLUTIONS)[number]>("150");
   const [labels, setLabels] = useState(() => usualLabels(plan.units, false));

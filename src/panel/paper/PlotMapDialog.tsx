@@ -18,12 +18,11 @@ import { onFormSubmit } from "../form/form-submit.ts";
 import { readRatio } from "../form/number-text.ts";
 import { useMaking } from "../form/use-making.ts";
 import { type MadePlotMap, makePlotMap } from "./make-plot-map.ts";
-import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { useKept } from "../state/plan-actions.ts";
 
 /** Paper, orientation and ratio of the map for the helper's hand. */
 export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
-  const plan = useShownPlan();
-  const layout = useShownLayout();
+  const { plan, layout } = useKept();
   const [paper, setPaper] = useState<PaperName>(usualPaper(plan.units));
   const [orientation, setOrientation] = useState<Orientation>("landscape");
   /** Null: as suggested. */

@@ -61,7 +61,7 @@ function OpacityField({ opacity }: { readonly opacity: number }) {
   const percent = Math.round(opacity * 100);
   const fade = (text: string) => changePicture({ opacity: Number(text) / 100 }, "Fade the picture");
   const keep = (text: string) => {
-    if (planNow().isPreviewing) commit(fade(text));
+    if (planNow().previewing) commit(fade(text));
   };
   return (
     <Field label="Strength" parts={parts}>

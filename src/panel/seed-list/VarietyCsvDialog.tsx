@@ -4,14 +4,12 @@ import { type VarietyList, readVarietiesCsv } from "../../core/exchange/read-var
 import { exportById } from "../../core/files/all-exports.ts";
 import type { Read } from "../../core/model/problem.ts";
 import { textOfFile } from "../../store/files/decode-file.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { CsvPreview } from "./CsvPreview.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { FileField, FileProblems } from "../form/FileField.tsx";
 import { rowsToTake, takeWords } from "./csv-words.ts";
 import { makeFile } from "../form/make-file.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
-import { useShownPlan } from "../state/use-shown-plan.ts";
+import { commit, planNow, useKept } from "../state/plan-actions.ts";
 
 interface CsvFile {
   readonly name: string;
@@ -20,8 +18,7 @@ interface CsvFile {
 
 /** The seed list out to a spreadsheet and back. Nothing changes before the grower has seen it. */
 export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) {
-  const plan = useShownPlan();
-  const book = usePlanStore((state) => state.book);
+  const { plan, book } = useKept();
   const [file, setFile] = useState<CsvFile | null>(null);
   const read = useMemo(
     () =>

@@ -1,5 +1,6 @@
 /** A variety being typed, and what it still lacks. */
 import { nextId } from "../../core/edits/edit.ts";
+import { isSameVariety } from "../../core/model/variety-key.ts";
 import type { Plan, Variety } from "../../core/model/plan.ts";
 
 /** A variety without a kind yet has an empty one. */
@@ -13,14 +14,9 @@ export function varietyProblem(plan: Plan, variety: Variety): string | null {
   if (variety.name === "") return "Type the variety's name";
   if (variety.kind === "") return "Pick the kind it belongs to";
   const twin = plan.varieties.find(
-    (other) =>
-      other.id !== variety.id && other.kind === variety.kind && sameName(other.name, variety.name),
+    (other) => other.id !== variety.id && isSameVariety(other, variety),
   );
   return twin ? `${twin.name} is already in the seed list` : null;
-}
-
-function sameName(a: string, b: string): boolean {
-  return a.normalize("NFC").trim().toLowerCase() === b.normalize("NFC").trim().toLowerCase();
 }
 
 /** The variety with another kind; what belonged to the old kind goes. */

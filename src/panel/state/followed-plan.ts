@@ -4,18 +4,15 @@
  */
 import { create } from "zustand";
 import type { Edit } from "../../core/edits/edit.ts";
-import { type PlanState, usePlanStore } from "../../store/plan/plan-store.ts";
+import { type PlanState, type PreviewOwner, usePlanStore } from "../../store/plan/plan-store.ts";
 
 /** Milliseconds between two looks at a running gesture. */
 const FOLLOW_MS = 120;
 
-export type FollowedPlan = Pick<
-  PlanState,
-  "shown" | "layoutId" | "book" | "result" | "isPreviewing"
->;
+export type FollowedPlan = Pick<PlanState, "shown" | "layoutId" | "book" | "result" | "previewing">;
 
-function followed({ shown, layoutId, book, result, isPreviewing }: PlanState): FollowedPlan {
-  return { shown, layoutId, book, result, isPreviewing };
+function followed({ shown, layoutId, book, result, previewing }: PlanState): FollowedPlan {
+  return { shown, layoutId, book, result, previewing };
 }
 
 export const useFollowed = create<FollowedPlan>()(() => followed(usePlanStore.getState()));
@@ -33,14 +30,14 @@ usePlanStore.subscribe((state, before) => {
     state.shown === before.shown &&
     state.result === before.result &&
     state.layoutId === before.layoutId &&
-    state.isPreviewing === before.isPreviewing;
+    state.previewing === before.previewing;
   if (isSame) return;
-  if (state.isPreviewing) timer ??= setTimeout(catchUp, FOLLOW_MS);
+  if (state.previewing) timer ??= setTimeout(catchUp, FOLLOW_MS);
   else catchUp();
 });
 
 /** A preview made in a panel: it is seen there in the same frame. */
-export function previewHere(edit: Edit): void {
-  usePlanStore.getState().preview(edit);
+export function previewHere(edit: Edit, by?: PreviewOwner): void {
+  usePlanStore.getState().preview(edit, by);
   catchUp();
 }

@@ -5,7 +5,9 @@ import { redo, undo } from "../commands/edit-commands.ts";
 
 /** Undo and redo; each says which step it goes to. */
 export function HistoryButtons() {
-  const back = usePlanStore((state) => state.past.at(-1)?.title);
+  const back = usePlanStore(({ past, previewing }) =>
+    previewing?.by === "trial" ? previewing.edit.title : past.at(-1)?.title,
+  );
   const forward = usePlanStore((state) => state.future.at(-1)?.title);
   return (
     <div className="history" role="group" aria-label="History">

@@ -4,7 +4,7 @@
  * and findings go on working.
  */
 import type { Edit } from "../../core/edits/edit.ts";
-import { usePlanStore } from "../plan/plan-store.ts";
+import { type PreviewOwner, usePlanStore } from "../plan/plan-store.ts";
 import { tell } from "./save-state.ts";
 
 const LOOK_ONLY =
@@ -13,7 +13,7 @@ const LOOK_ONLY =
 /** The store's own actions, as they were before any guard. */
 const original = usePlanStore.getState();
 const editing = {
-  preview: (edit: Edit) => original.preview(edit),
+  preview: (edit: Edit, by?: PreviewOwner) => original.preview(edit, by),
   commit: (edit: Edit) => original.commit(edit),
   undo: () => original.undo(),
   redo: () => original.redo(),

@@ -48,6 +48,14 @@ export interface ObjectMenuRequest {
   readonly yPx: number;
 }
 
+/** `gesture`: ends with the pointer or key; `trial`: stands until it is applied or put back. */
+export type PreviewOwner = "gesture" | "trial";
+
+export interface Preview {
+  readonly edit: Edit;
+  readonly by: PreviewOwner;
+}
+
 export interface PlanState {
   /** Crop base of the shown plan: the built-in kinds with the plan's own. */
   readonly book: CropBook;
@@ -62,7 +70,8 @@ export interface PlanState {
   readonly result: CheckResult;
   /** Plans opened in this window so far: another number, and what was begun belongs to another plan. */
   readonly openings: number;
-  readonly isPreviewing: boolean;
+  /** What is shown without being kept, and by whom; null: what is shown is kept. */
+  readonly previewing: Preview | null;
   readonly past: readonly HistoryStep[];
   readonly future: readonly HistoryStep[];
   readonly selection: readonly string[];
@@ -84,7 +93,7 @@ export interface PlanActions {
   /** Replaces everything with a plan just read; history starts anew, or where it was left. */
   readonly openPlan: (plan: Plan, history?: Pick<PlanState, "past" | "future">) => void;
   /** Shows an edit of the committed plan without keeping it. */
-  readonly preview: (edit: Edit) => void;
+  readonly preview: (edit: Edit, by?: PreviewOwner) => void;
   /** Keeps an edit of the committed plan as one undo step. */
   readonly commit: (edit: Edit) => void;
   readonly cancelPreview: () => void;
@@ -113,7 +122,7 @@ function opened(plan: Plan): PlanState {
     layoutId: layout.id,
     result,
     openings: 0,
-    isPreviewing: false,
+    previewing: null,
     past: [],
     future: [],
     selection: [],
@@ -135,8 +144,8 @@ function shownAs({ plan, layout, result, book }: CheckedLayout): Shown {
 }
 
 /** The same when it is the committed plan's. */
-function keptAs(kept: CheckedLayout): Shown & Pick<PlanState, "plan" | "kept" | "isPreviewing"> {
-  return { ...shownAs(kept), plan: kept.plan, kept, isPreviewing: false };
+function keptAs(kept: CheckedLayout): Shown & Pick<PlanState, "plan" | "kept" | "previewing"> {
+  return { ...shownAs(kept), plan: kept.plan, kept, previewing: null };
 }
 
 /** Ids of the selection that still exist in the shown layout. */
@@ -155,13 +164,46 @@ function findingsSpoken(result: CheckResult): string {
   return conflicts === 1 ? "1 conflict" : `${conflicts} conflicts`;
 }
 
+type WindowActions = Pick<
+  PlanActions,
+  "pickTool" | "showDay" | "bringIntoView" | "askObjectMenu" | "hideKinds" | "announce"
+>;
+
+/** What is of the window and not of the plan. */
+function windowActions(set: (change: Partial<PlanState>) => void): WindowActions {
+  return {
+    pickTool: (tool) => set({ tool }),
+    showDay: (day) => set({ day }),
+    bringIntoView: (ids) => set({ viewRequest: { ids } }),
+    askObjectMenu: (menuRequest) => set({ menuRequest }),
+    hideKinds: (hidden) => set({ hidden }),
+    announce: (announcement) => set({ announcement }),
+  };
+}
+
 export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
+  /** Ends a trial, if there is one. */
+  const putBack = (isSaid: boolean) => {
+    const { previewing, kept } = get();
+    if (previewing?.by !== "trial") return;
+    set({
+      ...keptAs(kept),
+      ...(isSaid ? { announcement: `Put back: ${previewing.edit.title}.` } : {}),
+    });
+  };
+
   /** One step along the history, in either direction. */
   const travel = (direction: "back" | "forward") => {
+    if (get().previewing?.by === "trial") {
+      const isUndo = direction === "back";
+      putBack(isUndo);
+      // What is tried is what undo takes back; the steps kept before it stay.
+      if (isUndo) return;
+    }
     const state = get();
     const from = direction === "back" ? state.past : state.future;
     const step = from.at(-1);
-    if (!step || state.isPreviewing) return;
+    if (!step || state.previewing) return;
     const plan = applyPatch(state.plan, step.patch, direction);
     const kept = checkLayout(plan, step.layoutId, state.result);
     const verb = direction === "back" ? "Undone" : "Done again";
@@ -177,11 +219,15 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
   return {
     ...opened(emptyPlan("new-plan", 2027)),
     openPlan: (plan, history) => set({ ...opened(plan), ...history, openings: get().openings + 1 }),
-    preview: (edit) => {
+    preview: (edit, by = "gesture") => {
       const state = get();
       const shown = edit.apply(state.plan);
-      if (shown === state.shown) return;
-      set({ ...shownAs(checkLayout(shown, state.layoutId, state.result)), isPreviewing: true });
+      const previewing = { edit, by };
+      if (shown === state.shown) {
+        if (state.previewing) set({ previewing });
+        return;
+      }
+      set({ ...shownAs(checkLayout(shown, state.layoutId, state.result)), previewing });
     },
     commit: (edit) => {
       const state = get();
@@ -212,25 +258,21 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
       });
     },
     cancelPreview: () => {
-      const { isPreviewing, kept } = get();
-      if (isPreviewing) set(keptAs(kept));
+      const { previewing, kept } = get();
+      if (previewing) set(keptAs(kept));
     },
     undo: () => travel("back"),
     redo: () => travel("forward"),
     select: (ids) => set({ selection: ids }),
     showFinding: (openFinding) => set({ openFinding }),
     showLayout: (layoutId) => {
+      putBack(false);
       const state = get();
-      if (state.isPreviewing) return;
+      if (state.previewing) return;
       const kept = checkLayout(state.plan, layoutId, state.result);
       set({ ...keptAs(kept), selection: [], openFinding: null });
     },
-    pickTool: (tool) => set({ tool }),
-    showDay: (day) => set({ day }),
-    bringIntoView: (ids) => set({ viewRequest: { ids } }),
-    askObjectMenu: (menuRequest) => set({ menuRequest }),
-    hideKinds: (hidden) => set({ hidden }),
-    announce: (announcement) => set({ announcement }),
+    ...windowActions(set),
   };
 });
 

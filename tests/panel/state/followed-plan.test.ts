@@ -45,7 +45,7 @@ test("what is kept, taken back or opened is shown at once", () => {
   usePlanStore.getState().preview(movedTo(7));
   usePlanStore.getState().cancelPreview();
   expect(useFollowed.getState().shown).toBe(usePlanStore.getState().plan);
-  expect(useFollowed.getState().isPreviewing).toBe(false);
+  expect(useFollowed.getState().previewing).toBeNull();
   vi.advanceTimersByTime(1000);
   expect(useFollowed.getState().shown).toBe(usePlanStore.getState().plan);
 });
@@ -53,7 +53,7 @@ test("what is kept, taken back or opened is shown at once", () => {
 test("a panel's own preview is shown in the same frame", () => {
   previewHere(movedTo(4));
   expect(useFollowed.getState().shown).toBe(usePlanStore.getState().shown);
-  expect(useFollowed.getState().isPreviewing).toBe(true);
+  expect(useFollowed.getState().previewing).not.toBeNull();
 });
 
 test("what changes nothing of the plan is no look at all", () => {

@@ -26,11 +26,11 @@ describe("a gesture", () => {
   test("of sixty frames is one undo step", () => {
     const { plan } = store();
     for (let frame = 1; frame <= 60; frame += 1) store().preview(move(frame / 10));
-    expect(store().isPreviewing).toBe(true);
+    expect(store().previewing?.by).toBe("gesture");
     expect(store().plan).toBe(plan);
     store().commit(move(6));
     expect(store().past.map(({ title }) => title)).toEqual(["Move no. 1"]);
-    expect(store().isPreviewing).toBe(false);
+    expect(store().previewing).toBeNull();
     expect(store().shown).toBe(store().plan);
     store().undo();
     expect(store().plan).toEqual(plan);
@@ -54,7 +54,7 @@ describe("a gesture", () => {
     expect(store().shown).toBe(plan);
     expect(store().result.findings).toEqual(result.findings);
     expect(store().past).toEqual([]);
-    expect(store().isPreviewing).toBe(false);
+    expect(store().previewing).toBeNull();
   });
 
   test("updates the findings on every frame", () => {
@@ -75,7 +75,7 @@ describe("a gesture", () => {
     expect(store().plan).toBe(plan);
     expect(store().shown).toBe(plan);
     expect(store().past).toEqual([]);
-    expect(store().isPreviewing).toBe(false);
+    expect(store().previewing).toBeNull();
   });
 
   test("holds undo, redo and other layouts off while it lasts", () => {
@@ -235,7 +235,7 @@ describe("opening a plan", () => {
       selection: [],
       layoutId: "layout-2",
       tool: "select",
-      isPreviewing: false,
+      previewing: null,
     });
     expect(store().shown).toBe(store().plan);
   });
@@ -245,6 +245,6 @@ describe("opening a plan", () => {
     const plan = gardenPlan(2);
     store().openPlan(plan);
     expect(store().shown).toBe(plan);
-    expect(store().isPreviewing).toBe(false);
+    expect(store().previewing).toBeNull();
   });
 });
