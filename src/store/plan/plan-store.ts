@@ -181,6 +181,35 @@ function windowActions(set: (change: Partial<PlanState>) => void): WindowActions
   };
 }
 
+/** The store one step along the history; null when there is none or a gesture runs. */
+function travelled(state: PlanState, direction: "back" | "forward"): Partial<PlanState> | null {
+  const from = direction === "back" ? state.past : state.future;
+  const step = from.at(-1);
+  if (!step || state.previewing) return null;
+  const plan = applyPatch(state.plan, step.patch, direction);
+  const kept = checkLayout(plan, step.layoutId, state.result);
+  const verb = direction === "back" ? "Undone" : "Done again";
+  return {
+    ...keptAs(kept),
+    past: direction === "back" ? state.past.slice(0, -1) : [...state.past, step],
+    future: direction === "back" ? [...state.future, step] : state.future.slice(0, -1),
+    selection: standing(state, plan, step.layoutId),
+    announcement: `${verb}: ${step.title}. ${findingsSpoken(kept.result)}.`,
+  };
+}
+
+/** What is said when an edit has been kept: what it did, codes it changed, conflicts left. */
+function keptWords(
+  { title }: Edit,
+  note: string | null,
+  before: CheckedLayout,
+  after: CheckedLayout,
+): string {
+  const codes = codeChanges(before.layout, after.layout).slice(0, 3);
+  const said = [title, ...(note === null ? [] : [note]), ...codes];
+  return [...said, `${findingsSpoken(after.result)}.`].join(". ");
+}
+
 export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
   /** Ends a trial, if there is one. */
   const putBack = (isSaid: boolean) => {
@@ -200,20 +229,8 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
       // What is tried is what undo takes back; the steps kept before it stay.
       if (isUndo) return;
     }
-    const state = get();
-    const from = direction === "back" ? state.past : state.future;
-    const step = from.at(-1);
-    if (!step || state.previewing) return;
-    const plan = applyPatch(state.plan, step.patch, direction);
-    const kept = checkLayout(plan, step.layoutId, state.result);
-    const verb = direction === "back" ? "Undone" : "Done again";
-    set({
-      ...keptAs(kept),
-      past: direction === "back" ? state.past.slice(0, -1) : [...state.past, step],
-      future: direction === "back" ? [...state.future, step] : state.future.slice(0, -1),
-      selection: standing(state, plan, step.layoutId),
-      announcement: `${verb}: ${step.title}. ${findingsSpoken(kept.result)}.`,
-    });
+    const next = travelled(get(), direction);
+    if (next) set(next);
   };
 
   return {
@@ -246,15 +263,7 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
         past: [...state.past, step].slice(-HISTORY_DEPTH),
         future: [],
         selection: standing(state, plan, state.layoutId),
-        announcement: [
-          edit.title,
-          ...(note === null ? [] : [note]),
-          ...codeChanges(
-            layoutOf(state.plan, state.layoutId),
-            layoutOf(plan, state.layoutId),
-          ).slice(0, 3),
-          `${findingsSpoken(kept.result)}.`,
-        ].join(". "),
+        announcement: keptWords(edit, note, state.kept, kept),
       });
     },
     cancelPreview: () => {
