@@ -39,6 +39,8 @@ export const SITE_BUDGETS: Budgets = {
     "prove-worker": 115,
     "arrange-worker": 85,
     "plot-map": 24,
+    // The schemas and kinds, by which a plan is read.
+    "write-worker": 60,
   },
 };
 

@@ -15,7 +15,6 @@ import { usePlanStore } from "../store/plan/plan-store.ts";
 import { planFromText } from "../store/keeping/plan-text.ts";
 import { tell, useSaveState } from "../store/keeping/save-state.ts";
 import { faultReason } from "../store/keeping/storage-fault.ts";
-import { storeAnewIfGone } from "../store/keeping/stored-anew.ts";
 import { openFromOutside, openStored } from "../store/keeping/switch-plan.ts";
 import { becomeLooker, becomeWriter, catchUp, keepBoth } from "../store/keeping/two-tabs.ts";
 
@@ -46,7 +45,10 @@ async function start(sampleText: string): Promise<void> {
   watchPlanDb({
     blocked: () => tell(BLOCKED),
     outdated,
-    cut: () => void storeAnewIfGone(),
+    cut: () =>
+      void import("../store/keeping/stored-anew.ts").then(({ storeAnewIfGone }) =>
+        storeAnewIfGone(),
+      ),
   });
   const stopLock = watchPlanLock({
     handOver: flushAutosave,

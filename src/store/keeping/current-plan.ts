@@ -47,7 +47,7 @@ export function hasWorkToLose(): boolean {
 export function showPlan(
   plan: Plan,
   knowledge: Omit<KnownPlan, "planId">,
-  history: UndoHistory,
+  history?: UndoHistory,
 ): void {
   known = { ...knowledge, planId: plan.id };
   usePlanStore.getState().openPlan(plan, history);

@@ -3,7 +3,7 @@ import type { Plan } from "../../core/model/plan.ts";
 import { isWhole } from "./checksum.ts";
 import { type Generation, type Head, copiesOf, historyKey, readFrom } from "./plan-db.ts";
 import { planFromText } from "./plan-text.ts";
-import { type UndoHistory, readHistory } from "./undo-history.ts";
+import type { UndoHistory } from "./undo-history.ts";
 
 /** The newest copy of a plan that is whole and opens. */
 export interface NewestCopy {
@@ -36,6 +36,7 @@ export async function readNewest(planId: string): Promise<FoundCopy> {
     const plan = generation && (await planOf(generation));
     if (plan) {
       const kept = await readFrom("notes", (store) => store.get(historyKey(planId)));
+      const { readHistory } = await import("./undo-history.ts");
       const history = readHistory(kept, generation.checksum, plan);
       const copy = { plan, savedAt: generation.savedAt, revision: newest, damaged, history };
       return { kind: "found", copy };

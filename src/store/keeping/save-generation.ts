@@ -8,7 +8,6 @@
  * what it would replace, and is told so instead.
  */
 import type { Plan } from "../../core/model/plan.ts";
-import { checksum } from "./checksum.ts";
 import {
   FULL_STORAGE_RULE,
   KEEPING_RULE,
@@ -18,9 +17,8 @@ import {
   surplusCopies,
 } from "./keeping-rule.ts";
 import { type PlanDb, copiesOf, historyKey, within, withPlanDb } from "./plan-db.ts";
-import { validText } from "./plan-text.ts";
 import { isFull } from "./storage-fault.ts";
-import { type UndoHistory, historyText } from "./undo-history.ts";
+import type { UndoHistory } from "./undo-history.ts";
 
 export interface SaveRequest {
   readonly plan: Plan;
@@ -43,11 +41,16 @@ export type SaveOutcome =
 
 /** Saves a plan as the next revision. Rejects only when the browser's storage fails. */
 export async function saveGeneration(request: SaveRequest): Promise<SaveOutcome> {
-  const written = validText(request.plan);
+  // Both come when something is first saved: they are no part of the first load.
+  const [{ writtenPlan }, { historyText }] = await Promise.all([
+    import("./write-apart.ts"),
+    import("./undo-history.ts"),
+  ]);
+  const written = await writtenPlan(request.plan);
   if (!written.ok) return { kind: "invalid", fault: written.fault };
-  const { text } = written;
-  const sum = await checksum(text);
-  const write = (db: PlanDb) => writeGeneration(db, request, text, sum);
+  const { text, sum } = written;
+  const steps = request.history && historyText(request.history, sum);
+  const write = (db: PlanDb) => writeGeneration(db, request, text, sum, steps);
   let outcome: SaveOutcome;
   try {
     outcome = await withPlanDb(write);
@@ -56,8 +59,7 @@ export async function saveGeneration(request: SaveRequest): Promise<SaveOutcome>
     await withPlanDb((db) => prune(db, request.plan.id, FULL_STORAGE_RULE));
     // Steps of undo are a convenience: they make room for plans.
     await withPlanDb(dropHistories);
-    const { history: _left, ...bare } = request;
-    outcome = await withPlanDb((db) => writeGeneration(db, bare, text, sum));
+    outcome = await withPlanDb((db) => writeGeneration(db, request, text, sum));
   }
   if (outcome.kind === "saved") {
     // A copy too many harms nobody: the next save lets go of it.
@@ -68,9 +70,10 @@ export async function saveGeneration(request: SaveRequest): Promise<SaveOutcome>
 
 function writeGeneration(
   db: PlanDb,
-  { plan, parentRevision, savedAt, origin, history }: SaveRequest,
+  { plan, parentRevision, savedAt, origin }: SaveRequest,
   text: string,
   sum: string,
+  steps?: string,
 ): Promise<SaveOutcome> {
   const transaction = db.transaction(["generations", "heads", "notes"], "readwrite", {
     durability: "strict",
@@ -93,7 +96,7 @@ function writeGeneration(
     await heads.put(common);
     const notes = transaction.objectStore("notes");
     await notes.put(plan.id, "last");
-    if (history) await notes.put(historyText(history, sum), historyKey(plan.id));
+    if (steps !== undefined) await notes.put(steps, historyKey(plan.id));
     return { kind: "saved", revision, wasWiped };
   });
 }

@@ -16,7 +16,7 @@ import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-ge
 import { validText } from "./plan-text.ts";
 import { saveApart } from "./save-apart.ts";
 import { clockText, tell, useSaveState } from "./save-state.ts";
-import { NO_HISTORY, type UndoHistory, withLastMoment } from "./undo-history.ts";
+import type { UndoHistory } from "./undo-history.ts";
 
 const LOSE_WORK =
   "The open plan has changes that could not be saved. Open the other plan and lose them?";
@@ -59,21 +59,31 @@ export function openStored(planId: string): Promise<FoundCopy["kind"] | "kept-op
   });
 }
 
+interface LeftUnsaved {
+  readonly plan: Plan;
+  /** One more step than the stored copy has. */
+  readonly history: UndoHistory;
+}
+
 /** What was left unsaved when the plan was last closed; a version of its own is put away at once. */
-async function lookBack({ plan, revision }: NewestCopy, claim: Claim): Promise<Plan | null> {
+async function lookBack(
+  { plan, revision, history }: NewestCopy,
+  claim: Claim,
+): Promise<LeftUnsaved | null> {
   // Another tab that writes the plan has its own unsaved moments.
   if (!claim.isWriter) return null;
   const moment = lastMomentOf(plan, revision);
   if (moment.kind === "apart") await saveApart(moment.plan);
   if (moment.kind !== "newer") forgetLastMoment(plan.id);
-  return moment.kind === "newer" ? moment.plan : null;
+  if (moment.kind !== "newer") return null;
+  const { withLastMoment } = await import("./undo-history.ts");
+  return { plan: moment.plan, history: withLastMoment(history, plan, moment.plan) };
 }
 
-function showCopy(copy: NewestCopy, claim: Claim, moment: Plan | null): void {
+function showCopy(copy: NewestCopy, claim: Claim, moment: LeftUnsaved | null): void {
   const { plan, revision, savedAt, damaged, history } = copy;
   if (moment) {
-    const steps = withLastMoment(history, plan, moment);
-    putOnScreen(moment, claim, { revision, stored: null, inFile: null }, steps);
+    putOnScreen(moment.plan, claim, { revision, stored: null, inFile: null }, moment.history);
     return;
   }
   // What is opened in place of damaged copies is not yet what the newest revision holds.
@@ -146,7 +156,7 @@ export function putOnScreen(
   plan: Plan,
   claim: Claim,
   knowledge: Pick<KnownPlan, "revision" | "stored" | "inFile">,
-  history: UndoHistory = NO_HISTORY,
+  history?: UndoHistory,
 ): void {
   const isReadOnly = !claim.isWriter;
   useSaveState.setState({ state: { kind: "unsaved" }, isReadOnly, problems: [], notice: null });
