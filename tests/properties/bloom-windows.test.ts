@@ -8,7 +8,7 @@ import {
   gapDays,
   overlapDays,
 } from "../../src/core/calendar/bloom-window.ts";
-import { repeatedInto } from "../../src/core/calendar/yearly.ts";
+import { repeatsIn } from "../../src/core/calendar/yearly.ts";
 import { civilFromDay } from "../../src/core/model/day.ts";
 import type { Planting } from "../../src/core/model/plan.ts";
 import { pairsOf, trialPlan } from "../support/trial-plan.ts";
@@ -101,12 +101,13 @@ test("widening what is known of a kind never narrows its outer window, nor clear
   const length = range.map(([least, most]): [number, number] => [least + 1, most + 1]);
   fc.assert(
     fc.property(range, length, fc.nat(20), window, (toFlower, days, by, shape) => {
-      const narrow = bloomAfter(firstFlowerFromDays(0, toFlower), [0, 0], days).outer;
+      const narrow = bloomAfter(firstFlowerFromDays(0, toFlower, "own"), [0, 0], days, "own").outer;
       const wideDays = widened(days, by).map((value) => Math.max(1, value)) as [number, number];
       const wide = bloomAfter(
-        firstFlowerFromDays(0, widened(toFlower, by)),
+        firstFlowerFromDays(0, widened(toFlower, by), "own"),
         [0, 0],
         wideDays,
+        "own",
       ).outer;
       expect(wide.first).toBeLessThanOrEqual(narrow.first);
       expect(wide.last).toBeGreaterThanOrEqual(narrow.last);
@@ -115,7 +116,7 @@ test("widening what is known of a kind never narrows its outer window, nor clear
         last: 20_000 + (shape.first % 200) + 20,
       };
       if (standing(toFlower, days, other) === "conflict") {
-        expect(standing(widened(toFlower, by), wideDays, other)).toBe("conflict");
+        expect(standing(widened(toFlower, by), wideDays, other)).toMatch(/conflict|unknown/);
       }
     }),
   );
@@ -125,7 +126,12 @@ test("the likely window lies in the outer one", () => {
   fc.assert(
     fc.property(day, range, range, range, (start, toFlower, after, length) => {
       const days: [number, number] = [length[0] + 1, length[1] + 1];
-      const { likely, outer } = bloomAfter(firstFlowerFromDays(start, toFlower), after, days);
+      const { likely, outer } = bloomAfter(
+        firstFlowerFromDays(start, toFlower, "own"),
+        after,
+        days,
+        "own",
+      );
       expect(outer.first).toBeLessThanOrEqual(likely.first);
       expect(outer.last).toBeGreaterThanOrEqual(likely.last);
     }),
@@ -136,7 +142,7 @@ test("a yearly window keeps its dates and is found in every whole year", () => {
   fc.assert(
     fc.property(window, day, (yearly, first) => {
       const season = { first, last: first + 365 };
-      const moved = repeatedInto(yearly, season);
+      const moved = repeatsIn(yearly, season)[0];
       expect(moved.first).toBeLessThanOrEqual(season.last);
       expect(moved.last).toBeGreaterThanOrEqual(season.first);
       const [was, is] = [civilFromDay(yearly.first), civilFromDay(moved.first)];

@@ -1,19 +1,24 @@
-/** When a planting flowers: the grower's own dates, else heat, else days, else unknown. */
-import type { HeatToFlower, Kind, Range } from "../kinds/crop.ts";
+/** When a planting flowers: dates, else heat, else days, else unknown and why. */
+import type { BloomPart, HeatToFlower, Kind, Range, Sourced } from "../kinds/crop.ts";
+import { growthOf } from "../kinds/growth.ts";
 import { OWN_SOURCE } from "../kinds/own-kinds.ts";
 import type { DayNumber } from "../model/day.ts";
-import type { Climate, Planting, Variety } from "../model/plan.ts";
+import type { Planting, Variety } from "../model/plan.ts";
+import { type Basis, figureBasis } from "./basis.ts";
 import {
   type Bloom,
   type DayWindow,
   type FirstFlower,
   bloomAfter,
   bloomFromDates,
-  firstFlowerFromDays,
+  endedBy,
+  hull,
 } from "./bloom-window.ts";
-import { temperatureOn } from "./climate.ts";
-import { firstFlowerFromHeat } from "./heat-bloom.ts";
-import { repeatedInto } from "./yearly.ts";
+import { countedFlower, heatEnd, notOfSpring, otherReckoning } from "./first-flower.ts";
+import { type BloomSetting, frostAfter } from "./growing.ts";
+import { dayOfHeat } from "./heat-bloom.ts";
+import type { WhyNoBloom } from "./no-bloom.ts";
+import { repeatsIn } from "./yearly.ts";
 
 /** The whole bloom and its two parts; they differ where tassels and silks do not open together. */
 export interface BloomParts {
@@ -31,33 +36,41 @@ export interface RipeSeed {
   readonly earliest: DayNumber;
   readonly likely: DayNumber;
   readonly latest: DayNumber;
+  /** Whether the most heat is not reached by the end of growth: `latest` lies after it. */
+  readonly isBeyond?: true;
 }
 
-/** What a first flower was counted with. */
-export type FlowerFigure = {
-  /** Whose figure it is; the kind's comes with the id of its source. */
-  readonly of: "variety" | "kind";
-  readonly source: string | null;
-} & (
-  | { readonly by: "days"; readonly days: Range }
-  | { readonly by: "heat"; readonly heat: HeatToFlower }
-);
+/** A bloom, or why none is told. */
+export type Forecast =
+  | { readonly bloom: BloomParts; readonly why: null }
+  | { readonly bloom: null; readonly why: WhyNoBloom };
 
-/** A first flower and the figure it rests on. */
-export interface CountedFlower extends FirstFlower {
-  readonly figure: FlowerFigure;
+/**
+ * Dates are the whole bloom and stand for both its parts.
+ * @param season for what flowers every year: the dates are repeated in each year that meets it
+ * @param basis `seen` for dates observed this season
+ */
+export function partsFromDates(
+  window: DayWindow,
+  kind: Kind | null = null,
+  season: DayWindow | null = null,
+  basis: "seen" | "own" = "own",
+): BloomParts {
+  const [first, ...also] = season ? repeatsIn(window, season) : [window];
+  const bloom: Bloom = {
+    ...bloomFromDates(first, basis),
+    ...(also.length > 0 ? { also } : {}),
+  };
+  const days = kind?.timing.flowerToSeed?.value;
+  const ripe = days ? ripeByDays(exactly(first.first), days) : null;
+  return { whole: bloom, sheds: bloom, receives: bloom, ripe };
 }
 
-/** Own dates are the whole bloom and stand for both its parts. */
-export function partsFromDates(window: DayWindow, kind?: Kind): BloomParts {
-  const bloom = bloomFromDates(window);
-  const first = { earliest: window.first, likely: window.first, latest: window.first };
-  return { whole: bloom, sheds: bloom, receives: bloom, ripe: kind ? ripeSeed(first, kind) : null };
+function exactly(day: DayNumber): RipeSeed {
+  return { earliest: day, likely: day, latest: day };
 }
 
-function ripeSeed(first: RipeSeed, kind: Kind): RipeSeed | null {
-  const days = kind.timing.flowerToSeed?.value;
-  if (!days) return null;
+function ripeByDays(first: RipeSeed, days: Range): RipeSeed {
   return {
     earliest: first.earliest + days[0],
     likely: first.likely + Math.round((days[0] + days[1]) / 2),
@@ -69,82 +82,181 @@ function ripeSeed(first: RipeSeed, kind: Kind): RipeSeed | null {
  * Bloom of a planting. Heat is used when the site has a climate and the variety or kind a heat
  * requirement, and the planting is sown in place; the variety's own figures go before the kind's.
  *
- * Perennials flower each year: own dates from another year are taken over into the season. What
- * is counted from a start holds for the first bloom only, so a perennial that began flowering
- * before the season has no bloom here until dates are typed.
- * @param season left out: perennials are treated like annuals
+ * Perennials flower each year: own dates are repeated in every year of the season. What is
+ * counted from a start holds for the first bloom only, so a perennial that flowers in a season
+ * before or after it has no bloom here until dates are typed.
  */
+export function bloomForecast(
+  planting: Planting,
+  variety: Variety,
+  kind: Kind,
+  setting: BloomSetting,
+): Forecast {
+  const { season } = setting;
+  if (planting.bloom) {
+    const yearly = kind.lifeCycle === "perennial" ? season : null;
+    return { bloom: partsFromDates(planting.bloom, kind, yearly), why: null };
+  }
+  const { flower, why } = countedFlower(planting, variety, kind, setting);
+  if (!planting.start || !flower) return { bloom: null, why: why ?? "no-start" };
+  const length = lengthOf(variety, kind);
+  if (!length) return { bloom: null, why: "no-figure" };
+  const trouble = notOfSpring(flower, planting.start, kind, setting);
+  if (trouble) return { bloom: null, why: trouble };
+  const context: Counting = { kind, setting, start: planting.start.date, length };
+  const frost = frostOf(context);
+  if (frost !== null && flower.earliest > frost) return { bloom: null, why: "after-frost" };
+  const other = otherReckoning(flower, planting.start, variety, kind, setting);
+  const blooms = endedParts(widened(partsAfter(flower, context), other, context), frost);
+  if (season && blooms.whole.outer.last < season.first) {
+    const isYearly = kind.lifeCycle === "perennial";
+    return { bloom: null, why: isYearly ? "later-years" : "before-season" };
+  }
+  if (
+    season &&
+    kind.lifeCycle === "perennial" &&
+    season.last >= flower.earliest + NEXT_BLOOM_DAYS
+  ) {
+    return { bloom: null, why: "later-years" };
+  }
+  return { bloom: { ...blooms, ripe: ripeSeed(flower, context) }, why: null };
+}
+
+/** The bloom alone; null where none is told. */
 export function plantingBloom(
   planting: Planting,
   variety: Variety,
   kind: Kind,
-  climate: Climate | undefined,
-  season?: DayWindow,
+  setting: BloomSetting,
 ): BloomParts | null {
-  const yearly = kind.lifeCycle === "perennial" ? season : undefined;
-  if (planting.bloom) {
-    return partsFromDates(yearly ? repeatedInto(planting.bloom, yearly) : planting.bloom, kind);
-  }
-  const length = variety.bloomDays ?? kind.timing.bloomDays?.value;
-  const first = firstFlower(planting, variety, kind, climate);
-  if (!first || !length) return null;
-  const whole = bloomAfter(first, [0, 0], length);
-  if (yearly && whole.outer.last < yearly.first) return null;
-  const part = (which: "shedding" | "receptive") => {
-    const timing = kind.timing[which]?.value;
-    return timing ? bloomAfter(first, timing.afterFirst, timing.days) : whole;
+  return bloomForecast(planting, variety, kind, setting).bloom;
+}
+
+/** Days after its first flower from which a perennial may be in its next year's bloom. */
+const NEXT_BLOOM_DAYS = 300;
+
+interface BloomLength {
+  readonly days: Range;
+  readonly basis: Basis;
+  /** Whether it is where a count was broken off, and not the end. */
+  readonly isOpenEnded: boolean;
+}
+
+interface Counting {
+  readonly kind: Kind;
+  readonly setting: BloomSetting;
+  readonly start: DayNumber;
+  readonly length: BloomLength;
+}
+
+type Parts = Omit<BloomParts, "ripe">;
+
+/** The grower's own length closes a bloom; that of an open-ended kind does not. */
+function lengthOf(variety: Variety, kind: Kind): BloomLength | null {
+  if (variety.bloomDays) return { days: variety.bloomDays, basis: "own", isOpenEnded: false };
+  const figure = kind.timing.bloomDays;
+  if (!figure) return null;
+  const isOpenEnded = growthOf(kind).isOpenEnded && figure.source !== OWN_SOURCE;
+  return { days: figure.value, basis: figureBasis(figure), isOpenEnded };
+}
+
+/** The frost that ends the stand, on or after its start; null: hardy, or no date given. */
+function frostOf({ kind, setting, start }: Counting): DayNumber | null {
+  return growthOf(kind).isTender ? frostAfter(start, setting.firstAutumnFrost) : null;
+}
+
+function partsAfter(first: FirstFlower, context: Counting): Parts {
+  const { kind, length } = context;
+  const closed = bloomAfter(first, [0, 0], length.days, length.basis);
+  const whole = keptOpen(withHeat(closed, first, context), context);
+  const part = (timing: Sourced<BloomPart> | undefined) =>
+    timing
+      ? bloomAfter(first, timing.value.afterFirst, timing.value.days, figureBasis(timing))
+      : whole;
+  const sheds = part(kind.timing.shedding);
+  const receives = part(kind.timing.receptive);
+  if (sheds === whole && receives === whole) return { whole, sheds, receives };
+  const all: Bloom = {
+    ...whole,
+    likely: hull(hull(whole.likely, sheds.likely), receives.likely),
+    outer: hull(hull(whole.outer, sheds.outer), receives.outer),
   };
+  const isWhole = (bloom: Bloom) => (bloom === whole ? all : bloom);
+  return { whole: all, sheds: isWhole(sheds), receives: isWhole(receives) };
+}
+
+/** Bloom counted in heat ends no sooner than by its heat, and no sooner than by its days. */
+function withHeat(bloom: Bloom, first: FirstFlower, { kind, setting, start }: Counting): Bloom {
+  const heat = kind.timing.heatOfBloom;
+  if (!heat || first.counted !== "heat" || !setting.temperatures) return bloom;
+  const { limit } = heatEnd(start, kind, setting);
+  const most = heat.value.cDays[1];
+  const last = dayOfHeat(first.latest, heat.value, most, setting.temperatures, limit) ?? limit;
+  if (!Number.isFinite(last) || last <= bloom.outer.last) return bloom;
+  return { ...bloom, outer: { first: bloom.outer.first, last } };
+}
+
+/** An open-ended bloom runs to the end of the season; frost is looked at afterwards. */
+function keptOpen(bloom: Bloom, { length, setting, kind, start }: Counting): Bloom {
+  if (!length.isOpenEnded) return bloom;
+  const frost = frostOf({ length, setting, kind, start });
+  const last = Math.max(bloom.outer.last, frost ?? setting.season?.last ?? bloom.outer.last);
   return {
-    whole,
-    sheds: part("shedding"),
-    receives: part("receptive"),
-    ripe: ripeSeed(first, kind),
+    ...bloom,
+    likely: { first: bloom.likely.first, last },
+    outer: { first: bloom.outer.first, last },
+    isOpenEnded: true,
+  };
+}
+
+/** With the windows of the other reckoning, to be held against blooms counted that way. */
+function widened(parts: Parts, other: FirstFlower | null, context: Counting): Parts {
+  if (!other) return parts;
+  const others = partsAfter(other, context);
+  const wide = (bloom: Bloom, beside: Bloom): Bloom => ({
+    ...bloom,
+    widest: hull(bloom.outer, beside.outer),
+  });
+  return {
+    whole: wide(parts.whole, others.whole),
+    sheds: wide(parts.sheds, others.sheds),
+    receives: wide(parts.receives, others.receives),
+  };
+}
+
+function endedParts(parts: Parts, frost: DayNumber | null): Parts {
+  if (frost === null) return parts;
+  return {
+    whole: endedBy(parts.whole, frost),
+    sheds: endedBy(parts.sheds, frost),
+    receives: endedBy(parts.receives, frost),
   };
 }
 
 /**
- * Day of first flower with its uncertainty and what it was counted with, or null when no start or
- * no figure is known. Own bloom dates of the planting are not looked at here.
+ * Ripe seed by days, and by heat as well where the bloom is counted in heat and a heat to ripe
+ * seed is known: as wide as both, the middle between them likely. Where the heat is not met by
+ * the end of growth it is ripe after it, if at all.
  */
-export function firstFlower(
-  planting: Planting,
-  variety: Variety,
-  kind: Kind,
-  climate: Climate | undefined,
-): CountedFlower | null {
-  if (!planting.start) return null;
-  const { method, date } = planting.start;
-  const isSown = method === "sown";
-  const ownDays = isSown ? variety.sownToFlower : variety.transplantedToFlower;
-  const heat = isSown ? heatFigure(variety, kind, ownDays !== undefined) : null;
-  const byHeat =
-    climate && heat ? firstFlowerFromHeat(date, heat.heat, temperatureOn(climate)) : null;
-  if (byHeat && heat) return { ...byHeat, figure: heat };
-  if (ownDays) {
-    const figure = { by: "days", days: ownDays, of: "variety", source: null } as const;
-    return { ...firstFlowerFromDays(date, ownDays), figure };
-  }
-  const days = isSown ? kind.timing.sownToFlower : kind.timing.transplantedToFlower;
-  if (!days) return null;
-  const figure = { by: "days", days: days.value, of: "kind", source: days.source } as const;
-  return { ...firstFlowerFromDays(date, days.value), figure };
-}
-
-/**
- * The heat to count with: the variety's own, else the kind's - unless the grower has typed days,
- * for the variety or for the kind: those go before a published heat.
- */
-function heatFigure(
-  variety: Variety,
-  kind: Kind,
-  hasOwnDays: boolean,
-): Extract<FlowerFigure, { by: "heat" }> | null {
-  if (variety.heatToFlower) {
-    return { by: "heat", heat: variety.heatToFlower, of: "variety", source: null };
-  }
-  const heat = kind.timing.heatToFlower;
-  if (!heat || hasOwnDays) return null;
-  const isKindTyped = kind.timing.sownToFlower?.source === OWN_SOURCE;
-  if (isKindTyped && heat.source !== OWN_SOURCE) return null;
-  return { by: "heat", heat: heat.value, of: "kind", source: heat.source };
+function ripeSeed(first: FirstFlower, { kind, setting, start }: Counting): RipeSeed | null {
+  const days = kind.timing.flowerToSeed?.value;
+  const byDays = days ? ripeByDays(first, days) : null;
+  const heat: Sourced<HeatToFlower> | undefined = kind.timing.heatToSeed;
+  if (!heat || first.counted !== "heat" || !setting.temperatures) return byDays;
+  const { limit } = heatEnd(start, kind, setting);
+  const [least, most] = heat.value.cDays;
+  const met = (from: DayNumber, sum: number) =>
+    dayOfHeat(from, heat.value, sum, setting.temperatures ?? (() => null), limit);
+  const earliest = met(first.earliest, least);
+  const likely = met(first.likely, (least + most) / 2);
+  const latest = met(first.latest, most);
+  if (latest === null && !Number.isFinite(limit)) return byDays;
+  const after = limit + 1;
+  const byHeat = { earliest: earliest ?? after, likely: likely ?? after, latest: latest ?? after };
+  return {
+    earliest: Math.min(byHeat.earliest, byDays?.earliest ?? Infinity),
+    likely: byDays ? Math.round((byHeat.likely + byDays.likely) / 2) : byHeat.likely,
+    latest: Math.max(byHeat.latest, byDays?.latest ?? 0),
+    ...(latest === null ? { isBeyond: true } : {}),
+  };
 }

@@ -13,19 +13,30 @@ export function yearsLater(day: DayNumber, years: number): DayNumber {
   });
 }
 
-/**
- * A yearly window in the year it meets the season; unchanged when it meets the season as it is.
- * Of two years that would do, the earlier; when none does, the first that begins in it or after.
- */
-export function repeatedInto(window: DayWindow, season: DayWindow): DayWindow {
-  if (meets(window, season)) return window;
-  const years = civilFromDay(season.first).year - civilFromDay(window.last).year;
-  for (let shift = years - 1; ; shift += 1) {
-    const moved = { first: yearsLater(window.first, shift), last: yearsLater(window.last, shift) };
-    if (meets(moved, season) || moved.first > season.last) return moved;
-  }
-}
+/** Longest season, years, through which a yearly window is followed year by year. */
+const MOST_REPEATS = 60;
 
-function meets(a: DayWindow, b: DayWindow): boolean {
-  return a.first <= b.last && b.first <= a.last;
+/**
+ * Every repeat of a yearly window that meets the season, in order; when none does, the first that
+ * begins after it. A season too long to follow is taken as one window: open all the time.
+ */
+export function repeatsIn(
+  window: DayWindow,
+  season: DayWindow,
+): readonly [DayWindow, ...DayWindow[]] {
+  const years = civilFromDay(season.first).year - civilFromDay(window.last).year;
+  const span = civilFromDay(season.last).year - civilFromDay(season.first).year;
+  if (span > MOST_REPEATS) return [season];
+  const inYear = (shift: number): DayWindow => ({
+    first: yearsLater(window.first, shift),
+    last: yearsLater(window.last, shift),
+  });
+  let shift = years - 1;
+  let first = inYear(shift);
+  while (first.last < season.first) first = inYear((shift += 1));
+  const later: DayWindow[] = [];
+  for (let next = inYear(shift + 1); next.first <= season.last; next = inYear((shift += 1) + 1)) {
+    later.push(next);
+  }
+  return [first, ...later];
 }

@@ -10,11 +10,13 @@ import { outsideCheck } from "./outside.ts";
 import { overlapCheck } from "./overlap.ts";
 import { populationCheck } from "./population.ts";
 import { safetyCheck } from "./safety.ts";
+import { unsureTimeCheck } from "./unsure-time.ts";
 import { volunteersCheck } from "./volunteers.ts";
 
 /** Every check, in the order findings of one severity are listed. */
 const checks = [
   isolationCheck,
+  unsureTimeCheck,
   missingBloomCheck,
   missingFigureCheck,
   mixingCheck,

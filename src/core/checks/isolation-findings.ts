@@ -5,6 +5,7 @@ import { describeMissingFigure } from "./distance-words.ts";
 import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import { describeIsolation, nearnessWords } from "./isolation-words.ts";
+import { missingBloomAdvice } from "./time-words.ts";
 import { listed } from "./wording.ts";
 
 /** Two stands mix: at risk one way or both. */
@@ -75,11 +76,11 @@ export const missingBloomCheck: Check<MissingBloomFinding> = {
         against: othersOf(subject, pairs),
       }),
     ),
-  describe: (finding, { nameOf, unit }) => ({
+  describe: (finding, { nameOf, standOf, unit }) => ({
     title: `${nameOf(finding.subject)} has no bloom dates`,
     sentences: [
       `It lies ${nearnessWords(finding, listed(finding.against.map(nameOf)), unit)}, so only time could keep them apart, and that cannot be told without dates.`,
-      "Type a sowing or planting date, or its bloom dates.",
+      missingBloomAdvice(standOf(finding.subject)),
     ],
   }),
 };

@@ -1,7 +1,9 @@
 /** One directed pair: a seed parent, a pollen source, and what keeps them apart, if anything. */
+import type { Basis } from "../calendar/basis.ts";
 import type { Relation } from "../kinds/crop.ts";
 import type { StatedStep } from "../distances/stated-adjustments.ts";
 import type { Point } from "../geometry/point.ts";
+import type { DayNumber } from "../model/day.ts";
 
 /** What clears a pair, strongest first; `conflict` when nothing does; `unknown` when it cannot be told. */
 export type Standing = "distance" | "time" | "cover" | "conflict" | "unknown";
@@ -28,6 +30,26 @@ export interface Requirement {
   readonly adjustments?: readonly StatedStep[];
 }
 
+/** On what a pair rests that nothing but time clears. */
+export interface TimeClear {
+  /** Ids of the two by their bloom. */
+  readonly earlier: string;
+  readonly later: string;
+  /** On what the last day of the earlier and the first day of the later rest. */
+  readonly closes: Basis;
+  readonly opens: Basis;
+  /** The less sure of the two. */
+  readonly basis: Basis;
+  /** One is counted in heat and the other in days: not on one basis. */
+  readonly isCountedUnlike: boolean;
+  /** Whether dates carry it: no rule of thumb, and one basis. */
+  readonly isSure: boolean;
+  /** The last safe day: the earlier may flower up to and on it ... */
+  readonly lastDay: DayNumber;
+  /** ... if the later opens no sooner than this. */
+  readonly firstDay: DayNumber;
+}
+
 export interface IsolationPair {
   /** Id of the planting whose seed is kept. */
   readonly seedParent: string;
@@ -50,6 +72,8 @@ export interface IsolationPair {
   /** Days that must lie between the windows for time to clear the pair. */
   readonly guardDays: number;
   readonly standing: Standing;
+  /** Where time alone clears it; null: it does not, or a cover clears it too. */
+  readonly time: TimeClear | null;
   /** Stands that lack bloom dates, of the two. */
   readonly lacksBloom: readonly string[];
 }

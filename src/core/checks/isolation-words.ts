@@ -31,7 +31,8 @@ export function describeIsolation(atRisk: readonly IsolationPair[], wording: Wor
   };
 }
 
-function measureSentence(pair: IsolationPair, wording: Wording): string {
+/** How far apart, and how far they should be and by whom. */
+export function measureSentence(pair: IsolationPair, wording: Wording): string {
   const { unit } = wording;
   if (pair.requirement === null) return `${formatDistance(pair.distanceM, unit)} apart.`;
   const shown = formatMeasured(pair.distanceM, pair.requirement.metres, true, unit);

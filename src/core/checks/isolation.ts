@@ -7,13 +7,13 @@
  * Candidates come from a spatial index when a crossing group is large; the verdict always from
  * the measured distance between outlines.
  */
-import { gapDays, overlapDays } from "../calendar/bloom-window.ts";
+import { bloomParting, daysBetween, daysTogether, openDays } from "../calendar/compare-bloom.ts";
 import type { Kind, PollenCarrier, Relation } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import type { Cover } from "../model/plan.ts";
-import type { IsolationPair, Standing } from "./isolation-pair.ts";
+import type { IsolationPair, Standing, TimeClear } from "./isolation-pair.ts";
 import { nearStands } from "./near-stands.ts";
 import { type Stand, requirementFrom } from "./stand.ts";
 
@@ -159,9 +159,10 @@ function judgedPair(parent: Stand, source: Stand, relation: Relation): Isolation
   // Beyond a laxer level's figure nothing is known where the level has none: not clear, not near.
   const isBeyondFloor = isFarEnough && requirement.isFloor === true;
   const isFar = isFarEnough && !isBeyondFloor;
-  const received = parent.receives?.outer;
-  const shed = source.sheds?.outer;
-  const overlap = received && shed ? overlapDays(received, shed) : null;
+  const { receives } = parent;
+  const { sheds } = source;
+  const overlap = receives && sheds ? daysTogether(receives, sheds) : null;
+  const cleared = isFar ? "distance" : clearedOtherwise(parent, source);
   // Written out field by field: most of a whole-plan check is making these.
   return {
     seedParent: parent.id,
@@ -172,15 +173,28 @@ function judgedPair(parent: Stand, source: Stand, relation: Relation): Isolation
     requirement,
     relation,
     overlapDays: overlap,
-    gapDays: received && shed ? gapDays(received, shed) : null,
+    gapDays: receives && sheds ? daysBetween(receives, sheds) : null,
     exposedShare:
-      received && overlap !== null ? overlap / (received.last - received.first + 1) : null,
+      receives && sheds && overlap !== null ? overlap / openDays(receives, sheds) : null,
     guardDays: guardDaysOf(parent, source),
-    standing: isFar
-      ? "distance"
-      : (clearedOtherwise(parent, source) ??
-        (requirement !== null && overlap !== null && !isBeyondFloor ? "conflict" : "unknown")),
-    lacksBloom: received && shed ? NONE : lacking(parent, source),
+    standing:
+      cleared ??
+      (requirement !== null && overlap !== null && !isBeyondFloor ? "conflict" : "unknown"),
+    time: cleared === "time" && !isCovered(parent, source) ? timeClear(parent, source) : null,
+    lacksBloom: receives && sheds ? NONE : lacking(parent, source),
+  };
+}
+
+/** On what a pair cleared by time rests. */
+function timeClear(parent: Stand, source: Stand): TimeClear | null {
+  if (!parent.receives || !source.sheds) return null;
+  const parting = bloomParting(parent.receives, source.sheds, guardDaysOf(parent, source));
+  const { isFirstEarlier, ...rest } = parting;
+  return {
+    earlier: isFirstEarlier ? parent.id : source.id,
+    later: isFirstEarlier ? source.id : parent.id,
+    isSure: rest.basis !== "rule of thumb" && !rest.isCountedUnlike,
+    ...rest,
   };
 }
 
@@ -213,19 +227,21 @@ export function clearedOtherwise(
   parent: Stand,
   source: Stand,
 ): Extract<Standing, "time" | "cover"> | null {
-  const received = parent.receives?.outer;
-  const shed = source.sheds?.outer;
+  const { receives } = parent;
+  const { sheds } = source;
   if (
-    received &&
-    shed &&
-    overlapDays(received, shed) === 0 &&
-    gapDays(received, shed) >= guardDaysOf(parent, source)
+    receives &&
+    sheds &&
+    daysTogether(receives, sheds) === 0 &&
+    daysBetween(receives, sheds) >= guardDaysOf(parent, source)
   ) {
     return "time";
   }
-  const isCovered =
-    stopsPollen(parent.cover, parent.carrier) || stopsPollen(source.cover, source.carrier);
-  return isCovered ? "cover" : null;
+  return isCovered(parent, source) ? "cover" : null;
+}
+
+function isCovered(parent: Stand, source: Stand): boolean {
+  return stopsPollen(parent.cover, parent.carrier) || stopsPollen(source.cover, source.carrier);
 }
 
 /** A mesh cage stops insects but not pollen in the wind; bags and taped hand-pollinated flowers stop both. */

@@ -11,6 +11,8 @@ export interface LateSeedFinding extends FindingBase {
   readonly ripeLikely: number;
   readonly ripeLatest: number;
   readonly frost: number;
+  /** Whether the heat counted may not be reached before growth ends at all. */
+  readonly isBeyond: boolean;
 }
 
 export const lateSeedCheck: Check<LateSeedFinding> = {
@@ -33,17 +35,25 @@ export const lateSeedCheck: Check<LateSeedFinding> = {
           ripeLikely: ripe.likely,
           ripeLatest: ripe.latest,
           frost,
+          isBeyond: ripe.isBeyond === true,
         },
       ];
     });
   },
-  describe: ({ subject, ripeLikely, ripeLatest, frost }, { nameOf }) => ({
-    title: `Seed of ${nameOf(subject)} may ripen after the first frost`,
-    sentences: [
-      ripeLikely > frost
-        ? `The first seed is likely ripe on ${shortDate(ripeLikely)}, the first frost is given as ${shortDate(frost)}.`
-        : `The first seed may take until ${shortDate(ripeLatest)}, the first frost is given as ${shortDate(frost)}.`,
-      "Start it earlier, or be ready to finish it under cover.",
-    ],
+  describe: (finding, { nameOf }) => ({
+    title: `Seed of ${nameOf(finding.subject)} may ripen after the first frost`,
+    sentences: [ripeSentence(finding), "Start it earlier, or be ready to finish it under cover."],
   }),
 };
+
+/** When the first seed is ripe against the frost given. */
+function ripeSentence(finding: LateSeedFinding): string {
+  const { ripeLikely, ripeLatest, frost, isBeyond } = finding;
+  const given = `the first frost, given as ${shortDate(frost)}`;
+  if (ripeLikely > frost) {
+    return `The first seed is likely ripe on ${shortDate(ripeLikely)}, the first frost is given as ${shortDate(frost)}.`;
+  }
+  return isBeyond
+    ? `By the heat counted its seed may not be ripe by ${given}.`
+    : `The first seed may take until ${shortDate(ripeLatest)}, the first frost is given as ${shortDate(frost)}.`;
+}

@@ -5,6 +5,7 @@ import { formatDistance, formatMeasured } from "../model/length.ts";
 import { days, slackWords, togetherWords } from "./day-words.ts";
 import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
+import { restsWords } from "./time-rests.ts";
 import type { Wording } from "./wording.ts";
 
 /** Where the required distance of a pair comes from, in a few words. */
@@ -42,7 +43,7 @@ export function describeStanding(pair: IsolationPair, wording: Wording): string 
     case "distance":
       return `clear by distance: ${measured}`;
     case "time":
-      return `clear by time alone: ${days(pair.gapDays ?? 0)} between blooms, ${days(pair.guardDays)} wanted, ${slackWords(pair)} (${measured})`;
+      return `clear by time alone: ${days(pair.gapDays ?? 0)} between blooms, ${days(pair.guardDays)} wanted, ${slackWords(pair)}${pair.time ? `; ${restsWords(pair.time, wording.nameOf)}` : ""} (${measured})`;
     case "cover":
       return `clear by cover alone (${measured})`;
     case "conflict":

@@ -4,13 +4,14 @@
  * from stays the same object, so moving one planting remakes one stand.
  */
 import type { Bloom } from "../calendar/bloom-window.ts";
+import { type BloomSetting, bloomSetting } from "../calendar/growing.ts";
+import type { WhyNoBloom } from "../calendar/no-bloom.ts";
 import {
-  type BloomParts,
+  type Forecast,
   type RipeSeed,
+  bloomForecast,
   partsFromDates,
-  plantingBloom,
 } from "../calendar/planting-bloom.ts";
-import { repeatedInto } from "../calendar/yearly.ts";
 import type { Kind, PollenCarrier } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
@@ -45,6 +46,8 @@ export interface Stand {
   /** When it sheds pollen, and when its stigmas take pollen: the whole bloom for most kinds. */
   readonly sheds: Bloom | null;
   readonly receives: Bloom | null;
+  /** Why no bloom is told; null where one is. */
+  readonly whyNoBloom: WhyNoBloom | null;
   /** When the first seed is ripe; null when it cannot be told. */
   readonly ripe: RipeSeed | null;
   readonly requirement: Requirement | null;
@@ -62,11 +65,13 @@ export interface Stand {
   readonly level: PurityLevel | null;
   readonly climate: Climate | undefined;
   readonly season: Plan["season"];
+  /** What its bloom was told with. */
+  readonly setting: BloomSetting;
   readonly book: CropBook;
 }
 
 /** What a stand is made from beside its own object. */
-interface StandSettings extends Pick<Stand, "climate" | "season" | "book"> {
+interface StandSettings extends Pick<Stand, "climate" | "season" | "setting" | "book"> {
   readonly level: PurityLevel;
 }
 
@@ -82,6 +87,7 @@ export function resolveStands(
     season,
     site: { climate },
   } = plan;
+  const setting = bloomSetting(plan);
   const stands: Stand[] = [];
   for (const planting of layout.plantings) {
     const variety = varieties.get(planting.variety);
@@ -94,11 +100,12 @@ export function resolveStands(
       before.planting === planting &&
       before.variety === variety &&
       before.level === level &&
-      before.climate === climate &&
-      before.season === season &&
+      before.setting === setting &&
       before.book === book;
     stands.push(
-      isSame ? before : plantingStand(planting, variety, kind, { level, climate, season, book }),
+      isSame
+        ? before
+        : plantingStand(planting, variety, kind, { level, climate, season, setting, book }),
     );
   }
   for (const surrounding of plan.surroundings) {
@@ -108,21 +115,33 @@ export function resolveStands(
     const isSame =
       before !== undefined &&
       before.surrounding === surrounding &&
-      before.season === season &&
+      before.setting === setting &&
       before.book === book;
-    stands.push(isSame ? before : surroundingStand(surrounding, kind, season, book));
+    stands.push(
+      isSame
+        ? before
+        : surroundingStand(surrounding, kind, {
+            level: plan.level,
+            climate,
+            season,
+            setting,
+            book,
+          }),
+    );
   }
   return stands;
 }
 
-function bloomFields(
-  parts: BloomParts | null,
-): Pick<Stand, "bloom" | "sheds" | "receives" | "ripe"> {
+function bloomFields({
+  bloom,
+  why,
+}: Forecast): Pick<Stand, "bloom" | "sheds" | "receives" | "ripe" | "whyNoBloom"> {
   return {
-    bloom: parts?.whole ?? null,
-    sheds: parts?.sheds ?? null,
-    receives: parts?.receives ?? null,
-    ripe: parts?.ripe ?? null,
+    bloom: bloom?.whole ?? null,
+    sheds: bloom?.sheds ?? null,
+    receives: bloom?.receives ?? null,
+    ripe: bloom?.ripe ?? null,
+    whyNoBloom: why,
   };
 }
 
@@ -130,7 +149,7 @@ function plantingStand(
   planting: Planting,
   variety: Variety,
   kind: Kind,
-  { level, climate, season, book }: StandSettings,
+  { level, climate, season, setting, book }: StandSettings,
 ): Stand {
   const flowers = planting.flowering === "yes";
   const requirement = requirementOf(planting, variety, kind, level);
@@ -143,7 +162,7 @@ function plantingStand(
     outline: outlineOf(planting.outline),
     isSeedParent: planting.purpose === "seed" && flowers && variety.hybrid !== true,
     shedsPollen: flowers,
-    ...bloomFields(plantingBloom(planting, variety, kind, climate, season)),
+    ...bloomFields(bloomForecast(planting, variety, kind, setting)),
     requirement,
     wildRequirements: wild,
     reachM: distanceReach(requirement, wild),
@@ -156,6 +175,7 @@ function plantingStand(
     level,
     climate,
     season,
+    setting,
     book,
   };
 }
@@ -163,13 +183,12 @@ function plantingStand(
 function surroundingStand(
   surrounding: Surrounding,
   kind: Kind,
-  season: Plan["season"],
-  book: CropBook,
+  { season, setting, book }: StandSettings,
 ): Stand {
-  const bloom =
-    surrounding.bloom && kind.lifeCycle === "perennial"
-      ? repeatedInto(surrounding.bloom, season)
-      : surrounding.bloom;
+  const yearly = kind.lifeCycle === "perennial" ? season : null;
+  const forecast: Forecast = surrounding.bloom
+    ? { bloom: partsFromDates(surrounding.bloom, null, yearly), why: null }
+    : { bloom: null, why: "no-start" };
   return {
     id: surrounding.id,
     kind,
@@ -178,7 +197,7 @@ function surroundingStand(
     outline: outlineOf(surrounding.outline),
     isSeedParent: false,
     shedsPollen: surrounding.flowering === "yes",
-    ...bloomFields(bloom ? partsFromDates(bloom) : null),
+    ...bloomFields(forecast),
     requirement: null,
     wildRequirements: null,
     reachM: Infinity,
@@ -191,6 +210,7 @@ function surroundingStand(
     level: null,
     climate: undefined,
     season,
+    setting,
     book,
   };
 }

@@ -1,4 +1,5 @@
 /** Crops of earlier years on the ground of a plan: entered one by one, or taken from last year's plan. */
+import { bloomSetting } from "../calendar/growing.ts";
 import { plantingBloom } from "../calendar/planting-bloom.ts";
 import { cropBook } from "../kinds/crop-book.ts";
 import { kindOf } from "../kinds/own-kinds.ts";
@@ -136,14 +137,11 @@ export function takeOverCrops({ crops, ownKinds }: BroughtCrops, title: string):
  * The calendar year a planting was harvested in: of its ripe seed, else of the end of its bloom,
  * within its season. Where no date tells, the year the season ended in: the later, the more careful.
  */
-function harvestYear(
-  planting: Planting,
-  variety: Variety,
-  { ownKinds, season, site }: Plan,
-): number {
+function harvestYear(planting: Planting, variety: Variety, plan: Plan): number {
+  const { ownKinds, season } = plan;
   const own = ownKinds.find(({ id }) => id === variety.kind);
   const kind = own ? kindOf(own) : cropBook().kind(variety.kind);
-  const parts = kind && plantingBloom(planting, variety, kind, site.climate, season);
+  const parts = kind && plantingBloom(planting, variety, kind, bloomSetting(plan));
   const day = parts?.ripe?.latest ?? parts?.whole.outer.last ?? season.last;
   return civilFromDay(Math.min(Math.max(day, season.first), season.last)).year;
 }

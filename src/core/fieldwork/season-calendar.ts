@@ -57,8 +57,9 @@ function standJobs(plan: Plan, stand: Stand): readonly Job[] {
   }
   if (stand.shedsPollen && stand.bloom) addBloomJobs(stand, name, add);
   if (stand.isSeedParent && stand.ripe) {
-    const { earliest, likely, latest } = stand.ripe;
-    const text = `Seed of ${name} likely ripe (${shortDate(earliest)} to ${shortDate(latest)})`;
+    const { earliest, likely, latest, isBeyond } = stand.ripe;
+    const until = isBeyond ? "heat for it may be wanting" : `to ${shortDate(latest)}`;
+    const text = `Seed of ${name} likely ripe (from ${shortDate(earliest)}${isBeyond ? "; " : " "}${until})`;
     add("seed ripe", likely, text, frostCaution(latest, plan.site.firstAutumnFrost));
   }
   return jobs;

@@ -210,8 +210,7 @@ export const amaranthaceae: readonly Kind[] = [
       ...euOtherVegetable(),
     ],
     timing: {
-      ...recalledTiming({ sown: [45, 70], set: [30, 50], seed: [40, 50] }),
-      bloomDays: from("manual-seed-saving", [14, 21] as const, "days of pollen of the male plants"),
+      ...recalledTiming({ sown: [45, 70], set: [30, 50], bloom: [21, 35], seed: [40, 50] }),
     },
     spacing: recalledSpacing(0.25, 0.6),
     population: { maintenance: from("manual-seed-saving", 25, "25 to 30; only females bear seed") },

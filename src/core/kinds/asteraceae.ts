@@ -4,6 +4,7 @@ import {
   euOtherVegetable,
   euRow,
   from,
+  fromFew,
   generalInsect,
   inFeet,
   inMetres,
@@ -111,7 +112,7 @@ export const asteraceae: readonly Kind[] = [
       transplantedToFlower: recalled([40, 60] as const),
       bloomDays: recalled([14, 21] as const, "recalled; one head flowers 5 to 19 days"),
       flowerToSeed: recalled([30, 45] as const),
-      heatToFlower: from(
+      heatToFlower: fromFew(
         "sunflower-staging",
         { method: "simple average", baseC: 6.7, capC: null, cDays: [821, 945] } as const,
         "883 C-days from planting to the first open flowers; 7 percent either way is ours",

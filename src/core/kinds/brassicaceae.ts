@@ -5,6 +5,7 @@ import {
   euOtherVegetable,
   euRow,
   from,
+  fromFew,
   generalInsect,
   inFeet,
   inMetres,
@@ -254,7 +255,7 @@ export const brassicaceae: readonly Kind[] = [
     lifeCycle: "annual",
     timing: {
       ...spring,
-      sownToFlower: from("brassica-crop-notes", [56, 60] as const, "a seed crop sown in spring"),
+      sownToFlower: fromFew("brassica-crop-notes", [56, 60] as const, "a seed crop sown in spring"),
     },
     spacing: recalledSpacing(0.25, 0.4),
     ...seedStandard(75, 635),

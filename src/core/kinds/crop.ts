@@ -32,6 +32,10 @@ export interface Sourced<T> {
   readonly value: T;
   readonly source: string;
   readonly note?: string;
+  /** Found on a few varieties, and other varieties of the kind differ: it carries no more than a rule of thumb. */
+  readonly fewVarieties?: true;
+  /** Found in one place only: where days are known too, the bloom is what both give together. */
+  readonly onePlace?: true;
 }
 
 /** A closed range [least, most], both inclusive. */
@@ -112,6 +116,10 @@ export interface Timing {
   readonly flowerToSeed?: Sourced<Range>;
   /** Heat from sowing to first flower; used in place of days when the site has a climate. */
   readonly heatToFlower?: Sourced<HeatToFlower>;
+  /** Heat from first flower to the end of bloom, on the scale of `heatToFlower`. */
+  readonly heatOfBloom?: Sourced<HeatToFlower>;
+  /** Heat from first flower to ripe seed; on a scale of its own. */
+  readonly heatToSeed?: Sourced<HeatToFlower>;
   /** Pollen shed, where it differs from the whole bloom (maize tassels). */
   readonly shedding?: Sourced<BloomPart>;
   /** Stigmas receptive, where that differs from the whole bloom (maize silks). */

@@ -3,6 +3,7 @@ import type { IsolationFigure, Kind } from "./crop.ts";
 import {
   euOtherVegetable,
   from,
+  fromFew,
   inFeet,
   inMetres,
   inchSpacing,
@@ -137,7 +138,7 @@ export const cucurbitaceae: readonly Kind[] = [
     isolation: squashFigures,
     timing: {
       ...recalledTiming({ sown: [55, 70], set: [35, 50], bloom: [40, 60], seed: [55, 65] }),
-      heatToFlower: from(
+      heatToFlower: fromFew(
         "moschata-stages",
         { method: "simple average", baseC: 12, capC: 35, cDays: [774, 891] } as const,
         "832.5 C-days to the first male flower in six tropical plantings, about 61 days; 7 percent either way is ours, and so is the simple average, since the method is not stated",

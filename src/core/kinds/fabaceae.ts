@@ -4,6 +4,7 @@ import {
   euOtherVegetable,
   euRow,
   from,
+  fromFew,
   inFeet,
   inMetres,
   inchSpacing,
@@ -262,7 +263,7 @@ export const fabaceae: readonly Kind[] = [
     isolation: indiaSecondary(10, 5),
     timing: {
       ...recalledTiming({ sown: [45, 65], bloom: [20, 35], seed: [45, 60] }),
-      heatToFlower: from(
+      heatToFlower: fromFew(
         "chickpea-stages",
         { method: "simple average", baseC: 4, capC: null, cDays: [539, 621] } as const,
         "133 C-days to emergence and 447 more to flower, one variety; 7 percent either way is ours",

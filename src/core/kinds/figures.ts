@@ -155,6 +155,11 @@ export function from<T>(source: string, value: T, note?: string): Sourced<T> {
   return note === undefined ? { value, source } : { value, source, note };
 }
 
+/** A value found on a few varieties only: for another it is no more than a rule of thumb. */
+export function fromFew<T>(source: string, value: T, note?: string): Sourced<T> {
+  return { ...from(source, value, note), fewVarieties: true };
+}
+
 const TYPE_YOUR_OWN = "weakly sourced: type your own";
 
 /** A recalled value; the note asks the grower for a better one. */

@@ -7,6 +7,7 @@ import { brassicaceae } from "./brassicaceae.ts";
 import type { Kind } from "./crop.ts";
 import { cucurbitaceae } from "./cucurbitaceae.ts";
 import { fabaceae } from "./fabaceae.ts";
+import { withHeatFigures } from "./heat-figures.ts";
 import { otherFamilies } from "./other-families.ts";
 import { poaceae } from "./poaceae.ts";
 import { solanaceae } from "./solanaceae.ts";
@@ -22,4 +23,4 @@ export const kinds: readonly Kind[] = [
   ...amaryllidaceae,
   ...poaceae,
   ...otherFamilies,
-];
+].map(withHeatFigures);

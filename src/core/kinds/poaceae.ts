@@ -3,6 +3,7 @@ import type { IsolationFigure, Kind } from "./crop.ts";
 import {
   euRow,
   from,
+  fromFew,
   inFeet,
   inMetres,
   inchSpacing,
@@ -40,14 +41,22 @@ const maize = {
   landYears: usLand(0),
 } as const satisfies Partial<Kind>;
 
-/** First flower is the first silk: tassels shed one to two weeks, silks appear for longer. */
+/**
+ * First flower is the first silk. Silks of a field appear over 13 to 18 days and each stays
+ * receptive 5 to 6 days more; tassels shed for one to two weeks, from 1 to 3 days before silks.
+ */
 const maizeParts = {
   bloomDays: from("maize-silking", [13, 18] as const, "spread of silking in a field"),
-  shedding: from("corn-pollination-overview", {
-    afterFirst: [0, 0],
-    days: [7, 14],
-  } as const),
-  receptive: from("maize-silking", { afterFirst: [0, 0], days: [13, 18] } as const),
+  shedding: from(
+    "corn-pollination-overview",
+    { afterFirst: [-3, -1], days: [7, 14] } as const,
+    "pollen begins 1 to 3 days before silks",
+  ),
+  receptive: from(
+    "maize-silking",
+    { afterFirst: [0, 0], days: [18, 24] } as const,
+    "13 to 18 days over which silks appear, and 5 to 6 more for which each stays receptive",
+  ),
 } as const;
 
 const maizeHome: readonly IsolationFigure[] = [
@@ -104,13 +113,13 @@ export const poaceae: readonly Kind[] = [
       ...indiaSecondary(400, 200),
     ],
     timing: {
-      sownToFlower: from(
+      sownToFlower: fromFew(
         "corn-planting-2003",
         [61, 75] as const,
         "planting to silk: 75 days planted about 1 May, 66 about 25 May, 61 about 12 June",
       ),
       transplantedToFlower: recalled([45, 60] as const),
-      heatToFlower: from(
+      heatToFlower: fromFew(
         "corn-growing-degrees",
         { method: "modified average", baseC: 10, capC: 30, cDays: [699, 777] } as const,
         "1144 to 1273 F-days (86/50) from emergence for early to late field corn, and 115 to 125 from planting to emergence",

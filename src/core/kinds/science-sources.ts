@@ -144,4 +144,20 @@ export const scienceSources: readonly Source[] = [
     "Penn State University",
     "2021",
   ),
+  {
+    id: "fao-crop-defaults",
+    title: "Default crop parameters of the water productivity model, crop_params of an open copy",
+    publisher: "FAO",
+    edition: "October 2025",
+    trust: "seen",
+    authority: "book",
+  },
+  {
+    id: "open-crop-parameters",
+    title: "Crop parameters of the WOFOST simulation model, open table",
+    publisher: "Wageningen University & Research",
+    edition: "June 2025",
+    trust: "seen",
+    authority: "book",
+  },
 ];

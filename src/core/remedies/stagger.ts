@@ -3,7 +3,7 @@
  * checks on the edited plan; two sowings two weeks apart do not bloom two weeks apart, so each
  * offer also says how the shift in sowing shrinks (or grows) in bloom.
  */
-import type { Bloom } from "../calendar/bloom-window.ts";
+import type { Counted } from "../calendar/bloom-window.ts";
 import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
 import type { CheckResult } from "../checks/run-checks.ts";
 import { isolationPair } from "../checks/isolation.ts";
@@ -27,7 +27,7 @@ export interface StaggerOffer {
   /** Days the likely first flower moves; negative: earlier. */
   readonly bloomShift: number;
   /** How the bloom was told: counted in days it moves as far as the start, which is optimistic. */
-  readonly basis: Bloom["basis"];
+  readonly counted: Counted;
   /** Days between the two blooms after the shift, and the days that are wanted. */
   readonly gapDays: number;
   readonly guardDays: number;
@@ -82,7 +82,7 @@ function nearestStart(
       start,
       startShift: direction * shift,
       bloomShift: moved.bloom.likely.first - bloom.likely.first,
-      basis: moved.bloom.basis,
+      counted: moved.bloom.counted,
       gapDays: Math.min(...pairs.map((found) => found.gapDays ?? 0)),
       guardDays: Math.max(...pairs.map((found) => found.guardDays)),
       frost: frostTrouble(plan, start, moved),

@@ -4,7 +4,13 @@ import type { Plan } from "../../core/model/plan.ts";
 import { BloomRowLine } from "./BloomRowLine.tsx";
 import { startLimits } from "./bar-shift.ts";
 import type { BloomLine } from "./bloom-order.ts";
-import { type BloomRow, type UndatedRow, bloomRowWords, startWords } from "./bloom-rows.ts";
+import {
+  type BloomRow,
+  type UndatedRow,
+  bloomRowWords,
+  startWords,
+  undatedWords,
+} from "./bloom-rows.ts";
 import { planNow } from "../state/plan-actions.ts";
 import { type TimeAxis, axisDays, startPercent, widthPercent } from "./time-axis.ts";
 
@@ -74,7 +80,9 @@ function Line({ line, ...rest }: LineProps): ReactNode {
   }
 }
 
-function UndatedLine({ row: { id, code } }: { readonly row: UndatedRow }) {
+function UndatedLine({ row }: { readonly row: UndatedRow }) {
+  const { id, code } = row;
+  const words = undatedWords(row);
   return (
     <>
       <button
@@ -85,7 +93,9 @@ function UndatedLine({ row: { id, code } }: { readonly row: UndatedRow }) {
       >
         {code}
       </button>
-      <span className="soft">no bloom dates</span>
+      <span className="soft bloom-undated" title={words}>
+        {words}
+      </span>
     </>
   );
 }
@@ -103,6 +113,7 @@ function DatedLine({ row, axis, season, hatchOf }: DatedLineProps) {
       words={bloomRowWords(row)}
       hatch={hatchOf.get(row.group)}
       isSelected={row.isSelected}
+      basis={row.basis}
       likely={span(axis, row.likely)}
       outer={span(axis, row.outer)}
       overlaps={row.overlaps.map((window) => span(axis, window)).join(" ")}

@@ -1,7 +1,8 @@
 import { useMemo } from "react";
-import type { DayWindow } from "../../core/calendar/bloom-window.ts";
+import { type DayWindow, bloomBasis } from "../../core/calendar/bloom-window.ts";
+import { noBloomWords } from "../../core/calendar/no-bloom.ts";
 import { coldFelt } from "../../core/calendar/cold-felt.ts";
-import { firstFlower } from "../../core/calendar/planting-bloom.ts";
+import { firstFlower } from "../../core/calendar/first-flower.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import { shortDate } from "../../core/model/day.ts";
 import { basisWords, coldWords } from "./bloom-basis.ts";
@@ -13,7 +14,7 @@ export function BloomOutlook({ stand }: { readonly stand: Stand }) {
   if (bloom === null) {
     return (
       <>
-        <p className="field-hint">No bloom dates: type a start, or the bloom dates below.</p>
+        <p className="field-hint">{noBloomHint(stand)}</p>
         <ColdNote stand={stand} />
       </>
     );
@@ -27,10 +28,26 @@ export function BloomOutlook({ stand }: { readonly stand: Stand }) {
       {receives && !isSame(receives.outer, outer) && (
         <Part name="Takes pollen" window={receives.outer} />
       )}
+      <div className="field">
+        <span className="field-name">Rests on</span>
+        <span className="field-value">{bloomBasis(bloom)}</span>
+      </div>
+      {bloom.isOpenEnded === true && (
+        <p className="field-hint">
+          Flowers on until frost, cutting or the end of the season: type the variety's days of bloom
+          if it ends sooner.
+        </p>
+      )}
       <BasisNote stand={stand} />
       <ColdNote stand={stand} />
     </>
   );
+}
+
+function noBloomHint({ whyNoBloom }: Stand): string {
+  return whyNoBloom === null || whyNoBloom === "no-start"
+    ? "No bloom dates: type a start, or the bloom dates below."
+    : `${noBloomWords(whyNoBloom)} Type the bloom dates below.`;
 }
 
 interface FactProps {
@@ -73,13 +90,16 @@ function isSame(a: DayWindow, b: DayWindow): boolean {
 /** What the bloom was counted with; own dates need no word. */
 function BasisNote({ stand }: { readonly stand: Stand }) {
   const { units } = useShownPlan();
-  const { planting, variety, kind, climate } = stand;
+  const { planting, variety, kind, setting, bloom } = stand;
   const words = useMemo(() => {
     if (planting?.bloom) return "Own dates, taken as certain.";
     if (!planting?.start || !variety) return null;
-    const first = firstFlower(planting, variety, kind, climate);
-    return first && basisWords(first.figure, planting.start.method, units === "ft" ? "F" : "C");
-  }, [planting, variety, kind, climate, units]);
+    const { flower } = firstFlower(planting, variety, kind, setting);
+    if (!flower) return null;
+    const first = basisWords(flower.figure, planting.start.method, units === "ft" ? "F" : "C");
+    const isLengthLess = bloom !== null && bloom.closes !== bloom.opens;
+    return isLengthLess ? `${first} How long it flowers rests on: ${bloom.closes}.` : first;
+  }, [planting, variety, kind, setting, bloom, units]);
   return words === null ? null : <p className="field-hint">{words}</p>;
 }
 

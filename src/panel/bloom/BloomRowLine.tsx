@@ -13,6 +13,8 @@ interface BloomRowLineProps {
   readonly words: string;
   readonly hatch: Hatch | undefined;
   readonly isSelected: boolean;
+  /** On what the window rests. */
+  readonly basis: string;
   /** Windows as `start,width` in percent; several with spaces between. */
   readonly likely: string;
   readonly outer: string;
@@ -55,6 +57,7 @@ export const BloomRowLine = memo(function BloomRowLine(props: BloomRowLineProps)
           <HatchRect hatch={hatch} theme={theme} {...bar} y={4.5} height={11} />
           <OverlapBars spans={props.otherOverlaps} opacity={0.5} />
           <OverlapBars spans={overlaps} opacity={1} />
+          <BasisText basis={props.basis} outer={outer} />
         </svg>
         {startText !== "" && (
           <BloomGrip
@@ -75,6 +78,28 @@ export const BloomRowLine = memo(function BloomRowLine(props: BloomRowLineProps)
     </>
   );
 });
+
+/** Per cent of the track after which the word stands before the bar. */
+const LATE_PERCENT = 78;
+
+/** On what the window rests, beside its bar. */
+function BasisText({ basis, outer }: { readonly basis: string; readonly outer: string }) {
+  const [start = 0, width = 0] = outer.split(",").map(Number);
+  const end = start + width;
+  const isBefore = end > LATE_PERCENT && start > 100 - LATE_PERCENT;
+  const isWithin = end > LATE_PERCENT && !isBefore;
+  return (
+    <text
+      className="bloom-basis"
+      x={`${isBefore ? start : end}%`}
+      dx={isBefore || isWithin ? -4 : 4}
+      y={13.5}
+      textAnchor={isBefore || isWithin ? "end" : "start"}
+    >
+      {basis}
+    </text>
+  );
+}
 
 /** Days open together with a conflicting stand: barred, so that it is not colour alone. */
 function OverlapBars({ spans, opacity }: { readonly spans: string; readonly opacity: number }) {

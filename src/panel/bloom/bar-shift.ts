@@ -3,7 +3,8 @@
  * in days of sowing. Previewed as it goes; presses without a pause between are one undo step.
  */
 import type { DayWindow } from "../../core/calendar/bloom-window.ts";
-import { firstFlower } from "../../core/calendar/planting-bloom.ts";
+import { firstFlower } from "../../core/calendar/first-flower.ts";
+import { bloomSetting } from "../../core/calendar/growing.ts";
 import { startForFlower } from "../../core/calendar/start-for-flower.ts";
 import { moveStart } from "../../core/edits/move-start.ts";
 import type { DayNumber } from "../../core/model/day.ts";
@@ -52,9 +53,10 @@ export function dragFlowerTo(id: string, wanted: DayNumber): void {
   const kind = variety && book.kind(variety.kind);
   if (!planting?.start || !variety || !kind) return;
   const { method, date } = planting.start;
+  const setting = bloomSetting(plan);
   const flowerOf = (start: DayNumber) => {
     const moved = { ...planting, start: { method, date: start } };
-    return firstFlower(moved, variety, kind, plan.site.climate)?.likely ?? null;
+    return firstFlower(moved, variety, kind, setting).flower?.likely ?? null;
   };
   const start = startForFlower(wanted, startLimits(plan.season, date), flowerOf);
   if (start !== shift?.start) previewStart(planting, start, false);

@@ -1,8 +1,7 @@
 /** On what a predicted bloom rests, in words. */
 import type { ColdFelt } from "../../core/calendar/cold-felt.ts";
-import type { FlowerFigure } from "../../core/calendar/planting-bloom.ts";
+import type { FlowerFigure } from "../../core/calendar/first-flower.ts";
 import { CARROT_COLD } from "../../core/calendar/vernalization.ts";
-import { OWN_SOURCE } from "../../core/kinds/own-kinds.ts";
 import { findSource } from "../../core/kinds/sources.ts";
 import type { TemperatureUnit } from "../../core/calendar/temperature-text.ts";
 import { shortDate } from "../../core/model/day.ts";
@@ -25,21 +24,17 @@ export function basisWords(
   return `${counted} ${trustWords(figure)}`;
 }
 
-function trustWords({ of, source }: FlowerFigure): string {
+function trustWords({ of, source, basis }: FlowerFigure): string {
   if (of === "variety") return "The variety's own figure.";
-  if (source === OWN_SOURCE) return "The kind's figure in this plan.";
+  if (basis === "own") return "The kind's figure in this plan.";
   const found = source === null ? undefined : findSource(source);
-  switch (found?.trust) {
-    case "seen":
-      return `Source: ${found.title}.`;
-    case "common practice":
-      return "Common practice, not published.";
-    case "own figure":
-      return "The kind's figure in this plan.";
-    case "from memory":
-    case undefined:
-      return "A rule of thumb, not checked: your own days in the variety go before it.";
+  if (found?.trust === "common practice") return "Common practice, not published.";
+  if (found?.trust !== "seen") {
+    return "A rule of thumb, not checked: your own days in the variety go before it.";
   }
+  return basis === "published"
+    ? `Source: ${found.title}.`
+    : `Found on a few varieties only (${found.title}), so no more than a rule of thumb for another: your own days in the variety go before it.`;
 }
 
 /** What a biennial needs before it flowers, with numbers where a published function gives them. */

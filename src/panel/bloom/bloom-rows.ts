@@ -1,5 +1,7 @@
 /** Rows of the bloom strip: who flowers when, and where windows of a conflict lie over each other. */
-import type { Bloom, DayWindow } from "../../core/calendar/bloom-window.ts";
+import type { Basis } from "../../core/calendar/basis.ts";
+import { type Counted, type DayWindow, bloomBasis } from "../../core/calendar/bloom-window.ts";
+import { type WhyNoBloom, noBloomWords } from "../../core/calendar/no-bloom.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import { type DayNumber, shortDate } from "../../core/model/day.ts";
@@ -13,7 +15,11 @@ export interface BloomRow {
   readonly group: string;
   /** Start the bloom is counted from; null: it has dates of its own and no start moves it. */
   readonly start: NonNullable<Planting["start"]> | null;
-  readonly basis: Bloom["basis"];
+  readonly counted: Counted;
+  /** On what the window rests. */
+  readonly basis: Basis;
+  /** Whether only frost, cutting or the end of the season ends it. */
+  readonly isOpenEnded: boolean;
   readonly likely: DayWindow;
   readonly outer: DayWindow;
   /** Days open together with a stand it is in conflict with. */
@@ -33,6 +39,12 @@ export interface UndatedRow {
   readonly id: string;
   readonly code: string;
   readonly group: string;
+  readonly why: WhyNoBloom;
+}
+
+/** `no bloom dates`, and why none are told. */
+export function undatedWords({ why }: UndatedRow): string {
+  return why === "no-start" ? "no bloom dates" : `bloom unknown: ${noBloomWords(why)}`;
 }
 
 /**
@@ -52,7 +64,7 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
   );
   const rows = flowering.flatMap((stand): readonly BloomRow[] => {
     if (stand.bloom === null) return [];
-    const { likely, outer, basis } = stand.bloom;
+    const { likely, outer, counted } = stand.bloom;
     return [
       {
         id: stand.id,
@@ -60,7 +72,9 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
         name: stand.variety?.name ?? stand.kind.name,
         group: stand.kind.group,
         start: stand.planting?.bloom ? null : (stand.planting?.start ?? null),
-        basis,
+        counted,
+        basis: bloomBasis(stand.bloom),
+        isOpenEnded: stand.bloom.isOpenEnded === true,
         likely,
         outer,
         overlaps: overlaps.get(stand.id) ?? [],
@@ -78,7 +92,12 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
     ),
     undated: flowering
       .filter((stand) => stand.bloom === null)
-      .map((stand) => ({ id: stand.id, code: codeOf(stand), group: stand.kind.group })),
+      .map((stand) => ({
+        id: stand.id,
+        code: codeOf(stand),
+        group: stand.kind.group,
+        why: stand.whyNoBloom ?? "no-start",
+      })),
   };
 }
 
@@ -128,11 +147,18 @@ export function bloomRowWords(row: BloomRow): string {
     isCertain
       ? `in flower ${span(row.outer)}`
       : `in flower ${span(row.likely)}, at most ${span(row.outer)}`,
-    ...(row.start === null ? [] : [`${startWords(row)}, counted in ${row.basis}`]),
+    ...(row.start === null ? [] : [`${startWords(row)}, counted in ${row.counted}`]),
+    ...(row.isOpenEnded ? ["flowers on until something ends it"] : []),
+    basisText(row),
     ...row.overlaps.map((window) => `open together with a conflicting stand ${span(window)}`),
     ...row.otherOverlaps.map((window) => `in another conflict ${span(window)}`),
   ];
   return parts.join(", ");
+}
+
+/** `rests on: rule of thumb`. */
+function basisText({ basis }: Pick<BloomRow, "basis">): string {
+  return `rests on: ${basis}`;
 }
 
 /** `sown 28 May`; empty for dates of its own. */

@@ -29,16 +29,16 @@ export function offerNotes(offer: StaggerOffer): readonly string[] {
 }
 
 /** How days of sowing become days of bloom. */
-function shrinkWords({ startShift, bloomShift, basis }: StaggerOffer): string {
+function shrinkWords({ startShift, bloomShift, counted }: StaggerOffer): string {
   const [sowing, bloom] = [Math.abs(startShift), Math.abs(bloomShift)];
-  if (basis === "days") return `Counted in days, bloom moves as far: ${days(bloom)}.`;
+  if (counted === "days") return `Counted in days, bloom moves as far: ${days(bloom)}.`;
   const share = Math.round((bloom / sowing) * 100);
   return `${days(sowing)} of sowing become ${days(bloom)} of bloom (${share} %), counted in heat.`;
 }
 
 /** What holds for all dates offered. */
 export function offersNote(offers: readonly StaggerOffer[]): string {
-  const isInDays = offers.some((offer) => offer.basis === "days");
+  const isInDays = offers.some((offer) => offer.counted === "days");
   return isInDays
     ? "Apart in time alone: a late spring can undo it. And bloom counted in days is optimistic: truly it moves less than the sowing, in maize sown in May 9 days for 14. Leave more days than these."
     : "Apart in time alone: a late spring can undo it.";

@@ -47,30 +47,42 @@ describe("two windows", () => {
 });
 
 describe("a predicted bloom", () => {
-  const first = firstFlowerFromDays(100, [60, 70]);
+  const first = firstFlowerFromDays(100, [60, 70], "own");
 
   test("begins between the least and the most days after the start", () => {
-    expect(first).toEqual({ earliest: 160, likely: 165, latest: 170, basis: "days" });
+    expect(first).toEqual({
+      earliest: 160,
+      likely: 165,
+      latest: 170,
+      counted: "days",
+      basis: "own",
+    });
   });
 
   test("lasts whole days, both ends included", () => {
-    expect(bloomAfter(first, [0, 0], [20, 30])).toEqual({
+    expect(bloomAfter(first, [0, 0], [20, 30], "own")).toEqual({
       likely: { first: 165, last: 189 },
       outer: { first: 160, last: 199 },
-      basis: "days",
+      counted: "days",
+      opens: "own",
+      closes: "own",
     });
-    expect(bloomAfter(firstFlowerFromDays(0, [5, 5]), [0, 0], [1, 1])).toEqual({
+    expect(bloomAfter(firstFlowerFromDays(0, [5, 5], "own"), [0, 0], [1, 1], "own")).toEqual({
       likely: { first: 5, last: 5 },
       outer: { first: 5, last: 5 },
-      basis: "days",
+      counted: "days",
+      opens: "own",
+      closes: "own",
     });
   });
 
   test("of a part that opens later is shifted by its own range", () => {
-    expect(bloomAfter(first, [2, 4], [10, 10])).toEqual({
+    expect(bloomAfter(first, [2, 4], [10, 10], "own")).toEqual({
       likely: { first: 168, last: 177 },
       outer: { first: 162, last: 183 },
-      basis: "days",
+      counted: "days",
+      opens: "own",
+      closes: "own",
     });
   });
 
@@ -81,7 +93,12 @@ describe("a predicted bloom", () => {
     const length = range.map(([least, most]): [number, number] => [least + 1, most + 1]);
     fc.assert(
       fc.property(range, range, length, (toFlower, after, days) => {
-        const { likely, outer } = bloomAfter(firstFlowerFromDays(0, toFlower), after, days);
+        const { likely, outer } = bloomAfter(
+          firstFlowerFromDays(0, toFlower, "own"),
+          after,
+          days,
+          "own",
+        );
         expect(likely.first).toBeGreaterThanOrEqual(outer.first);
         expect(likely.last).toBeLessThanOrEqual(outer.last);
         expect(likely.last).toBeGreaterThanOrEqual(likely.first);
@@ -92,5 +109,11 @@ describe("a predicted bloom", () => {
 
 test("own dates are taken as certain", () => {
   const own = window(7, 9);
-  expect(bloomFromDates(own)).toEqual({ likely: own, outer: own, basis: "own dates" });
+  expect(bloomFromDates(own)).toEqual({
+    likely: own,
+    outer: own,
+    counted: "own dates",
+    opens: "own",
+    closes: "own",
+  });
 });

@@ -1,10 +1,8 @@
 /** When a planting flowers: which of the figures at hand is used. */
 import { describe, expect, test } from "vitest";
-import {
-  firstFlower,
-  partsFromDates,
-  plantingBloom,
-} from "../../../src/core/calendar/planting-bloom.ts";
+import { firstFlower } from "../../../src/core/calendar/first-flower.ts";
+import { settingOfClimate } from "../../../src/core/calendar/growing.ts";
+import { partsFromDates, plantingBloom } from "../../../src/core/calendar/planting-bloom.ts";
 import type { Kind } from "../../../src/core/kinds/crop.ts";
 import type { Climate, Planting, Variety } from "../../../src/core/model/plan.ts";
 
@@ -40,27 +38,27 @@ const planting: Planting = {
   flowering: "yes",
   cover: "none",
 };
-const sown: Planting = { ...planting, start: { method: "sown", date: 1000 } };
-const setOut: Planting = { ...planting, start: { method: "transplanted", date: 1000 } };
+const sown: Planting = { ...planting, start: { method: "sown", date: 830 } };
+const setOut: Planting = { ...planting, start: { method: "transplanted", date: 830 } };
 /** Ten degrees above a base of 10, every day. */
 const warm: Climate = { normals: { minC: Array(12).fill(20), maxC: Array(12).fill(20) } };
 const heat = { method: "simple average", baseC: 10, capC: null, cDays: [300, 500] } as const;
 
 function outer(of: Planting, by: Partial<Variety> = {}, climate?: Climate, of_: Kind = kind) {
-  const bloom = plantingBloom(of, { ...variety, ...by }, of_, climate)?.whole;
-  return bloom && [bloom.outer.first, bloom.outer.last, bloom.basis];
+  const bloom = plantingBloom(of, { ...variety, ...by }, of_, settingOfClimate(climate))?.whole;
+  return bloom && [bloom.outer.first, bloom.outer.last, bloom.counted];
 }
 
 describe("bloom is told by", () => {
   test("the kind's days from sowing, or from setting out", () => {
-    expect(outer(sown)).toEqual([1050, 1060 + 29, "days"]);
-    expect(outer(setOut)).toEqual([1030, 1040 + 29, "days"]);
+    expect(outer(sown)).toEqual([880, 890 + 29, "days"]);
+    expect(outer(setOut)).toEqual([860, 870 + 29, "days"]);
   });
 
   test("the variety's own days before those", () => {
-    expect(outer(sown, { sownToFlower: [70, 70] })).toEqual([1070, 1070 + 29, "days"]);
-    expect(outer(sown, { bloomDays: [5, 5] })).toEqual([1050, 1064, "days"]);
-    expect(outer(setOut, { sownToFlower: [70, 70] })).toEqual([1030, 1069, "days"]);
+    expect(outer(sown, { sownToFlower: [70, 70] })).toEqual([900, 900 + 29, "days"]);
+    expect(outer(sown, { bloomDays: [5, 5] })).toEqual([880, 894, "days"]);
+    expect(outer(setOut, { sownToFlower: [70, 70] })).toEqual([860, 899, "days"]);
   });
 
   test("the planting's own dates before everything", () => {
@@ -70,38 +68,45 @@ describe("bloom is told by", () => {
 
   test("heat where there is a climate and something is known of heat", () => {
     // 10 C-days a day: 300 are reached on the 30th day.
-    expect(outer(sown, { heatToFlower: heat })).toEqual([1050, 1089, "days"]);
-    expect(outer(sown, { heatToFlower: heat }, warm)).toEqual([1029, 1049 + 29, "heat"]);
-    expect(outer(sown, {}, warm)).toEqual([1050, 1089, "days"]);
+    expect(outer(sown, { heatToFlower: heat })).toEqual([880, 919, "days"]);
+    expect(outer(sown, { heatToFlower: heat }, warm)).toEqual([859, 879 + 29, "heat"]);
+    expect(outer(sown, {}, warm)).toEqual([880, 919, "days"]);
     const ofKind = { ...kind, timing: { ...kind.timing, heatToFlower: own(heat) } };
-    expect(outer(sown, {}, warm, ofKind)).toEqual([1029, 1078, "heat"]);
+    expect(outer(sown, {}, warm, ofKind)).toEqual([859, 908, "heat"]);
   });
 
   test("the variety's own days before the kind's heat; days for what was set out", () => {
     const ofKind = { ...kind, timing: { ...kind.timing, heatToFlower: own(heat) } };
-    expect(outer(sown, { sownToFlower: [70, 70] }, warm, ofKind)).toEqual([1070, 1099, "days"]);
-    expect(outer(setOut, {}, warm, ofKind)).toEqual([1030, 1069, "days"]);
+    expect(outer(sown, { sownToFlower: [70, 70] }, warm, ofKind)).toEqual([900, 929, "days"]);
+    expect(outer(setOut, {}, warm, ofKind)).toEqual([860, 899, "days"]);
   });
 
   test("days typed for a kind before a published heat of it", () => {
     const published = { value: heat, source: "corn-growing-degrees" };
     const typed = { ...kind, timing: { ...kind.timing, heatToFlower: published } };
-    expect(outer(sown, {}, warm, typed)).toEqual([1050, 1089, "days"]);
+    expect(outer(sown, {}, warm, typed)).toEqual([880, 919, "days"]);
     const recalled = { value: [50, 60] as const, source: "recalled" };
     const notTyped = { ...typed, timing: { ...typed.timing, sownToFlower: recalled } };
-    expect(outer(sown, {}, warm, notTyped)).toEqual([1029, 1078, "heat"]);
+    expect(outer(sown, {}, warm, notTyped)).toEqual([859, 908, "heat"]);
   });
 
-  test("days where the heat never suffices", () => {
+  test("neither heat nor days where the heat never suffices", () => {
     const cold: Climate = { normals: { minC: Array(12).fill(2), maxC: Array(12).fill(8) } };
-    expect(outer(sown, { heatToFlower: heat }, cold)).toEqual([1050, 1089, "days"]);
+    expect(outer(sown, { heatToFlower: heat }, cold)).toBeUndefined();
+    const setting = settingOfClimate(cold);
+    expect(firstFlower(sown, { ...variety, heatToFlower: heat }, kind, setting).why).toBe(
+      "heat-not-met",
+    );
   });
 });
 
 describe("nothing is told", () => {
   test("without a start", () => {
     expect(outer(planting)).toBeUndefined();
-    expect(firstFlower(planting, variety, kind, undefined)).toBeNull();
+    expect(firstFlower(planting, variety, kind, settingOfClimate(undefined))).toEqual({
+      flower: null,
+      why: "no-start",
+    });
   });
 
   test("without days to flower or length of bloom", () => {
@@ -109,8 +114,8 @@ describe("nothing is told", () => {
     const { bloomDays: _length, ...timing } = kind.timing;
     expect(outer(sown, {}, undefined, { ...kind, timing })).toBeUndefined();
     expect(outer(sown, { bloomDays: [10, 10] }, undefined, { ...kind, timing })).toEqual([
-      1050,
-      1069,
+      880,
+      899,
       "days",
     ]);
   });
@@ -121,16 +126,16 @@ test("pollen and stigmas have windows of their own where the kind says so", () =
     ...kind,
     timing: { ...kind.timing, receptive: own({ afterFirst: [2, 3], days: [10, 12] } as const) },
   };
-  const parts = plantingBloom(sown, variety, parted, undefined);
+  const parts = plantingBloom(sown, variety, parted, settingOfClimate(undefined));
   expect(parts?.sheds).toEqual(parts?.whole);
-  expect(parts?.receives.outer).toEqual({ first: 1052, last: 1060 + 3 + 11 });
+  expect(parts?.receives.outer).toEqual({ first: 882, last: 890 + 3 + 11 });
 });
 
 test("ripe seed is counted from first flower", () => {
-  expect(plantingBloom(sown, variety, kind, undefined)?.ripe).toEqual({
-    earliest: 1090,
-    likely: 1100,
-    latest: 1110,
+  expect(plantingBloom(sown, variety, kind, settingOfClimate(undefined))?.ripe).toEqual({
+    earliest: 920,
+    likely: 930,
+    latest: 940,
   });
   expect(partsFromDates({ first: 5, last: 9 }, kind).ripe).toEqual({
     earliest: 45,

@@ -1,7 +1,8 @@
 /** Perennials flower each year; seasons may cross New Year. */
 import { describe, expect, test } from "vitest";
+import { settingOfClimate } from "../../../src/core/calendar/growing.ts";
 import { plantingBloom } from "../../../src/core/calendar/planting-bloom.ts";
-import { repeatedInto, yearsLater } from "../../../src/core/calendar/yearly.ts";
+import { repeatsIn, yearsLater } from "../../../src/core/calendar/yearly.ts";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { dayFromIso, isoFromDay } from "../../../src/core/model/day.ts";
 import type { Planting } from "../../../src/core/model/plan.ts";
@@ -55,7 +56,7 @@ test.each([
     ["2028-03-01", "2028-03-10"],
   ],
 ] as const)("a yearly window %s", (_, [first, last], within, expected) => {
-  const moved = repeatedInto(window(first, last), within);
+  const [moved] = repeatsIn(window(first, last), within);
   expect([isoFromDay(moved.first), isoFromDay(moved.last)]).toEqual(expected);
 });
 
@@ -79,7 +80,8 @@ describe("a perennial", () => {
     cover: "none",
   };
   const outer = (by: Partial<Planting>, of = kind) =>
-    plantingBloom({ ...planting, ...by }, variety, of, undefined, season)?.whole.outer;
+    plantingBloom({ ...planting, ...by }, variety, of, { ...settingOfClimate(undefined), season })
+      ?.whole.outer;
 
   test("is one in the crop base", () => expect(kind.lifeCycle).toBe("perennial"));
 

@@ -7,7 +7,7 @@ import { severitySign, severityWord, wordingFor } from "../../../src/core/checks
 import { findingId } from "../../../src/core/checks/finding.ts";
 import { countBySeverity } from "../../../src/core/checks/run-checks.ts";
 import type { Bed, Plan, Planting } from "../../../src/core/model/plan.ts";
-import { check, day, layoutOf, squareAt, trialPlan } from "../../support/trial-plan.ts";
+import { bloom, check, day, layoutOf, squareAt, trialPlan } from "../../support/trial-plan.ts";
 
 const bed: Bed = { id: "b", code: "B01", outline: squareAt(0) };
 
@@ -27,6 +27,15 @@ function troubledPlan(): Plan {
       root: { at: 600, kind: "beet", bloom: null, start: sown },
       cross: { at: 700, kind: "tomato", variety: { hybrid: true } },
       caged: { at: 900, kind: "carrot", cover: "cage" },
+      bean: { at: 300, kind: "soybean", isolationM: 50, bloom: bloom("08-01", "08-20") },
+      bean2: {
+        at: 303,
+        kind: "soybean",
+        isolationM: 50,
+        bloom: null,
+        start: { method: "sown", date: day("2027-04-01") },
+        variety: { bloomDays: [5, 5] },
+      },
       squash: { at: 1200, kind: "summer-squash", isolationM: 50 },
       squash2: { at: 1200.5, kind: "winter-squash", isolationM: 50 },
     },

@@ -85,8 +85,8 @@ describe("two maizes sown on one day", () => {
   });
 
   test("gain fewer days of bloom than the sowing is moved", () => {
-    for (const { startShift, bloomShift, basis } of offers) {
-      expect(basis).toBe("heat");
+    for (const { startShift, bloomShift, counted } of offers) {
+      expect(counted).toBe("heat");
       expect(Math.abs(bloomShift)).toBeLessThan(Math.abs(startShift));
       expect(Math.sign(bloomShift)).toBe(Math.sign(startShift));
     }
@@ -102,7 +102,7 @@ describe("two maizes sown on one day", () => {
 
 test("counted in days the bloom moves as far as the sowing, which the offer says", () => {
   for (const offer of offersFor(twoMaizes({}))) {
-    expect(offer.basis).toBe("days");
+    expect(offer.counted).toBe("days");
     expect(offer.bloomShift).toBe(offer.startShift);
   }
 });

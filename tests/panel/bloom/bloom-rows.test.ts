@@ -43,7 +43,7 @@ describe("rows of the bloom strip", () => {
   test("say what they show", () => {
     const [second] = rowsOf(["planting-1"]).rows;
     expect(second && bloomRowWords(second)).toBe(
-      "B01-2 Old Ferry, in flower 10 Jun to 5 Jul, open together with a conflicting stand 1 Jul to 5 Jul, in another conflict 20 Jun to 5 Jul",
+      "B01-2 Old Ferry, in flower 10 Jun to 5 Jul, rests on: own, open together with a conflicting stand 1 Jul to 5 Jul, in another conflict 20 Jun to 5 Jul",
     );
   });
   test("are counted by the day", () => {
@@ -58,5 +58,5 @@ test("a planting without dates is listed apart, one that is cut is not listed", 
   const { plan, layout } = smallPlan([plantingAt(1, 0), plantingAt(2, 1.2, { flowering: "cut" })]);
   const { rows, undated } = bloomRows(runChecks(plan, layout, book), []);
   expect(rows).toEqual([]);
-  expect(undated).toEqual([{ id: "planting-1", code: "B01-1", group: "tomato" }]);
+  expect(undated).toEqual([{ id: "planting-1", code: "B01-1", group: "tomato", why: "no-start" }]);
 });

@@ -36,13 +36,25 @@ describe("heat", () => {
 
 describe("what a bloom rests on", () => {
   test("names the figure and how far it is to be trusted", () => {
-    const heat = { by: "heat", heat: maize, of: "kind", source: "corn-growing-degrees" } as const;
+    const heat = {
+      by: "heat",
+      heat: maize,
+      of: "kind",
+      source: "corn-growing-degrees",
+      basis: "published",
+    } as const;
     expect(basisWords(heat, "sown", "C")).toMatch(/^Counted in heat: 699-777 C-days.*Source: /);
-    const recalled = { by: "days", days: [30, 40], of: "kind", source: "no-such-source" } as const;
+    const recalled = {
+      by: "days",
+      days: [30, 40],
+      of: "kind",
+      source: "no-such-source",
+      basis: "rule of thumb",
+    } as const;
     expect(basisWords(recalled, "transplanted", "C")).toBe(
       "Counted in days: 30-40 from setting out. A rule of thumb, not checked: your own days in the variety go before it.",
     );
-    const own = { by: "days", days: [60, 60], of: "variety", source: null } as const;
+    const own = { by: "days", days: [60, 60], of: "variety", source: null, basis: "own" } as const;
     expect(basisWords(own, "sown", "C")).toBe(
       "Counted in days: 60 from sowing. The variety's own figure.",
     );
@@ -65,7 +77,7 @@ const offer: StaggerOffer = {
   start: day("2027-05-20"),
   startShift: 19,
   bloomShift: 10,
-  basis: "heat",
+  counted: "heat",
   gapDays: 14,
   guardDays: 14,
   frost: null,
@@ -85,7 +97,7 @@ describe("a sowing date", () => {
   });
 
   test("counted in days warns that it promises too much", () => {
-    const inDays: StaggerOffer = { ...offer, basis: "days", startShift: -1, bloomShift: -1 };
+    const inDays: StaggerOffer = { ...offer, counted: "days", startShift: -1, bloomShift: -1 };
     expect(offerTitle(inDays, "B1", false)).toBe("Set out B1 1 day earlier, on 20 May");
     expect(offersNote([offer, inDays])).toContain("optimistic");
   });

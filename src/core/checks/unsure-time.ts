@@ -1,0 +1,50 @@
+/** Pairs that time alone clears, on days that a rule of thumb gives: clear, but to be watched. */
+import type { Check } from "./check.ts";
+import { type FindingBase, compareText, findingId } from "./finding.ts";
+import type { IsolationPair } from "./isolation-pair.ts";
+import { describeUnsureTime } from "./time-words.ts";
+
+/** Time alone keeps two stands apart, and the days between rest on a rule of thumb. */
+export interface UnsureTimeFinding extends FindingBase {
+  readonly check: "unsure-time";
+  /** The directions that rest on it, one or two, each with its `time`. */
+  readonly resting: readonly IsolationPair[];
+}
+
+export const unsureTimeCheck: Check<UnsureTimeFinding> = {
+  name: "unsure-time",
+  title: "Only a rule of thumb keeps blooms apart",
+  run: ({ freshPairs, isUnchanged, previous }) => {
+    const byPair = new Map<string, IsolationPair[]>();
+    for (const pair of freshPairs) {
+      if (pair.time === null || pair.time.isSure) continue;
+      const id = findingId("unsure-time", [pair.seedParent, pair.pollenSource]);
+      const found = byPair.get(id);
+      if (found) found.push(pair);
+      else byPair.set(id, [pair]);
+    }
+    // A pair that touches a changed stand is judged anew both ways, so what is kept is whole.
+    return [
+      ...previous.filter((finding) => finding.subjects.every(isUnchanged)),
+      ...[...byPair].map(([id, resting]) => unsureTimeFinding(id, resting)),
+    ];
+  },
+  describe: ({ resting }, wording) => describeUnsureTime(resting, wording),
+  hasWaysOut: false,
+};
+
+function unsureTimeFinding(id: string, found: readonly IsolationPair[]): UnsureTimeFinding {
+  const resting = [...found].sort((a, b) => compareText(a.seedParent, b.seedParent));
+  const [nearest] = [...resting].sort((a, b) => (a.gapDays ?? 0) - (b.gapDays ?? 0));
+  const shown = nearest as IsolationPair;
+  return {
+    id,
+    check: "unsure-time",
+    severity: "caution",
+    subjects: [shown.seedParent, shown.pollenSource].sort(compareText),
+    measuredM: shown.distanceM,
+    ...(shown.requiredM === null ? {} : { requiredM: shown.requiredM }),
+    where: shown.where,
+    resting,
+  };
+}

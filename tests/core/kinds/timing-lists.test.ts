@@ -1,0 +1,56 @@
+/** Lists that name kinds beside the crop base. */
+import { expect, test } from "vitest";
+import { cropBook } from "../../../src/core/kinds/crop-book.ts";
+import { growthKinds } from "../../../src/core/kinds/growth.ts";
+import { heatKinds } from "../../../src/core/kinds/heat-figures.ts";
+
+const book = cropBook();
+
+test("every kind named as tender or open-ended is in the crop base", () => {
+  const missing = growthKinds.filter((id) => id !== "tomatillo" && !book.kind(id));
+  expect(missing).toEqual([]);
+});
+
+test("heat is known for some twenty kinds", () => {
+  expect(heatKinds.filter((id) => !book.kind(id))).toEqual([]);
+  const known = book.kinds.filter(({ timing }) => timing.heatToFlower ?? timing.heatToSeed);
+  expect(known.length).toBeGreaterThanOrEqual(20);
+});
+
+/**
+ * C-days as printed by the two open crop-model tables, middle of the range shipped: FAO defaults
+ * of the water productivity model (crop_params of an open copy, October 2025) and the open crop
+ * parameters of WOFOST (June 2025).
+ */
+test.each([
+  ["barley", "heatToFlower", 0, 867, 867],
+  ["common-bean", "heatToFlower", 9, 556, 556],
+  ["sorghum", "heatToFlower", 8, 1041, 1041],
+  ["soybean", "heatToFlower", 5, 1500, 1500],
+  ["wheat", "heatToFlower", 0, 1250, 1250],
+  ["barley", "heatOfBloom", 0, 160, 160],
+  ["common-bean", "heatOfBloom", 9, 233, 233],
+  ["soybean", "heatOfBloom", 5, 600, 600],
+  ["wheat", "heatOfBloom", 0, 200, 200],
+  ["barley", "heatToSeed", 0, 429, 750],
+  ["common-bean", "heatToSeed", 9, 742, 742],
+  ["maize", "heatToSeed", 8, 820, 820],
+  ["sorghum", "heatToSeed", 8, 719, 719],
+  ["soybean", "heatToSeed", 5, 1200, 1200],
+  ["sunflower", "heatToSeed", 4, 1134, 1134],
+  ["tomato", "heatToSeed", 7, 1408, 1408],
+  ["wheat", "heatToSeed", 0, 1150, 1150],
+  ["chickpea", "heatToSeed", 7, 714, 714],
+  ["cowpea", "heatToSeed", 8, 630, 630],
+  ["broad-bean", "heatToSeed", 0, 1351, 1351],
+  ["peanut", "heatToSeed", 10, 952, 952],
+  ["pearl-millet", "heatToSeed", 10, 483, 483],
+  ["mung-bean", "heatToSeed", 10, 753, 753],
+  ["oilseed-rape", "heatToSeed", 4, 600, 1150],
+  ["tobacco", "heatToSeed", 0, 1948, 1948],
+] as const)("%s %s: base %d, %d to %d C-days as printed", (id, which, base, least, most) => {
+  const figure = book.kind(id)?.timing[which];
+  expect(figure?.value.baseC).toBe(base);
+  expect(figure?.value.cDays).toEqual([Math.round(least * 0.8), Math.round(most * 1.25)]);
+  expect(figure?.fewVarieties).toBe(true);
+});
