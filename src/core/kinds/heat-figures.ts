@@ -52,44 +52,46 @@ const maize = fao(8, 880, 180, 820);
 const sorghum = fao(8, 1041, 306, 719);
 
 /** By kind. A heat to flower that the kind has from elsewhere stays. */
-const heat: Readonly<Record<string, Timing>> = {
-  barley: {
-    ...fao(0, 867, 160, 429),
-    heatToSeed: sourced(
-      "fao-crop-defaults",
-      [0, null],
-      [429, 750],
-      "from flower to maturity; the larger by the other table",
-    ),
-  },
-  "common-bean": fao(9, 556, 233, 742),
-  maize,
-  "sweet-corn": maize,
-  popcorn: maize,
-  sorghum,
-  broomcorn: sorghum,
-  soybean: fao(5, 1500, 600, 1200),
-  sunflower: fao(4, 1266, 350, 1134),
-  // The heat to flower printed for tomato counts from setting out; heat here counts from sowing.
-  tomato: fao(7, null, 750, 1408),
-  wheat: fao(0, 1250, 200, 1150),
-  chickpea: seedHeat([7, 20], 714),
-  cowpea: seedHeat([8, 28], 630),
-  "broad-bean": seedHeat([0, 25], 1351),
-  peanut: seedHeat([10, 30], 952),
-  "pearl-millet": seedHeat([10, 27], 483),
-  "mung-bean": seedHeat([10, 28], 753),
-  "oilseed-rape": seedHeat([4, 35], [600, 1150]),
-  tobacco: seedHeat([0, null], 1948),
-};
+const heat: ReadonlyMap<string, Timing> = new Map(
+  Object.entries<Timing>({
+    barley: {
+      ...fao(0, 867, 160, 429),
+      heatToSeed: sourced(
+        "fao-crop-defaults",
+        [0, null],
+        [429, 750],
+        "from flower to maturity; the larger by the other table",
+      ),
+    },
+    "common-bean": fao(9, 556, 233, 742),
+    maize,
+    "sweet-corn": maize,
+    popcorn: maize,
+    sorghum,
+    broomcorn: sorghum,
+    soybean: fao(5, 1500, 600, 1200),
+    sunflower: fao(4, 1266, 350, 1134),
+    // The heat to flower printed for tomato counts from setting out; heat here counts from sowing.
+    tomato: fao(7, null, 750, 1408),
+    wheat: fao(0, 1250, 200, 1150),
+    chickpea: seedHeat([7, 20], 714),
+    cowpea: seedHeat([8, 28], 630),
+    "broad-bean": seedHeat([0, 25], 1351),
+    peanut: seedHeat([10, 30], 952),
+    "pearl-millet": seedHeat([10, 27], 483),
+    "mung-bean": seedHeat([10, 28], 753),
+    "oilseed-rape": seedHeat([4, 35], [600, 1150]),
+    tobacco: seedHeat([0, null], 1948),
+  }),
+);
 
 /** Ids of the kinds above. */
-export const heatKinds: readonly string[] = Object.keys(heat);
+export const heatKinds: readonly string[] = [...heat.keys()];
 
 /** A kind with its heat figures beside what it has. */
 export function withHeatFigures(kind: Kind): Kind {
-  if (!Object.hasOwn(heat, kind.id)) return kind;
-  const found = heat[kind.id] ?? {};
+  const found = heat.get(kind.id);
+  if (!found) return kind;
   // A bloom counted in heat ends on the scale of its own heat to flower, or not at all.
   const { heatOfBloom: _bloom, ...rest } = found;
   const has = kind.timing.heatToFlower;
