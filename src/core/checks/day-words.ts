@@ -1,6 +1,33 @@
-/** Days between blooms in words. */
-import type { IsolationPair } from "./isolation-pair.ts";
-import { timeSlackDays } from "./time-slack.ts";
+/**
+ * Days between blooms: how fragile isolation in time is, what a late spring would undo, on what
+ * the days between rest, and all of it in words.
+ */
+import { basisWord } from "../calendar/basis.ts";
+import { shortDate } from "../model/day.ts";
+import type { IsolationPair, TimeClear } from "./isolation-pair.ts";
+
+/** Days by which the gap of a pair resting on time exceeds what is wanted; null for other pairs. */
+export function timeSlackDays(pair: IsolationPair): number | null {
+  if (pair.standing !== "time" || pair.gapDays === null) return null;
+  return pair.gapDays - pair.guardDays;
+}
+
+/**
+ * Pairs resting on time that would no longer be clear if one of the two bloomed up to `shiftDays`
+ * nearer the other than predicted: the least slack first.
+ */
+export function pairsLostToShift(
+  pairs: readonly IsolationPair[],
+  shiftDays: number,
+): readonly IsolationPair[] {
+  return pairs
+    .flatMap((pair) => {
+      const slack = timeSlackDays(pair);
+      return slack !== null && slack < shiftDays ? [{ pair, slack }] : [];
+    })
+    .sort((a, b) => a.slack - b.slack)
+    .map(({ pair }) => pair);
+}
 
 /** `1 day`, `12 days`. */
 export function days(count: number): string {
@@ -19,4 +46,20 @@ export function togetherWords(pair: IsolationPair): string {
   if (!overlapDays) return `in bloom ${days(gapDays ?? 0)} apart, ${days(guardDays)} wanted`;
   const share = Math.max(1, Math.round((exposedShare ?? 0) * 100));
   return `open together ${days(overlapDays)}, ${share} % of the time it takes pollen`;
+}
+
+type NameOf = (id: string) => string;
+
+/** On what the days between rest: `the end of B01 and the start of B02 rest on a rule of thumb`. */
+export function restsWords(time: TimeClear, nameOf: NameOf): string {
+  const [end, start] = [`the end of ${nameOf(time.earlier)}`, `the start of ${nameOf(time.later)}`];
+  const unlike = time.isCountedUnlike ? "; one is counted in heat, the other in days" : "";
+  if (time.closes === time.opens)
+    return `${end} and ${start} rest on ${basisWord[time.closes]}${unlike}`;
+  return `${end} rests on ${basisWord[time.closes]}, ${start} on ${basisWord[time.opens]}${unlike}`;
+}
+
+/** `B01 must be over by 12 Jun and B02 not open before 20 Jun`. */
+export function safeDaysWords(time: TimeClear, nameOf: NameOf): string {
+  return `${nameOf(time.earlier)} must be over by ${shortDate(time.lastDay)} and ${nameOf(time.later)} not open before ${shortDate(time.firstDay)}`;
 }

@@ -4,8 +4,7 @@ import { type FindingBase, compareText, findingId } from "./finding.ts";
 import { describeMissingFigure } from "./distance-words.ts";
 import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
-import { describeIsolation, nearnessWords } from "./isolation-words.ts";
-import { missingBloomAdvice } from "./time-words.ts";
+import { describeIsolation, missingBloomAdvice, nearnessWords } from "./isolation-words.ts";
 import { listed } from "./wording.ts";
 
 /** Two stands mix: at risk one way or both. */

@@ -1,4 +1,5 @@
 /** Words for two stands that would mix, and for one that may. */
+import { noBloomWords } from "../calendar/no-bloom.ts";
 import { shortDate } from "../model/day.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
 import { days } from "./day-words.ts";
@@ -6,6 +7,7 @@ import { requirementAsks } from "./distance-words.ts";
 import type { FindingBase } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import { requirementText } from "./pair-words.ts";
+import type { Stand } from "./stand.ts";
 import type { Description, Wording } from "./wording.ts";
 
 /** @param atRisk the directions at risk, one or two, worst first */
@@ -79,4 +81,15 @@ export function nearnessWords(finding: FindingBase, others: string, unit: Length
   if (finding.requiredM === undefined) return `${formatDistance(measuredM, unit)} from ${others}`;
   const shown = formatMeasured(measuredM, finding.requiredM, true, unit);
   return `${shown.measured}${shown.after} from ${others} where ${shown.required}${shown.after} are needed`;
+}
+
+/** Why nothing is told of its bloom, and what would tell it. */
+export function missingBloomAdvice(stand: Stand | undefined): string {
+  const why = stand?.whyNoBloom ?? "no-start";
+  if (why === "no-start") {
+    return stand?.surrounding
+      ? "Type its bloom dates."
+      : "Type a sowing or planting date, or its bloom dates.";
+  }
+  return `${noBloomWords(why)} Type its bloom dates.`;
 }

@@ -2,10 +2,9 @@
 import { levelEntry } from "../kinds/levels.ts";
 import { citedAs } from "../kinds/sources.ts";
 import { formatDistance, formatMeasured } from "../model/length.ts";
-import { days, slackWords, togetherWords } from "./day-words.ts";
+import { days, restsWords, slackWords, togetherWords } from "./day-words.ts";
 import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
-import { restsWords } from "./time-rests.ts";
 import type { Wording } from "./wording.ts";
 
 /** Where the required distance of a pair comes from, in a few words. */

@@ -5,7 +5,7 @@
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { type CheckResult, countBySeverity, foundBy } from "../checks/run-checks.ts";
 import type { Standing } from "../checks/isolation-pair.ts";
-import { timeSlackDays } from "../checks/time-slack.ts";
+import { timeSlackDays } from "../checks/day-words.ts";
 import { volunteersCheck } from "../checks/volunteers.ts";
 import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
 import { pointDistance } from "../geometry/point.ts";

@@ -1,6 +1,6 @@
 /** What a spring later than reckoned would undo. */
 import type { IsolationPair } from "../../core/checks/isolation-pair.ts";
-import { pairsLostToShift, timeSlackDays } from "../../core/checks/time-slack.ts";
+import { pairsLostToShift, timeSlackDays } from "../../core/checks/day-words.ts";
 
 /** Two stands kept apart by time alone that a shift would bring together. */
 export interface LostPair {

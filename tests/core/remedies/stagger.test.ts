@@ -1,7 +1,7 @@
 /** Sowing dates that clear a conflict in time. */
 import { describe, expect, test } from "vitest";
 import { type StaggerOffer, staggerOffers } from "../../../src/core/remedies/stagger.ts";
-import { pairsLostToShift } from "../../../src/core/checks/time-slack.ts";
+import { pairsLostToShift } from "../../../src/core/checks/day-words.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import type { Plan, Planting, Site } from "../../../src/core/model/plan.ts";
 import { monthlyMeans } from "../../support/climate-rows.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { pairsLostToShift, timeSlackDays } from "../../../src/core/checks/time-slack.ts";
+import { pairsLostToShift, timeSlackDays } from "../../../src/core/checks/day-words.ts";
 import { bloom, check, pairsOf, trialPlan } from "../../support/trial-plan.ts";
 
 const plan = trialPlan({
