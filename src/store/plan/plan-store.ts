@@ -13,6 +13,7 @@ import { type Patch, applyPatch, difference } from "../../core/edits/patch.ts";
 import { emptyPlan } from "../../core/model/empty-plan.ts";
 import type { DayNumber } from "../../core/model/day.ts";
 import { layoutOf, openingLayoutId } from "../../core/model/layouts.ts";
+import { idsOnSheet } from "../../core/model/collections.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import type { HideableKind } from "../window/hideable-kinds.ts";
 
@@ -149,12 +150,8 @@ function keptAs(kept: CheckedLayout): Shown & Pick<PlanState, "plan" | "kept" | 
 }
 
 /** Ids of the selection that still exist in the shown layout. */
-function standing(state: PlanState, shown: Plan, layoutId: string): readonly string[] {
-  const layout = layoutOf(shown, layoutId);
-  const present = new Set<string>();
-  for (const list of [layout.beds, layout.plantings, shown.surroundings]) {
-    for (const item of list) present.add(item.id);
-  }
+function stillThere(state: PlanState, shown: Plan, layoutId: string): readonly string[] {
+  const present = idsOnSheet(shown, layoutOf(shown, layoutId));
   const kept = state.selection.filter((id) => present.has(id));
   return kept.length === state.selection.length ? state.selection : kept;
 }
@@ -193,7 +190,7 @@ function travelled(state: PlanState, direction: "back" | "forward"): Partial<Pla
     ...keptAs(kept),
     past: direction === "back" ? state.past.slice(0, -1) : [...state.past, step],
     future: direction === "back" ? [...state.future, step] : state.future.slice(0, -1),
-    selection: standing(state, plan, step.layoutId),
+    selection: stillThere(state, plan, step.layoutId),
     announcement: `${verb}: ${step.title}. ${findingsSpoken(kept.result)}.`,
   };
 }
@@ -262,7 +259,7 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
         ...keptAs(kept),
         past: [...state.past, step].slice(-HISTORY_DEPTH),
         future: [],
-        selection: standing(state, plan, state.layoutId),
+        selection: stillThere(state, plan, state.layoutId),
         announcement: keptWords(edit, note, state.kept, kept),
       });
     },
