@@ -1,4 +1,5 @@
-import { Suspense, lazy, useEffect, useRef, useState } from "react";
+import { Suspense, lazy, useCallback, useEffect, useRef, useState } from "react";
+import { useCloseOutside } from "../form/popup.ts";
 import { useViewState } from "../state/view-state.ts";
 import "./find.css";
 
@@ -14,23 +15,13 @@ export function FindField() {
   const holder = useRef<HTMLDivElement>(null);
   const [query, setQuery] = useState("");
   const [isOpen, setOpen] = useState(false);
+  const close = useCallback(() => setOpen(false), []);
   useEffect(() => {
     if (asked === 0) return;
     field.current?.focus();
     field.current?.select();
   }, [asked]);
-  useEffect(() => {
-    if (!isOpen) return;
-    const closeOutside = (event: Event) => {
-      if (event.target instanceof Node && !holder.current?.contains(event.target)) setOpen(false);
-    };
-    document.addEventListener("pointerdown", closeOutside, true);
-    document.addEventListener("focusin", closeOutside);
-    return () => {
-      document.removeEventListener("pointerdown", closeOutside, true);
-      document.removeEventListener("focusin", closeOutside);
-    };
-  }, [isOpen]);
+  useCloseOutside(holder, isOpen, close);
   const hasQuery = isOpen && query.trim() !== "";
   return (
     <div ref={holder} className="find" role="search">

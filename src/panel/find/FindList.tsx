@@ -1,6 +1,7 @@
 import { type RefObject, useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { type Match, findObjects } from "./find-objects.ts";
+import { stepOf } from "../form/popup.ts";
 import { planNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
@@ -51,11 +52,14 @@ export function FindList({ query, field }: FindListProps) {
     };
     const press = (event: KeyboardEvent) => {
       if (length === 0 || event.isComposing) return;
-      const isBack = event.key === "ArrowUp" || (event.key === "Enter" && event.shiftKey);
-      const isOn = event.key === "ArrowDown" || event.key === "Enter";
-      if (!isBack && !isOn) return;
+      // Home and End belong to the text that is typed.
+      if (event.key === "Home" || event.key === "End") return;
+      const isEnter = event.key === "Enter";
+      const key = isEnter ? (event.shiftKey ? "ArrowUp" : "ArrowDown") : event.key;
+      const next = stepOf(key, at, length);
+      if (next === null) return;
       event.preventDefault();
-      goTo(isBack ? (at <= 0 ? length - 1 : at - 1) : (at + 1) % length);
+      goTo(next);
     };
     input.addEventListener("keydown", press);
     return () => {

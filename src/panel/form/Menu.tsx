@@ -1,12 +1,17 @@
 import {
+  type KeyboardEvent,
   type ReactNode,
   createContext,
+  useCallback,
   useContext,
-  useEffect,
   useId,
   useRef,
   useState,
 } from "react";
+import { moveAmong, useCloseOutside } from "./popup.ts";
+
+/** What the keys go through: items, and the boxes of a menu of switches. */
+const ITEMS = ".menu-list :is(button, input):not(:disabled)";
 
 /** Closes the menu an item is in; the focus goes back to its button. */
 const CloseMenu = createContext<() => void>(() => undefined);
@@ -22,34 +27,26 @@ export function Menu({ label, children }: MenuProps) {
   const ref = useRef<HTMLDivElement>(null);
   const id = useId();
 
+  const putAway = useCallback(() => setOpen(false), []);
   const close = () => {
-    setOpen(false);
+    putAway();
     ref.current?.querySelector("button")?.focus();
   };
 
-  useEffect(() => {
+  useCloseOutside(ref, isOpen, putAway);
+  const press = (event: KeyboardEvent) => {
     if (!isOpen) return;
-    const closeOutside = (event: Event) => {
-      if (event.target instanceof Node && !ref.current?.contains(event.target)) setOpen(false);
-    };
-    const closeOnEscape = (event: KeyboardEvent) => {
-      if (event.key !== "Escape") return;
+    if (event.key === "Escape") {
       event.stopPropagation();
-      setOpen(false);
-      ref.current?.querySelector("button")?.focus();
-    };
-    document.addEventListener("pointerdown", closeOutside, true);
-    document.addEventListener("focusin", closeOutside);
-    document.addEventListener("keydown", closeOnEscape, true);
-    return () => {
-      document.removeEventListener("pointerdown", closeOutside, true);
-      document.removeEventListener("focusin", closeOutside);
-      document.removeEventListener("keydown", closeOnEscape, true);
-    };
-  }, [isOpen]);
+      close();
+    } else {
+      const items = ref.current?.querySelectorAll<HTMLElement>(ITEMS) ?? [];
+      moveAmong(event, [...items]);
+    }
+  };
 
   return (
-    <div className="menu" ref={ref}>
+    <div className="menu" ref={ref} role="presentation" onKeyDown={press}>
       <button
         type="button"
         className="menu-button"

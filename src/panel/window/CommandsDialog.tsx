@@ -3,17 +3,10 @@ import { type Command, runCommand, whyNot } from "../commands/command.ts";
 import { foundCommands } from "../commands/command-search.ts";
 import { allCommands } from "./all-commands.ts";
 import { Dialog } from "../form/Dialog.tsx";
+import { stepOf } from "../form/popup.ts";
 import { planNow } from "../state/plan-actions.ts";
 import { keysText } from "../commands/shortcuts.ts";
 import "./commands.css";
-
-/** Steps of the keys that move along the list. */
-const STEPS: ReadonlyMap<string, number> = new Map([
-  ["ArrowDown", 1],
-  ["ArrowUp", -1],
-  ["PageDown", 8],
-  ["PageUp", -8],
-]);
 
 /** Every command in one list, found by typing; arrows and Enter, or a press. */
 export function CommandsDialog({ onClose }: { readonly onClose: () => void }) {
@@ -75,13 +68,9 @@ function CommandList(props: CommandListProps) {
   useEffect(() => field.current?.focus(), []);
   const current = found[at];
   const press = (event: KeyboardEvent) => {
-    const step = STEPS.get(event.key);
-    if (step !== undefined && found.length > 0) {
-      const last = found.length - 1;
-      const isWrapping = Math.abs(step) === 1;
-      const next = isWrapping
-        ? (at + step + found.length) % found.length
-        : Math.min(Math.max(at + step, 0), last);
+    const isText = event.key === "Home" || event.key === "End";
+    const next = isText ? null : stepOf(event.key, at, found.length);
+    if (next !== null) {
       event.preventDefault();
       setAt(next);
       list.current?.children[next]?.scrollIntoView({ block: "nearest" });

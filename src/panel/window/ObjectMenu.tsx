@@ -5,6 +5,7 @@ import { type Command, runCommand, whyNot } from "../commands/command.ts";
 import { commandById } from "./all-commands.ts";
 import { hideChosenCommand, objectMenuIds, sheetMenuIds } from "./object-menu-items.ts";
 import { keysOf } from "../commands/own-keys.ts";
+import { moveAmong, useCloseOutside } from "../form/popup.ts";
 import { planNow } from "../state/plan-actions.ts";
 import { chordText } from "../commands/shortcuts.ts";
 import { objectNames } from "../../core/model/object-names.ts";
@@ -12,6 +13,10 @@ import "./commands.css";
 
 /** Kept between the menu and the edge of the window, pixels. */
 const EDGE_PX = 8;
+
+function putAway(): void {
+  planNow().askObjectMenu(null);
+}
 
 /** The menu of what is selected; of the empty sheet when nothing is. */
 export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest }) {
@@ -23,6 +28,7 @@ export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest })
   const hide = hideChosenCommand(now.shown, layout, request.ids);
   const names = request.ids.length === 0 ? "Sheet" : objectNames(now.shown, layout, request.ids);
 
+  useCloseOutside(ref, true, putAway);
   useLayoutEffect(() => {
     const menu = ref.current;
     const origin = document.activeElement;
@@ -33,17 +39,11 @@ export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest })
     menu.style.left = `${Math.max(EDGE_PX, left)}px`;
     menu.style.top = `${Math.max(EDGE_PX, top)}px`;
     menu.querySelector<HTMLElement>('[role="menuitem"]')?.focus();
-    const closeOutside = (event: Event) => {
-      if (event.target instanceof Node && menu.contains(event.target)) return;
-      planNow().askObjectMenu(null);
-    };
-    document.addEventListener("pointerdown", closeOutside, true);
-    window.addEventListener("blur", closeOutside);
-    window.addEventListener("resize", closeOutside);
+    window.addEventListener("blur", putAway);
+    window.addEventListener("resize", putAway);
     return () => {
-      document.removeEventListener("pointerdown", closeOutside, true);
-      window.removeEventListener("blur", closeOutside);
-      window.removeEventListener("resize", closeOutside);
+      window.removeEventListener("blur", putAway);
+      window.removeEventListener("resize", putAway);
       // Back to where it was asked from, unless a press elsewhere has taken the focus.
       const isLost =
         document.activeElement === document.body || menu.contains(document.activeElement);
@@ -63,7 +63,7 @@ export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest })
       role="menu"
       tabIndex={-1}
       aria-label={`Actions for ${names}`}
-      onKeyDown={moveInMenu}
+      onKeyDown={pressInMenu}
       onContextMenu={(event) => event.preventDefault()}
     >
       <p className="menu-heading" role="presentation">
@@ -117,33 +117,13 @@ function Item({ command, reason, onPick }: ItemProps) {
   );
 }
 
-/** Arrows, Home, End and first letters move the focus; Escape and Tab leave. */
-function moveInMenu(event: KeyboardEvent<HTMLElement>): void {
-  const items = [...event.currentTarget.querySelectorAll<HTMLElement>('[role="menuitem"]')];
-  const at = items.findIndex((item) => item === document.activeElement);
-  const goTo = (index: number) => {
-    event.preventDefault();
-    items[(index + items.length) % items.length]?.focus();
-  };
+/** Escape and Tab leave; the other keys are those of every menu. */
+function pressInMenu(event: KeyboardEvent<HTMLElement>): void {
   event.stopPropagation();
-  switch (event.key) {
-    case "ArrowDown":
-      return goTo(at + 1);
-    case "ArrowUp":
-      return goTo(at < 0 ? -1 : at - 1);
-    case "Home":
-      return goTo(0);
-    case "End":
-      return goTo(-1);
-    case "Escape":
-    case "Tab":
-      event.preventDefault();
-      return planNow().askObjectMenu(null);
-    default: {
-      if (event.key.length !== 1 || event.ctrlKey || event.metaKey || event.key === " ") return;
-      const letter = event.key.toLowerCase();
-      const order = [...items.slice(at + 1), ...items.slice(0, at + 1)];
-      order.find((item) => item.textContent?.toLowerCase().startsWith(letter))?.focus();
-    }
+  if (event.key === "Escape" || event.key === "Tab") {
+    event.preventDefault();
+    putAway();
+  } else {
+    moveAmong(event, [...event.currentTarget.querySelectorAll<HTMLElement>('[role="menuitem"]')]);
   }
 }
