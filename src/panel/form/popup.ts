@@ -34,7 +34,7 @@ export function moveAmong(event: KeyboardEvent, items: readonly HTMLElement[]): 
   if (key.length !== 1 || event.ctrlKey || event.metaKey || key === " ") return;
   const order = [...items.slice(at + 1), ...items.slice(0, at + 1)];
   const begins = (item: HTMLElement) =>
-    item.textContent?.toLowerCase().startsWith(key.toLowerCase()) === true;
+    item.textContent.toLowerCase().startsWith(key.toLowerCase());
   order.find(begins)?.focus();
 }
 
