@@ -3,6 +3,7 @@
  * it should be, when both flower, on what the isolation rests, and whose figure was followed.
  */
 import { describeStanding, requirementText } from "../checks/pair-words.ts";
+import { type Bloom, bloomBasis } from "../calendar/bloom-window.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";
@@ -70,7 +71,7 @@ function parentItems(
         wording.nameOf(pair.pollenSource),
         other?.kind.name ?? "",
         ...distanceTexts(pair, plan.units),
-        windowText(other?.sheds?.outer),
+        windowText(other?.sheds),
         pair.overlapDays === null ? "not known" : String(pair.overlapDays),
         describeStanding(pair, wording),
       ];
@@ -84,7 +85,7 @@ function parentItems(
       ruler,
     ),
     body(
-      `Takes pollen ${windowText(stand.receives?.outer)}; held to the ${stand.level ?? plan.level} level; needs ${metres ?? "a distance that is not known"}.`,
+      `Takes pollen ${windowText(stand.receives)}; held to the ${stand.level ?? plan.level} level; needs ${metres ?? "a distance that is not known"}.`,
     ),
     ...(first && requirement ? [body(`Figure: ${requirementText(first, wording)}.`)] : []),
     ...(source ? [body(`Source: ${sourceText(source)}.`)] : []),
@@ -113,6 +114,8 @@ function sourceText({ title, publisher, edition }: Source): string {
   return parts.filter((part) => part !== "").join(", ");
 }
 
-function windowText(window: { readonly first: number; readonly last: number } | undefined): string {
-  return window ? `${shortDate(window.first)} to ${shortDate(window.last)}` : "at no known time";
+function windowText(bloom: Bloom | null | undefined): string {
+  if (!bloom) return "at no known time";
+  const { first, last } = bloom.outer;
+  return `${shortDate(first)} to ${shortDate(last)} (${bloomBasis(bloom)})`;
 }
