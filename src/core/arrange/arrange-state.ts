@@ -66,7 +66,7 @@ export function mildness({ shortfall, wishes, disturbance }: Trouble): number {
   return SHORT_WEIGHT * shortfall + wishes + disturbance;
 }
 
-/** Volunteers count about half a conflict. Ours. */
+/** Volunteers count about half a conflict. No source; our choice. */
 const VOLUNTEERS_WEIGHT = 0.5;
 /** A wish is worth any move of its own planting, and no more: its disturbance is at most 1. */
 const WISH_WEIGHT = 1.1;

@@ -10,7 +10,7 @@ import { type Severity, compareText } from "./finding.ts";
 
 export type Acceptance = Plan["accepted"][number];
 
-/** Nearer or farther by less than this is a stake's width, not another garden. Ours. */
+/** Nearer or farther by less than this is a stake's width, not another garden. No source; our choice. */
 const SAME_PLACE_M = OUTSIDE_TOLERANCE_M;
 const GRAVITY: Readonly<Record<Severity, number>> = { unknown: 0, caution: 0, conflict: 1 };
 

@@ -8,7 +8,7 @@ import type { Description, Wording } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 
-/** Up to so many times the plants that fit is closer planting, with paths counted in; beyond, a slip. Ours. */
+/** Up to so many times the plants that fit is closer planting, with paths counted in; beyond, a slip. No source; our choice. */
 const CROWDED_FROM = 2;
 
 /** More plants than fit on the ground at the kind's spacing. */

@@ -7,7 +7,7 @@ import type { Description, Wording } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 
-/** Reaching out by less than this is a stake's width, not a mistake. Ours. */
+/** Reaching out by less than this is a stake's width, not a mistake. No source; our choice. */
 export const OUTSIDE_TOLERANCE_M = 0.01;
 
 /** A planting reaches out of its bed, or a bed out of the site; or a planting stands in no bed. */

@@ -8,7 +8,7 @@ import { listed } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 
-/** Lying in each other by less than this is drawing, not planting. Ours. */
+/** Lying in each other by less than this is drawing, not planting. No source; our choice. */
 export const OVERLAP_TOLERANCE_M = 0.02;
 
 /** Two plantings lie on the same ground. `measuredM` is how deep they overlap. */

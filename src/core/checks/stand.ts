@@ -29,7 +29,7 @@ import { varietyKey } from "../model/variety-key.ts";
 import type { Requirement } from "./isolation-pair.ts";
 import { distanceReach, requirementOf, wildRequirements } from "./requirement.ts";
 
-/** Days between two bloom windows that count as apart where the kind names none. Ours. */
+/** Days between two bloom windows that count as apart where the kind names none. No source; our choice. */
 export const DEFAULT_GUARD_DAYS = 7;
 
 export interface Stand {

@@ -10,7 +10,7 @@ import { freeStretches, stretchOf } from "../beds/place-planting.ts";
 /** Objects that one command may add. */
 export const ARRAY_MOST = 2000;
 
-/** Gap left beside a single copy, metres: a path. Ours. */
+/** Gap left beside a single copy, metres: a path. No source; our choice. */
 const COPY_GAP_M = 0.6;
 
 export interface ArrayShape {

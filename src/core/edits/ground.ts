@@ -7,7 +7,7 @@ export const groundForms = ["line", "rectangle", "round", "point"] as const;
 /** A line has a real width and runs from one end to the other; a round one has a diameter. */
 export type GroundForm = (typeof groundForms)[number];
 
-/** How each sort is usually drawn, and its width or diameter, metres. Ours. */
+/** How each sort is usually drawn, and its width or diameter, metres. No source; our choice. */
 export const usualGround: Readonly<
   Record<SurroundingSort, { readonly form: GroundForm; readonly widthM: number }>
 > = {

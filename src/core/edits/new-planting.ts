@@ -6,7 +6,7 @@ import { drawnIds, nextId } from "./edit.ts";
 import { latestStart } from "../beds/latest-start.ts";
 import type { Placed } from "../beds/place-planting.ts";
 
-/** Plants to place when the variety does not say how many are wanted. Ours. */
+/** Plants to place when the variety does not say how many are wanted. No source; our choice. */
 const UNASKED_PLANTS = 10;
 
 /** Plants of a variety still to place in a layout; at least one. */

@@ -22,7 +22,7 @@ export interface Area {
   readonly own: ReadonlySet<number>;
 }
 
-/** Features an area is made of: so many that what lies around is few beside them. Ours. */
+/** Features an area is made of: so many that what lies around is few beside them. No source; our choice. */
 const AREA_FEATURES = 2000;
 
 /**

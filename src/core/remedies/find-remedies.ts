@@ -13,9 +13,9 @@ import { type Proposal, type Remedy, verified } from "./remedy.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { staggerOffers } from "./stagger.ts";
 
-/** How much ways that move nothing disturb, on the scale of metres moved. Ours. */
+/** How much ways that move nothing disturb, on the scale of metres moved. No source; our choice. */
 const DISTURBANCE = { date: 12, cover: 25, cut: 35, frost: 40, notForSeed: 60 } as const;
-/** A start moved by more than this is called large. Ours. */
+/** A start moved by more than this is called large. No source; our choice. */
 const LARGE_SHIFT_DAYS = 42;
 /** Remedies of one way kept: a choice, not a catalogue. */
 const PER_WAY = 3;

@@ -16,7 +16,7 @@ export interface TypedBed {
   readonly y: number;
 }
 
-/** Path left between a new bed and the last one, metres. Ours. */
+/** Path left between a new bed and the last one, metres. No source; our choice. */
 const PATH_M = 0.6;
 
 /** The next bed as the last one suggests it: same size and turn, one path further to the right. */

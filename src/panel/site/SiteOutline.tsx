@@ -9,7 +9,7 @@ import { commit, planNow } from "../state/plan-actions.ts";
 import { useShownLayout } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 
-/** Left free around what is drawn where the edge is laid about it, metres. Ours. */
+/** Left free around what is drawn where the edge is laid about it, metres. No source; our choice. */
 const MARGIN_M = 2;
 
 /** The edge of the site: corner by corner, or laid around what is drawn. */
