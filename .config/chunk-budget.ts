@@ -29,15 +29,15 @@ export const SITE_BUDGETS: Budgets = {
   firstLoadKib: 320,
   otherKib: 20,
   filesKib: {
-    index: 200,
+    index: 190,
     model: 42,
     // What every part stands on: commands, plan store, checks.
-    base: 80,
+    base: 90,
     "pdf-writer": 230,
     // Exact union and difference of outlines.
     dist: 30,
     "prove-worker": 115,
-    "arrange-worker": 85,
+    "arrange-worker": 95,
     "plot-map": 24,
     // The schemas and kinds, by which a plan is read.
     "write-worker": 60,

