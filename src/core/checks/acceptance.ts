@@ -78,6 +78,8 @@ function concernsOf(finding: Finding): readonly string[] {
     case "missing-bloom":
     case "missing-figure":
       return finding.against;
+    case "other-season":
+      return [...finding.against, ...finding.dates.map(({ what }) => what)];
     default:
       return finding.subjects;
   }

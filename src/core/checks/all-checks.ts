@@ -6,6 +6,7 @@ import { hybridSeedCheck } from "./hybrid-seed.ts";
 import { isolationCheck, missingBloomCheck, missingFigureCheck } from "./isolation-findings.ts";
 import { lateSeedCheck } from "./late-seed.ts";
 import { mixingCheck } from "./mixing.ts";
+import { otherSeasonCheck } from "./other-season.ts";
 import { outsideCheck } from "./outside.ts";
 import { overlapCheck } from "./overlap.ts";
 import { populationCheck } from "./population.ts";
@@ -20,6 +21,7 @@ const checks = [
   missingBloomCheck,
   missingFigureCheck,
   mixingCheck,
+  otherSeasonCheck,
   outsideCheck,
   overlapCheck,
   crowdedCheck,

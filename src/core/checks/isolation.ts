@@ -8,6 +8,7 @@
  * the measured distance between outlines.
  */
 import { bloomParting, daysBetween, daysTogether, openDays } from "../calendar/compare-bloom.ts";
+import { isDatedHere } from "../calendar/season-reach.ts";
 import type { Kind, PollenCarrier, Relation } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
@@ -179,7 +180,12 @@ function judgedPair(parent: Stand, source: Stand, relation: Relation): Isolation
     guardDays: guardDaysOf(parent, source),
     standing:
       cleared ??
-      (requirement !== null && overlap !== null && !isBeyondFloor ? "conflict" : "unknown"),
+      (requirement !== null &&
+      overlap !== null &&
+      !isBeyondFloor &&
+      !areApartInTime(parent, source)
+        ? "conflict"
+        : "unknown"),
     time: cleared === "time" && !isCovered(parent, source) ? timeClear(parent, source) : null,
     lacksBloom: receives && sheds ? NONE : lacking(parent, source),
   };
@@ -222,21 +228,25 @@ export function lacksFigure({
   return requirement.isFloor === true && distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
 }
 
+/** Whether the guard days lie between the two windows, of whatever year they are. */
+function areApartInTime(parent: Stand, source: Stand): boolean {
+  const { receives } = parent;
+  const { sheds } = source;
+  return (
+    receives !== null &&
+    sheds !== null &&
+    daysTogether(receives, sheds) === 0 &&
+    daysBetween(receives, sheds) >= guardDaysOf(parent, source)
+  );
+}
+
 /** What keeps a pair apart however near it lies: time, cover, or nothing. */
 export function clearedOtherwise(
   parent: Stand,
   source: Stand,
 ): Extract<Standing, "time" | "cover"> | null {
-  const { receives } = parent;
-  const { sheds } = source;
-  if (
-    receives &&
-    sheds &&
-    daysTogether(receives, sheds) === 0 &&
-    daysBetween(receives, sheds) >= guardDaysOf(parent, source)
-  ) {
-    return "time";
-  }
+  // Dates of another year are apart from this year's, and say nothing.
+  if (areApartInTime(parent, source) && isDatedHere(parent) && isDatedHere(source)) return "time";
   return isCovered(parent, source) ? "cover" : null;
 }
 

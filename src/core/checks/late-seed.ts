@@ -1,4 +1,5 @@
 /** Seed that would ripen after the first autumn frost the grower has given. */
+import { autumnFrostOf } from "../calendar/season-reach.ts";
 import { isoFromDay, shortDate } from "../model/day.ts";
 import type { Check } from "./check.ts";
 import { type FindingBase, findingId } from "./finding.ts";
@@ -19,8 +20,8 @@ export const lateSeedCheck: Check<LateSeedFinding> = {
   name: "late-seed",
   title: "Seed would ripen after the first frost",
   run: ({ plan, stands }) => {
-    const frost = plan.site.firstAutumnFrost;
-    if (frost === undefined) return [];
+    if (plan.site.firstAutumnFrost === undefined) return [];
+    const frost = autumnFrostOf(plan.season, plan.site.firstAutumnFrost);
     return stands.flatMap((stand): readonly LateSeedFinding[] => {
       const ripe = stand.ripe;
       if (!stand.isSeedParent || ripe === null || ripe.latest <= frost) return [];

@@ -48,6 +48,11 @@ export function describeStanding(pair: IsolationPair, wording: Wording): string 
     case "conflict":
       return `not clear: ${measured}, ${togetherWords(pair)}`;
     case "unknown":
-      return `cannot be told: ${lacksFigure(pair) ? "no distance known that is enough" : "bloom dates missing"} (${measured})`;
+      return `cannot be told: ${whyUntold(pair)} (${measured})`;
   }
+}
+
+function whyUntold(pair: IsolationPair): string {
+  if (lacksFigure(pair)) return "no distance known that is enough";
+  return pair.overlapDays === null ? "bloom dates missing" : "bloom dated in another season";
 }

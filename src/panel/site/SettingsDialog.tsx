@@ -2,10 +2,9 @@ import { changePlan } from "../../core/edits/object-edits.ts";
 import type { Plan, PurityLevel } from "../../core/model/plan.ts";
 import { type WheelChoice, useSheetPreferences } from "../../store/window/sheet-preferences.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
-import { DayField } from "../form/DayField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
+import { SeasonFields } from "./SeasonFields.tsx";
 import { SiteFields } from "./SiteFields.tsx";
-import { TextField } from "../form/TextField.tsx";
 import { choicesOf, levelWords, unitWords } from "../state/plan-words.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
@@ -61,38 +60,3 @@ const wheelWords: Readonly<Record<WheelChoice, string>> = {
   zoom: "Zooms",
   pan: "Pans",
 };
-
-function SeasonFields({ plan }: { readonly plan: Plan }) {
-  const { season } = plan;
-  const set = (change: Partial<Plan["season"]>) => {
-    const next = { ...season, ...change };
-    if (next.first > next.last) return "The season would end before it starts";
-    commit(changePlan({ season: next }, "Change the season"));
-    return null;
-  };
-  return (
-    <fieldset className="field-group">
-      <legend>Season</legend>
-      <TextField
-        label="Name"
-        value={season.name}
-        onApply={(text) => {
-          if (text.trim() === "") return "A season needs a name, for example 2027";
-          if (text.length > 200) return "A name has at most 200 letters";
-          return set({ name: text.trim() });
-        }}
-      />
-      <DayField
-        label="First day"
-        value={season.first}
-        onApply={(day) => (day === undefined ? "A season needs a first day" : set({ first: day }))}
-      />
-      <DayField
-        label="Last day"
-        value={season.last}
-        onApply={(day) => (day === undefined ? "A season needs a last day" : set({ last: day }))}
-      />
-      <p className="field-hint">A season may cross New Year, for example July to June.</p>
-    </fieldset>
-  );
-}

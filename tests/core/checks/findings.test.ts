@@ -37,6 +37,11 @@ function troubledPlan(): Plan {
         variety: { bloomDays: [5, 5] },
       },
       squash: { at: 1200, kind: "summer-squash", isolationM: 50 },
+      older: {
+        at: 1500,
+        kind: "lettuce",
+        bloom: { first: day("2026-07-01"), last: day("2026-08-01") },
+      },
       squash2: { at: 1200.5, kind: "winter-squash", isolationM: 50 },
     },
     [],

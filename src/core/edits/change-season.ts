@@ -1,0 +1,86 @@
+/** Another season for a plan, and what becomes of its dates. */
+import { isBloomInSeason, isFrostInSeason, isStartInSeason } from "../calendar/season-reach.ts";
+import { yearsLater } from "../calendar/yearly.ts";
+import { civilFromDay } from "../model/day.ts";
+import type { Plan, Planting, Surrounding } from "../model/plan.ts";
+import { type Edit, patched } from "./edit.ts";
+
+/** `move`: by as many whole years as the season moves; `keep`: as they are; `drop`: taken out. */
+export type DatesThen = "move" | "keep" | "drop";
+
+/** Whole years from one season to the next: of its first day, else of its last. */
+export function yearsBetween(from: Plan["season"], to: Plan["season"]): number {
+  const years = (which: "first" | "last") =>
+    civilFromDay(to[which]).year - civilFromDay(from[which]).year;
+  return years("first") === 0 ? years("last") : years("first");
+}
+
+/** How many dates of a plan, in all its layouts, are not of a season. */
+export function datesOutside(plan: Plan, season: Plan["season"]): number {
+  const { lastSpringFrost: spring, firstAutumnFrost: autumn } = plan.site;
+  const blooms = [...plan.layouts.flatMap(({ plantings }) => plantings), ...plan.surroundings];
+  const starts = plan.layouts.flatMap(({ plantings }) => plantings.map(({ start }) => start?.date));
+  return [
+    blooms.filter(({ bloom }) => bloom && !isBloomInSeason(bloom, season)),
+    starts.filter((day) => day !== undefined && !isStartInSeason(day, season)),
+    spring !== undefined && !isFrostInSeason("spring", spring, season) ? [spring] : [],
+    autumn !== undefined && !isFrostInSeason("autumn", autumn, season) ? [autumn] : [],
+  ].reduce((sum, list) => sum + list.length, 0);
+}
+
+/** The season a number of years later; years in its name count along. */
+export function seasonLater(season: Plan["season"], years: number): Plan["season"] {
+  return {
+    ...season,
+    name: season.name.replace(/\b(?:19|20|21)\d\d\b/g, (year) => String(Number(year) + years)),
+    first: yearsLater(season.first, years),
+    last: yearsLater(season.last, years),
+  };
+}
+
+/**
+ * Changes the season, in one step with the dates of plantings in all layouts, of surroundings and
+ * of frosts. What has happened stays as it was: temperatures of days, earlier crops, lots.
+ */
+export function changeSeason(season: Plan["season"], dates: DatesThen): Edit {
+  return {
+    title: "Change the season",
+    apply: (plan) => {
+      const years = yearsBetween(plan.season, season);
+      if (dates === "keep" || (dates === "move" && years === 0)) return { ...plan, season };
+      const later = (day: number) => yearsLater(day, years);
+      const dated = <T extends Planting | Surrounding>(item: T): T => {
+        const { bloom } = item;
+        const start = "start" in item ? item.start : undefined;
+        if (!bloom && !start) return item;
+        const isDropped = dates === "drop";
+        const changes = {
+          bloom:
+            bloom && !isDropped
+              ? { ...bloom, first: later(bloom.first), last: later(bloom.last) }
+              : undefined,
+          ...(start
+            ? { start: isDropped ? undefined : { ...start, date: later(start.date) } }
+            : {}),
+        };
+        return patched<Planting | Surrounding>(item, changes) as T;
+      };
+      const frost = (day: number | undefined) =>
+        day === undefined || dates === "drop" ? undefined : later(day);
+      const { lastSpringFrost, firstAutumnFrost } = plan.site;
+      return {
+        ...plan,
+        season,
+        site: patched(plan.site, {
+          lastSpringFrost: frost(lastSpringFrost),
+          firstAutumnFrost: frost(firstAutumnFrost),
+        }),
+        surroundings: plan.surroundings.map(dated),
+        layouts: plan.layouts.map((layout) => ({
+          ...layout,
+          plantings: layout.plantings.map(dated),
+        })),
+      };
+    },
+  };
+}
