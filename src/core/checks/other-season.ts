@@ -120,7 +120,7 @@ function findingOf(
     severity: pairs.length > 0 ? "unknown" : "caution",
     subjects: [subject],
     ...(nearest === null ? {} : { measuredM: nearest.distanceM, where: nearest.where }),
-    ...(nearest?.requiredM == null ? {} : { requiredM: nearest.requiredM }),
+    ...(nearest && nearest.requiredM !== null ? { requiredM: nearest.requiredM } : {}),
     subject,
     dates,
     against: [...new Set(others)].sort(compareText),
