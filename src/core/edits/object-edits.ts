@@ -1,6 +1,7 @@
 /** Adding, changing and removing beds, plantings, surroundings and varieties. */
 import type { Kind } from "../kinds/crop.ts";
 import { planBook } from "../kinds/own-kinds.ts";
+import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Bed, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
 import { type Edit, inLayout, mapItem, patched } from "./edit.ts";
 import { withoutMentions } from "./lot-edits.ts";
@@ -191,4 +192,13 @@ export function changePlan(
   title: string,
 ): Edit {
   return { title, apply: (plan) => patched(plan, changes) };
+}
+
+/** Keeps the way a planting starts and moves its day; one without a start counts as sown. */
+export function moveStart(layoutId: string, planting: Planting, date: DayNumber): Edit {
+  const method = planting.start?.method ?? "sown";
+  const verb = method === "sown" ? "Sow" : "Set out";
+  const title = `${verb} ${planting.code} on ${shortDate(date)}`;
+  const start = { ...planting.start, method, date };
+  return changePlantings(layoutId, [planting.id], { start }, title);
 }
