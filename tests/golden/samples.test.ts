@@ -4,10 +4,9 @@
  */
 import { readFileSync, readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { describeFinding } from "../../src/core/checks/describe-finding.ts";
+import { describeFinding, type Finding } from "../../src/core/checks/all-checks.ts";
 import { describeStanding } from "../../src/core/checks/pair-words.ts";
 import { severitySign, severityWord, wordingFor } from "../../src/core/checks/wording.ts";
-import type { Finding } from "../../src/core/checks/all-checks.ts";
 import { countBySeverity, runChecks } from "../../src/core/checks/run-checks.ts";
 import { planBook } from "../../src/core/kinds/own-kinds.ts";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";

@@ -4,8 +4,7 @@ import {
   checkLayout,
   wordingOf,
 } from "../../src/core/checks/checked-layout.ts";
-import { describeFinding } from "../../src/core/checks/describe-finding.ts";
-import type { Finding } from "../../src/core/checks/all-checks.ts";
+import { describeFinding, type Finding } from "../../src/core/checks/all-checks.ts";
 import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
 import type { Layout, Plan } from "../../src/core/model/plan.ts";
 import type { Given, GivenFinding } from "./verdict-given.ts";

@@ -1,7 +1,6 @@
 /** Little plans for trying the checks: square plantings of one metre in a row along the sheet's x. */
-import { describeFinding } from "../../src/core/checks/describe-finding.ts";
+import { describeFinding, type Finding } from "../../src/core/checks/all-checks.ts";
 import { wordingFor } from "../../src/core/checks/wording.ts";
-import type { Finding } from "../../src/core/checks/all-checks.ts";
 import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
 import type { IsolationPair } from "../../src/core/checks/isolation-pair.ts";
 import { type CheckResult, runChecks } from "../../src/core/checks/run-checks.ts";

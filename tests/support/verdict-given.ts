@@ -30,7 +30,10 @@ export function verdictGiven(given: Given, parent: string, source: string): Verd
   if (standing === "unknown") return "unknown";
   const isOppositeAtRisk = standingOf(given, source, parent) === "conflict";
   const about = naming(given, parent, source).filter(
-    ({ check }) => check !== "isolation" || standing === "conflict" || !isOppositeAtRisk,
+    ({ check }) =>
+      (check !== "isolation" || standing === "conflict" || !isOppositeAtRisk) &&
+      // Of the two directions only those that time clears rest on it.
+      (check !== "unsure-time" || standing === "time"),
   );
   const worst = WORST.find((severity) => about.some((finding) => finding.severity === severity));
   return worst ?? standing;

@@ -13,6 +13,7 @@ import { populationCheck } from "./population.ts";
 import { safetyCheck } from "./safety.ts";
 import { unsureTimeCheck } from "./unsure-time.ts";
 import { volunteersCheck } from "./volunteers.ts";
+import type { Description, Wording } from "./wording.ts";
 
 /** Every check, in the order findings of one severity are listed. */
 const checks = [
@@ -49,4 +50,9 @@ const byName: ReadonlyMap<string, Check<Finding>> = new Map(
 /** The check that made a finding. */
 export function checkOf(finding: Pick<Finding, "check">): Check<Finding> {
   return byName.get(finding.check) as Check<Finding>;
+}
+
+/** Findings to words: the one way to them, for screen, paper and command line alike. */
+export function describeFinding(finding: Finding, wording: Wording): Description {
+  return checkOf(finding).describe(finding, wording);
 }

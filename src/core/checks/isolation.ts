@@ -180,10 +180,7 @@ function judgedPair(parent: Stand, source: Stand, relation: Relation): Isolation
     guardDays: guardDaysOf(parent, source),
     standing:
       cleared ??
-      (requirement !== null &&
-      overlap !== null &&
-      !isBeyondFloor &&
-      !areApartInTime(parent, source)
+      (requirement !== null && overlap !== null && !isBeyondFloor && !areApartInTime(parent, source)
         ? "conflict"
         : "unknown"),
     time: cleared === "time" && !isCovered(parent, source) ? timeClear(parent, source) : null,

@@ -2,6 +2,7 @@
  * The season's jobs, computed per planting: sow or set out, covers on and off, rogue, flowers,
  * ripe seed, lifting of roots. Offsets from bloom are common practice unless said otherwise.
  */
+import { autumnFrostOf } from "../calendar/season-reach.ts";
 import { isoWeek, mondayOf } from "../calendar/week.ts";
 import { compareText } from "../checks/finding.ts";
 import type { CheckResult } from "../checks/run-checks.ts";
@@ -52,15 +53,18 @@ function standJobs(plan: Plan, stand: Stand): readonly Job[] {
     const isSown = start.method === "sown";
     add(isSown ? "sow" : "set out", start.date, `${isSown ? "Sow" : "Set out"} ${name}`);
   }
-  if (stand.planting?.flowering === "first-year" && plan.site.firstAutumnFrost !== undefined) {
-    add("lift roots", plan.site.firstAutumnFrost, `Lift or protect ${name} before hard frost`);
+  const { firstAutumnFrost } = plan.site;
+  const frost =
+    firstAutumnFrost === undefined ? undefined : autumnFrostOf(plan.season, firstAutumnFrost);
+  if (stand.planting?.flowering === "first-year" && frost !== undefined) {
+    add("lift roots", frost, `Lift or protect ${name} before hard frost`);
   }
   if (stand.shedsPollen && stand.bloom) addBloomJobs(stand, name, add);
   if (stand.isSeedParent && stand.ripe) {
     const { earliest, likely, latest, isBeyond } = stand.ripe;
     const until = isBeyond ? "heat for it may be wanting" : `to ${shortDate(latest)}`;
     const text = `Seed of ${name} likely ripe (from ${shortDate(earliest)}${isBeyond ? "; " : " "}${until})`;
-    add("seed ripe", likely, text, frostCaution(latest, plan.site.firstAutumnFrost));
+    add("seed ripe", likely, text, frostCaution(latest, frost));
   }
   return jobs;
 }

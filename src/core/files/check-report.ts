@@ -1,10 +1,9 @@
 /** What `wideberth check` prints: one object for programs, and the same in words. */
-import { describeFinding } from "../checks/describe-finding.ts";
+import { describeFinding, type Finding } from "../checks/all-checks.ts";
 import { describeStanding } from "../checks/pair-words.ts";
 import { type Description, severitySign, severityWord } from "../checks/wording.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import type { Severity } from "../checks/finding.ts";
-import type { Finding } from "../checks/all-checks.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair, Requirement, Standing } from "../checks/isolation-pair.ts";
 import { countBySeverity } from "../checks/run-checks.ts";

@@ -1,8 +1,7 @@
 /** The findings as numbered words, short on the map sheets and in full on the pages after them. */
-import { describeFinding } from "../checks/describe-finding.ts";
+import { describeFinding, type Finding } from "../checks/all-checks.ts";
 import { severityWord, type Description } from "../checks/wording.ts";
 import type { Severity } from "../checks/finding.ts";
-import type { Finding } from "../checks/all-checks.ts";
 import { countBySeverity } from "../checks/run-checks.ts";
 import { type FlowItem, lineHeight, textLines, wrapText } from "../page/flow.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";

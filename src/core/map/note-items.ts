@@ -1,6 +1,6 @@
 /** The pages after the map: findings in full, accepted findings, far pollen sources, what the map is not. */
 import { acceptanceFor } from "../checks/acceptance.ts";
-import { describeFinding } from "../checks/describe-finding.ts";
+import { describeFinding } from "../checks/all-checks.ts";
 import { cutWords } from "./beyond-map.ts";
 import { type FarSource, farSourceText } from "./far-sources.ts";
 import { type NumberedWords, countText, findingParagraphs } from "./finding-items.ts";

@@ -3,6 +3,7 @@
  * checks on the edited plan; two sowings two weeks apart do not bloom two weeks apart, so each
  * offer also says how the shift in sowing shrinks (or grows) in bloom.
  */
+import { autumnFrostOf } from "../calendar/season-reach.ts";
 import type { Counted } from "../calendar/bloom-window.ts";
 import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
 import type { CheckResult } from "../checks/run-checks.ts";
@@ -11,7 +12,7 @@ import type { IsolationPair } from "../checks/isolation-pair.ts";
 import { type Stand, resolveStands } from "../checks/stand.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Edit } from "../edits/edit.ts";
-import { moveStart } from "../edits/move-start.ts";
+import { moveStart } from "../edits/object-edits.ts";
 import type { DayNumber } from "../model/day.ts";
 import type { Layout, Plan, Planting } from "../model/plan.ts";
 
@@ -133,7 +134,9 @@ function isClear(pair: IsolationPair): boolean {
 
 function frostTrouble(plan: Plan, start: DayNumber, stand: Stand): StaggerOffer["frost"] {
   const { lastSpringFrost, firstAutumnFrost } = plan.site;
-  if (firstAutumnFrost !== undefined && stand.ripe && stand.ripe.likely > firstAutumnFrost) {
+  const autumn =
+    firstAutumnFrost === undefined ? Infinity : autumnFrostOf(plan.season, firstAutumnFrost);
+  if (stand.ripe && stand.ripe.likely > autumn) {
     return "seed after first frost";
   }
   return lastSpringFrost !== undefined && start < lastSpringFrost ? "before last frost" : null;

@@ -6,7 +6,7 @@ import type { DayWindow } from "../../core/calendar/bloom-window.ts";
 import { firstFlower } from "../../core/calendar/first-flower.ts";
 import { bloomSetting } from "../../core/calendar/growing.ts";
 import { startForFlower } from "../../core/calendar/start-for-flower.ts";
-import { moveStart } from "../../core/edits/move-start.ts";
+import { moveStart } from "../../core/edits/object-edits.ts";
 import type { DayNumber } from "../../core/model/day.ts";
 import type { Planting } from "../../core/model/plan.ts";
 import { layoutOf } from "../../core/model/layouts.ts";

@@ -1,6 +1,5 @@
-import { describeFinding } from "../../core/checks/describe-finding.ts";
+import { describeFinding, type Finding } from "../../core/checks/all-checks.ts";
 import { type Wording, severityWord } from "../../core/checks/wording.ts";
-import type { Finding } from "../../core/checks/all-checks.ts";
 import { acceptanceFor } from "../../core/checks/acceptance.ts";
 import { withdrawAcceptance } from "../../core/edits/accept-finding.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";

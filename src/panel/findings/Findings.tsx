@@ -1,6 +1,5 @@
 import { lazy, memo, Suspense, useDeferredValue, useMemo, useState } from "react";
-import { checkOf } from "../../core/checks/all-checks.ts";
-import { describeFinding } from "../../core/checks/describe-finding.ts";
+import { checkOf, describeFinding } from "../../core/checks/all-checks.ts";
 import { severitySign, severityWord } from "../../core/checks/wording.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";

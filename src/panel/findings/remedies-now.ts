@@ -2,9 +2,8 @@ import { findRemedies } from "../../core/remedies/find-remedies.ts";
 import type { Remedy } from "../../core/remedies/remedy.ts";
 import { tangleOf, tangleWords } from "../../core/remedies/tangle.ts";
 import { type CheckedLayout, wordingOf } from "../../core/checks/checked-layout.ts";
-import { describeFinding } from "../../core/checks/describe-finding.ts";
+import { describeFinding, type Finding, checkOf } from "../../core/checks/all-checks.ts";
 import { severityWord } from "../../core/checks/wording.ts";
-import { type Finding, checkOf } from "../../core/checks/all-checks.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
 
 /** A way out, and what else it would change. */

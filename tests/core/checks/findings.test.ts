@@ -1,7 +1,6 @@
 /** What holds for findings of every check: ids, order, JSON, acceptance. */
 import { describe, expect, test } from "vitest";
-import { allChecks } from "../../../src/core/checks/all-checks.ts";
-import { describeFinding } from "../../../src/core/checks/describe-finding.ts";
+import { allChecks, describeFinding } from "../../../src/core/checks/all-checks.ts";
 import { describeStanding } from "../../../src/core/checks/pair-words.ts";
 import { severitySign, severityWord, wordingFor } from "../../../src/core/checks/wording.ts";
 import { findingId } from "../../../src/core/checks/finding.ts";

@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { planBook } from "../../../src/core/kinds/own-kinds.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
-import { describeFinding } from "../../../src/core/checks/describe-finding.ts";
+import { describeFinding } from "../../../src/core/checks/all-checks.ts";
 import { wordingFor } from "../../../src/core/checks/wording.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import {
