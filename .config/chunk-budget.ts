@@ -36,7 +36,7 @@ export const SITE_BUDGETS: Budgets = {
     "pdf-writer": 230,
     // Exact union and difference of outlines.
     dist: 30,
-    "prove-worker": 115,
+    "prove-worker": 118,
     "arrange-worker": 95,
     "plot-map": 24,
     // The schemas and kinds, by which a plan is read.
