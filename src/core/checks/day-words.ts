@@ -3,8 +3,9 @@
  * the days between rest, and all of it in words.
  */
 import { basisWord } from "../calendar/basis.ts";
-import { shortDate } from "../model/day.ts";
+import { type DayNumber, shortDate } from "../model/day.ts";
 import type { IsolationPair, TimeClear } from "./isolation-pair.ts";
+import { type Wording, listed } from "./wording.ts";
 
 /** Days by which the gap of a pair resting on time exceeds what is wanted; null for other pairs. */
 export function timeSlackDays(pair: IsolationPair): number | null {
@@ -62,4 +63,63 @@ export function restsWords(time: TimeClear, nameOf: NameOf): string {
 /** `B01 must be over by 12 Jun and B02 not open before 20 Jun`. */
 export function safeDaysWords(time: TimeClear, nameOf: NameOf): string {
   return `${nameOf(time.earlier)} must be over by ${shortDate(time.lastDay)} and ${nameOf(time.later)} not open before ${shortDate(time.firstDay)}`;
+}
+
+/**
+ * What to look at in the field: `Watch both: ...`. What is not ours, a neighbour's or a wild
+ * stand, is asked after or gone to see.
+ */
+export function watchWords(times: readonly TimeClear[], { nameOf, standOf }: Wording): string {
+  const [first] = times;
+  if (!first) return "";
+  const ids = [first.earlier, first.later];
+  const ours = ids.filter((id) => !standOf(id)?.surrounding);
+  const others = ids.filter((id) => standOf(id)?.surrounding);
+  const holds = [...new Set(times.map((time) => safeDaysWords(time, nameOf)))];
+  const watch =
+    others.length === 0
+      ? "Watch both"
+      : `Watch ${ours.map(nameOf).join(" and ")} and ask after ${others.map(nameOf).join(" and ")}, or go and look`;
+  return `${watch}: ${holds.join("; the other way ")}`;
+}
+
+/** What to do when a pair on unsure dates does not keep them; only what is ours can be dealt with. */
+export function ifNotWords(pairs: readonly IsolationPair[], { nameOf, standOf }: Wording): string {
+  const parents = [...new Set(pairs.map(({ seedParent }) => nameOf(seedParent)))];
+  const sources = [...new Set(pairs.map(({ pollenSource }) => pollenSource))];
+  const isOthers = sources.some((id) => standOf(id)?.surrounding);
+  const which = isOthers ? listed(parents) : "one of the two";
+  return `cover or cut ${which} before both are open, or give up the seed of ${parents.join(" and ")}`;
+}
+
+/** The days a planting itself must keep for the pairs that only unsure dates clear. */
+export interface DaysToKeep {
+  /** It must be over by this day, for these others; null: nothing follows it. */
+  readonly overBy: { readonly day: DayNumber; readonly others: readonly string[] } | null;
+  /** It must not open before this day. */
+  readonly notBefore: { readonly day: DayNumber; readonly others: readonly string[] } | null;
+}
+
+/** The strictest days of one planting over all the pairs that rest on unsure dates. */
+export function daysToKeep(id: string, pairs: readonly IsolationPair[]): DaysToKeep {
+  const times = pairs.flatMap(({ time }) => (time && !time.isSure ? [time] : []));
+  const before = times.filter(({ earlier }) => earlier === id);
+  const after = times.filter(({ later }) => later === id);
+  const others = (ids: readonly string[]) => [...new Set(ids)];
+  return {
+    overBy:
+      before.length === 0
+        ? null
+        : {
+            day: Math.min(...before.map(({ lastDay }) => lastDay)),
+            others: others(before.map(({ later }) => later)),
+          },
+    notBefore:
+      after.length === 0
+        ? null
+        : {
+            day: Math.max(...after.map(({ firstDay }) => firstDay)),
+            others: others(after.map(({ earlier }) => earlier)),
+          },
+  };
 }

@@ -2,7 +2,7 @@
 import type { Check } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
-import { days, restsWords, safeDaysWords } from "./day-words.ts";
+import { days, ifNotWords, restsWords, watchWords } from "./day-words.ts";
 import { measureSentence } from "./isolation-words.ts";
 import type { Description, Wording } from "./wording.ts";
 
@@ -51,27 +51,19 @@ function unsureTimeFinding(id: string, found: readonly IsolationPair[]): UnsureT
   };
 }
 
-type NameOf = (id: string) => string;
-
-/** What to do in the field when a pair on unsure dates does not keep them. */
-export function ifNotWords(pairs: readonly IsolationPair[], nameOf: NameOf): string {
-  const parents = [...new Set(pairs.map(({ seedParent }) => nameOf(seedParent)))].join(" and ");
-  return `cover or cut one of the two before both are open, or give up the seed of ${parents}`;
-}
-
 /** @param resting the directions that rest on time, one or two */
 function describeUnsureTime(resting: readonly IsolationPair[], wording: Wording): Description {
   const { nameOf } = wording;
   const [first] = resting;
   const time = first?.time;
   if (!first || !time) return { title: "", sentences: [] };
-  const holds = resting.flatMap((pair) => (pair.time ? [safeDaysWords(pair.time, nameOf)] : []));
+  const times = resting.flatMap((pair) => pair.time ?? []);
   return {
     title: `${nameOf(time.later)} and ${nameOf(time.earlier)} are kept apart by unchecked dates alone`,
     sentences: [
       measureSentence(first, wording),
       `By the dates reckoned ${days(first.gapDays ?? 0)} lie between their blooms and ${days(first.guardDays)} are wanted, but ${restsWords(time, nameOf)}.`,
-      `Watch both: ${[...new Set(holds)].join("; the other way ")}. If not: ${ifNotWords(resting, nameOf)}.`,
+      `${watchWords(times, wording)}. If not: ${ifNotWords(resting, wording)}.`,
       "Type the bloom dates or the variety's own days to flower and of bloom, and they carry it.",
     ],
   };

@@ -5,7 +5,8 @@
 import { autumnFrostOf } from "../calendar/season-reach.ts";
 import { isoWeek, mondayOf } from "../calendar/week.ts";
 import { compareText } from "../checks/finding.ts";
-import type { CheckResult } from "../checks/run-checks.ts";
+import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
+import { ifNotWords, watchWords } from "../checks/day-words.ts";
 import type { Stand } from "../checks/stand.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Plan } from "../model/plan.ts";
@@ -20,12 +21,15 @@ export const jobNames = [
   "cover off",
   "seed ripe",
   "lift roots",
+  "watch blooms",
 ] as const;
 export type JobName = (typeof jobNames)[number];
 
 export interface Job {
   readonly job: JobName;
   readonly planting: string;
+  /** The other stand of a job that two share. */
+  readonly beside?: string;
   readonly day: DayNumber;
   /** What to do or expect, with the uncertainty in words where there is one. */
   readonly text: string;
@@ -37,10 +41,36 @@ export interface Job {
 const BEFORE_FLOWER_DAYS = 3;
 
 /** Every job of the checked layout in order of day, then planting. */
-export function seasonJobs(plan: Plan, result: CheckResult): readonly Job[] {
-  return result.stands
-    .flatMap((stand) => (stand.planting ? standJobs(plan, stand) : []))
-    .sort((a, b) => a.day - b.day || compareText(a.planting, b.planting));
+export function seasonJobs(checked: CheckedLayout): readonly Job[] {
+  const { plan, result } = checked;
+  return [
+    ...result.stands.flatMap((stand) => (stand.planting ? standJobs(plan, stand) : [])),
+    ...watchJobs(checked),
+  ].sort((a, b) => a.day - b.day || compareText(a.planting, b.planting));
+}
+
+/**
+ * For each two stands that only unsure dates keep apart: the last safe day, what must be over and
+ * what not yet open by then, and what to do if not.
+ */
+function watchJobs(checked: CheckedLayout): readonly Job[] {
+  const wording = wordingOf(checked);
+  return checked.result.findings.flatMap((finding): Job[] => {
+    if (finding.check !== "unsure-time") return [];
+    const times = finding.resting.flatMap(({ time }) => time ?? []);
+    const [first] = finding.resting;
+    if (!first || times.length === 0) return [];
+    return [
+      {
+        job: "watch blooms",
+        planting: first.seedParent,
+        beside: first.pollenSource,
+        day: Math.min(...times.map(({ lastDay }) => lastDay)),
+        text: watchWords(times, wording),
+        caution: `if not, ${ifNotWords(finding.resting, wording)}`,
+      },
+    ];
+  });
 }
 
 function standJobs(plan: Plan, stand: Stand): readonly Job[] {

@@ -172,13 +172,13 @@ export const allExports: readonly ExportFormat[] = [
     extension: "ics",
     what: "season calendar",
     needs: "nothing",
-    make: async ({ plan, layout, result }, { stamp, leftOut }) => {
+    make: async (checked, { stamp, leftOut }) => {
       const [{ icalendar }, { seasonJobs }] = await Promise.all([
         import("./icalendar.ts"),
         import("../fieldwork/season-calendar.ts"),
       ]);
-      const jobs = seasonJobs(plan, result).filter(({ job }) => leftOut?.has(job) !== true);
-      return icalendar(plan, layout, jobs, stamp);
+      const jobs = seasonJobs(checked).filter(({ job }) => leftOut?.has(job) !== true);
+      return icalendar(checked.plan, checked.layout, jobs, stamp);
     },
   },
 ];

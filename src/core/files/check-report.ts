@@ -1,20 +1,38 @@
 /** What `wideberth check` prints: one object for programs, and the same in words. */
+import type { Basis } from "../calendar/basis.ts";
+import { type Bloom, bloomBasis } from "../calendar/bloom-window.ts";
 import { describeFinding, type Finding } from "../checks/all-checks.ts";
 import { describeStanding } from "../checks/pair-words.ts";
 import { type Description, severitySign, severityWord } from "../checks/wording.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import type { Severity } from "../checks/finding.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
-import type { IsolationPair, Requirement, Standing } from "../checks/isolation-pair.ts";
+import type { IsolationPair, Requirement, Standing, TimeClear } from "../checks/isolation-pair.ts";
 import { countBySeverity } from "../checks/run-checks.ts";
 import type { Relation } from "../kinds/crop.ts";
 import { localFrame } from "../geometry/local-frame.ts";
 import type { Point } from "../geometry/point.ts";
+import { isoFromDay } from "../model/day.ts";
 import type { Plan, PurityLevel } from "../model/plan.ts";
 import { countText } from "../map/finding-items.ts";
 import { featureIds } from "../exchange/geojson-plan.ts";
 
 type ReportId = string | number;
+
+/** Of a pair that time alone clears. Days are `YYYY-MM-DD`. */
+export interface ReportTime {
+  readonly earlier: ReportId;
+  readonly later: ReportId;
+  readonly closes: Basis;
+  readonly opens: Basis;
+  readonly basis: Basis;
+  readonly isCountedUnlike: boolean;
+  /** Whether it clears with nothing more to say. */
+  readonly isSure: boolean;
+  /** The earlier must be over by `lastDay`, and the later not open before `firstDay`. */
+  readonly lastDay: string;
+  readonly firstDay: string;
+}
 
 /** One directed pair. Field names are a contract: see docs/command-line.md. */
 export interface ReportPair {
@@ -27,6 +45,13 @@ export interface ReportPair {
   readonly standing: Standing;
   readonly relation: Relation;
   readonly guardDays: number;
+  /** On what the windows compared rest; null where one is missing. */
+  readonly bloomBasis: {
+    readonly seedParent: Basis | null;
+    readonly pollenSource: Basis | null;
+  };
+  /** On what a pair rests that time alone clears, and the last safe days; null: it does not. */
+  readonly time: ReportTime | null;
   readonly requirement: Omit<Requirement, "metres"> | null;
   /** Nearest points, of the seed parent first: [x, y] sheet metres; [longitude, latitude] or null. */
   readonly closest: {
@@ -114,7 +139,7 @@ export function reportParts(input: CheckedLayout) {
   const wording = wordingOf(input);
   const lonLatOf = lonLatReader(plan);
   return {
-    pair: (pair: IsolationPair): ReportPair => reportPair(pair, idOf, lonLatOf),
+    pair: (pair: IsolationPair): ReportPair => reportPair(pair, idOf, lonLatOf, input),
     finding: (finding: Finding): ReportFinding => ({
       check: finding.check,
       severity: finding.severity,
@@ -150,6 +175,7 @@ function reportPair(
   pair: IsolationPair,
   idOf: (id: string) => ReportId,
   lonLatOf: LonLatOf,
+  { result: { standById } }: CheckedLayout,
 ): ReportPair {
   const { requirement } = pair;
   return {
@@ -162,6 +188,11 @@ function reportPair(
     standing: pair.standing,
     relation: pair.relation,
     guardDays: pair.guardDays,
+    bloomBasis: {
+      seedParent: basisOf(standById.get(pair.seedParent)?.receives),
+      pollenSource: basisOf(standById.get(pair.pollenSource)?.sheds),
+    },
+    time: pair.time && reportTime(pair.time, idOf),
     requirement: requirement && {
       from: requirement.from,
       figure: requirement.figure,
@@ -175,6 +206,20 @@ function reportPair(
       sheetM: pair.where.map(({ x, y }) => [x, y] as const),
       lonLat: lonLatOf && pair.where.map(lonLatOf),
     },
+  };
+}
+
+function basisOf(bloom: Bloom | null | undefined): Basis | null {
+  return bloom ? bloomBasis(bloom) : null;
+}
+
+function reportTime(time: TimeClear, idOf: (id: string) => ReportId): ReportTime {
+  return {
+    ...time,
+    earlier: idOf(time.earlier),
+    later: idOf(time.later),
+    lastDay: isoFromDay(time.lastDay),
+    firstDay: isoFromDay(time.firstDay),
   };
 }
 

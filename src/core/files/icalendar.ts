@@ -11,7 +11,7 @@ import type { Job } from "../fieldwork/season-calendar.ts";
 export function icalendar(plan: Plan, layout: Layout, jobs: readonly Job[], stamp: string): string {
   const events = jobs.flatMap((job) => [
     "BEGIN:VEVENT",
-    `UID:${plan.id}.${layout.id}.${job.planting}.${job.job.replace(" ", "-")}@wideberth.invalid`,
+    `UID:${plan.id}.${layout.id}.${job.planting}.${besideOf(job)}${job.job.replace(" ", "-")}@wideberth.invalid`,
     `DTSTAMP:${stamp}`,
     `DTSTART;VALUE=DATE:${basicDate(job.day)}`,
     `DTEND;VALUE=DATE:${basicDate(job.day + 1)}`,
@@ -31,6 +31,11 @@ export function icalendar(plan: Plan, layout: Layout, jobs: readonly Job[], stam
   ]
     .map((line) => `${folded(line)}\r\n`)
     .join("");
+}
+
+/** A job that two stands share is told apart by the other. */
+function besideOf({ beside }: Job): string {
+  return beside === undefined ? "" : `${beside}.`;
 }
 
 function basicDate(day: DayNumber): string {

@@ -5,7 +5,9 @@ import { formatLength } from "../model/length.ts";
 import type { Bed, Planting } from "../model/plan.ts";
 import { type FlowItem, flowInto, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, roomBelowHeader, titledPages } from "../map/list-pages.ts";
-import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
+import { daysToKeep } from "../checks/day-words.ts";
+import { listed } from "../checks/wording.ts";
 import { coverWords } from "../map/map-style.ts";
 import { byCode } from "../map/plot-rows.ts";
 import type { Mark, Page } from "../page/scene.ts";
@@ -66,7 +68,8 @@ function titleOf(planting: Planting, { plan }: CheckedLayout): string {
 }
 
 /** What a helper must know and do, and what not to do, one sentence a line. */
-function factsOf(planting: Planting, { plan, book, result }: CheckedLayout): readonly string[] {
+function factsOf(planting: Planting, checked: CheckedLayout): readonly string[] {
+  const { plan, book, result } = checked;
   const variety = plan.varieties.find(({ id }) => id === planting.variety);
   const stand = result.standById.get(planting.id);
   const { start, plants, rows } = planting;
@@ -86,7 +89,23 @@ function factsOf(planting: Planting, { plan, book, result }: CheckedLayout): rea
     planting.flowering === "cut" ? "Cut before it flowers" : "",
     coverWords(planting.cover) === "" ? "" : `Cover: ${coverWords(planting.cover)}`,
     planting.purpose === "seed" ? "For seed: do not pick, do not thin without asking" : "",
+    ...(planting.flowering === "yes" ? watchLines(planting.id, checked) : []),
     planting.note ?? "",
   ];
   return lines.filter((line) => line !== "");
+}
+
+/** Of pairs that only unsure dates keep apart: what the helper must report, and by when. */
+function watchLines(id: string, checked: CheckedLayout): readonly string[] {
+  const { overBy, notBefore } = daysToKeep(id, checked.result.pairs);
+  const { nameOf } = wordingOf(checked);
+  const names = (ids: readonly string[]) => listed(ids.map(nameOf));
+  return [
+    overBy
+      ? `Must be over by ${shortDate(overBy.day)}, for ${names(overBy.others)}: if it still flowers, tell at once`
+      : "",
+    notBefore
+      ? `Must not open before ${shortDate(notBefore.day)}, for ${names(notBefore.others)}: if it does, tell at once`
+      : "",
+  ];
 }

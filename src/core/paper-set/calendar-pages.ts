@@ -17,12 +17,9 @@ import { type Job, jobsByWeek, seasonJobs } from "../fieldwork/season-calendar.t
 const TICK_MM = 3;
 const INDENT_MM = 6;
 
-export function calendarPages(
-  { plan, result }: CheckedLayout,
-  setting: ListPageSetting,
-): readonly Page[] {
+export function calendarPages(checked: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   const width = noteWidth(setting.frame);
-  const weeks = jobsByWeek(seasonJobs(plan, result));
+  const weeks = jobsByWeek(seasonJobs(checked));
   const items = weeks.flatMap(({ label, monday, jobs }) => [
     heading(`Week ${label}, from ${longDate(monday)}`, width, TYPE_PT.code, setting.ruler),
     ...jobs.map((job) => jobItem(job, width, setting.ruler)),

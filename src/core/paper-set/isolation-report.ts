@@ -4,6 +4,7 @@
  */
 import { describeStanding, requirementText } from "../checks/pair-words.ts";
 import { type Bloom, bloomBasis } from "../calendar/bloom-window.ts";
+import { ifNotWords, watchWords } from "../checks/day-words.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";
@@ -16,6 +17,7 @@ import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pa
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { SEED_LAW } from "../map/note-items.ts";
+import type { Wording } from "../checks/wording.ts";
 import type { Page } from "../page/scene.ts";
 import { type TableColumn, tableItems } from "../page/table-flow.ts";
 
@@ -73,7 +75,7 @@ function parentItems(
         ...distanceTexts(pair, plan.units),
         windowText(other?.sheds),
         pair.overlapDays === null ? "not known" : String(pair.overlapDays),
-        describeStanding(pair, wording),
+        `${describeStanding(pair, wording)}${watchText(pair, wording)}`,
       ];
     });
   const [first] = pairs;
@@ -94,6 +96,12 @@ function parentItems(
       : tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler)),
     space(4),
   ];
+}
+
+/** What must be watched where only unsure dates keep the two apart, and what to do if not. */
+function watchText(pair: IsolationPair, wording: Wording): string {
+  if (!pair.time || pair.time.isSure) return "";
+  return `. ${watchWords([pair.time], wording)}. If not: ${ifNotWords([pair], wording)}`;
 }
 
 /** Measured and required, as the sentence beside them has it. */

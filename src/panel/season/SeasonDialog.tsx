@@ -14,8 +14,11 @@ import "./season.css";
 
 /** What is to be done when, computed for each planting of the layout. */
 export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
-  const { plan, layout, result } = useKept();
-  const jobs = useMemo(() => seasonJobs(plan, result), [plan, result]);
+  const { plan, layout, book, result } = useKept();
+  const jobs = useMemo(
+    () => seasonJobs({ plan, layout, book, result }),
+    [plan, layout, book, result],
+  );
   const [hidden, setHidden] = useState<ReadonlySet<JobName>>(new Set());
   const shown = useMemo(() => jobs.filter((job) => !hidden.has(job.job)), [jobs, hidden]);
   const toggle = (name: JobName) => {

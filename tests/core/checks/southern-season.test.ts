@@ -54,7 +54,7 @@ describe("two maizes sown in November", () => {
   });
 
   test("have their jobs listed in order over New Year, by ISO week", () => {
-    const jobs = seasonJobs(plan, check(plan));
+    const jobs = seasonJobs(checkLayout(plan, "layout-1"));
     const days = jobs.map((job) => job.day);
     expect(days).toEqual([...days].sort((a, b) => a - b));
     expect(jobs.some((job) => job.day < day("2028-01-01"))).toBe(true);

@@ -48,7 +48,7 @@ function named(name: string): Plan {
 describe.each(HOSTILE)("a name that is %s", (_, name) => {
   const plan = named(name);
   const input = mapInput(plan);
-  const jobs = seasonJobs(plan, input.result);
+  const jobs = seasonJobs(input);
 
   test("is saved and opened again as it is", () => {
     const text = writePlan(plan);

@@ -1,11 +1,11 @@
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
+import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
 import { icalendar } from "../../../src/core/files/icalendar.ts";
 import { jobsByWeek, seasonJobs } from "../../../src/core/fieldwork/season-calendar.ts";
 import { isoFromDay } from "../../../src/core/model/day.ts";
 import {
   bed,
-  checked,
   day,
   firstLayout,
   gardenPlan,
@@ -29,7 +29,7 @@ const plan = gardenPlan(
     }))(planting("p", "t1", { outline: square(0, 0, 1.2), bed: "a" })),
   ],
 );
-const jobs = seasonJobs(plan, checked(plan));
+const jobs = seasonJobs(checkLayout(plan, plan.layouts[0]?.id ?? ""));
 const text = icalendar(plan, firstLayout(plan), jobs, "20270201T090000Z");
 
 describe("the season calendar", () => {
@@ -56,7 +56,9 @@ describe("the season calendar", () => {
 
 test("seed that may ripen after the first frost is marked, in the file too", () => {
   const frosty = { ...plan, site: { ...plan.site, firstAutumnFrost: day("2027-07-01") } };
-  const marked = seasonJobs(frosty, checked(frosty)).filter((job) => job.caution !== null);
+  const marked = seasonJobs(checkLayout(frosty, frosty.layouts[0]?.id ?? "")).filter(
+    (job) => job.caution !== null,
+  );
   expect(marked.map((job) => [job.job, job.caution])).toEqual([
     ["seed ripe", "may come after the first frost, given as 1 Jul"],
   ]);
