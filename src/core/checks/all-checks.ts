@@ -10,6 +10,7 @@ import { otherSeasonCheck } from "./other-season.ts";
 import { outsideCheck } from "./outside.ts";
 import { overlapCheck } from "./overlap.ts";
 import { populationCheck } from "./population.ts";
+import { lotOfOtherVarietyCheck, oldSeedCheck, shortOfSeedCheck } from "./seed-lots.ts";
 import { safetyCheck } from "./safety.ts";
 import { unsureTimeCheck } from "./unsure-time.ts";
 import { volunteersCheck } from "./volunteers.ts";
@@ -32,6 +33,9 @@ const checks = [
   volunteersCheck,
   hybridSeedCheck,
   coverCareCheck,
+  shortOfSeedCheck,
+  oldSeedCheck,
+  lotOfOtherVarietyCheck,
   safetyCheck,
 ] as const;
 

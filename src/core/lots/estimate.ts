@@ -3,7 +3,6 @@
  * limits, or from what fresh seed of the kind may be; from there both edges fall with the time spent
  * in each place. A test always wins: nothing before it counts any more.
  */
-import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { dayFromCivil } from "../model/day.ts";
 import type { Lot, Plan, StoragePlace } from "../model/plan.ts";
@@ -27,12 +26,6 @@ export interface Estimate {
    */
   under(rate: number): { readonly earliest: number | null; readonly latest: number | null };
   readonly notes: readonly LifeNote[];
-}
-
-/** What an estimate needs besides the lot. */
-export interface Shelf {
-  readonly storagePlaces: Plan["storagePlaces"];
-  readonly varieties: Plan["varieties"];
 }
 
 /** Fresh seed of which nobody knows better has at most this rate. Ours. */
@@ -61,11 +54,6 @@ export function estimateOf(lot: Lot, kind: Kind, storagePlaces: StoragePlaces): 
   const estimate = madeEstimate(lot, kind, storagePlaces);
   made.set(lot, { shelf: storagePlaces, kind, estimate });
   return estimate;
-}
-
-/** The kind of a lot, by its variety; undefined where the variety or the kind is not known. */
-export function kindOfLot(lot: Lot, plan: Shelf, book: CropBook): Kind | undefined {
-  return book.kind(varietyIndex(plan.varieties).get(lot.variety)?.kind ?? "");
 }
 
 const indexes = new WeakMap<object, ReadonlyMap<string, Plan["varieties"][number]>>();

@@ -52,6 +52,8 @@ export interface SowingRow {
   /** Lots were named for it; else those in stock are proposed. */
   readonly isNamed: boolean;
   readonly parts: readonly SownPart[];
+  /** The lots it would be sown from: all that are named, else those that are proposed. */
+  readonly lots: readonly Lot[];
   /** Seeds needed, of the first lot's germination; null: no number of plants. */
   readonly seeds: number | null;
   readonly emergence: number;
@@ -124,6 +126,7 @@ function sowingRow(
     inTrays,
     isNamed: named !== undefined,
     parts: given.parts,
+    lots: named ?? (given.parts.length > 0 ? given.parts.map(({ lot }) => lot) : lots.slice(0, 1)),
     seeds:
       planting.plants === undefined
         ? null

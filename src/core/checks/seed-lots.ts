@@ -1,0 +1,217 @@
+/** Whether the seed on the shelf does for what is planted: enough of it, alive, of that variety. */
+import type { CropBook } from "../kinds/crop-book.ts";
+import { standardOf } from "../lots/ageing.ts";
+import { estimateOf, varietyIndex } from "../lots/estimate.ts";
+import { lotsToSow } from "../lots/lot-book.ts";
+import { bandWords } from "../lots/lot-words.ts";
+import { type SowingRow, sowingRows } from "../lots/sowing.ts";
+import { longDate } from "../model/day.ts";
+import type { Layout, Plan, Variety } from "../model/plan.ts";
+import type { Check, CheckInput } from "./check.ts";
+import { type FindingBase, compareText, findingId } from "./finding.ts";
+
+/** The lots hold less seed than a variety's plantings take. */
+export interface ShortOfSeedFinding extends FindingBase {
+  readonly check: "short-of-seed";
+  readonly variety: string;
+  readonly varietyName: string;
+  /** Plants that no seed is left for, and the seeds they take. */
+  readonly missingPlants: number;
+  readonly missingSeeds: number;
+  /** Plants in all. */
+  readonly plants: number;
+}
+
+/** A lot is dead or nearly so on the day it is sown. */
+export interface OldSeedFinding extends FindingBase {
+  readonly check: "old-seed";
+  readonly lot: string;
+  readonly code: string;
+  readonly varietyName: string;
+  readonly day: number;
+  /** Germination on that day, fractions of 1. */
+  readonly band: readonly [number, number];
+  readonly standard: number;
+  readonly isStandardPublished: boolean;
+}
+
+/** A planting is sown from a lot of another variety. */
+export interface OtherVarietyFinding extends FindingBase {
+  readonly check: "lot-of-other-variety";
+  readonly subject: string;
+  readonly lot: string;
+  readonly code: string;
+  /** Name of the lot's variety, and of the planting's. */
+  readonly lotVariety: string;
+  readonly varietyName: string;
+}
+
+interface Kept {
+  readonly plan: Plan;
+  readonly layout: Layout;
+  readonly book: CropBook;
+  readonly rows: readonly SowingRow[];
+}
+
+const kept = new WeakMap<Plan["lots"], Kept>();
+
+/** What is sown, reckoned anew only when something changed that it depends on: no move does. */
+function rowsOf({ plan, layout, book }: Pick<CheckInput, "plan" | "layout" | "book">) {
+  if (plan.lots.length === 0) return [];
+  const last = kept.get(plan.lots);
+  if (last && last.book === book && isSameSowing(last, { plan, layout })) return last.rows;
+  const rows = sowingRows(plan, layout, book);
+  kept.set(plan.lots, { plan, layout, book, rows });
+  return rows;
+}
+
+function isSameSowing(last: Kept, { plan, layout }: Pick<Kept, "plan" | "layout">): boolean {
+  const [before, now] = [last.layout.plantings, layout.plantings];
+  return (
+    last.plan.varieties === plan.varieties &&
+    last.plan.storagePlaces === plan.storagePlaces &&
+    last.plan.sowing === plan.sowing &&
+    last.plan.season === plan.season &&
+    before.length === now.length &&
+    now.every((planting, index) => {
+      const other = before[index];
+      return (
+        other === planting ||
+        (other !== undefined &&
+          other.id === planting.id &&
+          other.code === planting.code &&
+          other.variety === planting.variety &&
+          other.lots === planting.lots &&
+          other.plants === planting.plants &&
+          other.start === planting.start &&
+          other.flowering === planting.flowering)
+      );
+    })
+  );
+}
+
+export const shortOfSeedCheck: Check<ShortOfSeedFinding> = {
+  name: "short-of-seed",
+  title: "Less seed on the shelf than is sown",
+  run: (input) => {
+    const byVariety = new Map<string, SowingRow[]>();
+    for (const row of rowsOf(input)) {
+      const list = byVariety.get(row.variety.id);
+      if (list) list.push(row);
+      else byVariety.set(row.variety.id, [row]);
+    }
+    return [...byVariety].flatMap(([variety, rows]): readonly ShortOfSeedFinding[] => {
+      const missingPlants = sumOf(rows, (row) => row.missingPlants);
+      if (missingPlants === 0) return [];
+      return [
+        {
+          id: findingId("short-of-seed", [variety], String(missingPlants)),
+          check: "short-of-seed",
+          severity: "caution",
+          subjects: rows
+            .filter((row) => row.missingPlants > 0)
+            .map(({ planting }) => planting.id)
+            .sort(compareText),
+          variety,
+          varietyName: rows[0]?.variety.name ?? "",
+          missingPlants,
+          missingSeeds: sumOf(rows, (row) => row.missingSeeds),
+          plants: sumOf(rows, ({ planting }) => planting.plants ?? 0),
+        },
+      ];
+    });
+  },
+  describe: ({ varietyName, missingPlants, missingSeeds, plants }) => ({
+    title: `Seed of ${varietyName} does not reach`,
+    sentences: [
+      `There is none for ${missingPlants} of ${plants} plants: about ${missingSeeds} seeds are missing, reckoned with each lot's germination, what comes up, and the spare.`,
+      "Sow fewer, name another lot, or get more seed.",
+    ],
+  }),
+  about: "variety",
+};
+
+function sumOf(rows: readonly SowingRow[], of: (row: SowingRow) => number): number {
+  return rows.reduce((sum, row) => sum + of(row), 0);
+}
+
+export const oldSeedCheck: Check<OldSeedFinding> = {
+  name: "old-seed",
+  title: "Seed too old to sow",
+  run: (input) => {
+    const found = new Map<string, OldSeedFinding>();
+    for (const row of rowsOf(input)) {
+      const day = row.day ?? input.plan.season.first;
+      const standard = standardOf(row.kind);
+      for (const lot of row.lots) {
+        const earlier = found.get(lot.id);
+        const band = estimateOf(lot, row.kind, input.plan.storagePlaces)?.at(day);
+        if (!band || band[1] >= standard) continue;
+        const subjects = [...(earlier?.subjects ?? []), row.planting.id].sort(compareText);
+        found.set(lot.id, {
+          id: findingId("old-seed", [lot.id], String(Math.round(standard * 100))),
+          check: "old-seed",
+          severity: "caution",
+          lot: lot.id,
+          code: lot.code,
+          varietyName: row.variety.name,
+          day,
+          band,
+          standard,
+          isStandardPublished: row.kind.germinationPercent !== undefined,
+          ...earlier,
+          subjects,
+        });
+      }
+    }
+    return [...found.values()];
+  },
+  describe: ({ code, varietyName, day, band, standard, isStandardPublished }) => ({
+    title: `Lot ${code} of ${varietyName} may hardly come up`,
+    sentences: [
+      `By estimate ${bandWords(band)} of it will germinate on ${longDate(day)}, under the ${Math.round(standard * 100)} % ${isStandardPublished ? "of 7 CFR 201.31" : "that is half of it"}.`,
+      "Test it, sow more of it, or sow another lot.",
+    ],
+  }),
+};
+
+export const lotOfOtherVarietyCheck: Check<OtherVarietyFinding> = {
+  name: "lot-of-other-variety",
+  title: "Sown from a lot of another variety",
+  run: ({ plan, layout }) => {
+    if (plan.lots.length === 0) return [];
+    const varieties = varietyIndex(plan.varieties);
+    return layout.plantings.flatMap((planting): readonly OtherVarietyFinding[] => {
+      const variety = varieties.get(planting.variety);
+      if (!variety || (!planting.lots && !variety.lots)) return [];
+      return lotsToSow(plan, planting, variety).flatMap((lot) => {
+        const other = varieties.get(lot.variety);
+        if (!other || isSame(other, variety)) return [];
+        return [
+          {
+            id: findingId("lot-of-other-variety", [planting.id, lot.id]),
+            check: "lot-of-other-variety",
+            severity: "caution",
+            subjects: [planting.id],
+            subject: planting.id,
+            lot: lot.id,
+            code: lot.code,
+            lotVariety: other.name,
+            varietyName: variety.name,
+          },
+        ];
+      });
+    });
+  },
+  describe: ({ subject, code, lotVariety, varietyName }, { nameOf }) => ({
+    title: `${nameOf(subject)} is sown from a lot of ${lotVariety}`,
+    sentences: [
+      `Lot ${code} is of ${lotVariety}, the planting is ${varietyName}. Name another lot, or change the planting's variety.`,
+    ],
+  }),
+};
+
+function isSame(a: Variety, b: Variety): boolean {
+  const plain = (name: string) => name.normalize("NFC").trim().toLowerCase();
+  return a.id === b.id || (a.kind === b.kind && a.name !== "" && plain(a.name) === plain(b.name));
+}
