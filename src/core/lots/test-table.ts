@@ -1,5 +1,5 @@
 /** The rows of 7 CFR 201.58 Table 2 and 201.36c; what they mean is in test-conditions.ts. */
-import type { TestConditions } from "./test-conditions.ts";
+import type { TestConditions } from "./test-row.ts";
 
 type Extras = Pick<
   TestConditions,

@@ -55,13 +55,13 @@ const SETS: readonly ViabilityConstants[] = [
 ];
 
 /** What stands in for a genus without constants of its own; that it may is our reading. */
-const PROXIES: Readonly<Record<string, string>> = {
-  Brassica: "Brassica napus",
-  Raphanus: "Brassica napus",
-  Allium: "Allium cepa",
-  Cucurbita: "Cucurbita pepo",
-  Phaseolus: "Phaseolus vulgaris",
-};
+const PROXIES: ReadonlyMap<string, string> = new Map([
+  ["Brassica", "Brassica napus"],
+  ["Raphanus", "Brassica napus"],
+  ["Allium", "Allium cepa"],
+  ["Cucurbita", "Cucurbita pepo"],
+  ["Phaseolus", "Phaseolus vulgaris"],
+]);
 
 /** Constants for a kind, and whose they are. */
 export interface KindConstants {
@@ -74,7 +74,7 @@ export interface KindConstants {
 export function constantsOf({ species }: Pick<Kind, "species">): KindConstants | null {
   const own = SETS.filter((each) => each.species === species);
   if (own.length > 0) return { sets: own, proxy: null };
-  const proxy = PROXIES[species.split(" ")[0] ?? ""];
+  const proxy = PROXIES.get(species.split(" ")[0] ?? "");
   if (proxy === undefined) return null;
   return { sets: SETS.filter((each) => each.species === proxy), proxy };
 }
