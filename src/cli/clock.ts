@@ -1,4 +1,5 @@
 /** The moment of printing, as the files want it. */
+import { dayFromCivil } from "../core/model/day.ts";
 
 /** Local date and time, `2027-03-02 09:40`. */
 export function localTime(now: Date): string {
@@ -10,4 +11,13 @@ export function localTime(now: Date): string {
 /** UTC, `20270302T094000Z`. */
 export function utcStamp(now: Date): string {
   return now.toISOString().replace(/[-:]|\.\d+/g, "");
+}
+
+/** The local calendar day, as a day number. */
+export function today(now: Date): number {
+  return dayFromCivil({
+    year: now.getFullYear(),
+    month: now.getMonth() + 1,
+    day: now.getDate(),
+  });
 }

@@ -31,6 +31,12 @@ wideberth compare PLAN [--json | --csv | --pdf FILE] [--layout NAME --layout NAM
     --pdf FILE     drawings at one ratio, measures and differences, to print
     --overlaid     with --pdf: the first layout drawn under each of the others
 
+wideberth lots PLAN [--json | --csv]
+    Prints the seed shelf: each lot with the band of its germination today, and
+    which varieties to renew, most urgent first.
+    --json         one object for programs
+    --csv          one row for each lot
+
 wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
               [--with SHEETS] [--layout NAME]
     Writes the plot map as a PDF: map sheets at a true ratio, notes, plot list.

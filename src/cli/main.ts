@@ -3,6 +3,7 @@ import { check } from "./check.ts";
 import { compare } from "./compare.ts";
 import { exportFile } from "./export.ts";
 import { help } from "./help.ts";
+import { lots } from "./lots.ts";
 import { map } from "./map.ts";
 import { Refusal } from "./refusal.ts";
 import { version } from "./version.ts";
@@ -10,6 +11,7 @@ import { version } from "./version.ts";
 const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>> = new Map([
   ["check", check],
   ["compare", compare],
+  ["lots", lots],
   ["map", map],
   ["export", exportFile],
 ]);

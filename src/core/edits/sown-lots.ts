@@ -1,6 +1,7 @@
-/** Which lots plantings are sown from. */
+/** Which lots plantings and varieties are sown from. */
 import { namedLots } from "../lots/named-lots.ts";
-import { type Edit, inLayout, mapItems, patched } from "./edit.ts";
+import { type Renewal, renewalReason } from "../lots/renewal.ts";
+import { type Edit, inLayout, mapItem, mapItems, patched } from "./edit.ts";
 
 /** Sets the lots, in order of use, of plantings of a layout; none: the variety's are used. */
 export function sowFrom(
@@ -45,5 +46,27 @@ export function sowFromCodes(
         reader.made.length === 0 ? plan : { ...plan, lots: [...plan.lots, ...reader.made] };
       return sowFrom(layoutId, [plantingId], ids, title).apply(next);
     },
+  };
+}
+
+/**
+ * Wants so many plants of it, unless more are wanted already, sown from the lot and with the reason;
+ * the lots it named before come after.
+ */
+export function renewVariety(renewal: Renewal): Edit {
+  const { variety, lot, plants } = renewal;
+  return {
+    title: `Grow out ${variety.name} for fresh seed`,
+    apply: (plan) => ({
+      ...plan,
+      varieties: mapItem(plan.varieties, variety.id, (each) => {
+        const others = (each.lots ?? []).filter((id) => id !== lot?.id);
+        return patched(each, {
+          wantedPlants: Math.max(plants, each.wantedPlants ?? 0),
+          reason: renewalReason(renewal),
+          ...(lot ? { lots: [lot.id, ...others] } : {}),
+        });
+      }),
+    }),
   };
 }

@@ -56,6 +56,39 @@ export const allExports: readonly ExportFormat[] = [
   labelFormat("stake-labels", "stakes"),
   labelFormat("packet-labels", "packets"),
   {
+    id: "sowing-list",
+    title: "Sowing list (PDF)",
+    about: "In order of sowing: lot, where it is kept, seeds, grams, plot, and a box to tick.",
+    mimeType: "application/pdf",
+    extension: "pdf",
+    what: "sowing list",
+    needs: "nothing",
+    make: async (input, means) => {
+      const { sowingListPdf } = await import("../paper-set/sowing-pages.ts");
+      return sowingListPdf(input, means.printedAt, await means.fonts());
+    },
+  },
+  {
+    id: "sowing-csv",
+    title: "Sowing list (CSV)",
+    about: "One row for each planting and lot, in order of sowing.",
+    mimeType: "text/csv",
+    extension: "csv",
+    what: "sowing list",
+    needs: "nothing",
+    make: async (input) => (await import("./sowing-csv.ts")).sowingCsv(input),
+  },
+  {
+    id: "lots",
+    title: "Seed lots (CSV)",
+    about: "One row for each lot on the shelf, to be edited in a spreadsheet and read back.",
+    mimeType: "text/csv",
+    extension: "csv",
+    what: "seed lots",
+    needs: "nothing",
+    make: async ({ plan, book }) => (await import("../exchange/lots-csv.ts")).lotsCsv(plan, book),
+  },
+  {
     id: "compare",
     title: "Layouts compared (PDF)",
     about: "All layouts drawn at one ratio, the measures of each, and what differs in words.",

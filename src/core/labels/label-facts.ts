@@ -2,9 +2,12 @@
 import { describeStanding } from "../checks/pair-words.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair, Standing } from "../checks/isolation-pair.ts";
+import type { Kind } from "../kinds/crop.ts";
+import { latestTest, testResult } from "../lots/germination.ts";
+import { monthYear } from "../lots/lot-words.ts";
 import { lotCodesToSow } from "../lots/lot-book.ts";
 import { civilFromDay, longDate } from "../model/day.ts";
-import type { Planting } from "../model/plan.ts";
+import type { Lot, Plan, Planting } from "../model/plan.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { byCode } from "../map/plot-rows.ts";
 
@@ -56,7 +59,10 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
     (planting) => {
       const variety = plan.varieties.find(({ id }) => id === planting.variety);
       const kind = book.kind(variety?.kind ?? "");
-      const lot = lotCodesToSow(plan, planting, variety);
+      const harvested = harvestedLot(plan, planting);
+      const lot = harvested?.code ?? lotCodesToSow(plan, planting, variety);
+      const tested = germinationWords(harvested, kind);
+      const treated = treatment === "" ? treatedWords(harvested) : treatment;
       const ripe = result.standById.get(planting.id)?.ripe;
       const year = civilFromDay(ripe?.likely ?? plan.season.last).year;
       const isolation = isolationText(
@@ -67,24 +73,57 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
         head: variety?.name ?? "",
         second: kind ? `${kind.name}, ${kind.botanicalName}` : "",
         lines: present([
-          treatment === "" ? "" : `TREATED SEED: ${treatment}`,
+          treated === "" ? "" : `TREATED SEED: ${treated}`,
+          tested?.isBelow === true ? "Below Standard" : "",
           `Harvest ${year}  ·  plot ${planting.code}`,
           `Lot ${lot === "" ? "______" : lot}`,
           `Grown at ${plan.site.name === "" ? "______" : plan.site.name}`,
           savedFrom(planting),
           isolation,
-          "Germination ____ %  tested ________",
+          tested?.words ?? "Germination ____ %  tested ________",
         ]),
         machine: machineText(planting.code, lot),
         missing: present([
           lot === "" ? "lot" : "",
           plan.site.name === "" ? "where it was grown" : "",
           planting.plants === undefined ? "plants saved from" : "",
-          "germination and month of the test",
+          tested ? "" : "germination and month of the test",
         ]),
       };
     },
   );
+}
+
+/** Seed of this plot that is on the shelf already: only its own test may stand on its packet. */
+function harvestedLot(plan: Plan, planting: Planting): Lot | null {
+  const year = civilFromDay(plan.season.last).year;
+  const own = plan.lots.filter(
+    ({ from, variety, harvestYear }) =>
+      from?.what === "own" &&
+      from.plot === planting.code &&
+      variety === planting.variety &&
+      (from.season === plan.season.name || (from.season === undefined && harvestYear === year)),
+  );
+  return own.find(({ state }) => state === "in stock") ?? null;
+}
+
+function treatedWords(lot: Lot | null): string {
+  if (lot?.treatedWith !== undefined && lot.treatedWith !== "") return lot.treatedWith;
+  return lot?.treated === true ? "______" : "";
+}
+
+/** Germination, hard seed apart, and the month of the test; below standard is said in so many words. */
+function germinationWords(lot: Lot | null, kind: Kind | undefined) {
+  const test = lot && latestTest(lot);
+  if (!test) return null;
+  const { rate, rateWithHard } = testResult(test);
+  const percent = (value: number) => Math.floor(value * 100 + 1e-9);
+  const hard = test.hard === undefined ? "" : `, hard seed ${percent(test.hard / test.sown)} %`;
+  const standard = kind?.germinationPercent?.value;
+  return {
+    words: `Germination ${percent(rate)} %${hard}  tested ${monthYear(test.date)}`,
+    isBelow: standard !== undefined && rateWithHard * 100 < standard,
+  };
 }
 
 function present(words: readonly string[]): readonly string[] {

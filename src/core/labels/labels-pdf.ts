@@ -31,6 +31,10 @@ export async function labelsPdf(
   return writer.finish();
 }
 
+function stillEmpty(labels: readonly LabelFacts[]): readonly LabelFacts[] {
+  return labels.filter(({ missing }) => missing.length > 0);
+}
+
 const PAGE = { widthMm: 210, heightMm: 279.4 };
 
 /** Pages of their own, of a width and height both A4 and Letter have, to be read and not stuck on. */
@@ -54,8 +58,16 @@ function beforeUsePages(
           body(
             "The isolation on a label is the one planned, not the one achieved: strike it out where a cover tore, bloom shifted or another pollen source was found.",
           ),
-          head("Still empty"),
-          ...labels.map(({ head: name, missing }) => body(`${name}: ${missing.join(", ")}.`)),
+          body(
+            "Germination stands on a packet only where the lot of that very plot has been tested. United States, 7 CFR 201.29 to 201.31: packets up to a pound need germination, hard seed, month of the test and the words Below Standard, in 8 point or larger, when the test lies under the kind's standard; heavier ones always need germination, month of the test and lot. A test holds for 5 calendar months after its month, 24 in a hermetic pack. State law and that of other countries add to it or differ.",
+          ),
+          ...stillEmpty(labels)
+            .map(({ head: name, missing }, index) =>
+              index === 0
+                ? [head("Still empty"), body(`${name}: ${missing.join(", ")}.`)]
+                : [body(`${name}: ${missing.join(", ")}.`)],
+            )
+            .flat(),
         ]
       : []),
   ];

@@ -160,6 +160,11 @@ function placeIndex(places: StoragePlaces): ReadonlyMap<string, StoragePlace> {
   return index;
 }
 
+/** Where a lot lies now; null: not known. */
+export function shelfPlace(lot: Pick<Lot, "stored">, places: StoragePlaces): StoragePlace | null {
+  return placeIndex(places).get(lot.stored?.at(-1)?.place ?? "") ?? null;
+}
+
 function lossUntil(stretches: readonly Stretch[], day: number, edge: Edge): number {
   let sum = 0;
   for (const { from, to, clock } of stretches) {

@@ -95,7 +95,8 @@ const TYPE_WORDS: ReadonlyMap<string, string> = new Map([
   ["object", "an object"],
 ]);
 
-function expectedText(issue: z.core.$ZodIssue): string {
+/** What a schema expected, in plain words. */
+export function expectedText(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
     case "invalid_type":
       return TYPE_WORDS.get(issue.expected) ?? issue.expected;

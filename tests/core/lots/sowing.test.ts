@@ -1,6 +1,6 @@
 /** Worked values of seed needs from lecture slides on maize and from hand reckoning with 7 CFR 201.46. */
 import { describe, expect, test } from "vitest";
-import { renewVariety } from "../../../src/core/edits/renew.ts";
+import { renewVariety } from "../../../src/core/edits/sown-lots.ts";
 import { renewalReason, renewals } from "../../../src/core/lots/renewal.ts";
 import { plantsForSeed, seedOfPlants, seedYield } from "../../../src/core/lots/seed-yield.ts";
 import { kilogramsPerHectare, seedsFor, sowingRows } from "../../../src/core/lots/sowing.ts";

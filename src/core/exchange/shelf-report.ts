@@ -1,0 +1,166 @@
+/** The seed shelf with its bands and what to renew: as text, for programs, as CSV. */
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { type CsvValue, csvFile } from "../formats/csv-file.ts";
+import type { Kind } from "../kinds/crop.ts";
+import { standardOf } from "../lots/ageing.ts";
+import { type Estimate, estimateOf, shelfPlace, varietyIndex } from "../lots/estimate.ts";
+import { latestTest } from "../lots/germination.ts";
+import {
+  amountWords,
+  bandWords,
+  noteWords,
+  startWords,
+  treatmentWords,
+} from "../lots/lot-words.ts";
+import { type Renewal, renewalReason, renewals } from "../lots/renewal.ts";
+import { isoFromDay, longDate } from "../model/day.ts";
+import type { Lot, Variety } from "../model/plan.ts";
+
+interface ShelfRow {
+  readonly lot: Lot;
+  readonly variety: Variety | undefined;
+  readonly kind: Kind | undefined;
+  readonly estimate: Estimate | null;
+}
+
+function shelfRows({ plan, book }: Pick<CheckedLayout, "plan" | "book">): readonly ShelfRow[] {
+  const varieties = varietyIndex(plan.varieties);
+  return plan.lots.map((lot) => {
+    const variety = varieties.get(lot.variety);
+    const kind = book.kind(variety?.kind ?? "");
+    return {
+      lot,
+      variety,
+      kind,
+      estimate: kind ? estimateOf(lot, kind, plan.storagePlaces) : null,
+    };
+  });
+}
+
+/** @param today day the bands are of */
+export function shelfText(input: Pick<CheckedLayout, "plan" | "book">, today: number): string {
+  const { plan, book } = input;
+  const rows = shelfRows(input);
+  if (rows.length === 0) return "No lots on the shelf.\n";
+  const due = renewals(plan, book, today);
+  return [
+    `${rows.length} ${rows.length === 1 ? "lot" : "lots"}, ${longDate(today)}`,
+    "",
+    ...rows.flatMap((row) => [...lotLines(row, input, today), ""]),
+    due.length === 0 ? "Nothing is to be renewed yet." : "To renew, most urgent first:",
+    ...due.map((each) => `- ${renewalLine(each)}`),
+    "",
+    "Bands are estimates; a germination test wins over them. They certify nothing.",
+    "",
+  ].join("\n");
+}
+
+function lotLines(
+  { lot, variety, kind, estimate }: ShelfRow,
+  { plan }: Pick<CheckedLayout, "plan">,
+  today: number,
+): readonly string[] {
+  const place = shelfPlace(lot, plan.storagePlaces)?.name;
+  const facts = [
+    lot.harvestYear === undefined ? "" : String(lot.harvestYear),
+    amountWords(lot.amount),
+    place ?? "",
+    lot.state === "in stock" ? "" : lot.state,
+    treatmentWords(lot).toUpperCase(),
+  ].filter((each) => each !== "");
+  const head = `${lot.code}  ${variety?.name ?? ""}, ${kind?.name ?? ""}: ${facts.join(", ")}`;
+  if (!kind || !estimate) return [head, "    Nothing can be said of its age: test it."];
+  const band = bandWords(estimate.at(Math.max(today, estimate.startDay)));
+  const standard = `standard ${Math.round(standardOf(kind) * 100)} %`;
+  return [
+    head,
+    `    ${band}, ${startWords(estimate)}; ${standard}`,
+    `    ${estimate.notes.map((note) => noteWords(note, kind)).join("; ")}`,
+  ];
+}
+
+function renewalLine(renewal: Renewal): string {
+  const { variety, kind, plants, lot } = renewal;
+  const sow = lot ? `, sow ${lot.code}` : "";
+  return `${variety.name}, ${kind.name}: ${renewalReason(renewal)} ${plants} plants${sow}.`;
+}
+
+/** Rates are fractions of 1, days ISO 8601; null where nothing is known. */
+export function shelfJson(input: Pick<CheckedLayout, "plan" | "book">, today: number): object {
+  const { plan, book } = input;
+  const iso = (day: number | null) => (day === null ? null : isoFromDay(day));
+  return {
+    date: isoFromDay(today),
+    lots: shelfRows(input).map(({ lot, variety, kind, estimate }) => {
+      const under = kind && estimate?.under(standardOf(kind));
+      return {
+        code: lot.code,
+        variety: variety?.name ?? null,
+        kind: kind?.id ?? null,
+        harvestYear: lot.harvestYear ?? null,
+        amount: lot.amount ?? null,
+        state: lot.state,
+        keptAt: shelfPlace(lot, plan.storagePlaces)?.name ?? null,
+        treated: lot.treated ?? null,
+        band: estimate?.at(Math.max(today, estimate.startDay)) ?? null,
+        basis: estimate ? { from: estimate.from, since: iso(estimate.startDay) } : null,
+        notes: estimate?.notes ?? [],
+        standard: kind?.germinationPercent ? standardOf(kind) : null,
+        underStandard: under ? { earliest: iso(under.earliest), latest: iso(under.latest) } : null,
+      };
+    }),
+    renew: renewals(plan, book, today).map((renewal) => ({
+      variety: renewal.variety.name,
+      kind: renewal.kind.id,
+      cause: renewal.cause,
+      reason: renewalReason(renewal),
+      plants: renewal.plants,
+      lot: renewal.lot?.code ?? null,
+      earliest: iso(renewal.earliest),
+      latest: iso(renewal.latest),
+    })),
+  };
+}
+
+const HEADINGS = [
+  "code",
+  "variety",
+  "kind",
+  "harvest year",
+  "amount",
+  "unit",
+  "kept at",
+  "state",
+  "latest test",
+  "least %",
+  "most %",
+  "standard %",
+  "may be under from",
+  "surely under from",
+];
+
+export function shelfCsv(input: Pick<CheckedLayout, "plan" | "book">, today: number): string {
+  const rows = shelfRows(input).map(({ lot, variety, kind, estimate }): readonly CsvValue[] => {
+    const band = estimate?.at(Math.max(today, estimate.startDay));
+    const under = kind && estimate?.under(standardOf(kind));
+    const test = latestTest(lot);
+    const iso = (day: number | null | undefined) => (day == null ? null : isoFromDay(day));
+    return [
+      lot.code,
+      variety?.name,
+      kind?.name,
+      lot.harvestYear,
+      lot.amount?.value,
+      lot.amount?.unit,
+      shelfPlace(lot, input.plan.storagePlaces)?.name,
+      lot.state,
+      iso(test?.date),
+      band && Math.floor(band[0] * 100),
+      band && Math.ceil(band[1] * 100),
+      kind?.germinationPercent?.value,
+      iso(under?.earliest),
+      iso(under?.latest),
+    ];
+  });
+  return csvFile(HEADINGS, rows);
+}

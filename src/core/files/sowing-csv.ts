@@ -1,0 +1,64 @@
+/** The sowing list as one row for each planting and lot, in order of sowing. */
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { type CsvValue, csvFile } from "../formats/csv-file.ts";
+import { shelfPlace } from "../lots/estimate.ts";
+import { type SowingRow, sowingRows } from "../lots/sowing.ts";
+import { isoFromDay } from "../model/day.ts";
+import type { Plan } from "../model/plan.ts";
+
+const HEADINGS = [
+  "date",
+  "method",
+  "plot",
+  "bed",
+  "variety",
+  "kind",
+  "plants",
+  "lot",
+  "lot named",
+  "kept at",
+  "seeds",
+  "grams",
+  "treated",
+  "emergence",
+  "spare",
+  "seeds missing",
+  "sown",
+];
+
+/** The cell "sown" is left to be filled in. Dates as YYYY-MM-DD, grams of the lot's own count. */
+export function sowingCsv({ plan, layout, book }: CheckedLayout): string {
+  const beds = new Map(layout.beds.map((bed) => [bed.id, bed.code]));
+  const rows = sowingRows(plan, layout, book).flatMap((row) => sowingCells(row, plan, beds));
+  return csvFile(HEADINGS, rows);
+}
+
+function sowingCells(
+  row: SowingRow,
+  plan: Plan,
+  beds: ReadonlyMap<string, string>,
+): readonly (readonly CsvValue[])[] {
+  const { planting, variety, kind, day, parts } = row;
+  const start: readonly CsvValue[] = [
+    day === null ? null : isoFromDay(day),
+    row.inTrays ? "in trays, set out on the date" : "in place",
+    planting.code,
+    beds.get(planting.bed ?? ""),
+    variety.name,
+    kind.name,
+    planting.plants,
+  ];
+  const end: readonly CsvValue[] = [row.emergence, row.spare, row.missingSeeds || null, ""];
+  const named = row.isNamed ? "yes" : "proposed";
+  if (parts.length === 0) return [[...start, "", "", "", row.seeds, null, "", ...end]];
+  return parts.map(({ lot, seeds, grams }, index) => [
+    ...start,
+    lot.code,
+    named,
+    shelfPlace(lot, plan.storagePlaces)?.name,
+    seeds,
+    grams,
+    lot.treatedWith ?? (lot.treated === true ? "yes" : ""),
+    ...(index === 0 ? end : [row.emergence, row.spare, null, ""]),
+  ]);
+}
