@@ -1,6 +1,6 @@
 /** Which lots plantings and varieties are sown from. */
 import { namedLots } from "../lots/named-lots.ts";
-import { type Renewal, renewalReason } from "../lots/renewal.ts";
+import type { Renewal } from "../lots/renewal.ts";
 import { type Edit, inLayout, mapItem, mapItems, patched } from "./edit.ts";
 
 /** Sets the lots, in order of use, of plantings of a layout; none: the variety's are used. */
@@ -51,9 +51,9 @@ export function sowFromCodes(
 
 /**
  * Wants so many plants of it, unless more are wanted already, sown from the lot and with the reason;
- * the lots it named before come after.
+ * the lots it named before come after. @param reason as renewalReason has it
  */
-export function renewVariety(renewal: Renewal): Edit {
+export function renewVariety(renewal: Renewal, reason: string): Edit {
   const { variety, lot, plants } = renewal;
   return {
     title: `Grow out ${variety.name} for fresh seed`,
@@ -63,7 +63,7 @@ export function renewVariety(renewal: Renewal): Edit {
         const others = (each.lots ?? []).filter((id) => id !== lot?.id);
         return patched(each, {
           wantedPlants: Math.max(plants, each.wantedPlants ?? 0),
-          reason: renewalReason(renewal),
+          reason,
           ...(lot ? { lots: [lot.id, ...others] } : {}),
         });
       }),

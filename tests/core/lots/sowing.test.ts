@@ -223,7 +223,8 @@ describe("what to renew", () => {
     ]);
     const [row] = renewals(plan, book, today);
     if (!row) throw new Error("nothing to renew");
-    const next = renewVariety(row).apply(plan);
+    const reason = renewalReason(row);
+    const next = renewVariety(row, reason).apply(plan);
     expect(next.varieties[0]).toMatchObject({
       wantedPlants: book.kind("lettuce")?.population?.maintenance?.value,
       lots: ["good"],
@@ -233,7 +234,7 @@ describe("what to renew", () => {
       ...plan,
       varieties: plan.varieties.map((each) => ({ ...each, wantedPlants: 999 })),
     };
-    expect(renewVariety(row).apply(more).varieties[0]?.wantedPlants).toBe(999);
+    expect(renewVariety(row, reason).apply(more).varieties[0]?.wantedPlants).toBe(999);
   });
 
   test("the dead come before the doubtful, these before what is due later", () => {
