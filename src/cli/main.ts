@@ -1,4 +1,6 @@
 /** The command line. Exit codes: 0 no conflict, 1 conflicts, 2 the input is bad. */
+import { joinSeedReckoning } from "../core/checks/seed-lots.ts";
+import { seedReckoning } from "../core/shelf/seed-reckoning.ts";
 import { check } from "./check.ts";
 import { compare } from "./compare.ts";
 import { exportFile } from "./export.ts";
@@ -7,6 +9,8 @@ import { lots } from "./lots.ts";
 import { map } from "./map.ts";
 import { Refusal } from "./refusal.ts";
 import { version } from "./version.ts";
+
+joinSeedReckoning(seedReckoning);
 
 const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>> = new Map([
   ["check", check],

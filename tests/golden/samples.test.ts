@@ -7,6 +7,8 @@ import { describe, expect, test } from "vitest";
 import { describeFinding, type Finding } from "../../src/core/checks/all-checks.ts";
 import { describeStanding } from "../../src/core/checks/pair-words.ts";
 import { severitySign, severityWord, wordingFor } from "../../src/core/checks/wording.ts";
+import { joinSeedReckoning } from "../../src/core/checks/seed-lots.ts";
+import { seedReckoning } from "../../src/core/shelf/seed-reckoning.ts";
 import { countBySeverity, runChecks } from "../../src/core/checks/run-checks.ts";
 import { planBook } from "../../src/core/kinds/own-kinds.ts";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
@@ -16,6 +18,8 @@ import type { Layout, Plan } from "../../src/core/model/plan.ts";
 import { problemText } from "../../src/core/model/problem.ts";
 import { readPlan, writePlan } from "../../src/core/model/read-plan.ts";
 import { compareGolden } from "./golden-file.ts";
+
+joinSeedReckoning(seedReckoning);
 
 const folder = new URL("../../sample-plots/", import.meta.url);
 const files = readdirSync(folder).filter((file) => file.endsWith(".json"));

@@ -4,10 +4,14 @@ import { wordingFor } from "../../src/core/checks/wording.ts";
 import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
 import type { IsolationPair } from "../../src/core/checks/isolation-pair.ts";
 import { type CheckResult, runChecks } from "../../src/core/checks/run-checks.ts";
+import { joinSeedReckoning } from "../../src/core/checks/seed-lots.ts";
+import { seedReckoning } from "../../src/core/shelf/seed-reckoning.ts";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { dayFromIso } from "../../src/core/model/day.ts";
 import { emptyPlan } from "../../src/core/model/empty-plan.ts";
 import type { Layout, Plan, Planting, Surrounding, Variety } from "../../src/core/model/plan.ts";
+
+joinSeedReckoning(seedReckoning);
 
 export const book = cropBook();
 

@@ -1,8 +1,7 @@
 import type { Check } from "./check.ts";
-import { biennialCheck } from "./biennial.ts";
 import { coverCareCheck } from "./cover-care.ts";
 import { crowdedCheck } from "./crowded.ts";
-import { hybridSeedCheck } from "./hybrid-seed.ts";
+import { biennialCheck, hybridSeedCheck } from "./no-true-seed.ts";
 import { isolationCheck, missingBloomCheck, missingFigureCheck } from "./isolation-findings.ts";
 import { lateSeedCheck } from "./late-seed.ts";
 import { mixingCheck } from "./mixing.ts";

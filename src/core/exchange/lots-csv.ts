@@ -1,6 +1,7 @@
 /** The seed shelf as CSV (RFC 4180), one row for each lot, and back. */
 import type { CropBook } from "../kinds/crop-book.ts";
-import { shelfPlace, varietyIndex } from "../lots/estimate.ts";
+import { shelfPlace } from "../lots/estimate.ts";
+import { varietyIndex } from "../lots/variety-index.ts";
 import { latestTest } from "../lots/germination.ts";
 import { isoFromDay } from "../model/day.ts";
 import type { Lot, Plan } from "../model/plan.ts";

@@ -1,17 +1,13 @@
 /** The seed shelf with its bands and what to renew: as text, for programs, as CSV. */
+import { bandWords } from "../lots/band-words.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { type CsvValue, csvFile } from "../formats/csv-file.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { standardOf } from "../lots/ageing.ts";
-import { type Estimate, estimateOf, shelfPlace, varietyIndex } from "../lots/estimate.ts";
+import { type Estimate, estimateOf, shelfPlace } from "../lots/estimate.ts";
+import { varietyIndex } from "../lots/variety-index.ts";
 import { latestTest } from "../lots/germination.ts";
-import {
-  amountWords,
-  bandWords,
-  noteWords,
-  startWords,
-  treatmentWords,
-} from "../lots/lot-words.ts";
+import { amountWords, noteWords, startWords, treatmentWords } from "../lots/lot-words.ts";
 import { type Renewal, renewalReason, renewals } from "../lots/renewal.ts";
 import { isoFromDay, longDate } from "../model/day.ts";
 import type { Lot, Variety } from "../model/plan.ts";

@@ -4,16 +4,8 @@ import { civilFromDay, longDate, monthName } from "../model/day.ts";
 import type { Lot, SeedAmount } from "../model/plan.ts";
 import type { LifeNote } from "./ageing.ts";
 import type { Estimate } from "./estimate.ts";
-import type { Rates } from "./normal.ts";
 import type { PlaceLife } from "./better-place.ts";
 import { constantsOf } from "./viability-sets.ts";
-
-/** `70 to 92 %`, outwards to whole percents: never one lonely number. */
-export function bandWords([least, most]: Rates): string {
-  const low = Math.floor(least * 100 + 1e-9);
-  const high = Math.ceil(most * 100 - 1e-9);
-  return low === high ? `about ${low} %` : `${low} to ${high} %`;
-}
 
 /** `12.5 g` or `340 seeds`. */
 export function amountWords(amount: SeedAmount | undefined): string {

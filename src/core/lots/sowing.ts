@@ -2,7 +2,8 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
 import type { Layout, Lot, Plan, Planting, Variety } from "../model/plan.ts";
-import { estimateOf, varietyIndex } from "./estimate.ts";
+import { estimateOf } from "./estimate.ts";
+import { varietyIndex } from "./variety-index.ts";
 import { latestTest } from "./germination.ts";
 import { lotBook } from "./lot-book.ts";
 import { inSeeds, seedsPerGram } from "./seed-yield.ts";

@@ -1,3 +1,4 @@
+import { bandWords } from "../../../src/core/lots/band-words.ts";
 import { describe, expect, test } from "vitest";
 import { ageingIn } from "../../../src/core/lots/ageing.ts";
 import {
@@ -7,7 +8,7 @@ import {
   sealedLimit,
 } from "../../../src/core/lots/better-place.ts";
 import { estimateOf } from "../../../src/core/lots/estimate.ts";
-import { bandWords, noteWords, startWords, yearsWords } from "../../../src/core/lots/lot-words.ts";
+import { noteWords, startWords, yearsWords } from "../../../src/core/lots/lot-words.ts";
 import { setsOf } from "../../../src/core/lots/viability-sets.ts";
 import { rateAfter, sigmaDays } from "../../../src/core/lots/viability.ts";
 import type { Kind } from "../../../src/core/kinds/crop.ts";

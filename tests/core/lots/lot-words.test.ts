@@ -1,7 +1,7 @@
+import { bandWords } from "../../../src/core/lots/band-words.ts";
 import { expect, test } from "vitest";
 import {
   amountWords,
-  bandWords,
   gramsText,
   monthYear,
   treatmentWords,
