@@ -140,7 +140,8 @@ export function shelfCsv(input: Pick<CheckedLayout, "plan" | "book">, today: num
     const band = estimate?.at(Math.max(today, estimate.startDay));
     const under = kind && estimate?.under(standardOf(kind));
     const test = latestTest(lot);
-    const iso = (day: number | null | undefined) => (day == null ? null : isoFromDay(day));
+    const iso = (day: number | null | undefined) =>
+      day === null || day === undefined ? null : isoFromDay(day);
     return [
       lot.code,
       variety?.name,

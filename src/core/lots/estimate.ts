@@ -18,7 +18,8 @@ export interface Estimate {
   readonly startDay: number;
   /** Germination on a day not before the start: [least, most], hard seed counted in. */
   at(day: number): Rates;
-  /** Between the edges: the tested rate aged at the middle of both; for amounts to sow only. */
+  /** Between the edges: the tested rate aged at the geometric mean of both; for amounts to sow and
+   * the order of what to renew. */
   likelyAt(day: number): number;
   /**
    * First day under a rate, by the fast and by the slow edge; null: not within a hundred years.
@@ -73,7 +74,7 @@ function madeEstimate(lot: Lot, kind: Kind, places: StoragePlaces): Estimate | n
     from: start.from,
     startDay: start.day,
     at: (day) => [normalBelow(low - lost(day, "fast")), normalBelow(high - lost(day, "slow"))],
-    likelyAt: (day) => normalBelow(likely - (lost(day, "fast") + lost(day, "slow")) / 2),
+    likelyAt: (day) => normalBelow(likely - Math.sqrt(lost(day, "fast") * lost(day, "slow"))),
     under: (rate) => ({
       earliest: dayOfLoss(stretches, low - probit(rate), "fast"),
       latest: dayOfLoss(stretches, high - probit(rate), "slow"),

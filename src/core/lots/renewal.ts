@@ -18,9 +18,9 @@ import { bestFirst } from "./sowing.ts";
 
 /**
  * `gone`: lots are recorded, none is left. `dead`: the whole band of every lot lies under the
- * standard. `short`: less than the reserve. `doubtful`: the standard lies within the band of the
- * best lot. `soon`: the best lot may fall under it within the years looked ahead. `unknown`: nothing
- * can be said of any lot: test one.
+ * standard. `short`: less than the reserve. `doubtful`: the best lot is likelier under the standard
+ * than not. `soon`: it likely will be within the years looked ahead. `unknown`: nothing can be said
+ * of any lot: test one.
  */
 export type RenewalCause = "gone" | "dead" | "short" | "doubtful" | "soon" | "unknown";
 
@@ -100,16 +100,35 @@ function renewalOf(
   const dated = lives.flatMap(({ lot, estimate }) =>
     estimate ? [{ lot, estimate, ...estimate.under(standard) }] : [],
   );
-  const late = (value: number | null) => value ?? Infinity;
-  const best = [...dated].sort(
-    (a, b) => late(b.earliest) - late(a.earliest) || late(b.latest) - late(a.latest),
-  )[0];
   const leadYears = kind.lifeCycle === "biennial" ? 2 : 1;
+  const horizon = day + (yearsAhead + leadYears - 1) * DAYS_A_YEAR;
+  const rateOn = (estimate: Estimate, on: number) =>
+    estimate.likelyAt(Math.max(on, estimate.startDay));
+  const best = [...dated].sort(
+    (a, b) => rateOn(b.estimate, horizon) - rateOn(a.estimate, horizon),
+  )[0];
   const stockSeeds = stockOf(left, kind);
   const reserveSeeds = inSeeds(variety.reserve, seedsPerGram(null, kind)) ?? null;
-  const horizon = day + (yearsAhead + leadYears - 1) * DAYS_A_YEAR;
   const isShort = reserveSeeds !== null && stockSeeds !== null && stockSeeds < reserveSeeds;
-  const cause = causeOf({ left: left.length, isShort, best, day, horizon });
+  const isUnder = (on: number) => best !== undefined && rateOn(best.estimate, on) < standard;
+  const isDead =
+    best !== undefined &&
+    best.latest !== null &&
+    best.latest <= Math.max(day, best.estimate.startDay);
+  const cause =
+    left.length === 0
+      ? "gone"
+      : isDead
+        ? "dead"
+        : isShort
+          ? "short"
+          : best === undefined
+            ? "unknown"
+            : isUnder(day)
+              ? "doubtful"
+              : isUnder(horizon)
+                ? "soon"
+                : null;
   if (cause === null) return null;
   return {
     variety,
@@ -126,27 +145,6 @@ function renewalOf(
     leadYears,
     plants: plantsToGrow(variety, kind, lots),
   };
-}
-
-function causeOf({
-  left,
-  isShort,
-  best,
-  day,
-  horizon,
-}: {
-  readonly left: number;
-  readonly isShort: boolean;
-  readonly best: { readonly earliest: number | null; readonly latest: number | null } | undefined;
-  readonly day: number;
-  readonly horizon: number;
-}): RenewalCause | null {
-  if (left === 0) return "gone";
-  if (best && best.latest !== null && best.latest <= day) return "dead";
-  if (isShort) return "short";
-  if (!best) return "unknown";
-  if (best.earliest !== null && best.earliest <= day) return "doubtful";
-  return best.earliest !== null && best.earliest <= horizon ? "soon" : null;
 }
 
 /** Seeds of all lots; null as soon as one of them is not counted. */
@@ -182,9 +180,9 @@ export function renewalReason(renewal: Renewal): string {
     case "short":
       return `${renewal.stockSeeds ?? 0} seeds are left, ${renewal.reserveSeeds ?? 0} are to be kept.${lead}`;
     case "doubtful":
-      return `Its best lot ${code} may lie under ${bar}: test it.${lead}`;
+      return `Its best lot ${code} is likely under ${bar} by now: test it.${lead}`;
     case "soon":
-      return `Its best lot ${code} may fall under ${bar} from ${yearOf(earliest)}${latest === null ? "" : `, by ${yearOf(latest)} surely`}.${lead}`;
+      return `Its best lot ${code} is likely to fall under ${bar} between ${yearOf(earliest)} and ${yearOf(latest)}.${lead}`;
     case "unknown":
       return `Nothing is known of the age of ${code}: test it.${lead}`;
   }

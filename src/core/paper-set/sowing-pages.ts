@@ -17,7 +17,7 @@ import { type TableColumn, tableItems } from "../page/table-flow.ts";
 
 const COLUMNS: readonly TableColumn[] = [
   { title: "Done", share: 6 },
-  { title: "Date", share: 11 },
+  { title: "Date", share: 16 },
   { title: "Plot", share: 11 },
   { title: "Variety, kind", share: 28 },
   { title: "Lot", share: 18 },
@@ -27,7 +27,7 @@ const COLUMNS: readonly TableColumn[] = [
   { title: "Plants", share: 9 },
   { title: "Look out", share: 34 },
 ];
-const TICK = "\u25a1";
+const TICK = "[   ]";
 
 const CAUTION =
   "Seeds are reckoned with each lot's tested or estimated germination, what comes up, and the spare; where no emergence is given, rules of thumb stand in. Treated seed: gloves, no children, never for food or feed; what its label and local rules say goes before this list.";
@@ -47,7 +47,7 @@ export function sowingPages(input: CheckedLayout, setting: ListPageSetting): rea
 
 function rowTexts(row: SowingRow, plan: Plan): readonly (readonly string[])[] {
   const { planting, variety, kind, day, parts, isNamed } = row;
-  const when = day === null ? "no date" : `${row.inTrays ? "set out " : ""}${shortDate(day)}`;
+  const when = day === null ? "no date" : `${row.inTrays ? "to set out " : ""}${shortDate(day)}`;
   const what = `${variety.name}, ${kind.name}`;
   const plants = planting.plants === undefined ? "?" : String(planting.plants);
   const short =
