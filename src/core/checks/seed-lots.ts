@@ -1,11 +1,7 @@
 /** Whether the seed on the shelf does for what is planted: enough of it, alive, of that variety. */
-import { varietyIndex } from "../lots/variety-index.ts";
-import { lotsToSow } from "../lots/lot-book.ts";
-import { bandWords } from "../lots/band-words.ts";
-import { longDate } from "../model/day.ts";
-import type { Variety } from "../model/plan.ts";
 import type { Check, CheckInput } from "./check.ts";
-import { type FindingBase, findingId } from "./finding.ts";
+import type { FindingBase } from "./finding.ts";
+import type { Description, Wording } from "./wording.ts";
 
 /** The lots hold less seed than a variety's plantings take. */
 export interface ShortOfSeedFinding extends FindingBase {
@@ -43,10 +39,15 @@ export interface OtherVarietyFinding extends FindingBase {
   readonly varietyName: string;
 }
 
-/** What takes the reckoning of germination and amounts. */
+/** What a check of lots finds and says; it says nothing of findings there are none of. */
+interface Part<F extends FindingBase> {
+  readonly run: (input: ReckoningInput) => readonly F[];
+  readonly describe: (finding: F, wording: Wording) => Description;
+}
 export interface SeedReckoning {
-  readonly short: (input: ReckoningInput) => readonly ShortOfSeedFinding[];
-  readonly old: (input: ReckoningInput) => readonly OldSeedFinding[];
+  readonly short: Part<ShortOfSeedFinding>;
+  readonly old: Part<OldSeedFinding>;
+  readonly other: Part<OtherVarietyFinding>;
 }
 export type ReckoningInput = Pick<CheckInput, "plan" | "layout" | "book">;
 
@@ -55,76 +56,38 @@ let reckoning: SeedReckoning | null = null;
 /**
  * Joins the reckoning (core/shelf/seed-reckoning.ts) to the checks. It is large and of use only
  * where a plan has lots, so a window loads it when there are some and then checks anew; the command
- * line joins it at once. Until then the two checks that need it say nothing.
+ * line joins it at once. Until then these checks say nothing.
  */
 export function joinSeedReckoning(made: SeedReckoning): void {
   reckoning = made;
 }
 
+function checkOfLots<F extends FindingBase>(
+  name: F["check"],
+  title: string,
+  part: keyof SeedReckoning,
+): Check<F> {
+  const joined = () => reckoning?.[part] as unknown as Part<F>;
+  return {
+    name,
+    title,
+    run: (input) => (reckoning ? joined().run(input) : []),
+    // There is nothing to describe before the reckoning has found it.
+    describe: (finding, wording) => joined().describe(finding, wording),
+  };
+}
+
 export const shortOfSeedCheck: Check<ShortOfSeedFinding> = {
-  name: "short-of-seed",
-  title: "Less seed on the shelf than is sown",
-  run: (input) => (input.plan.lots.length === 0 ? [] : (reckoning?.short(input) ?? [])),
-  describe: ({ varietyName, missingPlants, missingSeeds, plants }) => ({
-    title: `Seed of ${varietyName} does not reach`,
-    sentences: [
-      `There is none for ${missingPlants} of ${plants} plants: about ${missingSeeds} seeds are missing, reckoned with each lot's germination, what comes up, and the spare.`,
-      "Sow fewer, name another lot, or get more seed.",
-    ],
-  }),
+  ...checkOfLots<ShortOfSeedFinding>(
+    "short-of-seed",
+    "Less seed on the shelf than is sown",
+    "short",
+  ),
   about: "variety",
 };
-
-export const oldSeedCheck: Check<OldSeedFinding> = {
-  name: "old-seed",
-  title: "Seed too old to sow",
-  run: (input) => (input.plan.lots.length === 0 ? [] : (reckoning?.old(input) ?? [])),
-  describe: ({ code, varietyName, day, band, standard, isStandardPublished }) => ({
-    title: `Lot ${code} of ${varietyName} may hardly come up`,
-    sentences: [
-      `By estimate ${bandWords(band)} of it will germinate on ${longDate(day)}, under the ${Math.round(standard * 100)} % ${isStandardPublished ? "of 7 CFR 201.31" : "that is half of it"}.`,
-      "Test it, sow more of it, or sow another lot.",
-    ],
-  }),
-};
-
-export const lotOfOtherVarietyCheck: Check<OtherVarietyFinding> = {
-  name: "lot-of-other-variety",
-  title: "Sown from a lot of another variety",
-  run: ({ plan, layout }) => {
-    if (plan.lots.length === 0) return [];
-    const varieties = varietyIndex(plan.varieties);
-    return layout.plantings.flatMap((planting): readonly OtherVarietyFinding[] => {
-      const variety = varieties.get(planting.variety);
-      if (!variety || (!planting.lots && !variety.lots)) return [];
-      return lotsToSow(plan, planting, variety).flatMap((lot) => {
-        const other = varieties.get(lot.variety);
-        if (!other || isSame(other, variety)) return [];
-        return [
-          {
-            id: findingId("lot-of-other-variety", [planting.id, lot.id]),
-            check: "lot-of-other-variety",
-            severity: "caution",
-            subjects: [planting.id],
-            subject: planting.id,
-            lot: lot.id,
-            code: lot.code,
-            lotVariety: other.name,
-            varietyName: variety.name,
-          },
-        ];
-      });
-    });
-  },
-  describe: ({ subject, code, lotVariety, varietyName }, { nameOf }) => ({
-    title: `${nameOf(subject)} is sown from a lot of ${lotVariety}`,
-    sentences: [
-      `Lot ${code} is of ${lotVariety}, the planting is ${varietyName}. Name another lot, or change the planting's variety.`,
-    ],
-  }),
-};
-
-function isSame(a: Variety, b: Variety): boolean {
-  const plain = (name: string) => name.normalize("NFC").trim().toLowerCase();
-  return a.id === b.id || (a.kind === b.kind && a.name !== "" && plain(a.name) === plain(b.name));
-}
+export const oldSeedCheck = checkOfLots<OldSeedFinding>("old-seed", "Seed too old to sow", "old");
+export const lotOfOtherVarietyCheck = checkOfLots<OtherVarietyFinding>(
+  "lot-of-other-variety",
+  "Sown from a lot of another variety",
+  "other",
+);

@@ -2,6 +2,7 @@
 import { compareText, findingId } from "../checks/finding.ts";
 import type {
   OldSeedFinding,
+  OtherVarietyFinding,
   ReckoningInput,
   SeedReckoning,
   ShortOfSeedFinding,
@@ -10,7 +11,11 @@ import type { CropBook } from "../kinds/crop-book.ts";
 import { standardOf } from "../lots/ageing.ts";
 import { estimateOf } from "../lots/estimate.ts";
 import { type SowingRow, sowingRows } from "../lots/sowing.ts";
-import type { Layout, Plan } from "../model/plan.ts";
+import { bandWords } from "../lots/band-words.ts";
+import { lotsToSow } from "../lots/lot-book.ts";
+import { varietyIndex } from "../lots/variety-index.ts";
+import { longDate } from "../model/day.ts";
+import type { Layout, Plan, Variety } from "../model/plan.ts";
 
 interface Kept {
   readonly plan: Plan;
@@ -118,5 +123,66 @@ function oldSeed(input: ReckoningInput): readonly OldSeedFinding[] {
   return [...found.values()];
 }
 
+function otherVariety({ plan, layout }: ReckoningInput): readonly OtherVarietyFinding[] {
+  if (plan.lots.length === 0) return [];
+  const varieties = varietyIndex(plan.varieties);
+  return layout.plantings.flatMap((planting): readonly OtherVarietyFinding[] => {
+    const variety = varieties.get(planting.variety);
+    if (!variety || (!planting.lots && !variety.lots)) return [];
+    return lotsToSow(plan, planting, variety).flatMap((lot) => {
+      const other = varieties.get(lot.variety);
+      if (!other || isSame(other, variety)) return [];
+      return [
+        {
+          id: findingId("lot-of-other-variety", [planting.id, lot.id]),
+          check: "lot-of-other-variety",
+          severity: "caution",
+          subjects: [planting.id],
+          subject: planting.id,
+          lot: lot.id,
+          code: lot.code,
+          lotVariety: other.name,
+          varietyName: variety.name,
+        },
+      ];
+    });
+  });
+}
+
+function isSame(a: Variety, b: Variety): boolean {
+  const plain = (name: string) => name.normalize("NFC").trim().toLowerCase();
+  return a.id === b.id || (a.kind === b.kind && a.name !== "" && plain(a.name) === plain(b.name));
+}
+
 /** To be joined to the checks. */
-export const seedReckoning: SeedReckoning = { short: shortOfSeed, old: oldSeed };
+export const seedReckoning: SeedReckoning = {
+  short: {
+    run: shortOfSeed,
+    describe: ({ varietyName, missingPlants, missingSeeds, plants }) => ({
+      title: `Seed of ${varietyName} does not reach`,
+      sentences: [
+        `There is none for ${missingPlants} of ${plants} plants: about ${missingSeeds} seeds are missing, reckoned with each lot's germination, what comes up, and the spare.`,
+        "Sow fewer, name another lot, or get more seed.",
+      ],
+    }),
+  },
+  old: {
+    run: oldSeed,
+    describe: ({ code, varietyName, day, band, standard, isStandardPublished }) => ({
+      title: `Lot ${code} of ${varietyName} may hardly come up`,
+      sentences: [
+        `By estimate ${bandWords(band)} of it will germinate on ${longDate(day)}, under the ${Math.round(standard * 100)} % ${isStandardPublished ? "of 7 CFR 201.31" : "that is half of it"}.`,
+        "Test it, sow more of it, or sow another lot.",
+      ],
+    }),
+  },
+  other: {
+    run: otherVariety,
+    describe: ({ subject, code, lotVariety, varietyName }, { nameOf }) => ({
+      title: `${nameOf(subject)} is sown from a lot of ${lotVariety}`,
+      sentences: [
+        `Lot ${code} is of ${lotVariety}, the planting is ${varietyName}. Name another lot, or change the planting's variety.`,
+      ],
+    }),
+  },
+};

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Lot, Plan } from "../../../src/core/model/plan.ts";
 import { check, day, findingsOf, layoutOf, trialPlan } from "../../support/trial-plan.ts";
-import { describeFinding } from "../../../src/core/checks/describe-finding.ts";
+import { describeFinding } from "../../../src/core/checks/all-checks.ts";
 import { wordingFor } from "../../../src/core/checks/wording.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
 
