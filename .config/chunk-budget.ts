@@ -36,11 +36,7 @@ export const SITE_BUDGETS: Budgets = {
     "pdf-writer": 230,
     // Exact union and difference of outlines.
     dist: 30,
-<<<<<<< HEAD
     "prove-worker": 118,
-=======
-    "prove-worker": 116,
->>>>>>> 41a230b (Checks of lots are names in the first load, all else comes with the reckoning; the proof's worker may weigh a KiB more for their names)
     "arrange-worker": 95,
     "plot-map": 24,
     // The schemas and kinds, by which a plan is read.
