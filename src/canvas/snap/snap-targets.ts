@@ -1,5 +1,5 @@
 /** What an object snaps to: its bed, the edges and middles of neighbours, and gaps like theirs. */
-import { growBounds } from "../../core/geometry/bounds.ts";
+import { type Bounds, growBounds } from "../../core/geometry/bounds.ts";
 import { shapeCorners } from "../../core/geometry/outline.ts";
 import type { Bed, Shape } from "../../core/model/plan.ts";
 import { type SheetItem, type SheetItems, outlineFor } from "../scene/sheet-items.ts";
@@ -65,35 +65,75 @@ function joinLines(all: readonly SnapLines[]): SnapLines {
   return { x: all.flatMap(({ x }) => x), y: all.flatMap(({ y }) => y) };
 }
 
+/** What a thing at rest gives others to snap to, in one frame. */
+interface Resting {
+  readonly edges: SnapLines;
+  readonly middles: SnapLines;
+  /** Its box, when it lies along the frame: gaps are counted between such. */
+  readonly box: Bounds | null;
+}
+
+/** A drag asks sixty times a second about neighbours that rest: their lines are made once a frame. */
+const known = new WeakMap<Frame, WeakMap<SheetItem | Bed, Resting>>();
+
+/** Lines of a neighbour, or of the bed something lies over. */
+function restingLines(frame: Frame, of: SheetItem | Bed): Resting {
+  const inFrame = known.get(frame) ?? new WeakMap<SheetItem | Bed, Resting>();
+  known.set(frame, inFrame);
+  const made = inFrame.get(of) ?? madeLines(frame, of);
+  inFrame.set(of, made);
+  return made;
+}
+
+function madeLines(frame: Frame, of: SheetItem | Bed): Resting {
+  const isOwnBed = !("what" in of);
+  const shape = isOwnBed ? of.outline : of.shape;
+  const name = isOwnBed ? `bed ${of.code}` : nameOf(of);
+  return {
+    edges: edgeLines(shape, frame, name),
+    middles: middleLines(shape, frame, name, isOwnBed),
+    box: isAlongFrame(shape, frame) ? boundsInFrame(frame, shapeCorners(shape)) : null,
+  };
+}
+
+/** What lies on the sheet, and the ids in it that are in the hand and no target. */
+export interface SnapGround {
+  readonly items: SheetItems;
+  readonly moving: ReadonlySet<string>;
+}
+
+/** What is drawn, moved or pulled. */
+export interface SnapMover {
+  readonly what: SheetItem["what"];
+  /** Where it lies now. */
+  readonly shape: Shape;
+  /** The bed it lies over, for a planting. */
+  readonly bed?: Bed | undefined;
+}
+
 /**
  * Lines for an object of the frame's turn.
- * @param shape where it lies now
- * @param moving ids that move with it
- * @param bed the bed it lies over, for a planting
+ * @param frame the same object for as long as it can be: lines of what rests are kept by it
  */
 export function snapTargets(
-  items: SheetItems,
+  { items, moving }: SnapGround,
   frame: Frame,
-  what: SheetItem["what"],
-  shape: Shape,
-  moving: ReadonlySet<string>,
-  bed: Bed | undefined,
+  { what, shape, bed }: SnapMover,
 ): SnapLines {
   const own = boundsInFrame(frame, shapeCorners(shape));
   const neighbours = items
     .within(growBounds(outlineFor(shape).bounds, NEIGHBOUR_M))
-    .filter((item) => !moving.has(item.id) && item.id !== bed?.id && isNeighbour(item, what, bed));
-  const boxes = neighbours
-    .filter((item) => isAlongFrame(item.shape, frame))
-    .map((item) => boundsInFrame(frame, shapeCorners(item.shape)));
-  const bedName = `bed ${bed?.code ?? ""}`;
+    .filter((item) => !moving.has(item.id) && item.id !== bed?.id && isNeighbour(item, what, bed))
+    .map((item) => restingLines(frame, item));
+  const ownBed = bed ? [restingLines(frame, bed)] : [];
   return joinLines([
-    ...(bed
-      ? [middleLines(bed.outline, frame, bedName, true), edgeLines(bed.outline, frame, bedName)]
-      : []),
-    ...neighbours.map((item) => edgeLines(item.shape, frame, nameOf(item))),
-    ...neighbours.map((item) => middleLines(item.shape, frame, nameOf(item), false)),
-    equalGapLines(boxes, own),
+    ...ownBed.flatMap(({ middles, edges }) => [middles, edges]),
+    ...neighbours.map(({ edges }) => edges),
+    ...neighbours.map(({ middles }) => middles),
+    equalGapLines(
+      neighbours.flatMap(({ box }) => box ?? []),
+      own,
+    ),
   ]);
 }
 

@@ -40,7 +40,7 @@ export function drawnCorner(
     frame,
     { x: part(raw.x, from?.x), y: part(raw.y, from?.y) },
     {
-      lines: snapTargets(items, frame, "bed", shape, new Set(), undefined),
+      lines: snapTargets({ items, moving: NOTHING }, frame, { what: "bed", shape }),
       reachM: SNAP_PX / useView.getState().view.scale,
       stepM: snapStep(plan.units),
       // Sizes are whole steps: they count from the corner the bed is drawn from.
@@ -50,6 +50,7 @@ export function drawnCorner(
   return { at: { x: raw.x + shift.x, y: raw.y + shift.y }, guides };
 }
 
+const NOTHING: ReadonlySet<string> = new Set();
 const NO_TYPED: BedSizes = { widthM: null, lengthM: null };
 
 /**

@@ -1,4 +1,6 @@
 /** Gestures that tools share: panning, and telling a click from a drag. */
+import type { Edit } from "../../core/edits/edit.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { endSketch, sketch } from "./sketch-store.ts";
 import { useView } from "../scene/view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
@@ -42,5 +44,52 @@ export function clickOrDrag(
       else click(pointer);
     },
     cancel: () => dragging?.cancel(),
+  };
+}
+
+/** Whether a move to the second would change nothing after the first. */
+export function isSamePlace(one: SheetPointer | null, other: SheetPointer): boolean {
+  return (
+    one !== null &&
+    one.px.x === other.px.x &&
+    one.px.y === other.px.y &&
+    one.at.x === other.at.x &&
+    one.at.y === other.at.y &&
+    one.isShift === other.isShift &&
+    one.isFree === other.isFree
+  );
+}
+
+/**
+ * A gesture that shows an edit on every move and keeps the last one when it ends: what was shown is
+ * kept as it is, neither edited nor checked again.
+ *
+ * @param show previews the edit for a pointer, says what belongs to it and gives it back; null when
+ *   there is none to keep there, and the one before stands
+ * @param ended what is said once it has ended
+ */
+export function editGesture(
+  show: (pointer: SheetPointer) => Edit | null,
+  ended?: () => void,
+): Gesture {
+  let last: Edit | null = null;
+  let shownAt: SheetPointer | null = null;
+  const move = (pointer: SheetPointer) => {
+    last = show(pointer) ?? last;
+    shownAt = pointer;
+  };
+  return {
+    move,
+    end: (pointer) => {
+      if (!isSamePlace(shownAt, pointer)) move(pointer);
+      endSketch();
+      if (last) usePlanStore.getState().commit(last);
+      else usePlanStore.getState().cancelPreview();
+      ended?.();
+    },
+    cancel: () => {
+      endSketch();
+      usePlanStore.getState().cancelPreview();
+    },
   };
 }

@@ -9,8 +9,7 @@ import type { AreaShape, Bed } from "../../core/model/plan.ts";
 export function turnAndMove(
   layoutId: string,
   ids: readonly string[],
-  about: Point,
-  turnDeg: number,
+  { about, turnDeg }: { readonly about: Point; readonly turnDeg: number },
   shift: Point,
   title: string,
 ): Edit {

@@ -10,7 +10,7 @@ import {
 } from "../../core/geometry/outline.ts";
 import { type Point, turnPoint } from "../../core/geometry/point.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
-import type { Bed, Shape } from "../../core/model/plan.ts";
+import type { Bed, Layout, Plan, Shape } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { turnAndMove, turnBetweenBeds } from "./move-edit.ts";
@@ -18,9 +18,10 @@ import { shownGaps } from "../snap/neighbour-gaps.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 import { type SheetItem, outlineFor, sheetItems } from "../scene/sheet-items.ts";
 import type { Guide } from "../snap/guide.ts";
-import { endSketch, sketch } from "./sketch-store.ts";
-import { type Frame, type SnapSettings, boundsInFrame, snapMove, snapStep } from "../snap/snap.ts";
-import { SNAP_PX, snapTargets } from "../snap/snap-targets.ts";
+import { sketch } from "./sketch-store.ts";
+import { editGesture } from "./gestures.ts";
+import { type Frame, type SnappedMove, boundsInFrame, snapMove, snapStep } from "../snap/snap.ts";
+import { SNAP_PX, type SnapGround, snapTargets } from "../snap/snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
 
@@ -32,6 +33,22 @@ function movedWords(shape: Shape, distanceM: number, unit: LengthUnit): string {
   return `${moved}, ${size}`;
 }
 
+/** One drag: what stays the same from the press to the release. */
+interface Drag {
+  readonly plan: Plan;
+  readonly layout: Layout;
+  readonly ground: SnapGround;
+  readonly selection: readonly string[];
+  readonly start: SheetPointer;
+  /** The object under the pointer: it snaps, the others keep their places to it. */
+  readonly grabbed: SheetItem;
+  /** The bed it comes from. */
+  readonly from: Bed | undefined;
+  readonly title: string;
+  /** Frames it has been in, by bed and turn: lines of what rests are kept by them. */
+  readonly frames: Map<string, Frame>;
+}
+
 interface Moved {
   readonly edit: Edit;
   /** Where the grabbed object comes to lie, metres from where it was. */
@@ -39,48 +56,48 @@ interface Moved {
   readonly guides: readonly Guide[];
 }
 
-/** @param grabbed the object under the pointer: it snaps, the others keep their places to it */
-export function moveGesture(start: SheetPointer, grabbed: SheetItem): Gesture {
-  const { selection, plan, layoutId } = usePlanStore.getState();
+function dragOf(start: SheetPointer, grabbed: SheetItem): Drag {
+  const { selection, plan, layoutId, book } = usePlanStore.getState();
   const layout = layoutOf(plan, layoutId);
-  const title = `Move ${objectNames(plan, layout, selection)}`;
-  const held = heldBackWords(plan, layoutId, selection, true);
-  const moved = (pointer: SheetPointer) => movedTo(start, pointer, grabbed, selection, title);
+  const bed = grabbed.what === "planting" ? grabbed.planting.bed : undefined;
   return {
-    move: (pointer) => {
-      const { edit, shift, guides } = moved(pointer);
-      usePlanStore.getState().preview(edit);
-      const text = held ?? movedWords(grabbed.shape, Math.hypot(shift.x, shift.y), plan.units);
-      sketch({
-        isMoving: true,
-        guides,
-        gaps: shownGaps(grabbed.id, selection),
-        readout: { at: pointer.at, text },
-        cursor: "grabbing",
-      });
-    },
-    end: (pointer) => {
-      endSketch();
-      usePlanStore.getState().commit(moved(pointer).edit);
-    },
-    cancel: () => {
-      endSketch();
-      usePlanStore.getState().cancelPreview();
-    },
+    plan,
+    layout,
+    ground: { items: sheetItems(plan, layout, book), moving: new Set(selection) },
+    selection,
+    start,
+    grabbed,
+    from: layout.beds.find(({ id }) => id === bed),
+    title: `Move ${objectNames(plan, layout, selection)}`,
+    frames: new Map(),
   };
 }
 
-function movedTo(
-  start: SheetPointer,
-  pointer: SheetPointer,
-  grabbed: SheetItem,
-  selection: readonly string[],
-  title: string,
-): Moved {
-  const { plan, layoutId } = usePlanStore.getState();
-  const layout = layoutOf(plan, layoutId);
-  const from = bedOf(grabbed, layout.beds);
-  const locked = pointer.isShift ? dominant(start, pointer, frameFor(grabbed.shape, from)) : null;
+/** @param grabbed the object under the pointer: it snaps, the others keep their places to it */
+export function moveGesture(start: SheetPointer, grabbed: SheetItem): Gesture {
+  const drag = dragOf(start, grabbed);
+  const { plan, layout, selection } = drag;
+  const held = heldBackWords(plan, layout.id, selection, true);
+  return editGesture((pointer) => {
+    const { edit, shift, guides } = movedTo(drag, pointer);
+    usePlanStore.getState().preview(edit);
+    const text = held ?? movedWords(grabbed.shape, Math.hypot(shift.x, shift.y), plan.units);
+    sketch({
+      isMoving: true,
+      guides,
+      gaps: shownGaps(grabbed.id, selection),
+      readout: { at: pointer.at, text },
+      cursor: "grabbing",
+    });
+    return edit;
+  });
+}
+
+function movedTo(drag: Drag, pointer: SheetPointer): Moved {
+  const { layout, selection, start, grabbed, from, title } = drag;
+  const locked = pointer.isShift
+    ? dominant(start, pointer, frameFor(drag, grabbed.shape, from))
+    : null;
   const raw = locked?.shift ?? {
     x: pointer.at.x - start.at.x,
     y: pointer.at.y - start.at.y,
@@ -95,60 +112,50 @@ function movedTo(
     // Turned about the place it is held by, so that it stays under the pointer.
     placed = turnShape(placed, { x: start.at.x + raw.x, y: start.at.y + raw.y }, turnDeg);
   }
-  const frame = frameFor(placed, over);
   const { shift, guides } = pointer.isFree
     ? { shift: { x: 0, y: 0 }, guides: [] }
-    : snapMove(
-        frame,
-        boundsInFrame(frame, shapeCorners(placed)),
-        settingsFor(frame, grabbed, placed, over, selection),
-        locked?.axes,
-      );
+    : snapped(drag, placed, over, locked?.axes);
   const whole = { x: raw.x + shift.x, y: raw.y + shift.y };
-  return {
-    edit: turnAndMove(layoutId, selection, start.at, turnDeg, whole, title),
-    shift: whole,
-    guides,
-  };
+  const turn = { about: start.at, turnDeg };
+  return { edit: turnAndMove(layout.id, selection, turn, whole, title), shift: whole, guides };
 }
 
 function bedAt(beds: readonly Bed[], place: Point): Bed | undefined {
   return beds.find((bed) => outlineContains(outlineFor(bed.outline), place.x, place.y));
 }
 
-function bedOf(grabbed: SheetItem, beds: readonly Bed[]): Bed | undefined {
-  return grabbed.what === "planting"
-    ? beds.find((bed) => bed.id === grabbed.planting.bed)
-    : undefined;
-}
-
 /** The bed's directions for what lies on a bed, else the object's own, else the sheet's. */
-function frameFor(shape: Shape, bed: Bed | undefined): Frame {
-  const outline = bed?.outline.shape === "rectangle" ? bed.outline : shape;
-  return outline.shape === "rectangle"
-    ? { origin: { x: outline.x, y: outline.y }, turnDeg: outline.turnDeg }
-    : { origin: { x: 0, y: 0 }, turnDeg: 0 };
+function frameFor({ grabbed, frames }: Drag, shape: Shape, bed: Bed | undefined): Frame {
+  const onBed = bed?.outline.shape === "rectangle" ? bed.outline : undefined;
+  const turnDeg = onBed?.turnDeg ?? (shape.shape === "rectangle" ? shape.turnDeg : 0);
+  const key = `${onBed ? bed?.id : ""} ${turnDeg}`;
+  const { x, y } = onBed ?? (grabbed.shape.shape === "rectangle" ? grabbed.shape : SHEET_ORIGIN);
+  const frame = frames.get(key) ?? { origin: { x, y }, turnDeg };
+  frames.set(key, frame);
+  return frame;
 }
 
-function settingsFor(
-  frame: Frame,
-  grabbed: SheetItem,
+const SHEET_ORIGIN: Point = { x: 0, y: 0 };
+
+/** The shift that brings what is placed onto a line or step nearby. */
+function snapped(
+  drag: Drag,
   placed: Shape,
   over: Bed | undefined,
-  selection: readonly string[],
-): SnapSettings {
-  const { plan, layoutId, book } = usePlanStore.getState();
-  const layout = layoutOf(plan, layoutId);
-  const items = sheetItems(plan, layout, book);
+  axes: { readonly x: boolean; readonly y: boolean } | undefined,
+): SnappedMove {
+  const { plan, grabbed, ground } = drag;
+  const frame = frameFor(drag, placed, over);
   // On a bed the grid counts from its near corner; elsewhere places move on in steps.
-  const from = over?.outline.shape === "rectangle" ? over.outline : grabbed.shape;
-  const corner = boundsInFrame(frame, shapeCorners(from));
-  return {
-    lines: snapTargets(items, frame, grabbed.what, placed, new Set(selection), over),
+  const gridShape = over?.outline.shape === "rectangle" ? over.outline : grabbed.shape;
+  const corner = boundsInFrame(frame, shapeCorners(gridShape));
+  const settings = {
+    lines: snapTargets(ground, frame, { what: grabbed.what, shape: placed, bed: over }),
     reachM: SNAP_PX / useView.getState().view.scale,
     stepM: snapStep(plan.units),
     gridFrom: { x: corner.minX, y: corner.minY },
   };
+  return snapMove(frame, boundsInFrame(frame, shapeCorners(placed)), settings, axes);
 }
 
 /** With Shift held the move keeps to the frame's direction it goes furthest in. */

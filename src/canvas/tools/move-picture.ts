@@ -1,8 +1,7 @@
 /** Dragging the picture under the drawing; nothing else is touched while this tool is in hand. */
 import { changePicture } from "../../core/edits/picture-edits.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { endSketch } from "./sketch-store.ts";
-import { panGesture } from "./gestures.ts";
+import { editGesture, panGesture } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
 
 export const movePictureTool: Tool = {
@@ -25,17 +24,11 @@ function movePicture(
       { x: onMillimetre(from.x + at.x - start.at.x), y: onMillimetre(from.y + at.y - start.at.y) },
       "Move the picture",
     );
-  return {
-    move: (pointer) => usePlanStore.getState().preview(moved(pointer)),
-    end: (pointer) => {
-      endSketch();
-      usePlanStore.getState().commit(moved(pointer));
-    },
-    cancel: () => {
-      endSketch();
-      usePlanStore.getState().cancelPreview();
-    },
-  };
+  return editGesture((pointer) => {
+    const edit = moved(pointer);
+    usePlanStore.getState().preview(edit);
+    return edit;
+  });
 }
 
 function onMillimetre(metres: number): number {

@@ -13,7 +13,8 @@ import { objectNames } from "../../core/model/object-names.ts";
 import { ownFrame, resizedRectangle } from "./resize-rectangle.ts";
 import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import type { Guide } from "../snap/guide.ts";
-import { endSketch, sketch } from "./sketch-store.ts";
+import { sketch } from "./sketch-store.ts";
+import { editGesture } from "./gestures.ts";
 import { onStep, snapStep } from "../snap/snap.ts";
 import { snapToDrawn } from "../snap/snap-place.ts";
 import { SNAP_PX, snapTargets } from "../snap/snap-targets.ts";
@@ -41,11 +42,6 @@ function titled(verb: string, item: SheetItem): string {
   return `${verb} ${objectNames(plan, layoutOf(plan, layoutId), [item.id])}`;
 }
 
-function putBack(): void {
-  endSketch();
-  usePlanStore.getState().cancelPreview();
-}
-
 function sizeGesture(
   start: SheetPointer,
   item: SheetItem,
@@ -62,7 +58,8 @@ function sizeGesture(
       ? layout.beds.find((entry) => entry.id === item.planting.bed)
       : undefined;
   const items = sheetItems(plan, layout, book);
-  const lines = snapTargets(items, frame, item.what, shape, new Set([item.id]), bed);
+  const ground = { items, moving: new Set([item.id]) };
+  const lines = snapTargets(ground, frame, { what: item.what, shape, bed });
   const grab = grabOffset(start, shape, handle);
   const resized = (pointer: SheetPointer) =>
     resizedRectangle(
@@ -74,20 +71,15 @@ function sizeGesture(
         : { lines, reachM: SNAP_PX / useView.getState().view.scale, stepM: snapStep(plan.units) },
       pointer.isShift,
     );
-  return {
-    move: (pointer) => {
-      const { shape: next, guides } = resized(pointer);
-      usePlanStore.getState().preview(setOutline(layoutId, item.id, next, title));
-      const text = `${formatLength(next.widthM, plan.units)} × ${formatLength(next.lengthM, plan.units)}`;
-      const gaps = shownGaps(item.id, [item.id]);
-      sketch({ guides, gaps, isMoving: true, readout: { at: pointer.at, text } });
-    },
-    end: (pointer) => {
-      endSketch();
-      usePlanStore.getState().commit(setOutline(layoutId, item.id, resized(pointer).shape, title));
-    },
-    cancel: putBack,
-  };
+  return editGesture((pointer) => {
+    const { shape: next, guides } = resized(pointer);
+    const edit = setOutline(layoutId, item.id, next, title);
+    usePlanStore.getState().preview(edit);
+    const text = `${formatLength(next.widthM, plan.units)} × ${formatLength(next.lengthM, plan.units)}`;
+    const gaps = shownGaps(item.id, [item.id]);
+    sketch({ guides, gaps, isMoving: true, readout: { at: pointer.at, text } });
+    return edit;
+  });
 }
 
 /** From the edge or corner that is pulled to where the pointer took hold. */
@@ -123,25 +115,18 @@ function turnGesture(start: SheetPointer, item: SheetItem): Gesture {
     if (!near) return plain(Math.round(raw));
     return { turnDeg: normalTurn(raw - quarter(raw - near.turnDeg)), like: near.name };
   };
-  const edit = (pointer: SheetPointer) =>
-    turnObjects(layoutId, [item.id], centre, turned(pointer).turnDeg - present, title);
-  return {
-    move: (pointer) => {
-      usePlanStore.getState().preview(edit(pointer));
-      const { turnDeg, like } = turned(pointer);
-      const degrees = Math.round(turnDeg * 10) / 10;
-      sketch({
-        isMoving: true,
-        cursor: "grabbing",
-        readout: { at: pointer.at, text: `turn ${degrees}°${like === null ? "" : `, as ${like}`}` },
-      });
-    },
-    end: (pointer) => {
-      endSketch();
-      usePlanStore.getState().commit(edit(pointer));
-    },
-    cancel: putBack,
-  };
+  return editGesture((pointer) => {
+    const { turnDeg, like } = turned(pointer);
+    const edit = turnObjects(layoutId, [item.id], centre, turnDeg - present, title);
+    usePlanStore.getState().preview(edit);
+    const degrees = Math.round(turnDeg * 10) / 10;
+    sketch({
+      isMoving: true,
+      cursor: "grabbing",
+      readout: { at: pointer.at, text: `turn ${degrees}°${like === null ? "" : `, as ${like}`}` },
+    });
+    return edit;
+  });
 }
 
 interface Turned {
@@ -178,7 +163,6 @@ function cornerGesture(
   const title = titled(handle.kind === "corner" ? "Move a corner of" : "Add a corner to", item);
   const { layoutId, plan } = usePlanStore.getState();
   const stepM = snapStep(plan.units);
-  let last: PolygonShape | null = null;
   let guides: readonly Guide[] = [];
   let problem: string | null = null;
   const pulled = (pointer: SheetPointer): PolygonShape => {
@@ -195,28 +179,18 @@ function cornerGesture(
     );
     return { ...shape, corners };
   };
-  const attempt = (pointer: SheetPointer) => {
+  const show = (pointer: SheetPointer) => {
     const next = pulled(pointer);
     problem = ringProblem(next.corners);
-    if (problem === null) last = next;
+    const edit = problem === null ? setOutline(layoutId, item.id, next, title) : null;
+    if (edit) usePlanStore.getState().preview(edit);
+    const away = Math.hypot(pointer.at.x - start.at.x, pointer.at.y - start.at.y);
+    const text = problem === null ? formatLength(away, plan.units) : "would cross itself";
+    const gaps = shownGaps(item.id, [item.id]);
+    sketch({ isMoving: true, guides, gaps, readout: { at: pointer.at, text } });
+    return edit;
   };
-  return {
-    move: (pointer) => {
-      attempt(pointer);
-      if (last) usePlanStore.getState().preview(setOutline(layoutId, item.id, last, title));
-      const away = Math.hypot(pointer.at.x - start.at.x, pointer.at.y - start.at.y);
-      const text = problem === null ? formatLength(away, plan.units) : "would cross itself";
-      const gaps = shownGaps(item.id, [item.id]);
-      sketch({ isMoving: true, guides, gaps, readout: { at: pointer.at, text } });
-    },
-    end: (pointer) => {
-      attempt(pointer);
-      endSketch();
-      const { commit, cancelPreview, announce } = usePlanStore.getState();
-      if (last) commit(setOutline(layoutId, item.id, last, title));
-      else cancelPreview();
-      if (problem !== null) announce(`That corner would give ${problem}.`);
-    },
-    cancel: putBack,
-  };
+  return editGesture(show, () => {
+    if (problem !== null) usePlanStore.getState().announce(`That corner would give ${problem}.`);
+  });
 }

@@ -95,7 +95,7 @@ export interface PlanActions {
   readonly openPlan: (plan: Plan, history?: Pick<PlanState, "past" | "future">) => void;
   /** Shows an edit of the committed plan without keeping it. */
   readonly preview: (edit: Edit, by?: PreviewOwner) => void;
-  /** Keeps an edit of the committed plan as one undo step. */
+  /** Keeps an edit as one undo step; the one previewed as it is shown, not applied or checked again. */
   readonly commit: (edit: Edit) => void;
   readonly cancelPreview: () => void;
   readonly undo: () => void;
@@ -144,7 +144,12 @@ function shownAs({ plan, layout, result, book }: CheckedLayout): Shown {
   return { shown: plan, layoutId: layout.id, result, book };
 }
 
-/** The same when it is the committed plan's. */
+/** What is on screen, with its checks. */
+function checkedAsShown({ shown, layoutId, book, result }: PlanState): CheckedLayout {
+  return { plan: shown, layout: layoutOf(shown, layoutId), book, result };
+}
+
+/** What the store holds when the layout on screen is the committed plan's. */
 function keptAs(kept: CheckedLayout): Shown & Pick<PlanState, "plan" | "kept" | "previewing"> {
   return { ...shownAs(kept), plan: kept.plan, kept, previewing: null };
 }
@@ -245,7 +250,8 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
     },
     commit: (edit) => {
       const state = get();
-      const plan = edit.apply(state.plan);
+      const isShown = state.previewing?.edit === edit;
+      const plan = isShown ? state.shown : edit.apply(state.plan);
       const patch = difference(state.plan, plan);
       const note = edit.note?.(state.plan) ?? null;
       if (!patch) {
@@ -253,7 +259,9 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
         if (note !== null) set({ announcement: `${note}.` });
         return;
       }
-      const kept = checkLayout(plan, state.layoutId, state.result);
+      const kept = isShown
+        ? checkedAsShown(state)
+        : checkLayout(plan, state.layoutId, state.result);
       const step = { title: edit.title, patch, layoutId: kept.layout.id };
       set({
         ...keptAs(kept),

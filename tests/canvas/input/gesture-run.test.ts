@@ -72,6 +72,17 @@ describe("a gesture", () => {
     expect(run.isBusy()).toBe(false);
   });
 
+  test("let go where it has moved to does not move there again", () => {
+    const { gesture, said } = noted();
+    const run = gestureRun();
+    run.start(1, gesture);
+    run.move(pointer(3));
+    run.end(pointer(3));
+    run.start(2, gesture);
+    run.end(pointer(3));
+    expect(said).toEqual(["move 3", "end 3", "move 3", "end 3"]);
+  });
+
   test("is cancelled once, and then there is none to cancel", () => {
     const { gesture, said } = noted();
     const run = gestureRun();

@@ -24,7 +24,10 @@ const row = [bedOf("b1", rectangle(0.5, 0, 1, 10)), bedOf("b2", rectangle(3.5, 0
 function moved(shape: ReturnType<typeof rectangle>, beds = row) {
   const { plan, layout } = drawnPlan({ beds });
   const settings: SnapSettings = {
-    lines: snapTargets(sheetItems(plan, layout, book), sheet, "bed", shape, new Set(), undefined),
+    lines: snapTargets({ items: sheetItems(plan, layout, book), moving: new Set() }, sheet, {
+      what: "bed",
+      shape,
+    }),
     reachM: 0.2,
     stepM: 0.1,
     gridFrom: { x: 0, y: 0 },

@@ -35,7 +35,11 @@ function settings(
   if (!planting) throw new Error(`no planting ${moving}`);
   const all = sheetItems(plan, layout, book);
   return {
-    lines: snapTargets(all, frame, "planting", planting.outline, new Set([moving]), bed),
+    lines: snapTargets({ items: all, moving: new Set([moving]) }, frame, {
+      what: "planting",
+      shape: planting.outline,
+      bed,
+    }),
     reachM,
     stepM: 0.1,
     gridFrom: { x: -0.6, y: -5 },

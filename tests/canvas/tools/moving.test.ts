@@ -41,7 +41,13 @@ describe("the turn between beds", () => {
 
 test("a planting turned and moved stays under the pointer and belongs to its new bed", () => {
   const grip = { x: 2, y: 0.2 };
-  const edit = turnAndMove(layout.id, ["p1"], grip, -80, { x: 18, y: 0 }, "Move B1-1");
+  const edit = turnAndMove(
+    layout.id,
+    ["p1"],
+    { about: grip, turnDeg: -80 },
+    { x: 18, y: 0 },
+    "Move B1-1",
+  );
   const moved = edit.apply(plan).layouts[0]?.plantings[0];
   expect(edit.title).toBe("Move B1-1");
   expect(moved).toMatchObject({ bed: "b2", code: "B2-1" });
@@ -128,9 +134,13 @@ describe("drawn anew on every frame", () => {
     expect(live([])).toEqual([]);
     expect(live(["p1"])).toEqual(["p1"]);
     expect(live(["b1"])).toEqual(["b1", "p1"]);
-    const shown = turnAndMove(layout.id, ["b2"], { x: 0, y: 0 }, 0, { x: 1, y: 0 }, "Move").apply(
-      plan,
-    );
+    const shown = turnAndMove(
+      layout.id,
+      ["b2"],
+      { about: { x: 0, y: 0 }, turnDeg: 0 },
+      { x: 1, y: 0 },
+      "Move",
+    ).apply(plan);
     const after = shown.layouts[0] ?? layout;
     expect([...liveIds(plan, layout, shown, after, [])]).toEqual(["b2"]);
   });
@@ -139,9 +149,13 @@ describe("drawn anew on every frame", () => {
     const around = drawnPlan({ surroundings: [sourceAt("s1", 0, 0)] });
     const ids = liveIds(around.plan, around.layout, around.plan, around.layout, ["s1"]);
     expect([...ids]).toEqual([]);
-    const shown = turnAndMove("layout-1", ["s1"], { x: 0, y: 0 }, 0, { x: 1, y: 0 }, "Move").apply(
-      around.plan,
-    );
+    const shown = turnAndMove(
+      "layout-1",
+      ["s1"],
+      { about: { x: 0, y: 0 }, turnDeg: 0 },
+      { x: 1, y: 0 },
+      "Move",
+    ).apply(around.plan);
     expect([...liveIds(around.plan, around.layout, shown, around.layout, ["s1"])]).toEqual(["s1"]);
   });
 });

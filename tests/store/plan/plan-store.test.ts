@@ -37,6 +37,25 @@ describe("a gesture", () => {
     expect(store().past).toEqual([]);
   });
 
+  test("that is let go keeps what was shown: not edited, not checked again", () => {
+    let runs = 0;
+    const whole = move(4);
+    const counted = { ...whole, apply: (plan: Plan) => ((runs += 1), whole.apply(plan)) };
+    store().preview(counted);
+    const { shown, result } = store();
+    store().commit(counted);
+    expect(runs).toBe(1);
+    expect(store().plan).toBe(shown);
+    expect(store().result).toBe(result);
+    expect(store().kept).toMatchObject({ plan: shown, result });
+    expect(store().past.map(({ title }) => title)).toEqual(["Move no. 1"]);
+    // Another edit, even one that says the same, is worked out anew.
+    store().preview(move(5));
+    store().commit(counted);
+    expect(runs).toBe(2);
+    expect(middleOf(store().plan, 0)).toBe(middleOf(shown, 0) + 4);
+  });
+
   test("edits the committed plan on every frame, so nothing adds up", () => {
     const { plan } = store();
     for (let frame = 0; frame < 1000; frame += 1) store().preview(move(0.1));
