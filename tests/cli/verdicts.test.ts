@@ -14,12 +14,16 @@ import {
   type VerdictGarden,
   gardenPlan,
   kindNamed,
+  pairsNamed,
   planText,
   verdictGardens,
 } from "../support/verdict-garden.ts";
 import { type Given, disagreements } from "../support/verdict-given.ts";
 
 const gardens = verdictGardens();
+
+const DANGERS: ReadonlySet<string> = new Set(["conflict", "caution", "unknown"]);
+const CLEARS: ReadonlySet<string> = new Set(["clear", "distance", "time", "cover"]);
 
 let program: BuiltProgram;
 
@@ -69,6 +73,26 @@ describe("the gardens", () => {
     );
     const groups = [...new Set(book.kinds.map(({ group }) => group))];
     expect(groups.filter((group) => !held.has(group))).toEqual([]);
+  });
+
+  test("hold a danger and a clear of each crossing group, so that nobody passes by always warning", () => {
+    const book = cropBook();
+    const groups = [...new Set(book.kinds.map(({ group }) => group))];
+    const held = (isSigned: (signed: string) => boolean) =>
+      new Set(
+        gardens.flatMap((garden) =>
+          Object.entries(garden.verdict)
+            .filter(([, signed]) => [signed].flat().every(isSigned))
+            .flatMap(([key]) => pairsNamed(key))
+            .map(([parent]) => book.kind(kindNamed(garden.plantings[parent]?.kind ?? ""))?.group),
+        ),
+      );
+    const dangers = held((signed) => DANGERS.has(signed));
+    const clears = held((signed) => CLEARS.has(signed));
+    expect({
+      withoutDanger: groups.filter((group) => !dangers.has(group)),
+      withoutClear: groups.filter((group) => !clears.has(group)),
+    }).toEqual({ withoutDanger: [], withoutClear: [] });
   });
 
   test("are judged by the program as it is shipped, one of each file", () => {

@@ -151,3 +151,53 @@ test("a yearly window keeps its dates and is found in every whole year", () => {
     }),
   );
 });
+
+/** Days of the calendar by the engine's own reckoning, counted one after the other. */
+const DAY_MS = 86_400_000;
+const dateOf = (each: number): Date => {
+  const { year, month, day: dayOfMonth } = civilFromDay(each);
+  return new Date(Date.UTC(year, month - 1, dayOfMonth));
+};
+const daysOn = (date: Date, days: number): string =>
+  new Date(
+    Date.UTC(date.getUTCFullYear(), date.getUTCMonth(), date.getUTCDate() + days),
+  ).toISOString();
+
+/** Within the trial plan's season, 2027, with room for the later one. */
+const inSeason: fc.Arbitrary<DayWindow> = fc
+  .tuple(fc.integer({ min: 20_819, max: 20_980 }), fc.nat(60))
+  .map(([first, length]) => ({ first, last: first + length }));
+
+test("last safe days lie within what each date by itself allows, by the engine's calendar", () => {
+  fc.assert(
+    fc.property(inSeason, fc.nat(60), fc.nat(40), (early, more, length) => {
+      const guard = 7;
+      const first = early.last + guard + 1 + more;
+      const late = { first, last: first + length };
+      for (const pair of pairBetween(early, late)) {
+        const time = pair?.time;
+        if (!pair || !time) throw new Error("not cleared by time");
+        expect([pair.standing, pair.guardDays]).toEqual(["time", guard]);
+        expect([time.earlier, time.later]).toEqual(["p", "q"]);
+        const between = (dateOf(late.first).getTime() - dateOf(early.last).getTime()) / DAY_MS - 1;
+        expect(pair.gapDays).toBe(between);
+        const lastDay = dateOf(time.lastDay).toISOString();
+        const firstDay = dateOf(time.firstDay).toISOString();
+        // With the later opening as reckoned, the earlier must be over guard + 1 days before;
+        // with the earlier over as reckoned, the later may open guard + 1 days after.
+        expect(lastDay <= daysOn(dateOf(late.first), -guard - 1)).toBe(true);
+        expect(firstDay >= daysOn(dateOf(early.last), guard + 1)).toBe(true);
+        // And both kept to together, the days between are just those wanted.
+        expect(firstDay).toBe(daysOn(dateOf(time.lastDay), guard + 1));
+      }
+      // Each bound is the last that holds: one day beyond it and time no longer clears.
+      const until = { first: early.first, last: late.first - guard - 1 };
+      expect(pairBetween(until, late)[0]?.standing).toBe("time");
+      expect(pairBetween({ ...until, last: until.last + 1 }, late)[0]?.standing).toBe("conflict");
+      const from = { first: early.last + guard + 1, last: late.last };
+      expect(pairBetween(early, from)[0]?.standing).toBe("time");
+      const sooner = { ...from, first: from.first - 1 };
+      expect(pairBetween(early, sooner)[0]?.standing).toBe("conflict");
+    }),
+  );
+});

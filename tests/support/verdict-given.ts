@@ -26,7 +26,6 @@ const WORST: readonly Severity[] = ["conflict", "unknown", "caution"];
 /** What is said of one seed parent and one source. */
 export function verdictGiven(given: Given, parent: string, source: string): Verdict {
   const standing = standingOf(given, parent, source);
-  if (standing === undefined) return "none";
   if (standing === "unknown") return "unknown";
   const isOppositeAtRisk = standingOf(given, source, parent) === "conflict";
   const about = naming(given, parent, source).filter(
@@ -36,7 +35,8 @@ export function verdictGiven(given: Given, parent: string, source: string): Verd
       (check !== "unsure-time" || standing === "time"),
   );
   const worst = WORST.find((severity) => about.some((finding) => finding.severity === severity));
-  return worst ?? standing;
+  // Lots of one name are no pair of the isolation rule, and may be told of all the same.
+  return worst ?? standing ?? "none";
 }
 
 /** All words of the findings that name both. */

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { expect, test, describe } from "vitest";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { openPlanText } from "../../../src/core/exchange/open-plan.ts";
+import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
 import { featureIds } from "../../../src/core/exchange/geojson-plan.ts";
 import { planProblems } from "../../../src/core/model/plan-problems.ts";
 import { problemText } from "../../../src/core/model/problem.ts";
@@ -169,6 +170,43 @@ describe("valid files", () => {
     const planting = opened.value.plan.layouts[0]?.plantings[0];
     expect(planting).not.toHaveProperty("bloom");
     expect(planting).toMatchObject({ properties: { bloomStart: "2027-06-20" } });
+  });
+
+  test("a perennial flowers every year, whichever year its dates are of", () => {
+    const chives = (id: string, x: number, year: number) => ({
+      type: "Feature",
+      id,
+      properties: {
+        kind: "chives",
+        variety: id,
+        bloomStart: `${year}-05-20`,
+        bloomEnd: `${year}-06-20`,
+      },
+      geometry: {
+        type: "Polygon",
+        coordinates: [
+          [
+            [x, 0],
+            [x + 1e-5, 0],
+            [x + 1e-5, 1e-5],
+            [x, 1e-5],
+            [x, 0],
+          ],
+        ],
+      },
+    });
+    const opened = read(
+      JSON.stringify({
+        type: "FeatureCollection",
+        features: [chives("old", 10, 2026), chives("new", 10.0001, 2027)],
+      }),
+    );
+    if (!opened.ok) throw new Error(opened.problems.map(problemText).join("\n"));
+    const { plan } = opened.value;
+    const checked = checkLayout(plan, plan.layouts[0]?.id ?? "");
+    expect(checked.result.pairs.map(({ standing }) => standing)).toEqual(["conflict", "conflict"]);
+    // Both years: 32 days of May and June, twice.
+    expect(checked.result.pairs.map(({ overlapDays }) => overlapDays)).toEqual([64, 64]);
   });
 
   test("a plan file is told from GeoJSON by what is in it", () => {
