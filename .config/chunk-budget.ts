@@ -30,7 +30,7 @@ export const SITE_BUDGETS: Budgets = {
   otherKib: 20,
   filesKib: {
     index: 190,
-    model: 42,
+    model: 28,
     // What every part stands on: commands, plan store, checks.
     base: 90,
     "pdf-writer": 230,

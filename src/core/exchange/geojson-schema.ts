@@ -2,18 +2,18 @@
  * The shape of a GeoJSON file of plantings (RFC 7946, and docs/command-line.md for the
  * properties). Every rule carries the words for what was expected instead.
  */
-import { z } from "zod";
+import { z } from "zod/mini";
 import { dayFromIso } from "../model/day.ts";
 import { covers, flowerings, groundSorts, levels, purposes } from "../model/plan.ts";
 import { LIMITS, MAX_COORDINATE_M } from "../model/limits.ts";
+import { whole } from "../model/schema-parts.ts";
 
 /** A text that says what is wanted, for a problem's "expected". */
 const wants = (words: string) => ({ error: words });
 
 const position = z
   .array(z.number(wants("a finite number of degrees")), wants("a position: [longitude, latitude]"))
-  .min(2, wants("a position: [longitude, latitude]"))
-  .check((context) => {
+  .check(z.minLength(2, wants("a position: [longitude, latitude]")), (context) => {
     const [longitude = 0, latitude = 0] = context.value;
     const add = (index: number, message: string) =>
       context.issues.push({ code: "custom", input: context.value, path: [index], message });
@@ -23,15 +23,17 @@ const position = z
 
 const ring = z
   .array(position, wants("a ring: a list of positions"))
-  .min(4, wants("a ring of at least 4 positions, the last the same as the first"))
-  .max(LIMITS.corners + 1, wants(`a ring of at most ${LIMITS.corners} corners`))
-  .check((context) => {
-    const first = context.value[0];
-    const last = context.value.at(-1);
-    if (first?.[0] === last?.[0] && first?.[1] === last?.[1]) return;
-    const message = "a closed ring, the last position the same as the first";
-    context.issues.push({ code: "custom", input: context.value, message });
-  });
+  .check(
+    z.minLength(4, wants("a ring of at least 4 positions, the last the same as the first")),
+    z.maxLength(LIMITS.corners + 1, wants(`a ring of at most ${LIMITS.corners} corners`)),
+    (context) => {
+      const first = context.value[0];
+      const last = context.value.at(-1);
+      if (first?.[0] === last?.[0] && first?.[1] === last?.[1]) return;
+      const message = "a closed ring, the last position the same as the first";
+      context.issues.push({ code: "custom", input: context.value, message });
+    },
+  );
 
 const geometry = z.discriminatedUnion(
   "type",
@@ -40,8 +42,10 @@ const geometry = z.discriminatedUnion(
       type: z.literal("Polygon"),
       coordinates: z
         .array(ring, wants("a list of rings"))
-        .min(1, wants("at least one ring"))
-        .max(101, wants("at most 100 holes")),
+        .check(
+          z.minLength(1, wants("at least one ring")),
+          z.maxLength(101, wants("at most 100 holes")),
+        ),
     }),
     z.looseObject({ type: z.literal("Point"), coordinates: position }),
   ],
@@ -53,8 +57,10 @@ function isBlank(value: unknown): boolean {
   return value === null || (typeof value === "string" && value.trim() === "");
 }
 
-function maybe<T extends z.ZodType>(schema: T) {
-  return z.preprocess((value) => (isBlank(value) ? undefined : value), schema.optional());
+const blankAsNothing = z.transform((value) => (isBlank(value) ? undefined : value));
+
+function maybe<T extends z.ZodMiniType>(schema: T) {
+  return z.pipe(blankAsNothing, z.optional(schema));
 }
 
 /** One of some words, in any case, or of the plain words that mean the same. */
@@ -64,36 +70,44 @@ function oneOf<const T extends string>(
 ) {
   // A Map, not the object: "constructor" is no word of it.
   const others = new Map(Object.entries(alike));
-  return z.unknown().transform((value, context): T => {
-    const plain = String(value)
-      .trim()
-      .toLowerCase()
-      .replace(/[\s_]+/g, "-");
-    const found = words.find((word) => word === plain) ?? others.get(plain);
-    if (found !== undefined && typeof value !== "object") return found;
-    context.issues.push({
-      code: "custom",
-      input: value,
-      message: `one of ${words.map((word) => `"${word}"`).join(", ")}`,
-    });
-    return z.NEVER;
-  });
+  return z.pipe(
+    z.unknown(),
+    z.transform((value, context): T => {
+      const plain = String(value)
+        .trim()
+        .toLowerCase()
+        .replace(/[\s_]+/g, "-");
+      const found = words.find((word) => word === plain) ?? others.get(plain);
+      if (found !== undefined && typeof value !== "object") return found;
+      context.issues.push({
+        code: "custom",
+        input: value,
+        message: `one of ${words.map((word) => `"${word}"`).join(", ")}`,
+      });
+      return z.NEVER;
+    }),
+  );
 }
 
-const date = z.unknown().transform((value, context): number => {
-  const day = typeof value === "string" ? dayFromIso(value.trim()) : null;
-  if (day !== null) return day;
-  context.issues.push({ code: "custom", input: value, message: "a real date as YYYY-MM-DD" });
-  return z.NEVER;
-});
+const date = z.pipe(
+  z.unknown(),
+  z.transform((value, context): number => {
+    const day = typeof value === "string" ? dayFromIso(value.trim()) : null;
+    if (day !== null) return day;
+    context.issues.push({ code: "custom", input: value, message: "a real date as YYYY-MM-DD" });
+    return z.NEVER;
+  }),
+);
 
-const name = z.string(wants("text")).max(LIMITS.name, wants(`at most ${LIMITS.name} characters`));
+const name = z
+  .string(wants("text"))
+  .check(z.maxLength(LIMITS.name, wants(`at most ${LIMITS.name} characters`)));
 const metres = "a number of metres from 0 to 100000";
 
 const properties = z.looseObject(
   {
-    kind: z.preprocess(
-      (value) => (isBlank(value) ? undefined : value),
+    kind: z.pipe(
+      blankAsNothing,
       z.string(wants("the id, common name or botanical name of a kind")),
     ),
     variety: maybe(name),
@@ -101,7 +115,9 @@ const properties = z.looseObject(
     bloomStart: maybe(date),
     bloomEnd: maybe(date),
     isolationM: maybe(
-      z.number(wants(metres)).min(0, wants(metres)).max(MAX_COORDINATE_M, wants(metres)),
+      z
+        .number(wants(metres))
+        .check(z.gte(0, wants(metres)), z.lte(MAX_COORDINATE_M, wants(metres))),
     ),
     cover: maybe(
       oneOf(covers, {
@@ -132,9 +148,12 @@ const properties = z.looseObject(
 export const featureSchema = z.looseObject(
   {
     type: z.literal("Feature", wants('"Feature"')),
-    id: z
-      .union([z.string().min(1).max(LIMITS.name), z.number()], wants("an id: text or a number"))
-      .optional(),
+    id: z.optional(
+      z.union(
+        [z.string().check(z.minLength(1), z.maxLength(LIMITS.name)), z.number()],
+        wants("an id: text or a number"),
+      ),
+    ),
     geometry,
     properties,
   },
@@ -148,34 +167,44 @@ export const groundRoles = ["bed", ...groundSorts] as const;
 export const groundSchema = z.looseObject(
   {
     type: z.literal("Feature", wants('"Feature"')),
-    id: z.union([z.string().min(1).max(LIMITS.name), z.number()]).optional(),
+    id: z.optional(
+      z.union([z.string().check(z.minLength(1), z.maxLength(LIMITS.name)), z.number()]),
+    ),
     geometry,
     properties: z.looseObject({
       wideberth: z.enum(groundRoles),
       code: maybe(name),
       label: maybe(name),
-      note: maybe(z.string(wants("text")).max(LIMITS.note)),
+      note: maybe(z.string(wants("text")).check(z.maxLength(LIMITS.note))),
     }),
   },
   wants("a Feature object"),
 );
 
-/** What only a planting written by Wideberth has; whatever cannot be used is left out. */
+const orElse = z.catch;
+
+/** What cannot be used is left out. */
+function usable<T extends z.ZodMiniType>(schema: T) {
+  return orElse(z.optional(schema), undefined);
+}
+
+/** What only a planting written by Wideberth has. */
 export const ownFields = z.object({
-  code: name.optional().catch(undefined),
-  label: name.optional().catch(undefined),
-  bed: name.optional().catch(undefined),
-  lot: name.optional().catch(undefined),
-  note: z.string().max(LIMITS.note).optional().catch(undefined),
-  plants: z.int().min(0).max(10_000_000).optional().catch(undefined),
-  rows: z.int().min(0).max(10_000_000).optional().catch(undefined),
-  keepApart: z.literal(true).optional().catch(undefined),
-  startMethod: z.enum(["sown", "transplanted"]).optional().catch(undefined),
-  startDate: z
-    .string()
-    .transform((text) => dayFromIso(text) ?? undefined)
-    .optional()
-    .catch(undefined),
+  code: usable(name),
+  label: usable(name),
+  bed: usable(name),
+  lot: usable(name),
+  note: usable(z.string().check(z.maxLength(LIMITS.note))),
+  plants: usable(whole(0, 10_000_000)),
+  rows: usable(whole(0, 10_000_000)),
+  keepApart: usable(z.literal(true)),
+  startMethod: usable(z.enum(["sown", "transplanted"])),
+  startDate: usable(
+    z.pipe(
+      z.string(),
+      z.transform((text) => dayFromIso(text) ?? undefined),
+    ),
+  ),
 });
 
 export const collectionSchema = z.looseObject(
@@ -183,8 +212,10 @@ export const collectionSchema = z.looseObject(
     type: z.literal("FeatureCollection", wants('"FeatureCollection"')),
     features: z
       .array(z.unknown(), wants("a list of features"))
-      .min(1, wants("at least one feature"))
-      .max(LIMITS.items, wants(`at most ${LIMITS.items} features`)),
+      .check(
+        z.minLength(1, wants("at least one feature")),
+        z.maxLength(LIMITS.items, wants(`at most ${LIMITS.items} features`)),
+      ),
   },
   wants("a FeatureCollection object"),
 );

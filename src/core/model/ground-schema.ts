@@ -1,7 +1,7 @@
 /** Schemas of what lies under the plan: crops of earlier years, and a picture to draw on. */
-import { z } from "zod";
+import { z } from "zod/mini";
 import { LIMITS } from "./limits.ts";
-import { id, metres, name, note, record, size } from "./schema-parts.ts";
+import { between, id, metres, name, note, record, size, whole } from "./schema-parts.ts";
 import { area } from "./shape-schema.ts";
 
 /** What grew on a piece of ground in an earlier year: its seed may still come up there. */
@@ -9,31 +9,31 @@ export const earlierCrop = record({
   id,
   outline: area,
   kind: id,
-  varietyName: name.optional(),
+  varietyName: z.optional(name),
   /** Calendar year it was harvested, or shed seed. */
-  year: z.int().min(1900).max(2200),
-  note: note.optional(),
+  year: whole(1900, 2200),
+  note: z.optional(note),
 });
 
 /** A photo or sketch that lies under the drawing, to scale. */
 export const picture = record({
   name,
   /** Base64 of a JPEG or PNG file, made small and without the camera's notes. */
-  data: z.string().min(1).max(LIMITS.pictureText),
+  data: z.string().check(z.minLength(1), z.maxLength(LIMITS.pictureText)),
   mediaType: z.enum(["image/jpeg", "image/png"]),
-  widthPx: z.int().min(1).max(10_000),
-  heightPx: z.int().min(1).max(10_000),
+  widthPx: whole(1, 10_000),
+  heightPx: whole(1, 10_000),
   /** Its middle, sheet metres. */
   x: metres,
   y: metres,
   metresPerPixel: size,
   /** Turn of its upper edge's outward direction, clockwise from the sheet's up. */
-  turnDeg: z.number().min(-360).max(360).default(0),
+  turnDeg: z._default(between(-360, 360), 0),
   /** From 0, unseen, to 1. */
-  opacity: z.number().min(0).max(1).default(0.6),
-  isHidden: z.boolean().optional(),
+  opacity: z._default(between(0, 1), 0.6),
+  isHidden: z.optional(z.boolean()),
   /** Printed on plot maps as well, unless it is hidden. */
-  isPrinted: z.boolean().optional(),
+  isPrinted: z.optional(z.boolean()),
   /** Is not moved, turned, resized or removed. */
-  locked: z.boolean().optional(),
+  locked: z.optional(z.boolean()),
 });

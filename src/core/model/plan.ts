@@ -4,12 +4,13 @@
  * they are day numbers. Lengths are metres in sheet coordinates: x to the right, y up the sheet.
  * Turns are degrees clockwise from the sheet's up direction. Unknown fields are kept.
  */
-import { z } from "zod";
+import { z } from "zod/mini";
 import { earlierCrop, picture } from "./ground-schema.ts";
 import { LIMITS } from "./limits.ts";
 import { amount, lot, sowing, storagePlace } from "./lot-schema.ts";
 import { ownKind } from "./own-kind-schema.ts";
 import {
+  between,
   count,
   date,
   dayRange,
@@ -17,6 +18,8 @@ import {
   dayWindow,
   distance,
   id,
+  listOf,
+  moreThanZero,
   name,
   note,
   record,
@@ -56,37 +59,41 @@ export const heatMethods = [
 const level = z.enum(levels);
 const flowering = z.enum(flowerings);
 
-const lotIds = z.array(id).max(LIMITS.lotRefs);
+const lotIds = listOf(id, LIMITS.lotRefs);
 
-const celsius = z.number().min(-90).max(70);
+const celsius = between(-90, 70);
 
 /** Heat to first flower, C-days on one scale of method, base and cap; never mixed with another. */
 const heatToFlower = record({
   method: z.enum(heatMethods),
   baseC: celsius,
-  capC: celsius.nullable(),
+  capC: z.nullable(celsius),
   /** [least, most] C-days from sowing or setting out to first flower. */
-  cDays: z
-    .tuple([z.number().positive().max(10_000), z.number().positive().max(10_000)])
-    .refine(([least, most]) => least <= most, {
+  cDays: z.tuple([moreThanZero(10_000), moreThanZero(10_000)]).check(
+    z.refine(([least, most]) => least <= most, {
       message: "expected [least, most] with least first",
     }),
+  ),
 });
 
 /** Monthly normals, a record of days, or both; degrees Celsius. */
 const climate = record({
   /** Station and period, for the reader. */
-  station: name.optional(),
-  source: name.optional(),
-  normals: record({
-    minC: z.array(celsius).length(12),
-    maxC: z.array(celsius).length(12),
-  }).optional(),
-  days: record({
-    first: date,
-    minC: z.array(celsius.nullable()).max(2000),
-    maxC: z.array(celsius.nullable()).max(2000),
-  }).optional(),
+  station: z.optional(name),
+  source: z.optional(name),
+  normals: z.optional(
+    record({
+      minC: z.array(celsius).check(z.length(12)),
+      maxC: z.array(celsius).check(z.length(12)),
+    }),
+  ),
+  days: z.optional(
+    record({
+      first: date,
+      minC: listOf(z.nullable(celsius), 2000),
+      maxC: listOf(z.nullable(celsius), 2000),
+    }),
+  ),
 });
 
 const variety = record({
@@ -94,28 +101,28 @@ const variety = record({
   name,
   /** Id of a kind in the crop base or of the plan's own kinds. */
   kind: id,
-  form: id.optional(),
-  hybrid: z.boolean().optional(),
-  wantedPlants: count.optional(),
+  form: z.optional(id),
+  hybrid: z.optional(z.boolean()),
+  wantedPlants: z.optional(count),
   /** The grower's own isolation distance for this variety, metres. */
-  isolationM: distance.optional(),
+  isolationM: z.optional(distance),
   /** Id of a published figure of the kind to use instead of the default. */
-  figure: id.optional(),
-  sownToFlower: dayRange.optional(),
-  transplantedToFlower: dayRange.optional(),
-  bloomDays: dayRangeFrom(1).optional(),
-  heatToFlower: heatToFlower.optional(),
+  figure: z.optional(id),
+  sownToFlower: z.optional(dayRange),
+  transplantedToFlower: z.optional(dayRange),
+  bloomDays: z.optional(dayRangeFrom(1)),
+  heatToFlower: z.optional(heatToFlower),
   /** Ids of the lots to sow, first choice first; a planting's own go before them. */
-  lots: lotIds.optional(),
+  lots: z.optional(lotIds),
   /** Why it is grown out this season. */
-  reason: note.optional(),
+  reason: z.optional(note),
   /** Seed that is to be left on the shelf, whatever is sown. */
-  reserve: amount.optional(),
+  reserve: z.optional(amount),
   /** Clean seed wanted from this season. */
-  wantedSeed: amount.optional(),
+  wantedSeed: z.optional(amount),
   /** Goes before the plan's. */
-  sowing: sowing.optional(),
-  note: note.optional(),
+  sowing: z.optional(sowing),
+  note: z.optional(note),
 });
 
 const bed = record({
@@ -123,8 +130,8 @@ const bed = record({
   code: name,
   outline: area,
   /** Is not moved, resized or deleted. */
-  locked: z.boolean().optional(),
-  note: note.optional(),
+  locked: z.optional(z.boolean()),
+  note: z.optional(note),
 });
 
 /**
@@ -134,36 +141,36 @@ const bed = record({
 const statedAdjustment = record({
   id,
   /** Rows of the pollen parent around the seed block; left out: none. */
-  borderRows: count.optional(),
+  borderRows: z.optional(count),
   /** Size of the field, hectares; left out: a small one. */
-  fieldHa: z.number().positive().max(100_000).optional(),
+  fieldHa: z.optional(moreThanZero(100_000)),
 });
 
 const planting = record({
   id,
   code: name,
   variety: id,
-  bed: id.optional(),
+  bed: z.optional(id),
   outline: area,
   purpose: z.enum(purposes),
-  flowering: flowering.default("yes"),
+  flowering: z._default(flowering, "yes"),
   /** How and when it starts: sown in place, or set out as transplant, root or bulb. */
-  start: record({ method: z.enum(["sown", "transplanted"]), date }).optional(),
-  plants: count.optional(),
-  rows: count.optional(),
+  start: z.optional(record({ method: z.enum(["sown", "transplanted"]), date })),
+  plants: z.optional(count),
+  rows: z.optional(count),
   /** The grower's own bloom dates; they win over prediction. */
-  bloom: dayWindow.optional(),
-  isolationM: distance.optional(),
-  level: level.optional(),
-  adjustments: z.array(statedAdjustment).max(LIMITS.adjustments).optional(),
-  cover: z.enum(covers).default("none"),
+  bloom: z.optional(dayWindow),
+  isolationM: z.optional(distance),
+  level: z.optional(level),
+  adjustments: z.optional(listOf(statedAdjustment, LIMITS.adjustments)),
+  cover: z._default(z.enum(covers), "none"),
   /** Ids of the lots sown here, in order of use; left out: the variety's. */
-  lots: lotIds.optional(),
+  lots: z.optional(lotIds),
   /** Two lots of one variety that must not mix. */
-  keepApart: z.boolean().optional(),
+  keepApart: z.optional(z.boolean()),
   /** Is not moved, resized or deleted, by hand or by the arranger. */
-  locked: z.boolean().optional(),
-  note: note.optional(),
+  locked: z.optional(z.boolean()),
+  note: z.optional(note),
 });
 
 const surrounding = record({
@@ -172,37 +179,39 @@ const surrounding = record({
   what: z.enum(surroundingSorts),
   outline: anyShape,
   /** For pollen sources: the kind that flowers there. */
-  kind: id.optional(),
-  varietyName: name.optional(),
-  flowering: flowering.default("yes"),
-  bloom: dayWindow.optional(),
-  cover: z.enum(covers).default("none"),
+  kind: z.optional(id),
+  varietyName: z.optional(name),
+  flowering: z._default(flowering, "yes"),
+  bloom: z.optional(dayWindow),
+  cover: z._default(z.enum(covers), "none"),
   /** Is not moved, resized or deleted. */
-  locked: z.boolean().optional(),
-  note: note.optional(),
+  locked: z.optional(z.boolean()),
+  note: z.optional(note),
 });
 
 const layout = record({
   id,
   name,
-  beds: z.array(bed).max(LIMITS.items),
-  plantings: z.array(planting).max(LIMITS.items),
-  note: note.optional(),
+  beds: listOf(bed, LIMITS.items),
+  plantings: listOf(planting, LIMITS.items),
+  note: z.optional(note),
 });
 
 const site = record({
   name,
   /** Longitude and latitude (WGS 84, degrees) of the sheet's origin. */
-  position: record({
-    longitude: z.number().min(-180).max(180),
-    latitude: z.number().min(-90).max(90),
-  }).optional(),
+  position: z.optional(
+    record({
+      longitude: between(-180, 180),
+      latitude: between(-90, 90),
+    }),
+  ),
   /** True bearing of the sheet's up direction, degrees clockwise from north. */
-  upBearingDeg: z.number().min(-360).max(360).default(0),
-  outline: polygon.optional(),
-  lastSpringFrost: date.optional(),
-  firstAutumnFrost: date.optional(),
-  climate: climate.optional(),
+  upBearingDeg: z._default(between(-360, 360), 0),
+  outline: z.optional(polygon),
+  lastSpringFrost: z.optional(date),
+  firstAutumnFrost: z.optional(date),
+  climate: z.optional(climate),
 });
 
 /**
@@ -210,18 +219,18 @@ const site = record({
  * worse than it was accepted. What is left out is not compared.
  */
 const accepted = record({
-  finding: z.string().min(1).max(400),
+  finding: z.string().check(z.minLength(1), z.maxLength(400)),
   reason: note,
-  requiredM: distance.nullable(),
+  requiredM: z.nullable(distance),
   /** Id of the layout it was accepted in. */
-  layout: id.optional(),
-  severity: z.enum(["conflict", "caution", "unknown"]).optional(),
+  layout: z.optional(id),
+  severity: z.optional(z.enum(["conflict", "caution", "unknown"])),
   /** Against whom: `p from q` for a seed parent at risk, else ids. */
-  concerns: z.array(z.string().max(140)).max(LIMITS.items).optional(),
+  concerns: z.optional(listOf(z.string().check(z.maxLength(140)), LIMITS.items)),
   /** Distance, or depth of an overlap, metres. */
-  measuredM: distance.optional(),
+  measuredM: z.optional(distance),
   /** What else was measured, larger being worse: days open together, plants short, days late. */
-  amount: z.number().optional(),
+  amount: z.optional(z.number()),
 });
 
 export const planSchema = record({
@@ -229,29 +238,28 @@ export const planSchema = record({
   version: z.literal(PLAN_VERSION),
   id,
   title: name,
-  units: z.enum(["m", "ft"]).default("m"),
-  level: level.default("home"),
-  season: record({ name, first: date, last: date }).refine(
-    (season) => season.first <= season.last,
-    {
+  units: z._default(z.enum(["m", "ft"]), "m"),
+  level: z._default(level, "home"),
+  season: record({ name, first: date, last: date }).check(
+    z.refine((season) => season.first <= season.last, {
       message: "expected the season not to end before it starts",
-    },
+    }),
   ),
   site,
-  ownKinds: z.array(ownKind).max(LIMITS.kinds).default([]),
-  varieties: z.array(variety).max(LIMITS.items),
+  ownKinds: z._default(listOf(ownKind, LIMITS.kinds), []),
+  varieties: listOf(variety, LIMITS.items),
   /** The seed shelf: what seed there is, of whatever season. */
-  lots: z.array(lot).max(LIMITS.items).default([]),
-  storagePlaces: z.array(storagePlace).max(LIMITS.places).default([]),
+  lots: z._default(listOf(lot, LIMITS.items), []),
+  storagePlaces: z._default(listOf(storagePlace, LIMITS.places), []),
   /** How codes of new lots are made; see core/lots/code-pattern.ts. */
-  lotCodePattern: name.optional(),
-  sowing: sowing.optional(),
-  surroundings: z.array(surrounding).max(LIMITS.items).default([]),
-  earlierCrops: z.array(earlierCrop).max(LIMITS.items).default([]),
-  picture: picture.optional(),
-  layouts: z.array(layout).min(1).max(100),
-  chosenLayout: id.optional(),
-  accepted: z.array(accepted).max(LIMITS.items).default([]),
+  lotCodePattern: z.optional(name),
+  sowing: z.optional(sowing),
+  surroundings: z._default(listOf(surrounding, LIMITS.items), []),
+  earlierCrops: z._default(listOf(earlierCrop, LIMITS.items), []),
+  picture: z.optional(picture),
+  layouts: listOf(layout, 100, 1),
+  chosenLayout: z.optional(id),
+  accepted: z._default(listOf(accepted, LIMITS.items), []),
 });
 
 type DeepReadonly<T> = T extends readonly unknown[] | object

@@ -1,5 +1,5 @@
 /** Untrusted text to a plan, or every problem found, each with its place. */
-import { z } from "zod";
+import { z } from "zod/mini";
 import { migrate } from "./migrate.ts";
 import { parseJson } from "./parse-json.ts";
 import { PLAN_FORMAT, PLAN_VERSION, type Plan, planSchema } from "./plan.ts";

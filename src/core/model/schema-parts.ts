@@ -1,5 +1,5 @@
 /** The small schemas that plan files are made of. Lengths are metres; dates are day numbers inside. */
-import { z } from "zod";
+import { z } from "zod/mini";
 import { dayFromIso, isoFromDay } from "./day.ts";
 import { LIMITS, MAX_COORDINATE_M } from "./limits.ts";
 
@@ -9,24 +9,50 @@ import { LIMITS, MAX_COORDINATE_M } from "./limits.ts";
  */
 export function record<Fields extends z.core.$ZodLooseShape>(
   fields: Fields,
-): z.ZodObject<Fields, z.core.$strip> {
-  return z.looseObject(fields) as z.ZodObject<Fields, z.core.$strip>;
+): z.ZodMiniObject<Fields, z.core.$strip> {
+  return z.looseObject(fields) as z.ZodMiniObject<Fields, z.core.$strip>;
+}
+
+/** A number from the least to the most. */
+export function between(least: number, most: number) {
+  return z.number().check(z.gte(least), z.lte(most));
+}
+
+/** A whole number from the least to the most. */
+export function whole(least: number, most: number) {
+  return z.int().check(z.gte(least), z.lte(most));
+}
+
+/** A number above 0, up to the most. */
+export function moreThanZero(most: number) {
+  return z.number().check(z.gt(0), z.lte(most));
+}
+
+/** A list of at most so many items. */
+export function listOf<Item extends z.core.SomeType>(item: Item, most: number, least = 0) {
+  const list = z.array(item).check(z.maxLength(most));
+  return least === 0 ? list : list.check(z.minLength(least));
 }
 
 export const id = z
   .string()
-  .min(1)
-  .max(64)
-  .regex(/^[A-Za-z0-9._:-]+$/, "expected an id of letters, digits, dot, dash, colon or underscore");
-export const name = z.string().max(LIMITS.name);
-export const note = z.string().max(LIMITS.note);
-export const metres = z.number().min(-MAX_COORDINATE_M).max(MAX_COORDINATE_M);
-export const size = z.number().positive().max(MAX_COORDINATE_M);
-export const distance = z.number().min(0).max(MAX_COORDINATE_M);
-export const count = z.int().min(0).max(10_000_000);
+  .check(
+    z.minLength(1),
+    z.maxLength(64),
+    z.regex(
+      /^[A-Za-z0-9._:-]+$/,
+      "expected an id of letters, digits, dot, dash, colon or underscore",
+    ),
+  );
+export const name = z.string().check(z.maxLength(LIMITS.name));
+export const note = z.string().check(z.maxLength(LIMITS.note));
+export const metres = between(-MAX_COORDINATE_M, MAX_COORDINATE_M);
+export const size = moreThanZero(MAX_COORDINATE_M);
+export const distance = between(0, MAX_COORDINATE_M);
+export const count = whole(0, 10_000_000);
 
 /** ISO 8601 date in the file, day number inside. */
-export const date = z.codec(z.string().meta({ format: "date" }), z.int(), {
+export const date = z.codec(z.string().check(z.meta({ format: "date" })), z.int(), {
   decode: (text, context) => {
     const day = dayFromIso(text);
     if (day !== null) return day;
@@ -40,21 +66,22 @@ export const date = z.codec(z.string().meta({ format: "date" }), z.int(), {
   encode: isoFromDay,
 });
 
-export const dayWindow = record({ first: date, last: date }).refine(
-  (window) => window.first <= window.last,
-  {
+export const dayWindow = record({ first: date, last: date }).check(
+  z.refine((window) => window.first <= window.last, {
     message: "expected the last day not to be before the first",
-  },
+  }),
 );
 
 /** [least, most] whole days, from a least number on. */
 export function dayRangeFrom(least: number) {
-  const days = z.int().min(least).max(1000);
+  const days = whole(least, 1000);
   return z
     .tuple([days, days])
-    .refine(([from, to]) => from <= to, { message: "expected [least, most] with least first" });
+    .check(
+      z.refine(([from, to]) => from <= to, { message: "expected [least, most] with least first" }),
+    );
 }
 export const dayRange = dayRangeFrom(0);
 
 export const corner = z.tuple([metres, metres]);
-export const ring = z.array(corner).min(3).max(LIMITS.corners);
+export const ring = listOf(corner, LIMITS.corners, 3);

@@ -1,6 +1,6 @@
 /** Shapes on the sheet: rectangle, polygon, point. */
-import { z } from "zod";
-import { metres, record, ring, size } from "./schema-parts.ts";
+import { z } from "zod/mini";
+import { between, listOf, metres, record, ring, size } from "./schema-parts.ts";
 
 /** Centre, size across and along, and the turn of the length clockwise from the sheet's up. */
 export const rectangle = record({
@@ -9,13 +9,13 @@ export const rectangle = record({
   y: metres,
   widthM: size,
   lengthM: size,
-  turnDeg: z.number().min(-360).max(360),
+  turnDeg: between(-360, 360),
 });
 /** Simple outline, corners in order either way round, first corner not repeated. */
 export const polygon = record({
   shape: z.literal("polygon"),
   corners: ring,
-  holes: z.array(ring).max(100).optional(),
+  holes: z.optional(listOf(ring, 100)),
 });
 export const point = record({ shape: z.literal("point"), x: metres, y: metres });
 
