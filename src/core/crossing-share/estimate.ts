@@ -7,9 +7,9 @@
 import { isSameLot, stopsPollen } from "../checks/isolation.ts";
 import type { Stand } from "../checks/stand.ts";
 import { gapBetween } from "../geometry/gap.ts";
-import { type Outline, outlineArea, outlineOf } from "../geometry/outline.ts";
+import { outlineOf } from "../geometry/outline.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
-import { daysTogether, maizeTogether } from "./bloom-together.ts";
+import { daysTogether } from "./bloom-together.ts";
 import {
   type Shares,
   TURNIP_RAPE_M,
@@ -17,8 +17,7 @@ import {
   separateShares,
   turnipRapeShare,
 } from "./distance-bins.ts";
-import { type PollenGround, foreignShare } from "./foreign-share.ts";
-import { type Kernel, MAIZE_FIT, MAIZE_PUBLISHED } from "./kernels.ts";
+import { maizeShares } from "./maize-share.ts";
 import { samplePlaces } from "./sample-places.ts";
 import { type Trial, isBeyondTrials, nearestTrials } from "./trials.ts";
 
@@ -63,12 +62,8 @@ export interface TrialsFound extends EstimateBase {
 
 export type CrossingEstimate = ShareEstimate | TrialsFound;
 
-/** Metres around a single plant where the kind's spacing is not known. No source; our choice. */
-const PLANT_SIDE_M = 0.5;
 /** Nearer than this two plots adjoin: bare ground of 3 to 4 m works like 1 m of crop (Reboud 2003). */
 const ADJOINING_M = 1;
-/** Where the published maize curve in still air dies off ours stands alone, to a quarter of it. */
-const FAR_FIELD_SHARE = 0.25;
 
 /** Estimates of every seed parent that shares its crossing group with a pollen source, in order. */
 export function crossingEstimates(
@@ -151,39 +146,21 @@ function maizeEstimate(
   stands: readonly Stand[],
   leftOut: readonly LeftOut[],
 ): ShareEstimate {
-  const places = samplePlaces(parent.outline);
   const kin = stands.filter(
     (stand) => stand !== parent && stand.shedsPollen && isSameLot(parent, stand),
   );
-  const grounds = (some: readonly Stand[], end: 0 | 1): readonly PollenGround[] =>
-    some.map((stand) => ({
-      ground: groundOf(stand),
-      strength: maizeTogether(parent.receives, stand.sheds)[end],
-    }));
-  const itself = { ground: groundOf(parent), strength: 1 };
-  // The lower end takes little of theirs against much of its own, the upper end the reverse.
-  const share = (some: readonly Stand[]): Shares => {
-    const ends = (kernel: Kernel): Shares => [
-      foreignShare(places, [itself, ...grounds(kin, 1)], grounds(some, 0), kernel),
-      foreignShare(places, [itself, ...grounds(kin, 0)], grounds(some, 1), kernel),
-    ];
-    const [fit, published] = [ends(MAIZE_FIT), ends(MAIZE_PUBLISHED)];
-    return [
-      Math.min(fit[0], Math.max(published[0], fit[0] * FAR_FIELD_SHARE)),
-      Math.max(fit[1], published[1]),
-    ];
-  };
-  const bySource = sources.map((source) => ({
+  const found = maizeShares(parent, sources, kin);
+  const bySource = sources.map((source, index) => ({
     source: source.id,
     distanceM: distanceBetween(parent, source),
-    shares: share([source]),
+    shares: found.bySource[index] ?? found.shares,
   }));
   return {
     way: "estimate",
     by: "maize",
     seedParent: parent.id,
     leftOut,
-    shares: sources.length === 1 && bySource[0] ? bySource[0].shares : share(sources),
+    shares: found.shares,
     isBeyondTrials: bySource.every(({ distanceM }) => isBeyondTrials("Zea mays", distanceM)),
     isOpenAbove: false,
     bySource,
@@ -236,15 +213,4 @@ function plotShares(parent: Stand, source: Stand, distanceM: number): Shares {
 
 function distanceBetween(a: Stand, b: Stand): number {
   return gapBetween(a.outline, b.outline).distanceM;
-}
-
-/** The ground a stand takes; for a single plant or a line the square it stands in. */
-function groundOf({ outline, kind }: Stand): Outline {
-  if (outline.hasInside && outlineArea(outline) > 0) return outline;
-  const [x = 0, y = 0] = outline.rings[0] ?? [];
-  const { spacing } = kind;
-  const sideM = spacing
-    ? Math.sqrt(spacing.inRowM.value * spacing.betweenRowsM.value)
-    : PLANT_SIDE_M;
-  return outlineOf({ shape: "rectangle", x, y, widthM: sideM, lengthM: sideM, turnDeg: 0 });
 }
