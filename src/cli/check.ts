@@ -12,18 +12,20 @@ export async function check(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseOptions("check", args, {
     json: { type: "boolean", default: false },
     all: { type: "boolean", default: false },
+    estimate: { type: "boolean", default: false },
     layout: { type: "string" },
   });
   const path = onlyArgument("check", "FILE", positionals);
   const bytes = await openBytes(path);
   if (startsRegister(bytes.file, bytes.start)) {
     if (values.all) throw usage("check", "--all would list every pair of a register");
+    if (values.estimate) throw usage("check", "--estimate takes no register");
     if (values.layout !== undefined) throw usage("check", "a register has no layouts to choose");
     return checkRegister(bytes.all, bytes.file, values.json);
   }
   const { plan, layout, file } = await openInput(bytes, values.layout);
   const checked = checkLayout(plan, layout.id);
-  const report = { ...checked, file, isAll: values.all };
+  const report = { ...checked, file, isAll: values.all, isEstimated: values.estimate };
   const texts = values.json ? checkReportJson(report) : checkReportLines(report);
   for (const piece of gathered(texts)) await writeSteadily(piece);
   return checked.result.findings.some(({ severity }) => severity === "conflict") ? 1 : 0;

@@ -8,16 +8,22 @@ import type { Shares } from "./distance-bins.ts";
  */
 const MAIZE_SD_DAYS: Shares = [2, 4.5];
 
+/** Peaks farther apart than this were not measured: two weeks, the offset trials and handbooks use. */
+const MOST_DAYS_APART = 14;
+
 /**
  * Pollen met against flowering on the same day, lower and upper, by exp(-D^2 / 4 s^2) for two
  * normal bloom curves of spread s whose peaks lie D days apart. D runs over what the windows leave
  * open, s over what was measured. Never 0: late silks of a mixed stand are met by late tassels.
+ * Null where the peaks lie more than two weeks apart whatever the windows leave open: how thin the
+ * ends of bloom are there nobody measured.
  * @param receives bloom of the seed parent, or null when no date is known: then anything, 0 to 1
  */
-export function maizeTogether(receives: Bloom | null, sheds: Bloom | null): Shares {
+export function maizeTogether(receives: Bloom | null, sheds: Bloom | null): Shares | null {
   if (!receives || !sheds) return [0, 1];
   const apart = Math.abs(peak(receives) - peak(sheds));
   const slack = (outerSlack(receives) + outerSlack(sheds)) / 2;
+  if (apart - slack > MOST_DAYS_APART) return null;
   const [least, most] = MAIZE_SD_DAYS;
   return [met(apart + slack, least), met(Math.max(0, apart - slack), most)];
 }

@@ -9,7 +9,7 @@ import type { Stand } from "../checks/stand.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import { outlineOf } from "../geometry/outline.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
-import { daysTogether } from "./bloom-together.ts";
+import { daysTogether, maizeTogether } from "./bloom-together.ts";
 import {
   type Shares,
   TURNIP_RAPE_M,
@@ -119,8 +119,9 @@ function whyLeftOut(parent: Stand, source: Stand, by: ShareEstimate["by"] | null
     stopsPollen(parent.cover, parent.carrier) || stopsPollen(source.cover, source.carrier);
   if (isCovered) return "cover";
   if (by !== null && source.kind.species !== parent.kind.species) return "kind";
-  // Maize weighs the days apart; for the others nothing was measured between blooms that miss.
-  return by !== "maize" && daysTogether(parent.receives, source.sheds) === null ? "time" : null;
+  // Maize weighs the days apart as far as that was measured; for the others nothing was.
+  const together = by === "maize" ? maizeTogether : daysTogether;
+  return together(parent.receives, source.sheds) === null ? "time" : null;
 }
 
 function trialsFound(

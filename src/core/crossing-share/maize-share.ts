@@ -52,7 +52,7 @@ export function rangeOf(fit: Shares, published: Shares): Shares {
 function fieldReader(parent: Stand, taker: Outline, curve: keyof PollenFields): FieldOf {
   return (stand, end) => ({
     field: pollenFields(taker, sheddingGround(stand))[curve],
-    strength: maizeTogether(parent.receives, stand.sheds)[end],
+    strength: maizeTogether(parent.receives, stand.sheds)?.[end] ?? 0,
   });
 }
 

@@ -77,8 +77,14 @@ function spreadPlaces(x: number, y: number, { xx, yy, xy }: Spread): readonly nu
   if (!Number.isFinite(along) || mean - off < -1e-9 * (mean + off)) return [];
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
   return [
-    ...[x + along * cos, y + along * sin, x - along * cos, y - along * sin],
-    ...[x - across * sin, y + across * cos, x + across * sin, y - across * cos],
+    x + along * cos,
+    y + along * sin,
+    x - along * cos,
+    y - along * sin,
+    x - across * sin,
+    y + across * cos,
+    x + across * sin,
+    y - across * cos,
   ];
 }
 

@@ -16,8 +16,9 @@ import { isoFromDay } from "../model/day.ts";
 import type { Plan, PurityLevel } from "../model/plan.ts";
 import { countText } from "../map/finding-items.ts";
 import { featureIds } from "../exchange/geojson-plan.ts";
+import { estimateLines, estimateReport } from "./estimate-report.ts";
 
-type ReportId = string | number;
+export type ReportId = string | number;
 
 /** Of a pair that time alone clears. Days are `YYYY-MM-DD`. */
 export interface ReportTime {
@@ -85,6 +86,8 @@ export interface CheckReportInput extends CheckedLayout {
   readonly file: string;
   /** Pairs cleared by distance as well. */
   readonly isAll: boolean;
+  /** How much would cross as well; not unless asked for. */
+  readonly isEstimated?: boolean;
 }
 
 export function checkReport(input: CheckReportInput): CheckReport {
@@ -116,6 +119,11 @@ export function* checkReportJson(input: CheckReportInput): Generator<string> {
   yield* listJson("pairs", pairsOf(input), parts.pair);
   yield* listJson("findings", result.findings, parts.finding);
   yield* listJson("accepted", result.accepted, parts.finding);
+  if (input.isEstimated === true) {
+    const { estimates, caution } = estimateReport(input, featureIds(plan, layout));
+    yield* listJson("estimates", estimates, (estimate) => estimate);
+    yield `,\n  "estimateCaution": ${JSON.stringify(caution)}`;
+  }
   yield "\n}\n";
 }
 
@@ -248,6 +256,7 @@ export function* checkReportLines(input: CheckReportInput): Generator<string> {
     clear,
     parts.clearLine,
   );
+  if (input.isEstimated === true) yield* estimateLines(input);
   yield `\n${capital(countText(result.findings))}\n`;
 }
 

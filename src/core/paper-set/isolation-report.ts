@@ -8,6 +8,10 @@ import { ifNotWords, watchWords } from "../checks/day-words.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";
+import { crossingEstimate } from "../crossing-share/estimate.ts";
+import { estimateWords } from "../crossing-share/estimate-words.ts";
+import { PLANTS_UNSAID, offTypeWords } from "../crossing-share/off-type-words.ts";
+import { CROSSING_CAUTION } from "../crossing-share/share-words.ts";
 import type { Source } from "../kinds/crop.ts";
 import { findSource } from "../kinds/sources.ts";
 import { shortDate } from "../model/day.ts";
@@ -49,7 +53,12 @@ export function isolationPages(input: CheckedLayout, setting: ListPageSetting): 
   );
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
   const none = items.length === 0 ? [body("Nothing is kept for seed.")] : [];
-  return flowPages("Isolation report", [...none, ...items, body(SEED_LAW)], setting, 1);
+  return flowPages(
+    "Isolation report",
+    [...none, ...items, body(CROSSING_CAUTION), body(SEED_LAW)],
+    setting,
+    1,
+  );
 }
 
 function parentItems(
@@ -94,6 +103,7 @@ function parentItems(
     ...(rows.length === 0
       ? [body("Nothing in this plan that could cross with it sheds pollen.")]
       : tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler)),
+    ...shareSentences(stand, checked).map(body),
     space(4),
   ];
 }
@@ -102,6 +112,19 @@ function parentItems(
 function watchText(pair: IsolationPair, wording: Wording): string {
   if (!pair.time || pair.time.isSure) return "";
   return `. ${watchWords([pair.time], wording)}. If not: ${ifNotWords([pair], wording)}`;
+}
+
+/** How much would cross, after the pairs on which the rule has spoken. */
+function shareSentences(stand: Stand, checked: CheckedLayout): readonly string[] {
+  const estimate = crossingEstimate(stand, checked.result.stands, checked.book);
+  if (estimate === null) return [];
+  const words = estimateWords(estimate, checked.result, wordingOf(checked));
+  const meaning =
+    words.shares === null
+      ? []
+      : [offTypeWords(stand.planting?.plants ?? PLANTS_UNSAID, words.shares)];
+  const said = [words.headline, ...words.sentences, ...meaning].join(" ");
+  return [`${words.verdict} How much would cross: ${said}`];
 }
 
 /** Measured and required, as the sentence beside them has it. */

@@ -5,7 +5,9 @@ import type { Remedy } from "../../core/remedies/remedy.ts";
 import { previewHere } from "../state/followed-plan.ts";
 import { commit, planNow, useKept } from "../state/plan-actions.ts";
 import { type ShownRemedy, effectWords, remediesNow } from "./remedies-now.ts";
+import { CROSSING_CAUTION } from "../../core/crossing-share/share-words.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
+import { EstimateLines } from "./EstimateLines.tsx";
 
 interface WaysOutProps {
   readonly findingId: string;
@@ -20,7 +22,7 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
   const kept = useKept();
   const headingId = useId();
   const tried = usePlanStore(triedEdit);
-  const { title, remedies, tangle } = useMemo(
+  const { title, remedies, tangle, crossing } = useMemo(
     () => remediesNow(kept, findingId),
     [kept, findingId],
   );
@@ -60,6 +62,15 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
           <summary>{tangle[0]}</summary>
           <p className="way-out-notes">{tangle.slice(1).join(" ")}</p>
         </details>
+      )}
+      {crossing && (
+        <details className="way-out">
+          <summary>How much would cross at {crossing.name}</summary>
+          <EstimateLines words={crossing.words} />
+        </details>
+      )}
+      {remedies.some(({ shareWords }) => shareWords !== null) && (
+        <p className="way-out-notes">{CROSSING_CAUTION}</p>
       )}
       <ul className="plain-list">
         {remedies.map((remedy) => (
@@ -122,6 +133,7 @@ function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
         {remedy.title} <span className="way-out-effect">{effectWords(remedy)}</span>
       </p>
       {remedy.notes.length > 0 && <p className="way-out-notes">{remedy.notes.join(" ")}</p>}
+      {remedy.shareWords !== null && <p className="way-out-notes">{remedy.shareWords}</p>}
       <AlsoChanges remedy={remedy} />
       <p className="finding-actions">
         <button

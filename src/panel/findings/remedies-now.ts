@@ -3,6 +3,8 @@ import type { Remedy } from "../../core/remedies/remedy.ts";
 import { tangleOf, tangleWords } from "../../core/remedies/tangle.ts";
 import { type CheckedLayout, wordingOf } from "../../core/checks/checked-layout.ts";
 import { describeFinding, type Finding, checkOf } from "../../core/checks/all-checks.ts";
+import { type EstimateWords, estimateWords } from "../../core/crossing-share/estimate-words.ts";
+import { estimateOf, mostAtRisk, shareAfterWords } from "../../core/crossing-share/share-after.ts";
 import { severityWord } from "../../core/checks/wording.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
 
@@ -12,6 +14,8 @@ export interface ShownRemedy extends Remedy {
   readonly alsoClears: readonly string[];
   /** Titles of what it brings, each with its severity. */
   readonly bringsWords: readonly string[];
+  /** Crossed seed before and after; null where it is not estimated. */
+  readonly shareWords: string | null;
 }
 
 export interface Remedies {
@@ -22,9 +26,11 @@ export interface Remedies {
   readonly remedies: readonly ShownRemedy[];
   /** What can be said of all plantings tangled in conflicts with these; empty for a mere pair. */
   readonly tangle: readonly string[];
+  /** How much would cross at the seed parent at most risk: its name, and the estimate in words. */
+  readonly crossing: { readonly name: string; readonly words: EstimateWords } | null;
 }
 
-const NONE: Remedies = { title: null, requiredM: null, remedies: [], tangle: [] };
+const NONE: Remedies = { title: null, requiredM: null, remedies: [], tangle: [], crossing: null };
 
 /** Ways out of an isolation finding of the committed plan, made when asked for. */
 export function remediesNow(kept: CheckedLayout, findingId: string): Remedies {
@@ -35,7 +41,10 @@ export function remediesNow(kept: CheckedLayout, findingId: string): Remedies {
   const titleOf = (entry: Finding) => describeFinding(entry, wording).title;
   const byId = new Map(result.findings.map((entry) => [entry.id, entry]));
   const tangle = tangleOf(result, finding);
+  const atRisk = checkOf(finding).pairsAtRisk?.(finding) ?? [];
+  const worst = mostAtRisk(kept, atRisk);
   return {
+    crossing: crossingOf(kept, worst?.id ?? atRisk[0]?.seedParent),
     title: titleOf(finding),
     requiredM: finding.requiredM ?? null,
     tangle: tangle ? tangleWords(tangle, wording.nameOf) : [],
@@ -48,8 +57,16 @@ export function remediesNow(kept: CheckedLayout, findingId: string): Remedies {
       bringsWords: remedy.brings.map(
         (entry) => `${severityWord[entry.severity]}: ${titleOf(entry)}`,
       ),
+      shareWords: worst && shareAfterWords(kept, worst, remedy.edit),
     })),
   };
+}
+
+function crossingOf(kept: CheckedLayout, id: string | undefined): Remedies["crossing"] {
+  const estimate = id === undefined ? null : estimateOf(kept, id);
+  if (id === undefined || estimate === null) return null;
+  const wording = wordingOf(kept);
+  return { name: wording.nameOf(id), words: estimateWords(estimate, kept.result, wording) };
 }
 
 /** What a remedy does to the findings: "clears 2, brings 1 caution". */

@@ -9,6 +9,7 @@ import { BedOfPlanting } from "./BedOfPlanting.tsx";
 import { BloomFields } from "../bloom/BloomFields.tsx";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { CrossingList } from "../findings/CrossingList.tsx";
+import { CrossingShareFold } from "../findings/CrossingShareFold.tsx";
 import { IsolationFields } from "./IsolationFields.tsx";
 import { OutlineFields } from "./OutlineFields.tsx";
 import { PlantCountFields } from "./PlantCountFields.tsx";
@@ -68,6 +69,7 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
       <h4>Isolation</h4>
       <IsolationFields planting={planting} onChange={change} />
       <CrossingList id={planting.id} />
+      {planting.purpose === "seed" && <CrossingShareFold key={planting.id} planting={planting} />}
       <h4>Records</h4>
       <TextField
         label="Lot"

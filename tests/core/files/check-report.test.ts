@@ -147,3 +147,38 @@ test.each([plan, { ...plan, layouts: [{ id: "bare", name: "Bare", beds: [], plan
     expect(Math.max(...pieces.map((piece) => piece.length))).toBeLessThan(2000);
   },
 );
+
+test("how much would cross is told when asked for, in words and for programs", () => {
+  const corn = planOf(
+    { varieties: ["Ash", "Birch"].map((name) => variety(name, name, "sweet-corn")) },
+    [],
+    [
+      planting("a", "A", "Ash", rectangle(0, 0, 5, 5), { bloom: july, plants: 200 }),
+      planting("b", "B", "Birch", rectangle(15, 0, 5, 5), { bloom: july }),
+    ],
+  );
+  const input = { ...reportInput(corn), isEstimated: true };
+  const text = checkReportText(input);
+  const told = text.slice(text.indexOf("How much would cross:"));
+  expect(told).toMatch(
+    /Small gardens were seldom measured[^]*A Ash[^]*The rule, of B Birch: not clear/,
+  );
+  // Reference of the fit and of the published curve for these beds: 0.406 and 1.105 percent.
+  expect(told).toContain("About 1 in 250 to 1 in 90 seeds, by trials with maize in larger fields.");
+  expect(told).toContain("Among 200 plants grown from this seed: about 0.81 to 2.2 crossed");
+  const report: unknown = JSON.parse([...checkReportJson(input)].join(""));
+  expect(report).toMatchObject({
+    estimates: [
+      {
+        seedParent: "a",
+        by: "maize",
+        shares: { lower: 0.0041, upper: 0.011 },
+        isBeyondTrials: false,
+        sources: [{ pollenSource: "b", distanceM: 10 }],
+      },
+      { seedParent: "b" },
+    ],
+    estimateCaution: expect.stringContaining("Small gardens"),
+  });
+  expect(checkReportText(reportInput(corn))).not.toContain("How much");
+});
