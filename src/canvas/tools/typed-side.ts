@@ -36,7 +36,7 @@ function settled(direction: number, drawn: number): number {
 
 /** Degrees as typed; null when nothing is, undefined when it is no number. */
 export function readDegrees(text: string): number | null | undefined {
-  const plain = text.trim().replace(/\s*°$/, "").replace(",", ".").replace("\u2212", "-");
+  const plain = text.trim().replace(/°$/, "").trimEnd().replace(",", ".").replace("\u2212", "-");
   if (plain === "") return null;
   return /^-?\d{1,3}(\.\d+)?$/.test(plain) ? Number(plain) : undefined;
 }

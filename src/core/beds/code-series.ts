@@ -33,12 +33,19 @@ export function codeAfter(code: string, taken: ReadonlySet<string>): string {
 /** The first code of the next block: after `A03` comes `B01`, after `Z3` comes `AA1`. */
 export function nextBlockCode(code: string): string {
   const { prefix, digits } = splitCode(code);
-  const letters = /([A-Za-z]*)([^A-Za-z]*)$/.exec(prefix);
-  const block = letters?.[1] ?? "";
-  const tail = letters?.[2] ?? "";
-  const head = prefix.slice(0, prefix.length - block.length - tail.length);
+  const { head, block, tail } = lastLetters(prefix);
   const first = "1".padStart(Math.max(1, digits.length), "0");
   return `${head}${block === "" ? "B" : letterAfter(block)}${tail}${first}`.slice(0, LIMITS.name);
+}
+
+/** A text split around the last letters in it; by hand, for the reason of `trailingDigits`. */
+function lastLetters(text: string): { readonly head: string; block: string; tail: string } {
+  const isLetter = (at: number) => /^[A-Za-z]$/.test(text.charAt(at));
+  let end = text.length;
+  while (end > 0 && !isLetter(end - 1)) end -= 1;
+  let start = end;
+  while (start > 0 && isLetter(start - 1)) start -= 1;
+  return { head: text.slice(0, start), block: text.slice(start, end), tail: text.slice(end) };
 }
 
 function letterAfter(letters: string): string {

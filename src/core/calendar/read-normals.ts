@@ -90,7 +90,7 @@ function separator(text: string): RegExp {
   if (text.includes("\t")) return /\t/;
   if (text.includes(";")) return /;/;
   const hasDecimalComma = !/\d\.\d/.test(text) && /\d,\d+\s+[-+\u2212]?\d/.test(text);
-  return hasDecimalComma ? /\s+/ : /\s*,\s*|\s+/;
+  return hasDecimalComma ? /\s+/ : /\s+(?:,\s*)?|,\s*/;
 }
 
 /** Words before the first number are the row's heading. */

@@ -3,7 +3,7 @@ import { celsiusFromFahrenheit, fahrenheitFromCelsius } from "./degree-days.ts";
 
 export type TemperatureUnit = "C" | "F";
 
-const TEMPERATURE = /^([+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*\u00B0?\s*([CF])?$/i;
+const TEMPERATURE = /^([+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*(?:\u00B0\s*)?([CF])?$/i;
 /** What thermometers have shown on earth, and some to spare; the plan file takes no more. */
 const LIMITS_C = { least: -90, most: 70 } as const;
 

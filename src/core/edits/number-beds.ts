@@ -6,6 +6,7 @@ import { shapeCentre } from "../geometry/outline.ts";
 import { turnPoint } from "../geometry/point.ts";
 import { turnedBounds } from "../geometry/turned-bounds.ts";
 import type { Bed, Layout } from "../model/plan.ts";
+import { trailingDigits } from "../model/trailing-digits.ts";
 import { isCodeOfBed, plantingPrefix } from "../beds/codes.ts";
 import { type Edit, inLayout, mapItems } from "./edit.ts";
 
@@ -47,7 +48,8 @@ export interface Renaming {
  */
 export function suggestedNumbering(layout: Layout, beds: readonly string[]): Numbering {
   const codes = layout.beds.filter(({ id }) => beds.includes(id)).map(({ code }) => code);
-  const prefix = /^(.*?)\d*$/.exec([...codes].sort()[0] ?? "")?.[1] ?? "";
+  const first = [...codes].sort()[0] ?? "";
+  const prefix = first.slice(0, first.length - trailingDigits(first).length);
   const base = { beds, prefix: prefix === "" ? "B" : prefix, start: 1 };
   const all = [true, false].flatMap((isThereAndBack) =>
     [false, true].flatMap((isLetterForRow) =>

@@ -141,11 +141,8 @@ function days(cell: string, least: number): CellRead<Range> {
     : wants("days, for example 60 or 55 to 65");
 }
 
-const NUMBER = String.raw`(-?\d+(?:\.\d+)?)`;
-const HEAT = new RegExp(
-  `^${NUMBER} to ${NUMBER} C-days; ([a-z ]+); base ${NUMBER} C; (?:cap ${NUMBER} C|no cap)$`,
-  "i",
-);
+const HEAT =
+  /^(-?\d+(?:\.\d+)?) to (-?\d+(?:\.\d+)?) C-days; ([a-z ]+); base (-?\d+(?:\.\d+)?) C; (?:cap (-?\d+(?:\.\d+)?) C|no cap)$/i;
 
 function heat(cell: string): CellRead<Variety["heatToFlower"]> {
   const match = HEAT.exec(cell.replace(/,(?=\d)/g, "."));

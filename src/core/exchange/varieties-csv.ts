@@ -85,5 +85,7 @@ function heatCell(heat: Variety["heatToFlower"]): string {
 
 /** To the billionth, never with an exponent. */
 function decimal(value: number): string {
-  return value.toFixed(9).replace(/\.?0+$/, "");
+  let text = value.toFixed(9);
+  while (text.endsWith("0")) text = text.slice(0, -1);
+  return text.endsWith(".") ? text.slice(0, -1) : text;
 }

@@ -51,7 +51,7 @@ function escapeText(text: string): string {
 }
 
 /** Control characters other than tab, which RFC 5545 forbids in text. */
-const CONTROLS = new RegExp("[\\u0000-\\u0008\\u000B-\\u001F\\u007F]", "g");
+const CONTROLS = /[\u0000-\u0008\u000B-\u001F\u007F]/g;
 
 /** RFC 5545 section 3.1: at most 75 octets a line, never cutting a character in two. */
 function folded(line: string): string {

@@ -32,8 +32,5 @@ export function plainCell(cell: string): string {
 
 /** To the tenth of a millimetre, without exponent and idle zeros. */
 function plainNumber(value: number): string {
-  return value
-    .toFixed(4)
-    .replace(/\.?0+$/, "")
-    .replace(/^-0$/, "0");
+  return String(Number(value.toFixed(4)));
 }

@@ -19,7 +19,8 @@ export type ReadXml =
 const MAX_DEPTH = 64;
 const TOKEN =
   /<!--[\s\S]*?-->|<\?[\s\S]*?\?>|<!\[CDATA\[(?<data>[\s\S]*?)\]\]>|<\/(?<closed>[^\s<>]+)\s*>|<(?<opened>[^\s/<>!?]+)(?<attributes>(?:\s+[^\s=/<>]+\s*=\s*(?:"[^"<]*"|'[^'<]*'))*)\s*(?<isEmpty>\/?)>|(?<text>[^<]+)/y;
-const ATTRIBUTE = /([^\s=]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g;
+/** One after the other from the first on, never looked for from places in between. */
+const ATTRIBUTE = /\s+([^\s=/<>]+)\s*=\s*(?:"([^"<]*)"|'([^'<]*)')/gy;
 const NAMED = new Map([
   ["amp", "&"],
   ["lt", "<"],
@@ -40,7 +41,6 @@ export function xmlElements(source: string): ReadXml {
   const text = source.replace(/^\uFEFF/, "");
   const top: Open = { tag: "", name: "", attributes: new Map(), children: [], text: "" };
   const open: Open[] = [top];
-  const token = new RegExp(TOKEN);
   let at = 0;
   const fault = (reason: string): ReadXml => ({
     ok: false,
@@ -48,8 +48,8 @@ export function xmlElements(source: string): ReadXml {
     reason,
   });
   while (at < text.length) {
-    token.lastIndex = at;
-    const match = token.exec(text);
+    TOKEN.lastIndex = at;
+    const match = TOKEN.exec(text);
     if (!match) {
       return fault(
         text.startsWith("<!DOCTYPE", at) ? "a document type, which is not read" : "broken XML",
@@ -70,7 +70,7 @@ export function xmlElements(source: string): ReadXml {
       open.pop();
       open.at(-1)?.children.push(inner);
     }
-    at = token.lastIndex;
+    at = TOKEN.lastIndex;
   }
   const left = open.at(-1) ?? top;
   if (left !== top) return fault(`<${left.tag}> that is never closed`);

@@ -29,7 +29,7 @@ const COMMA_GROUPS: ReadonlySet<string> = new Set([
  */
 export function plainMarks(text: string, bareUnit: string, mark?: DecimalMark): PlainMarks {
   let twoWays: string | null = null;
-  const plain = text.replace(/\d*(?:[.,]\d+)+/g, (number, at: number) => {
+  const plain = text.replace(/\d+(?:[.,]\d+)*|(?:[.,]\d+)+/g, (number, at: number) => {
     const after = /^\s*([a-z'"]*)/.exec(text.slice(at + number.length))?.[1] ?? "";
     const found = plainNumber(number, after === "" ? bareUnit : after, mark);
     if (found === null) twoWays ??= askText(number, after);

@@ -62,24 +62,31 @@ export function parseLength(
   if (isNegative && !canBeNegative) return refuse("A length cannot be negative");
   const body = isNegative ? text.slice(1).trim() : text;
 
-  const feetInches = /^(\d+(?:\.\d+)?)\s*(?:'|ft|foot|feet)\s*(.+)$/.exec(body);
+  const feetInches = /^(\d+(?:\.\d+)?) ?(?:'|ft|foot|feet) ?([^ ].*)$/.exec(body);
   if (feetInches) {
     const after = feetInches[2] ?? "";
     // 1'000 is a thousand to some, and a foot to others.
     if (/^\d{3}$/.test(after)) return twoWays(input, feetInches[1] ?? "", after);
-    const inches = inchesOf(after.replace(/\s*(?:"|in|inch|inches)$/, ""));
+    const inches = inchesOf(after.replace(/(?:"|in|inch|inches)$/, ""));
     if (inches === null) return unreadable(input);
     if (inches >= 12)
       return refuse(`${feetInches[2]} is a foot or more: write it as feet and inches`);
     return sized(Number(feetInches[1]) * METRES_PER_FOOT + inches * METRES_PER_INCH, isNegative);
   }
-  const single = /^(.+?)\s*([a-z'"]*)$/.exec(body);
-  const unit = single?.[2] === "" ? documentUnit : (single?.[2] ?? "");
+  const written = lastWord(body);
+  const unit = written === "" ? documentUnit : written;
   const factor = UNIT_METRES.get(unit);
-  const number = inchesOf(single?.[1] ?? "");
+  const number = inchesOf(body.slice(0, body.length - written.length));
   if (number === null) return unreadable(input);
   if (factor === undefined) return refuse(`"${unit}" is not a unit of length known here`);
   return sized(number * factor, isNegative);
+}
+
+/** The letters and marks at the end; by hand, for the reason of `trailingDigits`. */
+function lastWord(text: string): string {
+  let from = text.length;
+  while (from > 0 && /^[a-z'"]$/.test(text.charAt(from - 1))) from -= 1;
+  return text.slice(from);
 }
 
 /** Typographic marks, fractions, digits of other scripts and odd spaces to plain ASCII, lower case. */
@@ -222,7 +229,5 @@ const INCH_STEPS = [METRES_PER_INCH, METRES_PER_INCH / 4];
 const FAR_INCH_STEPS = [METRES_PER_FOOT, ...INCH_STEPS];
 
 function trimmed(value: number, digits: number): string {
-  const text = value.toFixed(digits);
-  const plain = text.includes(".") ? text.replace(/\.?0+$/, "") : text;
-  return plain === "-0" ? "0" : plain;
+  return String(Number(value.toFixed(digits)));
 }

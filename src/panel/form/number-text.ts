@@ -24,7 +24,7 @@ export function readCount(text: string): ReadNumber {
 
 /** A turn in degrees clockwise, from -360 to 360; a degree sign may follow. */
 export function readTurn(text: string): ReadNumber {
-  const body = plain(text.replace(/\s*(°|deg|degrees)\s*$/i, ""));
+  const body = plain(text.trim().replace(/(?:°|deg|degrees)$/i, ""));
   if (!/^-?(\d+(\.\d*)?|\.\d+)$/.test(body)) {
     return { ok: false, reason: "Type degrees clockwise, for example 12 or -12.5" };
   }

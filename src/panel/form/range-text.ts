@@ -11,7 +11,8 @@ export function readRange(text: string): ReadRange {
   const match = RANGE.exec(
     text
       .normalize("NFKC")
-      .replace(/\s*days?$/i, "")
+      .trim()
+      .replace(/days?$/i, "")
       .trim(),
   );
   if (!match) return { ok: false, reason: "Type days, for example 60 or 55-65" };

@@ -20,8 +20,5 @@ function fileNamePart(text: string): string {
     .normalize("NFC")
     .toLowerCase()
     .replaceAll(/[^\p{L}\p{M}\p{N}]+/gu, "-");
-  return Array.from(words)
-    .slice(0, MAX_PART)
-    .join("")
-    .replaceAll(/^-+|-+$/g, "");
+  return Array.from(words).slice(0, MAX_PART).join("").replaceAll(/^-|-$/g, "");
 }

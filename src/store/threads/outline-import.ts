@@ -5,8 +5,8 @@ import { type Read, refuse } from "../../core/model/problem.ts";
 import { textOfFile } from "../files/decode-file.ts";
 import type { OutlineRequest } from "./outline-import-worker.ts";
 
-/** Letters that are read at once, without a thread. */
-const SMALL = 300_000;
+/** Letters that are read at once, without a thread: some milliseconds even of the worst kind. */
+const SMALL = 20_000;
 
 export async function readOutlineFile(file: File): Promise<Read<readonly Trace[]>> {
   const text = await textOfFile(file, "GPX or GeoJSON", true);
