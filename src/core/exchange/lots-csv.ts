@@ -1,4 +1,5 @@
 /** The seed shelf as CSV (RFC 4180), one row for each lot, and back. */
+import { decimalCell } from "./decimal-cell.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { shelfPlace } from "../lots/estimate.ts";
 import { varietyIndex } from "../lots/variety-index.ts";
@@ -83,6 +84,5 @@ export function lotCells(
 
 /** As short as it can be read back exactly, never with an exponent. */
 function text(value: number | undefined): string {
-  if (value === undefined) return "";
-  return value.toFixed(9).replace(/\.?0+$/, "");
+  return value === undefined ? "" : decimalCell(value);
 }

@@ -2,6 +2,7 @@
  * The seed list as CSV (RFC 4180): one row for each variety, lengths in metres, days as "55 to 65",
  * which no spreadsheet takes for a date.
  */
+import { decimalCell } from "./decimal-cell.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind, Range } from "../kinds/crop.ts";
 import { lotBook } from "../lots/lot-book.ts";
@@ -55,7 +56,7 @@ export function varietyCells(
     hybrid: variety.hybrid === true ? "yes" : "no",
     "plants wanted": variety.wantedPlants === undefined ? "" : String(variety.wantedPlants),
     "isolation distance":
-      variety.isolationM === undefined ? "" : `${decimal(variety.isolationM)} m`,
+      variety.isolationM === undefined ? "" : `${decimalCell(variety.isolationM)} m`,
     figure: kind?.isolation.find(({ id }) => id === variety.figure)?.id ?? "",
     "days sown to flower": rangeCell(variety.sownToFlower),
     "days set out to flower": rangeCell(variety.transplantedToFlower),
@@ -79,13 +80,6 @@ function rangeCell(range: Range | undefined): string {
 function heatCell(heat: Variety["heatToFlower"]): string {
   if (!heat) return "";
   const [least, most] = heat.cDays;
-  const cap = heat.capC === null ? "no cap" : `cap ${decimal(heat.capC)} C`;
-  return `${decimal(least)} to ${decimal(most)} C-days; ${heat.method}; base ${decimal(heat.baseC)} C; ${cap}`;
-}
-
-/** To the billionth, never with an exponent. */
-function decimal(value: number): string {
-  let text = value.toFixed(9);
-  while (text.endsWith("0")) text = text.slice(0, -1);
-  return text.endsWith(".") ? text.slice(0, -1) : text;
+  const cap = heat.capC === null ? "no cap" : `cap ${decimalCell(heat.capC)} C`;
+  return `${decimalCell(least)} to ${decimalCell(most)} C-days; ${heat.method}; base ${decimalCell(heat.baseC)} C; ${cap}`;
 }

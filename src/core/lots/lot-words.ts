@@ -17,10 +17,7 @@ export function amountWords(amount: SeedAmount | undefined): string {
 /** To three figures, at least to the milligram. */
 export function gramsText(grams: number): string {
   const digits = grams >= 100 ? 0 : grams >= 10 ? 1 : grams >= 1 ? 2 : 3;
-  return grams
-    .toFixed(digits)
-    .replace(/(\.\d*?)0+$/, "$1")
-    .replace(/\.$/, "");
+  return String(Number(grams.toFixed(digits)));
 }
 
 /** Month and year of a test, as labels ask for it: `Feb 2027`. */
