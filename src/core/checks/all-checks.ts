@@ -1,7 +1,7 @@
 import type { Check } from "./check.ts";
 import { coverCareCheck } from "./cover-care.ts";
 import { crowdedCheck } from "./crowded.ts";
-import { biennialCheck, hybridSeedCheck } from "./no-true-seed.ts";
+import { annualFirstYearCheck, biennialCheck } from "./first-year.ts";
 import { isolationCheck, missingBloomCheck, missingFigureCheck } from "./isolation-findings.ts";
 import { lateSeedCheck } from "./late-seed.ts";
 import { mixingCheck } from "./mixing.ts";
@@ -12,6 +12,7 @@ import { populationCheck } from "./population.ts";
 import { lotOfOtherVarietyCheck, oldSeedCheck, shortOfSeedCheck } from "./seed-lots.ts";
 import { safetyCheck } from "./safety.ts";
 import { unsureTimeCheck } from "./unsure-time.ts";
+import { hybridSeedCheck, twoFormsCheck, unknownChoiceCheck } from "./variety-entry.ts";
 import { volunteersCheck } from "./volunteers.ts";
 import type { Description, Wording } from "./wording.ts";
 
@@ -29,8 +30,11 @@ const checks = [
   populationCheck,
   lateSeedCheck,
   biennialCheck,
+  annualFirstYearCheck,
   volunteersCheck,
   hybridSeedCheck,
+  twoFormsCheck,
+  unknownChoiceCheck,
   coverCareCheck,
   shortOfSeedCheck,
   oldSeedCheck,

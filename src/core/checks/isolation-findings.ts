@@ -1,10 +1,14 @@
 /** Isolation pairs to findings: one per pair of stands, and one per stand that lacks a figure or dates. */
 import type { Check, CheckInput } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
-import { describeMissingFigure } from "./distance-words.ts";
 import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
-import { describeIsolation, missingBloomAdvice, nearnessWords } from "./isolation-words.ts";
+import {
+  describeIsolation,
+  missingBloomAdvice,
+  nearnessWords,
+  describeMissingFigure,
+} from "./isolation-words.ts";
 import { listed } from "./wording.ts";
 
 /** Two stands mix: at risk one way or both. */

@@ -1,14 +1,13 @@
-/** Words for two stands that would mix, and for one that may. */
+/** Words for two stands that would mix, for one that may, and for what its distance lacks. */
 import { noBloomWords } from "../calendar/no-bloom.ts";
 import { shortDate } from "../model/day.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
 import { days } from "./day-words.ts";
-import { requirementAsks } from "./distance-words.ts";
 import type { FindingBase } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import { requirementText } from "./pair-words.ts";
 import type { Stand } from "./stand.ts";
-import type { Description, Wording } from "./wording.ts";
+import { type Description, type Wording, listed } from "./wording.ts";
 
 /** @param atRisk the directions at risk, one or two, worst first */
 export function describeIsolation(atRisk: readonly IsolationPair[], wording: Wording): Description {
@@ -92,4 +91,36 @@ export function missingBloomAdvice(stand: Stand | undefined): string {
       : "Type a sowing or planting date, or its bloom dates.";
   }
   return `${noBloomWords(why)} Type its bloom dates.`;
+}
+
+export function describeMissingFigure(
+  subject: string,
+  against: readonly string[],
+  { nameOf, standOf, unit }: Wording,
+): Description {
+  const stand = standOf(subject);
+  const kind = stand?.kind.name ?? "this kind";
+  const others = listed(against.map(nameOf));
+  const requirement = stand?.requirement;
+  return {
+    title: `${nameOf(subject)} has no isolation distance`,
+    sentences: [
+      requirement
+        ? `Nothing published is known here for ${kind} at this purity level. What is published for a laxer one, ${formatDistance(requirement.metres, unit)}, is kept, but whether that is enough is not known, and ${others} may cross with it.`
+        : `Nothing published is known here for ${kind} at this purity level, and ${others} may cross with it.`,
+      "Type your own distance for the planting or its variety.",
+    ],
+  };
+}
+
+/** What the grower is asked, where a missing word made the distance longer. */
+export function requirementAsks(
+  pair: IsolationPair,
+  { nameOf, standOf }: Wording,
+): readonly string[] {
+  if (pair.requirement?.isFormUnsaid !== true) return [];
+  const forms = standOf(pair.seedParent)?.kind.forms?.map(({ name }) => name) ?? [];
+  return [
+    `The flower form of ${nameOf(pair.seedParent)} is not said (${listed(forms)}), so the longest distance is taken: say which it is in the seed list.`,
+  ];
 }

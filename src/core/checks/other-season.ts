@@ -10,7 +10,7 @@ import { type FindingBase, compareText, findingId } from "./finding.ts";
 import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
-import { listed } from "./wording.ts";
+import { capital, listed } from "./wording.ts";
 
 /** A date, or the days of a bloom, that is not of the season. */
 interface DateOutside {
@@ -57,7 +57,7 @@ export const otherSeasonCheck: Check<OtherSeasonFinding> = {
     ];
   },
   describe: ({ subject, dates, against, season }, { nameOf }) => ({
-    title: `${nameOf(subject)} has dates of another season`,
+    title: `${capital(nameOf(subject))} has dates of another season`,
     sentences: [
       ...dates.map(
         ({ what, first, last }) =>

@@ -132,6 +132,11 @@ export function resolveStands(
   return stands;
 }
 
+/** An annual has no year without flowers: marked as in its first, it flowers all the same. */
+function isToFlower(flowering: Planting["flowering"], { lifeCycle }: Kind): boolean {
+  return flowering === "yes" || (flowering === "first-year" && lifeCycle === "annual");
+}
+
 function bloomFields({
   bloom,
   why,
@@ -151,7 +156,7 @@ function plantingStand(
   kind: Kind,
   { level, climate, season, setting, book }: StandSettings,
 ): Stand {
-  const flowers = planting.flowering === "yes";
+  const flowers = isToFlower(planting.flowering, kind);
   const requirement = requirementOf(planting, variety, kind, level);
   const wild = wildRequirements(kind, requirement);
   return {
@@ -196,7 +201,7 @@ function surroundingStand(
     keepApart: false,
     outline: outlineOf(surrounding.outline),
     isSeedParent: false,
-    shedsPollen: surrounding.flowering === "yes",
+    shedsPollen: isToFlower(surrounding.flowering, kind),
     ...bloomFields(forecast),
     requirement: null,
     wildRequirements: null,

@@ -15,16 +15,22 @@ export function yearsBetween(from: Plan["season"], to: Plan["season"]): number {
   return years("first") === 0 ? years("last") : years("first");
 }
 
-/** How many dates of a plan, in all its layouts, are not of a season. */
-export function datesOutside(plan: Plan, season: Plan["season"]): number {
+/**
+ * How many dates of a plan, in all its layouts, another season would leave behind: those outside
+ * it, and starts within the season now that come before the next. Plants that have overwintered
+ * may keep such a start, so these alone are not told once the season is changed.
+ */
+export function datesLeftBehind(plan: Plan, next: Plan["season"]): number {
   const { lastSpringFrost: spring, firstAutumnFrost: autumn } = plan.site;
   const blooms = [...plan.layouts.flatMap(({ plantings }) => plantings), ...plan.surroundings];
   const starts = plan.layouts.flatMap(({ plantings }) => plantings.map(({ start }) => start?.date));
+  const isLeft = (day: number) =>
+    !isStartInSeason(day, next) || (day >= plan.season.first && day < next.first);
   return [
-    blooms.filter(({ bloom }) => bloom && !isBloomInSeason(bloom, season)),
-    starts.filter((day) => day !== undefined && !isStartInSeason(day, season)),
-    spring !== undefined && !isFrostInSeason("spring", spring, season) ? [spring] : [],
-    autumn !== undefined && !isFrostInSeason("autumn", autumn, season) ? [autumn] : [],
+    blooms.filter(({ bloom }) => bloom && !isBloomInSeason(bloom, next)),
+    starts.filter((day) => day !== undefined && isLeft(day)),
+    spring !== undefined && !isFrostInSeason("spring", spring, next) ? [spring] : [],
+    autumn !== undefined && !isFrostInSeason("autumn", autumn, next) ? [autumn] : [],
   ].reduce((sum, list) => sum + list.length, 0);
 }
 

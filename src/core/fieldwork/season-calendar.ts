@@ -86,7 +86,8 @@ function standJobs(plan: Plan, stand: Stand): readonly Job[] {
   const { firstAutumnFrost } = plan.site;
   const frost =
     firstAutumnFrost === undefined ? undefined : autumnFrostOf(plan.season, firstAutumnFrost);
-  if (stand.planting?.flowering === "first-year" && frost !== undefined) {
+  const isFirstYear = stand.planting?.flowering === "first-year" && !stand.shedsPollen;
+  if (isFirstYear && frost !== undefined) {
     add("lift roots", frost, `Lift or protect ${name} before hard frost`);
   }
   if (stand.shedsPollen && stand.bloom) addBloomJobs(stand, name, add);

@@ -45,7 +45,7 @@ export function plotsCsv({ plan, layout, result, book }: CheckedLayout): string 
     const { outline, start } = planting;
     const middle = shapeCentre(outline);
     const isRectangle = outline.shape === "rectangle";
-    const bloom = planting.flowering === "yes" ? stand?.bloom?.outer : undefined;
+    const bloom = stand?.shedsPollen === true ? stand.bloom?.outer : undefined;
     return [
       planting.code,
       beds.get(planting.bed ?? ""),

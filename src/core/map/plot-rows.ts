@@ -140,7 +140,8 @@ function bloomText(
   date: (day: number) => string,
 ): string {
   if (planting.flowering === "cut") return "cut before bloom";
-  if (planting.flowering === "first-year") return "no bloom this year";
+  if (planting.flowering === "first-year" && stand?.shedsPollen !== true)
+    return "no bloom this year";
   const window = stand?.bloom?.outer;
   return window ? `${date(window.first)} to ${date(window.last)}` : "bloom not known";
 }

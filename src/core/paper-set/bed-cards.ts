@@ -73,7 +73,7 @@ function factsOf(planting: Planting, checked: CheckedLayout): readonly string[] 
   const variety = plan.varieties.find(({ id }) => id === planting.variety);
   const stand = result.standById.get(planting.id);
   const { start, plants, rows } = planting;
-  const bloom = planting.flowering === "yes" ? stand?.bloom?.outer : undefined;
+  const bloom = stand?.shedsPollen === true ? stand.bloom?.outer : undefined;
   const lot = lotCodesToSow(plan, planting, variety);
   const amount = [
     plants === undefined ? "" : `${plants} plants`,

@@ -55,7 +55,7 @@ export function BloomFields({ planting, onChange }: BloomFieldsProps) {
         choices={choicesOf(floweringWords)}
         onPick={(flowering) => onChange({ flowering }, `Change flowering of ${code}`)}
       />
-      {planting.flowering === "yes" && stand && <BloomOutlook stand={stand} />}
+      {stand?.shedsPollen === true && <BloomOutlook stand={stand} />}
       <WindowField
         label="Own bloom dates"
         value={planting.bloom}

@@ -43,7 +43,10 @@ export function AcceptForm(props: AcceptFormProps) {
         value={reason}
         aria-invalid={isMissing || undefined}
         aria-describedby={isMissing ? `${fieldId}-reason` : undefined}
-        onChange={(event) => setReason(event.target.value)}
+        onChange={(event) => {
+          setReason(event.target.value);
+          setMissing(false);
+        }}
       />
       {isMissing && (
         <p className="field-reason" id={`${fieldId}-reason`} role="alert">

@@ -2,7 +2,7 @@ import { useState } from "react";
 import {
   type DatesThen,
   changeSeason,
-  datesOutside,
+  datesLeftBehind,
   seasonLater,
   yearsBetween,
 } from "../../core/edits/change-season.ts";
@@ -19,7 +19,7 @@ export function SeasonFields({ plan }: { readonly plan: Plan }) {
   const change = (next: Plan["season"]) => {
     if (next.first > next.last) return "The season would end before it starts";
     const isMoved = yearsBetween(season, next) !== 0;
-    if (isMoved && datesOutside(plan, next) > datesOutside(plan, season)) setAsked(next);
+    if (isMoved && datesLeftBehind(plan, next) > datesLeftBehind(plan, season)) setAsked(next);
     else commit(changeSeason(next, "keep"));
     return null;
   };
@@ -68,7 +68,7 @@ interface DatesThenQuestionProps {
 
 function DatesThenQuestion({ plan, next, onDone }: DatesThenQuestionProps) {
   const years = yearsBetween(plan.season, next);
-  const count = datesOutside(plan, next);
+  const count = datesLeftBehind(plan, next);
   const answer = (dates: DatesThen) => {
     commit(changeSeason(next, dates));
     onDone();

@@ -196,10 +196,22 @@ describe("what sheds pollen and whose seed is kept", () => {
     ["one that is eaten sheds all the same", { purpose: "food" }, {}, { "p<-q": "conflict" }],
     ["one for another use too", { purpose: "other" }, {}, { "p<-q": "conflict" }],
     ["one cut before bloom sheds nothing", { purpose: "food", flowering: "cut" }, {}, {}],
-    ["nor does a first-year plant, for seed or not", { flowering: "first-year" }, {}, {}],
+    [
+      "an annual has no first year without flowers",
+      { flowering: "first-year", purpose: "food" },
+      {},
+      { "p<-q": "conflict" },
+    ],
     ["a hybrid is no seed parent but sheds", {}, { hybrid: true }, { "p<-q": "conflict" }],
   ] as const)("%s", (_, planting, variety, standings) => {
     expect(against(planting, variety)).toEqual(standings);
+  });
+
+  test("a biennial in its first year sheds nothing, for seed or not", () => {
+    for (const purpose of ["seed", "food"] as const) {
+      const q = { at: 2, kind: "carrot", flowering: "first-year", purpose } as const;
+      expect(standingsOf(trialPlan({ p: { at: 0, kind: "carrot" }, q }))).toEqual({});
+    }
   });
 });
 

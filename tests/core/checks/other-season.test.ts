@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Plan, Surrounding } from "../../../src/core/model/plan.ts";
 import {
   changeSeason,
-  datesOutside,
+  datesLeftBehind,
   seasonLater,
   yearsBetween,
 } from "../../../src/core/edits/change-season.ts";
@@ -140,14 +140,14 @@ describe("another season", () => {
     expect(first).toBeDefined();
     expect(next).toMatchObject({ first: day("2028-01-01"), last: day("2028-12-31") });
     expect(yearsBetween(plan.season, next)).toBe(1);
-    expect(datesOutside(plan, plan.season)).toBe(0);
-    // Two blooms of plantings, the neighbour's, and the frost; plants may have overwintered.
-    expect(datesOutside(plan, next)).toBe(4);
+    expect(datesLeftBehind(plan, plan.season)).toBe(0);
+    // Blooms and starts of two plantings, the neighbour's bloom, and the frost.
+    expect(datesLeftBehind(plan, next)).toBe(6);
   });
 
   test("moves all dates by whole years in one step, and the verdicts stay", () => {
     const moved = changeSeason(next, "move").apply(plan);
-    expect(datesOutside(moved, next)).toBe(0);
+    expect(datesLeftBehind(moved, next)).toBe(0);
     for (const layout of moved.layouts) {
       expect(layout.plantings[0]).toMatchObject({
         start: { date: day("2028-04-02") },
@@ -163,7 +163,7 @@ describe("another season", () => {
     expect(kept.layouts).toBe(plan.layouts);
     expect(findingsOf(kept, "other-season").length).toBeGreaterThan(1);
     const dropped = changeSeason(next, "drop").apply(plan);
-    expect(datesOutside(dropped, next)).toBe(0);
+    expect(datesLeftBehind(dropped, next)).toBe(0);
     expect(dropped.layouts[1]?.plantings[0]).not.toHaveProperty("bloom");
     expect(dropped.layouts[1]?.plantings[0]).not.toHaveProperty("start");
     expect(dropped.site).not.toHaveProperty("firstAutumnFrost");

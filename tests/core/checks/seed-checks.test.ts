@@ -2,12 +2,15 @@
 import { describe, expect, test } from "vitest";
 import type { Plan, Variety } from "../../../src/core/model/plan.ts";
 import {
+  type TrialPlanting,
   type TrialTraits,
   bloom,
   book,
   check,
   day,
   findingsOf,
+  source,
+  standingsOf,
   trialPlan,
   wordsOf,
 } from "../../support/trial-plan.ts";
@@ -140,4 +143,72 @@ test("safety: each caution once, with all plantings kept for seed that it is abo
     { id: "safety|bitter-cucurbits", subjects: ["p", "q"], severity: "caution" },
   ]);
   expect(findingsOf(one("lettuce", {}), "safety")).toEqual([]);
+});
+
+describe("an annual marked as in its first year", () => {
+  const marked = (kind: string) =>
+    trialPlan({
+      p: { at: 0, kind },
+      q: { at: 1.5, kind, purpose: "food", flowering: "first-year" },
+    });
+
+  test("flowers all the same, and is told", () => {
+    expect(standingsOf(marked("lettuce"))).toEqual({ "p<-q": "conflict" });
+    const [words] = wordsOf(marked("lettuce"), "annual-first-year");
+    expect(words).toContain("is an annual and flowers in its first year");
+  });
+
+  test("is nothing to tell of a biennial, nor of a perennial", () => {
+    for (const kind of ["carrot", "chives"]) {
+      expect(findingsOf(marked(kind), "annual-first-year"), kind).toEqual([]);
+      expect(standingsOf(marked(kind)), kind).toEqual({});
+    }
+  });
+
+  test("next door flowers as well", () => {
+    const next = source(
+      "s",
+      "lettuce",
+      { shape: "point", x: 2, y: 0.5 },
+      { flowering: "first-year" },
+    );
+    const plan = trialPlan({ p: { at: 0, kind: "lettuce" } }, [next]);
+    expect(standingsOf(plan)).toEqual({ "p<-s": "conflict" });
+    expect(findingsOf(plan, "annual-first-year")).toMatchObject([{ subject: "s" }]);
+  });
+});
+
+describe("the seed list", () => {
+  const tomatoes = (one: object, other: object, more: Partial<TrialPlanting> = {}) =>
+    trialPlan({
+      p: { at: 0, kind: "tomato", variety: { id: "v1", name: "Old Ferry", ...one } },
+      q: { at: 1.5, kind: "tomato", variety: { id: "v2", name: "Old Ferry", ...other }, ...more },
+    });
+  const [usual, other] = (book.kind("tomato")?.forms ?? []).map(({ id }) => ({ form: id }));
+
+  test("tells of two flower forms under one name, for then nothing is checked between them", () => {
+    const plan = tomatoes({ ...usual }, { ...other });
+    expect(standingsOf(plan)).toEqual({});
+    expect(findingsOf(plan, "two-forms")).toMatchObject([{ subjects: ["p", "q"] }]);
+    for (const same of [
+      tomatoes({ ...usual }, { ...usual }),
+      tomatoes({ ...usual }, {}),
+      tomatoes({ ...usual }, { ...other }, { keepApart: true }),
+      tomatoes({ ...usual }, { ...other, name: "New Ferry" }),
+    ]) {
+      expect(findingsOf(same, "two-forms")).toEqual([]);
+    }
+  });
+
+  test("tells of a figure and of a form that the kind does not have", () => {
+    const plan = tomatoes({ figure: "us-certifed" }, { form: "potatoleaf" });
+    expect(findingsOf(plan, "unknown-choice")).toMatchObject([
+      { variety: "v1", severity: "unknown", named: [{ field: "figure", id: "us-certifed" }] },
+      { variety: "v2", named: [{ field: "form", id: "potatoleaf" }] },
+    ]);
+    expect(wordsOf(plan, "unknown-choice")[0]).toContain('"us-certifed", is none that is listed');
+    const [figure] = book.kind("tomato")?.isolation ?? [];
+    const known = tomatoes({ figure: figure?.id }, { ...usual });
+    expect(findingsOf(known, "unknown-choice")).toEqual([]);
+  });
 });

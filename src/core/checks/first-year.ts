@@ -1,4 +1,7 @@
-/** Plantings for seed that give none worth keeping: biennials in their first year, and hybrids. */
+/**
+ * First years: biennials sown in place this season and expected to flower in it, and annuals marked
+ * as if they would wait for a second.
+ */
 import type { Check } from "./check.ts";
 import { capital } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
@@ -37,29 +40,32 @@ export const biennialCheck: Check<BiennialFinding> = {
   }),
 };
 
-/** Seed of a hybrid will not come true. */
-export interface HybridFinding extends FindingBase {
-  readonly check: "hybrid-seed";
+/** An annual is marked as in its first year, in which it flowers. */
+export interface AnnualFirstYearFinding extends FindingBase {
+  readonly check: "annual-first-year";
   readonly subject: string;
 }
 
-export const hybridSeedCheck: Check<HybridFinding> = {
-  name: "hybrid-seed",
-  title: "A hybrid is kept for seed",
+export const annualFirstYearCheck: Check<AnnualFirstYearFinding> = {
+  name: "annual-first-year",
+  title: "An annual is marked as not flowering in its first year",
   run: ({ stands }) =>
     stands
-      .filter((stand) => stand.variety?.hybrid === true && stand.planting?.purpose === "seed")
-      .map((stand): HybridFinding => ({
-        id: findingId("hybrid-seed", [stand.id]),
-        check: "hybrid-seed",
+      .filter(
+        ({ kind, planting, surrounding }) =>
+          kind.lifeCycle === "annual" && (planting ?? surrounding)?.flowering === "first-year",
+      )
+      .map((stand): AnnualFirstYearFinding => ({
+        id: findingId("annual-first-year", [stand.id]),
+        check: "annual-first-year",
         severity: "caution",
         subjects: [stand.id],
         subject: stand.id,
       })),
-  describe: ({ subject }, { nameOf }) => ({
-    title: `${nameOf(subject)} is a hybrid kept for seed`,
+  describe: ({ subject }, { nameOf, standOf }) => ({
+    title: `${capital(nameOf(subject))} is an annual and flowers in its first year`,
     sentences: [
-      "Seed of a hybrid does not come true: the next generation splits into many types. It is not checked as a seed parent; its pollen still counts against others.",
+      `${capital(standOf(subject)?.kind.name ?? "This kind")} does not wait for a second year, so it is checked as flowering. If it will not flower, for example because it is eaten or cut before, mark it as cut.`,
     ],
   }),
 };
