@@ -179,10 +179,10 @@ describe("an annual marked as in its first year", () => {
 });
 
 describe("the seed list", () => {
-  const tomatoes = (one: object, other: object, more: Partial<TrialPlanting> = {}) =>
+  const tomatoes = (first: object, second: object, more: Partial<TrialPlanting> = {}) =>
     trialPlan({
-      p: { at: 0, kind: "tomato", variety: { id: "v1", name: "Old Ferry", ...one } },
-      q: { at: 1.5, kind: "tomato", variety: { id: "v2", name: "Old Ferry", ...other }, ...more },
+      p: { at: 0, kind: "tomato", variety: { id: "v1", name: "Old Ferry", ...first } },
+      q: { at: 1.5, kind: "tomato", variety: { id: "v2", name: "Old Ferry", ...second }, ...more },
     });
   const [usual, other] = (book.kind("tomato")?.forms ?? []).map(({ id }) => ({ form: id }));
 
