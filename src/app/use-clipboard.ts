@@ -1,8 +1,8 @@
 import { useEffect } from "react";
 import { withLoaded } from "../panel/commands/command.ts";
-import { planNow } from "../panel/state/plan-actions.ts";
+import { windowNow } from "../panel/state/plan-actions.ts";
 import { viewNow } from "../panel/state/view-state.ts";
-import { usePlanStore } from "../store/plan/plan-store.ts";
+import { useWindowStore } from "../store/window/window-store.ts";
 import { TYPED_INTO } from "./typed-into.ts";
 
 const load = () => import("../panel/clipboard/clipboard-actions.ts");
@@ -23,13 +23,13 @@ export function useClipboard(): void {
       clipboard = await load().catch(() => null);
     };
     // Loaded with the first selection, so that a copy can fill the event it comes with.
-    const stopWatching = usePlanStore.subscribe(({ selection }) => {
+    const stopWatching = useWindowStore.subscribe(({ selection }) => {
       if (selection.length === 0) return;
       stopWatching();
       void loadAhead();
     });
     const copy = (event: ClipboardEvent) => {
-      if (isTextual(event) || planNow().selection.length === 0) return;
+      if (isTextual(event) || windowNow().selection.length === 0) return;
       const isCut = event.type === "cut";
       event.preventDefault();
       if (clipboard && event.clipboardData) clipboard.copyInto(event.clipboardData, isCut);

@@ -21,6 +21,7 @@ export async function openTab({
   const { usePlanStore } = await import("../../src/store/plan/plan-store.ts");
   const { useSaveState } = await import("../../src/store/keeping/save-state.ts");
   const { startSession, endSession } = await import("../../src/app/session.ts");
+  const { useWindowStore } = await import("../../src/store/window/window-store.ts");
   const { flushAutosave } = await import("../../src/store/keeping/autosave.ts");
   const { takeOver } = await import("../../src/store/keeping/plan-lock.ts");
   const file = await import("../../src/store/files/plan-file.ts");
@@ -34,6 +35,7 @@ export async function openTab({
     file,
     stored,
     store: usePlanStore,
+    window: useWindowStore,
     plan: (): Plan => usePlanStore.getState().plan,
     title: () => usePlanStore.getState().plan.title,
     retitle: (title: string) =>

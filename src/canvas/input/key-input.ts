@@ -2,7 +2,7 @@
  * Keys while the sheet has the focus that are no commands: they belong to the gesture, the tool or
  * the view. Delete, zoom and the like go on to the window. Tab is left alone, so that nobody is caught in it.
  */
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { arrowDirection, cancelNudge, endNudge, nudge } from "./nudge.ts";
 import type { PointerInput } from "./pointer-input.ts";
 import { tools } from "../tools/tool-list.ts";
@@ -47,13 +47,13 @@ export function listenToKeys(element: HTMLElement, pointers: PointerInput): () =
 /** While something is drawn, undo takes back its last corner. */
 function takesLastBack(event: KeyboardEvent): boolean {
   const isUndo = (event.ctrlKey || event.metaKey) && !event.shiftKey && event.key === "z";
-  return isUndo && tools[usePlanStore.getState().tool].key("Backspace");
+  return isUndo && tools[useWindowStore.getState().tool].key("Backspace");
 }
 
 /** True when the key was used. */
 function pressKey(event: KeyboardEvent, pointers: PointerInput): boolean {
   const { key, shiftKey } = event;
-  const { selection, tool } = usePlanStore.getState();
+  const { selection, tool } = useWindowStore.getState();
   if (key === "Escape") return escape(pointers);
   const arrow = arrowDirection(key);
   if (arrow) {
@@ -71,7 +71,7 @@ function pressKey(event: KeyboardEvent, pointers: PointerInput): boolean {
 /** The innermost thing first: the gesture, the nudge, the tool's draft, the tool, the selection. */
 function escape(pointers: PointerInput): boolean {
   if (pointers.cancel() || cancelNudge()) return true;
-  const { tool, pickTool, select, showFinding } = usePlanStore.getState();
+  const { tool, pickTool, select, showFinding } = useWindowStore.getState();
   if (tools[tool].key("Escape")) return true;
   if (tool !== "select") pickTool("select");
   else {

@@ -4,6 +4,7 @@ import { type Point, turnPoint } from "../../core/geometry/point.ts";
 import { type LengthUnit, METRES_PER_FOOT } from "../../core/model/length.ts";
 import type { Layout } from "../../core/model/plan.ts";
 import { onAnotherPlan, usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
 import { objectNames } from "../../core/model/object-names.ts";
@@ -65,7 +66,8 @@ function tidy(metres: number): number {
 
 /** One press of an arrow, or one repeat while it is held. */
 export function nudge(arrow: Point, isLarge: boolean): void {
-  const { plan, layoutId, selection, preview } = usePlanStore.getState();
+  const { plan, layoutId, preview } = usePlanStore.getState();
+  const { selection } = useWindowStore.getState();
   const stepM = nudgeStep(plan.units, isLarge);
   const direction = nudgeDirection(layoutOf(plan, layoutId), selection, arrow);
   const before = run?.shift ?? { x: 0, y: 0 };

@@ -1,5 +1,6 @@
 /** Presses, drags and fingers on the sheet, handed to the tool in use. */
-import { onAnotherPlan, usePlanStore } from "../../store/plan/plan-store.ts";
+import { onAnotherPlan } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { gestureRun } from "./gesture-run.ts";
 import { endNudge } from "./nudge.ts";
 import { onceAFrame } from "./once-a-frame.ts";
@@ -24,7 +25,7 @@ export interface PointerInput {
   readonly stop: () => void;
 }
 
-const toolInUse = () => tools[usePlanStore.getState().tool];
+const toolInUse = () => tools[useWindowStore.getState().tool];
 
 export function listenToPointers(element: HTMLElement): PointerInput {
   const reader = pointerReader(element);
@@ -107,7 +108,7 @@ export function listenToPointers(element: HTMLElement): PointerInput {
 
 /** Lifting the finger that opened a menu by holding still would press what came up beneath it. */
 function keepFromMenu(event: TouchEvent): void {
-  if (usePlanStore.getState().menuRequest && event.cancelable) event.preventDefault();
+  if (useWindowStore.getState().menuRequest && event.cancelable) event.preventDefault();
 }
 
 /** The middle button would scroll the page. */

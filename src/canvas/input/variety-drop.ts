@@ -1,5 +1,6 @@
 /** A variety dragged from the seed list onto a bed. */
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { plantVariety } from "../../store/plan/plant-variety.ts";
 import { itemsAt } from "../scene/hit-test.ts";
@@ -38,7 +39,7 @@ export function listenToDrops(element: HTMLElement): () => void {
     leave();
     const bed = bedAt(event);
     if (bed) plantVariety(variety, bed.id, placeOf(event));
-    else usePlanStore.getState().announce("Drop it on a bed.");
+    else useWindowStore.getState().announce("Drop it on a bed.");
     element.focus({ preventScroll: true });
   };
   element.addEventListener("dragover", over);

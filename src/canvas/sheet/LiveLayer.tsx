@@ -1,5 +1,6 @@
 import { useCallback } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
 import { drawItems } from "../draw/draw-items.ts";
@@ -15,10 +16,10 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
   const plan = usePlanStore((state) => state.plan);
   const shown = usePlanStore((state) => state.shown);
   const layoutId = usePlanStore((state) => state.layoutId);
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const book = usePlanStore((state) => state.book);
-  const day = usePlanStore((state) => state.day);
-  const hidden = usePlanStore((state) => state.hidden);
+  const day = useWindowStore((state) => state.day);
+  const hidden = useWindowStore((state) => state.hidden);
   const live = useLiveIds();
   const draw = useCallback(
     (brush: Brush) => {

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from "react";
 import type { Picture } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import type { Brush } from "../draw/brush.ts";
 import { decodedPicture, drawPicture } from "../draw/draw-picture.ts";
 import { SheetShape } from "./SheetShape.tsx";
@@ -9,7 +10,7 @@ import type { Colours } from "../draw/sheet-colours.ts";
 /** The picture under everything else; no layer at all while there is none to see. */
 export function PictureLayer({ colours }: { readonly colours: Colours }) {
   const picture = usePlanStore((state) => state.shown.picture);
-  const isLeftOut = usePlanStore((state) => state.hidden.has("picture"));
+  const isLeftOut = useWindowStore((state) => state.hidden.has("picture"));
   const dots = useDots(picture);
   const draw = useCallback(
     (brush: Brush) => {

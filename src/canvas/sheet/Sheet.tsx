@@ -2,6 +2,7 @@ import { useEffect, useRef } from "react";
 import { Stage } from "react-konva/lib/ReactKonvaCore.js";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { boundsOfIds, contentBounds } from "../scene/content-bounds.ts";
 import { DraftBar } from "./DraftBar.tsx";
@@ -27,7 +28,7 @@ import "./sheet.css";
 export function Sheet() {
   const holder = useRef<HTMLDivElement>(null);
   const siteName = usePlanStore((state) => state.shown.site.name);
-  const tool = usePlanStore((state) => state.tool);
+  const tool = useWindowStore((state) => state.tool);
   const cursor = useSketch((state) => state.cursor);
   const view = useView((state) => state.view);
   const widthPx = useView((state) => state.widthPx);
@@ -108,7 +109,7 @@ function usePixelRatio(): void {
 
 /** Brings into view what the rest of the window asks for. */
 function useViewRequests(hasSize: boolean): void {
-  const request = usePlanStore((state) => state.viewRequest);
+  const request = useWindowStore((state) => state.viewRequest);
   useEffect(() => {
     if (!hasSize) return;
     const { shown, layoutId, result } = usePlanStore.getState();

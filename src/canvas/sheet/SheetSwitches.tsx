@@ -1,5 +1,5 @@
 import { useSheetPreferences } from "../../store/window/sheet-preferences.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { focusSheet } from "../scene/focus-sheet.ts";
 import { isCoarsePointer } from "../scene/handles.ts";
 import { useSheetModes } from "../scene/sheet-modes.ts";
@@ -12,8 +12,8 @@ export function SheetSwitches() {
   const isSnapping = useSheetPreferences((state) => state.isSnapping);
   const setSnapping = useSheetPreferences((state) => state.setSnapping);
   const { isSelectingSeveral, isPenInUse } = useSheetModes();
-  const isSelect = usePlanStore((state) => state.tool === "select");
-  const hasSelection = usePlanStore((state) => state.selection.length > 0);
+  const isSelect = useWindowStore((state) => state.tool === "select");
+  const hasSelection = useWindowStore((state) => state.selection.length > 0);
   // On a phone the bar of what is being drawn needs their room.
   const hasRoom = useView((state) => state.widthPx >= NARROW_PX);
   const isDrawing = useSketch((state) => state.bar !== null);

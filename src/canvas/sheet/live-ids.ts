@@ -2,6 +2,7 @@
 import { useMemo } from "react";
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 
 type Entry = { readonly id: string };
@@ -59,7 +60,7 @@ export function useLiveIds(): ReadonlySet<string> {
   const plan = usePlanStore((state) => state.plan);
   const shown = usePlanStore((state) => state.shown);
   const layoutId = usePlanStore((state) => state.layoutId);
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const key = liveKey(plan, shown, layoutId, selection);
   return useMemo(() => new Set(key === "" ? [] : key.split(" ")), [key]);
 }

@@ -7,6 +7,7 @@ import { shapeCentre } from "../../core/geometry/outline.ts";
 import type { Planting } from "../../core/model/plan.ts";
 import { type ShownGround, useClearGroundState } from "../../store/window/clear-ground.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { useSketch } from "../tools/sketch-store.ts";
 
@@ -25,7 +26,7 @@ let arranger: Arranger | null = null;
 /** The ground to be drawn, or null. */
 export function useClearGround(): ShownGround | null {
   const result = usePlanStore((state) => state.result);
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const isMoving = useSketch((state) => state.isMoving);
   const isAsked = useClearGroundState((state) => state.isAsked);
   const shown = useClearGroundState((state) => state.shown);

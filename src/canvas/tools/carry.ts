@@ -5,6 +5,7 @@
 import { shapeCentre } from "../../core/geometry/outline.ts";
 import { useSheetPreferences } from "../../store/window/sheet-preferences.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { isLocked } from "../scene/locks.ts";
 import { objectNames } from "../../core/model/object-names.ts";
@@ -26,15 +27,17 @@ let carried: Carried | null = null;
 export function carry(gesture: Gesture, text: string): void {
   dropCarried();
   // Whatever else changes the plan or the selection meanwhile ends it.
-  const stopWatching = usePlanStore.subscribe((now, before) => {
-    const isSame =
-      now.plan === before.plan &&
-      now.selection === before.selection &&
-      now.layoutId === before.layoutId;
-    if (!isSame) dropCarried();
-  });
+  const watches = [
+    usePlanStore.subscribe((now, before) => {
+      if (now.plan !== before.plan || now.layoutId !== before.layoutId) dropCarried();
+    }),
+    useWindowStore.subscribe((now, before) => {
+      if (now.selection !== before.selection) dropCarried();
+    }),
+  ];
+  const stopWatching = () => watches.forEach((stop) => stop());
   carried = { gesture, stopWatching };
-  usePlanStore.getState().announce(text);
+  useWindowStore.getState().announce(text);
   sketch({
     bar: { text, fault: null, actions: [{ label: "Cancel", act: () => void dropCarried() }] },
   });
@@ -42,7 +45,8 @@ export function carry(gesture: Gesture, text: string): void {
 
 /** What is selected, held by the middle of its first object. */
 export function carrySelection(): void {
-  const { plan, layoutId, book, selection, announce } = usePlanStore.getState();
+  const { plan, layoutId, book } = usePlanStore.getState();
+  const { selection, announce } = useWindowStore.getState();
   const layout = layoutOf(plan, layoutId);
   const items = itemsOf(plan, layout, book, new Set(selection));
   const item = items.find((entry) => !isLocked(entry));

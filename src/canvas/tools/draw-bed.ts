@@ -7,6 +7,7 @@ import type { Point } from "../../core/geometry/point.ts";
 import { formatLength, parseLength } from "../../core/model/length.ts";
 import type { Bed, RectangleShape } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { decimalMark } from "../../store/window/decimal-mark.ts";
 import { type BedSizes, bedBetween, drawnCorner } from "./draw-bed-shape.ts";
@@ -77,7 +78,7 @@ function startAt(pointer: SheetPointer) {
 
 /** Pressed and dragged, the bed is done where the pointer is let go; a click only sets the corner. */
 function firstCorner(start: SheetPointer): Gesture {
-  const { announce } = usePlanStore.getState();
+  const { announce } = useWindowStore.getState();
   const { frame, from } = startAt(start);
   const drawn: Draft = { frame, from, pointer: start, typed: NO_SIZES };
   draft = drawn;
@@ -153,7 +154,8 @@ function show(drawn: Draft, pointer: SheetPointer): void {
 function finish(drawn: Draft): void {
   const { shape: outline } = shapeOf(drawn);
   drop();
-  const { plan, layoutId, commit, select, pickTool, announce } = usePlanStore.getState();
+  const { plan, layoutId, commit } = usePlanStore.getState();
+  const { select, pickTool, announce } = useWindowStore.getState();
   const layout = layoutOf(plan, layoutId);
   if (Math.min(outline.widthM, outline.lengthM) < LEAST_BED_M) {
     announce("Too small for a bed: nothing drawn.");

@@ -4,6 +4,7 @@ import { formatLength, parseLength } from "../../core/model/length.ts";
 import { type Corner, ringProblem } from "../../core/model/ring.ts";
 import { useOutlineTarget } from "../../store/window/outline-target.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { decimalMark } from "../../store/window/decimal-mark.ts";
 import { outlineCrossings } from "./outline-crossings.ts";
 import { onStep, snapStep } from "../snap/snap.ts";
@@ -120,7 +121,7 @@ function setCorners(corners: readonly Point[]): void {
 
 function showBar(fault: string | null): void {
   const { corners, bar } = useSketch.getState();
-  const { announce } = usePlanStore.getState();
+  const { announce } = useWindowStore.getState();
   if (fault !== null && fault !== bar?.fault) announce(fault);
   const isBegun = corners.length > 0;
   const target = targetNow();
@@ -196,7 +197,7 @@ function close(): void {
   const least = leastCorners(target);
   if (corners.length < least) {
     const name = targetEntry(target).label;
-    usePlanStore.getState().announce(`${name}: at least ${countWords(least)}.`);
+    useWindowStore.getState().announce(`${name}: at least ${countWords(least)}.`);
     return;
   }
   const problem = corners.length < 3 ? null : ringProblem(asCorners(corners));

@@ -1,7 +1,7 @@
 /** Marking a known length on the picture under the drawing: a drag, or one click at each end. */
 import { pointDistance } from "../../core/geometry/point.ts";
 import { setMarks, usePictureDesk } from "../../store/window/picture-desk.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { sketch } from "./sketch-store.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { SheetPointer, Tool } from "./tool.ts";
@@ -42,17 +42,19 @@ function click(pointer: SheetPointer): void {
   if (first && marks.length === 1) take({ ...pointer, at: first }, pointer.at);
   else {
     show([pointer.at]);
-    usePlanStore.getState().announce("One end marked. Click the other end.");
+    useWindowStore.getState().announce("One end marked. Click the other end.");
   }
 }
 
 function take(start: SheetPointer, to: Place): void {
   if (pointDistance(start.at, to) === 0) {
-    usePlanStore.getState().announce("Both ends lie on one spot: mark them apart.");
+    useWindowStore.getState().announce("Both ends lie on one spot: mark them apart.");
     return;
   }
   show([start.at, to]);
-  usePlanStore.getState().announce("Both ends marked. Type how long it is in the picture's panel.");
+  useWindowStore
+    .getState()
+    .announce("Both ends marked. Type how long it is in the picture's panel.");
 }
 
 function show(marks: readonly Place[]): void {

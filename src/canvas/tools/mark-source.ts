@@ -3,6 +3,7 @@ import { drawnIds, nextId } from "../../core/edits/edit.ts";
 import { addSurrounding } from "../../core/edits/object-edits.ts";
 import type { Surrounding } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { onStep, snapStep } from "../snap/snap.ts";
 import { clickOrDrag, panGesture } from "./gestures.ts";
@@ -17,7 +18,8 @@ export const markSourceTool: Tool = {
 };
 
 function mark(pointer: SheetPointer): void {
-  const { plan, layoutId, commit, select, pickTool } = usePlanStore.getState();
+  const { plan, layoutId, commit } = usePlanStore.getState();
+  const { select, pickTool } = useWindowStore.getState();
   const id = nextId("source-", drawnIds(plan, layoutOf(plan, layoutId)));
   const stepM = snapStep(plan.units);
   const place = (metres: number) =>

@@ -3,6 +3,7 @@ import { gapBetween } from "../../core/geometry/gap.ts";
 import { pointOutline, shapeCentre } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { measurementText } from "./draw-sketch.ts";
 import { itemsAt } from "../scene/hit-test.ts";
@@ -60,7 +61,7 @@ function click(pointer: SheetPointer): void {
   }
   first = end;
   const text = `Measuring from ${end.item ? nameOf(end.item) : "this place"}: click the other end.`;
-  usePlanStore.getState().announce(text);
+  useWindowStore.getState().announce(text);
   sketch({ measurement: null, bar: barOf(text) });
 }
 
@@ -78,7 +79,8 @@ function dragged(start: SheetPointer): Gesture {
 /** The measurement stays on the sheet until it is dismissed or another is made. */
 function keep(measurement: Measurement): void {
   first = null;
-  const { plan, announce } = usePlanStore.getState();
+  const { plan } = usePlanStore.getState();
+  const { announce } = useWindowStore.getState();
   const words = measurementText(measurement, plan.units).join(", ");
   const text = measurement.names === undefined ? words : `${measurement.names}: ${words}`;
   announce(`${text}.`);

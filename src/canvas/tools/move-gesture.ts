@@ -12,6 +12,7 @@ import { type Point, turnPoint } from "../../core/geometry/point.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import type { Bed, Layout, Plan, Shape } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { turnAndMove, turnBetweenBeds } from "./move-edit.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
@@ -57,7 +58,8 @@ interface Moved {
 }
 
 function dragOf(start: SheetPointer, grabbed: SheetItem): Drag {
-  const { selection, plan, layoutId, book } = usePlanStore.getState();
+  const { plan, layoutId, book } = usePlanStore.getState();
+  const { selection } = useWindowStore.getState();
   const layout = layoutOf(plan, layoutId);
   const bed = grabbed.what === "planting" ? grabbed.planting.bed : undefined;
   return {

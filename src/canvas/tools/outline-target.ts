@@ -6,6 +6,7 @@ import { type Point, directionDeg, pointDistance } from "../../core/geometry/poi
 import type { PolygonShape, Shape } from "../../core/model/plan.ts";
 import type { OutlineTarget } from "../../store/window/outline-target.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 
 interface TargetEntry {
@@ -62,7 +63,8 @@ function polygonOf(corners: readonly Point[]): PolygonShape {
 
 /** Keeps what was drawn as one undo step and selects it. */
 export function keepOutline(target: OutlineTarget, corners: readonly Point[]): void {
-  const { plan, layoutId, commit, select, pickTool } = usePlanStore.getState();
+  const { plan, layoutId, commit } = usePlanStore.getState();
+  const { select, pickTool } = useWindowStore.getState();
   const layout = layoutOf(plan, layoutId);
   if (target === "site") {
     commit(changePlan({ site: { ...plan.site, outline: polygonOf(corners) } }, "Draw the site"));

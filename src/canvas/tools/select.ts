@@ -1,6 +1,7 @@
 /** Selecting, and dragging what is selected. */
 import type { Point } from "../../core/geometry/point.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { type Handle, handleAt, handleCursor, handleSizes } from "../scene/handles.ts";
 import { boxBetween, itemsAt, itemsInside } from "../scene/hit-test.ts";
@@ -34,7 +35,7 @@ export const selectTool: Tool = {
     if (isCarrying()) return putDown();
     const held = handleUnder(start);
     if (held) return pullGesture(start, held.item, held.handle);
-    const { selection, hidden } = usePlanStore.getState();
+    const { selection, hidden } = useWindowStore.getState();
     const locked = lockSignAt(committedItems().list, start.px, useView.getState().view, hidden);
     if (locked) {
       return clickOrDrag(
@@ -59,7 +60,7 @@ export const selectTool: Tool = {
       return;
     }
     const top = itemsUnder(pointer)[0];
-    const isSelected = top !== undefined && usePlanStore.getState().selection.includes(top.id);
+    const isSelected = top !== undefined && useWindowStore.getState().selection.includes(top.id);
     sketch({ cursor: isSelected ? "move" : top ? "pointer" : null });
   },
   key: (key) => (key === "Escape" || key === "Backspace") && dropCarried(),
@@ -84,7 +85,7 @@ function committedItems(): SheetItems {
 
 function itemsUnder({ at, isCoarse }: SheetPointer): readonly SheetItem[] {
   const size = isCoarse ? "coarse" : "fine";
-  const { hidden } = usePlanStore.getState();
+  const { hidden } = useWindowStore.getState();
   const { scale } = useView.getState().view;
   const found = itemsAt(committedItems(), at, REACH_PX[size] / scale, TARGET_PX[size] / scale);
   return found.filter((item) => isTakeable(item, hidden));
@@ -92,7 +93,7 @@ function itemsUnder({ at, isCoarse }: SheetPointer): readonly SheetItem[] {
 
 /** The menu of what is selected under the pointer, else of what lies there, else of the sheet. */
 export function openObjectMenu(pointer: SheetPointer): void {
-  const { selection, askObjectMenu, hidden } = usePlanStore.getState();
+  const { selection, askObjectMenu, hidden } = useWindowStore.getState();
   const view = useView.getState().view;
   const locked = lockSignAt(committedItems().list, pointer.px, view, hidden);
   const under = locked ? [locked] : itemsUnder(pointer);
@@ -106,14 +107,14 @@ export function openObjectMenu(pointer: SheetPointer): void {
 function sayLocked({ at }: SheetPointer): void {
   const [item] = itemsAt(committedItems(), at, 0).filter(isLocked);
   if (!item) return;
-  usePlanStore.getState().announce(`${nameOf(item)} is locked. Click its lock to select it.`);
+  useWindowStore.getState().announce(`${nameOf(item)} is locked. Click its lock to select it.`);
 }
 
 /** The handle under the pointer, of the one object selected. */
 function handleUnder(
   pointer: SheetPointer,
 ): { readonly item: SheetItem; readonly handle: Handle } | null {
-  const [id, ...more] = usePlanStore.getState().selection;
+  const [id, ...more] = useWindowStore.getState().selection;
   const item = id === undefined || more.length > 0 ? undefined : committedItems().byId.get(id);
   if (!item) return null;
   const sizes = handleSizes(pointer.isCoarse);
@@ -124,14 +125,16 @@ function handleUnder(
 
 /** Another selection closes the opened finding, unless it is about what is selected. */
 function select(ids: readonly string[]): void {
-  const { result, openFinding, showFinding, select: choose } = usePlanStore.getState();
+  const { result } = usePlanStore.getState();
+  const { openFinding, showFinding, select: choose } = useWindowStore.getState();
   const opened = result.findings.find((finding) => finding.id === openFinding);
   if (!opened || !ids.some((id) => opened.subjects.includes(id))) showFinding(null);
   choose(ids);
 }
 
 function toggle(id: string): void {
-  const { selection, plan, layoutId, announce } = usePlanStore.getState();
+  const { plan, layoutId } = usePlanStore.getState();
+  const { selection, announce } = useWindowStore.getState();
   const isIn = selection.includes(id);
   select(isIn ? selection.filter((other) => other !== id) : [...selection, id]);
   const name = objectNames(plan, layoutOf(plan, layoutId), [id]);
@@ -143,9 +146,9 @@ function mouseGesture(
   top: SheetItem | undefined,
   under: readonly SheetItem[],
 ): Gesture {
-  const { selection } = usePlanStore.getState();
+  const { selection } = useWindowStore.getState();
   const wasSelected = top !== undefined && selection.includes(top.id);
-  const before = { selection, openFinding: usePlanStore.getState().openFinding };
+  const before = { selection, openFinding: useWindowStore.getState().openFinding };
   const isAdding = start.isShift || useSheetModes.getState().isSelectingSeveral;
   // Plantings are taken at once; a bed or hedge must be selected before it can be dragged away.
   if (top?.what === "planting" && !wasSelected && !isAdding) select([top.id]);
@@ -173,8 +176,8 @@ function mouseGesture(
     cancel: () => {
       gesture.cancel();
       // Escape brings the selection back as well.
-      usePlanStore.getState().select(before.selection);
-      usePlanStore.getState().showFinding(before.openFinding);
+      useWindowStore.getState().select(before.selection);
+      useWindowStore.getState().showFinding(before.openFinding);
     },
   };
 }
@@ -197,7 +200,7 @@ function fingerGesture(
   top: SheetItem | undefined,
   under: readonly SheetItem[],
 ): Gesture {
-  const { selection } = usePlanStore.getState();
+  const { selection } = useWindowStore.getState();
   const isAdding = useSheetModes.getState().isSelectingSeveral;
   const isSelected = top !== undefined && selection.includes(top.id);
   let hasHeld = false;
@@ -235,13 +238,13 @@ function fingerGesture(
 function emptyDrag(start: SheetPointer): Gesture {
   const isAdding = start.isShift || useSheetModes.getState().isSelectingSeveral;
   if (start.isCoarse && !isAdding) return panGesture(start);
-  return regionGesture(start.at, isAdding ? usePlanStore.getState().selection : []);
+  return regionGesture(start.at, isAdding ? useWindowStore.getState().selection : []);
 }
 
 /** A box over empty ground selects what lies wholly inside it. */
 function regionGesture(from: Point, kept: readonly string[]): Gesture {
   const inside = ({ at }: SheetPointer) => {
-    const { hidden } = usePlanStore.getState();
+    const { hidden } = useWindowStore.getState();
     const found = itemsInside(committedItems(), boxBetween(from, at))
       .filter((item) => isTakeable(item, hidden))
       .map(({ id }) => id);
@@ -251,7 +254,7 @@ function regionGesture(from: Point, kept: readonly string[]): Gesture {
     move: (pointer) => {
       sketch({ region: [from, pointer.at] });
       const found = inside(pointer);
-      const { selection } = usePlanStore.getState();
+      const { selection } = useWindowStore.getState();
       const isSame =
         found.length === selection.length && found.every((id) => selection.includes(id));
       if (!isSame) select(found);
@@ -260,7 +263,7 @@ function regionGesture(from: Point, kept: readonly string[]): Gesture {
       endSketch();
       const found = inside(pointer);
       select(found);
-      usePlanStore.getState().announce(`${found.length} selected: what lies wholly inside.`);
+      useWindowStore.getState().announce(`${found.length} selected: what lies wholly inside.`);
     },
     cancel: endSketch,
   };

@@ -6,6 +6,7 @@ import { formatLength } from "../../core/model/length.ts";
 import type { PolygonShape, RectangleShape } from "../../core/model/plan.ts";
 import { ringProblem } from "../../core/model/ring.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Handle } from "../scene/handles.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
@@ -191,6 +192,6 @@ function cornerGesture(
     return edit;
   };
   return editGesture(show, () => {
-    if (problem !== null) usePlanStore.getState().announce(`That corner would give ${problem}.`);
+    if (problem !== null) useWindowStore.getState().announce(`That corner would give ${problem}.`);
   });
 }

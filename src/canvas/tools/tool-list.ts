@@ -1,5 +1,5 @@
 /** The tool behind each name. */
-import type { ToolName } from "../../store/plan/plan-store.ts";
+import type { ToolName } from "../../store/window/window-store.ts";
 import { drawBedTool } from "./draw-bed.ts";
 import { drawOutlineTool } from "./draw-outline.ts";
 import { markLengthTool } from "./mark-length.ts";

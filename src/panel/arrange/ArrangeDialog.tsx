@@ -7,7 +7,7 @@ import { conflictWords, lockedWords } from "./arrange-words.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { useArranging } from "./use-arranging.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
@@ -38,7 +38,7 @@ export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
     commit(arrangedLayout(layout.id, id, name, moved, added));
     planNow().showLayout(id);
     viewNow().showSheet();
-    planNow().announce(`${name} is on the sheet. ${conflictWords(after.conflicts)}.`);
+    windowNow().announce(`${name} is on the sheet. ${conflictWords(after.conflicts)}.`);
     onClose();
   };
   const another = () => {

@@ -7,12 +7,12 @@ import { LengthField } from "../form/LengthField.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { commitNew } from "../commands/object-actions.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { commandNow } from "../state/plan-actions.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 
 /** Copies of what is selected in rows and columns, with typed gaps from edge to edge. */
 export function ArrayDialog({ onClose }: { readonly onClose: () => void }) {
-  const [{ plan, layoutId, selection }] = useState(planNow);
+  const [{ plan, layoutId, selection }] = useState(commandNow);
   const layout = layoutOf(plan, layoutId);
   const names = objectNames(plan, layout, selection);
   const [shape, setShape] = useState<Required<ArrayShape>>({

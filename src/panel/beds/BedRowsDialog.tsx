@@ -14,7 +14,7 @@ import { CountField, TurnField } from "../form/NumberField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { suggestedBed } from "./new-bed.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { choicesOf } from "../state/plan-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 
@@ -71,8 +71,8 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
     onClose();
     commit(addBeds(planNow().layoutId, beds, `Draw ${beds.length} beds`));
     const ids = beds.map(({ id }) => id);
-    planNow().select(ids);
-    planNow().bringIntoView(ids);
+    windowNow().select(ids);
+    windowNow().bringIntoView(ids);
   };
   return (
     <Dialog title="Rows of equal beds" onClose={onClose}>

@@ -5,7 +5,7 @@ import type { Layout } from "../../core/model/plan.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 
 /** A bed cut across into two, with a path between them if wanted. */
@@ -32,7 +32,7 @@ export function CutBedDialog({
     if (!parts.ok) return;
     onClose();
     commit(cutBed(layout.id, cut, `Cut bed ${bed.code} in two`));
-    planNow().select([parts.near.id, parts.far.id]);
+    windowNow().select([parts.near.id, parts.far.id]);
   };
   return (
     <Dialog title={`Cut bed ${bed.code} in two`} onClose={onClose}>

@@ -17,7 +17,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { MiddleFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
 import { choicesOf, surroundingWords } from "../state/plan-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
@@ -51,14 +51,14 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
     const surrounding = typedSurrounding(plan, layout, typed);
     onClose();
     commit(addSurrounding(surrounding));
-    planNow().select([surrounding.id]);
-    planNow().bringIntoView([surrounding.id]);
+    windowNow().select([surrounding.id]);
+    windowNow().bringIntoView([surrounding.id]);
   };
   const draw = () => {
     onClose();
     viewNow().showSheet();
     useOutlineTarget.setState({ target: typed.what });
-    planNow().pickTool("draw-outline");
+    windowNow().pickTool("draw-outline");
   };
   return (
     <Dialog title="Add ground" onClose={onClose}>

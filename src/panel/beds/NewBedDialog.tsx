@@ -8,7 +8,7 @@ import { TextField } from "../form/TextField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { type TypedBed, bedFromTyped, codeProblem, suggestedBed } from "./new-bed.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { bedRows } from "./commands.ts";
 
@@ -26,8 +26,8 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
     const bed = bedFromTyped(plan, layout, typed);
     onClose();
     commit(addBed(layoutId, bed));
-    planNow().select([bed.id]);
-    planNow().bringIntoView([bed.id]);
+    windowNow().select([bed.id]);
+    windowNow().bringIntoView([bed.id]);
   };
   return (
     <Dialog title="New bed" onClose={onClose}>

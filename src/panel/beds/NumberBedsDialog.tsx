@@ -7,7 +7,7 @@ import {
   renamingOf,
   suggestedNumbering,
 } from "../../core/edits/number-beds.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { CountField } from "../form/NumberField.tsx";
@@ -30,7 +30,7 @@ const letterChoices = [
 /** New codes for beds in walking order, looked at before anything is changed. */
 export function NumberBedsDialog({ onClose }: { readonly onClose: () => void }) {
   const layout = useShownLayout();
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const chosen = layout.beds.filter(({ id }) => selection.includes(id)).map(({ id }) => id);
   const all = layout.beds.map(({ id }) => id);
   const [numbering, setNumbering] = useState<Numbering>(() =>

@@ -8,7 +8,7 @@ import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import "./beds.css";
 
@@ -54,7 +54,7 @@ export function ShareBedDialog({
     onClose();
     const title = `Share bed ${bed.code} among ${plantings.length} varieties`;
     commit(addPlantings(layout.id, plantings, title));
-    planNow().select(plantings.map((planting) => planting.id));
+    windowNow().select(plantings.map((planting) => planting.id));
   };
   return (
     <Dialog title={`Share bed ${bed.code} among varieties`} onClose={onClose} isWide>

@@ -2,7 +2,7 @@
 import { memo } from "react";
 import { shortDate } from "../../core/model/day.ts";
 import type { Site } from "../../core/model/plan.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { type TimeAxis, middlePercent, startPercent } from "./time-axis.ts";
 
 interface BloomAxisProps {
@@ -25,7 +25,7 @@ export const BloomMonths = memo(function BloomMonths({ axis }: { readonly axis: 
 
 /** Lines through all rows: months, frosts, the day cursor. */
 export function BloomLines({ axis, frosts }: BloomAxisProps) {
-  const day = usePlanStore((state) => state.day);
+  const day = useWindowStore((state) => state.day);
   return (
     <div className="bloom-lines" aria-hidden="true">
       {axis.months.map((month) => (

@@ -1,7 +1,7 @@
 import { useDeferredValue, useMemo, useState } from "react";
 import type { Hatch } from "../../core/page/hatch.ts";
 import type { Plan, Site } from "../../core/model/plan.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { BloomFrosts, BloomLines, BloomMonths } from "./BloomAxis.tsx";
 import { BloomLineList, LINE_PX } from "./BloomLineList.tsx";
 import { DaySlider } from "./DaySlider.tsx";
@@ -17,7 +17,7 @@ import { useVisibleLines } from "../form/use-visible-lines.ts";
 export function BloomChart({ order }: { readonly order: BloomOrder }) {
   // The strip may lag behind a drag: the sheet comes first.
   const result = useDeferredValue(useShownResult());
-  const selection = useDeferredValue(usePlanStore((state) => state.selection));
+  const selection = useDeferredValue(useWindowStore((state) => state.selection));
   const isPreviewing = useDeferredValue(useFollowed((state) => state.previewing !== null));
   const plan = useDeferredValue(useShownPlan());
   const { season, site } = plan;

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, memo } from "react";
 import { cancelShift, endShift, nudgeStart } from "./bar-shift.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { useBarDrag } from "./use-bar-drag.ts";
 
 interface BloomGripProps {
@@ -36,7 +36,7 @@ export const BloomGrip = memo(function BloomGrip(props: BloomGripProps) {
     const days = KEY_DAYS.get(event.key);
     if (event.key === "Escape") {
       if (!cancel() && !cancelShift()) return;
-    } else if (event.key === "Enter" || event.key === " ") planNow().select([id]);
+    } else if (event.key === "Enter" || event.key === " ") windowNow().select([id]);
     else if (days === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
     else nudgeStart(id, event.shiftKey ? days * 7 : days);
     event.preventDefault();

@@ -11,7 +11,7 @@ import {
   startWords,
   undatedWords,
 } from "./bloom-rows.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { type TimeAxis, axisDays, startPercent, widthPercent } from "./time-axis.ts";
 
 /** Height of every line; the styles have the same. */
@@ -89,7 +89,7 @@ function UndatedLine({ row }: { readonly row: UndatedRow }) {
         type="button"
         className="bloom-code"
         title={code}
-        onClick={() => planNow().select([id])}
+        onClick={() => windowNow().select([id])}
       >
         {code}
       </button>

@@ -2,7 +2,7 @@ import { memo } from "react";
 import type { Hatch } from "../../core/page/hatch.ts";
 import { BloomGrip } from "./BloomGrip.tsx";
 import { HatchRect } from "../state/HatchSwatch.tsx";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { usePreferences } from "../state/preferences.ts";
 
 interface BloomRowLineProps {
@@ -47,7 +47,7 @@ export const BloomRowLine = memo(function BloomRowLine(props: BloomRowLineProps)
         aria-pressed={isSelected}
         aria-label={words}
         title={`${code} ${name}`}
-        onClick={() => planNow().select([id])}
+        onClick={() => windowNow().select([id])}
       >
         {code}
       </button>

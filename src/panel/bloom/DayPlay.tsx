@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
 import { type BloomRow, nextChange } from "./bloom-rows.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import type { TimeAxis } from "./time-axis.ts";
 import { useReducedMotion } from "../form/use-reduced-motion.ts";
 
@@ -20,7 +20,7 @@ export function DayPlay({ axis, rows }: DayPlayProps) {
 
 function StepButton({ axis, rows }: DayPlayProps) {
   const step = () => {
-    const { day, showDay } = planNow();
+    const { day, showDay } = windowNow();
     const next = nextChange(rows, day ?? axis.first - 1);
     showDay(next !== null && next <= axis.last ? next : axis.first);
   };
@@ -42,7 +42,7 @@ function PlayButton({ axis }: { readonly axis: TimeAxis }) {
   useEffect(() => {
     if (!isPlaying) return;
     const timer = setInterval(() => {
-      const { day, showDay } = planNow();
+      const { day, showDay } = windowNow();
       const next = day === null || day < first ? first : day + 1;
       if (next > last) setPlaying(false);
       else showDay(next);
@@ -50,7 +50,7 @@ function PlayButton({ axis }: { readonly axis: TimeAxis }) {
     return () => clearInterval(timer);
   }, [isPlaying, first, last]);
   const toggle = () => {
-    const { day, showDay } = planNow();
+    const { day, showDay } = windowNow();
     if (!isPlaying && (day === null || day >= last)) showDay(first);
     setPlaying(!isPlaying);
   };

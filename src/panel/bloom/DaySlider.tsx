@@ -1,8 +1,8 @@
 import { shortDate } from "../../core/model/day.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { DayPlay } from "./DayPlay.tsx";
 import { type BloomRow, openOn } from "./bloom-rows.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { type TimeAxis, middlePercent } from "./time-axis.ts";
 
 interface DaySliderProps {
@@ -12,7 +12,7 @@ interface DaySliderProps {
 
 /** A day picked on the axis; the sheet shows what is in flower then. */
 export function DaySlider({ axis, rows }: DaySliderProps) {
-  const day = usePlanStore((state) => state.day);
+  const day = useWindowStore((state) => state.day);
   const resting = rows[0]?.likely.first ?? axis.first;
   const value = Math.min(axis.last, Math.max(axis.first, day ?? resting));
   const open = openOn(rows, value);
@@ -26,7 +26,7 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
             type="button"
             className="link"
             aria-label="Clear day"
-            onClick={() => planNow().showDay(null)}
+            onClick={() => windowNow().showDay(null)}
           >
             Clear
           </button>
@@ -42,7 +42,7 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
           max={axis.last}
           step={1}
           value={value}
-          onChange={(event) => planNow().showDay(Number(event.target.value))}
+          onChange={(event) => windowNow().showDay(Number(event.target.value))}
         />
         {day === null && (
           <span className="day-hint" aria-hidden="true">

@@ -2,7 +2,7 @@ import { useDeferredValue, useMemo, useState } from "react";
 import { days } from "../../core/checks/day-words.ts";
 import { CountField } from "../form/NumberField.tsx";
 import { springTest, springWords } from "./late-spring.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 
@@ -15,9 +15,9 @@ export function LateSpringTest() {
   const [shiftDays, setShiftDays] = useState(USUAL_SHIFT_DAYS);
   const test = useMemo(() => springTest(pairs, shiftDays), [pairs, shiftDays]);
   const show = (ids: readonly string[]) => {
-    planNow().select(ids);
+    windowNow().select(ids);
     viewNow().showSheet();
-    planNow().bringIntoView(ids);
+    windowNow().bringIntoView(ids);
   };
   return (
     <div className="late-spring">

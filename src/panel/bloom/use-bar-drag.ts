@@ -2,7 +2,7 @@
 import { type PointerEvent, useEffect, useRef, useState } from "react";
 import { onAnotherPlan } from "../../store/plan/plan-store.ts";
 import { cancelShift, dragFlowerTo, endShift } from "./bar-shift.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 
 /** Pixels the pointer moves before a press counts as a drag. */
 const DRAG_FROM_PX = 3;
@@ -48,7 +48,7 @@ export function useBarDrag(id: string, flower: number, axisDays: number): BarDra
     else if (now.isMoving) {
       follow(now);
       endShift();
-    } else planNow().select([id]);
+    } else windowNow().select([id]);
     return true;
   };
   const press = (event: PointerEvent<HTMLElement>) => {

@@ -9,14 +9,15 @@ import {
 import type { ClashAnswer, KindClash } from "../../core/edits/kinds-brought.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { newIds } from "../state/chosen-objects.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 import { removeNow } from "../commands/remove-objects.ts";
 import { copiedTextDialog, pasteDialog, pasteKindsDialog } from "./commands.ts";
 
 /** The selection as text for the clipboard, and what to call it; null when nothing is selected. */
 function copiedNow() {
-  const { plan, layoutId, selection } = planNow();
+  const { plan, layoutId } = planNow();
+  const { selection } = windowNow();
   const layout = layoutOf(plan, layoutId);
   const text = clipText(plan, layout, selection);
   return text === null ? null : { text, names: objectNames(plan, layout, selection) };
@@ -32,7 +33,7 @@ export function copyInto(data: DataTransfer, isCut: boolean): boolean {
 }
 
 function afterCopy(names: string, isCut: boolean): void {
-  const { selection, announce } = planNow();
+  const { selection, announce } = windowNow();
   if (isCut) removeNow(selection, "Cut");
   else announce(`Copied ${names}.`);
 }
@@ -82,12 +83,11 @@ export function clashesOf(text: string): readonly KindClash[] {
  * a kind has other figures in this plan.
  */
 export function pasteText(text: string, answer?: ClashAnswer): string | null {
-  const before = planNow();
-  const { plan, layoutId, book } = before;
+  const { plan, layoutId, book } = planNow();
   const isKnown = (kind: string) => book.kind(kind) !== undefined;
   const read = readClip(text, isKnown);
   if (!read.ok) {
-    before.announce(`Nothing pasted. ${read.reason}`);
+    windowNow().announce(`Nothing pasted. ${read.reason}`);
     return read.reason;
   }
   const { clip } = read;
@@ -100,11 +100,10 @@ export function pasteText(text: string, answer?: ClashAnswer): string | null {
   const count = beds.length + plantings.length + surroundings.length;
   const title = `Paste ${count === 1 ? "1 object" : `${count} objects`}`;
   commit(pasteObjects(layoutId, clip, pasteShift(plan, layout, clip), title, answer));
-  const after = planNow();
-  const ids = newIds(plan, after.plan, layoutId);
+  const ids = newIds(plan, planNow().plan, layoutId);
   if (ids.length > 0) {
-    after.select(ids);
-    after.bringIntoView(ids);
+    windowNow().select(ids);
+    windowNow().bringIntoView(ids);
   }
   return null;
 }

@@ -1,4 +1,4 @@
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 
 interface ActionsButtonProps {
   readonly ids: readonly string[];
@@ -17,7 +17,7 @@ export function ActionsButton({ ids, names, isLink = false }: ActionsButtonProps
       aria-label={`Actions for ${names}`}
       onClick={(event) => {
         const { left, bottom } = event.currentTarget.getBoundingClientRect();
-        const now = planNow();
+        const now = windowNow();
         now.select(ids);
         now.askObjectMenu({ ids, xPx: left, yPx: bottom });
       }}

@@ -1,6 +1,5 @@
 import type { ComponentProps } from "react";
-import { type Command, runCommand, whyNot } from "./command.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { type Command, runCommand, useWhyNot } from "./command.ts";
 
 type CommandButtonProps = Omit<ComponentProps<"button">, "type" | "disabled" | "onClick"> & {
   readonly of: Command;
@@ -10,7 +9,7 @@ type CommandButtonProps = Omit<ComponentProps<"button">, "type" | "disabled" | "
 
 /** A command as a button: under the command's name unless the place asks for a shorter one. */
 export function CommandButton({ of, onRun, children, title, ...button }: CommandButtonProps) {
-  const reason = usePlanStore((now) => whyNot(of, now));
+  const reason = useWhyNot(of);
   return (
     <button
       {...button}

@@ -1,6 +1,5 @@
 import type { ReactNode } from "react";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { type Command, runCommand, whyNot } from "./command.ts";
+import { type Command, runCommand, useWhyNot } from "./command.ts";
 import { MenuItem } from "../form/Menu.tsx";
 
 interface CommandItemProps {
@@ -11,7 +10,7 @@ interface CommandItemProps {
 
 /** A command in a menu. */
 export function CommandItem({ of, children }: CommandItemProps) {
-  const isDisabled = usePlanStore((now) => whyNot(of, now) !== null);
+  const isDisabled = useWhyNot(of) !== null;
   return (
     <MenuItem isDisabled={isDisabled} onPick={() => runCommand(of)}>
       {children ?? of.name}

@@ -1,7 +1,8 @@
 /** What a command is: something the program does, under one name wherever it is offered. */
-import { type PlanActions, type PlanState } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { commandNow, windowNow } from "../state/plan-actions.ts";
 
 /** Keys pressed together. The key is the printed character, or a name such as `Delete`. */
 export interface Chord {
@@ -27,7 +28,7 @@ export const commandGroups = [
 export type CommandGroup = (typeof commandGroups)[number];
 
 /** The store at the moment of asking. */
-export type Now = PlanState & PlanActions;
+export type Now = ReturnType<typeof commandNow>;
 
 export interface Command {
   readonly id: string;
@@ -70,6 +71,12 @@ export function whyNot(command: Command, now: Now): string | null {
   return command.whyNot?.(now) ?? null;
 }
 
+/** The same, followed: it changes with the plan and with what the window shows. */
+export function useWhyNot(command: Command): string | null {
+  useWindowStore(() => whyNot(command, commandNow()));
+  return usePlanStore(() => whyNot(command, commandNow()));
+}
+
 export function needsSelection({ selection }: Now): string | null {
   return selection.length === 0 ? "Nothing is selected" : null;
 }
@@ -100,7 +107,7 @@ export function lockedShare(now: Now): "all" | "some" | "none" {
 
 /** Runs a command, or says why it cannot be run. */
 export function runCommand(command: Command): void {
-  const now = planNow();
+  const now = commandNow();
   const reason = whyNot(command, now);
   if (reason === null) command.run(now);
   else now.announce(`${command.name}: ${reason.charAt(0).toLowerCase()}${reason.slice(1)}.`);
@@ -113,6 +120,6 @@ export async function withLoaded<Part>(
 ): Promise<void> {
   const part = await load().catch(() => null);
   if (part === null) {
-    planNow().announce("This part of the program could not be loaded. Is the network there?");
+    windowNow().announce("This part of the program could not be loaded. Is the network there?");
   } else act(part);
 }

@@ -10,7 +10,7 @@ import {
   withLoaded,
 } from "./command.ts";
 import { removeNow } from "./remove-objects.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 
 const loadActions = () => import("./object-actions.ts");
 
@@ -44,7 +44,7 @@ export const deleteSelected = {
   keys: [{ key: "Delete" }, onSheet("Backspace")],
   also: "remove",
   whyNot: notAllLocked,
-  run: () => removeNow(planNow().selection),
+  run: () => removeNow(windowNow().selection),
 } as const satisfies Command;
 
 export const unlockAll = {

@@ -7,13 +7,12 @@ import { setLocked, unlockAll } from "../../core/edits/lock.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { alignWords } from "./align-words.ts";
 import { alike, newIds } from "../state/chosen-objects.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commandNow, commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 
 function chosen() {
-  const now = planNow();
-  const layout = layoutOf(now.plan, now.layoutId);
-  const { plan, layoutId, selection } = now;
+  const { plan, layoutId, selection } = commandNow();
+  const layout = layoutOf(plan, layoutId);
   return { plan, layout, layoutId, selection, names: objectNames(plan, layout, selection) };
 }
 
@@ -23,7 +22,7 @@ export function commitNew(edit: Edit): void {
   commit(edit);
   const after = planNow();
   const ids = newIds(before.plan, after.plan, after.layoutId);
-  if (ids.length > 0) after.select(ids);
+  if (ids.length > 0) windowNow().select(ids);
 }
 
 export function duplicateSelection(): void {
@@ -56,23 +55,23 @@ export function spreadSelection(
   const problem = spreadProblem(plan, layout, selection, axis, frame, gapM);
   if (problem === null) {
     commit(distributeObjects(layoutId, selection, axis, frame, gapM, `Space ${names} evenly`));
-  } else planNow().announce(`Not spaced: ${problem}.`);
+  } else windowNow().announce(`Not spaced: ${problem}.`);
   return problem;
 }
 
 export function selectAll(): void {
   const { layout } = chosen();
   const ids = [...layout.beds, ...layout.plantings].map(({ id }) => id);
-  planNow().select(ids);
-  planNow().announce(`${ids.length} selected.`);
+  windowNow().select(ids);
+  windowNow().announce(`${ids.length} selected.`);
 }
 
 /** Selects whatever is of the same kind, of the same variety or in the same bed. */
 export function selectAlike(what: "kind" | "variety" | "bed"): void {
   const { plan, layout, selection } = chosen();
   const ids = alike(plan, layout, selection, what);
-  planNow().select(ids);
-  planNow().announce(`${ids.length} selected.`);
+  windowNow().select(ids);
+  windowNow().announce(`${ids.length} selected.`);
 }
 
 /** Asked for by key: the menu opens at the focus, or in the middle of the sheet. */
@@ -81,7 +80,7 @@ export function openMenuOfSelection(): void {
   const sheet = document.querySelector(".sheet[data-view]");
   const isSheet = focused === null || focused === document.body || focused === sheet;
   const box = (isSheet ? sheet : focused)?.getBoundingClientRect();
-  const { selection, askObjectMenu } = planNow();
+  const { selection, askObjectMenu } = windowNow();
   askObjectMenu({
     ids: selection,
     xPx: box ? box.left + (isSheet ? box.width / 2 : 0) : 0,

@@ -5,7 +5,7 @@ import type { Read } from "../../core/model/problem.ts";
 import { readPlanFile } from "../../store/files/plan-file.ts";
 import { FileField, FileProblems } from "../form/FileField.tsx";
 import { broughtWords, cropCount, seasonYear } from "./earlier-crop-words.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 
 interface Picked {
@@ -64,7 +64,7 @@ function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProp
   const take = () => {
     const words = cropCount(brought.crops.length);
     commit(takeOverCrops(brought, `Take ${words} from ${name}`));
-    planNow().announce(`${words} taken from ${name}.`);
+    windowNow().announce(`${words} taken from ${name}.`);
     onDone();
   };
   return (

@@ -2,7 +2,7 @@ import { type RefObject, useDeferredValue, useEffect, useMemo, useRef, useState 
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { type Match, findObjects } from "./find-objects.ts";
 import { stepOf } from "../form/popup.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { planNow, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 
@@ -15,7 +15,7 @@ interface FindListProps {
 function show({ id, layoutId, name, elsewhere }: Match, count: string): void {
   const before = planNow();
   if (layoutId !== null && layoutId !== before.layoutId) before.showLayout(layoutId);
-  const now = planNow();
+  const now = windowNow();
   now.select([id]);
   if (viewNow().view === "compare") viewNow().showSheet();
   now.bringIntoView([id]);

@@ -1,7 +1,7 @@
 import { describeStanding } from "../../core/checks/pair-words.ts";
 import type { Standing } from "../../core/checks/isolation-pair.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 
 const standingSign: Readonly<Record<Standing, string>> = {
   distance: "✓",
@@ -33,7 +33,11 @@ export function CrossingList({ id }: { readonly id: string }) {
                 </span>
                 <div>
                   {isParent ? "Pollen of " : "Its pollen on "}
-                  <button type="button" className="link" onClick={() => planNow().select([other])}>
+                  <button
+                    type="button"
+                    className="link"
+                    onClick={() => windowNow().select([other])}
+                  >
                     {wording.nameOf(other)}
                   </button>
                   : {describeStanding(pair, wording)}

@@ -2,7 +2,7 @@ import { Suspense, lazy, memo, useState } from "react";
 import type { Severity } from "../../core/checks/finding.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
 import { viewNow } from "../state/view-state.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { planNow, windowNow } from "../state/plan-actions.ts";
 import { figuresDialog } from "../figures/commands.ts";
 
 // Tries many dates: only when they are asked for.
@@ -36,10 +36,10 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
   const [isDating, setDating] = useState(false);
   const show = () => {
     const ids = props.subjects.split(" ");
-    planNow().select(ids);
-    planNow().showFinding(id);
+    windowNow().select(ids);
+    windowNow().showFinding(id);
     viewNow().showSheet();
-    planNow().bringIntoView(ids);
+    windowNow().bringIntoView(ids);
   };
   return (
     <li className={`finding ${severity}`} aria-current={isOpen ? "true" : undefined}>

@@ -3,6 +3,7 @@ import { checkOf, describeFinding } from "../../core/checks/all-checks.ts";
 import { severitySign, severityWord } from "../../core/checks/wording.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { AcceptedFindings } from "./AcceptedFindings.tsx";
 import { FindingCard } from "./FindingCard.tsx";
 import { countWords, countsOf, restingWords } from "./findings-words.ts";
@@ -48,7 +49,7 @@ interface FindingListProps {
 const FindingList = memo(function FindingList({ onWaysOut }: FindingListProps) {
   const result = useDeferredValue(useShownResult());
   const wording = useDeferredValue(useWording());
-  const openFinding = usePlanStore((state) => state.openFinding);
+  const openFinding = useWindowStore((state) => state.openFinding);
   const [isAllShown, setAllShown] = useState(false);
   const { findings, accepted } = result;
   const described = useMemo(

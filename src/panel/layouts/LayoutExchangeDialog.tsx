@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { copyToLayout, moveToLayout, sameBedsInLayouts } from "../../core/edits/other-layouts.ts";
 import type { Layout } from "../../core/model/plan.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
@@ -31,7 +31,7 @@ interface PartProps {
 }
 
 function PlantingsDialog({ layout, others, onClose }: PartProps) {
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const [to, setTo] = useState(others[0]?.id ?? "");
   const [way, setWay] = useState<"copy" | "move">("copy");
   const chosen = layout.plantings.filter(({ id }) => selection.includes(id));

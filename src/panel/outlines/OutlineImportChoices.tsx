@@ -12,7 +12,7 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { LengthField } from "../form/LengthField.tsx";
 import { OutlineImportTable } from "./OutlineImportTable.tsx";
 import { positionWords, takeOutlinesWords } from "./outline-words.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 
 /** A hand-held receiver is good for some metres; a hedge or path is about this wide. */
@@ -50,7 +50,7 @@ export function OutlineImportChoices({ fileName, traces, onDone }: OutlineImport
   };
   const take = () => {
     commit(importOutlines(layout.id, traces, imported, fileName));
-    planNow().bringIntoView("all");
+    windowNow().bringIntoView("all");
     onDone();
   };
   return (

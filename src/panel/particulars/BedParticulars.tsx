@@ -4,7 +4,7 @@ import { OutlineFields } from "./OutlineFields.tsx";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import { codeProblem } from "../beds/new-bed.ts";
 import { useShownLayout, useWording } from "../state/use-shown-plan.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
 import { cutBed, numberBeds, shareBed } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 
@@ -50,7 +50,7 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
               <button
                 type="button"
                 className="link"
-                onClick={() => planNow().select([planting.id])}
+                onClick={() => windowNow().select([planting.id])}
               >
                 {wording.nameOf(planting.id)}
               </button>

@@ -1,5 +1,5 @@
 import { Suspense, lazy, useEffect, useMemo } from "react";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { LockedLine } from "./LockField.tsx";
 import { countedObjects, selectedObjects } from "../state/selected-objects.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
@@ -20,7 +20,7 @@ const SETTLED_MS = 2000;
 export function Particulars() {
   const plan = useShownPlan();
   const layout = useShownLayout();
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const selected = useMemo(
     () => selectedObjects(plan, layout, selection),
     [plan, layout, selection],

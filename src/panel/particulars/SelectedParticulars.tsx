@@ -1,4 +1,4 @@
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { ActionsButton } from "../commands/ActionsButton.tsx";
 import { BedParticulars } from "./BedParticulars.tsx";
 import { LineUpFields } from "../beds/LineUpFields.tsx";
@@ -22,7 +22,7 @@ interface SelectedParticularsProps {
 
 /** The fields of the one object selected, or what several have in common. */
 export function SelectedParticulars({ selected }: SelectedParticularsProps) {
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const { beds, plantings, surroundings } = selected;
   const [bed] = beds;
   const [planting] = plantings;
@@ -62,7 +62,7 @@ function Several({ selected }: { readonly selected: SelectedObjects }) {
 function SelectionActions({ selected }: { selected: SelectedObjects }) {
   const plan = useShownPlan();
   const layout = useShownLayout();
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const isOneBed = selection.length === 1 && selected.beds.length === 1;
   const names = objectNames(plan, layout, selection);
   return (

@@ -2,12 +2,12 @@ import { useEffect, useRef, useState } from "react";
 import { changePicture, removePicture } from "../../core/edits/picture-edits.ts";
 import type { Picture } from "../../core/model/plan.ts";
 import { closePictureDesk } from "../../store/window/picture-desk.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
 import { PictureFields } from "./PictureFields.tsx";
 import { PicturePicker } from "./PicturePicker.tsx";
 import { PictureScale } from "./PictureScale.tsx";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 import "./picture.css";
@@ -91,10 +91,10 @@ function LaidPicture({ picture }: { readonly picture: Picture }) {
 }
 
 function PictureActions() {
-  const isMoving = usePlanStore((state) => state.tool === "move-picture");
+  const isMoving = useWindowStore((state) => state.tool === "move-picture");
   const toggle = () => {
     viewNow().showSheet();
-    planNow().pickTool(isMoving ? "select" : "move-picture");
+    windowNow().pickTool(isMoving ? "select" : "move-picture");
   };
   const remove = () => {
     putToolsAway();
@@ -114,6 +114,6 @@ function PictureActions() {
 }
 
 function putToolsAway(): void {
-  const { tool, pickTool } = planNow();
+  const { tool, pickTool } = windowNow();
   if (tool === "mark-length" || tool === "move-picture") pickTool("select");
 }

@@ -4,21 +4,21 @@ import { type Point, pointDistance } from "../../core/geometry/point.ts";
 import { formatLength } from "../../core/model/length.ts";
 import type { Picture } from "../../core/model/plan.ts";
 import { setMarks, usePictureDesk } from "../../store/window/picture-desk.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { Field, useFieldParts } from "../form/Field.tsx";
 import { scaleOf } from "./picture-scale.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 
 /** The scale by a length the grower knows: two marks on the sheet, and how far apart they are. */
 export function PictureScale({ picture }: { readonly picture: Picture }) {
-  const isMarking = usePlanStore((state) => state.tool === "mark-length");
+  const isMarking = useWindowStore((state) => state.tool === "mark-length");
   const marks = usePictureDesk((state) => state.marks);
   const [from, to] = marks;
   const toggle = () => {
     viewNow().showSheet();
-    planNow().pickTool(isMarking ? "select" : "mark-length");
+    windowNow().pickTool(isMarking ? "select" : "mark-length");
   };
   return (
     <fieldset className="field-group">
@@ -66,7 +66,7 @@ function MarkedLength({ picture, from, to }: MarkedLengthProps) {
     if (!read.ok) return;
     commit(scalePicture(picture, read.factor, from));
     setMarks([]);
-    planNow().pickTool("select");
+    windowNow().pickTool("select");
     document.getElementById("picture-heading")?.focus();
   };
   return (

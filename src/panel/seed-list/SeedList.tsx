@@ -6,7 +6,7 @@ import { type SeedListRow, seedListRows, seedListSummary } from "./seed-list-row
 import { useHatches } from "../state/use-hatches.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { newVariety, placeDialog, varietyDialog, varietyList } from "./commands.ts";
 import "./seed-list.css";
@@ -97,8 +97,8 @@ const SeedListItem = memo(function SeedListItem(props: SeedListItemProps) {
   const { id, name, kindText, placedText, isShort, plantingIds, hatch } = props;
   const showPlantings = () => {
     const ids = plantingIds.split(" ");
-    planNow().select(ids);
-    planNow().bringIntoView(ids);
+    windowNow().select(ids);
+    windowNow().bringIntoView(ids);
     viewNow().showSheet();
   };
   return (

@@ -9,7 +9,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { FileField, FileProblems } from "../form/FileField.tsx";
 import { rowsToTake, takeWords } from "./csv-words.ts";
 import { makeFile } from "../form/make-file.ts";
-import { commit, planNow, useKept } from "../state/plan-actions.ts";
+import { commit, useKept, windowNow } from "../state/plan-actions.ts";
 
 interface CsvFile {
   readonly name: string;
@@ -27,7 +27,7 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
   );
   const save = async () => {
     await makeFile(exportById("varieties"), { hasMark: true });
-    planNow().announce("Download started.");
+    windowNow().announce("Download started.");
   };
   return (
     <Dialog title="Seed list as CSV" onClose={onClose} isWide>

@@ -13,7 +13,7 @@ import { VarietyFigures } from "./VarietyFigures.tsx";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { blankVariety, varietyProblem, withKind } from "./variety-edit.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 
 interface VarietyDialogProps {
   /** Null for a new variety. */
@@ -44,7 +44,7 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
     // The next one is often of the same kind; only its name is new.
     const { kind } = variety;
     setVariety({ ...blankVariety(planNow().plan), kind });
-    planNow().announce(`${variety.name} is in the seed list. Type the next one.`);
+    windowNow().announce(`${variety.name} is in the seed list. Type the next one.`);
   };
   return (
     <Dialog title={existing ? `Edit ${existing.name}` : "Add a variety"} onClose={onClose} isWide>

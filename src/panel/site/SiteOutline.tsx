@@ -5,7 +5,7 @@ import { formatArea } from "../../core/model/length.ts";
 import type { Layout, Plan, PolygonShape } from "../../core/model/plan.ts";
 import { useOutlineTarget } from "../../store/window/outline-target.ts";
 import { CornerFields } from "../particulars/CornerFields.tsx";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownLayout } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 
@@ -61,7 +61,7 @@ function drawEdge(): void {
   viewNow().closeDialog();
   viewNow().showSheet();
   useOutlineTarget.setState({ target: "site" });
-  planNow().pickTool("draw-outline");
+  windowNow().pickTool("draw-outline");
 }
 
 /** A rectangle around beds, plantings and surroundings, in whole metres; null when nothing is drawn. */

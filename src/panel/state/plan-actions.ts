@@ -1,10 +1,21 @@
 import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import { type PlanActions, type PlanState, usePlanStore } from "../../store/plan/plan-store.ts";
+import { type WindowStore, useWindowStore } from "../../store/window/window-store.ts";
 
-/** The store as it is at this moment, for what happens on a press or a key; nothing is watched. */
+/** The plan store as it is at this moment, for what happens on a press or a key; nothing is watched. */
 export function planNow(): PlanState & PlanActions {
   return usePlanStore.getState();
+}
+
+/** The window at this moment: what is selected, the tool in hand. */
+export function windowNow(): WindowStore {
+  return useWindowStore.getState();
+}
+
+/** Both, as a command sees them. */
+export function commandNow(): PlanState & PlanActions & WindowStore {
+  return { ...planNow(), ...windowNow() };
 }
 
 /** Keeps an edit as one undo step, if the plan may be changed at this moment. */

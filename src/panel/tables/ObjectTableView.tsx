@@ -1,8 +1,8 @@
 import { type ReactNode, useId, useMemo, useRef, useState } from "react";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { ActionsButton } from "../commands/ActionsButton.tsx";
 import { type ObjectTable, type Sorting, type TableRow, sortedRows } from "./table-rows.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 
 export interface RowAction {
   /** Read out with the object's name behind it. */
@@ -22,7 +22,7 @@ interface ObjectTableViewProps {
 export function ObjectTableView({ table, actions, children }: ObjectTableViewProps) {
   const headingId = useId();
   const headingRef = useRef<HTMLHeadingElement>(null);
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const [sorting, setSorting] = useState<Sorting | null>(null);
   const rows = useMemo(() => sortedRows(table.rows, sorting), [table.rows, sorting]);
   const selected = new Set(selection);
@@ -108,16 +108,18 @@ interface BodyRowProps {
 function BodyRow({ row, isSelected, actions, onAction }: BodyRowProps) {
   const [name = "", ...cells] = row.cells;
   const toggle = () => {
-    const { selection } = planNow();
-    planNow().select(isSelected ? selection.filter((id) => id !== row.id) : [...selection, row.id]);
+    const { selection } = windowNow();
+    windowNow().select(
+      isSelected ? selection.filter((id) => id !== row.id) : [...selection, row.id],
+    );
   };
   return (
     <tr
       className={isSelected ? "selected" : undefined}
       onContextMenu={(event) => {
         event.preventDefault();
-        planNow().select([row.id]);
-        planNow().askObjectMenu({ ids: [row.id], xPx: event.clientX, yPx: event.clientY });
+        windowNow().select([row.id]);
+        windowNow().askObjectMenu({ ids: [row.id], xPx: event.clientX, yPx: event.clientY });
       }}
     >
       <th scope="row">

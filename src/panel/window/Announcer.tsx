@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { countWords, countsOf } from "../findings/findings-words.ts";
 
 /** How long the counts must rest before they are said: never on every frame of a drag. */
@@ -7,7 +8,7 @@ const REST_MS = 700;
 
 /** Speaks what happened, and the counts of findings once they rest. */
 export function Announcer() {
-  const announcement = usePlanStore((state) => state.announcement);
+  const announcement = useWindowStore((state) => state.announcement);
   const counts = usePlanStore((state) => countWords(countsOf(state.result.findings)));
   const [spoken, setSpoken] = useState({ counts, text: "" });
   useEffect(() => {

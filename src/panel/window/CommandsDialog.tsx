@@ -4,7 +4,7 @@ import { foundCommands } from "../commands/command-search.ts";
 import { allCommands } from "./all-commands.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { stepOf } from "../form/popup.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { commandNow } from "../state/plan-actions.ts";
 import { keysText } from "../commands/shortcuts.ts";
 import "./commands.css";
 
@@ -13,7 +13,7 @@ export function CommandsDialog({ onClose }: { readonly onClose: () => void }) {
   const [query, setQuery] = useState("");
   // The dialog lies over the plan: nothing changes in it while the list is open.
   const [reasons] = useState(() => {
-    const now = planNow();
+    const now = commandNow();
     return new Map(allCommands.map((command) => [command.id, whyNot(command, now)]));
   });
   const found = useMemo(() => {

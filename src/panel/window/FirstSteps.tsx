@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { bedRows, newBed } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
@@ -10,7 +10,7 @@ import { commandById } from "./all-commands.ts";
 export function FirstSteps() {
   const plan = useShownPlan();
   const layout = useShownLayout();
-  const tool = usePlanStore((state) => state.tool);
+  const tool = useWindowStore((state) => state.tool);
   const [isHidden, setHidden] = useState(false);
   // Whoever draws needs the ground beneath.
   if (layout.plantings.length > 0 || isHidden || tool !== "select") return null;

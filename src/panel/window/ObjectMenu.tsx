@@ -1,12 +1,13 @@
 import { type KeyboardEvent, useLayoutEffect, useRef } from "react";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { usePlanStore, type ObjectMenuRequest } from "../../store/plan/plan-store.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { type ObjectMenuRequest, useWindowStore } from "../../store/window/window-store.ts";
 import { type Command, runCommand, whyNot } from "../commands/command.ts";
 import { commandById } from "./all-commands.ts";
 import { hideChosenCommand, objectMenuIds, sheetMenuIds } from "./object-menu-items.ts";
 import { keysOf } from "../commands/own-keys.ts";
 import { moveAmong, useCloseOutside } from "../form/popup.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { chordText } from "../commands/shortcuts.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 import "./commands.css";
@@ -15,13 +16,13 @@ import "./commands.css";
 const EDGE_PX = 8;
 
 function putAway(): void {
-  planNow().askObjectMenu(null);
+  windowNow().askObjectMenu(null);
 }
 
 /** The menu of what is selected; of the empty sheet when nothing is. */
 export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest }) {
   const ref = useRef<HTMLDivElement>(null);
-  const now = usePlanStore();
+  const now = { ...usePlanStore(), ...useWindowStore() };
   const layout = layoutOf(now.shown, now.layoutId);
   const sections =
     request.ids.length === 0 ? sheetMenuIds : objectMenuIds(now.shown, layout, request.ids);
@@ -52,7 +53,7 @@ export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest })
   }, [request]);
 
   const pick = (command: Command) => {
-    planNow().askObjectMenu(null);
+    windowNow().askObjectMenu(null);
     // Once the focus is back where it came from, so that a dialog gives it back there as well.
     setTimeout(() => runCommand(command));
   };

@@ -1,5 +1,5 @@
 import { Suspense, lazy } from "react";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 
 const ObjectMenu = lazy(async () => {
   const { ObjectMenu: Loaded } = await import("./ObjectMenu.tsx");
@@ -8,7 +8,7 @@ const ObjectMenu = lazy(async () => {
 
 /** Where the menu of objects comes up when the sheet, a table or the particulars ask for it. */
 export function ObjectMenuPlace() {
-  const request = usePlanStore((state) => state.menuRequest);
+  const request = useWindowStore((state) => state.menuRequest);
   if (!request) return null;
   return (
     <section aria-label="Menu">

@@ -1,5 +1,5 @@
 import { hideableKinds } from "../../store/window/hideable-kinds.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
 import { Menu } from "../form/Menu.tsx";
 import { hideableWords, setHidden } from "./hidden-words.ts";
@@ -8,7 +8,7 @@ import { showAll } from "./commands.ts";
 
 /** Switches for what the sheet shows. Findings count whether or not their things are shown. */
 export function ShowMenu() {
-  const hidden = usePlanStore((state) => state.hidden);
+  const hidden = useWindowStore((state) => state.hidden);
   return (
     <Menu label="Show">
       <div className="show-switches" role="group" aria-label="Shown on the sheet">
@@ -27,7 +27,7 @@ export function ShowMenu() {
 
 /** Says over the sheet that something is not shown. */
 export function HiddenLine() {
-  const count = usePlanStore((state) => state.hidden.size);
+  const count = useWindowStore((state) => state.hidden.size);
   if (count === 0) return null;
   return (
     <p className="hidden-line">

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useRef } from "react";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { ClearGroundButton } from "../findings/ClearGroundLine.tsx";
 import { type ToolEntry, toolEntries } from "./tools.ts";
 import { keysText } from "../commands/shortcuts.ts";
@@ -9,7 +9,7 @@ import { fitAll, showSelection } from "../commands/view-commands.ts";
 
 /** The tools of the sheet: one stop for Tab, arrow keys inside. */
 export function ToolBar() {
-  const tool = usePlanStore((state) => state.tool);
+  const tool = useWindowStore((state) => state.tool);
   const ref = useRef<HTMLDivElement>(null);
   // Tab enters the bar at the tool in use, or at the first when that one has no button here.
   const stop = toolEntries.find(({ name }) => name === tool) ?? toolEntries[0];

@@ -1,14 +1,14 @@
 /** Commands on the window itself: views, tools, what the sheet shows, samples, help. */
+import type { ToolName } from "../../store/window/window-store.ts";
 import { openSample } from "../../store/files/plan-file.ts";
 import { tell } from "../../store/keeping/save-state.ts";
-import type { ToolName } from "../../store/plan/plan-store.ts";
 import { hideableKinds } from "../../store/window/hideable-kinds.ts";
 import { useSheetPreferences } from "../../store/window/sheet-preferences.ts";
 import { useZoomRequest } from "../../store/window/zoom-request.ts";
 import { type Command, ctrl, onSheet, opening } from "../commands/command.ts";
 import { fitAll, showSelection } from "../commands/view-commands.ts";
 import { dialog } from "../state/dialog.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { themeChoices, usePreferences } from "../state/preferences.ts";
 import { type MainView, viewNow } from "../state/view-state.ts";
 import { hideableWords, setHidden, showAllKinds } from "./hidden-words.ts";
@@ -65,7 +65,7 @@ export const viewCommands = [
     run: () => {
       const { isSnapping, setSnapping } = useSheetPreferences.getState();
       setSnapping(!isSnapping);
-      planNow().announce(isSnapping ? "Nothing snaps now." : "Things snap again.");
+      windowNow().announce(isSnapping ? "Nothing snaps now." : "Things snap again.");
     },
   },
 ] as const satisfies readonly Command[];

@@ -1,7 +1,7 @@
 /** What the kinds of things that can be hidden are called. */
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { planNow } from "../state/plan-actions.ts";
+import { planNow, windowNow } from "../state/plan-actions.ts";
 
 export const hideableWords: Readonly<Record<HideableKind, string>> = {
   surroundings: "surroundings",
@@ -17,7 +17,7 @@ export const hideableWords: Readonly<Record<HideableKind, string>> = {
 
 /** Shows or hides one kind of things; what is hidden is not selected either. */
 export function setHidden(kind: HideableKind, isHidden: boolean): void {
-  const now = planNow();
+  const now = windowNow();
   const hidden = new Set(now.hidden);
   if (isHidden) hidden.add(kind);
   else hidden.delete(kind);
@@ -28,7 +28,8 @@ export function setHidden(kind: HideableKind, isHidden: boolean): void {
 
 /** What of the selection can still be seen: nobody moves what is out of sight. */
 function stillSeen(kind: HideableKind): readonly string[] {
-  const { selection, shown, layoutId } = planNow();
+  const { shown, layoutId } = planNow();
+  const { selection } = windowNow();
   const lists = {
     plantings: layoutOf(shown, layoutId).plantings,
     surroundings: shown.surroundings,
@@ -39,6 +40,6 @@ function stillSeen(kind: HideableKind): readonly string[] {
 }
 
 export function showAllKinds(): void {
-  planNow().hideKinds(new Set());
-  planNow().announce("Everything is shown.");
+  windowNow().hideKinds(new Set());
+  windowNow().announce("Everything is shown.");
 }

@@ -1,5 +1,5 @@
 /** The sheet's tools: name, key and the strokes of their sign, in a 16 by 16 box. */
-import type { ToolName } from "../../store/plan/plan-store.ts";
+import type { ToolName } from "../../store/window/window-store.ts";
 
 export interface ToolEntry {
   readonly name: ToolName;

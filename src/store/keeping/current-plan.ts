@@ -3,9 +3,9 @@
  * identity: the store makes a new plan object for every change and for nothing else.
  */
 import type { Plan } from "../../core/model/plan.ts";
-import { commitUnguarded } from "./edit-guard.ts";
 import type { Origin } from "./keeping-rule.ts";
 import { usePlanStore } from "../plan/plan-store.ts";
+import { useWindowStore } from "../window/window-store.ts";
 import { useSaveState } from "./save-state.ts";
 import type { UndoHistory } from "./undo-history.ts";
 
@@ -59,7 +59,7 @@ export function showPlan(
  */
 export function followStored(plan: Plan, revision: number): void {
   known = { ...known, planId: plan.id, revision, stored: plan, origin: "edit" };
-  commitUnguarded({ title: "Changed in another tab", apply: () => plan });
+  usePlanStore.getState().follow({ title: "Changed in another tab", apply: () => plan });
   known = { ...known, stored: usePlanStore.getState().plan };
 }
 
@@ -85,10 +85,13 @@ export function markGone(): void {
  */
 export function goOnAs(id: string, written: Plan): void {
   const { plan, past, future } = usePlanStore.getState();
-  commitUnguarded({ title: "Go on in another file", apply: (before) => ({ ...before, id }) });
+  usePlanStore
+    .getState()
+    .follow({ title: "Go on in another file", apply: (before) => ({ ...before, id }) });
   const now = usePlanStore.getState().plan;
   // No step of the grower's: undo goes back through the edits before it.
-  usePlanStore.setState({ past, future, announcement: "" });
+  usePlanStore.setState({ past, future });
+  useWindowStore.getState().announce("");
   const inFile = plan === written ? now : null;
   known = { planId: id, revision: 0, stored: null, inFile, origin: "opened" };
 }

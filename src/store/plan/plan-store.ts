@@ -1,7 +1,7 @@
 /**
- * The one store: the committed plan, what is shown (the preview while a gesture runs), the
- * findings of what is shown, selection and history. Findings are computed when the plan changes
- * and stored; components only pick stored references out of it.
+ * The open plan: the committed plan, what is shown (the preview while a gesture or trial runs), its
+ * checks and the history. Checks are made when the plan changes and stored; components only pick
+ * stored references out of it. What the window shows of it is in store/window/window-store.ts.
  */
 import { create } from "zustand";
 import { type CheckedLayout, checkLayout } from "../../core/checks/checked-layout.ts";
@@ -11,11 +11,10 @@ import { codeChanges } from "../../core/beds/codes.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import { type Patch, applyPatch, difference } from "../../core/edits/patch.ts";
 import { emptyPlan } from "../../core/model/empty-plan.ts";
-import type { DayNumber } from "../../core/model/day.ts";
 import { layoutOf, openingLayoutId } from "../../core/model/layouts.ts";
 import { idsOnSheet } from "../../core/model/collections.ts";
 import type { Plan } from "../../core/model/plan.ts";
-import type { HideableKind } from "../window/hideable-kinds.ts";
+import { useWindowStore, windowAtStart } from "../window/window-store.ts";
 
 /** Steps kept for undo. */
 export const HISTORY_DEPTH = 500;
@@ -25,28 +24,6 @@ export interface HistoryStep {
   readonly patch: Patch;
   /** Layout the step happened on, so that undo brings it back into view. */
   readonly layoutId: string;
-}
-
-export type ToolName =
-  | "select"
-  | "pan"
-  | "draw-bed"
-  | "draw-outline"
-  | "mark-source"
-  | "measure"
-  | "mark-length"
-  | "move-picture";
-
-/** Something the sheet is asked to bring into view; a new object each time. */
-export interface ViewRequest {
-  readonly ids: readonly string[] | "all";
-}
-
-/** Objects whose menu is asked for, and where on the page it opens, CSS pixels. */
-export interface ObjectMenuRequest {
-  readonly ids: readonly string[];
-  readonly xPx: number;
-  readonly yPx: number;
 }
 
 /** `gesture`: ends with the pointer or key; `trial`: stands until it is applied or put back. */
@@ -75,19 +52,8 @@ export interface PlanState {
   readonly previewing: Preview | null;
   readonly past: readonly HistoryStep[];
   readonly future: readonly HistoryStep[];
-  readonly selection: readonly string[];
-  /** Id of the finding that is opened in the list and marked on the sheet. */
-  readonly openFinding: string | null;
-  readonly tool: ToolName;
-  /** Day whose open flowers the sheet shows, or null. */
-  readonly day: DayNumber | null;
-  readonly viewRequest: ViewRequest;
-  /** The open menu of objects, or null. */
-  readonly menuRequest: ObjectMenuRequest | null;
-  /** What the sheet leaves out: kinds of things, by choice of the eye and never of the plan. */
-  readonly hidden: ReadonlySet<HideableKind>;
-  /** What just happened, spoken to screen readers. */
-  readonly announcement: string;
+  /** Why the plan may only be looked at, as it is told to whoever edits; null: it can be edited. */
+  readonly lookOnly: string | null;
 }
 
 export interface PlanActions {
@@ -97,22 +63,17 @@ export interface PlanActions {
   readonly preview: (edit: Edit, by?: PreviewOwner) => void;
   /** Keeps an edit as one undo step; the one previewed as it is shown, not applied or checked again. */
   readonly commit: (edit: Edit) => void;
+  /** Keeps a change that comes from the stored plan, also while it may only be looked at. */
+  readonly follow: (edit: Edit) => void;
+  /** From now on editing is refused with this reason; null allows it again. */
+  readonly setLookOnly: (reason: string | null) => void;
   readonly cancelPreview: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
-  readonly select: (ids: readonly string[]) => void;
-  readonly showFinding: (id: string | null) => void;
   readonly showLayout: (layoutId: string) => void;
-  readonly pickTool: (tool: ToolName) => void;
-  readonly showDay: (day: DayNumber | null) => void;
-  readonly bringIntoView: (ids: readonly string[] | "all") => void;
-  /** Opens the menu of objects beside a place; null puts it away. */
-  readonly askObjectMenu: (request: ObjectMenuRequest | null) => void;
-  readonly hideKinds: (hidden: ReadonlySet<HideableKind>) => void;
-  readonly announce: (text: string) => void;
 }
 
-function opened(plan: Plan): PlanState {
+function opened(plan: Plan): Omit<PlanState, "lookOnly"> {
   const kept = checkLayout(plan, openingLayoutId(plan));
   const { layout, book, result } = kept;
   return {
@@ -126,14 +87,6 @@ function opened(plan: Plan): PlanState {
     previewing: null,
     past: [],
     future: [],
-    selection: [],
-    openFinding: null,
-    tool: "select",
-    day: null,
-    viewRequest: { ids: "all" },
-    menuRequest: null,
-    hidden: new Set(),
-    announcement: "",
   };
 }
 
@@ -154,11 +107,12 @@ function keptAs(kept: CheckedLayout): Shown & Pick<PlanState, "plan" | "kept" | 
   return { ...shownAs(kept), plan: kept.plan, kept, previewing: null };
 }
 
-/** Ids of the selection that still exist in the shown layout. */
-function stillThere(state: PlanState, shown: Plan, layoutId: string): readonly string[] {
+/** Takes out of the selection what a plan about to be shown does not hold. */
+function selectStillThere(shown: Plan, layoutId: string): void {
+  const { selection, select } = useWindowStore.getState();
   const present = idsOnSheet(shown, layoutOf(shown, layoutId));
-  const kept = state.selection.filter((id) => present.has(id));
-  return kept.length === state.selection.length ? state.selection : kept;
+  const kept = selection.filter((id) => present.has(id));
+  if (kept.length < selection.length) select(kept);
 }
 
 function findingsSpoken(result: CheckResult): string {
@@ -166,37 +120,24 @@ function findingsSpoken(result: CheckResult): string {
   return conflicts === 1 ? "1 conflict" : `${conflicts} conflicts`;
 }
 
-type WindowActions = Pick<
-  PlanActions,
-  "pickTool" | "showDay" | "bringIntoView" | "askObjectMenu" | "hideKinds" | "announce"
->;
-
-/** What is of the window and not of the plan. */
-function windowActions(set: (change: Partial<PlanState>) => void): WindowActions {
-  return {
-    pickTool: (tool) => set({ tool }),
-    showDay: (day) => set({ day }),
-    bringIntoView: (ids) => set({ viewRequest: { ids } }),
-    askObjectMenu: (menuRequest) => set({ menuRequest }),
-    hideKinds: (hidden) => set({ hidden }),
-    announce: (announcement) => set({ announcement }),
-  };
+interface Travelled {
+  readonly step: HistoryStep;
+  readonly kept: CheckedLayout;
+  readonly history: Pick<PlanState, "past" | "future">;
 }
 
-/** The store one step along the history; null when there is none or a gesture runs. */
-function travelled(state: PlanState, direction: "back" | "forward"): Partial<PlanState> | null {
-  const from = direction === "back" ? state.past : state.future;
-  const step = from.at(-1);
+/** One step along the history; null when there is none or a gesture runs. */
+function travelled(state: PlanState, direction: "back" | "forward"): Travelled | null {
+  const isBack = direction === "back";
+  const step = (isBack ? state.past : state.future).at(-1);
   if (!step || state.previewing) return null;
   const plan = applyPatch(state.plan, step.patch, direction);
-  const kept = checkLayout(plan, step.layoutId, state.result);
-  const verb = direction === "back" ? "Undone" : "Done again";
   return {
-    ...keptAs(kept),
-    past: direction === "back" ? state.past.slice(0, -1) : [...state.past, step],
-    future: direction === "back" ? [...state.future, step] : state.future.slice(0, -1),
-    selection: stillThere(state, plan, step.layoutId),
-    announcement: `${verb}: ${step.title}. ${findingsSpoken(kept.result)}.`,
+    step,
+    kept: checkLayout(plan, step.layoutId, state.result),
+    history: isBack
+      ? { past: state.past.slice(0, -1), future: [...state.future, step] }
+      : { past: [...state.past, step], future: state.future.slice(0, -1) },
   };
 }
 
@@ -212,34 +153,74 @@ function keptWords(
   return [...said, `${findingsSpoken(after.result)}.`].join(". ");
 }
 
-export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
-  /** Ends a trial, if there is one. */
-  const putBack = (isSaid: boolean) => {
-    const { previewing, kept } = get();
-    if (previewing?.by !== "trial") return;
-    set({
-      ...keptAs(kept),
-      ...(isSaid ? { announcement: `Put back: ${previewing.edit.title}.` } : {}),
-    });
-  };
+const announce = (text: string) => useWindowStore.getState().announce(text);
 
-  /** One step along the history, in either direction. */
-  const travel = (direction: "back" | "forward") => {
-    if (get().previewing?.by === "trial") {
-      const isUndo = direction === "back";
-      putBack(isUndo);
-      // What is tried is what undo takes back; the steps kept before it stay.
-      if (isUndo) return;
-    }
-    const next = travelled(get(), direction);
-    if (next) set(next);
-  };
+type Set = (change: Partial<PlanState>) => void;
+type Get = () => PlanState & PlanActions;
 
+/** Ends a trial, if there is one. */
+function putBackTrial(set: Set, { previewing, kept }: PlanState, isSaid: boolean): void {
+  if (previewing?.by !== "trial") return;
+  set(keptAs(kept));
+  if (isSaid) announce(`Put back: ${previewing.edit.title}.`);
+}
+
+/** Keeps an edit, whoever asks. */
+function keep(set: Set, get: Get, edit: Edit): void {
+  const state = get();
+  const isShown = state.previewing?.edit === edit;
+  const plan = isShown ? state.shown : edit.apply(state.plan);
+  const patch = difference(state.plan, plan);
+  const note = edit.note?.(state.plan) ?? null;
+  if (!patch) {
+    get().cancelPreview();
+    if (note !== null) announce(`${note}.`);
+    return;
+  }
+  const kept = isShown ? checkedAsShown(state) : checkLayout(plan, state.layoutId, state.result);
+  const step = { title: edit.title, patch, layoutId: kept.layout.id };
+  selectStillThere(plan, state.layoutId);
+  set({ ...keptAs(kept), past: [...state.past, step].slice(-HISTORY_DEPTH), future: [] });
+  announce(keptWords(edit, note, state.kept, kept));
+}
+
+/** Whether the plan may only be looked at; says so, and ends what was begun. */
+function isRefused({ lookOnly, cancelPreview }: PlanState & PlanActions): boolean {
+  if (lookOnly === null) return false;
+  cancelPreview();
+  announce(lookOnly);
+  return true;
+}
+
+/** One step along the history, in either direction. */
+function travel(set: Set, get: Get, direction: "back" | "forward"): void {
+  if (isRefused(get())) return;
+  const isBack = direction === "back";
+  if (get().previewing?.by === "trial") {
+    putBackTrial(set, get(), isBack);
+    // What is tried is what undo takes back; the steps kept before it stay.
+    if (isBack) return;
+  }
+  const next = travelled(get(), direction);
+  if (!next) return;
+  const { step, kept, history } = next;
+  selectStillThere(kept.plan, kept.layout.id);
+  set({ ...keptAs(kept), ...history });
+  const verb = isBack ? "Undone" : "Done again";
+  announce(`${verb}: ${step.title}. ${findingsSpoken(kept.result)}.`);
+}
+
+function planActions(set: Set, get: Get): PlanActions {
   return {
-    ...opened(emptyPlan("new-plan", 2027)),
-    openPlan: (plan, history) => set({ ...opened(plan), ...history, openings: get().openings + 1 }),
+    openPlan: (plan, history) => {
+      const next = opened(plan);
+      useWindowStore.setState(windowAtStart());
+      set({ ...next, ...history, openings: get().openings + 1 });
+    },
     preview: (edit, by = "gesture") => {
       const state = get();
+      // A drag asks on every frame: it is answered with silence, its end with the reason.
+      if (state.lookOnly !== null) return;
       const shown = edit.apply(state.plan);
       const previewing = { edit, by };
       if (shown === state.shown) {
@@ -249,46 +230,35 @@ export const usePlanStore = create<PlanState & PlanActions>()((set, get) => {
       set({ ...shownAs(checkLayout(shown, state.layoutId, state.result)), previewing });
     },
     commit: (edit) => {
-      const state = get();
-      const isShown = state.previewing?.edit === edit;
-      const plan = isShown ? state.shown : edit.apply(state.plan);
-      const patch = difference(state.plan, plan);
-      const note = edit.note?.(state.plan) ?? null;
-      if (!patch) {
-        get().cancelPreview();
-        if (note !== null) set({ announcement: `${note}.` });
-        return;
-      }
-      const kept = isShown
-        ? checkedAsShown(state)
-        : checkLayout(plan, state.layoutId, state.result);
-      const step = { title: edit.title, patch, layoutId: kept.layout.id };
-      set({
-        ...keptAs(kept),
-        past: [...state.past, step].slice(-HISTORY_DEPTH),
-        future: [],
-        selection: stillThere(state, plan, state.layoutId),
-        announcement: keptWords(edit, note, state.kept, kept),
-      });
+      if (!isRefused(get())) keep(set, get, edit);
+    },
+    follow: (edit) => keep(set, get, edit),
+    setLookOnly: (lookOnly) => {
+      if (lookOnly !== null) get().cancelPreview();
+      set({ lookOnly });
     },
     cancelPreview: () => {
       const { previewing, kept } = get();
       if (previewing) set(keptAs(kept));
     },
-    undo: () => travel("back"),
-    redo: () => travel("forward"),
-    select: (ids) => set({ selection: ids }),
-    showFinding: (openFinding) => set({ openFinding }),
+    undo: () => travel(set, get, "back"),
+    redo: () => travel(set, get, "forward"),
     showLayout: (layoutId) => {
-      putBack(false);
+      putBackTrial(set, get(), false);
       const state = get();
       if (state.previewing) return;
       const kept = checkLayout(state.plan, layoutId, state.result);
-      set({ ...keptAs(kept), selection: [], openFinding: null });
+      useWindowStore.setState({ selection: [], openFinding: null });
+      set(keptAs(kept));
     },
-    ...windowActions(set),
   };
-});
+}
+
+export const usePlanStore = create<PlanState & PlanActions>()((set, get) => ({
+  ...opened(emptyPlan("new-plan", 2027)),
+  lookOnly: null,
+  ...planActions(set, get),
+}));
 
 /** Drops what was begun in a plan once another one is opened; gives back a function that stops. */
 export function onAnotherPlan(drop: () => void): () => void {

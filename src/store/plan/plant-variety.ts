@@ -4,6 +4,7 @@ import { addPlantings } from "../../core/edits/object-edits.ts";
 import { placeInBed } from "../../core/beds/place-planting.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { usePlanStore } from "./plan-store.ts";
+import { useWindowStore } from "../window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 
 /**
@@ -12,7 +13,8 @@ import { layoutOf } from "../../core/model/layouts.ts";
  * the first free stretch.
  */
 export function plantVariety(varietyId: string, bedId: string, at?: Point, plants?: number): void {
-  const { plan, layoutId, book, commit, select, announce } = usePlanStore.getState();
+  const { plan, layoutId, book, commit } = usePlanStore.getState();
+  const { select, announce } = useWindowStore.getState();
   const layout = layoutOf(plan, layoutId);
   const variety = plan.varieties.find((entry) => entry.id === varietyId);
   const bed = layout.beds.find((entry) => entry.id === bedId);

@@ -21,8 +21,9 @@ export function watchSeedLots(): void {
 async function join(): Promise<void> {
   const { seedReckoning } = await import("../../core/shelf/seed-reckoning.ts");
   joinSeedReckoning(seedReckoning);
-  const { plan, layoutId, previewing } = usePlanStore.getState();
+  const { plan, shown, layoutId } = usePlanStore.getState();
   const kept = checkLayout(plan, layoutId);
-  // What is being tried is checked with the reckoning at its next step.
-  usePlanStore.setState(previewing ? { kept } : { kept, result: kept.result });
+  // What is being tried is kept as it is checked: it is checked anew as well.
+  const { result } = shown === plan ? kept : checkLayout(shown, layoutId);
+  usePlanStore.setState({ kept, result });
 }

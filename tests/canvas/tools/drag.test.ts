@@ -8,6 +8,7 @@ import type { SheetPointer } from "../../../src/canvas/tools/tool.ts";
 import * as checks from "../../../src/core/checks/run-checks.ts";
 import { layoutOf } from "../../../src/core/model/layouts.ts";
 import { usePlanStore } from "../../../src/store/plan/plan-store.ts";
+import { useWindowStore } from "../../../src/store/window/window-store.ts";
 import { gardenPlan } from "../../support/garden-plan.ts";
 
 vi.mock("../../../src/core/checks/run-checks.ts", async (original) => {
@@ -16,6 +17,7 @@ vi.mock("../../../src/core/checks/run-checks.ts", async (original) => {
 });
 
 const store = () => usePlanStore.getState();
+const inWindow = () => useWindowStore.getState();
 const runs = vi.mocked(checks.runChecks);
 
 function pointerAt(x: number, y: number): SheetPointer {
@@ -45,7 +47,7 @@ beforeEach(() => {
 
 test("every move is checked once, and the release not at all", () => {
   const { item, shape } = firstPlanting();
-  store().select([item.id]);
+  inWindow().select([item.id]);
   const gesture = moveGesture(pointerAt(shape.x, shape.y), item);
   for (const by of [1, 2, 3]) gesture.move(pointerAt(shape.x + by, shape.y));
   expect(runs).toHaveBeenCalledTimes(3);
@@ -59,7 +61,7 @@ test("every move is checked once, and the release not at all", () => {
 
 test("let go elsewhere it ends there", () => {
   const { item, shape } = firstPlanting();
-  store().select([item.id]);
+  inWindow().select([item.id]);
   const gesture = moveGesture(pointerAt(shape.x, shape.y), item);
   gesture.move(pointerAt(shape.x + 1, shape.y));
   gesture.end(pointerAt(shape.x + 2, shape.y));

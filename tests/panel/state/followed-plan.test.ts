@@ -3,6 +3,7 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { changePlantings } from "../../../src/core/edits/object-edits.ts";
 import { previewHere, useFollowed } from "../../../src/panel/state/followed-plan.ts";
 import { usePlanStore } from "../../../src/store/plan/plan-store.ts";
+import { useWindowStore } from "../../../src/store/window/window-store.ts";
 import { plantingAt, rectangle, smallPlan } from "../../support/small-plan.ts";
 
 const { plan, layout } = smallPlan([plantingAt(1, 0), plantingAt(2, 3)]);
@@ -57,8 +58,8 @@ test("a panel's own preview is shown in the same frame", () => {
 });
 
 test("what changes nothing of the plan is no look at all", () => {
-  usePlanStore.getState().select(["planting-1"]);
-  usePlanStore.getState().showDay(100);
+  useWindowStore.getState().select(["planting-1"]);
+  useWindowStore.getState().showDay(100);
   vi.advanceTimersByTime(1000);
   expect(updates).toBe(0);
 });

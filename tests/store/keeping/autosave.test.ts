@@ -68,9 +68,9 @@ test("a gesture under way is not saved, nor is one called off", async () => {
 });
 
 test("selecting, announcing, tools and layouts save nothing", async () => {
-  tab.store.getState().select(["planting-1"]);
-  tab.store.getState().announce("hello");
-  tab.store.getState().bringIntoView("all");
+  tab.window.getState().select(["planting-1"]);
+  tab.window.getState().announce("hello");
+  tab.window.getState().bringIntoView("all");
   tab.store.getState().showLayout(LAYOUT);
   vi.advanceTimersByTime(3000);
   await settled();

@@ -30,7 +30,7 @@ describe("a second tab with the same plan", () => {
     looker.store.getState().undo();
     expect(looker.plan()).toBe(before);
     expect(looker.store.getState().shown).toBe(before);
-    expect(looker.store.getState().announcement).toMatch(/open in another tab/);
+    expect(looker.window.getState().announcement).toMatch(/open in another tab/);
     writer.retitle("Written");
     await writer.flush();
     await vi.waitFor(() => expect(looker.title()).toBe("Written"));

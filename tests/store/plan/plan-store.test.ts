@@ -1,5 +1,5 @@
 /** The store: gestures, undo, selection, layouts, what is announced. */
-import { beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { copyLayout, renameLayout } from "../../../src/core/edits/layout-edits.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
 import {
@@ -9,9 +9,11 @@ import {
 } from "../../../src/core/edits/object-edits.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import { HISTORY_DEPTH, usePlanStore } from "../../../src/store/plan/plan-store.ts";
+import { useWindowStore } from "../../../src/store/window/window-store.ts";
 import { LAYOUT, gardenPlan } from "../../support/garden-plan.ts";
 
 const store = () => usePlanStore.getState();
+const inWindow = () => useWindowStore.getState();
 const move = (dx: number, id = "planting-1") =>
   moveObjects(LAYOUT, [id], dx, 0, `Move ${id.replace("planting-", "no. ")}`);
 const plantingAt = (plan: Plan, index: number) => plan.layouts[0]?.plantings[index];
@@ -188,24 +190,62 @@ describe("undo and redo", () => {
   });
 });
 
+describe("a plan that may only be looked at", () => {
+  afterEach(() => store().setLookOnly(null));
+
+  test("refuses edits with the reason, also through an action taken before", () => {
+    const { commit, preview, undo, redo } = store();
+    commit(move(1));
+    preview(move(2));
+    const { plan, past } = store();
+    store().setLookOnly("It is open elsewhere.");
+    expect(store().previewing).toBeNull();
+    for (const edit of [() => commit(move(3)), undo, redo]) {
+      inWindow().announce("");
+      edit();
+      expect(inWindow().announcement).toBe("It is open elsewhere.");
+    }
+    inWindow().announce("");
+    preview(move(4));
+    expect(inWindow().announcement).toBe("");
+    expect([store().plan, store().shown, store().past]).toEqual([plan, plan, past]);
+  });
+
+  test("still follows what is stored, and another layout can be looked at", () => {
+    store().commit(copyLayout(LAYOUT, "layout-2", "Second"));
+    store().setLookOnly("It is open elsewhere.");
+    store().showLayout("layout-2");
+    expect(store().layoutId).toBe("layout-2");
+    store().follow(changePlan({ title: "Stored elsewhere" }, "Changed in another tab"));
+    expect(store().plan.title).toBe("Stored elsewhere");
+    store().setLookOnly(null);
+    store().undo();
+    expect(store().plan.title).not.toBe("Stored elsewhere");
+  });
+});
+
 describe("selection", () => {
   test("keeps what is still there and drops what is gone", () => {
-    store().select(["planting-1", "planting-3", "wild-1"]);
-    const { selection } = store();
+    inWindow().select(["planting-1", "planting-3", "wild-1"]);
+    const { selection } = inWindow();
     store().commit(move(1));
-    expect(store().selection).toBe(selection);
+    expect(inWindow().selection).toBe(selection);
     store().commit(removeObjects(LAYOUT, ["planting-3"]));
-    expect(store().selection).toEqual(["planting-1", "wild-1"]);
+    expect(inWindow().selection).toEqual(["planting-1", "wild-1"]);
     store().undo();
-    expect(store().selection).toEqual(["planting-1", "wild-1"]);
+    expect(inWindow().selection).toEqual(["planting-1", "wild-1"]);
   });
 
   test("and the open finding are put away with the layout", () => {
     store().commit(copyLayout(LAYOUT, "layout-2", "Layout 2"));
-    store().select(["planting-1"]);
-    store().showFinding(store().result.findings[0]?.id ?? null);
+    inWindow().select(["planting-1"]);
+    inWindow().showFinding(store().result.findings[0]?.id ?? null);
     store().showLayout("layout-2");
-    expect(store()).toMatchObject({ selection: [], openFinding: null, layoutId: "layout-2" });
+    expect({ ...store(), ...inWindow() }).toMatchObject({
+      selection: [],
+      openFinding: null,
+      layoutId: "layout-2",
+    });
   });
 });
 
@@ -216,46 +256,45 @@ describe("announcements", () => {
 
   test("name the edit, codes that changed with the bed, and how many conflicts there are now", () => {
     store().commit(move(1));
-    expect(store().announcement).toBe(`Move no. 1. B01-1 is now P-1. ${counted()}.`);
+    expect(inWindow().announcement).toBe(`Move no. 1. B01-1 is now P-1. ${counted()}.`);
     store().undo();
-    expect(store().announcement).toBe(`Undone: Move no. 1. ${counted()}.`);
+    expect(inWindow().announcement).toBe(`Undone: Move no. 1. ${counted()}.`);
     store().redo();
-    expect(store().announcement).toBe(`Done again: Move no. 1. ${counted()}.`);
+    expect(inWindow().announcement).toBe(`Done again: Move no. 1. ${counted()}.`);
     store().commit(removeObjects(LAYOUT, ["bed-1", "bed-2", "bed-3"], "Clear the beds"));
-    expect(store().announcement).toBe("Clear the beds. 0 conflicts.");
+    expect(inWindow().announcement).toBe("Clear the beds. 0 conflicts.");
   });
 
   test("say what an edit leaves alone because it is locked", () => {
     const locked = { locked: true };
     store().commit(changePlantings(LAYOUT, ["planting-1"], locked, "Lock B01-1"));
     store().commit(removeObjects(LAYOUT, ["planting-1"], "Delete B01-1"));
-    expect(store().announcement).toBe("B01-1 is locked and stays as it is.");
+    expect(inWindow().announcement).toBe("B01-1 is locked and stays as it is.");
     expect(store().past.at(-1)?.title).toBe("Lock B01-1");
   });
 
   test("are not made for every frame of a gesture", () => {
-    const before = store().announcement;
+    const before = inWindow().announcement;
     store().preview(move(1));
     store().cancelPreview();
-    expect(store().announcement).toBe(before);
+    expect(inWindow().announcement).toBe(before);
   });
 });
 
 describe("opening a plan", () => {
   test("starts everything anew, on the chosen layout", () => {
     store().commit(move(1));
-    store().select(["planting-1"]);
-    store().pickTool("measure");
+    inWindow().select(["planting-1"]);
+    inWindow().pickTool("measure");
     const plan = copyLayout(LAYOUT, "layout-2", "Layout 2").apply(gardenPlan());
     store().openPlan({ ...plan, chosenLayout: "layout-2" });
     expect(store()).toMatchObject({
       past: [],
       future: [],
-      selection: [],
       layoutId: "layout-2",
-      tool: "select",
       previewing: null,
     });
+    expect(inWindow()).toMatchObject({ selection: [], tool: "select" });
     expect(store().shown).toBe(store().plan);
   });
 

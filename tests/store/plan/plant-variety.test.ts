@@ -3,6 +3,7 @@ import { emptyPlan } from "../../../src/core/model/empty-plan.ts";
 import type { Bed, Plan, Planting, Variety } from "../../../src/core/model/plan.ts";
 import { plantVariety } from "../../../src/store/plan/plant-variety.ts";
 import { usePlanStore } from "../../../src/store/plan/plan-store.ts";
+import { useWindowStore } from "../../../src/store/window/window-store.ts";
 
 const bed: Bed = {
   id: "bed-1",
@@ -40,7 +41,8 @@ test("a placed variety is selected, kept for seed, and one undo step", () => {
     plants: 8,
   });
   expect(planting?.start).toBeUndefined();
-  const { selection, past } = usePlanStore.getState();
+  const { past } = usePlanStore.getState();
+  const { selection } = useWindowStore.getState();
   expect(selection).toEqual([planting?.id]);
   expect(past.map(({ title }) => title)).toEqual(["Place Amber Lantern in bed A01"]);
 });
@@ -99,13 +101,13 @@ describe("it says why nothing is placed", () => {
     opened([lantern], [whole]);
     plantVariety("v1", "bed-1");
     expect(placed()).toHaveLength(1);
-    expect(usePlanStore.getState().announcement).toBe("Bed A01 is full.");
+    expect(useWindowStore.getState().announcement).toBe("Bed A01 is full.");
   });
 
   test("of a kind nobody knows", () => {
     opened([{ ...lantern, kind: "no-such-kind" }]);
     plantVariety("v1", "bed-1");
     expect(placed()).toEqual([]);
-    expect(usePlanStore.getState().announcement).toContain("Amber Lantern");
+    expect(useWindowStore.getState().announcement).toContain("Amber Lantern");
   });
 });

@@ -4,9 +4,11 @@ import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
 import { copyLayout } from "../../../src/core/edits/layout-edits.ts";
 import { usePlanStore } from "../../../src/store/plan/plan-store.ts";
+import { useWindowStore } from "../../../src/store/window/window-store.ts";
 import { trialPlan } from "../../support/trial-plan.ts";
 
 const store = () => usePlanStore.getState();
+const inWindow = () => useWindowStore.getState();
 const moveAway = moveObjects("layout-1", ["q"], 900, 0);
 const conflicts = () => store().result.findings.filter(({ severity }) => severity === "conflict");
 
@@ -43,7 +45,7 @@ describe("while a change is on trial", () => {
     expect(store().previewing).toBeNull();
     expect(store().shown).toBe(store().plan);
     expect(store().past).toHaveLength(1);
-    expect(store().announcement).toBe(`Put back: ${moveAway.title}.`);
+    expect(inWindow().announcement).toBe(`Put back: ${moveAway.title}.`);
     store().undo();
     expect(store().past).toHaveLength(0);
   });
