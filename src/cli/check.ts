@@ -1,5 +1,9 @@
 /** `wideberth check FILE`: prints the findings; 1 when there is a conflict. */
-import { checkLayout } from "../core/checks/checked-layout.ts";
+import { type CheckedLayout, checkLayout } from "../core/checks/checked-layout.ts";
+import { checkAsGrown } from "../core/record/as-grown.ts";
+import { fieldChangeLines } from "../core/record/field-words.ts";
+import { type DayNumber, dayFromIso } from "../core/model/day.ts";
+import { today } from "./clock.ts";
 import { checkReportJson, checkReportLines } from "../core/files/check-report.ts";
 import { checkRegister } from "./check-register.ts";
 import { openBytes } from "./input-bytes.ts";
@@ -14,19 +18,41 @@ export async function check(args: readonly string[]): Promise<number> {
     all: { type: "boolean", default: false },
     estimate: { type: "boolean", default: false },
     layout: { type: "string" },
+    "as-grown": { type: "boolean", default: false },
+    on: { type: "string" },
   });
+  const grownOn = dayOfRecord(values["as-grown"], values.on);
   const path = onlyArgument("check", "FILE", positionals);
   const bytes = await openBytes(path);
   if (startsRegister(bytes.file, bytes.start)) {
     if (values.all) throw usage("check", "--all would list every pair of a register");
     if (values.estimate) throw usage("check", "--estimate takes no register");
     if (values.layout !== undefined) throw usage("check", "a register has no layouts to choose");
+    if (grownOn !== null) throw usage("check", "a register has no field record");
     return checkRegister(bytes.all, bytes.file, values.json);
   }
   const { plan, layout, file } = await openInput(bytes, values.layout);
-  const checked = checkLayout(plan, layout.id);
+  const planned = checkLayout(plan, layout.id);
+  const checked = grownOn === null ? planned : checkAsGrown(plan, layout.id, grownOn);
   const report = { ...checked, file, isAll: values.all, isEstimated: values.estimate };
   const texts = values.json ? checkReportJson(report) : checkReportLines(report);
+  if (grownOn !== null && !values.json) await writeSteadily(fieldWords(planned, checked, grownOn));
   for (const piece of gathered(texts)) await writeSteadily(piece);
   return checked.result.findings.some(({ severity }) => severity === "conflict") ? 1 : 0;
+}
+
+/** The day to judge on; null for the plan as planned. */
+function dayOfRecord(isAsGrown: boolean, on: string | undefined): DayNumber | null {
+  if (!isAsGrown) {
+    if (on !== undefined) throw usage("check", "--on goes with --as-grown");
+    return null;
+  }
+  if (on === undefined) return today(new Date());
+  const day = dayFromIso(on);
+  if (day === null) throw usage("check", `got --on ${on}, expected a date as YYYY-MM-DD`);
+  return day;
+}
+
+function fieldWords(planned: CheckedLayout, grown: CheckedLayout, on: DayNumber): string {
+  return `${fieldChangeLines(planned, grown, on).join("\n")}\n\n`;
 }

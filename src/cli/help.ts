@@ -25,6 +25,15 @@ wideberth check FILE [--json] [--all] [--estimate] [--layout NAME]
     --estimate     also how much of the seed would be crossed, and what trials found
     --layout NAME  this layout instead of the chosen or first one
 
+wideberth check PLAN --as-grown [--on YYYY-MM-DD] [--json] [--all] [--layout NAME]
+    Judges the plan as the field record has it on a day (today if none is given), what the
+    field changed first.
+
+wideberth merge PLAN COPY -o FILE [--take ID ...]
+    Brings two copies of one plan together: every entry of both records, and the changes to the
+    plan itself listed one by one.
+    --take ID      takes this change from COPY; without it PLAN's own stays
+
 wideberth compare PLAN [--json | --csv | --pdf FILE] [--layout NAME --layout NAME ...]
                   [--paper NAME] [--overlaid]
     Measures the layouts of a plan side by side and lists what differs from the first.

@@ -7,6 +7,7 @@ import { exportFile } from "./export.ts";
 import { help } from "./help.ts";
 import { lots } from "./lots.ts";
 import { map } from "./map.ts";
+import { merge } from "./merge.ts";
 import { Refusal } from "./refusal.ts";
 import { version } from "./version.ts";
 
@@ -17,6 +18,7 @@ const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>
   ["compare", compare],
   ["lots", lots],
   ["map", map],
+  ["merge", merge],
   ["export", exportFile],
 ]);
 

@@ -172,6 +172,23 @@ const earlierCrops: fc.Arbitrary<Plan["earlierCrops"]> = fc.uniqueArray(
   { maxLength: 3, selector: (crop) => crop.id },
 );
 
+const entries: fc.Arbitrary<Plan["entries"]> = fc.uniqueArray(
+  optional(
+    {
+      id,
+      on: day,
+      of: id,
+      what: fc.constantFrom("sown", "first flower", "covered", "rogued", "note"),
+      count: fc.integer({ min: 0, max: 500 }),
+      note: text,
+      who: text,
+      corrects: id,
+    },
+    ["id", "on", "of", "what"],
+  ),
+  { maxLength: 4, selector: (entry) => entry.id },
+);
+
 const picture: fc.Arbitrary<Plan["picture"]> = fc.record({
   name: text,
   data: fc.base64String({ minLength: 4, maxLength: 40 }),
@@ -288,6 +305,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
         storagePlaces: fc.constant([shelf]),
         surroundings: surroundings(around),
         earlierCrops,
+        entries,
         picture,
         layouts: fc.tuple(...layoutIds.map((layoutId) => layout(layoutId, varietyIds, around))),
         chosenLayout: fc.constantFrom(...layoutIds),
@@ -316,6 +334,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
         "surroundings",
         "layouts",
         "earlierCrops",
+        "entries",
         "accepted",
       ],
     ),

@@ -16,34 +16,17 @@ import {
 } from "./bloom-window.ts";
 import { countedFlower, heatEnd, notOfSpring, otherReckoning } from "./first-flower.ts";
 import { type BloomSetting, frostAfter } from "./growing.ts";
+import {
+  type BloomParts,
+  type Forecast,
+  type RipeSeed,
+  exactly,
+  ripeByDays,
+} from "./bloom-parts.ts";
+import { forecastWithSeen } from "./forecast-with-seen.ts";
 import { dayOfHeat } from "./heat-bloom.ts";
-import type { WhyNoBloom } from "./no-bloom.ts";
+import { seenOf } from "./seen-bloom.ts";
 import { repeatsIn } from "./yearly.ts";
-
-/** The whole bloom and its two parts; they differ where tassels and silks do not open together. */
-export interface BloomParts {
-  readonly whole: Bloom;
-  /** Pollen is shed. */
-  readonly sheds: Bloom;
-  /** Stigmas take pollen. */
-  readonly receives: Bloom;
-  /** When the first seed is ripe; null where the kind names no days. */
-  readonly ripe: RipeSeed | null;
-}
-
-/** Day the first seed is ripe, with its uncertainty. */
-export interface RipeSeed {
-  readonly earliest: DayNumber;
-  readonly likely: DayNumber;
-  readonly latest: DayNumber;
-  /** Whether the most heat is not reached by the end of growth: `latest` lies after it. */
-  readonly isBeyond?: true;
-}
-
-/** A bloom, or why none is told. */
-export type Forecast =
-  | { readonly bloom: BloomParts; readonly why: null }
-  | { readonly bloom: null; readonly why: WhyNoBloom };
 
 /**
  * Dates are the whole bloom and stand for both its parts.
@@ -66,18 +49,6 @@ export function partsFromDates(
   return { whole: bloom, sheds: bloom, receives: bloom, ripe };
 }
 
-function exactly(day: DayNumber): RipeSeed {
-  return { earliest: day, likely: day, latest: day };
-}
-
-function ripeByDays(first: RipeSeed, days: Range): RipeSeed {
-  return {
-    earliest: first.earliest + days[0],
-    likely: first.likely + Math.round((days[0] + days[1]) / 2),
-    latest: first.latest + days[1],
-  };
-}
-
 /**
  * Bloom of a planting. Heat is used when the site has a climate and the variety or kind a heat
  * requirement, and the planting is sown in place; the variety's own figures go before the kind's.
@@ -87,6 +58,17 @@ function ripeByDays(first: RipeSeed, days: Range): RipeSeed {
  * before or after it has no bloom here until dates are typed.
  */
 export function bloomForecast(
+  planting: Planting,
+  variety: Variety,
+  kind: Kind,
+  setting: BloomSetting,
+): Forecast {
+  const expected = expectedBloom(planting, variety, kind, setting);
+  const seen = seenOf(planting);
+  return seen ? forecastWithSeen(expected, seen, kind, setting.season) : expected;
+}
+
+function expectedBloom(
   planting: Planting,
   variety: Variety,
   kind: Kind,

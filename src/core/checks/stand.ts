@@ -6,12 +6,10 @@
 import type { Bloom } from "../calendar/bloom-window.ts";
 import { type BloomSetting, bloomSetting } from "../calendar/growing.ts";
 import type { WhyNoBloom } from "../calendar/no-bloom.ts";
-import {
-  type Forecast,
-  type RipeSeed,
-  bloomForecast,
-  partsFromDates,
-} from "../calendar/planting-bloom.ts";
+import { bloomForecast, partsFromDates } from "../calendar/planting-bloom.ts";
+import type { Forecast, RipeSeed } from "../calendar/bloom-parts.ts";
+import { forecastWithSeen } from "../calendar/forecast-with-seen.ts";
+import { seenOf } from "../calendar/seen-bloom.ts";
 import type { Kind, PollenCarrier } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
@@ -194,6 +192,7 @@ function surroundingStand(
   const forecast: Forecast = surrounding.bloom
     ? { bloom: partsFromDates(surrounding.bloom, null, yearly), why: null }
     : { bloom: null, why: "no-start" };
+  const seen = seenOf(surrounding);
   return {
     id: surrounding.id,
     kind,
@@ -202,7 +201,7 @@ function surroundingStand(
     outline: outlineOf(surrounding.outline),
     isSeedParent: false,
     shedsPollen: isToFlower(surrounding.flowering, kind),
-    ...bloomFields(forecast),
+    ...bloomFields(seen ? forecastWithSeen(forecast, seen, kind, season) : forecast),
     requirement: null,
     wildRequirements: null,
     reachM: Infinity,

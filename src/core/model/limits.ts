@@ -11,6 +11,7 @@ export const LIMITS = {
   adjustments: 20,
   places: 500,
   lotRefs: 50,
+  entries: 100_000,
   stays: 100,
   tests: 200,
   /** Characters of a picture's base64: about 3 MB of file. */

@@ -44,6 +44,7 @@ export function planProblems(
     if (!isKnown(crop.kind)) add(object, "kind", shown(crop.kind), "a known kind");
     checkOutline(crop.outline, object, add);
   });
+  requireDistinct("entries", plan.entries, add);
   if (plan.picture) checkPicture(plan.picture, add);
   if (plan.site.outline) checkOutline(plan.site.outline, "site", add);
   if (

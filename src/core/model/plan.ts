@@ -5,6 +5,7 @@
  * Turns are degrees clockwise from the sheet's up direction. Unknown fields are kept.
  */
 import { z } from "zod/mini";
+import { entry } from "./entry-schema.ts";
 import { earlierCrop, picture } from "./ground-schema.ts";
 import { LIMITS } from "./limits.ts";
 import { amount, lot, sowing, storagePlace } from "./lot-schema.ts";
@@ -256,6 +257,8 @@ export const planSchema = record({
   sowing: z.optional(sowing),
   surroundings: z._default(listOf(surrounding, LIMITS.items), []),
   earlierCrops: z._default(listOf(earlierCrop, LIMITS.items), []),
+  /** The field record, in no order; see core/record. */
+  entries: z._default(listOf(entry, LIMITS.entries), []),
   picture: z.optional(picture),
   layouts: listOf(layout, 100, 1),
   chosenLayout: z.optional(id),
@@ -280,6 +283,7 @@ export type SeedAmount = DeepReadonly<z.output<typeof amount>>;
 
 export type Variety = DeepReadonly<z.output<typeof variety>>;
 export type Surrounding = DeepReadonly<z.output<typeof surrounding>>;
+export type Entry = DeepReadonly<z.output<typeof entry>>;
 export type EarlierCrop = DeepReadonly<z.output<typeof earlierCrop>>;
 export type Picture = DeepReadonly<z.output<typeof picture>>;
 export type RectangleShape = DeepReadonly<z.output<typeof rectangle>>;

@@ -1,0 +1,53 @@
+/** The record as it stands: corrections in the place of what they correct, struck entries gone. */
+import type { Entry } from "../model/plan.ts";
+
+/**
+ * Entries that hold, by day and then id. Of several corrections of one entry, made on devices
+ * apart, the one written last holds (by id where that is not known). A correction of an entry
+ * that is not there stands for itself.
+ */
+export function currentEntries(entries: readonly Entry[]): readonly Entry[] {
+  const byId = new Map(entries.map((entry) => [entry.id, entry]));
+  const held = new Map<string, Entry>();
+  for (const entry of entries) {
+    const root = rootOf(entry, byId);
+    const other = held.get(root);
+    if (other === undefined || isLater(entry, other, root)) held.set(root, entry);
+  }
+  return [...held.values()].filter((entry) => entry.isStruck !== true).sort(byDay);
+}
+
+/** Entries of one planting or surrounding on a day or before. */
+export function entriesUntil(
+  current: readonly Entry[],
+  subject: string,
+  on: number,
+): readonly Entry[] {
+  return current.filter((entry) => entry.of === subject && entry.on <= on);
+}
+
+/** Id of the entry at the beginning of a chain of corrections; a circle ends where it began. */
+function rootOf(entry: Entry, byId: ReadonlyMap<string, Entry>): string {
+  let current = entry;
+  const seen = new Set([entry.id]);
+  while (current.corrects !== undefined) {
+    const before = byId.get(current.corrects);
+    if (before === undefined) return current.corrects;
+    if (seen.has(before.id)) return [...seen].sort()[0] ?? entry.id;
+    seen.add(before.id);
+    current = before;
+  }
+  return current.id;
+}
+
+/** A correction holds against what it corrects; of two corrections the one written later. */
+function isLater(a: Entry, b: Entry, root: string): boolean {
+  if (a.id === root || b.id === root) return b.id === root;
+  const [first, second] = [a.written ?? "", b.written ?? ""];
+  return first === second ? a.id > b.id : first > second;
+}
+
+/** By day, then id: the order does not hang on the device. */
+export function byDay(a: Entry, b: Entry): number {
+  return a.on - b.on || (a.id < b.id ? -1 : Number(a.id > b.id));
+}
