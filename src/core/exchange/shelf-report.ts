@@ -8,7 +8,8 @@ import { type Estimate, estimateOf, shelfPlace } from "../lots/estimate.ts";
 import { varietyIndex } from "../lots/variety-index.ts";
 import { latestTest } from "../lots/germination.ts";
 import { amountWords, noteWords, startWords, treatmentWords } from "../lots/lot-words.ts";
-import { type Renewal, renewalReason, renewals } from "../lots/renewal.ts";
+import { type Renewal, fineVarieties, renewals } from "../lots/renewal.ts";
+import { plantedWords, renewalReason } from "../lots/renewal-words.ts";
 import { isoFromDay, longDate } from "../model/day.ts";
 import type { Lot, Variety } from "../model/plan.ts";
 
@@ -33,19 +34,17 @@ function shelfRows({ plan, book }: Pick<CheckedLayout, "plan" | "book">): readon
   });
 }
 
+type Shelf = Pick<CheckedLayout, "plan" | "layout" | "book">;
+
 /** @param today day the bands are of */
-export function shelfText(input: Pick<CheckedLayout, "plan" | "book">, today: number): string {
-  const { plan, book } = input;
+export function shelfText(input: Shelf, today: number): string {
   const rows = shelfRows(input);
   if (rows.length === 0) return "No lots on the shelf.\n";
-  const due = renewals(plan, book, today);
   return [
     `${rows.length} ${rows.length === 1 ? "lot" : "lots"}, ${longDate(today)}`,
     "",
     ...rows.flatMap((row) => [...lotLines(row, input, today), ""]),
-    due.length === 0 ? "Nothing is to be renewed yet." : "To renew, most urgent first:",
-    ...due.map((each) => `- ${renewalLine(each)}`),
-    "",
+    ...renewalLines(input, today),
     "Bands are estimates; a germination test wins over them. They certify nothing.",
     "",
   ].join("\n");
@@ -75,15 +74,36 @@ function lotLines(
   ];
 }
 
-function renewalLine(renewal: Renewal): string {
-  const { variety, kind, plants, lot } = renewal;
+/** In three parts: what cannot wait, what can for a season or two, and what is fine. */
+function renewalLines({ plan, layout, book }: Shelf, today: number): readonly string[] {
+  const due = renewals(plan, book, today, { layout });
+  const [now, later] = [true, false].map((isNow) =>
+    due.filter(({ seasonsLeft }) => (seasonsLeft === 0) === isNow),
+  );
+  const fine = fineVarieties(plan, due).map(({ name }) => name);
+  const part = (head: string, list: readonly Renewal[] = []) =>
+    list.length === 0 ? [] : [head, ...list.map((each) => `- ${renewalLine(each, today)}`), ""];
+  return [
+    ...part("To renew this season, most urgent first:", now),
+    ...part("To renew in one of the next seasons:", later),
+    ...(due.length === 0 ? ["Nothing is to be renewed yet.", ""] : []),
+    ...(fine.length === 0 ? [] : [`Fine for now: ${fine.join(", ")}.`, ""]),
+  ];
+}
+
+function renewalLine(renewal: Renewal, today: number): string {
+  const { variety, kind, plants, lot, estimate } = renewal;
+  const band = estimate?.at(Math.max(today, estimate.startDay));
+  const now = band && lot ? ` ${lot.code} now: ${bandWords(band)}.` : "";
   const sow = lot ? `, sow ${lot.code}` : "";
-  return `${variety.name}, ${kind.name}: ${renewalReason(renewal)} ${plants} plants${sow}.`;
+  const todo = plantedWords(renewal) || `Grow ${plants} plants${sow}.`;
+  return `${variety.name}, ${kind.name}: ${renewalReason(renewal)}${now} ${todo}`;
 }
 
 /** Rates are fractions of 1, days ISO 8601; null where nothing is known. */
-export function shelfJson(input: Pick<CheckedLayout, "plan" | "book">, today: number): object {
-  const { plan, book } = input;
+export function shelfJson(input: Shelf, today: number): object {
+  const { plan, layout, book } = input;
+  const due = renewals(plan, book, today, { layout });
   const iso = (day: number | null) => (day === null ? null : isoFromDay(day));
   return {
     date: isoFromDay(today),
@@ -102,19 +122,30 @@ export function shelfJson(input: Pick<CheckedLayout, "plan" | "book">, today: nu
         basis: estimate ? { from: estimate.from, since: iso(estimate.startDay) } : null,
         notes: estimate?.notes ?? [],
         standard: kind?.germinationPercent ? standardOf(kind) : null,
-        underStandard: under ? { earliest: iso(under.earliest), latest: iso(under.latest) } : null,
+        underStandard: under
+          ? {
+              earliest: iso(under.earliest),
+              likely: iso(under.likely),
+              latest: iso(under.latest),
+            }
+          : null,
       };
     }),
-    renew: renewals(plan, book, today).map((renewal) => ({
+    renew: due.map((renewal) => ({
       variety: renewal.variety.name,
       kind: renewal.kind.id,
       cause: renewal.cause,
       reason: renewalReason(renewal),
+      seasonsLeft: renewal.seasonsLeft,
+      by: renewal.by,
       plants: renewal.plants,
       lot: renewal.lot?.code ?? null,
+      inLayout: { plots: renewal.plots, plants: renewal.plantsPlaced },
       earliest: iso(renewal.earliest),
+      likely: iso(renewal.likely),
       latest: iso(renewal.latest),
     })),
+    fine: fineVarieties(plan, due).map(({ name }) => name),
   };
 }
 
@@ -132,6 +163,7 @@ const HEADINGS = [
   "most %",
   "standard %",
   "may be under from",
+  "likely under from",
   "surely under from",
 ];
 
@@ -156,6 +188,7 @@ export function shelfCsv(input: Pick<CheckedLayout, "plan" | "book">, today: num
       band && Math.ceil(band[1] * 100),
       kind?.germinationPercent?.value,
       iso(under?.earliest),
+      iso(under?.likely),
       iso(under?.latest),
     ];
   });

@@ -1,7 +1,8 @@
 /**
  * How fast seed of a kind ages under a condition: probits lost a day, as a slow and a fast edge.
  * Where constants are known the seed viability equation gives them, over the doubt about moisture;
- * in an ordinary room the years of handbooks widen the band. Without constants handbooks stand
+ * in an ordinary room the years of handbooks widen the band, and their middle is what is likely: they
+ * are what growers see there, where the equation alone is years off either way. Without constants handbooks stand
  * alone, stretched by the rules of thumb.
  */
 import type { Kind } from "../kinds/crop.ts";
@@ -28,8 +29,9 @@ export type LifeNote =
   | "rule of thumb";
 
 export interface Ageing {
-  /** Probits a day; slow <= fast. */
+  /** Probits a day; slow <= likely <= fast. */
   readonly slow: number;
+  readonly likely: number;
   readonly fast: number;
   readonly notes: readonly LifeNote[];
 }
@@ -72,6 +74,7 @@ function madeAgeing(kind: Kind, condition: Condition): Ageing | null {
   if (book === null) return equation;
   return {
     slow: Math.min(equation.slow, book.slow),
+    likely: book.likely,
     fast: Math.max(equation.fast, book.fast),
     notes: [...equation.notes, "handbook"],
   };
@@ -131,9 +134,11 @@ function byEquation(kind: Kind, condition: Condition): Ageing | null {
       clamped(humidityPct, HUMIDITY_RANGE) !== humidityPct &&
       "humidity clamp",
   ];
+  const [slow, fast] = [rate(least), rate(most)];
   return {
-    slow: rate(least),
-    fast: rate(most),
+    slow,
+    likely: Math.sqrt(slow * fast),
+    fast,
     notes: notes.filter((note) => note !== false),
   };
 }
@@ -144,9 +149,11 @@ function byHandbook(kind: Kind): Ageing | null {
   if (!years) return null;
   const [least, most] = years[0] === years[1] ? widened(years[0]) : years;
   const fall = Math.max(probit(FRESH) - probit(standardOf(kind)), 0.1);
+  const [slow, fast] = [fall / (most * DAYS_A_YEAR), fall / (least * DAYS_A_YEAR)];
   return {
-    slow: fall / (most * DAYS_A_YEAR),
-    fast: fall / (least * DAYS_A_YEAR),
+    slow,
+    likely: Math.sqrt(slow * fast),
+    fast,
     notes: ["handbook"],
   };
 }
@@ -170,6 +177,8 @@ function byRules(kind: Kind, condition: Condition): Ageing | null {
   const factor = 2 ** Math.max(doublings, -2);
   return {
     slow: book.slow * factor,
+    // What a better place does is hoped for, not reckoned with.
+    likely: book.likely * Math.max(factor, 1),
     fast: book.fast * Math.max(factor, 1),
     notes: ["handbook", "rule of thumb"],
   };

@@ -18,14 +18,21 @@ export interface Estimate {
   readonly startDay: number;
   /** Germination on a day not before the start: [least, most], hard seed counted in. */
   at(day: number): Rates;
-  /** Between the edges: the tested rate aged at the geometric mean of both; for amounts to sow and
-   * the order of what to renew. */
+  /**
+   * Between the edges: the tested rate aged as handbooks say where they speak of such a place, else
+   * at the geometric mean of both edges; for amounts to sow and what to renew.
+   */
   likelyAt(day: number): number;
   /**
-   * First day under a rate, by the fast and by the slow edge; null: not within a hundred years.
+   * First day under a rate, by the fast edge, likely, and by the slow one; null: not within a
+   * hundred years.
    * The start day where it is under it from the start.
    */
-  under(rate: number): { readonly earliest: number | null; readonly latest: number | null };
+  under(rate: number): {
+    readonly earliest: number | null;
+    readonly likely: number | null;
+    readonly latest: number | null;
+  };
   readonly notes: readonly LifeNote[];
 }
 
@@ -74,9 +81,10 @@ function madeEstimate(lot: Lot, kind: Kind, places: StoragePlaces): Estimate | n
     from: start.from,
     startDay: start.day,
     at: (day) => [normalBelow(low - lost(day, "fast")), normalBelow(high - lost(day, "slow"))],
-    likelyAt: (day) => normalBelow(likely - Math.sqrt(lost(day, "fast") * lost(day, "slow"))),
+    likelyAt: (day) => normalBelow(likely - lost(day, "likely")),
     under: (rate) => ({
       earliest: dayOfLoss(stretches, low - probit(rate), "fast"),
+      likely: dayOfLoss(stretches, likely - probit(rate), "likely"),
       latest: dayOfLoss(stretches, high - probit(rate), "slow"),
     }),
     notes: [...new Set(stretches.flatMap(({ clock }) => clock.notes))],

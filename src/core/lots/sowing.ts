@@ -104,11 +104,7 @@ function sowingRow(
   left: Map<string, number>,
 ): SowingRow {
   const inTrays = planting.start?.method === "transplanted";
-  const emergenceOwn = inTrays
-    ? (variety.sowing?.trayEmergence ?? plan.sowing?.trayEmergence)
-    : (variety.sowing?.emergence ?? plan.sowing?.emergence);
-  const emergence = emergenceOwn ?? (inTrays ? EMERGENCE.good : EMERGENCE.fair);
-  const spare = variety.sowing?.spare ?? plan.sowing?.spare ?? USUAL_SPARE;
+  const { emergence, isEmergenceOwn, spare } = sowingRule(plan, variety, inTrays);
   const day = planting.start?.date ?? null;
   const shelf = lotBook(plan.lots);
   const named = (planting.lots ?? variety.lots)?.flatMap((id) => shelf.lot(id) ?? []);
@@ -133,12 +129,37 @@ function sowingRow(
         ? null
         : seedsFor(planting.plants, spare, rateOf(lots[0]), emergence),
     emergence,
-    isEmergenceOwn: emergenceOwn !== undefined,
+    isEmergenceOwn,
     spare,
     // A grower who keeps no shelf of this variety is not told that it is empty.
     missingSeeds: isStocked ? given.missingSeeds : 0,
     missingPlants: isStocked ? given.missingPlants : 0,
   };
+}
+
+/** What comes up of seed that can germinate, and what is sown to spare. */
+function sowingRule(plan: Pick<Plan, "sowing">, { sowing }: Variety, inTrays: boolean) {
+  const own = inTrays
+    ? (sowing?.trayEmergence ?? plan.sowing?.trayEmergence)
+    : (sowing?.emergence ?? plan.sowing?.emergence);
+  return {
+    emergence: own ?? (inTrays ? EMERGENCE.good : EMERGENCE.fair),
+    isEmergenceOwn: own !== undefined,
+    spare: sowing?.spare ?? plan.sowing?.spare ?? USUAL_SPARE,
+  };
+}
+
+/** Seeds of a lot for so many plants, sown in the open. */
+export function seedsToSow(
+  plan: Pick<Plan, "sowing" | "storagePlaces">,
+  variety: Variety,
+  kind: Kind,
+  plants: number,
+  lot: Lot | undefined,
+  day: number,
+): number {
+  const { emergence, spare } = sowingRule(plan, variety, false);
+  return seedsFor(plants, spare, sowingRate(lot, kind, plan, day), emergence);
 }
 
 /** Rate of what comes up of a lot on a day, without hard seed; of a lot nobody knows, the standard. */

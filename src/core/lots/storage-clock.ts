@@ -4,7 +4,8 @@ import { civilFromDay, dayFromCivil } from "../model/day.ts";
 import type { StoragePlace } from "../model/plan.ts";
 import { type Ageing, type Condition, type LifeNote, ORDINARY_ROOM, ageingIn } from "./ageing.ts";
 
-export type Edge = "slow" | "fast";
+/** Edges of the band, and what is likely between them. */
+export type Edge = "slow" | "likely" | "fast";
 
 export interface StorageClock {
   lost(from: number, to: number, edge: Edge): number;
@@ -58,7 +59,10 @@ function madeClock(
   const notes = new Set(known.flatMap((ageing) => ageing.notes));
   if (!conditions) notes.add("room assumed");
   const [first] = known;
-  const isSteady = known.every(({ slow, fast }) => slow === first?.slow && fast === first.fast);
+  const isSteady = known.every(
+    ({ slow, likely, fast }) =>
+      slow === first?.slow && likely === first.likely && fast === first.fast,
+  );
   return { ...(isSteady && first ? steady(first) : seasonal(known)), notes: [...notes] };
 }
 
@@ -88,7 +92,7 @@ function seasonal(rates: readonly Ageing[]): Omit<StorageClock, "notes"> {
     });
     return starts;
   };
-  const startsOf = { slow: sums("slow"), fast: sums("fast") };
+  const startsOf = { slow: sums("slow"), likely: sums("likely"), fast: sums("fast") };
   const total = (day: number, edge: Edge) => {
     const { year, month, day: dayOfMonth } = civilFromDay(Math.floor(day));
     const starts = startsOf[edge];

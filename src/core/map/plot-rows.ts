@@ -143,7 +143,10 @@ function bloomText(
   if (planting.flowering === "first-year" && stand?.shedsPollen !== true)
     return "no bloom this year";
   const window = stand?.bloom?.outer;
-  return window ? `${date(window.first)} to ${date(window.last)}` : "bloom not known";
+  if (!window) return "bloom not known";
+  // Until frost or cutting: the season's last day would read as if somebody had reckoned it.
+  if (stand.bloom?.isOpenEnded) return `from ${date(window.first)} on`;
+  return `${date(window.first)} to ${date(window.last)}`;
 }
 
 /** Years are written where the season runs over New Year. */

@@ -95,8 +95,13 @@ function seed(kind: Kind): readonly Fact[] {
 }
 
 function partWords({ afterFirst, days }: { readonly afterFirst: Range; readonly days: Range }) {
+  const [first, last] = afterFirst;
   const from =
-    afterFirst[1] === 0 ? "from first flower" : `${spanned(afterFirst)} days after first flower`;
+    last === 0
+      ? "from first flower"
+      : last < 0
+        ? `from ${spanned([-last, -first])} days before first flower`
+        : `${spanned(afterFirst)} days after first flower`;
   return `${dayWords(days)}, ${from}`;
 }
 

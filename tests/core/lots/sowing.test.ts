@@ -1,7 +1,5 @@
 /** Worked values of seed needs from lecture slides on maize and from hand reckoning with 7 CFR 201.46. */
 import { describe, expect, test } from "vitest";
-import { renewVariety } from "../../../src/core/edits/sown-lots.ts";
-import { renewalReason, renewals } from "../../../src/core/lots/renewal.ts";
 import { plantsForSeed, seedOfPlants, seedYield } from "../../../src/core/lots/seed-yield.ts";
 import { kilogramsPerHectare, seedsFor, sowingRows } from "../../../src/core/lots/sowing.ts";
 import type { Lot, Plan } from "../../../src/core/model/plan.ts";
@@ -156,104 +154,6 @@ describe("what to sow", () => {
     });
     expect(sowingRows(plan, layoutOf(plan), book).map(({ planting }) => planting.id)).toEqual([
       "first",
-    ]);
-  });
-});
-
-describe("what to renew", () => {
-  const today = day("2027-01-15");
-  const causes = (lots: readonly Lot[], more: Partial<Plan["varieties"][number]> = {}) => {
-    const plan = shelfPlan(lots);
-    const varieties = plan.varieties.slice(0, 1).map((each) => ({ ...each, ...more }));
-    return renewals({ ...plan, varieties }, book, today);
-  };
-
-  test.each<[string, Lot, string]>([
-    ["used up", lot("l", { state: "used up" }), "gone"],
-    ["empty", lot("l", { amount: { unit: "g", value: 0 }, harvestYear: 2026 }), "gone"],
-    ["tested far under 80 %", lot("l", { tests: fresh("2027-01-10", 40) }), "dead"],
-    ["tested just under 80 %", lot("l", { tests: fresh("2027-01-10", 78) }), "doubtful"],
-    ["of unknown age", lot("l", {}), "unknown"],
-  ])("a lot %s", (_, one, cause) => {
-    expect(causes([one])[0]?.cause).toBe(cause);
-  });
-
-  test("a good lot in a freezer is not on the list; in a room it is, in time", () => {
-    const plan = shelfPlan(
-      [lot("l", { tests: fresh("2027-01-10", 98), stored: [{ place: "box" }] })],
-      {
-        storagePlaces: [
-          {
-            id: "box",
-            name: "Box",
-            conditions: [{ fromMonth: 1, temperatureC: -18, moisturePct: 5.5 }],
-          },
-        ],
-      },
-    );
-    expect(renewals(plan, book, today)).toEqual([]);
-    const [soon] = causes([lot("l", { tests: fresh("2027-01-10", 85) })]);
-    expect(soon?.cause).toBe("soon");
-    expect(soon?.latest).toBeGreaterThan(today);
-  });
-
-  test("one good lot saves the variety, whatever lies beside it", () => {
-    const [row] = causes([
-      lot("bad", { tests: fresh("2027-01-10", 20) }),
-      lot("good", { tests: fresh("2027-01-10", 85) }),
-    ]);
-    expect([row?.cause, row?.lot?.id]).toEqual(["soon", "good"]);
-  });
-
-  test("less than the reserve is said, with both numbers", () => {
-    const [row] = causes(
-      [lot("l", { tests: fresh("2027-01-10", 98), amount: { unit: "seeds", value: 120 } })],
-      {
-        reserve: { unit: "seeds", value: 400 },
-      },
-    );
-    expect(row?.cause).toBe("short");
-    expect(row && renewalReason(row)).toBe("120 seeds are left, 400 are to be kept.");
-  });
-
-  test("one press wants the population, sows the best lot, and carries the reason", () => {
-    const plan = shelfPlan([
-      lot("bad", { tests: fresh("2027-01-10", 20) }),
-      lot("good", { tests: fresh("2027-01-10", 60) }),
-    ]);
-    const [row] = renewals(plan, book, today);
-    if (!row) throw new Error("nothing to renew");
-    const reason = renewalReason(row);
-    const next = renewVariety(row, reason).apply(plan);
-    expect(next.varieties[0]).toMatchObject({
-      wantedPlants: book.kind("lettuce")?.population?.maintenance?.value,
-      lots: ["good"],
-      reason: "Its best lot GOOD lies under 80 % (7 CFR 201.31) by estimate.",
-    });
-    const more = {
-      ...plan,
-      varieties: plan.varieties.map((each) => ({ ...each, wantedPlants: 999 })),
-    };
-    expect(renewVariety(row, reason).apply(more).varieties[0]?.wantedPlants).toBe(999);
-  });
-
-  test("the dead come before the doubtful, these before what is due later", () => {
-    const plan = {
-      ...trialPlan({
-        a: { at: 0, kind: "lettuce" },
-        b: { at: 5, kind: "lettuce" },
-        c: { at: 9, kind: "lettuce" },
-      }),
-      lots: [
-        lot("a", { tests: fresh("2027-01-10", 85) }),
-        lot("b", { variety: "v-b", tests: fresh("2027-01-10", 78) }),
-        lot("c", { variety: "v-c", tests: fresh("2027-01-10", 30) }),
-      ],
-    };
-    expect(renewals(plan, book, today).map(({ variety }) => variety.id)).toEqual([
-      "v-c",
-      "v-b",
-      "v-a",
     ]);
   });
 });

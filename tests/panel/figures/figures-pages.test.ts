@@ -124,7 +124,7 @@ describe("facts", () => {
       .flatMap(({ facts }) => facts.map((fact) => `${fact.name}: ${fact.text}`))
       .join("\n");
     expect(text).toContain("C-days (modified average, base 10 C, cap 30 C)");
-    expect(text).toContain("Pollen shed: 7 to 14 days, from first flower");
+    expect(text).toContain("Pollen shed: 7 to 14 days, from 1 to 3 days before first flower");
   });
 });
 
