@@ -17,6 +17,7 @@ export async function check(args: readonly string[]): Promise<number> {
     json: { type: "boolean", default: false },
     all: { type: "boolean", default: false },
     estimate: { type: "boolean", default: false },
+    years: { type: "boolean", default: false },
     layout: { type: "string" },
     "as-grown": { type: "boolean", default: false },
     on: { type: "string" },
@@ -27,6 +28,7 @@ export async function check(args: readonly string[]): Promise<number> {
   if (startsRegister(bytes.file, bytes.start)) {
     if (values.all) throw usage("check", "--all would list every pair of a register");
     if (values.estimate) throw usage("check", "--estimate takes no register");
+    if (values.years) throw usage("check", "a register has no record of days to try years on");
     if (values.layout !== undefined) throw usage("check", "a register has no layouts to choose");
     if (grownOn !== null) throw usage("check", "a register has no field record");
     return checkRegister(bytes.all, bytes.file, values.json);
@@ -34,7 +36,13 @@ export async function check(args: readonly string[]): Promise<number> {
   const { plan, layout, file } = await openInput(bytes, values.layout);
   const planned = checkLayout(plan, layout.id);
   const checked = grownOn === null ? planned : checkAsGrown(plan, layout.id, grownOn);
-  const report = { ...checked, file, isAll: values.all, isEstimated: values.estimate };
+  const report = {
+    ...checked,
+    file,
+    isAll: values.all,
+    isEstimated: values.estimate,
+    isYears: values.years,
+  };
   const texts = values.json ? checkReportJson(report) : checkReportLines(report);
   if (grownOn !== null && !values.json) await writeSteadily(fieldWords(planned, checked, grownOn));
   for (const piece of gathered(texts)) await writeSteadily(piece);

@@ -17,12 +17,13 @@ const sheets = Object.entries(companionTitles)
 
 export const help = `Wideberth: how far apart seed plots must stand, and a map to plant them by.
 
-wideberth check FILE [--json] [--all] [--estimate] [--layout NAME]
+wideberth check FILE [--json] [--all] [--estimate] [--years] [--layout NAME]
     Checks a plan file or a GeoJSON FeatureCollection of plantings and prints the findings.
     A register of up to two million plantings is GeoJSON with one Feature a line.
     --json         one object for programs: pairs and findings
     --all          also the pairs that distance keeps apart
     --estimate     also how much of the seed would be crossed, and what trials found
+    --years        pairs that heat and time decide, in every year of the site's record of days
     --layout NAME  this layout instead of the chosen or first one
 
 wideberth check PLAN --as-grown [--on YYYY-MM-DD] [--json] [--all] [--layout NAME]

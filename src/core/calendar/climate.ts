@@ -43,7 +43,8 @@ function fromNormals(normals: NonNullable<Climate["normals"]>): TemperatureOn {
 
 type RecordedDays = NonNullable<Climate["days"]>;
 
-function recordedOn(days: RecordedDays, day: DayNumber): DayTemperatures | null {
+/** What a record has of a day; null: nothing, or only one of the two. */
+export function recordedOn(days: RecordedDays, day: DayNumber): DayTemperatures | null {
   const minC = days.minC[day - days.first];
   const maxC = days.maxC[day - days.first];
   return typeof minC === "number" && typeof maxC === "number" ? { minC, maxC } : null;

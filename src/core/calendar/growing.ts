@@ -15,6 +15,8 @@ export type Hemisphere = "north" | "south" | "none";
 /** What blooms are told with, beside the planting, its variety and its kind. */
 export interface BloomSetting {
   readonly temperatures: TemperatureOn | null;
+  /** What the temperatures are of. */
+  readonly climate?: Climate | undefined;
   readonly season: DayWindow | null;
   readonly firstAutumnFrost: DayNumber | null;
   readonly hemisphere: Hemisphere;
@@ -28,6 +30,7 @@ export function bloomSetting({ site, season }: Pick<Plan, "site" | "season">): B
   if (found?.season === season) return found.setting;
   const setting: BloomSetting = {
     temperatures: site.climate ? temperatureOn(site.climate) : null,
+    climate: site.climate,
     season,
     firstAutumnFrost: site.firstAutumnFrost ?? null,
     hemisphere: hemisphereOf(site),

@@ -3,14 +3,12 @@
  * date, minimum, maximum, in any order of days. A heading line may name the columns.
  */
 import { type DayNumber, dayFromIso } from "../model/day.ts";
-import type { Climate } from "../model/plan.ts";
+import { type Climate, MAX_RECORDED_DAYS } from "../model/plan.ts";
 import { type Problem, type Read, refuse, shown } from "../model/problem.ts";
 import { type TemperatureUnit, readTemperature } from "./temperature-text.ts";
 
 export type DailyTemperatures = NonNullable<Climate["days"]>;
 
-/** Days from first to last that a plan keeps. */
-const MAX_DAYS = 2000;
 const MAX_PROBLEMS = 50;
 /** How stations write that nothing was measured. */
 const MISSING = /^(|-|m|na|n\/a|nan|null|-?999(\.9)?|-?9999(\.9)?)$/i;
@@ -140,8 +138,8 @@ function inOrder(readings: ReadonlyMap<DayNumber, Reading>, file: string): Read<
     return refuse({ file, object: "", field: "", got: "no day", expected: "a line for each day" });
   }
   const span = last - first + 1;
-  if (span > MAX_DAYS) {
-    const expected = `at most ${MAX_DAYS}: leave out earlier years`;
+  if (span > MAX_RECORDED_DAYS) {
+    const expected = `at most ${MAX_RECORDED_DAYS}, forty years: leave out earlier years`;
     return refuse({
       file,
       object: "",

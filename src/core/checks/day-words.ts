@@ -3,7 +3,7 @@
  * the days between rest, and all of it in words.
  */
 import { basisWord } from "../calendar/basis.ts";
-import { type DayNumber, shortDate } from "../model/day.ts";
+import { shortDate } from "../model/day.ts";
 import type { IsolationPair, TimeClear } from "./isolation-pair.ts";
 import { type Wording, listed } from "./wording.ts";
 
@@ -90,36 +90,4 @@ export function ifNotWords(pairs: readonly IsolationPair[], { nameOf, standOf }:
   const isOthers = sources.some((id) => standOf(id)?.surrounding);
   const which = isOthers ? listed(parents) : "one of the two";
   return `cover or cut ${which} before both are open, or give up the seed of ${parents.join(" and ")}`;
-}
-
-/** The days a planting itself must keep for the pairs that only unsure dates clear. */
-export interface DaysToKeep {
-  /** It must be over by this day, for these others; null: nothing follows it. */
-  readonly overBy: { readonly day: DayNumber; readonly others: readonly string[] } | null;
-  /** It must not open before this day. */
-  readonly notBefore: { readonly day: DayNumber; readonly others: readonly string[] } | null;
-}
-
-/** The strictest days of one planting over all the pairs that rest on unsure dates. */
-export function daysToKeep(id: string, pairs: readonly IsolationPair[]): DaysToKeep {
-  const times = pairs.flatMap(({ time }) => (time && !time.isSure ? [time] : []));
-  const before = times.filter(({ earlier }) => earlier === id);
-  const after = times.filter(({ later }) => later === id);
-  const others = (ids: readonly string[]) => [...new Set(ids)];
-  return {
-    overBy:
-      before.length === 0
-        ? null
-        : {
-            day: Math.min(...before.map(({ lastDay }) => lastDay)),
-            others: others(before.map(({ later }) => later)),
-          },
-    notBefore:
-      after.length === 0
-        ? null
-        : {
-            day: Math.max(...after.map(({ firstDay }) => firstDay)),
-            others: others(after.map(({ earlier }) => earlier)),
-          },
-  };
 }

@@ -1,65 +1,19 @@
 /** What `wideberth check` prints: one object for programs, and the same in words. */
-import type { Basis } from "../calendar/basis.ts";
-import { type Bloom, bloomBasis } from "../calendar/bloom-window.ts";
 import { describeFinding, type Finding } from "../checks/all-checks.ts";
 import { describeStanding } from "../checks/pair-words.ts";
 import { type Description, severitySign, severityWord } from "../checks/wording.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import type { Severity } from "../checks/finding.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
-import type { IsolationPair, Requirement, Standing, TimeClear } from "../checks/isolation-pair.ts";
+import type { IsolationPair } from "../checks/isolation-pair.ts";
 import { countBySeverity } from "../checks/run-checks.ts";
-import type { Relation } from "../kinds/crop.ts";
-import { localFrame } from "../geometry/local-frame.ts";
-import type { Point } from "../geometry/point.ts";
-import { isoFromDay } from "../model/day.ts";
 import type { Plan, PurityLevel } from "../model/plan.ts";
+import { seasonsWords, yearsTitle } from "../crossing-share/seasons-words.ts";
+import { type PairOverYears, pairsOverYears, seasonsOf } from "../crossing-share/seasons-tried.ts";
 import { countText } from "../map/finding-items.ts";
+import { type ReportId, type ReportPair, lonLatReader, reportPair } from "./report-pair.ts";
 import { featureIds } from "../exchange/geojson-plan.ts";
 import { estimateLines, estimateReport } from "./estimate-report.ts";
-
-export type ReportId = string | number;
-
-/** Of a pair that time alone clears. Days are `YYYY-MM-DD`. */
-export interface ReportTime {
-  readonly earlier: ReportId;
-  readonly later: ReportId;
-  readonly closes: Basis;
-  readonly opens: Basis;
-  readonly basis: Basis;
-  readonly isCountedUnlike: boolean;
-  /** Whether it clears with nothing more to say. */
-  readonly isSure: boolean;
-  /** The earlier must be over by `lastDay`, and the later not open before `firstDay`. */
-  readonly lastDay: string;
-  readonly firstDay: string;
-}
-
-/** One directed pair. Field names are a contract: see docs/command-line.md. */
-export interface ReportPair {
-  readonly seedParent: ReportId;
-  readonly pollenSource: ReportId;
-  readonly distanceM: number;
-  readonly requiredM: number | null;
-  readonly overlapDays: number | null;
-  readonly gapDays: number | null;
-  readonly standing: Standing;
-  readonly relation: Relation;
-  readonly guardDays: number;
-  /** On what the windows compared rest; null where one is missing. */
-  readonly bloomBasis: {
-    readonly seedParent: Basis | null;
-    readonly pollenSource: Basis | null;
-  };
-  /** On what a pair rests that time alone clears, and the last safe days; null: it does not. */
-  readonly time: ReportTime | null;
-  readonly requirement: Omit<Requirement, "metres"> | null;
-  /** Nearest points, of the seed parent first: [x, y] sheet metres; [longitude, latitude] or null. */
-  readonly closest: {
-    readonly sheetM: readonly (readonly [number, number])[];
-    readonly lonLat: readonly (readonly [number, number])[] | null;
-  };
-}
 
 export interface ReportFinding {
   readonly check: Finding["check"];
@@ -88,6 +42,8 @@ export interface CheckReportInput extends CheckedLayout {
   readonly isAll: boolean;
   /** How much would cross as well; not unless asked for. */
   readonly isEstimated?: boolean;
+  /** Pairs near to time's limit held against every year of the site's record. */
+  readonly isYears?: boolean;
 }
 
 export function checkReport(input: CheckReportInput): CheckReport {
@@ -141,13 +97,19 @@ function* listJson<T>(
 }
 
 /** What the report says of one pair or finding of a run, for programs and in words. */
-export function reportParts(input: CheckedLayout) {
+export function reportParts(input: CheckedLayout & Pick<Partial<CheckReportInput>, "isYears">) {
   const { plan, layout } = input;
   const idOf = featureIds(plan, layout);
   const wording = wordingOf(input);
   const lonLatOf = lonLatReader(plan);
   return {
-    pair: (pair: IsolationPair): ReportPair => reportPair(pair, idOf, lonLatOf, input),
+    pair: (pair: IsolationPair): ReportPair => ({
+      ...reportPair(pair, idOf, lonLatOf, input),
+      ...(input.isYears === true ? { seasons: seasonsOf(pair, input.result.standById) } : {}),
+    }),
+    /** A pair over the years of the record. */
+    seasonsLine: ({ pair, seasons }: PairOverYears): string =>
+      `${wording.nameOf(pair.seedParent)} from ${wording.nameOf(pair.pollenSource)}: ${seasonsWords(seasons)}`,
     finding: (finding: Finding): ReportFinding => ({
       check: finding.check,
       severity: finding.severity,
@@ -166,69 +128,6 @@ export function reportParts(input: CheckedLayout) {
 
 function pairsOf({ result, book, isAll }: CheckReportInput): readonly IsolationPair[] {
   return isAll ? allIsolationPairs(result.stands, book) : result.pairs;
-}
-
-type LonLatOf = ((point: Point) => readonly [number, number]) | null;
-
-function lonLatReader({ site }: Plan): LonLatOf {
-  if (!site.position) return null;
-  const frame = localFrame(site.position, site.upBearingDeg);
-  return (point) => {
-    const { longitude, latitude } = frame.toLonLat(point);
-    return [longitude, latitude];
-  };
-}
-
-function reportPair(
-  pair: IsolationPair,
-  idOf: (id: string) => ReportId,
-  lonLatOf: LonLatOf,
-  { result: { standById } }: CheckedLayout,
-): ReportPair {
-  const { requirement } = pair;
-  return {
-    seedParent: idOf(pair.seedParent),
-    pollenSource: idOf(pair.pollenSource),
-    distanceM: pair.distanceM,
-    requiredM: pair.requiredM,
-    overlapDays: pair.overlapDays,
-    gapDays: pair.gapDays,
-    standing: pair.standing,
-    relation: pair.relation,
-    guardDays: pair.guardDays,
-    bloomBasis: {
-      seedParent: basisOf(standById.get(pair.seedParent)?.receives),
-      pollenSource: basisOf(standById.get(pair.pollenSource)?.sheds),
-    },
-    time: pair.time && reportTime(pair.time, idOf),
-    requirement: requirement && {
-      from: requirement.from,
-      figure: requirement.figure,
-      source: requirement.source,
-      why: requirement.why,
-      ...(requirement.isFloor === true ? { isFloor: true } : {}),
-      ...(requirement.isFormUnsaid === true ? { isFormUnsaid: true } : {}),
-      ...(requirement.increase === undefined ? {} : { increase: requirement.increase }),
-    },
-    closest: {
-      sheetM: pair.where.map(({ x, y }) => [x, y] as const),
-      lonLat: lonLatOf && pair.where.map(lonLatOf),
-    },
-  };
-}
-
-function basisOf(bloom: Bloom | null | undefined): Basis | null {
-  return bloom ? bloomBasis(bloom) : null;
-}
-
-function reportTime(time: TimeClear, idOf: (id: string) => ReportId): ReportTime {
-  return {
-    ...time,
-    earlier: idOf(time.earlier),
-    later: idOf(time.later),
-    lastDay: isoFromDay(time.lastDay),
-    firstDay: isoFromDay(time.firstDay),
-  };
 }
 
 /** Above the pairs that something other than distance keeps apart. */
@@ -257,7 +156,21 @@ export function* checkReportLines(input: CheckReportInput): Generator<string> {
     parts.clearLine,
   );
   if (input.isEstimated === true) yield* estimateLines(input);
+  if (input.isYears === true) yield* yearsLines(input, parts.seasonsLine);
   yield `\n${capital(countText(result.findings))}\n`;
+}
+
+/** What the years of the record say, or why they say nothing. */
+function* yearsLines(
+  { plan, result }: CheckReportInput,
+  line: (tried: PairOverYears) => string,
+): Generator<string> {
+  const tried = pairsOverYears(result.pairs, result.standById);
+  yield* section(yearsTitle(plan.site.climate), tried, line);
+  if (tried.length > 0) return;
+  yield plan.site.climate?.days
+    ? "\nSeasons tried: no pair that heat and time decide.\n"
+    : "\nSeasons tried: the plan has no record of days to try them on.\n";
 }
 
 /** How much there is to check, in words. */

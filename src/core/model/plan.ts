@@ -77,6 +77,9 @@ const heatToFlower = record({
   ),
 });
 
+/** Forty years: enough to tell how often a season brings two blooms together. */
+export const MAX_RECORDED_DAYS = 40 * 366;
+
 /** Monthly normals, a record of days, or both; degrees Celsius. */
 const climate = record({
   /** Station and period, for the reader. */
@@ -91,8 +94,8 @@ const climate = record({
   days: z.optional(
     record({
       first: date,
-      minC: listOf(z.nullable(celsius), 2000),
-      maxC: listOf(z.nullable(celsius), 2000),
+      minC: listOf(z.nullable(celsius), MAX_RECORDED_DAYS),
+      maxC: listOf(z.nullable(celsius), MAX_RECORDED_DAYS),
     }),
   ),
 });

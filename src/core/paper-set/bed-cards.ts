@@ -6,7 +6,7 @@ import type { Bed, Planting } from "../model/plan.ts";
 import { type FlowItem, flowInto, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, roomBelowHeader, titledPages } from "../map/list-pages.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
-import { daysToKeep } from "../checks/day-words.ts";
+import { daysToKeep } from "../fieldwork/days-to-keep.ts";
 import { listed } from "../checks/wording.ts";
 import { coverWords } from "../map/map-style.ts";
 import { byCode } from "../map/plot-rows.ts";

@@ -12,6 +12,8 @@ import { crossingEstimate } from "../crossing-share/estimate.ts";
 import { estimateWords } from "../crossing-share/estimate-words.ts";
 import { PLANTS_UNSAID, offTypeWords } from "../crossing-share/off-type-words.ts";
 import { CROSSING_CAUTION } from "../crossing-share/share-words.ts";
+import { seasonsOf } from "../crossing-share/seasons-tried.ts";
+import { seasonsWords } from "../crossing-share/seasons-words.ts";
 import type { Source } from "../kinds/crop.ts";
 import { findSource } from "../kinds/sources.ts";
 import { shortDate } from "../model/day.ts";
@@ -84,7 +86,7 @@ function parentItems(
         ...distanceTexts(pair, plan.units),
         windowText(other?.sheds),
         pair.overlapDays === null ? "not known" : String(pair.overlapDays),
-        `${describeStanding(pair, wording)}${watchText(pair, wording)}`,
+        `${describeStanding(pair, wording)}${watchText(pair, wording)}${yearsText(pair, checked)}`,
       ];
     });
   const [first] = pairs;
@@ -125,6 +127,12 @@ function shareSentences(stand: Stand, checked: CheckedLayout): readonly string[]
       : [offTypeWords(stand.planting?.plants ?? PLANTS_UNSAID, words.shares)];
   const said = [words.headline, ...words.sentences, ...meaning].join(" ");
   return [`${words.verdict} How much would cross: ${said}`];
+}
+
+/** What the years of the site's record make of a pair that time decides. */
+function yearsText(pair: IsolationPair, { result }: CheckedLayout): string {
+  const seasons = seasonsOf(pair, result.standById);
+  return seasons ? `. Years tried: ${seasonsWords(seasons)}` : "";
 }
 
 /** Measured and required, as the sentence beside them has it. */

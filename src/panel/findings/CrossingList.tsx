@@ -1,6 +1,7 @@
 import { describeStanding } from "../../core/checks/pair-words.ts";
 import type { Standing } from "../../core/checks/isolation-pair.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
+import { YearsButton, mayTryYears } from "./YearsButton.tsx";
 import { windowNow } from "../state/plan-actions.ts";
 
 const standingSign: Readonly<Record<Standing, string>> = {
@@ -41,6 +42,18 @@ export function CrossingList({ id }: { readonly id: string }) {
                     {wording.nameOf(other)}
                   </button>
                   : {describeStanding(pair, wording)}
+                  {mayTryYears([
+                    wording.standOf(pair.seedParent),
+                    wording.standOf(pair.pollenSource),
+                  ]) && (
+                    <>
+                      {" "}
+                      <YearsButton
+                        subjects={`${pair.seedParent} ${pair.pollenSource}`}
+                        about={wording.nameOf(other)}
+                      />
+                    </>
+                  )}
                 </div>
               </li>
             );

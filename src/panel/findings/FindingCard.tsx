@@ -1,6 +1,7 @@
 import { Suspense, lazy, memo, useState } from "react";
 import type { Severity } from "../../core/checks/finding.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
+import { YearsButton } from "./YearsButton.tsx";
 import { viewNow } from "../state/view-state.ts";
 import { planNow, windowNow } from "../state/plan-actions.ts";
 import { figuresDialog } from "../figures/commands.ts";
@@ -22,6 +23,8 @@ interface FindingCardProps {
   readonly subjects: string;
   /** Whether other sowing dates could clear it. */
   readonly hasDates: boolean;
+  /** Whether the years of the site's record may make a difference to the two. */
+  readonly hasYears: boolean;
   readonly isOpen: boolean;
   /** Id of the seed parent whose figures the finding rests on; null where it rests on none. */
   readonly figuresOf: string | null;
@@ -87,6 +90,11 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
           Accept
         </button>
       </p>
+      {props.hasYears && (
+        <div className="finding-years">
+          <YearsButton subjects={props.subjects} about={title} />
+        </div>
+      )}
       {isDating && (
         <Suspense fallback={<p role="status">Looking for dates ...</p>}>
           <StaggerOffers subjects={props.subjects} />

@@ -5,6 +5,7 @@ import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { AcceptedFindings } from "./AcceptedFindings.tsx";
+import { mayTryYears } from "./YearsButton.tsx";
 import { FindingCard } from "./FindingCard.tsx";
 import { countWords, countsOf, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
@@ -76,6 +77,10 @@ const FindingList = memo(function FindingList({ onWaysOut }: FindingListProps) {
             text={sentences.join(" ")}
             subjects={finding.subjects.join(" ")}
             hasDates={check.hasWaysOut === true}
+            hasYears={
+              (finding.check === "isolation" || finding.check === "unsure-time") &&
+              mayTryYears(finding.subjects.map(wording.standOf))
+            }
             isOpen={finding.id === openFinding}
             figuresOf={check.figuresOf?.(finding) ?? null}
             onWaysOut={check.hasWaysOut === true ? onWaysOut : null}

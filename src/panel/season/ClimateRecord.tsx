@@ -34,7 +34,8 @@ export function ClimateRecord({ days, unit, onRead }: ClimateRecordProps) {
       <legend>Record of days</legend>
       <p className="field-hint">
         A text file with the columns date (2027-05-20), min, max. Recorded days go before the
-        normals; without normals other years get the mean of the same dates.
+        normals; without normals other years get the mean of the same dates. With several years, up
+        to forty, findings that heat and time decide can be tried on each of them.
       </p>
       <p>{days ? recordWords(days) : "No record."}</p>
       <p className="dialog-actions">

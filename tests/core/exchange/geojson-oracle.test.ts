@@ -9,7 +9,8 @@ import DistanceOp from "jsts/org/locationtech/jts/operation/distance/DistanceOp.
 import { describe, expect, test } from "vitest";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
-import { checkReport, type ReportPair } from "../../../src/core/files/check-report.ts";
+import { checkReport } from "../../../src/core/files/check-report.ts";
+import type { ReportPair } from "../../../src/core/files/report-pair.ts";
 import { openPlanText } from "../../../src/core/exchange/open-plan.ts";
 import { localFrame, middlePlace } from "../../../src/core/geometry/local-frame.ts";
 import { type SeededRandom, seededRandom } from "../../properties/seeded-random.ts";

@@ -2,7 +2,7 @@
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
-import { daysToKeep } from "../../../src/core/checks/day-words.ts";
+import { daysToKeep } from "../../../src/core/fieldwork/days-to-keep.ts";
 import { seasonJobs } from "../../../src/core/fieldwork/season-calendar.ts";
 import { checkReport } from "../../../src/core/files/check-report.ts";
 import { icalendar } from "../../../src/core/files/icalendar.ts";
