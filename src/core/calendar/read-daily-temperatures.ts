@@ -3,7 +3,8 @@
  * date, minimum, maximum, in any order of days. A heading line may name the columns.
  */
 import { type DayNumber, dayFromIso } from "../model/day.ts";
-import { type Climate, MAX_RECORDED_DAYS } from "../model/plan.ts";
+import { LIMITS } from "../model/limits.ts";
+import type { Climate } from "../model/plan.ts";
 import { type Problem, type Read, refuse, shown } from "../model/problem.ts";
 import { type TemperatureUnit, readTemperature } from "./temperature-text.ts";
 
@@ -138,8 +139,8 @@ function inOrder(readings: ReadonlyMap<DayNumber, Reading>, file: string): Read<
     return refuse({ file, object: "", field: "", got: "no day", expected: "a line for each day" });
   }
   const span = last - first + 1;
-  if (span > MAX_RECORDED_DAYS) {
-    const expected = `at most ${MAX_RECORDED_DAYS}, forty years: leave out earlier years`;
+  if (span > LIMITS.recordedDays) {
+    const expected = `at most ${LIMITS.recordedDays}, forty years: leave out earlier years`;
     return refuse({
       file,
       object: "",

@@ -3,6 +3,8 @@
 /** Largest coordinate or size, metres: a plan covers some fields, not a country. */
 export const MAX_COORDINATE_M = 100_000;
 export const LIMITS = {
+  /** Forty years: enough to tell how often a season brings two blooms together. */
+  recordedDays: 40 * 366,
   name: 200,
   note: 4000,
   corners: 2000,

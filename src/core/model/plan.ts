@@ -77,9 +77,6 @@ const heatToFlower = record({
   ),
 });
 
-/** Forty years: enough to tell how often a season brings two blooms together. */
-export const MAX_RECORDED_DAYS = 40 * 366;
-
 /** Monthly normals, a record of days, or both; degrees Celsius. */
 const climate = record({
   /** Station and period, for the reader. */
@@ -94,8 +91,8 @@ const climate = record({
   days: z.optional(
     record({
       first: date,
-      minC: listOf(z.nullable(celsius), MAX_RECORDED_DAYS),
-      maxC: listOf(z.nullable(celsius), MAX_RECORDED_DAYS),
+      minC: listOf(z.nullable(celsius), LIMITS.recordedDays),
+      maxC: listOf(z.nullable(celsius), LIMITS.recordedDays),
     }),
   ),
 });

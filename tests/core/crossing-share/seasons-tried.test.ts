@@ -14,8 +14,9 @@ import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
 import { type SeasonsTried, seasonsTried } from "../../../src/core/crossing-share/seasons-tried.ts";
 import { seasonsWords } from "../../../src/core/crossing-share/seasons-words.ts";
 import { writePlan } from "../../../src/core/model/read-plan.ts";
+import { LIMITS } from "../../../src/core/model/limits.ts";
 import { isoFromDay } from "../../../src/core/model/day.ts";
-import { type Climate, MAX_RECORDED_DAYS, type Plan } from "../../../src/core/model/plan.ts";
+import type { Climate, Plan } from "../../../src/core/model/plan.ts";
 import { a4, scenes } from "../../support/printed.ts";
 import { bloom, day, trialPlan } from "../../support/trial-plan.ts";
 
@@ -207,7 +208,7 @@ describe("forty years", () => {
 
   test("are the most a plan takes, and the words name how many and the worst", () => {
     const days = fortyYears({ 1998: 24, 2003: 22, 2019: 21 });
-    expect(days.minC.length).toBeLessThanOrEqual(MAX_RECORDED_DAYS);
+    expect(days.minC.length).toBeLessThanOrEqual(LIMITS.recordedDays);
     const seasons = triedOf(planOf(garden, days));
     // 24 C: 16 a day, the 75th day, 14 July, to 20 July: 7 days. 22 C: the 86th, 25 July, 7 days.
     // 21 C: the 93rd, 1 August: none between.
