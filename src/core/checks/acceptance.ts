@@ -68,6 +68,19 @@ function covers(entry: Acceptance, finding: Finding): boolean {
   );
 }
 
+/**
+ * Whether a finding that stays is worse after an edit than before: graver, against more, nearer,
+ * longer, or more is required. How near something is of which a date or figure is missing, or that
+ * only time clears, says nothing.
+ */
+export function isWorse(before: Finding, after: Finding): boolean {
+  const requiredM = after.requiredM ?? null;
+  const { measuredM, ...accepted } = { ...acceptanceOf(before, "", ""), requiredM };
+  const isOfPlace = after.severity !== "unknown" && after.check !== "unsure-time";
+  const entry = isOfPlace && measuredM !== undefined ? { ...accepted, measuredM } : accepted;
+  return (requiredM ?? 0) > (before.requiredM ?? 0) || !covers(entry, after);
+}
+
 /** Against whom it is: directions at risk, stands that cannot be told apart, else the subjects. */
 function concernsOf(finding: Finding): readonly string[] {
   switch (finding.check) {

@@ -6,7 +6,6 @@
 import { autumnFrostOf } from "../calendar/season-reach.ts";
 import type { Counted } from "../calendar/bloom-window.ts";
 import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
-import type { CheckResult } from "../checks/run-checks.ts";
 import { isolationPair } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import { type Stand, resolveStands } from "../checks/stand.ts";
@@ -15,6 +14,7 @@ import type { Edit } from "../edits/edit.ts";
 import { moveStart } from "../edits/object-edits.ts";
 import type { DayNumber } from "../model/day.ts";
 import type { Layout, Plan, Planting } from "../model/plan.ts";
+import { broughtFindings } from "./remedy.ts";
 
 /** Furthest a start is shifted, days. */
 const MAX_SHIFT_DAYS = 150;
@@ -92,7 +92,7 @@ function nearestStart(
   return null;
 }
 
-/** The edit with what the checks say after it; null when it brings a new conflict. */
+/** The edit with what the checks say after it; null when it brings a conflict or makes one worse. */
 function tryStart(
   checked: CheckedLayout,
   planting: Planting,
@@ -101,16 +101,10 @@ function tryStart(
   const edit = moveStart(checked.layout.id, planting, start);
   const tried = recheckLayout(checked, edit.apply(checked.plan));
   if (!tried) return null;
-  const before = conflictIds(checked.result);
-  const after = conflictIds(tried.result);
-  const isWorse = [...after].some((id) => !before.has(id));
-  return isWorse ? null : { edit, conflictsAfter: after.size };
-}
-
-function conflictIds({ findings }: CheckResult): ReadonlySet<string> {
-  return new Set(
-    findings.filter((finding) => finding.severity === "conflict").map((finding) => finding.id),
-  );
+  const brought = broughtFindings(checked.result, tried.result);
+  if (brought.some(({ severity }) => severity === "conflict")) return null;
+  const after = tried.result.findings.filter(({ severity }) => severity === "conflict");
+  return { edit, conflictsAfter: after.length };
 }
 
 /** The stand a planting would be if it started on another day. */

@@ -167,7 +167,7 @@ function AlsoChanges({ remedy }: { readonly remedy: ShownRemedy }) {
         <li key={words}>Also clears: {words}</li>
       ))}
       {bringsWords.map((words) => (
-        <li key={words}>Brings {words}</li>
+        <li key={words}>{words}</li>
       ))}
     </ul>
   );

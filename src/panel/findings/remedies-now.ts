@@ -12,7 +12,7 @@ import { countBySeverity } from "../../core/checks/run-checks.ts";
 export interface ShownRemedy extends Remedy {
   /** Titles of other conflicts it clears. */
   readonly alsoClears: readonly string[];
-  /** Titles of what it brings, each with its severity. */
+  /** What it brings or makes worse, each with its severity and title. */
   readonly bringsWords: readonly string[];
   /** Crossed seed before and after; null where it is not estimated. */
   readonly shareWords: string | null;
@@ -55,7 +55,8 @@ export function remediesNow(kept: CheckedLayout, findingId: string): Remedies {
         .flatMap((id) => byId.get(id) ?? [])
         .map(titleOf),
       bringsWords: remedy.brings.map(
-        (entry) => `${severityWord[entry.severity]}: ${titleOf(entry)}`,
+        (entry) =>
+          `${remedy.worsens.has(entry.id) ? "Makes worse the" : "Brings"} ${severityWord[entry.severity]}: ${titleOf(entry)}`,
       ),
       shareWords: worst && shareAfterWords(kept, worst, remedy.edit),
     })),
@@ -69,15 +70,23 @@ function crossingOf(kept: CheckedLayout, id: string | undefined): Remedies["cros
   return { name: wording.nameOf(id), words: estimateWords(estimate, kept.result, wording) };
 }
 
-/** What a remedy does to the findings: "clears 2, brings 1 caution". */
+/** What a remedy does to the findings: "clears 2, brings 1 caution, makes worse 1 unknown". */
 export function effectWords(remedy: Remedy): string {
-  const brought = countBySeverity(remedy.brings);
-  const bringing = [
-    counted(brought.caution, "caution"),
-    counted(brought.unknown, "unknown"),
-  ].filter((part) => part !== null);
+  const { brings, worsens } = remedy;
   const clears = `clears ${remedy.clears.length}`;
-  return bringing.length === 0 ? clears : `${clears}, brings ${bringing.join(" and ")}`;
+  const brought = brings.filter(({ id }) => !worsens.has(id));
+  const worse = brings.filter(({ id }) => worsens.has(id));
+  return [clears, ...countedWords("brings", brought), ...countedWords("makes worse", worse)].join(
+    ", ",
+  );
+}
+
+function countedWords(verb: string, findings: readonly Finding[]): readonly string[] {
+  const { caution, unknown } = countBySeverity(findings);
+  const parts = [counted(caution, "caution"), counted(unknown, "unknown")].filter(
+    (part) => part !== null,
+  );
+  return parts.length === 0 ? [] : [`${verb} ${parts.join(" and ")}`];
 }
 
 function counted(count: number, word: string): string | null {

@@ -43,7 +43,7 @@ function troubledPlan(): Plan {
       },
       leaf: { at: 1600, kind: "lettuce", flowering: "first-year" },
       twin: { at: 1700, kind: "tomato", variety: { name: "Twin", form: "potato-leaf" } },
-      twin2: { at: 1702, kind: "tomato", variety: { name: "Twin", form: "regular-leaf" } },
+      twin2: { at: 1702, kind: "tomato", variety: { name: "Twin", form: "regular" } },
       misread: { at: 1800, kind: "tomato", variety: { figure: "no-such-figure" } },
       squash2: { at: 1200.5, kind: "winter-squash", isolationM: 50 },
     },

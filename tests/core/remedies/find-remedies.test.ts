@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { type Proposal, verified } from "../../../src/core/remedies/remedy.ts";
 import { findRemedies } from "../../../src/core/remedies/find-remedies.ts";
 import { staggerOffers } from "../../../src/core/remedies/stagger.ts";
 import type { IsolationFinding } from "../../../src/core/checks/isolation-findings.ts";
@@ -130,5 +131,55 @@ describe("the bed a way out names", () => {
       }
     }
     expect(into).toBeGreaterThan(10);
+  });
+});
+
+describe("a way out that brings nearer what stays too near", () => {
+  // r stands 4 m from p and 7 m from q; the bed lets p leave q only by coming nearer to r.
+  const plan = gardenPlan(
+    ["t1", "t2", "t3"].map((id) => variety(id, "tomato", { isolationM: 6 })),
+    [bed("a", 0, 0, 1.2, 20)],
+    [
+      planting("p", "t1", { outline: square(0, 0, 1.2), bed: "a" }),
+      planting("q", "t2", { outline: square(0, 3, 1.2), bed: "a" }),
+      planting("r", "t3", { outline: square(0, -5.2, 1.2), bed: "a" }),
+    ],
+  );
+  const context = checkedLayout(plan);
+  const move = (y: number): Proposal => ({
+    way: "move",
+    title: "Move p",
+    notes: [],
+    disturbance: 1,
+    edit: {
+      title: "Move p",
+      apply: (before) => ({
+        ...before,
+        layouts: before.layouts.map((layout) => ({
+          ...layout,
+          plantings: layout.plantings.map((each) =>
+            each.id === "p" ? { ...each, outline: square(0, y, 1.2) } : each,
+          ),
+        })),
+      }),
+    },
+  });
+  const pair = (one: string, other: string) => {
+    const id = `isolation|${one}|${other}`;
+    const finding = context.result.findings.find((entry) => entry.id === id);
+    if (!finding) throw new Error(`no ${id}`);
+    return finding;
+  };
+
+  test("is none: the other conflict would be worse", () => {
+    expect(pair("p", "r").measuredM).toBeCloseTo(4, 6);
+    expect(verified(context, pair("p", "q"), move(-3))).toBeNull();
+  });
+
+  test("and is one where the other conflict is cleared too", () => {
+    expect(verified(context, pair("p", "q"), move(12))?.clears).toEqual([
+      "isolation|p|q",
+      "isolation|p|r",
+    ]);
   });
 });
