@@ -5,7 +5,7 @@
  */
 import type { Layout, Plan } from "../model/plan.ts";
 import { OUTSIDE_TOLERANCE_M } from "./outside.ts";
-import type { Finding } from "./all-checks.ts";
+import { type Finding, checkOf } from "./all-checks.ts";
 import { type Severity, compareText } from "./finding.ts";
 
 export type Acceptance = Plan["accepted"][number];
@@ -55,9 +55,13 @@ export function acceptanceFor(
   );
 }
 
-/** Entries of older plan files say no more than the requirement. */
+/**
+ * Entries of older plan files say no more than the requirement: they hold where the id says all
+ * there is, and not where the finding may since have become worse.
+ */
 function covers(entry: Acceptance, finding: Finding): boolean {
   const { severity, concerns, measuredM, amount } = entry;
+  if (severity === undefined && !isSaidByItsId(finding)) return false;
   const known = concerns && new Set(concerns);
   return (
     entry.requiredM === (finding.requiredM ?? null) &&
@@ -81,6 +85,20 @@ export function isWorse(before: Finding, after: Finding): boolean {
   return (requiredM ?? 0) > (before.requiredM ?? 0) || !covers(entry, after);
 }
 
+/** Whether nothing about a finding can get worse while its id and requirement stay. */
+function isSaidByItsId(finding: Finding): boolean {
+  const isAgainstMore = "against" in finding || finding.severity === "conflict";
+  return !isAgainstMore && finding.measuredM === undefined && amountOf(finding) === null;
+}
+
+/** The reason an earlier acceptance gave that no longer covers the finding; null when there is none. */
+export function earlierReason(plan: Plan, layoutId: string, findingId: string): string | null {
+  const entry = plan.accepted.find(
+    ({ finding, layout }) => finding === findingId && (layout === undefined || layout === layoutId),
+  );
+  return entry?.reason ?? null;
+}
+
 /** Against whom it is: directions at risk, stands that cannot be told apart, else the subjects. */
 function concernsOf(finding: Finding): readonly string[] {
   switch (finding.check) {
@@ -94,7 +112,8 @@ function concernsOf(finding: Finding): readonly string[] {
     case "other-season":
       return [...finding.against, ...finding.dates.map(({ what }) => what)];
     default:
-      return finding.subjects;
+      // What is about all of a variety, or about people, is no worse for one planting more.
+      return checkOf(finding).about === undefined ? finding.subjects : [];
   }
 }
 

@@ -1,5 +1,5 @@
 import { useId, useState } from "react";
-import { acceptanceOf } from "../../core/checks/acceptance.ts";
+import { acceptanceOf, earlierReason } from "../../core/checks/acceptance.ts";
 import { acceptFinding } from "../../core/edits/accept-finding.ts";
 import { onFormSubmit } from "../form/form-submit.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
@@ -18,7 +18,11 @@ interface AcceptFormProps {
 /** Living with a finding takes a reason, kept in the plan. */
 export function AcceptForm(props: AcceptFormProps) {
   const fieldId = useId();
-  const [reason, setReason] = useState("");
+  const [earlier] = useState(() => {
+    const { plan, layoutId } = planNow();
+    return earlierReason(plan, layoutId, props.findingId);
+  });
+  const [reason, setReason] = useState(earlier ?? "");
   const [isMissing, setMissing] = useState(false);
   const accept = () => {
     if (reason.trim() === "") {
@@ -35,6 +39,11 @@ export function AcceptForm(props: AcceptFormProps) {
   };
   return (
     <form className={props.className} noValidate onSubmit={onFormSubmit(accept)}>
+      {earlier !== null && (
+        <p className="field-hint">
+          Accepted before. It has become worse since, or an older file did not keep how near it was.
+        </p>
+      )}
       <label htmlFor={fieldId}>{props.label}</label>
       <input
         id={fieldId}

@@ -1,3 +1,4 @@
+import { acceptanceOf } from "../../../src/core/checks/acceptance.ts";
 import { describe, expect, test } from "vitest";
 import { heldPairs, restingPairs } from "../../../src/canvas/draw/pair-lines.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
@@ -17,8 +18,13 @@ function tomato(id: string, x: number, more: Partial<Planting> = {}): Planting {
 }
 
 function checked(plantings: readonly Planting[], accepted: readonly string[] = []) {
-  const { plan, layout } = drawnPlan({ plantings, varieties });
-  const lived = accepted.map((finding) => ({ finding, reason: "small risk", requiredM: 5 }));
+  const { plan: drawn, layout } = drawnPlan({ plantings, varieties });
+  const season = { ...drawn.season, first: july.first - 180, last: july.first + 180 };
+  const plan = { ...drawn, season };
+  const { findings } = runChecks(plan, layout, book);
+  const lived = findings
+    .filter(({ id }) => accepted.includes(id))
+    .map((finding) => acceptanceOf(finding, layout.id, "small risk"));
   return runChecks({ ...plan, accepted: lived }, layout, book);
 }
 

@@ -1,6 +1,6 @@
 /** An acceptance holds for what was accepted, and for nothing worse. */
 import { describe, expect, test } from "vitest";
-import { acceptanceOf } from "../../../src/core/checks/acceptance.ts";
+import { acceptanceOf, earlierReason } from "../../../src/core/checks/acceptance.ts";
 import { acceptFinding } from "../../../src/core/edits/accept-finding.ts";
 import { copyLayout, removeLayout } from "../../../src/core/edits/layout-edits.ts";
 import { readPlan, writePlan } from "../../../src/core/model/read-plan.ts";
@@ -134,9 +134,15 @@ describe("an acceptance", () => {
     expect(read.ok && read.value.accepted).toEqual(lived(near).accepted);
   });
 
-  test("of an older file, which kept the requirement only, still holds", () => {
+  test("of an older file, which kept the requirement only, holds where nothing could get worse", () => {
     const [{ finding, requiredM } = { finding: "", requiredM: null }] = lived(near).accepted;
     const old = { ...near, accepted: [{ finding, requiredM, reason: "so be it" }] };
-    expect(check(old).findings).toEqual([]);
+    expect(check(old).findings.map(({ id }) => id)).toEqual(["isolation|p|q"]);
+    expect(earlierReason(old, "layout-1", finding)).toBe("so be it");
+    const hybrid = plan({ p: { ...p, variety: { hybrid: true } } });
+    const told = { finding: "hybrid-seed|p", requiredM: null, reason: "for the kitchen" };
+    expect(check(hybrid).findings.map(({ id }) => id)).toContain("hybrid-seed|p");
+    const lives = { ...hybrid, accepted: [told] };
+    expect(check(lives).findings.map(({ id }) => id)).not.toContain("hybrid-seed|p");
   });
 });

@@ -1,5 +1,6 @@
 /** What holds for findings of every check: ids, order, JSON, acceptance. */
 import { describe, expect, test } from "vitest";
+import { acceptanceOf } from "../../../src/core/checks/acceptance.ts";
 import { allChecks, describeFinding } from "../../../src/core/checks/all-checks.ts";
 import { describeStanding } from "../../../src/core/checks/pair-words.ts";
 import { severitySign, severityWord, wordingFor } from "../../../src/core/checks/wording.ts";
@@ -141,9 +142,7 @@ describe("an accepted finding", () => {
   if (!finding) throw new Error("nothing found");
   const accepted = {
     ...base,
-    accepted: [
-      { finding: finding.id, reason: "We can live with it.", requiredM: finding.requiredM ?? null },
-    ],
+    accepted: [acceptanceOf(finding, "layout-1", "We can live with it.")],
   };
 
   const withPlanting = (plan: Plan, id: string, changes: Partial<Planting>): Plan => ({
@@ -163,8 +162,8 @@ describe("an accepted finding", () => {
     expect(check(accepted).accepted).toEqual([finding]);
   });
 
-  test("stays away while only the measured distance changes", () => {
-    expect(check(withPlanting(accepted, "q", { outline: squareAt(1.5) })).findings).toEqual([]);
+  test("stays away while only the measured distance grows", () => {
+    expect(check(withPlanting(accepted, "q", { outline: squareAt(2.5) })).findings).toEqual([]);
   });
 
   test("comes back when the required distance changes", () => {
@@ -182,7 +181,7 @@ describe("an accepted finding", () => {
     if (!short) throw new Error("no shortfall");
     const lived: Plan = {
       ...plan,
-      accepted: [{ finding: short.id, reason: "", requiredM: short.requiredM ?? null }],
+      accepted: [acceptanceOf(short, "layout-1", "")],
     };
     expect(check(lived).accepted).toHaveLength(1);
     const more = withPlanting(lived, "q", { variety: "v-p", plants: 2, purpose: "seed" });
@@ -193,15 +192,16 @@ describe("an accepted finding", () => {
 
   test("about frost comes back when the frost date changes", () => {
     const start = { method: "sown", date: day("2027-08-01") } as const;
-    const plan = (frost: string, ids: readonly string[]): Plan => ({
+    const plan = (frost: string, entries: Plan["accepted"]): Plan => ({
       ...trialPlan({ p: { at: 0, kind: "common-bean", bloom: null, start } }),
       site: { name: "Garden", upBearingDeg: 0, firstAutumnFrost: day(frost) },
-      accepted: ids.map((id) => ({ finding: id, reason: "", requiredM: null })),
+      accepted: entries,
     });
-    const ids = check(plan("2027-10-01", [])).findings.map(({ id }) => id);
-    expect(ids).toContain("late-seed|p|2027-10-01");
-    expect(check(plan("2027-10-01", ids)).findings).toEqual([]);
-    expect(check(plan("2027-09-20", ids)).findings.map(({ id }) => id)).toEqual([
+    const { findings } = check(plan("2027-10-01", []));
+    expect(findings.map(({ id }) => id)).toContain("late-seed|p|2027-10-01");
+    const lived = findings.map((each) => acceptanceOf(each, "layout-1", ""));
+    expect(check(plan("2027-10-01", lived)).findings).toEqual([]);
+    expect(check(plan("2027-09-20", lived)).findings.map(({ id }) => id)).toEqual([
       "late-seed|p|2027-09-20",
     ]);
   });

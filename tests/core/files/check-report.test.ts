@@ -1,3 +1,4 @@
+import { acceptanceOf } from "../../../src/core/checks/acceptance.ts";
 import { expect, test } from "vitest";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import {
@@ -112,11 +113,7 @@ test("an accepted finding does not count and is listed with the accepted", () =>
   const { result } = reportInput(plan);
   const [finding] = result.findings.filter(({ severity }) => severity === "conflict");
   if (!finding) throw new Error("no conflict");
-  const accepted = {
-    finding: finding.id,
-    reason: "eaten anyway",
-    requiredM: finding.requiredM ?? null,
-  };
+  const accepted = acceptanceOf(finding, plan.layouts[0]?.id ?? "", "eaten anyway");
   const report = checkReport(reportInput({ ...plan, accepted: [accepted] }));
   expect(report.counts.conflict).toBe(0);
   expect(report.accepted).toMatchObject([{ check: "isolation", subjects: ["a", "b"] }]);
