@@ -6,6 +6,7 @@ import { z } from "zod/mini";
 import { dayFromIso } from "../model/day.ts";
 import { covers, flowerings, groundSorts, levels, purposes } from "../model/plan.ts";
 import { LIMITS, MAX_COORDINATE_M } from "../model/limits.ts";
+import { ownKind } from "../model/own-kind-schema.ts";
 import { whole } from "../model/schema-parts.ts";
 
 /** A text that says what is wanted, for a problem's "expected". */
@@ -206,6 +207,11 @@ export const ownFields = z.object({
     ),
   ),
 });
+
+/** Member of the collection in which Wideberth writes the own kinds its features are of. */
+export const OWN_KINDS_MEMBER = "wideberthKinds";
+
+export const ownKindsSchema = z.array(ownKind).check(z.maxLength(LIMITS.kinds));
 
 export const collectionSchema = z.looseObject(
   {

@@ -9,9 +9,11 @@ import { outlineOf } from "../geometry/outline.ts";
 import { lotsToSow } from "../lots/lot-book.ts";
 import { codesText } from "../lots/named-lots.ts";
 import { isoFromDay } from "../model/day.ts";
-import type { Planting, Shape, Surrounding } from "../model/plan.ts";
+import type { Plan, Planting, Shape, Surrounding, Variety } from "../model/plan.ts";
 import { featureIds } from "./geojson-plan.ts";
+import { OWN_KINDS_MEMBER } from "./geojson-schema.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
+import type { Stand } from "../checks/stand.ts";
 
 type Position = number[];
 type Ring = Position[];
@@ -59,7 +61,44 @@ export function planGeojson(input: CheckedLayout): string {
     ),
   ];
   const name = plan.site.name === "" ? plan.title : plan.site.name;
-  return `${JSON.stringify({ type: "FeatureCollection", name, features }, null, 1)}\n`;
+  const ownKinds = kindsUsed(input);
+  const collection = {
+    type: "FeatureCollection",
+    name,
+    // A foreign member, as RFC 7946 (6.1) allows: the grower's own kinds and figures.
+    ...(ownKinds.length > 0 ? { [OWN_KINDS_MEMBER]: ownKinds } : {}),
+    features,
+  };
+  return `${JSON.stringify(collection, null, 1)}\n`;
+}
+
+/** The plan's own kinds that a feature is of. */
+function kindsUsed({ plan, layout }: CheckedLayout): Plan["ownKinds"] {
+  const planted = new Set(layout.plantings.map(({ variety }) => variety));
+  const used = new Set([
+    ...plan.varieties.filter(({ id }) => planted.has(id)).map(({ kind }) => kind),
+    ...plan.surroundings.map(({ kind }) => kind),
+  ]);
+  return plan.ownKinds.filter(({ id }) => used.has(id));
+}
+
+/**
+ * The distance as a property, metres. Read back it counts as typed, and to a typed distance nothing
+ * is added for wild plants: where the sources ask more from those it is left out, to be found by
+ * the level again, or is the most asked where something beside the level decided it.
+ */
+function isolationOf(
+  planting: Planting,
+  variety: Variety | undefined,
+  stand: Stand | undefined,
+): number | undefined {
+  if (!stand?.requirement) return undefined;
+  const { requirement, wildRequirements } = stand;
+  if (wildRequirements === null) return requirement.metres;
+  const isByLevel =
+    requirement.isPicked !== true && !planting.adjustments?.length && variety?.form === undefined;
+  if (isByLevel) return undefined;
+  return Math.max(requirement.metres, ...[...wildRequirements.values()].map((each) => each.metres));
 }
 
 function plantingProperties(
@@ -83,7 +122,7 @@ function plantingProperties(
     flowering: planting.flowering,
     cover: planting.cover,
     level: planting.level ?? plan.level,
-    isolationM: stand?.requirement?.metres,
+    isolationM: isolationOf(planting, variety, stand),
     bloomStart: bloom && isoFromDay(bloom.first),
     bloomEnd: bloom && isoFromDay(bloom.last),
     startMethod: start?.method,

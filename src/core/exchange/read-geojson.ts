@@ -3,7 +3,8 @@
  * sources outside. Nothing is half-read: the result is a whole plan or every problem with its
  * place. Longitude and latitude are projected once, about the middle of the data.
  */
-import type { CropBook } from "../kinds/crop-book.ts";
+import { type CropBook, cropBook } from "../kinds/crop-book.ts";
+import { kindOf } from "../kinds/own-kinds.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { type LocalFrame, type LonLat, localFrame, middlePlace } from "../geometry/local-frame.ts";
 import { isoFromDay } from "../model/day.ts";
@@ -13,10 +14,12 @@ import { type Corner, ringProblem } from "../model/ring.ts";
 import {
   type Feature,
   type GroundFeature,
+  OWN_KINDS_MEMBER,
   collectionSchema,
   featureSchema,
   groundRoles,
   groundSchema,
+  ownKindsSchema,
 } from "./geojson-schema.ts";
 import { type PlacedFeature, featureId, planFromFeatures } from "./geojson-plan.ts";
 
@@ -27,7 +30,7 @@ const MAX_PROBLEMS = 50;
  */
 export const MAX_REACH_M = 50_000;
 
-export function readGeojson(value: unknown, file: string, book: CropBook): Read<Plan> {
+export function readGeojson(value: unknown, file: string, builtIn: CropBook): Read<Plan> {
   const collection = collectionSchema.safeParse(value);
   if (!collection.success) {
     const { issues } = collection.error;
@@ -37,6 +40,10 @@ export function readGeojson(value: unknown, file: string, book: CropBook): Read<
   }
   const crs = crsProblem(collection.data, file);
   if (crs) return refuse(crs);
+  const kinds = readOwnKinds(collection.data, file);
+  if (!kinds.ok) return kinds;
+  const ownKinds = kinds.value;
+  const book = ownKinds.length > 0 ? cropBook(ownKinds.map(kindOf)) : builtIn;
   const problems: Problem[] = [];
   const features: ReadFeature[] = [];
   const grounds: ReadGround[] = [];
@@ -65,7 +72,33 @@ export function readGeojson(value: unknown, file: string, book: CropBook): Read<
   }
   const given = collection.data["name"];
   const name = typeof given === "string" && given.trim() !== "" ? given : baseName(file);
-  return { ok: true, value: planFromFeatures(placed, origin, name, ground) };
+  const plan = planFromFeatures(placed, origin, name, ground);
+  return { ok: true, value: ownKinds.length > 0 ? { ...plan, ownKinds } : plan };
+}
+
+/** The grower's own kinds that came with the features; none in files from elsewhere. */
+function readOwnKinds(
+  collection: Readonly<Record<string, unknown>>,
+  file: string,
+): Read<Plan["ownKinds"]> {
+  const given = collection[OWN_KINDS_MEMBER];
+  if (given === undefined) return { ok: true, value: [] };
+  const read = ownKindsSchema.safeParse(given);
+  if (!read.success) {
+    const { issues } = read.error;
+    return { ok: false, problems: problemsOf(issues, given, file, OWN_KINDS_MEMBER) };
+  }
+  const ids = read.data.map(({ id }) => id);
+  const twice = ids.find((id, index) => ids.indexOf(id) < index);
+  return twice === undefined
+    ? { ok: true, value: read.data }
+    : refuse({
+        file,
+        object: OWN_KINDS_MEMBER,
+        field: "id",
+        got: shown(twice),
+        expected: "an id of its own for each kind",
+      });
 }
 
 /** One planting or pollen source, checked but not yet placed. */
