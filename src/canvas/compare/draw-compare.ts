@@ -3,7 +3,7 @@ import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { type Difference, layoutDifferences } from "../../core/compare/layout-differences.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import { changeWords } from "../../core/compare/compare-words.ts";
-import { shapeCentre } from "../../core/geometry/outline.ts";
+import { shapeCentre, outlineOf } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import { type Brush, stroke, traceLine, traceOutline } from "../draw/brush.ts";
@@ -12,7 +12,7 @@ import { drawRestingPairs } from "../draw/draw-pairs.ts";
 import { drawSiteOutline } from "../draw/draw-surroundings.ts";
 import { BOX, type Box, boxWidth, drawBox, drawWords, isFree } from "../draw/draw-words.ts";
 import { restingPairs } from "../draw/pair-lines.ts";
-import { type SheetItem, outlineFor, sheetItems } from "../scene/sheet-items.ts";
+import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import { held, toPx, visibleBounds } from "../scene/viewport.ts";
 
 const REACH_PX = 60;
@@ -36,7 +36,7 @@ export function drawPane(
   { layout, result, against }: ComparePane,
   isOverlaid: boolean,
 ): void {
-  if (plan.site.outline) drawSiteOutline(brush, outlineFor(plan.site.outline));
+  if (plan.site.outline) drawSiteOutline(brush, outlineOf(plan.site.outline));
   const items = sheetItems(plan, layout, book);
   drawItems(brush, items.within(visibleBounds(brush.view, brush, REACH_PX)), {
     standById: result.standById,

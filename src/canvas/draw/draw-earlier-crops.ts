@@ -1,11 +1,11 @@
 /** What grew here in earlier years: a dotted line on the ground, with year and kind where it is free. */
 import type { CropBook } from "../../core/kinds/crop-book.ts";
-import { outlineContains } from "../../core/geometry/outline.ts";
+import { outlineContains, outlineOf } from "../../core/geometry/outline.ts";
 import type { EarlierCrop, Plan } from "../../core/model/plan.ts";
 import { type Brush, stroke, traceOutline } from "./brush.ts";
 import { drawWords, wordsWidth } from "./draw-words.ts";
 import { type LabelPlace, labelPlace } from "./label-place.ts";
-import { type SheetItems, outlineFor } from "../scene/sheet-items.ts";
+import type { SheetItems } from "../scene/sheet-items.ts";
 import { toSheet, visibleBounds } from "../scene/viewport.ts";
 
 const WORDS_PX = 14;
@@ -22,7 +22,7 @@ function byGround(crops: Crops): readonly Crops[] {
   if (known) return known;
   const groups = new Map<string, EarlierCrop[]>();
   for (const crop of crops) {
-    const { minX, minY, maxX, maxY } = outlineFor(crop.outline).bounds;
+    const { minX, minY, maxX, maxY } = outlineOf(crop.outline).bounds;
     const key = [minX, minY, maxX, maxY].map((metres) => metres.toFixed(2)).join(" ");
     groups.set(key, [...(groups.get(key) ?? []), crop]);
   }
@@ -65,7 +65,7 @@ export function drawEarlierCrops(
   for (const crops of byGround(earlierCrops)) {
     const [latest] = crops;
     if (!latest) continue;
-    const outline = outlineFor(latest.outline);
+    const outline = outlineOf(latest.outline);
     const { minX, minY, maxX, maxY } = outline.bounds;
     if (minX > seen.maxX || maxX < seen.minX || minY > seen.maxY || maxY < seen.minY) continue;
     traceOutline(brush, outline);

@@ -2,13 +2,12 @@
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import { boundsGap } from "../../core/geometry/bounds.ts";
 import { gapBetween } from "../../core/geometry/gap.ts";
-import { shapeCentre } from "../../core/geometry/outline.ts";
+import { shapeCentre, outlineOf } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { formatDistance } from "../../core/model/length.ts";
 import type { Layout, Plan, Surrounding } from "../../core/model/plan.ts";
 import { type Brush, fill, stroke, traceLine } from "./brush.ts";
 import { type Box, boxWidth, drawWords, isFree } from "./draw-words.ts";
-import { outlineFor } from "../scene/sheet-items.ts";
 import { held, toPx, visibleBounds } from "../scene/viewport.ts";
 
 const INSET_PX = 30;
@@ -29,7 +28,7 @@ export function drawFarMarks(
   const seen = visibleBounds(view, { widthPx, heightPx });
   const far = plan.surroundings
     .filter((entry) => entry.what === "pollen" && book.kind(entry.kind ?? "") !== undefined)
-    .filter((entry) => boundsGap(outlineFor(entry.outline).bounds, seen) > 0)
+    .filter((entry) => boundsGap(outlineOf(entry.outline).bounds, seen) > 0)
     .map((entry) => ({ entry, at: toPx(view, shapeCentre(entry.outline)) }));
   if (far.length === 0) return;
   const taken: Box[] = [
@@ -64,8 +63,8 @@ const measured = new WeakMap<Surrounding, { beds: Layout["beds"]; distanceM: num
 function distanceFromBeds(beds: Layout["beds"], entry: Surrounding): number | null {
   const known = measured.get(entry);
   if (known?.beds === beds) return known.distanceM;
-  const from = outlineFor(entry.outline);
-  const distances = beds.map((bed) => gapBetween(from, outlineFor(bed.outline)).distanceM);
+  const from = outlineOf(entry.outline);
+  const distances = beds.map((bed) => gapBetween(from, outlineOf(bed.outline)).distanceM);
   const distanceM = distances.length === 0 ? null : Math.min(...distances);
   measured.set(entry, { beds, distanceM });
   return distanceM;

@@ -1,7 +1,7 @@
 /** How far what is drawn reaches. */
 import { type Bounds, growBounds, joinBounds } from "../../core/geometry/bounds.ts";
 import type { Layout, Plan, Shape } from "../../core/model/plan.ts";
-import { outlineFor } from "./sheet-items.ts";
+import { outlineOf } from "../../core/geometry/outline.ts";
 
 /** Ground shown when there is nothing on it, metres each way. */
 const EMPTY: Bounds = { minX: -10, minY: -8, maxX: 10, maxY: 8 };
@@ -13,13 +13,13 @@ const REQUIRED_MOST = { metres: 12, sizes: 4 } as const;
 const SMALLEST_SHARE = 0.3;
 
 const boundsOf = (entries: readonly { readonly outline: Shape }[]) =>
-  entries.map((entry) => outlineFor(entry.outline).bounds);
+  entries.map((entry) => outlineOf(entry.outline).bounds);
 
 function plotBounds(plan: Plan, layout: Layout): Bounds | null {
   return joinBounds([
     ...boundsOf(layout.beds),
     ...boundsOf(layout.plantings),
-    ...(plan.site.outline ? [outlineFor(plan.site.outline).bounds] : []),
+    ...(plan.site.outline ? [outlineOf(plan.site.outline).bounds] : []),
   ]);
 }
 

@@ -39,17 +39,6 @@ export interface SheetItems {
   readonly within: (bounds: Bounds) => readonly SheetItem[];
 }
 
-const outlines = new WeakMap<Shape, Outline>();
-
-/** The outline of a shape, made once for each shape object. */
-export function outlineFor(shape: Shape): Outline {
-  const known = outlines.get(shape);
-  if (known) return known;
-  const outline = outlineOf(shape);
-  outlines.set(shape, outline);
-  return outline;
-}
-
 type HatchOf = (kind: string | undefined) => Hatch | null;
 
 let hatchMemo: {
@@ -121,7 +110,7 @@ export function itemsOf(
 }
 
 function placed({ id, outline }: { readonly id: string; readonly outline: Shape }) {
-  return { id, shape: outline, outline: outlineFor(outline) };
+  return { id, shape: outline, outline: outlineOf(outline) };
 }
 
 const itemMemo = new WeakMap<Plan, Map<Layout, SheetItems>>();

@@ -19,7 +19,8 @@ import { useLiveIds } from "./live-ids.ts";
 import { restingPairs } from "../draw/pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "../draw/sheet-colours.ts";
-import { outlineFor, sheetItems } from "../scene/sheet-items.ts";
+import { outlineOf } from "../../core/geometry/outline.ts";
+import { sheetItems } from "../scene/sheet-items.ts";
 import { useView } from "../scene/view-store.ts";
 import { visibleBounds } from "../scene/viewport.ts";
 
@@ -48,7 +49,7 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const isPictured = isMoving && layout.plantings.length + layout.beds.length > FEW_OBJECTS;
   const draw = useCallback(
     (brush: Brush) => {
-      if (plan.site.outline) drawSiteOutline(brush, outlineFor(plan.site.outline));
+      if (plan.site.outline) drawSiteOutline(brush, outlineOf(plan.site.outline));
       if (!hidden.has("grid")) {
         drawGrid(brush, sheetGrid(brush.view.scale, plan.units), plan.units);
       }

@@ -1,18 +1,17 @@
 /** Distances to what lies around something that is drawn, moved or resized. */
 import { boundsGap, growBounds } from "../../core/geometry/bounds.ts";
 import { gapBetween } from "../../core/geometry/gap.ts";
-import { type Outline, outlineContains, pointOutline } from "../../core/geometry/outline.ts";
+import {
+  type Outline,
+  outlineContains,
+  pointOutline,
+  outlineOf,
+} from "../../core/geometry/outline.ts";
 import type { Plan, Shape } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { type SideGap, sideGaps } from "./side-gaps.ts";
-import {
-  type SheetItem,
-  type SheetItems,
-  itemsOf,
-  outlineFor,
-  sheetItems,
-} from "../scene/sheet-items.ts";
+import { type SheetItem, type SheetItems, itemsOf, sheetItems } from "../scene/sheet-items.ts";
 
 /** The gaps around an object as it is shown now, in the middle of a move or a change of size. */
 export function shownGaps(id: string, selection: readonly string[]): readonly SideGap[] {
@@ -50,14 +49,14 @@ export function neighbourGaps(
   { what, shape, bed }: Mover,
   moving: ReadonlySet<string>,
 ): readonly SideGap[] {
-  const outline = outlineFor(shape);
+  const outline = outlineOf(shape);
   const others = items
     .within(growBounds(outline.bounds, AROUND_M))
     .filter((item) => !moving.has(item.id) && isBeside(item, what, bed))
     // Its own bed's ends are measured to although it may reach over an edge.
     .filter((item) => item.id === bed || isClearOf(outline, item.outline))
     .map((item) => item.outline);
-  const edge = plan.site.outline && bed === undefined ? [outlineFor(plan.site.outline)] : [];
+  const edge = plan.site.outline && bed === undefined ? [outlineOf(plan.site.outline)] : [];
   const turnDeg = shape.shape === "rectangle" ? shape.turnDeg : 0;
   const inside = edge.filter((site) => holds(site, outline));
   const found = sideGaps(outline, turnDeg, [...others, ...inside], AROUND_M);

@@ -1,8 +1,8 @@
 /** What an object snaps to: its bed, the edges and middles of neighbours, and gaps like theirs. */
 import { type Bounds, growBounds } from "../../core/geometry/bounds.ts";
-import { shapeCorners } from "../../core/geometry/outline.ts";
+import { shapeCorners, outlineOf } from "../../core/geometry/outline.ts";
 import type { Bed, Shape } from "../../core/model/plan.ts";
-import { type SheetItem, type SheetItems, outlineFor } from "../scene/sheet-items.ts";
+import type { SheetItem, SheetItems } from "../scene/sheet-items.ts";
 import { equalGapLines } from "./snap-equal.ts";
 import { type Frame, type SnapLine, type SnapLines, boundsInFrame, intoFrame } from "./snap.ts";
 
@@ -122,7 +122,7 @@ export function snapTargets(
 ): SnapLines {
   const own = boundsInFrame(frame, shapeCorners(shape));
   const neighbours = items
-    .within(growBounds(outlineFor(shape).bounds, NEIGHBOUR_M))
+    .within(growBounds(outlineOf(shape).bounds, NEIGHBOUR_M))
     .filter((item) => !moving.has(item.id) && item.id !== bed?.id && isNeighbour(item, what, bed))
     .map((item) => restingLines(frame, item));
   const ownBed = bed ? [restingLines(frame, bed)] : [];

@@ -6,7 +6,8 @@ import { drawDimension } from "../draw/draw-dimensions.ts";
 import { drawReadout } from "../draw/draw-furniture.ts";
 import { BOX, type Box, boxWidth, drawBox, drawWords } from "../draw/draw-words.ts";
 import { type Crossing, outlineCrossings } from "./outline-crossings.ts";
-import { outlineFor, type SheetItem } from "../scene/sheet-items.ts";
+import { outlineOf } from "../../core/geometry/outline.ts";
+import type { SheetItem } from "../scene/sheet-items.ts";
 import type { Guide } from "../snap/guide.ts";
 import type { Measurement, Sketch } from "./sketch-store.ts";
 import { useTypedValues } from "./typed-values.ts";
@@ -26,7 +27,7 @@ export function drawSketch(
   }
   for (const guide of sketch.guides) drawGuide(brush, guide, unit, sketch.readout?.at ?? null);
   if (sketch.rectangle) {
-    traceOutline(brush, outlineFor(sketch.rectangle));
+    traceOutline(brush, outlineOf(sketch.rectangle));
     fill(brush, colours.bed);
     stroke(brush, { colour: colours.held, widthPx: 2 });
   }

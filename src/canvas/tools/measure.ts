@@ -1,13 +1,13 @@
 /** Measuring between any two things: objects edge to edge, places, or one of each. */
 import { gapBetween } from "../../core/geometry/gap.ts";
-import { pointOutline, shapeCentre } from "../../core/geometry/outline.ts";
+import { pointOutline, shapeCentre, outlineOf } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { measurementText } from "./draw-sketch.ts";
 import { itemsAt } from "../scene/hit-test.ts";
-import { type SheetItem, outlineFor, sheetItems } from "../scene/sheet-items.ts";
+import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import { snapToDrawn } from "../snap/snap-place.ts";
 import { nameOf } from "../snap/snap-targets.ts";
 import { type Measurement, endSketch, sketch, useSketch } from "./sketch-store.ts";
@@ -107,7 +107,7 @@ function between(from: End, to: End): Measurement {
 }
 
 function outlineAt({ at, item }: End) {
-  return item ? outlineFor(item.shape) : pointOutline(at);
+  return item ? outlineOf(item.shape) : pointOutline(at);
 }
 
 /** The topmost object under a click; with Shift or without snapping the place itself. */

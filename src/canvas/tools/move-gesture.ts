@@ -7,6 +7,7 @@ import {
   outlineContains,
   shapeCorners,
   turnShape,
+  outlineOf,
 } from "../../core/geometry/outline.ts";
 import { type Point, turnPoint } from "../../core/geometry/point.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
@@ -17,7 +18,7 @@ import { layoutOf } from "../../core/model/layouts.ts";
 import { turnAndMove, turnBetweenBeds } from "./move-edit.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
 import { objectNames } from "../../core/model/object-names.ts";
-import { type SheetItem, outlineFor, sheetItems } from "../scene/sheet-items.ts";
+import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import type { Guide } from "../snap/guide.ts";
 import { sketch } from "./sketch-store.ts";
 import { editGesture } from "./gestures.ts";
@@ -123,7 +124,7 @@ function movedTo(drag: Drag, pointer: SheetPointer): Moved {
 }
 
 function bedAt(beds: readonly Bed[], place: Point): Bed | undefined {
-  return beds.find((bed) => outlineContains(outlineFor(bed.outline), place.x, place.y));
+  return beds.find((bed) => outlineContains(outlineOf(bed.outline), place.x, place.y));
 }
 
 /** The bed's directions for what lies on a bed, else the object's own, else the sheet's. */

@@ -1,6 +1,6 @@
 /**
  * A shape made ready for measuring: flat coordinate rings with bounds. Points are rings of one
- * corner. Make it once per shape; the checks keep it while the shape object stays the same.
+ * corner.
  */
 import type { PolygonShape, RectangleShape, Shape } from "../model/plan.ts";
 import { type Bounds, boundsOfCoordinates } from "./bounds.ts";
@@ -63,7 +63,16 @@ export function pointOutline({ x, y }: Point): Outline {
   };
 }
 
+const known = new WeakMap<Shape, Outline>();
+
+/** The outline of a shape, made once for each shape object: shapes never change in place. */
 export function outlineOf(shape: Shape): Outline {
+  const outline = known.get(shape) ?? madeOutline(shape);
+  known.set(shape, outline);
+  return outline;
+}
+
+function madeOutline(shape: Shape): Outline {
   const outer = flat(shapeCorners(shape));
   const holes =
     shape.shape === "polygon"

@@ -1,9 +1,9 @@
 /** Distances straight out to neighbours; JSTS says where shapes moved by them touch. */
 import { describe, expect, test } from "vitest";
 import { neighbourGaps } from "../../../src/canvas/snap/neighbour-gaps.ts";
-import { outlineFor, sheetItems } from "../../../src/canvas/scene/sheet-items.ts";
+import { sheetItems } from "../../../src/canvas/scene/sheet-items.ts";
 import { sideGaps } from "../../../src/canvas/snap/side-gaps.ts";
-import { moveShape } from "../../../src/core/geometry/outline.ts";
+import { moveShape, outlineOf } from "../../../src/core/geometry/outline.ts";
 import { referenceDistance, referenceOf } from "../../support/reference-geometry.ts";
 import { seededRandom } from "../../properties/seeded-random.ts";
 import { bedOf, book, drawnPlan, plantingOf, rectangle } from "../../support/drawn-plan.ts";
@@ -28,9 +28,9 @@ describe("the gap straight beside a shape", () => {
       const reference = referenceOf(other);
       if (referenceDistance(referenceOf(own), reference) === 0) continue;
       for (const { from, to, distanceM } of sideGaps(
-        outlineFor(own),
+        outlineOf(own),
         turn,
-        [outlineFor(other)],
+        [outlineOf(other)],
         50,
       )) {
         tried += 1;
@@ -46,9 +46,9 @@ describe("the gap straight beside a shape", () => {
 
   test("is measured in the middle where two edges lie along each other", () => {
     const [gap, ...more] = sideGaps(
-      outlineFor(rectangle(0, 0, 2, 4)),
+      outlineOf(rectangle(0, 0, 2, 4)),
       0,
-      [outlineFor(rectangle(4, 1, 2, 4))],
+      [outlineOf(rectangle(4, 1, 2, 4))],
       20,
     );
     expect(more).toEqual([]);
@@ -59,8 +59,8 @@ describe("the gap straight beside a shape", () => {
 
   test("takes the nearest on each side, and none that only passes the corner", () => {
     const others = [rectangle(6, 0, 2, 4), rectangle(4, 0, 1, 1), rectangle(0, 9, 2, 10)];
-    const beside = [...others, rectangle(20, 4, 2, 4)].map((shape) => outlineFor(shape));
-    expect(lengths(sideGaps(outlineFor(rectangle(0, 0, 2, 4)), 0, beside, 50))).toEqual([2, 2.5]);
+    const beside = [...others, rectangle(20, 4, 2, 4)].map((shape) => outlineOf(shape));
+    expect(lengths(sideGaps(outlineOf(rectangle(0, 0, 2, 4)), 0, beside, 50))).toEqual([2, 2.5]);
   });
 });
 
