@@ -1,8 +1,7 @@
 /** Which pairs of stands the sheet shows as lines, and what is written beside them. */
 import { severitySign } from "../../core/checks/wording.ts";
-import { findingId } from "../../core/checks/finding.ts";
+import { pairKey, unorderedPairs, type IsolationPair } from "../../core/checks/isolation-pair.ts";
 import { isolationPair } from "../../core/checks/isolation.ts";
-import type { IsolationPair } from "../../core/checks/isolation-pair.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { Point } from "../../core/geometry/point.ts";
@@ -70,13 +69,8 @@ export function restingPairs(
 }
 
 function worstOfEach(pairs: readonly IsolationPair[]): Map<string, IsolationPair> {
-  const worst = new Map<string, IsolationPair>();
-  for (const pair of pairs) {
-    const key = pairKey(pair);
-    const other = worst.get(key);
-    if (!other || isWorse(pair, other)) worst.set(key, pair);
-  }
-  return worst;
+  const ways = [...unorderedPairs(pairs)];
+  return new Map(ways.map(([key, both]) => [key, both.reduce((a, b) => (isWorse(b, a) ? b : a))]));
 }
 
 function asLines(
@@ -88,10 +82,6 @@ function asLines(
   return [...pairs]
     .sort((a, b) => rank(a) - rank(b) || a.distanceM - b.distanceM)
     .map((pair) => pairLine(pair, unit, accepted.has(pairKey(pair))));
-}
-
-function pairKey(pair: IsolationPair): string {
-  return findingId("isolation", [pair.seedParent, pair.pollenSource]);
 }
 
 function rank({ standing, relation }: IsolationPair): number {

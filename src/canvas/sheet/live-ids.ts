@@ -1,22 +1,9 @@
 /** What must be drawn anew while a gesture runs, and so is left out of the resting drawing. */
-import { useMemo } from "react";
+import { byId, changedIds } from "../../core/model/changed-ids.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-
-type Entry = { readonly id: string };
-
-/** Ids in either list whose object is not the same in both. */
-function changedIds(before: readonly Entry[], after: readonly Entry[], into: Set<string>): void {
-  if (before === after) return;
-  const earlier = new Map(before.map((entry) => [entry.id, entry]));
-  for (const entry of after) {
-    if (earlier.get(entry.id) !== entry) into.add(entry.id);
-    earlier.delete(entry.id);
-  }
-  for (const id of earlier.keys()) into.add(id);
-}
 
 /**
  * Selected plantings, selected beds with their plantings, and whatever the preview changes.
@@ -32,9 +19,9 @@ export function liveIds(
   const around = new Set(shown.surroundings.map((surrounding) => surrounding.id));
   const live = new Set(selection.filter((id) => !around.has(id)));
   if (plan !== shown) {
-    changedIds(plan.surroundings, shown.surroundings, live);
-    changedIds(layout.beds, shownLayout.beds, live);
-    changedIds(layout.plantings, shownLayout.plantings, live);
+    for (const id of changedOf(plan.surroundings, shown.surroundings)) live.add(id);
+    for (const id of changedOf(layout.beds, shownLayout.beds)) live.add(id);
+    for (const id of changedOf(layout.plantings, shownLayout.plantings)) live.add(id);
   }
   for (const planting of shownLayout.plantings) {
     if (planting.bed !== undefined && live.has(planting.bed)) live.add(planting.id);
@@ -42,17 +29,26 @@ export function liveIds(
   return live;
 }
 
-let last: { readonly of: readonly unknown[]; readonly key: string } | null = null;
+function changedOf<T extends { readonly id: string }>(before: readonly T[], after: readonly T[]) {
+  return before === after ? [] : changedIds(byId(before), byId(after));
+}
 
-/** The ids as one text, worked out once however many layers ask. */
-function liveKey(plan: Plan, shown: Plan, layoutId: string, selection: readonly string[]): string {
+let last: { readonly of: readonly unknown[]; readonly ids: ReadonlySet<string> } | null = null;
+
+/** The ids, worked out once however many layers ask; the same set while the same are in it. */
+function liveNow(
+  plan: Plan,
+  shown: Plan,
+  layoutId: string,
+  selection: readonly string[],
+): ReadonlySet<string> {
   const of = [plan, shown, layoutId, selection];
   const known = last;
-  if (known && of.every((part, index) => part === known.of[index])) return known.key;
+  if (known && of.every((part, index) => part === known.of[index])) return known.ids;
   const ids = liveIds(plan, layoutOf(plan, layoutId), shown, layoutOf(shown, layoutId), selection);
-  const key = [...ids].sort().join(" ");
-  last = { of, key };
-  return key;
+  const isSame = known?.ids.size === ids.size && [...ids].every((id) => known.ids.has(id));
+  last = { of, ids: isSame ? known.ids : ids };
+  return last.ids;
 }
 
 /** The same set object for as long as the same ids are in it. */
@@ -61,6 +57,5 @@ export function useLiveIds(): ReadonlySet<string> {
   const shown = usePlanStore((state) => state.shown);
   const layoutId = usePlanStore((state) => state.layoutId);
   const selection = useWindowStore((state) => state.selection);
-  const key = liveKey(plan, shown, layoutId, selection);
-  return useMemo(() => new Set(key === "" ? [] : key.split(" ")), [key]);
+  return liveNow(plan, shown, layoutId, selection);
 }

@@ -1,5 +1,6 @@
 /** One directed pair: a seed parent, a pollen source, and what keeps them apart, if anything. */
 import type { Basis } from "../calendar/basis.ts";
+import { findingId } from "./finding.ts";
 import type { Relation } from "../kinds/crop.ts";
 import type { StatedStep } from "../distances/stated-adjustments.ts";
 import type { Point } from "../geometry/point.ts";
@@ -76,4 +77,38 @@ export interface IsolationPair {
   readonly time: TimeClear | null;
   /** Stands that lack bloom dates, of the two. */
   readonly lacksBloom: readonly string[];
+}
+
+/** Made once for a list of directed pairs. */
+const known = new WeakMap<
+  readonly IsolationPair[],
+  ReadonlyMap<string, readonly IsolationPair[]>
+>();
+
+/** What two stands are called by together: the id of the finding about them. */
+export function pairKey({ seedParent, pollenSource }: IsolationPair): string {
+  return findingId("isolation", [seedParent, pollenSource]);
+}
+
+/** One or both directions of each pair of stands, by `pairKey`, in the order they are first met. */
+export function unorderedPairs(
+  pairs: readonly IsolationPair[],
+): ReadonlyMap<string, readonly IsolationPair[]> {
+  const made = known.get(pairs);
+  if (made) return made;
+  const byKey = new Map<string, IsolationPair[]>();
+  for (const pair of pairs) {
+    const key = pairKey(pair);
+    const ways = byKey.get(key);
+    if (ways) ways.push(pair);
+    else byKey.set(key, [pair]);
+  }
+  known.set(pairs, byKey);
+  return byKey;
+}
+
+/** Pairs of stands of which at least one direction stands so. */
+export function countPairs(pairs: readonly IsolationPair[], standing: Standing): number {
+  const all = [...unorderedPairs(pairs).values()];
+  return all.filter((ways) => ways.some((way) => way.standing === standing)).length;
 }

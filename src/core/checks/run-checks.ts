@@ -4,6 +4,7 @@
  */
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
+import { changedIds } from "../model/changed-ids.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
 import { acceptance } from "./acceptance.ts";
 import { type Finding, allChecks } from "./all-checks.ts";
@@ -39,7 +40,13 @@ export function runChecks(
   const stands = resolveStands(plan, layout, book, previous?.standById);
   const standById = new Map(stands.map((stand) => [stand.id, stand]));
   const bedOutlines = resolveBeds(layout.beds, previous?.bedOutlines);
-  const changed = changedIds(standById, bedOutlines, previous);
+  // Stands and beds that changed, came or went since the run before.
+  const changed = new Set(
+    previous && [
+      ...changedIds(previous.standById, standById),
+      ...changedIds(previous.bedOutlines, bedOutlines),
+    ],
+  );
   const { byParent, pairs, fresh } = isolationPairs(
     stands,
     book,
@@ -79,23 +86,6 @@ export function runChecks(
     bedOutlines,
     byCheck,
   };
-}
-
-/** Ids of stands and beds that changed, came or went since the run before. */
-function changedIds(
-  standById: CheckResult["standById"],
-  bedOutlines: CheckResult["bedOutlines"],
-  previous: CheckResult | undefined,
-): ReadonlySet<string> {
-  const changed = new Set<string>();
-  if (!previous) return changed;
-  const compare = (now: ReadonlyMap<string, unknown>, before: ReadonlyMap<string, unknown>) => {
-    for (const [id, item] of now) if (before.get(id) !== item) changed.add(id);
-    for (const id of before.keys()) if (!now.has(id)) changed.add(id);
-  };
-  compare(standById, previous.standById);
-  compare(bedOutlines, previous.bedOutlines);
-  return changed;
 }
 
 function resolveBeds(

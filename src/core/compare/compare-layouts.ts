@@ -4,7 +4,7 @@
  */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { type CheckResult, countBySeverity, foundBy } from "../checks/run-checks.ts";
-import type { Standing } from "../checks/isolation-pair.ts";
+import { countPairs } from "../checks/isolation-pair.ts";
 import { timeSlackDays } from "../checks/day-words.ts";
 import { volunteersCheck } from "../checks/volunteers.ts";
 import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
@@ -111,9 +111,9 @@ function measured(
     unknowns: counts.unknown,
     cautions: counts.caution,
     accepted: result.accepted.length,
-    "on time alone": restingOn(result, "time"),
+    "on time alone": countPairs(result.pairs, "time"),
     "least slack": leastSlack(result),
-    "on cover alone": restingOn(result, "cover"),
+    "on cover alone": countPairs(result.pairs, "cover"),
     covers: layout.plantings.filter(({ cover }) => cover !== "none").length,
     volunteers: foundBy(result, volunteersCheck).length,
     "plants missing": plantsMissing(plan, layout),
@@ -134,14 +134,6 @@ function worstShortfall({ pairs }: CheckResult): number {
         : worst,
     0,
   );
-}
-
-/** Pairs of stands, whichever way round, that only this keeps apart. */
-function restingOn({ pairs }: CheckResult, standing: Standing): number {
-  const resting = pairs.filter((pair) => pair.standing === standing);
-  return new Set(
-    resting.map(({ seedParent: a, pollenSource: b }) => (a < b ? `${a}|${b}` : `${b}|${a}`)),
-  ).size;
 }
 
 /** Days to spare of the pair that rests on time with the least; null when none rests on time. */

@@ -1,5 +1,9 @@
 /** What a spring later than reckoned would undo. */
-import type { IsolationPair } from "../../core/checks/isolation-pair.ts";
+import {
+  type IsolationPair,
+  countPairs,
+  unorderedPairs,
+} from "../../core/checks/isolation-pair.ts";
 import { pairsLostToShift, timeSlackDays } from "../../core/checks/day-words.ts";
 
 /** Two stands kept apart by time alone that a shift would bring together. */
@@ -19,16 +23,15 @@ export interface SpringTest {
 
 /** @param shiftDays days by which one bloom of a pair may come nearer the other */
 export function springTest(pairs: readonly IsolationPair[], shiftDays: number): SpringTest {
-  const byStands = new Map<string, LostPair>();
-  for (const pair of pairsLostToShift(pairs, shiftDays)) {
-    const [a = "", b = ""] = [pair.seedParent, pair.pollenSource].sort();
-    const key = `${a}|${b}`;
-    if (!byStands.has(key)) byStands.set(key, { a, b, slackDays: timeSlackDays(pair) ?? 0 });
-  }
-  const resting = pairs
-    .filter((pair) => pair.standing === "time")
-    .map((pair) => [pair.seedParent, pair.pollenSource].sort().join("|"));
-  return { resting: new Set(resting).size, lost: [...byStands.values()] };
+  const lost = [...unorderedPairs(pairsLostToShift(pairs, shiftDays)).values()];
+  return {
+    resting: countPairs(pairs, "time"),
+    lost: lost.flatMap(([pair]) => {
+      if (!pair) return [];
+      const [a = "", b = ""] = [pair.seedParent, pair.pollenSource].sort();
+      return [{ a, b, slackDays: timeSlackDays(pair) ?? 0 }];
+    }),
+  };
 }
 
 /** `2 of 5 pairs that rest on time would fail.` */

@@ -1,38 +1,17 @@
 /** Keys that somebody has chosen for commands, kept in this browser. */
 import { create } from "zustand";
+import { entriesOf, stored } from "../../store/window/stored.ts";
 import type { Chord, Command } from "./command.ts";
-
-const STORE_KEY = "wideberth.keys";
 
 type OwnKeys = Readonly<Record<string, Chord>>;
 
-/** What is stored may be old, of another version or broken: only whole chords count. */
-function stored(): OwnKeys {
-  try {
-    const value: unknown = JSON.parse(localStorage.getItem(STORE_KEY) ?? "{}");
-    if (typeof value !== "object" || value === null) return {};
-    return Object.fromEntries(
-      Object.entries(value).filter((entry): entry is [string, Chord] => isChord(entry[1])),
-    );
-  } catch {
-    return {};
-  }
-}
-
-function isChord(value: unknown): boolean {
+function isChord(value: unknown): value is Chord {
   return typeof value === "object" && value !== null && "key" in value
     ? typeof value.key === "string" && value.key !== ""
     : false;
 }
 
-/** Storage may be forbidden or full: the choice then lasts until the page is closed. */
-function store(keys: OwnKeys): void {
-  try {
-    localStorage.setItem(STORE_KEY, JSON.stringify(keys));
-  } catch {
-    return;
-  }
-}
+const storedKeys = stored<OwnKeys>("wideberth.keys", entriesOf(isChord));
 
 interface OwnKeysState {
   readonly keys: OwnKeys;
@@ -41,14 +20,14 @@ interface OwnKeysState {
 }
 
 export const useOwnKeys = create<OwnKeysState>()((set, get) => ({
-  keys: stored(),
+  keys: storedKeys.load(),
   setKeys: (id, chord) => {
     const keys = { ...get().keys, [id]: chord };
-    store(keys);
+    storedKeys.save(keys);
     set({ keys });
   },
   forgetKeys: () => {
-    store({});
+    storedKeys.save({});
     set({ keys: {} });
   },
 }));

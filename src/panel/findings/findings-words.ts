@@ -2,7 +2,7 @@
 import type { Severity } from "../../core/checks/finding.ts";
 import type { Finding } from "../../core/checks/all-checks.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
-import type { IsolationPair, Standing } from "../../core/checks/isolation-pair.ts";
+import { type IsolationPair, countPairs } from "../../core/checks/isolation-pair.ts";
 
 const counted = new WeakMap<readonly Finding[], Readonly<Record<Severity, number>>>();
 
@@ -30,16 +30,6 @@ function plural(count: number, word: string): string | null {
   return count === 1 ? `1 ${word}` : `${count} ${word}s`;
 }
 
-/** Two stands of one crossing group, whichever way pollen goes, count once. */
-function pairsOf(pairs: readonly IsolationPair[], standing: Standing): number {
-  const met = new Set<string>();
-  for (const pair of pairs) {
-    if (pair.standing !== standing) continue;
-    met.add([pair.seedParent, pair.pollenSource].sort().join("|"));
-  }
-  return met.size;
-}
-
 /**
  * What the absence of conflicts rests on. `pairs` are those that distance does not clear; time
  * and cover are fragile and are named with their numbers.
@@ -51,10 +41,10 @@ export function restingWords(
 ): readonly string[] {
   if (flowering === 0) return ["Nothing that flowers is placed yet, so there is nothing to check."];
   const counts = {
-    unknown: pairsOf(pairs, "unknown"),
-    rare: pairsOf(pairs, "conflict"),
-    time: pairsOf(pairs, "time"),
-    cover: pairsOf(pairs, "cover"),
+    unknown: countPairs(pairs, "unknown"),
+    rare: countPairs(pairs, "conflict"),
+    time: countPairs(pairs, "time"),
+    cover: countPairs(pairs, "cover"),
   };
   const sentences = [
     counts.unknown > 0 &&

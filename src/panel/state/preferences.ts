@@ -1,5 +1,6 @@
 /** Choices of this browser, not of the plan: theme and letter keys. Kept in local storage. */
 import { create } from "zustand";
+import { oneOf, stored } from "../../store/window/stored.ts";
 
 export const themeChoices = ["system", "light", "dark"] as const;
 export type ThemeChoice = (typeof themeChoices)[number];
@@ -15,25 +16,8 @@ interface Preferences {
   readonly setLetterKeys: (isOn: boolean) => void;
 }
 
-const THEME_KEY = "wideberth.theme";
-const LETTERS_KEY = "wideberth.letter-keys";
-
-/** Storage may be forbidden or full: the choice then lasts until the page is closed. */
-function stored(key: string): string | null {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null;
-  }
-}
-
-function store(key: string, value: string): void {
-  try {
-    localStorage.setItem(key, value);
-  } catch {
-    return;
-  }
-}
+const storedTheme = stored("wideberth.theme", oneOf(themeChoices));
+const storedLetters = stored("wideberth.letter-keys", oneOf(["on", "off"]));
 
 const darkScheme = matchMedia("(prefers-color-scheme: dark)");
 
@@ -49,21 +33,16 @@ function shown(choice: ThemeChoice): Theme {
   return theme;
 }
 
-function storedTheme(): ThemeChoice {
-  const choice = stored(THEME_KEY);
-  return themeChoices.find((entry) => entry === choice) ?? "system";
-}
-
 export const usePreferences = create<Preferences>()((set) => ({
-  themeChoice: storedTheme(),
-  theme: shown(storedTheme()),
-  hasLetterKeys: stored(LETTERS_KEY) !== "off",
+  themeChoice: storedTheme.load(),
+  theme: shown(storedTheme.load()),
+  hasLetterKeys: storedLetters.load() === "on",
   chooseTheme: (themeChoice) => {
-    store(THEME_KEY, themeChoice);
+    storedTheme.save(themeChoice);
     set({ themeChoice, theme: shown(themeChoice) });
   },
   setLetterKeys: (hasLetterKeys) => {
-    store(LETTERS_KEY, hasLetterKeys ? "on" : "off");
+    storedLetters.save(hasLetterKeys ? "on" : "off");
     set({ hasLetterKeys });
   },
 }));

@@ -3,9 +3,9 @@
  * every plan the day of its last file and of the first change after it are noted in this browser.
  */
 import { create } from "zustand";
+import { entriesOf, stored } from "../window/stored.ts";
 import { isStorageKept } from "../keeping/keep-storage.ts";
 
-const KEY = "wideberth.files";
 const DAY_MS = 86_400_000;
 /** Days a change may be without a file; fewer where the browser may clear its storage unasked. */
 export const PATIENCE_DAYS = { kept: 14, clearable: 7 } as const;
@@ -19,7 +19,23 @@ interface FileNote {
 
 type FileNotes = Readonly<Record<string, FileNote>>;
 
-export const useFileNotes = create<{ readonly notes: FileNotes }>()(() => ({ notes: readNotes() }));
+function isFileNote(value: unknown): value is FileNote {
+  const isMoment = (moment: unknown) => moment === null || typeof moment === "string";
+  return (
+    typeof value === "object" &&
+    value !== null &&
+    "inFile" in value &&
+    isMoment(value.inFile) &&
+    "changed" in value &&
+    isMoment(value.changed)
+  );
+}
+
+const storedNotes = stored<FileNotes>("wideberth.files", entriesOf(isFileNote));
+
+export const useFileNotes = create<{ readonly notes: FileNotes }>()(() => ({
+  notes: storedNotes.load(),
+}));
 
 /** The plan lies in a file, or is on its way into one. */
 export function noteInFile(planId: string, now = new Date()): void {
@@ -61,31 +77,5 @@ export function daysWithoutFile(notes: FileNotes, planId: string, now: Date): nu
 function keep(planId: string, entry: FileNote): void {
   const notes = { ...useFileNotes.getState().notes, [planId]: entry };
   useFileNotes.setState({ notes });
-  try {
-    localStorage.setItem(KEY, JSON.stringify(notes));
-  } catch {
-    // Refused or full: reminded of as long as the page lasts.
-  }
-}
-
-function readNotes(): FileNotes {
-  try {
-    const value: unknown = JSON.parse(localStorage.getItem(KEY) ?? "{}");
-    if (typeof value !== "object" || value === null) return {};
-    return Object.fromEntries(Object.entries(value).filter(([, entry]) => isFileNote(entry)));
-  } catch {
-    return {};
-  }
-}
-
-function isFileNote(value: unknown): value is FileNote {
-  const isMoment = (moment: unknown) => moment === null || typeof moment === "string";
-  return (
-    typeof value === "object" &&
-    value !== null &&
-    "inFile" in value &&
-    isMoment(value.inFile) &&
-    "changed" in value &&
-    isMoment(value.changed)
-  );
+  storedNotes.save(notes);
 }

@@ -1,11 +1,8 @@
 /** Starts the arranger on its own thread and brings its progress and answer back. */
 import type { ArrangeAnswer, ArrangeProgress, ArrangeRequest } from "./arrange-worker.ts";
+import { type WorkerListener, askWorker } from "./ask-worker.ts";
 
-export interface ArrangeListener {
-  readonly onProgress: (progress: ArrangeProgress) => void;
-  readonly onAnswer: (answer: ArrangeAnswer) => void;
-  readonly onFault: (reason: string) => void;
-}
+export type ArrangeListener = WorkerListener<ArrangeAnswer, ArrangeProgress>;
 
 export interface ArrangeRun {
   /** Ends the search early; the answer is the best so far. */
@@ -16,21 +13,9 @@ export interface ArrangeRun {
 
 export function startArranging(request: ArrangeRequest, listener: ArrangeListener): ArrangeRun {
   const worker = new Worker(new URL("./arrange-worker.ts", import.meta.url), { type: "module" });
-  worker.addEventListener("message", ({ data }: MessageEvent<ArrangeProgress | ArrangeAnswer>) => {
-    if (data.kind === "progress") {
-      listener.onProgress(data);
-      return;
-    }
-    worker.terminate();
-    listener.onAnswer(data);
+  const { say, cancel } = askWorker<ArrangeAnswer, ArrangeProgress>(worker, request, {
+    ...listener,
+    onFault: (reason) => listener.onFault(reason || "The arranger could not be started."),
   });
-  worker.addEventListener("error", ({ message }) => {
-    worker.terminate();
-    listener.onFault(message || "The arranger could not be started.");
-  });
-  worker.postMessage(request);
-  return {
-    stop: () => worker.postMessage("stop"),
-    cancel: () => worker.terminate(),
-  };
+  return { stop: () => say("stop"), cancel };
 }

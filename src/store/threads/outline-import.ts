@@ -3,6 +3,7 @@ import { readTraces } from "../../core/outlines/read-traces.ts";
 import type { Trace } from "../../core/outlines/trace.ts";
 import { type Read, refuse } from "../../core/model/problem.ts";
 import { textOfFile } from "../files/decode-file.ts";
+import { askWorker } from "./ask-worker.ts";
 import type { OutlineRequest } from "./outline-import-worker.ts";
 
 /** Letters that are read at once, without a thread: some milliseconds even of the worst kind. */
@@ -21,24 +22,18 @@ function readApart(request: OutlineRequest): Promise<Read<readonly Trace[]>> {
     type: "module",
   });
   return new Promise((resolve) => {
-    const end = (read: Read<readonly Trace[]>) => {
-      worker.terminate();
-      resolve(read);
-    };
-    worker.addEventListener("message", ({ data }: MessageEvent<Read<readonly Trace[]>>) =>
-      end(data),
-    );
-    worker.addEventListener("error", ({ message }) =>
-      end(
-        refuse({
-          file: request.file,
-          object: "",
-          field: "",
-          got: message || "a fault while reading",
-          expected: "GPX or GeoJSON",
-        }),
-      ),
-    );
-    worker.postMessage(request);
+    askWorker<Read<readonly Trace[]>>(worker, request, {
+      onAnswer: resolve,
+      onFault: (reason) =>
+        resolve(
+          refuse({
+            file: request.file,
+            object: "",
+            field: "",
+            got: reason || "a fault while reading",
+            expected: "GPX or GeoJSON",
+          }),
+        ),
+    });
   });
 }

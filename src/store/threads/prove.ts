@@ -1,22 +1,15 @@
 /** Starts a proof on its own thread and brings its answer back. */
+import { type WorkerListener, askWorker } from "./ask-worker.ts";
 import type { ProveAnswer, ProveRequest } from "./prove-worker.ts";
 
-export interface ProveListener {
-  readonly onAnswer: (answer: ProveAnswer) => void;
-  readonly onFault: (reason: string) => void;
-}
-
 /** Returns what ends it without an answer. */
-export function startProving(request: ProveRequest, listener: ProveListener): () => void {
+export function startProving(
+  request: ProveRequest,
+  { onAnswer, onFault }: WorkerListener<ProveAnswer>,
+): () => void {
   const worker = new Worker(new URL("./prove-worker.ts", import.meta.url), { type: "module" });
-  worker.addEventListener("message", ({ data }: MessageEvent<ProveAnswer>) => {
-    worker.terminate();
-    listener.onAnswer(data);
-  });
-  worker.addEventListener("error", ({ message }) => {
-    worker.terminate();
-    listener.onFault(message || "The proof could not be started.");
-  });
-  worker.postMessage(request);
-  return () => worker.terminate();
+  return askWorker<ProveAnswer>(worker, request, {
+    onAnswer,
+    onFault: (reason) => onFault(reason || "The proof could not be started."),
+  }).cancel;
 }

@@ -1,5 +1,6 @@
 /** Choices of this browser about the sheet: what the wheel does, and whether things snap. */
 import { create } from "zustand";
+import { oneOf, stored } from "./stored.ts";
 
 /** `guess` tells mice from trackpads by how they turn, and can be wrong. */
 const wheelChoices = ["guess", "zoom", "pan"] as const;
@@ -13,35 +14,18 @@ interface SheetPreferences {
   readonly setSnapping: (isSnapping: boolean) => void;
 }
 
-const WHEEL_KEY = "wideberth.wheel";
-const SNAP_KEY = "wideberth.snap";
-
-/** Storage may be missing, forbidden or full: a choice then lasts until the page is closed. */
-function stored(key: string): string | null {
-  try {
-    return globalThis.localStorage?.getItem(key) ?? null;
-  } catch {
-    return null;
-  }
-}
-
-function store(key: string, value: string): void {
-  try {
-    globalThis.localStorage?.setItem(key, value);
-  } catch {
-    return;
-  }
-}
+const storedWheel = stored("wideberth.wheel", oneOf(wheelChoices));
+const storedSnap = stored("wideberth.snap", oneOf(["on", "off"]));
 
 export const useSheetPreferences = create<SheetPreferences>()((set) => ({
-  wheel: wheelChoices.find((choice) => choice === stored(WHEEL_KEY)) ?? "guess",
-  isSnapping: stored(SNAP_KEY) !== "off",
+  wheel: storedWheel.load(),
+  isSnapping: storedSnap.load() === "on",
   chooseWheel: (wheel) => {
-    store(WHEEL_KEY, wheel);
+    storedWheel.save(wheel);
     set({ wheel });
   },
   setSnapping: (isSnapping) => {
-    store(SNAP_KEY, isSnapping ? "on" : "off");
+    storedSnap.save(isSnapping ? "on" : "off");
     set({ isSnapping });
   },
 }));
