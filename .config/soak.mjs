@@ -1,4 +1,4 @@
-/** `npm run soak`: the long tests. Fifty killed browsers and ten thousand commits: some minutes. */
+/** `npm run soak`: the long tests. Fifty killed browsers, ten thousand commits, a monkey: half an hour or more. */
 import { spawnSync } from "node:child_process";
 import { installPackages } from "./installed-packages.mjs";
 import { installPrograms } from "./installed-programs.mjs";

@@ -11,6 +11,8 @@ import { localTime } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { paperNamed } from "./paper-option.ts";
 import { readInput } from "./read-input.ts";
+import { Refusal } from "./refusal.ts";
+import { pngFault } from "./whole-png.ts";
 import { writeOutput } from "./write-output.ts";
 
 export async function map(args: readonly string[]): Promise<number> {
@@ -35,6 +37,12 @@ export async function map(args: readonly string[]): Promise<number> {
 
   const input = await readInput(path, values.layout);
   const { plan, layout } = input;
+  const printed = printedPicture(plan.picture);
+  const fault = printed && pngFault(printed);
+  if (fault !== null) {
+    const file = path === "-" ? "stdin" : path;
+    throw new Refusal([`${file}: picture.data: got ${fault}, expected a whole PNG picture.`]);
+  }
   const ratio = wanted ?? suggestRatio(plan, layout, paper, orientation);
   const sheets = sheetCount(plan, layout, paper, orientation, ratio);
   // The PDF writer and its type are large: only this command pays for them.
@@ -47,7 +55,7 @@ export async function map(args: readonly string[]): Promise<number> {
   await writeOutput(output, made.bytes);
 
   const pages = `${made.pages} ${made.pages === 1 ? "page" : "pages"}`;
-  const isPictureLeft = isPictureWanted(plan.picture) && !printedPicture(plan.picture);
+  const isPictureLeft = isPictureWanted(plan.picture) && !printed;
   const said = [
     `${output === "-" ? "stdout" : output}: ${pages}, ${ratioText(ratio, plan.units)} on ${paper} ${orientation}`,
     ...(sheets > 1 ? [oneSheetHint(plan, layout, paper, orientation, sheets)] : []),

@@ -66,19 +66,32 @@ export function startAutosave(watcher: AutosaveEvents): () => void {
     if (event.persisted) watcher.returned();
   };
   document.addEventListener("visibilitychange", changingVisibility);
-  window.addEventListener("pagehide", hiding);
+  const leaving = () => {
+    finishTyping();
+    hiding();
+  };
+  window.addEventListener("pagehide", leaving);
   window.addEventListener("pageshow", restored);
   planChanged();
   return () => {
     unsubscribe();
     document.removeEventListener("visibilitychange", changingVisibility);
-    window.removeEventListener("pagehide", hiding);
+    window.removeEventListener("pagehide", leaving);
     window.removeEventListener("pageshow", restored);
     window.removeEventListener("beforeunload", warnOfLoss);
     clearTimeout(retry);
     queue.cancel();
     events = null;
   };
+}
+
+/**
+ * A text that is still being typed belongs to the plan it is typed in. Fields apply what is typed
+ * when they are left; see panel/form/use-draft.ts for the mark.
+ */
+export function finishTyping(): void {
+  const { activeElement } = document;
+  if (activeElement?.getAttribute("data-draft") === "typed") (activeElement as HTMLElement).blur();
 }
 
 /** Saves now what is unsaved; settles when it is stored or has failed. */

@@ -4,7 +4,7 @@
  * goes on with the version it began with.
  */
 import { create } from "zustand";
-import { flushAutosave } from "./autosave.ts";
+import { finishTyping, flushAutosave } from "./autosave.ts";
 import { hasWorkToLose } from "./current-plan.ts";
 import { note } from "./diagnostics.ts";
 import { tell } from "./save-state.ts";
@@ -80,6 +80,7 @@ export async function reloadPage(): Promise<void> {
 }
 
 async function isSafeToLeave(): Promise<boolean> {
+  finishTyping();
   await flushAutosave();
   if (!hasWorkToLose()) return true;
   tell(UNSAVED);

@@ -3,7 +3,7 @@
  * then the open one is saved, and only then do they change places, with nothing in between.
  */
 import type { Plan } from "../../core/model/plan.ts";
-import { flushAutosave, reviewLeaving, showSaved } from "./autosave.ts";
+import { finishTyping, flushAutosave, reviewLeaving, showSaved } from "./autosave.ts";
 import { checksum } from "./checksum.ts";
 import { type KnownPlan, goOnAs, hasUnsaved, hasWorkToLose, showPlan } from "./current-plan.ts";
 import { allowEdits, lookOnly } from "./edit-guard.ts";
@@ -220,15 +220,6 @@ async function placeFor(
       return { ...here, notice };
     }
   }
-}
-
-/**
- * A text that is still being typed belongs to the plan it is typed in. Fields apply what is typed
- * when they are left; see panel/form/use-draft.ts for the mark.
- */
-function finishTyping(): void {
-  const { activeElement } = document;
-  if (activeElement?.getAttribute("data-draft") === "typed") (activeElement as HTMLElement).blur();
 }
 
 async function isStoredAs(plan: Plan, sum: string): Promise<boolean> {
