@@ -35,7 +35,7 @@ function metWords(met: readonly YearTried[], tried: readonly YearTried[]): strin
 }
 
 function shortWords(short: readonly YearTried[], isMore: boolean, guardDays: number): string {
-  return `; in ${short.length}${isMore ? " more" : ""} fewer than ${days(guardDays)} lay between`;
+  return `; less than the ${days(guardDays)} wanted lay between in ${short.length} ${isMore ? "more" : "of them"}`;
 }
 
 function yearCount(count: number): string {

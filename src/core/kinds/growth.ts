@@ -1,6 +1,7 @@
 /**
  * How a kind's bloom ends and which season its figures were made for, beside its numbers. All of
- * it is common practice; where a kind is missing it counts as hardy and as ending by itself.
+ * it is common practice; a kind in neither list is hardy and ends by itself; a
+ * test names those, so that none is forgotten.
  */
 import type { Kind } from "./crop.ts";
 
@@ -17,7 +18,8 @@ const tender = idsOf(`
   cowpea yardlong-bean mung-bean peanut pigeon-pea hyacinth-bean sunflower
   african-marigold french-marigold zinnia cosmos nasturtium grain-amaranth
   love-lies-bleeding leaf-amaranth maize sweet-corn popcorn sorghum broomcorn rice
-  proso-millet foxtail-millet pearl-millet okra basil buckwheat sesame
+  proso-millet foxtail-millet pearl-millet okra basil buckwheat sesame west-india-gherkin
+  blood-amaranth pigweed wild-sunflower
 `);
 
 /** Flower on until frost or cutting: the days of bloom given are where the count was broken off. */
@@ -27,7 +29,8 @@ const openEnded = idsOf(`
   cushaw fig-leaf-gourd cucumber melon watermelon citron-melon bottle-gourd luffa
   angled-luffa bitter-gourd wax-gourd common-bean runner-bean lima-bean cowpea
   yardlong-bean peanut pigeon-pea hyacinth-bean sweet-pea calendula african-marigold
-  french-marigold zinnia cosmos nasturtium okra basil fennel
+  french-marigold zinnia cosmos nasturtium okra basil fennel west-india-gherkin mung-bean
+  chickpea tobacco buckwheat sesame love-lies-bleeding wild-sunflower
 `);
 
 export interface Growth {

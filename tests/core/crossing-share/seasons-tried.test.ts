@@ -213,7 +213,7 @@ describe("forty years", () => {
     // 24 C: 16 a day, the 75th day, 14 July, to 20 July: 7 days. 22 C: the 86th, 25 July, 7 days.
     // 21 C: the 93rd, 1 August: none between.
     expect(seasonsWords(seasons as SeasonsTried)).toBe(
-      "overlapped in 2 of 40 years, worst 1998 by 7 days; in 1 more fewer than 7 days lay between",
+      "overlapped in 2 of 40 years, worst 1998 by 7 days; less than the 7 days wanted lay between in 1 more",
     );
   });
 

@@ -1,7 +1,7 @@
 /** Lists that name kinds beside the crop base. */
 import { expect, test } from "vitest";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
-import { growthKinds } from "../../../src/core/kinds/growth.ts";
+import { growthKinds, growthOf } from "../../../src/core/kinds/growth.ts";
 import { heatKinds } from "../../../src/core/kinds/heat-figures.ts";
 
 const book = cropBook();
@@ -9,6 +9,44 @@ const book = cropBook();
 test("every kind named as tender or open-ended is in the crop base", () => {
   const missing = growthKinds.filter((id) => id !== "tomatillo" && !book.kind(id));
   expect(missing).toEqual([]);
+});
+
+/**
+ * The other side of both lists: what frost does not kill, and what ends by itself. A new kind must
+ * be put on one side of each by whoever adds it. Common practice.
+ */
+const HARDY = `
+  broad-bean pea chickpea fenugreek sweet-pea cabbage kale broccoli cauliflower brussels-sprouts
+  kohlrabi collards chinese-kale turnip chinese-cabbage pak-choi mizuna mustard-spinach
+  wild-turnip mustard black-mustard rutabaga siberian-kale oilseed-rape white-mustard radish
+  wild-radish rocket lettuce prickly-lettuce jerusalem-artichoke chicory endive artichoke
+  cardoon safflower calendula beet chard sugar-beet fodder-beet sea-beet spinach quinoa
+  lambsquarters pitseed-goosefoot orach carrot wild-carrot parsnip wild-parsnip celery celeriac
+  parsley coriander dill fennel caraway onion bunching-onion leek elephant-garlic chives
+  johnsongrass wheat barley oat rye flax asparagus corn-salad
+`;
+/** Bloom that ends although nothing cuts it. */
+const ENDING = `
+  broad-bean pea soybean fenugreek cabbage kale broccoli cauliflower brussels-sprouts kohlrabi
+  collards chinese-kale turnip chinese-cabbage pak-choi mizuna mustard-spinach wild-turnip
+  mustard black-mustard rutabaga siberian-kale oilseed-rape white-mustard radish wild-radish
+  rocket lettuce prickly-lettuce sunflower jerusalem-artichoke chicory endive artichoke cardoon
+  safflower beet chard sugar-beet fodder-beet sea-beet spinach grain-amaranth blood-amaranth
+  leaf-amaranth pigweed quinoa lambsquarters pitseed-goosefoot orach carrot wild-carrot parsnip
+  wild-parsnip celery celeriac parsley coriander dill caraway onion bunching-onion leek
+  elephant-garlic chives maize sweet-corn popcorn sorghum broomcorn johnsongrass wheat barley
+  oat rye rice proso-millet foxtail-millet pearl-millet flax asparagus corn-salad
+`;
+
+test("every kind is named as tender or hardy, and as open-ended or ending", () => {
+  const ids = (words: string) => words.trim().split(/\s+/).sort();
+  const found = (isOne: (kind: { readonly id: string }) => boolean) =>
+    book.kinds
+      .filter(isOne)
+      .map(({ id }) => id)
+      .sort();
+  expect(found((kind) => !growthOf(kind).isTender)).toEqual(ids(HARDY));
+  expect(found((kind) => !growthOf(kind).isOpenEnded)).toEqual(ids(ENDING));
 });
 
 test("heat is known for some twenty kinds", () => {
