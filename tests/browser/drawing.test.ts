@@ -213,7 +213,7 @@ describe("a locked planting", () => {
     await page.keyboard.press("ArrowRight");
     await expect.poll(said).toContain(`${code} is locked and stays as it is`);
     await page.keyboard.press("Delete");
-    await expect.poll(said).toBe(`${code} is locked and stays as it is.`);
+    await expect.poll(said).toBe("Delete: it is locked.");
   });
 
   test("is passed over by clicks and drags", async () => {

@@ -58,24 +58,8 @@ export function useLinkedView(bounds: Bounds, size: Size): LinkedView {
         fingers.current.set(event.pointerId, placeOf(event));
       },
       onPointerMove: (event) => {
-        const held = fingers.current;
-        const from = held.get(event.pointerId);
-        if (!from) return;
-        const before = twoFingers(held.values());
-        const at = placeOf(event);
-        held.set(event.pointerId, at);
-        const after = twoFingers(held.values());
-        if (!before || !after) {
-          change((view) => pannedBy(view, at.x - from.x, at.y - from.y));
-          return;
-        }
-        change((view) =>
-          zoomedAbout(
-            pannedBy(view, after.middle.x - before.middle.x, after.middle.y - before.middle.y),
-            after.middle,
-            before.apartPx === 0 ? 1 : after.apartPx / before.apartPx,
-          ),
-        );
+        const moves = fingerMove(fingers.current, event.pointerId, placeOf(event));
+        if (moves) change(moves);
       },
       onPointerUp: lift,
       onPointerCancel: lift,
@@ -92,6 +76,24 @@ export function useLinkedView(bounds: Bounds, size: Size): LinkedView {
     wheel: ({ deltaY, deltaMode, ctrlKey }, at) =>
       change((view) => zoomedAbout(view, at, wheelFactor(wheelPixels(deltaY, deltaMode), ctrlKey))),
   };
+}
+
+/** One finger pans, two zoom about their middle; null for a finger that is not down. */
+function fingerMove(
+  held: Map<number, Point>,
+  pointerId: number,
+  at: Point,
+): ((view: View) => View) | null {
+  const from = held.get(pointerId);
+  if (!from) return null;
+  const before = twoFingers(held.values());
+  held.set(pointerId, at);
+  const after = twoFingers(held.values());
+  if (!before || !after) return (view) => pannedBy(view, at.x - from.x, at.y - from.y);
+  const right = after.middle.x - before.middle.x;
+  const down = after.middle.y - before.middle.y;
+  const factor = before.apartPx === 0 ? 1 : after.apartPx / before.apartPx;
+  return (view) => zoomedAbout(pannedBy(view, right, down), after.middle, factor);
 }
 
 const PANS: ReadonlyMap<string, readonly [number, number]> = new Map([

@@ -28,65 +28,36 @@ export interface PointerInput {
 const toolInUse = () => tools[useWindowStore.getState().tool];
 
 export function listenToPointers(element: HTMLElement): PointerInput {
-  const reader = pointerReader(element);
   const run = gestureRun();
-  const fingers = fingerTracker();
-  let isPanHeld = false;
   const hovers = onceAFrame<SheetPointer>((pointer) => {
     if (!run.isBusy()) toolInUse().hover(pointer);
   });
-
-  const down = (event: PointerEvent) => {
-    if (event.button !== LEFT && event.button !== MIDDLE) return;
-    endNudge();
-    if (event.pointerType === "touch" && fingers.add(event.pointerId, reader.pxOf(event))) {
-      run.cancel();
-      return;
-    }
-    // The pen comes before the palm that lies on the screen already.
-    if (event.pointerType === "pen") run.cancel();
-    if (run.isBusy()) return;
-    reader.count(event);
-    element.setPointerCapture(event.pointerId);
-    hovers.drop();
-    if (event.pointerType === "pen") useSheetModes.setState({ isPenInUse: true });
-    const isPalm = event.pointerType === "touch" && useSheetModes.getState().isPenInUse;
-    const isPan = event.button === MIDDLE || isPanHeld || isPalm;
-    const start = reader.read(event);
-    run.start(event.pointerId, isPan ? panGesture(start) : toolInUse().press(start));
+  const input: Input = {
+    element,
+    run,
+    hovers,
+    reader: pointerReader(element),
+    fingers: fingerTracker(),
+    isPanHeld: false,
   };
-  const move = (event: PointerEvent) => {
-    if (fingers.move(event.pointerId, reader.pxOf(event))) return;
-    if (run.belongsTo(event.pointerId)) run.move(reader.read(event));
-    else if (!run.isBusy() && event.pointerType !== "touch") hovers.run(reader.read(event));
-  };
-  const up = (event: PointerEvent) => {
-    fingers.lift(event.pointerId);
-    if (run.belongsTo(event.pointerId)) run.end(reader.read(event));
-  };
-  const lost = (event: PointerEvent) => {
-    fingers.lift(event.pointerId);
-    if (run.belongsTo(event.pointerId)) run.cancel();
-  };
-  /** The second button; a finger's hold is timed by the tool, where it also works without this event. */
-  const menu = (event: PointerEvent) => {
-    event.preventDefault();
-    if (event.pointerType === "touch" || run.isBusy()) return;
-    if (event.button === RIGHT) openObjectMenu(reader.read(event));
-  };
-  const leave = () => {
-    hovers.drop();
-    if (!run.isBusy()) sketch({ cursor: null });
+  const lift = (event: PointerEvent, after: "end" | "cancel") => {
+    input.fingers.lift(event.pointerId);
+    if (!run.belongsTo(event.pointerId)) return;
+    if (after === "end") run.end(input.reader.read(event));
+    else run.cancel();
   };
   const stopListening = listen(element, {
-    pointerdown: down,
-    pointermove: move,
-    pointerup: up,
-    pointercancel: lost,
-    lostpointercapture: lost,
-    pointerleave: leave,
+    pointerdown: (event) => press(input, event),
+    pointermove: (event) => move(input, event),
+    pointerup: (event) => lift(event, "end"),
+    pointercancel: (event) => lift(event, "cancel"),
+    lostpointercapture: (event) => lift(event, "cancel"),
+    pointerleave: () => {
+      hovers.drop();
+      if (!run.isBusy()) sketch({ cursor: null });
+    },
     mousedown: keepFromScrolling,
-    contextmenu: menu,
+    contextmenu: (event) => openMenu(input, event),
     touchend: keepFromMenu,
   });
   // A gesture belongs to the plan it began in.
@@ -94,8 +65,8 @@ export function listenToPointers(element: HTMLElement): PointerInput {
   return {
     cancel: run.cancel,
     holdPan: (isHeld) => {
-      if (isPanHeld === isHeld) return;
-      isPanHeld = isHeld;
+      if (input.isPanHeld === isHeld) return;
+      input.isPanHeld = isHeld;
       if (!run.isBusy()) sketch({ cursor: isHeld ? "grab" : null });
     },
     stop: () => {
@@ -104,6 +75,49 @@ export function listenToPointers(element: HTMLElement): PointerInput {
       stopListening();
     },
   };
+}
+
+/** What listens to one sheet. */
+interface Input {
+  readonly element: HTMLElement;
+  readonly reader: ReturnType<typeof pointerReader>;
+  readonly run: ReturnType<typeof gestureRun>;
+  readonly fingers: ReturnType<typeof fingerTracker>;
+  readonly hovers: ReturnType<typeof onceAFrame<SheetPointer>>;
+  isPanHeld: boolean;
+}
+
+function press({ element, reader, run, fingers, hovers, isPanHeld }: Input, event: PointerEvent) {
+  if (event.button !== LEFT && event.button !== MIDDLE) return;
+  endNudge();
+  if (event.pointerType === "touch" && fingers.add(event.pointerId, reader.pxOf(event))) {
+    run.cancel();
+    return;
+  }
+  // The pen comes before the palm that lies on the screen already.
+  if (event.pointerType === "pen") run.cancel();
+  if (run.isBusy()) return;
+  reader.count(event);
+  element.setPointerCapture(event.pointerId);
+  hovers.drop();
+  if (event.pointerType === "pen") useSheetModes.setState({ isPenInUse: true });
+  const isPalm = event.pointerType === "touch" && useSheetModes.getState().isPenInUse;
+  const isPan = event.button === MIDDLE || isPanHeld || isPalm;
+  const start = reader.read(event);
+  run.start(event.pointerId, isPan ? panGesture(start) : toolInUse().press(start));
+}
+
+function move({ reader, run, fingers, hovers }: Input, event: PointerEvent): void {
+  if (fingers.move(event.pointerId, reader.pxOf(event))) return;
+  if (run.belongsTo(event.pointerId)) run.move(reader.read(event));
+  else if (!run.isBusy() && event.pointerType !== "touch") hovers.run(reader.read(event));
+}
+
+/** The second button; a finger's hold is timed by the tool, where it also works without this event. */
+function openMenu({ reader, run }: Input, event: PointerEvent): void {
+  event.preventDefault();
+  if (event.pointerType === "touch" || run.isBusy()) return;
+  if (event.button === RIGHT) openObjectMenu(reader.read(event));
 }
 
 /** Lifting the finger that opened a menu by holding still would press what came up beneath it. */

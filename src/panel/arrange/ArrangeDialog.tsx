@@ -6,7 +6,7 @@ import { ArrangeAnswered, type KeptMoves } from "./ArrangeAnswered.tsx";
 import { conflictWords, lockedWords } from "./arrange-words.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { CountField } from "../form/NumberField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { onFormSubmit } from "../form/use-form.ts";
 import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { useArranging } from "./use-arranging.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { useMemo } from "react";
 import {
   BED_ROWS_MOST,
   type BedDirection,
@@ -7,12 +7,14 @@ import {
   codesInWords,
 } from "../../core/edits/bed-rows.ts";
 import { addBeds } from "../../core/edits/object-edits.ts";
+import type { Layout, Plan } from "../../core/model/plan.ts";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
 import { CountField, TurnField } from "../form/NumberField.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { PlaceFields, SizeFields } from "../form/RectangleFields.tsx";
+import { useForm } from "../form/use-form.ts";
 import { suggestedBed } from "./new-bed.ts";
 import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { choicesOf } from "../state/plan-words.ts";
@@ -30,6 +32,34 @@ const schemeWords = {
   rows: "a letter for each row",
 } as const;
 
+function isOverMost({ count, rows }: BedRows): boolean {
+  return count * rows > BED_ROWS_MOST;
+}
+
+/** None when they are more than are drawn at once. */
+function rowsDrawn(plan: Plan, layout: Layout, rows: BedRows) {
+  return isOverMost(rows) ? [] : bedsInRows(plan, layout, rows);
+}
+
+function suggestedRows(layout: Layout): BedRows {
+  const { code, widthM, lengthM, turnDeg, x, y } = suggestedBed(layout);
+  return {
+    count: 6,
+    rows: 1,
+    widthM,
+    lengthM,
+    pathM: 0.5,
+    rowPathM: 1,
+    turnDeg,
+    x,
+    y,
+    direction: "right",
+    firstCode: code,
+    scheme: "series",
+    isThereAndBack: false,
+  };
+}
+
 interface RowFieldsProps {
   readonly rows: BedRows;
   readonly onSet: (change: Partial<BedRows>) => null;
@@ -39,44 +69,24 @@ interface RowFieldsProps {
 export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
   const plan = useShownPlan();
   const layout = useShownLayout();
-  const [rows, setRows] = useState((): BedRows => {
-    const { code, widthM, lengthM, turnDeg, x, y } = suggestedBed(layout);
-    return {
-      count: 6,
-      rows: 1,
-      widthM,
-      lengthM,
-      pathM: 0.5,
-      rowPathM: 1,
-      turnDeg,
-      x,
-      y,
-      direction: "right",
-      firstCode: code,
-      scheme: "series",
-      isThereAndBack: false,
-    };
+  const form = useForm({
+    start: () => suggestedRows(layout),
+    send: (typed) => {
+      const made = rowsDrawn(plan, layout, typed);
+      if (made.length === 0) return;
+      onClose();
+      commit(addBeds(planNow().layoutId, made, `Draw ${made.length} beds`));
+      const ids = made.map(({ id }) => id);
+      windowNow().select(ids);
+      windowNow().bringIntoView(ids);
+    },
   });
-  const set = (change: Partial<BedRows>) => {
-    setRows((before) => ({ ...before, ...change }));
-    return null;
-  };
-  const isTooMany = rows.count * rows.rows > BED_ROWS_MOST;
-  const beds = useMemo(
-    () => (isTooMany ? [] : bedsInRows(plan, layout, rows)),
-    [plan, layout, rows, isTooMany],
-  );
-  const draw = () => {
-    if (isTooMany) return;
-    onClose();
-    commit(addBeds(planNow().layoutId, beds, `Draw ${beds.length} beds`));
-    const ids = beds.map(({ id }) => id);
-    windowNow().select(ids);
-    windowNow().bringIntoView(ids);
-  };
+  const { draft: rows, set } = form;
+  const isTooMany = isOverMost(rows);
+  const beds = useMemo(() => rowsDrawn(plan, layout, rows), [plan, layout, rows]);
   return (
     <Dialog title="Rows of equal beds" onClose={onClose}>
-      <form className="fields" noValidate onSubmit={onFormSubmit(draw)}>
+      <form className="fields" noValidate onSubmit={form.onSubmit}>
         <RowSizeFields rows={rows} onSet={set} />
         <RowPlaceFields rows={rows} onSet={set} />
         <RowCodeFields rows={rows} onSet={set} />
@@ -110,20 +120,7 @@ function RowSizeFields({ rows, onSet }: RowFieldsProps) {
           onApply={(count) => onSet({ rows: Math.max(1, count ?? 1) })}
         />
       </div>
-      <div className="field-pair">
-        <LengthField
-          label="Bed width"
-          value={rows.widthM}
-          isSize
-          onApply={(widthM) => onSet({ widthM })}
-        />
-        <LengthField
-          label="Bed length"
-          value={rows.lengthM}
-          isSize
-          onApply={(lengthM) => onSet({ lengthM })}
-        />
-      </div>
+      <SizeFields sizes={rows} labels={["Bed width", "Bed length"]} onSet={onSet} />
       <div className="field-pair">
         <LengthField
           label="Path between beds"
@@ -157,20 +154,7 @@ function RowPlaceFields({ rows, onSet }: RowFieldsProps) {
           onSet({ turnDeg });
         }}
       />
-      <div className="field-pair">
-        <LengthField
-          label="First bed, right (x)"
-          value={rows.x}
-          isCoordinate
-          onApply={(x) => onSet({ x })}
-        />
-        <LengthField
-          label="First bed, up (y)"
-          value={rows.y}
-          isCoordinate
-          onApply={(y) => onSet({ y })}
-        />
-      </div>
+      <PlaceFields place={rows} of="First bed" onSet={onSet} />
     </>
   );
 }

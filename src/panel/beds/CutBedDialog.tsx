@@ -1,10 +1,9 @@
-import { useState } from "react";
 import { type BedCut, type CutBed, cutBed, cutParts } from "../../core/edits/split-bed.ts";
 import { formatLength } from "../../core/model/length.ts";
 import type { Layout } from "../../core/model/plan.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { useForm } from "../form/use-form.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 
@@ -21,22 +20,22 @@ export function CutBedDialog({
   const bed = layout.beds.find((entry) => entry.id === id);
   const shape = bed?.outline;
   const lengthM = shape?.shape === "rectangle" ? shape.lengthM : 0;
-  const [cut, setCut] = useState<BedCut>({ bed: id, atM: lengthM / 2, pathM: 0 });
+  const form = useForm<BedCut>({
+    start: { bed: id, atM: lengthM / 2, pathM: 0 },
+    send: (typed) => {
+      const made = cutParts(plan, layout, typed);
+      if (!bed || !made.ok) return;
+      onClose();
+      commit(cutBed(layout.id, typed, `Cut bed ${bed.code} in two`));
+      windowNow().select([made.near.id, made.far.id]);
+    },
+  });
   if (!bed) return null;
+  const { draft: cut, set } = form;
   const parts = cutParts(plan, layout, cut);
-  const set = (changes: Partial<BedCut>) => {
-    setCut((before) => ({ ...before, ...changes }));
-    return null;
-  };
-  const make = () => {
-    if (!parts.ok) return;
-    onClose();
-    commit(cutBed(layout.id, cut, `Cut bed ${bed.code} in two`));
-    windowNow().select([parts.near.id, parts.far.id]);
-  };
   return (
     <Dialog title={`Cut bed ${bed.code} in two`} onClose={onClose}>
-      <form className="fields" noValidate onSubmit={onFormSubmit(make)}>
+      <form className="fields" noValidate onSubmit={form.onSubmit}>
         <LengthField
           label="Length of the near part"
           value={cut.atM}

@@ -1,4 +1,3 @@
-import { useState } from "react";
 import {
   type GroundForm,
   type TypedGround,
@@ -14,9 +13,10 @@ import { useOutlineTarget } from "../../store/window/outline-target.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
-import { MiddleFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
+import { PlaceFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { nameProblem } from "../form/name-problem.ts";
+import { useForm } from "../form/use-form.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { choicesOf, surroundingWords } from "../state/plan-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
@@ -33,27 +33,17 @@ const formWords: Readonly<Record<GroundForm, string>> = {
 export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
   const plan = useShownPlan();
   const layout = useShownLayout();
-  const [typed, setTyped] = useState<TypedGround>(() => ({
-    what: "hedge",
-    label: freeLabel(plan, capital(surroundingWords.hedge)),
-    ...usualGround.hedge,
-    lengthM: 10,
-    turnDeg: 0,
-    ...besideAll(plan, layout),
-  }));
-  const set = (changes: Partial<TypedGround>) => {
-    setTyped((before) => ({ ...before, ...changes }));
-    return null;
-  };
-  const setWhat = (what: SurroundingSort) =>
-    set({ what, label: freeLabel(plan, capital(surroundingWords[what])), ...usualGround[what] });
-  const place = () => {
-    const surrounding = typedSurrounding(plan, layout, typed);
-    onClose();
-    commit(addSurrounding(surrounding));
-    windowNow().select([surrounding.id]);
-    windowNow().bringIntoView([surrounding.id]);
-  };
+  const form = useForm<TypedGround>({
+    start: () => suggested(plan, layout),
+    send: (typed) => {
+      const surrounding = typedSurrounding(plan, layout, typed);
+      onClose();
+      commit(addSurrounding(surrounding));
+      windowNow().select([surrounding.id]);
+      windowNow().bringIntoView([surrounding.id]);
+    },
+  });
+  const { draft: typed, set } = form;
   const draw = () => {
     onClose();
     viewNow().showSheet();
@@ -62,32 +52,30 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
   };
   return (
     <Dialog title="Add ground" onClose={onClose}>
-      <form className="fields" noValidate onSubmit={onFormSubmit(place)}>
+      <form className="fields" noValidate onSubmit={form.onSubmit}>
         <ChoiceField
           label="What it is"
           value={typed.what}
           choices={choicesOf(surroundingWords)}
-          onPick={setWhat}
+          onPick={(what) => set(usualOf(what, plan))}
         />
         <TextField
           label="Name"
           value={typed.label}
           isWide
-          onApply={(text) => {
-            if (text.trim() === "") return "A name is needed to tell it from others";
-            return text.length > 200
-              ? "A name has at most 200 letters"
-              : set({ label: text.trim() });
-          }}
+          onApply={(text) =>
+            nameProblem(text, "A name is needed to tell it from others") ??
+            set({ label: text.trim() })
+          }
         />
         <ChoiceField
           label="Shape"
           value={typed.form}
           choices={choicesOf(formWords)}
-          onPick={(form) => set({ form })}
+          onPick={(next) => set({ form: next })}
         />
         <SizeFields typed={typed} onSet={set} />
-        <MiddleFields middle={typed} onSet={set} />
+        <PlaceFields place={typed} onSet={set} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
             Place it
@@ -127,6 +115,15 @@ function SizeFields({ typed, onSet }: SizeFieldsProps) {
       onSet={onSet}
     />
   );
+}
+
+function suggested(plan: Plan, layout: Layout): TypedGround {
+  return { ...usualOf("hedge", plan), lengthM: 10, turnDeg: 0, ...besideAll(plan, layout) };
+}
+
+function usualOf(what: SurroundingSort, plan: Plan) {
+  const label = freeLabel(plan, capital(surroundingWords[what]));
+  return { what, label, ...usualGround[what] };
 }
 
 /** Left of all that is drawn, so that new ground lies on nothing; at the origin on an empty sheet. */

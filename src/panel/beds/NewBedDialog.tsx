@@ -1,11 +1,10 @@
-import { useState } from "react";
 import { addBed } from "../../core/edits/object-edits.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
-import { MiddleFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
+import { PlaceFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { useForm } from "../form/use-form.ts";
 import { type TypedBed, bedFromTyped, codeProblem, suggestedBed } from "./new-bed.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit, planNow, windowNow } from "../state/plan-actions.ts";
@@ -16,22 +15,21 @@ import { bedRows } from "./commands.ts";
 export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
   const plan = useShownPlan();
   const layout = useShownLayout();
-  const [typed, setTyped] = useState(() => suggestedBed(layout));
-  const set = (change: Partial<TypedBed>) => {
-    setTyped((before) => ({ ...before, ...change }));
-    return null;
-  };
-  const draw = () => {
-    const { layoutId } = planNow();
-    const bed = bedFromTyped(plan, layout, typed);
-    onClose();
-    commit(addBed(layoutId, bed));
-    windowNow().select([bed.id]);
-    windowNow().bringIntoView([bed.id]);
-  };
+  const form = useForm({
+    start: () => suggestedBed(layout),
+    send: (bedTyped) => {
+      const { layoutId } = planNow();
+      const bed = bedFromTyped(plan, layout, bedTyped);
+      onClose();
+      commit(addBed(layoutId, bed));
+      windowNow().select([bed.id]);
+      windowNow().bringIntoView([bed.id]);
+    },
+  });
+  const { draft: typed, set } = form;
   return (
     <Dialog title="New bed" onClose={onClose}>
-      <form className="fields" noValidate onSubmit={onFormSubmit(draw)}>
+      <form className="fields" noValidate onSubmit={form.onSubmit}>
         <TextField
           label="Code"
           value={typed.code}
@@ -45,7 +43,7 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
           onPick={(shape) => set({ isRound: shape === "round" })}
         />
         <BedSizeFields typed={typed} onSet={set} />
-        <MiddleFields middle={typed} onSet={set} />
+        <PlaceFields place={typed} onSet={set} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
             Draw the bed

@@ -1,4 +1,3 @@
-import { useState } from "react";
 import {
   type Numbering,
   type Renaming,
@@ -12,7 +11,7 @@ import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { useForm } from "../form/use-form.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownLayout } from "../state/use-shown-plan.ts";
 import "./beds.css";
@@ -33,24 +32,21 @@ export function NumberBedsDialog({ onClose }: { readonly onClose: () => void }) 
   const selection = useWindowStore((state) => state.selection);
   const chosen = layout.beds.filter(({ id }) => selection.includes(id)).map(({ id }) => id);
   const all = layout.beds.map(({ id }) => id);
-  const [numbering, setNumbering] = useState<Numbering>(() =>
-    suggestedNumbering(layout, chosen.length > 1 ? chosen : all),
-  );
-  const set = (changes: Partial<Numbering>) => {
-    setNumbering((before) => ({ ...before, ...changes }));
-    return null;
-  };
+  const form = useForm<Numbering>({
+    start: () => suggestedNumbering(layout, chosen.length > 1 ? chosen : all),
+    send: (typed) => {
+      if (isRefused) return;
+      onClose();
+      commit(numberBeds(layout.id, typed, `Number ${changed.length} beds`));
+    },
+  });
+  const { draft: numbering, set } = form;
   const renaming = renamingOf(layout, numbering);
   const changed = renaming.beds.filter(({ from, to }) => from !== to);
   const isRefused = renaming.taken.length > 0 || changed.length === 0;
-  const keep = () => {
-    if (isRefused) return;
-    onClose();
-    commit(numberBeds(layout.id, numbering, `Number ${changed.length} beds`));
-  };
   return (
     <Dialog title="Number the beds" onClose={onClose} isWide>
-      <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
+      <form className="fields" noValidate onSubmit={form.onSubmit}>
         {chosen.length > 1 && chosen.length < all.length && (
           <ChoiceField
             label="Which beds"

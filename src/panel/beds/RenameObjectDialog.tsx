@@ -3,7 +3,8 @@ import { changeBed, changePlantings, changeSurrounding } from "../../core/edits/
 import { layoutOf } from "../../core/model/layouts.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { nameProblem } from "../form/name-problem.ts";
+import { onFormSubmit } from "../form/use-form.ts";
 import { codeProblem } from "./new-bed.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 import { selectedObjects } from "../state/selected-objects.ts";
@@ -25,7 +26,9 @@ export function RenameObjectDialog({ id, onClose }: RenameObjectDialogProps) {
   const old = bed?.code ?? planting?.code ?? surrounding?.label ?? "";
   const [name, setName] = useState(old);
   const apply = (text: string) => {
-    const problem = surrounding ? labelProblem(text) : codeProblem(layout, text, id);
+    const problem = surrounding
+      ? nameProblem(text, "A name is needed to tell it from others")
+      : codeProblem(layout, text, id);
     if (problem !== null) return problem;
     setName(text.trim());
     return null;
@@ -56,9 +59,4 @@ export function RenameObjectDialog({ id, onClose }: RenameObjectDialogProps) {
       </form>
     </Dialog>
   );
-}
-
-function labelProblem(text: string): string | null {
-  if (text.trim() === "") return "A name is needed to tell it from others";
-  return text.length > 200 ? "A name has at most 200 letters" : null;
 }

@@ -7,7 +7,7 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { onFormSubmit } from "../form/use-form.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import "./beds.css";

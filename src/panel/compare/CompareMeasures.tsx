@@ -14,10 +14,6 @@ interface CompareMeasuresProps {
 /** One row for each measure, the better one marked. What a row weighs is the grower's to say. */
 export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
   const { isWeighing, toggle } = useCompareWeights();
-  const show = (id: string) => {
-    planNow().showLayout(id);
-    viewNow().showSheet();
-  };
   return (
     <div className="table-scroll" role="region" tabIndex={0} aria-label="Measures">
       <table className="measures">
@@ -27,17 +23,7 @@ export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
             <th scope="col">Measure</th>
             {isWeighing && <th scope="col">Your weight for each</th>}
             {comparison.layouts.map(({ id, name }) => (
-              <th key={id} scope="col">
-                {name}{" "}
-                <button
-                  type="button"
-                  className="link"
-                  aria-label={`Show ${name} on the sheet`}
-                  onClick={() => show(id)}
-                >
-                  Show
-                </button>
-              </th>
+              <LayoutHeading key={id} id={id} name={name} />
             ))}
           </tr>
         </thead>
@@ -75,5 +61,25 @@ export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
         Weigh measures
       </button>
     </div>
+  );
+}
+
+function LayoutHeading({ id, name }: { readonly id: string; readonly name: string }) {
+  const show = () => {
+    planNow().showLayout(id);
+    viewNow().showSheet();
+  };
+  return (
+    <th scope="col">
+      {name}{" "}
+      <button
+        type="button"
+        className="link"
+        aria-label={`Show ${name} on the sheet`}
+        onClick={show}
+      >
+        Show
+      </button>
+    </th>
   );
 }

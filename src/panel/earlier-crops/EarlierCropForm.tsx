@@ -1,13 +1,17 @@
-import { useState } from "react";
-import { addEarlierCrops, changeEarlierCrop } from "../../core/edits/earlier-crops.ts";
+import {
+  type NewEarlierCrop,
+  addEarlierCrops,
+  changeEarlierCrop,
+} from "../../core/edits/earlier-crops.ts";
 import { patched } from "../../core/edits/edit.ts";
+import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { EarlierCrop } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { KindField } from "../kinds/KindField.tsx";
 import { CountField } from "../form/NumberField.tsx";
-import { MiddleFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
+import { PlaceFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import {
   type CropDraft,
@@ -17,7 +21,8 @@ import {
   cropsOfDraft,
   draftProblem,
 } from "./earlier-crop-words.ts";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { lengthProblem } from "../form/name-problem.ts";
+import { useForm } from "../form/use-form.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 
@@ -32,40 +37,25 @@ export function EarlierCropForm({ crop, onClose }: EarlierCropFormProps) {
   const plan = useShownPlan();
   const layout = useShownLayout();
   const book = usePlanStore((state) => state.book);
-  const [draft, setDraft] = useState(() => cropDraft(crop, plan, layout));
-  const [problem, setProblem] = useState<string | null>(null);
-  const set = (change: Partial<CropDraft>) => {
-    setProblem(null);
-    setDraft((before) => ({ ...before, ...change }));
-    return null;
-  };
-  const keep = () => {
-    const refusal = draftProblem(draft, plan);
-    setProblem(refusal);
-    if (refusal !== null) return;
-    const crops = cropsOfDraft(draft, crop, layout);
-    const [first, ...more] = crops;
-    if (crop && first && more.length === 0) {
-      const { varietyName, note } = first;
-      commit(changeEarlierCrop(patched(crop, { ...first, varietyName, note })));
-    } else if (first) {
-      const title = more.length === 0 ? cropName(first, book) : cropCount(crops.length);
-      commit(addEarlierCrops(crops, `Add ${title}`));
-    }
-    onClose();
-  };
+  const form = useForm({
+    start: () => cropDraft(crop, plan, layout),
+    problemOf: (typed) => draftProblem(typed, plan),
+    send: (typed) => {
+      keepCrops(crop, cropsOfDraft(typed, crop, layout), book);
+      onClose();
+    },
+  });
+  const { draft, problem, set } = form;
   return (
     <Dialog title={crop ? "Change an earlier crop" : "Add an earlier crop"} onClose={onClose}>
-      <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
+      <form className="fields" noValidate onSubmit={form.onSubmit}>
         <KindField kindId={draft.kind} onPick={(kind) => set({ kind })} />
         <TextField
           label="Variety"
           value={draft.varietyName}
           hint="Its own variety is no risk to a planting; without a name it counts as another."
           onApply={(varietyName) =>
-            varietyName.length > 200
-              ? "A name has at most 200 letters"
-              : set({ varietyName: varietyName.trim() })
+            lengthProblem(varietyName) ?? set({ varietyName: varietyName.trim() })
           }
         />
         <CountField
@@ -89,6 +79,22 @@ export function EarlierCropForm({ crop, onClose }: EarlierCropFormProps) {
       </form>
     </Dialog>
   );
+}
+
+/** One crop takes the place of the one it was; several are added. */
+function keepCrops(
+  crop: EarlierCrop | null,
+  crops: readonly NewEarlierCrop[],
+  book: CropBook,
+): void {
+  const [first, ...more] = crops;
+  if (crop && first && more.length === 0) {
+    const { varietyName, note } = first;
+    commit(changeEarlierCrop(patched(crop, { ...first, varietyName, note })));
+  } else if (first) {
+    const title = more.length === 0 ? cropName(first, book) : cropCount(crops.length);
+    commit(addEarlierCrops(crops, `Add ${title}`));
+  }
 }
 
 interface WhereFieldsProps {
@@ -136,7 +142,7 @@ function WhereFields({ draft, isNew, onSet }: WhereFieldsProps) {
       {draft.where === "rectangle" && (
         <>
           <RectangleSizeFields sizes={draft.rectangle} onSet={setRectangle} />
-          <MiddleFields middle={draft.rectangle} onSet={setRectangle} />
+          <PlaceFields place={draft.rectangle} onSet={setRectangle} />
         </>
       )}
     </>

@@ -1,6 +1,7 @@
-import { type RefObject, useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
+import { type RefObject, useDeferredValue, useMemo, useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { type Match, findObjects } from "./find-objects.ts";
+import { ListBox, type ListLine } from "../form/ListBox.tsx";
 import { stepOf } from "../form/popup.ts";
 import { planNow, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
@@ -30,7 +31,6 @@ export function FindList({ query, field }: FindListProps) {
   const book = usePlanStore((state) => state.book);
   // Matches in the layout on screen go first; showing one elsewhere must not reorder the list.
   const [layoutId] = useState(() => planNow().layoutId);
-  const list = useRef<HTMLDivElement>(null);
   const matches = useMemo(
     () => findObjects(plan, book, layoutId, query),
     [plan, book, layoutId, query],
@@ -38,63 +38,43 @@ export function FindList({ query, field }: FindListProps) {
   const [place, setPlace] = useState<{ readonly query: string; readonly at: number } | null>(null);
   const at = place?.query === query ? place.at : -1;
   const { length } = matches;
-
-  useEffect(() => {
-    const input = field.current;
-    if (!input) return;
-    const goTo = (next: number) => {
-      const match = matches[next];
-      if (!match) return;
-      setPlace({ query, at: next });
-      show(match, `${next + 1} of ${length}`);
-      input.setAttribute("aria-activedescendant", `find-${next}`);
-      list.current?.children[next]?.scrollIntoView({ block: "nearest" });
-    };
-    const press = (event: KeyboardEvent) => {
-      if (length === 0 || event.isComposing) return;
-      // Home and End belong to the text that is typed.
-      if (event.key === "Home" || event.key === "End") return;
-      const isEnter = event.key === "Enter";
-      const key = isEnter ? (event.shiftKey ? "ArrowUp" : "ArrowDown") : event.key;
-      const next = stepOf(key, at, length);
-      if (next === null) return;
-      event.preventDefault();
-      goTo(next);
-    };
-    input.addEventListener("keydown", press);
-    return () => {
-      input.removeEventListener("keydown", press);
-      input.removeAttribute("aria-activedescendant");
-    };
-  }, [field, matches, length, at, query]);
-
+  const goTo = (next: number) => {
+    const match = matches[next];
+    if (!match) return;
+    setPlace({ query, at: next });
+    show(match, `${next + 1} of ${length}`);
+  };
   return (
     <div className="find-results">
       <p className="region-note" role="status">
         {length === 0 ? "Nothing is called that." : countText(at, length)}
       </p>
-      <div ref={list} id="find-list" className="find-list" role="listbox" aria-label="Matches">
-        {matches.map((match, index) => (
-          <div
-            key={`${match.layoutId ?? ""} ${match.id}`}
-            id={`find-${index}`}
-            role="option"
-            tabIndex={-1}
-            aria-selected={index === at}
-            className="find-line"
-            onClick={() => {
-              setPlace({ query, at: index });
-              show(match, `${index + 1} of ${length}`);
-            }}
-            onKeyDown={() => undefined}
-          >
-            <span className="code">{match.name}</span> <span className="soft">{match.about}</span>
-            {match.elsewhere !== null && <span className="find-where">in {match.elsewhere}</span>}
-          </div>
-        ))}
-      </div>
+      <ListBox
+        field={field}
+        id="find-list"
+        label="Matches"
+        className="find-list"
+        lines={matches.map(lineOf)}
+        at={at}
+        onMove={goTo}
+        onPick={goTo}
+        onEnter={(isShift) => goTo(stepOf(isShift ? "ArrowUp" : "ArrowDown", at, length) ?? -1)}
+      />
     </div>
   );
+}
+
+function lineOf({ layoutId, id, name, about, elsewhere }: Match): ListLine {
+  return {
+    key: `${layoutId ?? ""} ${id}`,
+    className: "find-line",
+    content: (
+      <>
+        <span className="code">{name}</span> <span className="soft">{about}</span>
+        {elsewhere !== null && <span className="find-where">in {elsewhere}</span>}
+      </>
+    ),
+  };
 }
 
 function countText(at: number, length: number): string {

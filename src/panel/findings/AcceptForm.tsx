@@ -1,7 +1,7 @@
 import { useId, useState } from "react";
 import { acceptanceOf, earlierReason } from "../../core/checks/acceptance.ts";
 import { acceptFinding } from "../../core/edits/accept-finding.ts";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { onFormSubmit } from "../form/use-form.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 
 interface AcceptFormProps {

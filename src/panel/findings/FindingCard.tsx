@@ -1,6 +1,5 @@
 import { Suspense, lazy, memo, useState } from "react";
 import type { Severity } from "../../core/checks/finding.ts";
-import { AcceptForm } from "./AcceptForm.tsx";
 import { YearsButton } from "./YearsButton.tsx";
 import { viewNow } from "../state/view-state.ts";
 import { planNow, windowNow } from "../state/plan-actions.ts";
@@ -11,6 +10,10 @@ const StaggerOffers = lazy(async () => {
   const { StaggerOffers: Loaded } = await import("./StaggerOffers.tsx");
   return { default: Loaded };
 });
+
+const AcceptForm = lazy(async () => ({
+  default: (await import("./AcceptForm.tsx")).AcceptForm,
+}));
 
 interface FindingCardProps {
   readonly id: string;
@@ -37,13 +40,6 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
   const { id, severity, sign, word, title, text, isOpen } = props;
   const [isAccepting, setAccepting] = useState(false);
   const [isDating, setDating] = useState(false);
-  const show = () => {
-    const ids = props.subjects.split(" ");
-    windowNow().select(ids);
-    windowNow().showFinding(id);
-    viewNow().showSheet();
-    windowNow().bringIntoView(ids);
-  };
   return (
     <li className={`finding ${severity}`} aria-current={isOpen ? "true" : undefined}>
       <h3>
@@ -55,40 +51,25 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
       </h3>
       <p>{text}</p>
       <p className="finding-actions">
-        <button type="button" className="link" aria-label={`Show: ${title}`} onClick={show}>
-          Show
-        </button>
+        <LinkButton name="Show" title={title} onPress={() => show(id, props.subjects.split(" "))} />
         {props.onWaysOut && (
-          <button
-            type="button"
-            className="link"
-            aria-label={`Ways out: ${title}`}
-            onClick={() => props.onWaysOut?.(id)}
-          >
-            Ways out
-          </button>
+          <LinkButton name="Ways out" title={title} onPress={() => props.onWaysOut?.(id)} />
         )}
         {props.figuresOf !== null && <FiguresLink standId={props.figuresOf} title={title} />}
         {props.hasDates && (
-          <button
-            type="button"
-            className="link"
-            aria-expanded={isDating}
-            aria-label={`Sowing dates: ${title}`}
-            onClick={() => setDating(!isDating)}
-          >
-            Sowing dates
-          </button>
+          <LinkButton
+            name="Sowing dates"
+            title={title}
+            isUnfolded={isDating}
+            onPress={() => setDating(!isDating)}
+          />
         )}
-        <button
-          type="button"
-          className="link"
-          aria-expanded={isAccepting}
-          aria-label={`Accept: ${title}`}
-          onClick={() => setAccepting(!isAccepting)}
-        >
-          Accept
-        </button>
+        <LinkButton
+          name="Accept"
+          title={title}
+          isUnfolded={isAccepting}
+          onPress={() => setAccepting(!isAccepting)}
+        />
       </p>
       {props.hasYears && (
         <div className="finding-years">
@@ -101,17 +82,50 @@ export const FindingCard = memo(function FindingCard(props: FindingCardProps) {
         </Suspense>
       )}
       {isAccepting && (
-        <AcceptForm
-          findingId={id}
-          className="accept-form"
-          label="Why this is acceptable"
-          submitLabel="Accept"
-          onCancel={() => setAccepting(false)}
-        />
+        <Suspense fallback={<p role="status">Loading the fields ...</p>}>
+          <AcceptForm
+            findingId={id}
+            className="accept-form"
+            label="Why this is acceptable"
+            submitLabel="Accept"
+            onCancel={() => setAccepting(false)}
+          />
+        </Suspense>
       )}
     </li>
   );
 });
+
+/** Opens the finding and brings what it is about into view. */
+function show(id: string, subjects: readonly string[]): void {
+  windowNow().select(subjects);
+  windowNow().showFinding(id);
+  viewNow().showSheet();
+  windowNow().bringIntoView(subjects);
+}
+
+interface LinkButtonProps {
+  readonly name: string;
+  /** Of the finding, so that a screen reader tells one button from another. */
+  readonly title: string;
+  /** Left out for what unfolds nothing. */
+  readonly isUnfolded?: boolean;
+  readonly onPress: () => void;
+}
+
+function LinkButton({ name, title, isUnfolded, onPress }: LinkButtonProps) {
+  return (
+    <button
+      type="button"
+      className="link"
+      aria-expanded={isUnfolded}
+      aria-label={`${name}: ${title}`}
+      onClick={onPress}
+    >
+      {name}
+    </button>
+  );
+}
 
 /** To the figures behind a finding, where another one can be picked. */
 function FiguresLink({ standId, title }: { readonly standId: string; readonly title: string }) {
@@ -121,9 +135,5 @@ function FiguresLink({ standId, title }: { readonly standId: string; readonly ti
     const varietyId = stand.variety?.id ?? null;
     figuresDialog.open({ kindId: stand.kind.id, varietyId });
   };
-  return (
-    <button type="button" className="link" aria-label={`Figures: ${title}`} onClick={open}>
-      Figures
-    </button>
-  );
+  return <LinkButton name="Figures" title={title} onPress={open} />;
 }

@@ -28,15 +28,6 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
   );
   useEffect(() => putBack, []);
   useEscape(tried !== null, putBack);
-  const tryOut = (remedy: Remedy) => {
-    if (tried === remedy.edit) putBack();
-    else previewHere(remedy.edit, "trial");
-  };
-  const triedTitle = remedies.find(({ edit }) => edit === tried)?.title;
-  const keep = (remedy: Remedy) => {
-    commit({ ...remedy.edit, title: remedy.title });
-    onClose();
-  };
   return (
     <section className="ways-out" aria-labelledby={headingId}>
       <header className="region-head">
@@ -46,29 +37,52 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
         </button>
       </header>
       <p>{title ?? "This conflict is no longer there."}</p>
-      {triedTitle !== undefined && (
-        <p className="trial" role="status">
-          On trial on the sheet, not kept: {triedTitle}. Do it keeps it; Escape puts it back.
-        </p>
-      )}
+      <OnTrial title={remedies.find(({ edit }) => edit === tried)?.title} />
       {title !== null && remedies.length === 0 && (
         <p>
           No single change clears it. Move what stands around it first, or widen the time between
           the blooms of both.
         </p>
       )}
-      {tangle.length > 0 && (
-        <details className="way-out">
-          <summary>{tangle[0]}</summary>
-          <p className="way-out-notes">{tangle.slice(1).join(" ")}</p>
-        </details>
-      )}
+      <TangleLine sentences={tangle} />
       {crossing && (
         <details className="way-out">
           <summary>How much would cross at {crossing.name}</summary>
           <EstimateLines words={crossing.words} />
         </details>
       )}
+      <WayOutList remedies={remedies} tried={tried} onDone={onClose} />
+      {title !== null && (
+        <AcceptForm
+          findingId={findingId}
+          className="way-out"
+          label="Or accept it, because"
+          submitLabel="Accept with this reason"
+          onAccepted={onClose}
+        />
+      )}
+    </section>
+  );
+}
+
+interface WayOutListProps {
+  readonly remedies: readonly ShownRemedy[];
+  /** What is on trial on the sheet, if anything. */
+  readonly tried: Edit | null;
+  readonly onDone: () => void;
+}
+
+function WayOutList({ remedies, tried, onDone }: WayOutListProps) {
+  const tryOut = (remedy: Remedy) => {
+    if (tried === remedy.edit) putBack();
+    else previewHere(remedy.edit, "trial");
+  };
+  const keep = (remedy: Remedy) => {
+    commit({ ...remedy.edit, title: remedy.title });
+    onDone();
+  };
+  return (
+    <>
       {remedies.some(({ shareWords }) => shareWords !== null) && (
         <p className="way-out-notes">{CROSSING_CAUTION}</p>
       )}
@@ -83,16 +97,27 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
           />
         ))}
       </ul>
-      {title !== null && (
-        <AcceptForm
-          findingId={findingId}
-          className="way-out"
-          label="Or accept it, because"
-          submitLabel="Accept with this reason"
-          onAccepted={onClose}
-        />
-      )}
-    </section>
+    </>
+  );
+}
+
+function OnTrial({ title }: { readonly title: string | undefined }) {
+  if (title === undefined) return null;
+  return (
+    <p className="trial" role="status">
+      On trial on the sheet, not kept: {title}. Do it keeps it; Escape puts it back.
+    </p>
+  );
+}
+
+/** How many of those tangled in conflicts can stay at most; nothing where none are. */
+function TangleLine({ sentences: [first, ...more] }: { readonly sentences: readonly string[] }) {
+  if (first === undefined) return null;
+  return (
+    <details className="way-out">
+      <summary>{first}</summary>
+      <p className="way-out-notes">{more.join(" ")}</p>
+    </details>
   );
 }
 

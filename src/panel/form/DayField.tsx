@@ -1,6 +1,6 @@
 import { type DayNumber, isoFromDay, shortDate } from "../../core/model/day.ts";
+import { ParsedField } from "./ParsedField.tsx";
 import { readDay } from "./day-text.ts";
-import { TextField } from "./TextField.tsx";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 
 interface DayFieldProps {
@@ -14,17 +14,15 @@ interface DayFieldProps {
 
 /** A date: typed as `2027-05-20` or `20 May`, said back with the month in letters. */
 export function DayField({ label, value, onApply, hint, placeholder }: DayFieldProps) {
-  const season = useShownPlan().season;
-  const apply = (text: string) => {
-    if (text.trim() === "") return onApply(undefined);
-    const read = readDay(text, season);
-    return read.ok ? onApply(read.day) : read.reason;
-  };
+  const { season } = useShownPlan();
   return (
-    <TextField
+    <ParsedField
       label={label}
-      value={value === undefined ? "" : isoFromDay(value)}
-      onApply={apply}
+      value={value}
+      textOf={isoFromDay}
+      read={(text) => readDay(text, season)}
+      onApply={onApply}
+      onClear={() => onApply(undefined)}
       placeholder={placeholder ?? "20 May"}
       hint={hint ?? (value === undefined ? undefined : shortDate(value))}
     />

@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import { formatLength, parseLength } from "../../core/model/length.ts";
 import { decimalMark } from "../../store/window/decimal-mark.ts";
-import { TextField } from "./TextField.tsx";
+import { type Parsed, ParsedField } from "./ParsedField.tsx";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 
 interface LengthFieldProps {
@@ -16,32 +16,32 @@ interface LengthFieldProps {
   /** Sizes must be more than nothing. */
   readonly isSize?: boolean;
   readonly hint?: ReactNode;
-  readonly placeholder?: string;
+  readonly placeholder?: string | undefined;
 }
 
 const LEAST_SIZE_M = 0.01;
 
 /** A length in any unit, shown in the plan's. */
 export function LengthField(props: LengthFieldProps) {
-  const { label, value, onApply, onClear, isCoordinate = false, isSize = false } = props;
+  const { onClear, isCoordinate = false, isSize = false, ...field } = props;
   const unit = useShownPlan().units;
-  const apply = (text: string) => {
-    if (text.trim() === "" && onClear) {
-      onClear();
-      return null;
-    }
+  const readText = (text: string): Parsed<number> => {
     const read = parseLength(text, unit, isCoordinate, decimalMark());
-    if (!read.ok) return read.reason;
-    if (isSize && read.metres < LEAST_SIZE_M) return "A size must be more than nothing";
-    return onApply(read.metres);
+    if (!read.ok) return read;
+    return isSize && read.metres < LEAST_SIZE_M
+      ? { ok: false, reason: "A size must be more than nothing" }
+      : { ok: true, value: read.metres };
+  };
+  const clear = () => {
+    onClear?.();
+    return null;
   };
   return (
-    <TextField
-      label={label}
-      value={value === undefined ? "" : formatLength(value, unit)}
-      onApply={apply}
-      hint={props.hint}
-      placeholder={props.placeholder}
+    <ParsedField
+      {...field}
+      textOf={(metres) => formatLength(metres, unit)}
+      read={readText}
+      onClear={onClear && clear}
     />
   );
 }

@@ -1,5 +1,5 @@
+import { ParsedField } from "./ParsedField.tsx";
 import { readCount, readTurn, turnText } from "./number-text.ts";
-import { TextField } from "./TextField.tsx";
 
 interface CountFieldProps {
   readonly label: string;
@@ -10,23 +10,18 @@ interface CountFieldProps {
 }
 
 /** Plants, rows: a whole number or nothing. */
-export function CountField({ label, value, onApply, hint }: CountFieldProps) {
-  const apply = (text: string) => {
-    if (text.trim() === "") {
-      onApply(undefined);
-      return null;
-    }
-    const read = readCount(text);
-    if (!read.ok) return read.reason;
-    onApply(read.value);
+export function CountField({ onApply, ...field }: CountFieldProps) {
+  const take = (count?: number) => {
+    onApply(count);
     return null;
   };
   return (
-    <TextField
-      label={label}
-      value={value === undefined ? "" : String(value)}
-      onApply={apply}
-      hint={hint}
+    <ParsedField
+      {...field}
+      textOf={String}
+      read={readCount}
+      onApply={take}
+      onClear={take}
       isNumeric
     />
   );
@@ -36,25 +31,15 @@ interface TurnFieldProps {
   readonly label: string;
   readonly value: number | undefined;
   readonly onApply: (turnDeg: number) => void;
-  readonly placeholder?: string;
+  readonly placeholder?: string | undefined;
   readonly hint?: string | undefined;
 }
 
 /** Degrees clockwise. */
-export function TurnField({ label, value, onApply, placeholder, hint }: TurnFieldProps) {
-  const apply = (text: string) => {
-    const read = readTurn(text);
-    if (!read.ok) return read.reason;
-    onApply(read.value);
+export function TurnField({ onApply, ...field }: TurnFieldProps) {
+  const take = (turnDeg: number) => {
+    onApply(turnDeg);
     return null;
   };
-  return (
-    <TextField
-      label={label}
-      value={value === undefined ? "" : turnText(value)}
-      onApply={apply}
-      placeholder={placeholder}
-      hint={hint}
-    />
-  );
+  return <ParsedField {...field} textOf={turnText} read={readTurn} onApply={take} />;
 }

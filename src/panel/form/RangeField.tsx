@@ -1,5 +1,5 @@
 import type { Range } from "../../core/kinds/crop.ts";
-import { TextField } from "./TextField.tsx";
+import { ParsedField } from "./ParsedField.tsx";
 import { rangeText, readRange } from "./range-text.ts";
 
 interface RangeFieldProps {
@@ -12,23 +12,20 @@ interface RangeFieldProps {
 
 /** A span of days, or nothing. */
 export function RangeField({ label, value, usual, onApply }: RangeFieldProps) {
-  const apply = (text: string) => {
-    if (text.trim() === "") {
-      onApply(undefined);
-      return null;
-    }
-    const read = readRange(text);
-    if (!read.ok) return read.reason;
-    onApply(read.value);
+  const take = (range?: Range) => {
+    onApply(range);
     return null;
   };
   return (
-    <TextField
+    <ParsedField
       label={label}
-      value={value === undefined ? "" : rangeText(value)}
+      value={value}
+      textOf={rangeText}
+      read={readRange}
+      onApply={take}
+      onClear={take}
       placeholder={usual === undefined ? "not known" : rangeText(usual)}
       isNumeric
-      onApply={apply}
     />
   );
 }

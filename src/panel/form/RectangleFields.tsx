@@ -1,39 +1,76 @@
 import { LengthField } from "./LengthField.tsx";
 import { TurnField } from "./NumberField.tsx";
 
-interface Sizes {
+interface Size {
   readonly widthM: number;
   readonly lengthM: number;
-  readonly turnDeg: number;
 }
+
+/** As it is, or undefined where several differ. */
+type Shown<Values> = { readonly [Key in keyof Values]: Values[Key] | undefined };
 
 interface SizeFieldsProps {
-  readonly sizes: Sizes;
-  readonly turnHint?: string;
-  readonly onSet: (change: Partial<Sizes>) => null;
+  readonly sizes: Shown<Size>;
+  /** Its length stands among other fields already. */
+  readonly isLengthElsewhere?: boolean | undefined;
+  readonly placeholder?: string | undefined;
+  /** What each is called, where a rectangle is not the only thing with a size. */
+  readonly labels?: readonly [width: string, length: string];
+  readonly onSet: (change: Partial<Size>) => null;
 }
 
-/** Width, length and turn of a rectangle that is yet to be drawn. */
-export function RectangleSizeFields({ sizes, turnHint, onSet }: SizeFieldsProps) {
+/** Width and length. */
+export function SizeFields(props: SizeFieldsProps) {
+  const { sizes, isLengthElsewhere, placeholder, labels = ["Width", "Length"], onSet } = props;
   return (
-    <>
-      <div className="field-pair">
+    <div className="field-pair">
+      <LengthField
+        label={labels[0]}
+        value={sizes.widthM}
+        placeholder={placeholder}
+        isSize
+        onApply={(widthM) => onSet({ widthM })}
+      />
+      {isLengthElsewhere === true ? null : (
         <LengthField
-          label="Width"
-          value={sizes.widthM}
-          isSize
-          onApply={(widthM) => onSet({ widthM })}
-        />
-        <LengthField
-          label="Length"
+          label={labels[1]}
           value={sizes.lengthM}
+          placeholder={placeholder}
           isSize
           onApply={(lengthM) => onSet({ lengthM })}
         />
-      </div>
+      )}
+    </div>
+  );
+}
+
+interface RectangleSizes extends Size {
+  readonly turnDeg: number;
+}
+
+interface RectangleSizeFieldsProps {
+  readonly sizes: Shown<RectangleSizes>;
+  readonly isLengthElsewhere?: boolean | undefined;
+  readonly placeholder?: string;
+  readonly turnHint?: string;
+  readonly onSet: (change: Partial<RectangleSizes>) => null;
+}
+
+/** Width, length and turn of a rectangle. */
+export function RectangleSizeFields(props: RectangleSizeFieldsProps) {
+  const { sizes, isLengthElsewhere, placeholder, turnHint, onSet } = props;
+  return (
+    <>
+      <SizeFields
+        sizes={sizes}
+        isLengthElsewhere={isLengthElsewhere}
+        placeholder={placeholder}
+        onSet={onSet}
+      />
       <TurnField
         label="Turn, clockwise"
         value={sizes.turnDeg}
+        placeholder={placeholder}
         hint={turnHint}
         onApply={(turnDeg) => {
           onSet({ turnDeg });
@@ -43,29 +80,31 @@ export function RectangleSizeFields({ sizes, turnHint, onSet }: SizeFieldsProps)
   );
 }
 
-interface Middle {
+interface Place {
   readonly x: number;
   readonly y: number;
 }
 
-interface MiddleFieldsProps {
-  readonly middle: Middle;
-  readonly onSet: (change: Partial<Middle>) => null;
+interface PlaceFieldsProps {
+  readonly place: Place;
+  /** Of what it is the place. */
+  readonly of?: string;
+  readonly onSet: (change: Partial<Place>) => null;
 }
 
-/** Where its middle lies on the sheet. */
-export function MiddleFields({ middle, onSet }: MiddleFieldsProps) {
+/** Where something lies on the sheet. */
+export function PlaceFields({ place, of = "Middle", onSet }: PlaceFieldsProps) {
   return (
     <div className="field-pair">
       <LengthField
-        label="Middle, right (x)"
-        value={middle.x}
+        label={`${of}, right (x)`}
+        value={place.x}
         isCoordinate
         onApply={(x) => onSet({ x })}
       />
       <LengthField
-        label="Middle, up (y)"
-        value={middle.y}
+        label={`${of}, up (y)`}
+        value={place.y}
         isCoordinate
         onApply={(y) => onSet({ y })}
       />

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { LIMITS } from "../../core/model/limits.ts";
 import { Field, useFieldParts } from "./Field.tsx";
 import { useDraft } from "./use-draft.ts";
 
@@ -46,7 +47,7 @@ export function NoteField({ label, value, onApply }: NoteFieldProps) {
   const draft = useDraft<HTMLTextAreaElement>(
     value,
     (text) => {
-      if (text.length > 4000) return "A note has at most 4000 letters";
+      if (text.length > LIMITS.note) return `A note has at most ${LIMITS.note} letters`;
       onApply(text.trim());
       return null;
     },

@@ -9,7 +9,7 @@ import {
 } from "../../core/model/day.ts";
 
 export type ReadDay =
-  | { readonly ok: true; readonly day: DayNumber }
+  | { readonly ok: true; readonly value: DayNumber }
   | { readonly ok: false; readonly reason: string };
 
 /** First and last day of the season a date without a year belongs to. */
@@ -28,7 +28,7 @@ const MONTH_FIRST = /^([a-z]{3,9})\.?\s+(\d{1,2})(?:,?\s+(\d{4}))?$/i;
 export function readDay(text: string, season: SeasonDays): ReadDay {
   const body = text.normalize("NFKC").trim();
   const iso = dayFromIso(body);
-  if (iso !== null) return { ok: true, day: iso };
+  if (iso !== null) return { ok: true, value: iso };
   const dayFirst = DAY_FIRST.exec(body);
   const monthFirst = MONTH_FIRST.exec(body);
   const parts = dayFirst
@@ -54,7 +54,7 @@ function monthNumber(word: string): number | null {
 function civil(year: number, month: number, day: number): ReadDay {
   const isReal = day >= 1 && day <= daysInMonth(year, month);
   return isReal
-    ? { ok: true, day: dayFromCivil({ year, month, day }) }
+    ? { ok: true, value: dayFromCivil({ year, month, day }) }
     : { ok: false, reason: `There is no ${day} ${monthName(month)} ${year}` };
 }
 
@@ -64,7 +64,7 @@ function inSeason(season: SeasonDays, month: number, day: number): ReadDay {
   const to = civilFromDay(season.last).year;
   for (let year = from; year <= to; year += 1) {
     const read = civil(year, month, day);
-    if (read.ok && read.day >= season.first && read.day <= season.last) return read;
+    if (read.ok && read.value >= season.first && read.value <= season.last) return read;
   }
   return civil(from, month, day);
 }

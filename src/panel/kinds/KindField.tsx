@@ -21,24 +21,7 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
   const [isOpen, setOpen] = useState(kindId === undefined);
   const id = useId();
   const kind = kindId === undefined ? undefined : book.kind(kindId);
-  if (!isOpen) {
-    return (
-      <div className="field">
-        <span className="field-name">Kind</span>
-        <span className="field-value">
-          <KindName kind={kind} id={kindId ?? ""} />{" "}
-          <button
-            type="button"
-            className="link"
-            aria-label="Change kind"
-            onClick={() => setOpen(true)}
-          >
-            Change
-          </button>
-        </span>
-      </div>
-    );
-  }
+  if (!isOpen) return <PickedKind kind={kind} id={kindId ?? ""} onChange={() => setOpen(true)} />;
   const found = findKinds(book.kinds, search).slice(0, MOST_SHOWN);
   return (
     <fieldset className="kind-search">
@@ -60,35 +43,69 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
           if (first) onPick(first.id, formSearched(first, search)?.id);
         }}
       />
-      {found.length === 0 ? (
+      {found.length === 0 && (
         <p role="status" className="soft">
           {search.trim() === ""
             ? `${book.kinds.length} kinds are known; type a few letters.`
             : "No kind of that name is known here."}
         </p>
-      ) : (
-        <ul className="plain-list kind-list">
-          {found.map((entry) => (
-            <li key={entry.id}>
-              <label>
-                <input
-                  type="radio"
-                  name={`${id}-kind`}
-                  checked={entry.id === kindId}
-                  onChange={() => onPick(entry.id, formSearched(entry, search)?.id)}
-                />
-                <KindName kind={entry} id={entry.id} form={formSearched(entry, search)?.name} />
-              </label>
-            </li>
-          ))}
-        </ul>
       )}
+      <FoundKinds found={found} search={search} kindId={kindId} group={id} onPick={onPick} />
       {onAdd && search.trim() !== "" && (
         <button type="button" className="link" onClick={() => onAdd(search.trim().slice(0, 200))}>
           Add &ldquo;{search.trim()}&rdquo; as a kind of your own
         </button>
       )}
     </fieldset>
+  );
+}
+
+interface PickedKindProps {
+  readonly kind: Kind | undefined;
+  readonly id: string;
+  readonly onChange: () => void;
+}
+
+/** The kind there is, until another is searched for. */
+function PickedKind({ kind, id, onChange }: PickedKindProps) {
+  return (
+    <div className="field">
+      <span className="field-name">Kind</span>
+      <span className="field-value">
+        <KindName kind={kind} id={id} />{" "}
+        <button type="button" className="link" aria-label="Change kind" onClick={onChange}>
+          Change
+        </button>
+      </span>
+    </div>
+  );
+}
+
+interface FoundKindsProps extends Pick<KindFieldProps, "kindId" | "onPick"> {
+  readonly found: readonly Kind[];
+  readonly search: string;
+  /** Tells the buttons of this field from those of others. */
+  readonly group: string;
+}
+
+function FoundKinds({ found, search, kindId, group, onPick }: FoundKindsProps) {
+  if (found.length === 0) return null;
+  return (
+    <ul className="plain-list kind-list">
+      {found.map((entry) => (
+        <li key={entry.id}>
+          <label>
+            <input
+              type="radio"
+              name={`${group}-kind`}
+              checked={entry.id === kindId}
+              onChange={() => onPick(entry.id, formSearched(entry, search)?.id)}
+            />
+            <KindName kind={entry} id={entry.id} form={formSearched(entry, search)?.name} />
+          </label>
+        </li>
+      ))}
+    </ul>
   );
 }
 

@@ -1,6 +1,7 @@
 import type { OwnKind } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
+import { lengthProblem } from "../form/name-problem.ts";
 import { TextField } from "../form/TextField.tsx";
 import { type ChangeOwnKind, groupChoices, speciesChoices } from "./own-kind-edit.ts";
 import { choicesOf } from "../state/plan-words.ts";
@@ -33,20 +34,19 @@ export function OwnKindBotany({ own, onChange }: OwnKindPartProps) {
   const species = speciesChoices(own.group, own, book);
   const ownSpecies = own.species ?? own.botanicalName ?? own.name;
   const text = (typed: string) => (typed.trim() === "" ? undefined : typed.trim());
-  const tooLong = (typed: string) => (typed.length > 200 ? "A name has at most 200 letters" : null);
   return (
     <>
       <TextField
         label="Name"
         value={own.name}
         isWide
-        onApply={(typed) => tooLong(typed) ?? onChange({ name: typed.trim() })}
+        onApply={(typed) => lengthProblem(typed) ?? onChange({ name: typed.trim() })}
       />
       <TextField
         label="Botanical name"
         value={own.botanicalName ?? ""}
         isWide
-        onApply={(typed) => tooLong(typed) ?? onChange({ botanicalName: text(typed) })}
+        onApply={(typed) => lengthProblem(typed) ?? onChange({ botanicalName: text(typed) })}
       />
       <ChoiceField
         label="Crossing group"

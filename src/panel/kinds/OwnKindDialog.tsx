@@ -1,4 +1,3 @@
-import { useState } from "react";
 import { patched } from "../../core/edits/edit.ts";
 import { addOwnKind, changeOwnKind } from "../../core/edits/own-kind-edits.ts";
 import type { OwnKind } from "../../core/model/plan.ts";
@@ -6,7 +5,7 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { OwnKindBotany } from "./OwnKindBotany.tsx";
 import { OwnKindFigures } from "./OwnKindFigures.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { useForm } from "../form/use-form.ts";
 import { type ChangeOwnKind, ownKindProblem } from "./own-kind-edit.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
@@ -23,22 +22,19 @@ interface OwnKindDialogProps {
 export function OwnKindDialog({ start, onKept, onClose }: OwnKindDialogProps) {
   const plan = useShownPlan();
   const book = usePlanStore((state) => state.book);
-  const [own, setOwn] = useState(start);
-  const [problem, setProblem] = useState<string | null>(null);
+  const form = useForm<OwnKind>({
+    start,
+    problemOf: (typed) => ownKindProblem(typed, book),
+    send: (typed) => {
+      commit(isThere ? changeOwnKind(typed) : addOwnKind(typed));
+      onKept?.(typed.id);
+      onClose();
+    },
+  });
+  const { draft: own, problem } = form;
   const isThere = plan.ownKinds.some(({ id }) => id === own.id);
-  const change: ChangeOwnKind = (changes) => {
-    setProblem(null);
-    setOwn((before) => patched<OwnKind>(before, changes));
-    return null;
-  };
-  const keep = () => {
-    const refusal = ownKindProblem(own, book);
-    setProblem(refusal);
-    if (refusal !== null) return;
-    commit(isThere ? changeOwnKind(own) : addOwnKind(own));
-    onKept?.(own.id);
-    onClose();
-  };
+  const change: ChangeOwnKind = (changes) =>
+    form.alter((before) => patched<OwnKind>(before, changes));
   const isBuiltIn = !isThere && book.kind(own.id) !== undefined;
   return (
     <Dialog
@@ -48,7 +44,7 @@ export function OwnKindDialog({ start, onKept, onClose }: OwnKindDialogProps) {
       onClose={onClose}
       isWide
     >
-      <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
+      <form className="fields" noValidate onSubmit={form.onSubmit}>
         <OwnKindBotany own={own} onChange={change} />
         <OwnKindFigures own={own} onChange={change} />
         {problem !== null && (

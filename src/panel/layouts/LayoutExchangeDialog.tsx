@@ -4,7 +4,7 @@ import type { Layout } from "../../core/model/plan.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { onFormSubmit } from "../form/use-form.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 

@@ -2,7 +2,8 @@ import { useState } from "react";
 import { renameLayout } from "../../core/edits/layout-edits.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { nameProblem } from "../form/name-problem.ts";
+import { onFormSubmit } from "../form/use-form.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 
@@ -17,8 +18,8 @@ export function RenameLayoutDialog({ id, onClose }: RenameLayoutDialogProps) {
   const [name, setName] = useState(old);
   const apply = (text: string) => {
     const next = text.trim();
-    if (next === "") return "A layout needs a name";
-    if (next.length > 200) return "A name has at most 200 letters";
+    const problem = nameProblem(next, "A layout needs a name");
+    if (problem !== null) return problem;
     if (layouts.some((layout) => layout.id !== id && layout.name === next)) {
       return `Another layout is called ${next}`;
     }

@@ -74,6 +74,21 @@ export function OutlineImportChoices({ fileName, traces, onDone }: OutlineImport
       {hasPollen && (
         <p>Pollen sources are taken as {kindName}: their particulars say what flowers there.</p>
       )}
+      <TakeThem count={imported.length} problems={problems} onTake={take} onDone={onDone} />
+    </>
+  );
+}
+
+interface TakeThemProps {
+  readonly count: number;
+  readonly problems: readonly string[];
+  readonly onTake: () => void;
+  readonly onDone: () => void;
+}
+
+function TakeThem({ count, problems, onTake, onDone }: TakeThemProps) {
+  return (
+    <>
       <div className="field-reason" role="alert">
         {problems.slice(0, 10).map((problem) => (
           <p key={problem}>{problem}</p>
@@ -83,10 +98,10 @@ export function OutlineImportChoices({ fileName, traces, onDone }: OutlineImport
         <button
           type="button"
           className="primary"
-          disabled={imported.length === 0 || problems.length > 0}
-          onClick={take}
+          disabled={count === 0 || problems.length > 0}
+          onClick={onTake}
         >
-          {takeOutlinesWords(imported.length)}
+          {takeOutlinesWords(count)}
         </button>
         <button type="button" onClick={onDone}>
           Leave the plan as it is

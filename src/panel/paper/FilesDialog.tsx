@@ -4,9 +4,9 @@ import { usualLabelSize } from "../../core/labels/label-sizes.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { FilesLabelFields } from "./FilesLabelFields.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { onFormSubmit } from "../form/use-form.ts";
 import { makeFile, usualLabels } from "../form/make-file.ts";
-import { useMaking } from "../form/use-making.ts";
+import { type Making, useMaking } from "../form/use-making.ts";
 import { useKept } from "../state/plan-actions.ts";
 
 const RESOLUTIONS = ["100", "150", "200", "300"] as const;
@@ -54,11 +54,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
               {format.needs === "position" && " Give it in the plan settings."}
             </p>
           )}
-          {state.kind === "making" && <p>Making the file ...</p>}
-          {state.kind === "made" && <p>Made {state.made}.</p>}
-          {state.kind === "failed" && (
-            <p className="field-reason">The file was not made: {state.reason}</p>
-          )}
+          <MakingLine state={state} />
         </div>
         <p className="dialog-actions">
           <button
@@ -72,4 +68,11 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
       </form>
     </Dialog>
   );
+}
+
+function MakingLine({ state }: { readonly state: Making<string> }) {
+  if (state.kind === "making") return <p>Making the file ...</p>;
+  if (state.kind === "made") return <p>Made {state.made}.</p>;
+  if (state.kind !== "failed") return null;
+  return <p className="field-reason">The file was not made: {state.reason}</p>;
 }

@@ -14,7 +14,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { PlotMapPreview } from "./PlotMapPreview.tsx";
 import { PlotMapStatus } from "./PlotMapStatus.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { onFormSubmit } from "../form/use-form.ts";
 import { readRatio } from "../form/number-text.ts";
 import { useMaking } from "../form/use-making.ts";
 import { type MadePlotMap, makePlotMap } from "./make-plot-map.ts";

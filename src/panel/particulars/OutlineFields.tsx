@@ -11,7 +11,7 @@ import { formatArea, formatLength } from "../../core/model/length.ts";
 import type { PolygonShape, RectangleShape, Shape } from "../../core/model/plan.ts";
 import { CornerFields } from "./CornerFields.tsx";
 import { LengthField } from "../form/LengthField.tsx";
-import { TurnField } from "../form/NumberField.tsx";
+import { PlaceFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 
@@ -39,7 +39,7 @@ export function OutlineFields(props: OutlineFieldsProps) {
           isLengthElsewhere={isLengthElsewhere}
         />
       )}
-      <PlaceFields id={id} name={name} outline={outline} />
+      <MiddleFields id={id} name={name} outline={outline} />
       {outline.shape !== "point" && <AreaLine outline={outline} />}
       {outline.shape === "rectangle" && (
         <p className="field-hint">
@@ -97,60 +97,26 @@ interface RectangleFieldsProps extends OutlineFieldsProps {
 
 function RectangleFields({ id, name, outline, isLengthElsewhere }: RectangleFieldsProps) {
   const layoutId = useShownLayout().id;
-  const resize = (change: Partial<Pick<RectangleShape, "widthM" | "lengthM">>) => {
-    commit(setOutline(layoutId, id, { ...outline, ...change }, `Resize ${name}`));
+  const set = ({ turnDeg, ...size }: Partial<RectangleShape>) => {
+    if (turnDeg === undefined) {
+      commit(setOutline(layoutId, id, { ...outline, ...size }, `Resize ${name}`));
+    } else {
+      const centre = { x: outline.x, y: outline.y };
+      commit(turnObjects(layoutId, [id], centre, turnDeg - outline.turnDeg, `Turn ${name}`));
+    }
     return null;
   };
-  const turnTo = (turnDeg: number) => {
-    const centre = { x: outline.x, y: outline.y };
-    commit(turnObjects(layoutId, [id], centre, turnDeg - outline.turnDeg, `Turn ${name}`));
-  };
-  return (
-    <>
-      <div className="field-pair">
-        <LengthField
-          label="Width"
-          value={outline.widthM}
-          isSize
-          onApply={(widthM) => resize({ widthM })}
-        />
-        {isLengthElsewhere === true ? null : (
-          <LengthField
-            label="Length"
-            value={outline.lengthM}
-            isSize
-            onApply={(lengthM) => resize({ lengthM })}
-          />
-        )}
-      </div>
-      <TurnField label="Turn, clockwise" value={outline.turnDeg} onApply={turnTo} />
-    </>
-  );
+  return <RectangleSizeFields sizes={outline} isLengthElsewhere={isLengthElsewhere} onSet={set} />;
 }
 
-function PlaceFields({ id, name, outline }: OutlineFieldsProps) {
+function MiddleFields({ id, name, outline }: OutlineFieldsProps) {
   const layoutId = useShownLayout().id;
   const centre = shapeCentre(outline);
-  const move = (dx: number, dy: number) => {
-    commit(moveObjects(layoutId, [id], dx, dy, `Move ${name}`));
+  const move = ({ x = centre.x, y = centre.y }: { readonly x?: number; readonly y?: number }) => {
+    commit(moveObjects(layoutId, [id], x - centre.x, y - centre.y, `Move ${name}`));
     return null;
   };
-  return (
-    <div className="field-pair">
-      <LengthField
-        label="Middle, right (x)"
-        value={centre.x}
-        isCoordinate
-        onApply={(x) => move(x - centre.x, 0)}
-      />
-      <LengthField
-        label="Middle, up (y)"
-        value={centre.y}
-        isCoordinate
-        onApply={(y) => move(0, y - centre.y)}
-      />
-    </div>
-  );
+  return <PlaceFields place={centre} onSet={move} />;
 }
 
 function AreaLine({ outline }: { readonly outline: Shape }) {

@@ -13,18 +13,35 @@ import { CrossingShareFold } from "../findings/CrossingShareFold.tsx";
 import { IsolationFields } from "./IsolationFields.tsx";
 import { OutlineFields } from "./OutlineFields.tsx";
 import { PlantCountFields } from "./PlantCountFields.tsx";
+import { lengthProblem } from "../form/name-problem.ts";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import { codeProblem } from "../beds/new-bed.ts";
 import { choicesOf, purposeWords } from "../state/plan-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 
+type PlantingChanges = Parameters<typeof changePlantings>[2];
+
+interface VarietyOfPlantingProps {
+  readonly planting: Planting;
+  readonly onPick: (variety: string) => void;
+}
+
+/** The seed list as choices. */
+function VarietyOfPlanting({ planting, onPick }: VarietyOfPlantingProps) {
+  const { varieties } = useShownPlan();
+  const choices = useMemo(
+    () => varieties.map(({ id, name }) => ({ value: id, label: name })),
+    [varieties],
+  );
+  return <ChoiceField label="Variety" value={planting.variety} choices={choices} onPick={onPick} />;
+}
+
 export function PlantingParticulars({ planting }: { readonly planting: Planting }) {
-  const plan = useShownPlan();
   const layout = useShownLayout();
-  const layoutId = useShownLayout().id;
+  const layoutId = layout.id;
   const { code } = planting;
-  const change = (changes: Parameters<typeof changePlantings>[2], title: string) =>
+  const change = (changes: PlantingChanges, title: string) =>
     commit(changePlantings(layoutId, [planting.id], changes, title));
   const rename = (text: string) => {
     const problem = codeProblem(layout, text, planting.id);
@@ -32,20 +49,13 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
     change({ code: text.trim() }, `Rename ${code} to ${text.trim()}`);
     return null;
   };
-  const { varieties } = plan;
-  const choices = useMemo(
-    () => varieties.map(({ id, name }) => ({ value: id, label: name })),
-    [varieties],
-  );
   return (
     <div className="fields">
       <h3>
         Planting <span className="code">{code}</span>
       </h3>
-      <ChoiceField
-        label="Variety"
-        value={planting.variety}
-        choices={choices}
+      <VarietyOfPlanting
+        planting={planting}
         onPick={(variety) => change({ variety }, `Change variety of ${code}`)}
       />
       <TextField label="Code" value={code} onApply={rename} />
@@ -70,12 +80,29 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
       <IsolationFields planting={planting} onChange={change} />
       <CrossingList id={planting.id} />
       {planting.purpose === "seed" && <CrossingShareFold key={planting.id} planting={planting} />}
+      <Records planting={planting} onChange={change} />
+    </div>
+  );
+}
+
+interface RecordsProps {
+  readonly planting: Planting;
+  readonly onChange: (changes: PlantingChanges, title: string) => void;
+}
+
+function Records({ planting, onChange }: RecordsProps) {
+  const plan = useShownPlan();
+  const layoutId = useShownLayout().id;
+  const { code } = planting;
+  return (
+    <>
       <h4>Records</h4>
       <TextField
         label="Lot"
         value={codesText(lotsToSow(plan, planting, undefined))}
         onApply={(text) => {
-          if (text.length > 200) return "The codes of lots have at most 200 letters";
+          const problem = lengthProblem(text, "The codes of lots have");
+          if (problem !== null) return problem;
           commit(sowFromCodes(layoutId, planting.id, text, `Set lot of ${code}`));
           return null;
         }}
@@ -83,8 +110,8 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
       <NoteField
         label="Note"
         value={planting.note ?? ""}
-        onApply={(text) => change({ note: text === "" ? undefined : text }, `Note on ${code}`)}
+        onApply={(text) => onChange({ note: text === "" ? undefined : text }, `Note on ${code}`)}
       />
-    </div>
+    </>
   );
 }

@@ -6,8 +6,8 @@ import type { Bed, Planting, RectangleShape } from "../../core/model/plan.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { DayField } from "../form/DayField.tsx";
 import { levelChoices } from "./IsolationFields.tsx";
-import { LengthField } from "../form/LengthField.tsx";
-import { CountField, TurnField } from "../form/NumberField.tsx";
+import { CountField } from "../form/NumberField.tsx";
+import { RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { choicesOf, coverWords, floweringWords, purposeWords } from "../state/plan-words.ts";
 import { sharedValue } from "../state/selected-objects.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
@@ -32,40 +32,30 @@ export function SeveralBeds({ beds }: { readonly beds: readonly Bed[] }) {
         rectangles.map(({ id, outline }) => edit(id, outline)),
       ),
     );
-  const resize = (change: Partial<Pick<RectangleShape, "widthM" | "lengthM">>) => {
-    const title = `Resize ${rectangles.length} beds`;
-    each(title, (id, outline) => setOutline(layoutId, id, { ...outline, ...change }));
+  const count = rectangles.length;
+  const set = ({ turnDeg, ...size }: Partial<RectangleShape>) => {
+    if (turnDeg === undefined) {
+      each(`Resize ${count} beds`, (id, outline) =>
+        setOutline(layoutId, id, { ...outline, ...size }),
+      );
+    } else {
+      each(`Turn ${count} beds`, (id, outline) =>
+        turnObjects(layoutId, [id], outline, turnDeg - outline.turnDeg),
+      );
+    }
     return null;
   };
   const shared = (field: "widthM" | "lengthM" | "turnDeg") =>
     sharedValue(rectangles, ({ outline }) => outline[field])?.value;
+  const sizes = {
+    widthM: shared("widthM"),
+    lengthM: shared("lengthM"),
+    turnDeg: shared("turnDeg"),
+  };
   return (
     <div className="fields">
-      <h3>{rectangles.length} beds</h3>
-      <LengthField
-        label="Width"
-        value={shared("widthM")}
-        placeholder="differs"
-        isSize
-        onApply={(widthM) => resize({ widthM })}
-      />
-      <LengthField
-        label="Length"
-        value={shared("lengthM")}
-        placeholder="differs"
-        isSize
-        onApply={(lengthM) => resize({ lengthM })}
-      />
-      <TurnField
-        label="Turn, clockwise"
-        value={shared("turnDeg")}
-        placeholder="differs"
-        onApply={(turnDeg) =>
-          each(`Turn ${rectangles.length} beds`, (id, outline) =>
-            turnObjects(layoutId, [id], outline, turnDeg - outline.turnDeg),
-          )
-        }
-      />
+      <h3>{count} beds</h3>
+      <RectangleSizeFields sizes={sizes} placeholder="differs" onSet={set} />
     </div>
   );
 }
@@ -80,16 +70,6 @@ export function SeveralPlantings({ plantings }: { readonly plantings: readonly P
     commit(changePlantings(layoutId, ids, changes, `Set ${field} of ${what}`));
   const shared = <Key extends keyof Planting>(key: Key) =>
     sharedValue(plantings, (planting) => planting[key]);
-  const date = sharedValue(plantings, (planting) => planting.start?.date);
-  // Each keeps its own way of starting.
-  const setStart = (day: DayNumber | undefined) => {
-    const edits = plantings.map(({ id, start }) => {
-      const next =
-        day === undefined ? undefined : { method: start?.method ?? ("sown" as const), date: day };
-      return changePlantings(layoutId, [id], { start: next }, "");
-    });
-    commit(inOneStep(`Set start of ${what}`, edits));
-  };
   const level = sharedValue(plantings, (planting) => planting.level ?? "plan");
   return (
     <div className="fields">
@@ -105,15 +85,7 @@ export function SeveralPlantings({ plantings }: { readonly plantings: readonly P
         value={shared("plants")?.value}
         onApply={(plants) => change({ plants }, "plants")}
       />
-      <DayField
-        label="Start"
-        value={date?.value}
-        {...(date ? {} : { placeholder: "differs" })}
-        onApply={(day) => {
-          setStart(day);
-          return null;
-        }}
-      />
+      <SharedStart plantings={plantings} what={what} />
       <ChoiceField
         label="Flowering"
         value={shared("flowering")?.value ?? null}
@@ -133,5 +105,34 @@ export function SeveralPlantings({ plantings }: { readonly plantings: readonly P
         onPick={(next) => change({ level: next === "plan" ? undefined : next }, "level")}
       />
     </div>
+  );
+}
+
+interface SharedStartProps {
+  readonly plantings: readonly Planting[];
+  /** How many they are, in words. */
+  readonly what: string;
+}
+
+/** One day for all; each keeps its own way of starting. */
+function SharedStart({ plantings, what }: SharedStartProps) {
+  const layoutId = useShownLayout().id;
+  const date = sharedValue(plantings, (planting) => planting.start?.date);
+  const set = (day: DayNumber | undefined) => {
+    const edits = plantings.map(({ id, start }) => {
+      const next =
+        day === undefined ? undefined : { method: start?.method ?? ("sown" as const), date: day };
+      return changePlantings(layoutId, [id], { start: next }, "");
+    });
+    commit(inOneStep(`Set start of ${what}`, edits));
+    return null;
+  };
+  return (
+    <DayField
+      label="Start"
+      value={date?.value}
+      {...(date ? {} : { placeholder: "differs" })}
+      onApply={set}
+    />
   );
 }

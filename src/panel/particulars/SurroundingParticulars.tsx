@@ -8,6 +8,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { OutlineFields } from "./OutlineFields.tsx";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import { WindowField } from "../form/WindowField.tsx";
+import { lengthProblem, nameProblem } from "../form/name-problem.ts";
 import { choicesOf, coverWords, floweringWords, surroundingWords } from "../state/plan-words.ts";
 import { commit } from "../state/plan-actions.ts";
 
@@ -17,8 +18,8 @@ export function SurroundingParticulars({ surrounding }: { readonly surrounding: 
   const { id, label } = surrounding;
   const change: Change = (changes, title) => commit(changeSurrounding(id, changes, title));
   const rename = (text: string) => {
-    if (text.trim() === "") return "A name is needed to tell it from others";
-    if (text.length > 200) return "A name has at most 200 letters";
+    const problem = nameProblem(text, "A name is needed to tell it from others");
+    if (problem !== null) return problem;
     change({ label: text.trim() }, `Rename ${label}`);
     return null;
   };
@@ -80,7 +81,8 @@ interface PollenFieldsProps {
 function PollenFields({ surrounding, change }: PollenFieldsProps) {
   const { label } = surrounding;
   const setVariety = (text: string) => {
-    if (text.length > 200) return "A name has at most 200 letters";
+    const problem = lengthProblem(text);
+    if (problem !== null) return problem;
     const varietyName = text.trim() === "" ? undefined : text.trim();
     change({ varietyName }, `Set variety of ${label}`);
     return null;

@@ -11,6 +11,7 @@ import { ClimateTable } from "./ClimateTable.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { FrostFields } from "./FrostFields.tsx";
 import { TextField } from "../form/TextField.tsx";
+import { lengthProblem } from "../form/name-problem.ts";
 import { type ClimateDraft, withCell } from "./climate-draft.ts";
 import { commit } from "../state/plan-actions.ts";
 import { temperatureUnits } from "../state/plan-words.ts";
@@ -61,14 +62,7 @@ export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {
           unit={unit}
           onRead={(days) => change({ ...draft, days })}
         />
-        <fieldset className="field-group">
-          <legend>Frosts</legend>
-          <p className="field-hint">
-            Frost dates are asked for, never worked out from normals: a mean says little about the
-            one cold night. Take them from your own notes, a neighbour or the station.
-          </p>
-          <FrostFields site={site} />
-        </fieldset>
+        <Frosts site={site} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
             Keep the climate
@@ -84,6 +78,19 @@ export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {
   );
 }
 
+function Frosts({ site }: { readonly site: Site }) {
+  return (
+    <fieldset className="field-group">
+      <legend>Frosts</legend>
+      <p className="field-hint">
+        Frost dates are asked for, never worked out from normals: a mean says little about the one
+        cold night. Take them from your own notes, a neighbour or the station.
+      </p>
+      <FrostFields site={site} />
+    </fieldset>
+  );
+}
+
 interface StationFieldsProps {
   readonly draft: ClimateDraft;
   readonly onChange: (next: ClimateDraft) => void;
@@ -92,9 +99,9 @@ interface StationFieldsProps {
 /** Where the numbers come from, for whoever reads them next year. */
 function StationFields({ draft, onChange }: StationFieldsProps) {
   const set = (key: "station" | "source", text: string) => {
-    if (text.length > 200) return "At most 200 letters";
-    onChange({ ...draft, [key]: text.trim() });
-    return null;
+    const problem = lengthProblem(text, "It has");
+    if (problem === null) onChange({ ...draft, [key]: text.trim() });
+    return problem;
   };
   return (
     <>

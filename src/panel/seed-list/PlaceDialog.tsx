@@ -1,14 +1,13 @@
-import { useState } from "react";
 import { plantsWanted } from "../../core/edits/new-planting.ts";
 import { type Placed, freeStretches, placeInBed } from "../../core/beds/place-planting.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
-import type { Bed } from "../../core/model/plan.ts";
+import type { Bed, Layout } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { plantVariety } from "../../store/plan/plant-variety.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { CountField } from "../form/NumberField.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { useForm } from "../form/use-form.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { newBed } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
@@ -22,75 +21,107 @@ interface PlaceDialogProps {
 
 /** Placing a variety without dragging: which variety, which bed. */
 export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
+  const { beds } = useShownLayout();
+  const { varieties } = useShownPlan();
+  return (
+    <Dialog title="Place a variety" onClose={onClose}>
+      {beds.length > 0 && varieties.length > 0 ? (
+        <PlaceForm varietyId={varietyId} bedId={bedId} onClose={onClose} />
+      ) : (
+        <NothingToPlace isBedMissing={beds.length === 0} />
+      )}
+    </Dialog>
+  );
+}
+
+function NothingToPlace({ isBedMissing }: { readonly isBedMissing: boolean }) {
+  return (
+    <>
+      <p>{isBedMissing ? "There is no bed in this layout yet." : "The seed list is empty."}</p>
+      <p className="dialog-actions">
+        <CommandButton of={isBedMissing ? newBed : newVariety} className="primary">
+          {isBedMissing ? "New bed by its size" : "Add a variety"}
+        </CommandButton>
+      </p>
+    </>
+  );
+}
+
+function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
   const plan = useShownPlan();
   const layout = useShownLayout();
   const book = usePlanStore((state) => state.book);
-  const freeOf = (bed: Bed) =>
-    freeStretches(layout, bed).reduce((sum, { fromM, toM }) => sum + toM - fromM, 0);
-  const bedLabel = (bed: Bed) => {
-    if (bed.outline.shape !== "rectangle") return bed.code;
-    const free = freeOf(bed);
-    return free === 0 ? `${bed.code}, full` : `${bed.code}, ${formatLength(free, plan.units)} free`;
-  };
-  const roomiest = layout.beds.find((bed) => freeOf(bed) > 0) ?? layout.beds[0];
-  const [variety, setVariety] = useState(varietyId ?? plan.varieties[0]?.id ?? "");
-  const [plants, setPlants] = useState<number | null>(null);
-  const [bed, setBed] = useState(bedId ?? roomiest?.id ?? "");
-  if (layout.beds.length === 0 || plan.varieties.length === 0) {
-    const isBedMissing = layout.beds.length === 0;
-    return (
-      <Dialog title="Place a variety" onClose={onClose}>
-        <p>{isBedMissing ? "There is no bed in this layout yet." : "The seed list is empty."}</p>
-        <p className="dialog-actions">
-          <CommandButton of={isBedMissing ? newBed : newVariety} className="primary">
-            {isBedMissing ? "New bed by its size" : "Add a variety"}
-          </CommandButton>
-        </p>
-      </Dialog>
-    );
-  }
-  const chosen = plan.varieties.find(({ id }) => id === variety);
-  const wanted = chosen ? plantsWanted(layout, chosen) : 1;
-  const count = plants ?? wanted;
+  const { draft, set, onSubmit } = useForm<PlaceDraft>({
+    start: () => ({
+      variety: varietyId ?? plan.varieties[0]?.id ?? "",
+      bed: bedId ?? firstWithRoom(layout)?.id ?? "",
+      plants: null,
+    }),
+    send: () => {
+      onClose();
+      plantVariety(draft.variety, draft.bed, undefined, count);
+    },
+  });
+  const chosen = plan.varieties.find(({ id }) => id === draft.variety);
+  const count = draft.plants ?? (chosen ? plantsWanted(layout, chosen) : 1);
   const kind = chosen && book.kind(chosen.kind);
-  const target = layout.beds.find(({ id }) => id === bed);
+  const target = layout.beds.find(({ id }) => id === draft.bed);
   const placed = kind && target ? placeInBed(layout, target, kind, count) : null;
-  const place = () => {
-    onClose();
-    plantVariety(variety, bed, undefined, count);
-  };
+  const inBeds = layout.beds.map((bed) => ({
+    value: bed.id,
+    label: bedLabel(layout, bed, plan.units),
+  }));
   return (
-    <Dialog title="Place a variety" onClose={onClose}>
-      <form className="fields" noValidate onSubmit={onFormSubmit(place)}>
-        <ChoiceField
-          label="Variety"
-          value={variety}
-          choices={plan.varieties.map(({ id, name }) => ({ value: id, label: name }))}
-          onPick={(id) => {
-            setVariety(id);
-            setPlants(null);
-          }}
-        />
-        <ChoiceField
-          label="In bed"
-          value={bed}
-          choices={layout.beds.map((entry) => ({ value: entry.id, label: bedLabel(entry) }))}
-          onPick={setBed}
-        />
-        <CountField
-          label="Plants"
-          value={count}
-          onApply={(next) => setPlants(next ?? null)}
-          hint={placeWords(placed, count, plan.units)}
-        />
-        <p className="dialog-actions">
-          <button type="submit" className="primary">
-            Place
-          </button>
-        </p>
-      </form>
-    </Dialog>
+    <form className="fields" noValidate onSubmit={onSubmit}>
+      <ChoiceField
+        label="Variety"
+        value={draft.variety}
+        choices={plan.varieties.map(({ id, name }) => ({ value: id, label: name }))}
+        onPick={(variety) => set({ variety, plants: null })}
+      />
+      <ChoiceField
+        label="In bed"
+        value={draft.bed}
+        choices={inBeds}
+        onPick={(bed) => set({ bed })}
+      />
+      <CountField
+        label="Plants"
+        value={count}
+        onApply={(next) => {
+          set({ plants: next ?? null });
+        }}
+        hint={placeWords(placed, count, plan.units)}
+      />
+      <p className="dialog-actions">
+        <button type="submit" className="primary">
+          Place
+        </button>
+      </p>
+    </form>
   );
+}
+
+interface PlaceDraft {
+  readonly variety: string;
+  readonly bed: string;
+  /** Null: as many as are wanted. */
+  readonly plants: number | null;
+}
+
+/** Free length of a bed, metres. */
+function freeM(layout: Layout, bed: Bed): number {
+  return freeStretches(layout, bed).reduce((sum, { fromM, toM }) => sum + toM - fromM, 0);
+}
+
+function firstWithRoom(layout: Layout): Bed | undefined {
+  return layout.beds.find((bed) => freeM(layout, bed) > 0) ?? layout.beds[0];
+}
+
+function bedLabel(layout: Layout, bed: Bed, unit: LengthUnit): string {
+  if (bed.outline.shape !== "rectangle") return bed.code;
+  const free = freeM(layout, bed);
+  return free === 0 ? `${bed.code}, full` : `${bed.code}, ${formatLength(free, unit)} free`;
 }
 
 /** What the plants will take, and how many do not fit. */

@@ -10,7 +10,8 @@ import { CountField } from "../form/NumberField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { type Aside, VarietyAside } from "./VarietyAside.tsx";
 import { VarietyFigures } from "./VarietyFigures.tsx";
-import { onFormSubmit } from "../form/form-submit.ts";
+import { lengthProblem } from "../form/name-problem.ts";
+import { useForm } from "../form/use-form.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { blankVariety, varietyProblem, withKind } from "./variety-edit.ts";
 import { commit, planNow, windowNow } from "../state/plan-actions.ts";
@@ -24,17 +25,21 @@ interface VarietyDialogProps {
 export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
   const plan = useShownPlan();
   const existing = plan.varieties.find((entry) => entry.id === id);
-  const { variety, problem, setProblem, set, setName, setKind, setVariety } = useTyped(
-    () => existing ?? blankVariety(plan),
-  );
+  const form = useForm<Variety>({
+    start: () => existing ?? blankVariety(plan),
+    problemOf: (typed) => varietyProblem(plan, typed),
+    send: () => keep(isSeries),
+  });
+  const { draft: variety, problem, alter } = form;
+  const set = (changes: VarietyChanges) => alter((before) => patched<Variety>(before, changes));
+  const setKind = (kind: string, formId?: string) =>
+    alter((before) => ofKind(before, kind, formId));
   const [aside, setAside] = useState<Aside | null>(null);
   // Once several are typed one after the other, Enter adds and goes on.
   const [isSeries, setSeries] = useState(false);
   const problemId = useId();
   const keep = (isAnother: boolean) => {
-    const refusal = varietyProblem(plan, variety);
-    setProblem(refusal);
-    if (refusal !== null) return;
+    if (!form.check()) return;
     commit(existing ? changeAll(existing, variety) : addVariety(variety));
     if (!isAnother) {
       onClose();
@@ -43,31 +48,13 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
     setSeries(true);
     // The next one is often of the same kind; only its name is new.
     const { kind } = variety;
-    setVariety({ ...blankVariety(planNow().plan), kind });
+    alter(() => ({ ...blankVariety(planNow().plan), kind }));
     windowNow().announce(`${variety.name} is in the seed list. Type the next one.`);
   };
   return (
     <Dialog title={existing ? `Edit ${existing.name}` : "Add a variety"} onClose={onClose} isWide>
-      <form className="fields" noValidate onSubmit={onFormSubmit(() => keep(isSeries))}>
-        <TextField label="Name" value={variety.name} isWide onApply={setName} />
-        <KindField
-          kindId={variety.kind === "" ? undefined : variety.kind}
-          onPick={setKind}
-          onAdd={(name) => setAside({ kind: "own-kind", name })}
-        />
-        <FormChoice variety={variety} onPick={(form) => set({ form })} />
-        <CountField
-          label="Plants wanted"
-          value={variety.wantedPlants}
-          onApply={(wantedPlants) => {
-            set({ wantedPlants });
-          }}
-        />
-        <CheckField
-          label="It is a hybrid (its seed does not come true)"
-          isOn={variety.hybrid === true}
-          onSet={(isOn) => set({ hybrid: isOn ? true : undefined })}
-        />
+      <form className="fields" noValidate onSubmit={form.onSubmit}>
+        <VarietyFields variety={variety} onSet={set} onKind={setKind} onAside={setAside} />
         <VarietyFigures
           variety={variety}
           onChange={set}
@@ -98,25 +85,48 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
 
 type VarietyChanges = Partial<{ [Key in keyof Variety]: Variety[Key] | undefined }>;
 
-/** The variety as it is typed, and why it cannot be kept. */
-function useTyped(start: () => Variety) {
-  const [variety, setVariety] = useState(start);
-  const [problem, setProblem] = useState<string | null>(null);
-  const set = (changes: VarietyChanges) => {
-    setProblem(null);
-    setVariety((before) => patched<Variety>(before, changes));
-    return null;
-  };
-  const setName = (text: string) =>
-    text.length > 200 ? "A name has at most 200 letters" : set({ name: text.trim() });
-  const setKind = (kind: string, form?: string) => {
-    setProblem(null);
-    setVariety((before) => {
-      const next = withKind(before, kind);
-      return form === undefined ? next : { ...next, form };
-    });
-  };
-  return { variety, problem, setProblem, set, setName, setKind, setVariety };
+function ofKind(before: Variety, kind: string, form: string | undefined): Variety {
+  const next = withKind(before, kind);
+  return form === undefined ? next : { ...next, form };
+}
+
+interface VarietyFieldsProps {
+  readonly variety: Variety;
+  readonly onSet: (changes: VarietyChanges) => null;
+  readonly onKind: (kind: string, form?: string) => void;
+  readonly onAside: (aside: Aside) => void;
+}
+
+/** What it is, and how many plants of it are wanted. */
+function VarietyFields({ variety, onSet, onKind, onAside }: VarietyFieldsProps) {
+  return (
+    <>
+      <TextField
+        label="Name"
+        value={variety.name}
+        isWide
+        onApply={(text) => lengthProblem(text) ?? onSet({ name: text.trim() })}
+      />
+      <KindField
+        kindId={variety.kind === "" ? undefined : variety.kind}
+        onPick={onKind}
+        onAdd={(name) => onAside({ kind: "own-kind", name })}
+      />
+      <FormChoice variety={variety} onPick={(form) => onSet({ form })} />
+      <CountField
+        label="Plants wanted"
+        value={variety.wantedPlants}
+        onApply={(wantedPlants) => {
+          onSet({ wantedPlants });
+        }}
+      />
+      <CheckField
+        label="It is a hybrid (its seed does not come true)"
+        isOn={variety.hybrid === true}
+        onSet={(isOn) => onSet({ hybrid: isOn ? true : undefined })}
+      />
+    </>
+  );
 }
 
 interface VarietyActionsProps {

@@ -10,6 +10,7 @@ import { longDate } from "../../core/model/day.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { DayField } from "../form/DayField.tsx";
 import { TextField } from "../form/TextField.tsx";
+import { nameProblem } from "../form/name-problem.ts";
 import { commit } from "../state/plan-actions.ts";
 
 /** Name and days of the season. Where dates would be left behind, it asks what becomes of them. */
@@ -30,11 +31,9 @@ export function SeasonFields({ plan }: { readonly plan: Plan }) {
       <TextField
         label="Name"
         value={season.name}
-        onApply={(text) => {
-          if (text.trim() === "") return "A season needs a name, for example 2027";
-          if (text.length > 200) return "A name has at most 200 letters";
-          return set({ name: text.trim() });
-        }}
+        onApply={(text) =>
+          nameProblem(text, "A season needs a name, for example 2027") ?? set({ name: text.trim() })
+        }
       />
       <DayField
         label="First day"

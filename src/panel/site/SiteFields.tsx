@@ -7,6 +7,7 @@ import { TurnField } from "../form/NumberField.tsx";
 import { SiteOutline } from "./SiteOutline.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { readDegrees } from "../form/number-text.ts";
+import { lengthProblem } from "../form/name-problem.ts";
 import { climateWords } from "../season/climate-draft.ts";
 import { commit } from "../state/plan-actions.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
@@ -28,10 +29,7 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
         label="Name"
         value={site.name}
         isWide
-        onApply={(text) => {
-          if (text.length > 200) return "A name has at most 200 letters";
-          return set({ name: text.trim() }, "Rename the site");
-        }}
+        onApply={(text) => lengthProblem(text) ?? set({ name: text.trim() }, "Rename the site")}
       />
       <TurnField
         label="Bearing of up"

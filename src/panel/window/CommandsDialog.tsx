@@ -1,9 +1,9 @@
-import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
+import { useEffect, useId, useMemo, useRef, useState } from "react";
 import { type Command, runCommand, whyNot } from "../commands/command.ts";
 import { foundCommands } from "../commands/command-search.ts";
 import { allCommands } from "./all-commands.ts";
 import { Dialog } from "../form/Dialog.tsx";
-import { stepOf } from "../form/popup.ts";
+import { ListBox, type ListLine } from "../form/ListBox.tsx";
 import { commandNow } from "../state/plan-actions.ts";
 import { keysText } from "../commands/shortcuts.ts";
 import "./commands.css";
@@ -62,23 +62,20 @@ interface CommandListProps {
 function CommandList(props: CommandListProps) {
   const { query, found, reasons, hasGroups, onType, onRun } = props;
   const [at, setAt] = useState(0);
-  const list = useRef<HTMLDivElement>(null);
   const field = useRef<HTMLInputElement>(null);
-  const id = useId();
+  const listId = `${useId()}-list`;
   useEffect(() => field.current?.focus(), []);
-  const current = found[at];
-  const press = (event: KeyboardEvent) => {
-    const isText = event.key === "Home" || event.key === "End";
-    const next = isText ? null : stepOf(event.key, at, found.length);
-    if (next !== null) {
-      event.preventDefault();
-      setAt(next);
-      list.current?.children[next]?.scrollIntoView({ block: "nearest" });
-    } else if (event.key === "Enter" && current) {
-      event.preventDefault();
-      onRun(current);
-    }
+  const run = (index: number) => {
+    const command = found[index];
+    if (command) onRun(command);
   };
+  const lines = found.map((command, index) =>
+    lineOf(
+      command,
+      reasons.get(command.id) ?? null,
+      hasGroups && found[index - 1]?.group !== command.group,
+    ),
+  );
   return (
     <>
       <input
@@ -88,8 +85,7 @@ function CommandList(props: CommandListProps) {
         role="combobox"
         aria-label="Search commands"
         aria-expanded="true"
-        aria-controls={`${id}-list`}
-        aria-activedescendant={current && `${id}-${current.id}`}
+        aria-controls={listId}
         aria-autocomplete="list"
         autoComplete="off"
         placeholder="Part of a command's name"
@@ -98,62 +94,35 @@ function CommandList(props: CommandListProps) {
           setAt(0);
           onType(event.target.value);
         }}
-        onKeyDown={press}
       />
-      <div
-        ref={list}
-        id={`${id}-list`}
+      <ListBox
+        field={field}
+        id={listId}
+        label="Commands"
         className="command-list"
-        role="listbox"
-        aria-label="Commands"
-      >
-        {found.map((command, index) => (
-          <CommandLine
-            key={command.id}
-            id={`${id}-${command.id}`}
-            command={command}
-            reason={reasons.get(command.id) ?? null}
-            isCurrent={index === at}
-            isFirstOfGroup={hasGroups && found[index - 1]?.group !== command.group}
-            onRun={() => onRun(command)}
-          />
-        ))}
-      </div>
+        lines={lines}
+        at={at}
+        onMove={setAt}
+        onPick={run}
+        onEnter={() => run(at)}
+      />
     </>
   );
 }
 
-interface CommandLineProps {
-  readonly id: string;
-  readonly command: Command;
-  /** Why it cannot be used, or null. */
-  readonly reason: string | null;
-  readonly isCurrent: boolean;
-  readonly isFirstOfGroup: boolean;
-  readonly onRun: () => void;
-}
-
-function CommandLine(props: CommandLineProps) {
-  const { id, command, reason, isCurrent, isFirstOfGroup, onRun } = props;
+/** @param reason why it cannot be used, or null */
+function lineOf(command: Command, reason: string | null, isFirstOfGroup: boolean): ListLine {
   const keys = keysText(command);
-  return (
-    <div
-      id={id}
-      role="option"
-      tabIndex={-1}
-      aria-selected={isCurrent}
-      aria-disabled={reason !== null}
-      className={isFirstOfGroup ? "command-line first" : "command-line"}
-      onClick={() => {
-        onRun();
-      }}
-      onKeyDown={(event) => {
-        if (event.key === "Enter") onRun();
-      }}
-    >
-      <span className="command-name">{command.name}</span>
-      {keys !== "" && <kbd>{keys}</kbd>}
-      <span className="command-about">{reason ?? command.group}</span>
-    </div>
-  );
+  return {
+    key: command.id,
+    className: isFirstOfGroup ? "command-line first" : "command-line",
+    isDisabled: reason !== null,
+    content: (
+      <>
+        <span className="command-name">{command.name}</span>
+        {keys !== "" && <kbd>{keys}</kbd>}
+        <span className="command-about">{reason ?? command.group}</span>
+      </>
+    ),
+  };
 }

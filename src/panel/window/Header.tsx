@@ -7,6 +7,7 @@ import { SaveStateLine } from "../keeping/SaveStateLine.tsx";
 import { commit } from "../state/plan-actions.ts";
 import { type ThemeChoice, themeChoices, usePreferences } from "../state/preferences.ts";
 import { useDraft } from "../form/use-draft.ts";
+import { nameProblem } from "../form/name-problem.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { plotMap } from "../paper/commands.ts";
@@ -63,8 +64,8 @@ function PlanTitle() {
   const plan = useShownPlan();
   const draft = useDraft<HTMLInputElement>(plan.title, (text) => {
     const title = text.trim();
-    if (title === "") return "A plan needs a title";
-    if (title.length > 200) return "A title has at most 200 letters";
+    const problem = nameProblem(title, "A plan needs a title", "A title has");
+    if (problem !== null) return problem;
     commit(changePlan({ title }, `Rename the plan to ${title}`));
     return null;
   });

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useLayoutEffect, useRef } from "react";
+import { type KeyboardEvent, type RefObject, useLayoutEffect, useRef } from "react";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { type ObjectMenuRequest, useWindowStore } from "../../store/window/window-store.ts";
@@ -30,28 +30,7 @@ export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest })
   const names = request.ids.length === 0 ? "Sheet" : objectNames(now.shown, layout, request.ids);
 
   useCloseOutside(ref, true, putAway);
-  useLayoutEffect(() => {
-    const menu = ref.current;
-    const origin = document.activeElement;
-    if (!menu) return;
-    const { width, height } = menu.getBoundingClientRect();
-    const left = Math.min(request.xPx, innerWidth - width - EDGE_PX);
-    const top = Math.min(request.yPx, innerHeight - height - EDGE_PX);
-    menu.style.left = `${Math.max(EDGE_PX, left)}px`;
-    menu.style.top = `${Math.max(EDGE_PX, top)}px`;
-    menu.querySelector<HTMLElement>('[role="menuitem"]')?.focus();
-    window.addEventListener("blur", putAway);
-    window.addEventListener("resize", putAway);
-    return () => {
-      window.removeEventListener("blur", putAway);
-      window.removeEventListener("resize", putAway);
-      // Back to where it was asked from, unless a press elsewhere has taken the focus.
-      const isLost =
-        document.activeElement === document.body || menu.contains(document.activeElement);
-      if (isLost && origin instanceof HTMLElement && origin.isConnected) origin.focus();
-    };
-  }, [request]);
-
+  usePlaced(ref, request);
   const pick = (command: Command) => {
     windowNow().askObjectMenu(null);
     // Once the focus is back where it came from, so that a dialog gives it back there as well.
@@ -87,6 +66,31 @@ export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest })
       ))}
     </div>
   );
+}
+
+/** Stands where it was asked for, inside the window, and takes the focus; gives it back after. */
+function usePlaced(ref: RefObject<HTMLElement | null>, request: ObjectMenuRequest): void {
+  useLayoutEffect(() => {
+    const menu = ref.current;
+    const origin = document.activeElement;
+    if (!menu) return;
+    const { width, height } = menu.getBoundingClientRect();
+    const left = Math.min(request.xPx, innerWidth - width - EDGE_PX);
+    const top = Math.min(request.yPx, innerHeight - height - EDGE_PX);
+    menu.style.left = `${Math.max(EDGE_PX, left)}px`;
+    menu.style.top = `${Math.max(EDGE_PX, top)}px`;
+    menu.querySelector<HTMLElement>('[role="menuitem"]')?.focus();
+    window.addEventListener("blur", putAway);
+    window.addEventListener("resize", putAway);
+    return () => {
+      window.removeEventListener("blur", putAway);
+      window.removeEventListener("resize", putAway);
+      // Back to where it was asked from, unless a press elsewhere has taken the focus.
+      const isLost =
+        document.activeElement === document.body || menu.contains(document.activeElement);
+      if (isLost && origin instanceof HTMLElement && origin.isConnected) origin.focus();
+    };
+  }, [ref, request]);
 }
 
 interface ItemProps {

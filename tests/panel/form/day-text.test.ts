@@ -9,7 +9,7 @@ const southern = { first: day("2027-07-01"), last: day("2028-06-30") };
 
 function isoOf(text: string, within = season): string {
   const read = readDay(text, within);
-  return read.ok ? isoFromDay(read.day) : read.reason;
+  return read.ok ? isoFromDay(read.value) : read.reason;
 }
 
 describe("dates with a year", () => {
@@ -19,7 +19,7 @@ describe("dates with a year", () => {
   );
   test("every day of a leap year reads back from its long form", () => {
     for (let each = day("2028-01-01"); each <= day("2028-12-31"); each += 1) {
-      expect(readDay(longDate(each), season)).toEqual({ ok: true, day: each });
+      expect(readDay(longDate(each), season)).toEqual({ ok: true, value: each });
     }
   });
 });
@@ -32,7 +32,7 @@ describe("dates without a year", () => {
   });
   test("every day of the season reads back from its short form", () => {
     for (let each = southern.first; each <= southern.last; each += 1) {
-      expect(readDay(shortDate(each), southern)).toEqual({ ok: true, day: each });
+      expect(readDay(shortDate(each), southern)).toEqual({ ok: true, value: each });
     }
   });
   test("29 February is found in the one leap year of the season", () => {
