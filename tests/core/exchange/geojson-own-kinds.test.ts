@@ -112,3 +112,16 @@ describe("a plan through GeoJSON", () => {
     );
   });
 });
+
+test("a property named __proto__ is refused with its place, not dropped", () => {
+  const plan = at(trialPlan({ p: { at: 0, kind: "beet" } }));
+  const text = planGeojson(checkLayout(plan, layoutOf(plan).id)).replace(
+    '"wideberth": "planting"',
+    '"__proto__": 1, "wideberth": "planting"',
+  );
+  expect(text).toContain("__proto__");
+  const read = openPlanText(text, "plan.geojson", cropBook());
+  expect(read.ok ? [] : read.problems.map(({ field }) => field)).toEqual([
+    "features[0].properties.__proto__",
+  ]);
+});
