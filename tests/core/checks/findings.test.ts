@@ -1,4 +1,6 @@
 /** What holds for findings of every check: ids, order, JSON, acceptance. */
+import { joinSeedReckoning } from "../../../src/core/checks/seed-lots.ts";
+import { seedReckoning } from "../../../src/core/shelf/seed-reckoning.ts";
 import { describe, expect, test } from "vitest";
 import { acceptanceOf } from "../../../src/core/checks/acceptance.ts";
 import { allChecks, describeFinding } from "../../../src/core/checks/all-checks.ts";
@@ -47,17 +49,32 @@ function troubledPlan(): Plan {
       twin2: { at: 1702, kind: "tomato", variety: { name: "Twin", form: "regular" } },
       misread: { at: 1800, kind: "tomato", variety: { figure: "no-such-figure" } },
       squash2: { at: 1200.5, kind: "winter-squash", isolationM: 50 },
+      sparse: { at: 1900, kind: "lettuce", plants: 900, start: sown, lots: ["few"] },
+      stale: { at: 2000, kind: "onion", plants: 20, start: sown, lots: ["dead"] },
+      mixed: { at: 2100, kind: "pea", plants: 20, start: sown, lots: ["few"] },
     },
     [],
     {
       site: { name: "Garden", upBearingDeg: 0, firstAutumnFrost: day("2027-10-01") },
       earlierCrops: [{ id: "c", outline: squareAt(3), kind: "tomato", year: 2026 }],
+      lots: [
+        {
+          id: "few",
+          code: "FEW",
+          variety: "v-sparse",
+          state: "in stock",
+          amount: { unit: "seeds", value: 30 },
+        },
+        { id: "dead", code: "DEAD", variety: "v-stale", state: "in stock", harvestYear: 1990 },
+      ],
     },
   );
   return { ...plan, layouts: [{ ...layoutOf(plan), beds: [bed] }] };
 }
 
 describe("in a plan full of trouble", () => {
+  // As the command line does, and the window once a plan has lots.
+  joinSeedReckoning(seedReckoning);
   const plan = troubledPlan();
   const result = check(plan);
 
