@@ -146,9 +146,21 @@ const coleRows: readonly ColeRow[] = [
   [
     "broccoli",
     "broccoli",
-    ["calabrese", "sprouting broccoli"],
+    ["calabrese"],
     "Brassica oleracea var. italica",
     recalledTiming({ sown: [70, 100], set: [50, 75], bloom: [21, 42], seed: [60, 75] }),
+    {
+      spacing: inchSpacing([18, 24], [24, 36]),
+      seedLifeYears: from("shelf-life", [5, 5] as const),
+      ...seedStandard(75, 315),
+    },
+  ],
+  [
+    "sprouting-broccoli",
+    "sprouting broccoli",
+    ["purple sprouting broccoli", "purple sprouting", "white sprouting broccoli"],
+    "Brassica oleracea var. italica",
+    nextSpring,
     {
       spacing: inchSpacing([18, 24], [24, 36]),
       seedLifeYears: from("shelf-life", [5, 5] as const),
@@ -207,6 +219,25 @@ const coleRows: readonly ColeRow[] = [
     recalledTiming({ sown: [50, 75], set: [35, 55], bloom: [21, 42], seed: [55, 70] }),
     { spacing: recalledSpacing(0.3, 0.5), ...seedStandard(75) },
   ],
+];
+
+/** Summer and winter radish cross, and no source tells them apart. */
+const radishIsolation: Kind["isolation"] = [
+  inFeet("book-home", "handbook home", 500, "manual-seed-saving", {
+    published: "at least 500 ft (150 m)",
+  }),
+  inMetres("book-sale", "handbook commercial", 500, "manual-seed-saving", {
+    published: "500 m or more",
+    case: "larger quantities or a poor layout",
+  }),
+  inMetres("network-home", "handbook home", 250, "seed-network-au"),
+  inMetres("sheet-home", "handbook home", 500, "runabergs", {
+    published: "at least 500 m",
+    note: "up to 1000 m for seed that is absolutely pure",
+  }),
+  inFeet("chart-home", "handbook home", 2640, "garden-chart", { published: "1/2 mile" }),
+  ...euOtherVegetable(),
+  ...indiaSecondary(1600, 1000),
 ];
 
 export const brassicaceae: readonly Kind[] = [
@@ -425,30 +456,31 @@ export const brassicaceae: readonly Kind[] = [
     ...crucifer,
     id: "radish",
     name: "radish",
-    otherNames: ["daikon", "winter radish", "mooli"],
+    otherNames: ["summer radish"],
     botanicalName: "Raphanus sativus",
     species: "Raphanus sativus",
     group: "radish",
     lifeCycle: "annual",
-    isolation: [
-      inFeet("book-home", "handbook home", 500, "manual-seed-saving", {
-        published: "at least 500 ft (150 m)",
-      }),
-      inMetres("book-sale", "handbook commercial", 500, "manual-seed-saving", {
-        published: "500 m or more",
-        case: "larger quantities or a poor layout",
-      }),
-      inMetres("network-home", "handbook home", 250, "seed-network-au"),
-      inMetres("sheet-home", "handbook home", 500, "runabergs", {
-        published: "at least 500 m",
-        note: "up to 1000 m for seed that is absolutely pure",
-      }),
-      inFeet("chart-home", "handbook home", 2640, "garden-chart", { published: "1/2 mile" }),
-      ...euOtherVegetable(),
-      ...indiaSecondary(1600, 1000),
-    ],
+    isolation: radishIsolation,
     timing: recalledTiming({ sown: [40, 55], set: [25, 40], bloom: [28, 42], seed: [60, 75] }),
     spacing: { inRowM: from("seed-network-au", 0.3), betweenRowsM: from("seed-network-au", 0.3) },
+    population: { maintenance: from("manual-seed-saving", 15, "15 to 20; 50 by a garden chart") },
+    seedLifeYears: seedLife(2, 4),
+    ...seedStandard(75, 75),
+  },
+  {
+    ...crucifer,
+    // Most store a root in autumn and flower after winter; sown in spring it may bolt at any time.
+    id: "winter-radish",
+    name: "winter radish",
+    otherNames: ["daikon", "mooli", "black radish"],
+    botanicalName: "Raphanus sativus",
+    species: "Raphanus sativus",
+    group: "radish",
+    lifeCycle: "biennial",
+    isolation: radishIsolation,
+    timing: nextSpring,
+    spacing: recalledSpacing(0.3, 0.6),
     population: { maintenance: from("manual-seed-saving", 15, "15 to 20; 50 by a garden chart") },
     seedLifeYears: seedLife(2, 4),
     ...seedStandard(75, 75),

@@ -19,7 +19,7 @@ const HARDY = `
   broad-bean pea chickpea fenugreek sweet-pea cabbage kale broccoli cauliflower brussels-sprouts
   kohlrabi collards chinese-kale turnip chinese-cabbage pak-choi mizuna mustard-spinach
   wild-turnip mustard black-mustard rutabaga siberian-kale oilseed-rape white-mustard radish
-  wild-radish rocket lettuce prickly-lettuce jerusalem-artichoke chicory endive artichoke
+  wild-radish winter-radish sprouting-broccoli rocket lettuce prickly-lettuce jerusalem-artichoke chicory endive artichoke
   cardoon safflower calendula beet chard sugar-beet fodder-beet sea-beet spinach quinoa
   lambsquarters pitseed-goosefoot orach carrot wild-carrot parsnip wild-parsnip celery celeriac
   parsley coriander dill fennel caraway onion bunching-onion leek elephant-garlic chives
@@ -29,8 +29,8 @@ const HARDY = `
 const ENDING = `
   broad-bean pea soybean fenugreek cabbage kale broccoli cauliflower brussels-sprouts kohlrabi
   collards chinese-kale turnip chinese-cabbage pak-choi mizuna mustard-spinach wild-turnip
-  mustard black-mustard rutabaga siberian-kale oilseed-rape white-mustard radish wild-radish
-  rocket lettuce prickly-lettuce sunflower jerusalem-artichoke chicory endive artichoke cardoon
+  mustard black-mustard rutabaga siberian-kale oilseed-rape white-mustard radish
+  winter-radish sprouting-broccoli wild-radish rocket lettuce prickly-lettuce sunflower jerusalem-artichoke chicory endive artichoke cardoon
   safflower beet chard sugar-beet fodder-beet sea-beet spinach grain-amaranth blood-amaranth
   leaf-amaranth pigweed quinoa lambsquarters pitseed-goosefoot orach carrot wild-carrot parsnip
   wild-parsnip celery celeriac parsley coriander dill caraway onion bunching-onion leek
