@@ -3,8 +3,9 @@ import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { type CsvValue, csvFile } from "../formats/csv-file.ts";
 import { shelfPlace } from "../lots/estimate.ts";
 import { type SowingRow, sowingRows } from "../lots/sowing.ts";
+import { isSameVariety, varietyIndex } from "../lots/variety-index.ts";
 import { isoFromDay } from "../model/day.ts";
-import type { Plan } from "../model/plan.ts";
+import type { Plan, Variety } from "../model/plan.ts";
 
 const HEADINGS = [
   "date",
@@ -16,6 +17,7 @@ const HEADINGS = [
   "plants",
   "lot",
   "lot named",
+  "lot of another variety",
   "kept at",
   "seeds",
   "grams",
@@ -29,7 +31,10 @@ const HEADINGS = [
 /** The cell "sown" is left to be filled in. Dates as YYYY-MM-DD, grams of the lot's own count. */
 export function sowingCsv({ plan, layout, book }: CheckedLayout): string {
   const beds = new Map(layout.beds.map((bed) => [bed.id, bed.code]));
-  const rows = sowingRows(plan, layout, book).flatMap((row) => sowingCells(row, plan, beds));
+  const varieties = varietyIndex(plan.varieties);
+  const rows = sowingRows(plan, layout, book).flatMap((row) =>
+    sowingCells(row, plan, beds, varieties),
+  );
   return csvFile(HEADINGS, rows);
 }
 
@@ -37,6 +42,7 @@ function sowingCells(
   row: SowingRow,
   plan: Plan,
   beds: ReadonlyMap<string, string>,
+  varieties: ReadonlyMap<string, Variety>,
 ): readonly (readonly CsvValue[])[] {
   const { planting, variety, kind, day, parts } = row;
   const start: readonly CsvValue[] = [
@@ -50,11 +56,16 @@ function sowingCells(
   ];
   const end: readonly CsvValue[] = [row.emergence, row.spare, row.missingSeeds || null, ""];
   const named = row.isNamed ? "yes" : "proposed";
-  if (parts.length === 0) return [[...start, "", "", "", row.seeds, null, "", ...end]];
+  if (parts.length === 0) return [[...start, "", "", "", "", row.seeds, null, "", ...end]];
+  const otherName = (id: string) => {
+    const other = varieties.get(id);
+    return other && !isSameVariety(other, variety) ? other.name : "";
+  };
   return parts.map(({ lot, seeds, grams }, index) => [
     ...start,
     lot.code,
     named,
+    otherName(lot.variety),
     shelfPlace(lot, plan.storagePlaces)?.name,
     seeds,
     grams,

@@ -60,7 +60,9 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
       const variety = plan.varieties.find(({ id }) => id === planting.variety);
       const kind = book.kind(variety?.kind ?? "");
       const harvested = harvestedLot(plan, planting);
-      const lot = harvested?.code ?? lotCodesToSow(plan, planting, variety);
+      // The lot it was sown from is its parent: only seed that is on the shelf has a lot of its own.
+      const lot = harvested?.code ?? "";
+      const parents = lotCodesToSow(plan, planting, variety);
       const tested = germinationWords(harvested, kind);
       const treated = treatment === "" ? treatedWords(harvested) : treatment;
       const ripe = result.standById.get(planting.id)?.ripe;
@@ -76,7 +78,7 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
           treated === "" ? "" : `TREATED SEED: ${treated}`,
           tested?.isBelow === true ? "Below Standard" : "",
           `Harvest ${year}  ·  plot ${planting.code}`,
-          `Lot ${lot === "" ? "______" : lot}`,
+          `Lot ${lot === "" ? "______" : lot}${parents === "" ? "" : `  ·  sown from ${parents}`}`,
           `Grown at ${plan.site.name === "" ? "______" : plan.site.name}`,
           savedFrom(planting),
           isolation,

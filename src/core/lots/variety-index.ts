@@ -1,5 +1,5 @@
 /** Varieties looked up by id. */
-import type { Plan } from "../model/plan.ts";
+import type { Plan, Variety } from "../model/plan.ts";
 
 const indexes = new WeakMap<object, ReadonlyMap<string, Plan["varieties"][number]>>();
 
@@ -10,4 +10,10 @@ export function varietyIndex(varieties: Plan["varieties"]) {
   const index = new Map(varieties.map((variety) => [variety.id, variety]));
   indexes.set(varieties, index);
   return index;
+}
+
+/** Whether two entries of a seed list are one variety: the same, or of one kind and name. */
+export function isSameVariety(a: Variety, b: Variety): boolean {
+  const plain = (name: string) => name.normalize("NFC").trim().toLowerCase();
+  return a.id === b.id || (a.kind === b.kind && a.name !== "" && plain(a.name) === plain(b.name));
 }

@@ -7,7 +7,8 @@ import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pa
 import { TYPE_PT } from "../map/map-style.ts";
 import { mapTitle } from "../map/map-text.ts";
 import { shortDate } from "../model/day.ts";
-import type { Plan } from "../model/plan.ts";
+import { isSameVariety, varietyIndex } from "../lots/variety-index.ts";
+import type { Plan, Variety } from "../model/plan.ts";
 import { paragraph, space } from "../page/flow.ts";
 import { pageFrame } from "../page/page-frame.ts";
 import { usualPaper } from "../page/paper.ts";
@@ -16,8 +17,8 @@ import type { Page } from "../page/scene.ts";
 import { type TableColumn, tableItems } from "../page/table-flow.ts";
 
 const COLUMNS: readonly TableColumn[] = [
-  { title: "Done", share: 6 },
-  { title: "Date", share: 16 },
+  { title: "Done", share: 7 },
+  { title: "Date", share: 20 },
   { title: "Plot", share: 11 },
   { title: "Variety, kind", share: 28 },
   { title: "Lot", share: 18 },
@@ -25,17 +26,19 @@ const COLUMNS: readonly TableColumn[] = [
   { title: "Seeds", share: 9 },
   { title: "Grams", share: 9 },
   { title: "Plants", share: 9 },
-  { title: "Look out", share: 34 },
+  { title: "Look out", share: 31 },
 ];
-const TICK = "[   ]";
+/** Spaces would be drawn together. */
+const TICK = "[__]";
 
 const CAUTION =
-  "Seeds are reckoned with each lot's tested or estimated germination, what comes up, and the spare; where no emergence is given, rules of thumb stand in. Treated seed: gloves, no children, never for food or feed; what its label and local rules say goes before this list.";
+  "Trays are sown before the day they are set out, which is the one given here. Seeds are reckoned with each lot's tested or estimated germination, what comes up, and the spare; where no emergence is given, rules of thumb stand in. Treated seed: gloves, no children, never for food or feed; what its label and local rules say goes before this list.";
 
 export function sowingPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   const { width } = roomBelowHeader(setting.frame);
+  const varieties = varietyIndex(input.plan.varieties);
   const rows = sowingRows(input.plan, input.layout, input.book).flatMap((row) =>
-    rowTexts(row, input.plan),
+    rowTexts(row, input.plan, varieties),
   );
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
   const items =
@@ -45,9 +48,13 @@ export function sowingPages(input: CheckedLayout, setting: ListPageSetting): rea
   return flowPages("Sowing list", [...items, space(4), body(CAUTION)], setting, 1);
 }
 
-function rowTexts(row: SowingRow, plan: Plan): readonly (readonly string[])[] {
+function rowTexts(
+  row: SowingRow,
+  plan: Plan,
+  varieties: ReadonlyMap<string, Variety>,
+): readonly (readonly string[])[] {
   const { planting, variety, kind, day, parts, isNamed } = row;
-  const when = day === null ? "no date" : `${row.inTrays ? "to set out " : ""}${shortDate(day)}`;
+  const when = day === null ? "no date" : `${row.inTrays ? "trays, out " : ""}${shortDate(day)}`;
   const what = `${variety.name}, ${kind.name}`;
   const plants = planting.plants === undefined ? "?" : String(planting.plants);
   const short =
@@ -61,7 +68,9 @@ function rowTexts(row: SowingRow, plan: Plan): readonly (readonly string[])[] {
   }
   return parts.map(({ lot, seeds, grams }, index) => {
     const treated = lot.treated === true || lot.treatedWith !== undefined;
+    const other = varieties.get(lot.variety);
     const words = [
+      other && !isSameVariety(other, variety) ? `LOT OF ${other.name.toUpperCase()}` : "",
       treated ? treatmentWords(lot).toUpperCase() : "",
       isNamed ? "" : "lot proposed",
       index === 0 ? short : "",

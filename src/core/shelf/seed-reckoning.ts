@@ -13,9 +13,9 @@ import { estimateOf } from "../lots/estimate.ts";
 import { type SowingRow, sowingRows } from "../lots/sowing.ts";
 import { bandWords } from "../lots/band-words.ts";
 import { lotsToSow } from "../lots/lot-book.ts";
-import { varietyIndex } from "../lots/variety-index.ts";
+import { isSameVariety, varietyIndex } from "../lots/variety-index.ts";
 import { longDate } from "../model/day.ts";
-import type { Layout, Plan, Variety } from "../model/plan.ts";
+import type { Layout, Plan } from "../model/plan.ts";
 
 interface Kept {
   readonly plan: Plan;
@@ -131,7 +131,7 @@ function otherVariety({ plan, layout }: ReckoningInput): readonly OtherVarietyFi
     if (!variety || (!planting.lots && !variety.lots)) return [];
     return lotsToSow(plan, planting, variety).flatMap((lot) => {
       const other = varieties.get(lot.variety);
-      if (!other || isSame(other, variety)) return [];
+      if (!other || isSameVariety(other, variety)) return [];
       return [
         {
           id: findingId("lot-of-other-variety", [planting.id, lot.id]),
@@ -147,11 +147,6 @@ function otherVariety({ plan, layout }: ReckoningInput): readonly OtherVarietyFi
       ];
     });
   });
-}
-
-function isSame(a: Variety, b: Variety): boolean {
-  const plain = (name: string) => name.normalize("NFC").trim().toLowerCase();
-  return a.id === b.id || (a.kind === b.kind && a.name !== "" && plain(a.name) === plain(b.name));
 }
 
 /** To be joined to the checks. */

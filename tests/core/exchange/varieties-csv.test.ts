@@ -221,6 +221,28 @@ describe("rows of varieties already there", () => {
     ]);
     expect(after.varieties[0]).toBe(AMBER);
   });
+
+  test("a lot of another variety is refused by its code, and none is made for the row", () => {
+    const shelf = {
+      ...plan,
+      lots: [{ id: "lot-1", code: "AL-25", variety: AMBER.id, state: "in stock" as const }],
+    };
+    const { accepted, rejected, newLots } = read(
+      "name,kind,lot\nTarn,beet,T-1; al-25\nNew,pea,N-1\nOther,pea,n-1\nAmber Lantern,tomato,AL-25; AL-26\n",
+      shelf,
+    );
+    expect(
+      rejected.map(({ row, problems }) => [row, problems[0]?.column, problems[0]?.expected]),
+    ).toEqual([
+      [2, "lot", 'no lot of another variety, as "AL-25" is'],
+      [4, "lot", 'no lot of another variety, as "N-1" is'],
+    ]);
+    expect(accepted.map((row) => row.variety.name)).toEqual(["New", "Amber Lantern"]);
+    expect(newLots.map((lot) => [lot.code, lot.variety])).toEqual([
+      ["N-1", accepted[0]?.variety.id],
+      ["AL-26", AMBER.id],
+    ]);
+  });
 });
 
 describe("rejected rows say what they got and what was expected", () => {

@@ -14,7 +14,8 @@ import {
 import { labelsPdf } from "../../../src/core/labels/labels-pdf.ts";
 import { pdfWriter } from "../../../src/core/page/pdf-writer.ts";
 import { type Mark, allMarks } from "../../../src/core/page/scene.ts";
-import { gardenPlan, mapInput } from "../../support/paper-garden.ts";
+import type { Lot } from "../../../src/core/model/plan.ts";
+import { day, gardenPlan, mapInput } from "../../support/paper-garden.ts";
 import { withLots } from "../../support/with-lots.ts";
 import { PX_PER_MM, type Raster, fonts, rasterise, textOf } from "../../support/printed.ts";
 
@@ -102,7 +103,10 @@ test("a packet says what is known, leaves room for what is not, and loses no wor
   const facts = packetLabels(garden, "thiram, not to be eaten");
   const { pages, lost } = labelPages(facts, { ...plain, size }, ruler);
   expect(lost).toEqual([]);
-  const words = pages.flatMap(({ marks }) => wordsOf(marks)).join(" ");
+  const words = pages
+    .flatMap(({ marks }) => wordsOf(marks))
+    .join(" ")
+    .replace(/\s+/g, " ");
   for (const part of [
     "Amber Lantern",
     "Solanum lycopersicum",
@@ -111,11 +115,75 @@ test("a packet says what is known, leaves room for what is not, and loses no wor
     "Saved from 40 plants",
     "Isolation planned:",
     "Germination ____",
+    // What it was sown from is not its own lot.
+    "Lot ______ · sown from 26-AB-0",
     "TREATED SEED: thiram",
   ]) {
     expect(words).toContain(part);
   }
   expect(words).not.toContain("Kettle Dun 60");
+});
+
+describe("a packet of seed that is on the shelf already", () => {
+  const plan = gardenPlan();
+  const planted = plan.layouts[0]?.plantings.find(({ code }) => code === "B02-1");
+  const test2027 = (more: object) => ({
+    id: "t1",
+    date: day("2027-11-20"),
+    sown: 100,
+    sprouted: 91,
+    ...more,
+  });
+  const linesOf = (more: Partial<Lot>) => {
+    const harvested: Lot = {
+      id: "h1",
+      code: "AL-27-01",
+      variety: planted?.variety ?? "",
+      state: "in stock",
+      harvestYear: 2027,
+      from: { what: "own", plot: "B02-1", season: plan.season.name },
+      ...more,
+    };
+    const labels = packetLabels(mapInput({ ...plan, lots: [harvested] }), "");
+    const found = labels.find(({ lines }) => lines.some((line) => line.includes("plot B02-1")));
+    if (!found) throw new Error("no packet of B02-1");
+    return found;
+  };
+
+  test("has the rate and month of its latest test, and its own lot", () => {
+    const { lines, missing } = linesOf({
+      tests: [test2027({}), test2027({ id: "t0", date: day("2027-10-01"), sprouted: 40 })],
+    });
+    expect(lines).toContain("Germination 91 %  tested Nov 2027");
+    expect(lines.find((line) => line.startsWith("Lot"))).toMatch(/^Lot AL-27-01(  ·|$)/);
+    expect(lines).not.toContain("Below Standard");
+    expect(missing).not.toContain("germination and month of the test");
+  });
+
+  test("under the 75 % of 7 CFR 201.31 says Below Standard; hard seed counts for it, apart", () => {
+    expect(linesOf({ tests: [test2027({ sprouted: 74 })] }).lines).toContain("Below Standard");
+    expect(linesOf({ tests: [test2027({ sprouted: 75 })] }).lines).not.toContain("Below Standard");
+    const { lines } = linesOf({ tests: [test2027({ sprouted: 70, hard: 6 })] });
+    expect(lines).toContain("Germination 70 %, hard seed 6 %  tested Nov 2027");
+    expect(lines).not.toContain("Below Standard");
+  });
+
+  test("says what it was treated with, or leaves room for it", () => {
+    expect(linesOf({ treatedWith: "thiram" }).lines).toContain("TREATED SEED: thiram");
+    expect(linesOf({ treated: true }).lines).toContain("TREATED SEED: ______");
+  });
+
+  test("never bears the test of another season, plot or variety", () => {
+    const tests = [test2027({})];
+    for (const other of [
+      { from: { what: "own" as const, plot: "B02-1", season: "2026" } },
+      { from: { what: "own" as const, plot: "B03-1", season: plan.season.name } },
+      { from: { what: "received" as const } },
+      { state: "discarded" as const },
+    ]) {
+      expect(linesOf({ tests, ...other }).lines).toContain("Germination ____ %  tested ________");
+    }
+  });
 });
 
 test("words that find no room are named", () => {
