@@ -16,6 +16,7 @@ const sections = [
   "One move",
   "District register",
   "Clear ground and ways out",
+  "How much would cross",
   "Arranger",
   "Paper and files",
   "Sheet in Chromium",

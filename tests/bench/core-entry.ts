@@ -5,4 +5,17 @@ import { resolveStands } from "../../src/core/checks/stand.ts";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { moveObjects } from "../../src/core/edits/move-objects.ts";
 
-export const core = { cropBook, isolationPairs, moveObjects, resolveStands, runChecks };
+import { crossingEstimates } from "../../src/core/crossing-share/estimate.ts";
+import { shadeOver } from "../../src/core/crossing-share/shade.ts";
+import { shadeProblem } from "../../src/core/crossing-share/shade-problem.ts";
+
+export const core = {
+  crossingEstimates,
+  shadeOver,
+  shadeProblem,
+  cropBook,
+  isolationPairs,
+  moveObjects,
+  resolveStands,
+  runChecks,
+};

@@ -10,6 +10,7 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
 import { drawClearGround } from "../draw/draw-clear-ground.ts";
+import { drawCrossingShade } from "../draw/draw-crossing-shade.ts";
 import { drawNorthArrow, drawScaleBar } from "../draw/draw-furniture.ts";
 import { sheetGrid } from "../draw/draw-grid.ts";
 import { drawHeldPairs, toneColour } from "../draw/draw-pairs.ts";
@@ -28,6 +29,7 @@ import { itemsOf, sheetItems } from "../scene/sheet-items.ts";
 import { shownRings } from "../draw/shown-rings.ts";
 import { type Sketch, useSketch } from "../tools/sketch-store.ts";
 import { useClearGround } from "./use-clear-ground.ts";
+import { useCrossingShade } from "./use-crossing-shade.ts";
 
 /** Distances, rings, handles, what a tool draws, and the scale bar: over everything else. */
 export function OverlayLayer({ colours }: { readonly colours: Colours }) {
@@ -41,8 +43,10 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const sketch = useSketch();
   const live = useLiveIds();
   const clear = useClearGround();
+  const shade = useCrossingShade();
   const draw = useCallback(
     (brush: Brush) => {
+      if (shade) drawCrossingShade(brush, shade);
       if (clear) drawClearGround(brush, clear.rings);
       const finding = [...result.findings, ...result.accepted].find(({ id }) => id === openFinding);
       drawOverlay(brush, {
@@ -57,7 +61,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
         hidden,
       });
     },
-    [plan, layoutId, result, selection, live, openFinding, tool, sketch, clear, hidden],
+    [plan, layoutId, result, selection, live, openFinding, tool, sketch, clear, shade, hidden],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }

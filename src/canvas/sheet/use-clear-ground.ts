@@ -6,6 +6,7 @@ import type { Stand } from "../../core/checks/stand.ts";
 import { shapeCentre } from "../../core/geometry/outline.ts";
 import type { Planting } from "../../core/model/plan.ts";
 import { type ShownGround, useClearGroundState } from "../../store/window/clear-ground.ts";
+import { useCrossingShadeState } from "../../store/window/crossing-shade.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
@@ -28,7 +29,10 @@ export function useClearGround(): ShownGround | null {
   const result = usePlanStore((state) => state.result);
   const selection = useWindowStore((state) => state.selection);
   const isMoving = useSketch((state) => state.isMoving);
-  const isAsked = useClearGroundState((state) => state.isAsked);
+  const isAskedAlone = useClearGroundState((state) => state.isAsked);
+  // The rule's line stands beside the shade of how much would cross.
+  const isAskedWithShade = useCrossingShadeState((state) => state.isAsked);
+  const isAsked = isAskedAlone || isAskedWithShade;
   const shown = useClearGroundState((state) => state.shown);
   const [only] = selection;
   const stand = selection.length === 1 ? result.standById.get(only ?? "") : undefined;

@@ -36,6 +36,9 @@ function binned(bins: readonly Bin[], distanceM: number): Shares {
   return [mean * PERCENT, upper * PERCENT];
 }
 
+/** Nearer than this two plots adjoin: bare ground of 3 to 4 m works like 1 m of crop (Reboud 2003). */
+export const ADJOINING_M = 1;
+
 /** Average share of the trials and their upper end between plots this far apart. */
 export function separateShares(distanceM: number): Shares {
   return binned(SEPARATE, distanceM);

@@ -143,7 +143,7 @@ function roughWords({ seedParent, bySource, isOpenAbove }: ShareEstimate, wordin
         ]
       : []),
     ...(isOpenAbove
-      ? ["Nearer than the trial behind the upper end was tried: it may be more."]
+      ? ["The trial behind the upper end was made farther off: this near it may be more."]
       : []),
   ];
 }

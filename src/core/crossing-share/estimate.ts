@@ -11,6 +11,7 @@ import { outlineOf } from "../geometry/outline.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { daysTogether, maizeTogether } from "./bloom-together.ts";
 import {
+  ADJOINING_M,
   type Shares,
   TURNIP_RAPE_M,
   adjoiningShares,
@@ -62,9 +63,6 @@ export interface TrialsFound extends EstimateBase {
 
 export type CrossingEstimate = ShareEstimate | TrialsFound;
 
-/** Nearer than this two plots adjoin: bare ground of 3 to 4 m works like 1 m of crop (Reboud 2003). */
-const ADJOINING_M = 1;
-
 /** Estimates of every seed parent that shares its crossing group with a pollen source, in order. */
 export function crossingEstimates(
   stands: readonly Stand[],
@@ -79,26 +77,46 @@ export function crossingEstimate(
   stands: readonly Stand[],
   book: CropBook,
 ): CrossingEstimate | null {
-  if (!parent.isSeedParent) return null;
-  const crossing = stands.filter(
-    (source) =>
-      source.kind.group === parent.kind.group &&
-      source.shedsPollen &&
-      !isSameLot(parent, source) &&
-      book.relation(parent.kind, source.kind).relation !== "no",
-  );
+  const { by, crossing, sources, leftOut } = crossingSources(parent, stands, book);
   if (crossing.length === 0) return null;
+  if (by === null || sources.length === 0) return trialsFound(parent, crossing, leftOut);
+  return by === "maize"
+    ? maizeEstimate(parent, sources, stands, leftOut)
+    : rapeEstimate(parent, sources, by, leftOut);
+}
+
+export interface CrossingSources {
+  /** By what the kind is estimated; null where it is not. */
+  readonly by: ShareEstimate["by"] | null;
+  /** Whatever sheds pollen it could cross with. */
+  readonly crossing: readonly Stand[];
+  /** Those of them that count, and those that do not. */
+  readonly sources: readonly Stand[];
+  readonly leftOut: readonly LeftOut[];
+}
+
+/** What around a stand could cross with it, and what of that an estimate counts. */
+export function crossingSources(
+  parent: Stand,
+  stands: readonly Stand[],
+  book: CropBook,
+): CrossingSources {
   const by = wayOf(parent);
+  const crossing = parent.isSeedParent
+    ? stands.filter(
+        (source) =>
+          source.kind.group === parent.kind.group &&
+          source.shedsPollen &&
+          !isSameLot(parent, source) &&
+          book.relation(parent.kind, source.kind).relation !== "no",
+      )
+    : [];
   const leftOut = crossing.flatMap((source): LeftOut[] => {
     const why = whyLeftOut(parent, source, by);
     return why === null ? [] : [{ source: source.id, why }];
   });
   const passedOver = new Set(leftOut.map(({ source }) => source));
-  const sources = crossing.filter(({ id }) => !passedOver.has(id));
-  if (by === null || sources.length === 0) return trialsFound(parent, crossing, leftOut);
-  return by === "maize"
-    ? maizeEstimate(parent, sources, stands, leftOut)
-    : rapeEstimate(parent, sources, by, leftOut);
+  return { by, crossing, leftOut, sources: crossing.filter(({ id }) => !passedOver.has(id)) };
 }
 
 function wayOf({ kind }: Stand): ShareEstimate["by"] | null {

@@ -18,8 +18,8 @@ export interface PollenGround {
   readonly placeM2: number;
 }
 
-/** So many spans off, the places stand for the ground; the error is then under half a per cent. */
-export const FAR_SPANS = 3;
+/** So many spans off the places stand for the ground; the error is then under a per cent. */
+export const FAR_SPANS = 2.5;
 
 const made = new WeakMap<Outline, PollenGround>();
 
@@ -34,7 +34,8 @@ export function pollenGround(outline: Outline): PollenGround {
 
 /** Whether a place is so far off that the ground's places stand for it. */
 export function isFar({ x, y, spanM, places }: PollenGround, fromX: number, fromY: number) {
-  return places.length > 0 && Math.hypot(fromX - x, fromY - y) > FAR_SPANS * spanM;
+  const farM = FAR_SPANS * spanM;
+  return places.length > 0 && (fromX - x) ** 2 + (fromY - y) ** 2 > farM * farM;
 }
 
 function groundFrom(outline: Outline): PollenGround {

@@ -62,7 +62,7 @@ function ringShare(from: Point, ring: Float64Array, tail: Kernel["tail"]): numbe
 
 /** Signed angle under which an edge is seen, less what flies on beyond it. */
 function edgeShare(ax: number, ay: number, bx: number, by: number, tail: Kernel["tail"]): number {
-  const length = Math.hypot(bx - ax, by - ay);
+  const length = Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2);
   const away = length > 0 ? (ax * by - bx * ay) / length : 0;
   if (away === 0) return 0;
   const near = Math.abs(away);
@@ -84,6 +84,6 @@ function edgeShare(ax: number, ay: number, bx: number, by: number, tail: Kernel[
  */
 function nodesFor(half: number, middle: number): Nodes {
   const room = (Math.PI / 2 - Math.abs(middle)) / Math.abs(half);
-  if (room > 3) return NODES_4;
-  return room > 1.5 ? NODES_8 : NODES_16;
+  if (room > 2.2) return NODES_4;
+  return room > 1.25 ? NODES_8 : NODES_16;
 }

@@ -8,6 +8,10 @@ import type { Shares } from "./distance-bins.ts";
 export const CROSSING_CAUTION =
   "Small gardens were seldom measured, and bees are not plots: the truth may lie several times higher or lower. The rule's verdict stands, whatever is estimated.";
 
+/** The same where there is little room. */
+export const SHORT_CAUTION =
+  "Rough: small gardens were seldom measured, and bees are not plots. The rule decides.";
+
 /** Shares smaller than this are no longer told apart. */
 export const LEAST_SHARE = 1e-6;
 /** From here on a share is told out of a hundred. */

@@ -1,13 +1,17 @@
 import { useClearGroundState } from "../../store/window/clear-ground.ts";
+import { useCrossingShadeState } from "../../store/window/crossing-shade.ts";
 import { clearGround } from "./commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 
-/** What the dotted ground on the sheet means, or that there is none. */
+/** What the dotted ground and the shade on the sheet mean, or that there is none. */
 export function ClearGroundLine() {
   const words = useClearGroundState((state) => state.shown?.words);
+  const shade = useCrossingShadeState((state) => state.words);
   return (
     <p className="clear-ground-line" role="status">
       {words}
+      {words !== undefined && shade !== "" && <br />}
+      {shade}
     </p>
   );
 }

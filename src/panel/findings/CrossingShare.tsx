@@ -10,6 +10,9 @@ import {
 import type { Shares } from "../../core/crossing-share/distance-bins.ts";
 import { planBook } from "../../core/kinds/own-kinds.ts";
 import type { Planting } from "../../core/model/plan.ts";
+import { useCrossingShadeState } from "../../store/window/crossing-shade.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { crossingShade } from "./commands.ts";
 import { CountField } from "../form/NumberField.tsx";
 import { useShownPlan, useShownResult, useWording } from "../state/use-shown-plan.ts";
 import { EstimateLines } from "./EstimateLines.tsx";
@@ -41,6 +44,7 @@ export function CrossingShare({ planting }: { readonly planting: Planting }) {
   return (
     <>
       <EstimateLines words={words} />
+      <ShadeButton />
       {sources.length > 1 && (
         <>
           <h5>Source by source</h5>
@@ -56,6 +60,16 @@ export function CrossingShare({ planting }: { readonly planting: Planting }) {
       )}
       {words.shares && <WhatItMeans shares={words.shares} plants={planting.plants} />}
     </>
+  );
+}
+
+/** On the sheet: where more and where less would cross. */
+function ShadeButton() {
+  const isAsked = useCrossingShadeState((state) => state.isAsked);
+  return (
+    <CommandButton of={crossingShade} className="quiet" aria-pressed={isAsked}>
+      Shade the sheet
+    </CommandButton>
   );
 }
 

@@ -8,8 +8,14 @@ import {
 import type { Shares } from "../../core/crossing-share/distance-bins.ts";
 import "./crossing-share.css";
 
+interface EstimateLinesProps {
+  readonly words: EstimateWords;
+  /** False where the caution stands close by already. */
+  readonly hasCaution?: boolean;
+}
+
 /** An estimate: the rule's verdict, the range and its bar, what it rests on, and the caution. */
-export function EstimateLines({ words }: { readonly words: EstimateWords }) {
+export function EstimateLines({ words, hasCaution = true }: EstimateLinesProps) {
   return (
     <div className="estimate">
       <p>{words.verdict}</p>
@@ -22,7 +28,7 @@ export function EstimateLines({ words }: { readonly words: EstimateWords }) {
           ))}
         </ul>
       )}
-      <p className="soft">{CROSSING_CAUTION}</p>
+      {hasCaution && <p className="soft">{CROSSING_CAUTION}</p>}
     </div>
   );
 }

@@ -26,6 +26,7 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
     () => remediesNow(kept, findingId),
     [kept, findingId],
   );
+  const hasShares = remedies.some(({ shareWords }) => shareWords !== null);
   useEffect(() => putBack, []);
   useEscape(tried !== null, putBack);
   return (
@@ -48,7 +49,7 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
       {crossing && (
         <details className="way-out">
           <summary>How much would cross at {crossing.name}</summary>
-          <EstimateLines words={crossing.words} />
+          <EstimateLines words={crossing.words} hasCaution={!hasShares} />
         </details>
       )}
       <WayOutList remedies={remedies} tried={tried} onDone={onClose} />

@@ -8,7 +8,7 @@ import { editCommands, objectCommands } from "../commands/edit-commands.ts";
 import { earlierCrops } from "../earlier-crops/commands.ts";
 import { figures } from "../figures/commands.ts";
 import { find } from "../find/commands.ts";
-import { clearGround } from "../findings/commands.ts";
+import { clearGround, crossingShade } from "../findings/commands.ts";
 import { keepingCommands, whatWentWrong } from "../keeping/commands.ts";
 import { ownKinds } from "../kinds/commands.ts";
 import { layoutCommands } from "../layouts/commands.ts";
@@ -36,6 +36,7 @@ const lists = [
   find,
   ...viewCommands,
   clearGround,
+  crossingShade,
   foldBloom,
   ...lookCommands,
   ...toolCommands,

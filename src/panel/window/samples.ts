@@ -25,4 +25,9 @@ export const samples: readonly SamplePlan[] = [
     fileName: "two-acre-field.json",
     load: async () => (await import("../../../sample-plots/two-acre-field.json?raw")).default,
   },
+  {
+    title: "Field by a lane: how much would cross",
+    fileName: "lane-field.json",
+    load: async () => (await import("../../../sample-plots/lane-field.json?raw")).default,
+  },
 ];
