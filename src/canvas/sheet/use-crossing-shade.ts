@@ -11,14 +11,17 @@ import { useSketch } from "../tools/sketch-store.ts";
 const MARGIN_PX = 80;
 
 /** Fetched when first asked for: no part of the first load. */
-const loadShading = async () => {
-  const [problem, words, thread] = await Promise.all([
-    import("../../core/crossing-share/shade-problem.ts"),
-    import("../../core/crossing-share/shade-words.ts"),
-    import("../../store/threads/crossing-shade.ts"),
-  ]);
-  return { ...problem, ...words, ...thread };
-};
+async function loadShading() {
+  const [{ shadeProblem }, { noShadeWords, shadeWords }, { askForShade, endShading }] =
+    await Promise.all([
+      import("../../core/crossing-share/shade-problem.ts"),
+      import("../../core/crossing-share/shade-words.ts"),
+      import("../../store/threads/crossing-shade.ts"),
+    ]);
+  return { shadeProblem, noShadeWords, shadeWords, askForShade, endShading };
+}
+
+type Shading = Awaited<ReturnType<typeof loadShading>>;
 
 /** The shade to be drawn, or null. */
 export function useCrossingShade(): Shade | null {
@@ -46,7 +49,7 @@ export function useCrossingShade(): Shade | null {
     if (!isAsked || !isAtRest) return;
     let end: (() => void) | null = null;
     let isCurrent = true;
-    void loadShading().then((loaded) => {
+    const start = (loaded: Shading) => {
       if (!isCurrent) return;
       const { book } = usePlanStore.getState();
       const stand = result.standById.get(id ?? "");
@@ -63,7 +66,8 @@ export function useCrossingShade(): Shade | null {
         (made) => show(made, words),
         () => show(null, "Shade: it could not be worked out."),
       );
-    });
+    };
+    void loadShading().then(start);
     return () => {
       isCurrent = false;
       end?.();
