@@ -90,9 +90,8 @@ describe("how much would cross, in Chromium", () => {
     await expect.poll(() => line.innerText()).toContain("none for N4-1");
     await page.getByRole("button", { name: "Show plantings of Gatepost Flint" }).click();
     await expect.poll(() => line.innerText()).toContain("N1-1's seed");
-    await page.keyboard.press("Control+k");
-    await page.keyboard.type("Shade by how much");
-    await page.keyboard.press("Enter");
+    await fold().getByText("How much would cross").click();
+    await button.click();
     await expect.poll(() => line.innerText()).not.toContain("Shade");
   });
 });

@@ -3,6 +3,7 @@ import { useEffect } from "react";
 import type { Shade } from "../../core/crossing-share/shade.ts";
 import { useCrossingShadeState } from "../../store/window/crossing-shade.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
 import { useView } from "../scene/view-store.ts";
 import { visibleBounds } from "../scene/viewport.ts";
 import { useSketch } from "../tools/sketch-store.ts";
@@ -28,7 +29,7 @@ export function useCrossingShade(): Shade | null {
   const isAsked = useCrossingShadeState((state) => state.isAsked);
   const shade = useCrossingShadeState((state) => state.shade);
   const result = usePlanStore((state) => state.result);
-  const selection = usePlanStore((state) => state.selection);
+  const selection = useWindowStore((state) => state.selection);
   const isHeld = useSketch((state) => state.isMoving);
   const isPanned = useView((state) => state.isMoving);
   const view = useView((state) => state.view);
