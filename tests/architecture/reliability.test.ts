@@ -2,6 +2,7 @@
 import { existsSync } from "node:fs";
 import { expect, test } from "vitest";
 import { repository } from "../../.config/repository.mjs";
+import { KEEPING_RULE } from "../../src/store/keeping/keeping-rule.ts";
 import { textOf } from "./source-files.ts";
 
 const CASES = 80;
@@ -33,11 +34,7 @@ test("every test that is named exists", () => {
 });
 
 test("states the keeping rule with the numbers of the code", () => {
-  const rule = textOf("src/store/keeping/keeping-rule.ts");
-  const { newest, days, openings } =
-    /KEEPING_RULE: KeepingRule = \{ newest: (?<newest>\d+), days: (?<days>\d+), openings: (?<openings>\d+) \}/.exec(
-      rule,
-    )?.groups ?? {};
+  const { newest, days, openings } = KEEPING_RULE;
   const page = textOf("docs/reliability.md");
   expect(page).toContain(`the newest ${newest};`);
   expect(page).toContain(`the ${days} latest days`);

@@ -9,7 +9,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
 import { dropFile } from "./drop-file.ts";
-import { conflictCount, openSample } from "./sheet.ts";
+import { conflictCount, openSample, twoFrames } from "./sheet.ts";
 
 const sample = new URL("../../sample-plots/two-acre-field.json", import.meta.url);
 /** The field with its maize sown too early to miss the tassels over the road. */
@@ -64,7 +64,7 @@ describe("the bloom strip in Chromium", () => {
       moved += 4;
       if (moved > 200) throw new Error("the conflict does not clear");
       await page.mouse.move(from.x + moved, from.y);
-      await page.waitForTimeout(60);
+      await twoFrames(page);
     }
     expect(await bar(page).getAttribute("aria-valuetext")).toMatch(/sown 2\d May/);
     await page.mouse.up();

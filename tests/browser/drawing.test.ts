@@ -248,9 +248,11 @@ describe("the pointer's settings", () => {
     await page.locator(".finding").first().waitFor({ state: "attached" });
     const at = await pagePlace(page, BARE);
     const before = await scale();
+    const view = () => page.locator(".sheet[data-view]").getAttribute("data-view");
+    const viewBefore = await view();
     await page.mouse.move(at.x, at.y);
     await page.mouse.wheel(0, 240);
-    await page.waitForTimeout(100);
+    await expect.poll(view).not.toBe(viewBefore);
     expect(await scale()).toBe(before);
     await page.evaluate(() => localStorage.setItem("wideberth.wheel", "guess"));
   });

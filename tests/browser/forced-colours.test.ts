@@ -6,7 +6,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
-import { openSample } from "./sheet.ts";
+import { openSample, restingView } from "./sheet.ts";
 
 describe("the sheet", () => {
   let browser: Browser;
@@ -20,7 +20,7 @@ describe("the sheet", () => {
     async (colorScheme) => {
       const page = await browser.newPage({ colorScheme, forcedColors: "active" });
       await openSample(page, siteUrl());
-      await page.waitForTimeout(500);
+      await restingView(page);
       const found = await page.evaluate(() => {
         const probe = document.createElement("span");
         document.body.append(probe);

@@ -5,7 +5,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser, siteUrl } from "./browser.ts";
-import { openSample } from "./sheet.ts";
+import { openSample, twoFrames } from "./sheet.ts";
 
 /**
  * Buttons, fields and headings in sight whose words are cut off, that lie over another one of
@@ -123,7 +123,7 @@ describe.each([
       document.documentElement.style.fontSize = `${size}%`;
     }, percent);
     await states[name]?.(page);
-    await page.waitForTimeout(300);
+    await twoFrames(page);
     const isWider = await page.evaluate(
       () => document.documentElement.scrollWidth > innerWidth + 1,
     );

@@ -5,7 +5,7 @@ import { writePlan } from "../../src/core/model/read-plan.ts";
 import { fieldPlan } from "../bench/field.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
 import { dropFile } from "./drop-file.ts";
-import { pagePlace } from "./sheet.ts";
+import { pagePlace, twoFrames } from "./sheet.ts";
 
 interface Counts {
   readonly frames: number;
@@ -56,7 +56,11 @@ describe("redrawing", () => {
     await page.mouse.down();
     // Taken up: the selection and its panels are drawn before the counting.
     await page.mouse.move(at.x + 10, at.y);
-    await page.waitForTimeout(500);
+    await page
+      .getByRole("region", { name: "Particulars" })
+      .getByText("1 planting", { exact: true })
+      .waitFor();
+    await twoFrames(page);
     await startCounting(page);
     for (let step = 0; step < 40; step += 1)
       await page.mouse.move(at.x + 10 + step * 2, at.y + step);

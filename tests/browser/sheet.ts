@@ -24,8 +24,18 @@ export async function openSample(page: Page, url: string): Promise<void> {
   await page.locator(".finding").first().waitFor({ state: "attached" });
 }
 
+/** What was set going is drawn: a frame to handle it, and one to paint it. */
+export async function twoFrames(page: Page): Promise<void> {
+  await page.evaluate(
+    () =>
+      new Promise((drawn) => {
+        requestAnimationFrame(() => requestAnimationFrame(drawn));
+      }),
+  );
+}
+
 /** The view once it rests: a plan just opened is drawn first and fitted a moment later. */
-async function restingView(page: Page): Promise<View | null> {
+export async function restingView(page: Page): Promise<View | null> {
   const read = () => page.locator(SHEET).getAttribute("data-view");
   let before = await read();
   for (let wait = 0; wait < 40; wait += 1) {
