@@ -96,7 +96,7 @@ function sheetCount(
   orientation: Orientation,
   ratio: number,
 ): number {
-  const { rows, columns } = planSheets(plan, layout, paper, orientation, ratio);
+  const { rows, columns } = planSheets(plan, layout, { paper, orientation }, ratio);
   const count = rows * columns;
   if (count <= MAX_SHEETS) return count;
   const fitting = oneSheetRatio(plan, layout, paper, orientation);

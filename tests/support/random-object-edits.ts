@@ -54,7 +54,7 @@ export const objectEditMakers: readonly fc.Arbitrary<
     .map(([a, axis, gapM]) => [
       `space ${axis} ${a}`,
       ({ layoutId, ids }) =>
-        distributeObjects(layoutId, some(ids, a), axis, "first", gapM, "Space"),
+        distributeObjects(layoutId, some(ids, a), { axis, frame: "first", gapM }, "Space"),
     ]),
   number.map((a) => [
     `duplicate ${a}`,

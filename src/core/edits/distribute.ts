@@ -38,14 +38,23 @@ function equalGap(placed: readonly Placed[]): number {
   return (last.to - first.from - filled) / (placed.length - 1);
 }
 
+/** How objects are spaced. */
+export interface Spread {
+  readonly axis: SpreadAxis;
+  readonly frame: AlignFrame;
+  /**
+   * Gap from edge to edge, metres: the first stays and the others follow; null shares out the room
+   * between the outermost two, which stay.
+   */
+  readonly gapM: number | null;
+}
+
 /** Why the objects cannot be spaced, in words; null when they can. */
 export function spreadProblem(
   plan: Plan,
   layout: Layout,
   ids: readonly string[],
-  axis: SpreadAxis,
-  frame: AlignFrame,
-  gapM: number | null,
+  { axis, frame, gapM }: Spread,
 ): string | null {
   const objects = drawnObjects(plan, layout, ids);
   const least = gapM === null ? 3 : 2;
@@ -57,24 +66,19 @@ export function spreadProblem(
   return gap < -1e-9 ? "There is not enough room between the outermost two" : null;
 }
 
-/**
- * Spaces objects evenly along one direction of the frame.
- * @param gapM gap from edge to edge, metres: the first stays and the others follow; null shares
- *   out the room between the outermost two, which stay
- */
+/** Spaces objects evenly along one direction of the frame. */
 export function distributeObjects(
   layoutId: string,
   ids: readonly string[],
-  axis: SpreadAxis,
-  frame: AlignFrame,
-  gapM: number | null,
+  spread: Spread,
   title: string,
 ): Edit {
+  const { axis, frame, gapM } = spread;
   return {
     title,
     apply: (plan) => {
       const layout = plan.layouts.find(({ id }) => id === layoutId);
-      if (!layout || spreadProblem(plan, layout, ids, axis, frame, gapM) !== null) return plan;
+      if (!layout || spreadProblem(plan, layout, ids, spread) !== null) return plan;
       const objects = drawnObjects(plan, layout, ids);
       const turnDeg = frameTurnDeg(objects, frame);
       const placed = inOrder(objects, axis, turnDeg);

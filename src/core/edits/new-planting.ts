@@ -23,8 +23,7 @@ export function newPlanting(
   plan: Plan,
   layout: Layout,
   bed: Bed,
-  variety: Variety,
-  kind: Kind,
+  { variety, kind }: { readonly variety: Variety; readonly kind: Kind },
   placed: Pick<Placed, "plants" | "rows"> & { readonly outline: Planting["outline"] },
 ): Planting {
   const start = latestStart(plan, layout, kind.id);

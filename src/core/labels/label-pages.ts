@@ -110,23 +110,29 @@ function setWords(facts: LabelFacts, room: Box, ruler: TextRuler): SetWords {
     ),
   );
   for (const { headPt, bodyPt } of tries) {
-    const made = setAt(facts, room, headPt, bodyPt, isBeside, ruler);
+    const made = setAt(facts, room, ruler, { headPt, bodyPt, isBeside });
     if (made && made.lost.length === 0) return made;
   }
   const headPt = HEAD_PT.at(-1) as number;
   const bodyPt = BODY_PT.at(-1) as number;
-  return setAt(facts, room, headPt, bodyPt, false, ruler, true) ?? { marks: [], lost: facts.lines };
+  const cut = setAt(facts, room, ruler, { headPt, bodyPt, isBeside: false, isCut: true });
+  return cut ?? { marks: [], lost: facts.lines };
+}
+
+interface Setting {
+  readonly headPt: number;
+  readonly bodyPt: number;
+  readonly isBeside: boolean;
+  /** The head is cut to the room rather than refused. */
+  readonly isCut?: boolean;
 }
 
 /** Head over or, on a long strip, beside the words; null where the head is too large. */
 function setAt(
   facts: LabelFacts,
   room: Box,
-  headPt: number,
-  bodyPt: number,
-  isBeside: boolean,
   ruler: TextRuler,
-  isCut = false,
+  { headPt, bodyPt, isBeside, isCut = false }: Setting,
 ): SetWords | null {
   const headWidth = ruler.width(facts.head, headPt, true);
   const capMm = capHeight(headPt);

@@ -173,7 +173,10 @@ function renewalOf(looked: Looked): Renewal | null {
   const best = [...lives].sort((a, b) => daysOf(b.likely) - daysOf(a.likely))[0];
   const plants = plantsToGrow(variety, kind, lots);
   const leadYears = kind.lifeCycle === "biennial" ? 2 : 1;
-  const growOutSeeds = seedsToSow(plan, variety, kind, plants, best?.lot ?? left[0], day);
+  const growOutSeeds = seedsToSow(plan, variety, kind, plants, {
+    lot: best?.lot ?? left[0],
+    day,
+  });
   const stockSeeds = stockOf(looked, left, lives);
   const reserveSeeds = inSeeds(variety.reserve, seedsPerGram(null, kind)) ?? null;
   const isShort = stockSeeds !== null && stockSeeds < (reserveSeeds ?? growOutSeeds);

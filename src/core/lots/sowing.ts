@@ -155,8 +155,7 @@ export function seedsToSow(
   variety: Variety,
   kind: Kind,
   plants: number,
-  lot: Lot | undefined,
-  day: number,
+  { lot, day }: { readonly lot: Lot | undefined; readonly day: number },
 ): number {
   const { emergence, spare } = sowingRule(plan, variety, false);
   return seedsFor(plants, spare, sowingRate(lot, kind, plan, day), emergence);

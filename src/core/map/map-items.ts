@@ -40,16 +40,8 @@ export interface MapContent {
   readonly stakes: readonly { readonly letter: string; readonly place: Point }[];
 }
 
-export function mapContent(
-  { plan, layout, result, book }: CheckedLayout,
-  hasStakes = false,
-): MapContent {
-  const hatches = hatchByGroup(plan, (kind) => book.kind(kind)?.group);
-  const kinds = new Map(plan.varieties.map((variety) => [variety.id, variety.kind]));
-  const hatched = (kind: string | undefined) => {
-    const group = book.kind(kind ?? "")?.group ?? null;
-    return { group, hatch: group === null ? null : (hatches.get(group) ?? null) };
-  };
+export function mapContent(checked: CheckedLayout, hasStakes = false): MapContent {
+  const { plan, layout, result } = checked;
   const measured = result.findings.flatMap((finding, index): readonly NumberedFinding[] =>
     checkOf(finding).pairsAtRisk ? [{ number: index + 1, finding }] : [],
   );
@@ -58,51 +50,65 @@ export function mapContent(
       .filter(({ finding }) => finding.severity === "conflict")
       .flatMap(({ finding }) => finding.subjects),
   );
-  const plain = { hatch: null, group: null };
   return {
     measured,
     picture: printedPicture(plan.picture),
     stakes: hasStakes ? stakesOf(layout, plan.units) : [],
-    items: [
-      ...(plan.site.outline
-        ? [
-            {
-              id: "site",
-              what: "site" as const,
-              outline: outlineOf(plan.site.outline),
-              style: "site" as const,
-              ...plain,
-              label: "",
-            },
-          ]
-        : []),
-      ...plan.surroundings.map((item) => ({
-        id: item.id,
-        what: "surrounding" as const,
-        outline: outlineOf(item.outline),
-        style: surroundingStyle(item),
-        ...(item.what === "pollen" ? hatched(item.kind) : plain),
-        label: item.label,
-      })),
-      ...layout.beds.map((bed) => ({
-        id: bed.id,
-        what: "bed" as const,
-        outline: outlineOf(bed.outline),
-        style: "bed" as const,
-        ...plain,
-        label: bed.code,
-      })),
-      ...layout.plantings.map((planting) => ({
-        id: planting.id,
-        what: "planting" as const,
-        outline: outlineOf(planting.outline),
-        style: plantingStyle(planting, inConflict.has(planting.id)),
-        ...hatched(kinds.get(planting.variety)),
-        rows: { count: planting.rows, shape: planting.outline },
-        label: [planting.code, coverWords(planting.cover)].filter((part) => part !== "").join(" "),
-      })),
-    ],
+    items: mapItems(checked, inConflict),
   };
+}
+
+/** @param inConflict ids of what is drawn as in conflict */
+function mapItems(
+  { plan, layout, book }: CheckedLayout,
+  inConflict: ReadonlySet<string>,
+): readonly MapItem[] {
+  const hatches = hatchByGroup(plan, (kind) => book.kind(kind)?.group);
+  const kinds = new Map(plan.varieties.map((variety) => [variety.id, variety.kind]));
+  const hatched = (kind: string | undefined) => {
+    const group = book.kind(kind ?? "")?.group ?? null;
+    return { group, hatch: group === null ? null : (hatches.get(group) ?? null) };
+  };
+  const plain = { hatch: null, group: null };
+  return [
+    ...(plan.site.outline
+      ? [
+          {
+            id: "site",
+            what: "site" as const,
+            outline: outlineOf(plan.site.outline),
+            style: "site" as const,
+            ...plain,
+            label: "",
+          },
+        ]
+      : []),
+    ...plan.surroundings.map((item) => ({
+      id: item.id,
+      what: "surrounding" as const,
+      outline: outlineOf(item.outline),
+      style: surroundingStyle(item),
+      ...(item.what === "pollen" ? hatched(item.kind) : plain),
+      label: item.label,
+    })),
+    ...layout.beds.map((bed) => ({
+      id: bed.id,
+      what: "bed" as const,
+      outline: outlineOf(bed.outline),
+      style: "bed" as const,
+      ...plain,
+      label: bed.code,
+    })),
+    ...layout.plantings.map((planting) => ({
+      id: planting.id,
+      what: "planting" as const,
+      outline: outlineOf(planting.outline),
+      style: plantingStyle(planting, inConflict.has(planting.id)),
+      ...hatched(kinds.get(planting.variety)),
+      rows: { count: planting.rows, shape: planting.outline },
+      label: [planting.code, coverWords(planting.cover)].filter((part) => part !== "").join(" "),
+    })),
+  ];
 }
 
 function stakesOf(layout: Layout, unit: LengthUnit): MapContent["stakes"] {

@@ -73,7 +73,7 @@ export function suggestRatio(
     (ratio) => ratio <= onOne && isReadable(layout, ratio),
   );
   if (readable === undefined || readable === onOne) return onOne;
-  const { rows, columns } = planSheets(plan, layout, paper, orientation, readable);
+  const { rows, columns } = planSheets(plan, layout, { paper, orientation }, readable);
   return rows * columns <= MAX_SHEETS ? readable : onOne;
 }
 
@@ -118,8 +118,7 @@ export function oneSheetRatio(
 export function planSheets(
   plan: Plan,
   layout: Layout,
-  paper: PaperName,
-  orientation: Orientation,
+  { paper, orientation }: { readonly paper: PaperName; readonly orientation: Orientation },
   ratio: number,
   stakes: readonly Point[] = [],
 ): SheetPlan {
@@ -136,9 +135,11 @@ export function planSheets(
     stakes.map(({ x, y }) =>
       growBounds({ minX: x, maxX: x, minY: y, maxY: y }, groundMetres(CLEARANCE_MM, ratio)),
     ),
-    columns * (width - overlap) + overlap,
-    rows * (height - overlap) + overlap,
-    groundMetres(LINE_MM, ratio),
+    {
+      width: columns * (width - overlap) + overlap,
+      height: rows * (height - overlap) + overlap,
+      line: groundMetres(LINE_MM, ratio),
+    },
   );
   const contents = [...layout.beds, ...layout.plantings, ...plan.surroundings].map(
     (item) => outlineOf(item.outline).bounds,
@@ -161,18 +162,22 @@ function countOf(needed: number, shown: number, overlap: number): number {
   return Math.max(1, Math.ceil((needed - overlap) / (shown - overlap) - 1e-9));
 }
 
+/** Room of all sheets together, and for the line round something, metres on the ground. */
+interface SheetRoom {
+  readonly width: number;
+  readonly height: number;
+  readonly line: number;
+}
+
 /**
  * The ground the sheets cover, centred on what must be on them. Where there is room to spare it
  * shifts to take in surroundings as well, the nearest first.
- * @param line room for the line round something, metres on the ground
  */
 function aroundSurroundings(
   plan: Plan,
   ground: Bounds,
   first: readonly Bounds[],
-  width: number,
-  height: number,
-  line: number,
+  { width, height, line }: SheetRoom,
 ): Bounds {
   let held = ground;
   const fits = ({ minX, maxX, minY, maxY }: Bounds) =>

@@ -4,11 +4,12 @@ import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { Hatch } from "../page/hatch.ts";
 import { groundMarks } from "./ground-marks.ts";
 import { type Ring, boxOf } from "../page/label-box.ts";
-import { type Ground, labelPlacer } from "../page/label-placer.ts";
+import type { Ground } from "../page/label-places.ts";
+import { labelPlacer } from "../page/label-placer.ts";
 import type { MapContent, MapItem } from "./map-items.ts";
 import { type StyleName, TYPE_PT, styles } from "./map-style.ts";
 import { pictureMark } from "./picture-mark.ts";
-import { type MapSheet, OVERLAP_MM, type SheetPlan } from "./page-plan.ts";
+import type { MapSheet, SheetPlan } from "./page-plan.ts";
 import { type Box, type Mark, type PagePoint, type TextRuler, area } from "../page/scene.ts";
 import { rowMarks } from "./row-marks.ts";
 import { stakeMarks } from "./stake-marks.ts";
@@ -96,7 +97,7 @@ export function sheetDrawing(
       LABEL_RULES[what],
     );
   // What must not be missed is placed first and so has the best place.
-  const joins = joinMarks(plan, sheet, view.box, OVERLAP_MM, placer, ruler);
+  const joins = joinMarks(plan, sheet, view.box, placer, ruler);
   const codes = label("planting");
   const measured = measuredMarks(content.measured, plan.whole, view, placer, ruler);
   const beds = label("bed");
@@ -104,13 +105,7 @@ export function sheetDrawing(
   const rows = shown.flatMap(({ item, ground }) =>
     item.rows && ground.rings[0] ? rowMarks(item.rows.shape, item.rows.count, ground.rings[0]) : [],
   );
-  const stakes = content.stakes
-    .map(({ letter, place }) => ({ letter, centre: view.toPage(place) }))
-    .filter(({ centre }) => isInside(centre, view.box));
-  const drawn = new Set(shown.map(({ item }) => item.style));
-  if (measured.numbers.size > 0) drawn.add("measure");
-  if (rows.length > 0) drawn.add("rows");
-  if (stakes.length > 0) drawn.add("stake");
+  const stakes = stakesIn(content, view);
   return {
     marks: [
       ...(content.picture ? [pictureMark(content.picture, view)] : []),
@@ -125,20 +120,40 @@ export function sheetDrawing(
       ...measured.badges,
       ...stakes.flatMap(({ letter, centre }) => stakeMarks(letter, centre)),
     ],
-    styles: drawn,
-    hatches: new Map(
-      shown.flatMap(({ item: { group, hatch } }) =>
-        group && hatch ? [[group, hatch] as const] : [],
-      ),
-    ),
+    styles: new Set([
+      ...shown.map(({ item }) => item.style),
+      ...extraStyles(measured.numbers.size > 0, rows.length > 0, stakes.length > 0),
+    ]),
+    hatches: hatchesOf(shown.map(({ item }) => item)),
     visible: new Set(shown.map(({ item }) => item)),
     labelled: new Set([...codes.placed, ...beds.placed, ...names.placed]),
     numbers: measured.numbers,
   };
 }
 
+function hatchesOf(items: readonly MapItem[]): SheetDrawing["hatches"] {
+  return new Map(
+    items.flatMap(({ group, hatch }) => (group && hatch ? [[group, hatch] as const] : [])),
+  );
+}
+
 /** A stake nearer to the edge would be cut. */
 const STAKE_ROOM_MM = 2;
+
+function extraStyles(hasMeasured: boolean, hasRows: boolean, hasStakes: boolean) {
+  const extra: readonly (readonly [StyleName, boolean])[] = [
+    ["measure", hasMeasured],
+    ["rows", hasRows],
+    ["stake", hasStakes],
+  ];
+  return extra.flatMap(([style, isDrawn]) => (isDrawn ? style : []));
+}
+
+function stakesIn({ stakes }: MapContent, { box, toPage }: SheetView) {
+  return stakes
+    .map(({ letter, place }) => ({ letter, centre: toPage(place) }))
+    .filter(({ centre }) => isInside(centre, box));
+}
 
 function isInside({ x, y }: PagePoint, { left, top, width, height }: Box): boolean {
   return (

@@ -8,6 +8,7 @@ import { type MapSheet, OVERLAP_MM, type SheetPlan } from "./page-plan.ts";
 import {
   type Box,
   type Mark,
+  type PagePoint,
   type TextRuler,
   area,
   boxRing,
@@ -15,7 +16,7 @@ import {
   line,
   text,
 } from "../page/scene.ts";
-import { sheetView } from "../page/sheet-view.ts";
+import { type SheetView, sheetView } from "../page/sheet-view.ts";
 
 const MOST_HIGH_MM = 34;
 
@@ -47,7 +48,13 @@ export function sheetIndex(
     {
       height: size.height + 1.5,
       draw: (left, top) =>
-        indexMarks(plan, content, here, { left, top, ...size }, 1000 / mmPerMetre, ruler),
+        indexMarks(
+          plan,
+          content,
+          here,
+          sheetView(plan.whole, { left, top, ...size }, 1000 / mmPerMetre),
+          ruler,
+        ),
     },
     paragraph(words.join(" "), widthMm, TYPE_PT.small, ruler, { after: 2 }),
   ];
@@ -57,11 +64,10 @@ function indexMarks(
   plan: SheetPlan,
   content: MapContent,
   here: MapSheet,
-  box: Box,
-  ratio: number,
+  view: SheetView,
   ruler: TextRuler,
 ): readonly Mark[] {
-  const view = sheetView(plan.whole, box, ratio);
+  const { box } = view;
   const beds = content.items.filter((item) => item.what === "bed" || item.what === "planting");
   const cells = Array.from({ length: plan.rows * plan.columns }, (_, index) => {
     const row = Math.floor(index / plan.columns);
@@ -161,22 +167,20 @@ function numberMarks(
   ];
 }
 
-/**
- * Dashed lines in the middle of each overlap, which lie on the same ground on both sheets, with
- * the neighbour's number.
- */
-export function joinMarks(
-  plan: SheetPlan,
-  sheet: MapSheet,
-  box: Box,
-  overlapMm: number,
-  placer: LabelPlacer,
-  ruler: TextRuler,
-): readonly Mark[] {
-  const half = overlapMm / 2;
+interface SheetSide {
+  /** Where the sheet beyond it lies from here. */
+  readonly column: number;
+  readonly row: number;
+  /** Its join, in the middle of the overlap. */
+  readonly from: PagePoint;
+  readonly to: PagePoint;
+}
+
+function sheetSides(box: Box): readonly SheetSide[] {
+  const half = OVERLAP_MM / 2;
   const right = box.left + box.width;
   const bottom = box.top + box.height;
-  const sides = [
+  return [
     {
       column: -1,
       row: 0,
@@ -202,41 +206,61 @@ export function joinMarks(
       to: { x: right, y: bottom - half },
     },
   ];
-  return sides.flatMap(({ column, row, from, to }) => {
+}
+
+/**
+ * Dashed lines in the middle of each overlap, which lie on the same ground on both sheets, with
+ * the neighbour's number.
+ */
+export function joinMarks(
+  plan: SheetPlan,
+  sheet: MapSheet,
+  box: Box,
+  placer: LabelPlacer,
+  ruler: TextRuler,
+): readonly Mark[] {
+  return sheetSides(box).flatMap((side) => {
     const neighbour = plan.sheets.find(
-      (other) => other.column === sheet.column + column && other.row === sheet.row + row,
+      (other) => other.column === sheet.column + side.column && other.row === sheet.row + side.row,
     );
-    if (!neighbour) return [];
-    const words = `sheet ${neighbour.number}`;
-    const turnDeg = row === 0 ? -90 : 0;
-    const width = ruler.width(words, TYPE_PT.small) + 2;
-    const height = capHeight(TYPE_PT.small) + 1.6;
-    const label = placer.firstFree(
-      [0.5, 0.25, 0.75, 0.1, 0.9].map((share) =>
-        labelBox(
-          { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share },
-          width,
-          height,
-          turnDeg,
-        ),
-      ),
-    );
-    const drop = capHeight(TYPE_PT.small) / 2;
-    return [
-      line([from, to], { widthMm: 0.15, dashMm: [3, 1.5] }),
-      ...(label
-        ? [
-            area(label.corners, 1, null),
-            text(
-              turnDeg === 0
-                ? { x: label.centre.x, y: label.centre.y + drop }
-                : { x: label.centre.x + drop, y: label.centre.y },
-              words,
-              TYPE_PT.small,
-              { align: "middle", turnDeg },
-            ),
-          ]
-        : []),
-    ];
+    return neighbour ? joinMark(side, `sheet ${neighbour.number}`, placer, ruler) : [];
   });
+}
+
+function joinMark(
+  { row, from, to }: SheetSide,
+  words: string,
+  placer: LabelPlacer,
+  ruler: TextRuler,
+): readonly Mark[] {
+  const turnDeg = row === 0 ? -90 : 0;
+  const width = ruler.width(words, TYPE_PT.small) + 2;
+  const height = capHeight(TYPE_PT.small) + 1.6;
+  const label = placer.firstFree(
+    [0.5, 0.25, 0.75, 0.1, 0.9].map((share) =>
+      labelBox(
+        { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share },
+        width,
+        height,
+        turnDeg,
+      ),
+    ),
+  );
+  const drop = capHeight(TYPE_PT.small) / 2;
+  return [
+    line([from, to], { widthMm: 0.15, dashMm: [3, 1.5] }),
+    ...(label
+      ? [
+          area(label.corners, 1, null),
+          text(
+            turnDeg === 0
+              ? { x: label.centre.x, y: label.centre.y + drop }
+              : { x: label.centre.x + drop, y: label.centre.y },
+            words,
+            TYPE_PT.small,
+            { align: "middle", turnDeg },
+          ),
+        ]
+      : []),
+  ];
 }

@@ -1,5 +1,6 @@
 /** Words put on a map sheet, in the sizes and places given, with leader lines where they stand apart. */
-import type { Ground, LabelPlacer, Placed } from "../page/label-placer.ts";
+import type { Ground } from "../page/label-places.ts";
+import type { LabelPlacer, Placed } from "../page/label-placer.ts";
 import { directions } from "../page/label-box.ts";
 import type { MapItem } from "./map-items.ts";
 import { type Mark, type TextRuler, area, capHeight, line, text } from "../page/scene.ts";

@@ -54,7 +54,7 @@ export function planProblems(
     add("", "chosenLayout", shown(plan.chosenLayout), "the id of a layout");
   }
   plan.layouts.forEach((layout, index) =>
-    checkLayout(plan, layout, `layouts[${index}]`, varietyIds, lotIds, add),
+    checkLayout(plan, layout, `layouts[${index}]`, { varietyIds, lotIds }, add),
   );
   return problems;
 }
@@ -69,8 +69,10 @@ function checkLayout(
   plan: Plan,
   layout: Layout,
   prefix: string,
-  varietyIds: ReadonlySet<string>,
-  lotIds: ReadonlySet<string>,
+  {
+    varietyIds,
+    lotIds,
+  }: { readonly varietyIds: ReadonlySet<string>; readonly lotIds: ReadonlySet<string> },
   add: Add,
 ): void {
   // Findings name their subjects by id, so all drawn objects of a layout share one id space.

@@ -5,8 +5,6 @@
  */
 import {
   type LabelBox,
-  type Ring,
-  directions,
   isInBox,
   isInRings,
   labelBox,
@@ -14,32 +12,23 @@ import {
   labelsMeet,
   lineMeetsLabel,
   meetsRings,
-  ringsContain,
   segmentsCross,
 } from "./label-box.ts";
+import {
+  type Ground,
+  type LabelSize,
+  anchorsOf,
+  around,
+  besideBoxes,
+  longestEdge,
+  readableTurns,
+} from "./label-places.ts";
 import type { Box, PagePoint } from "./scene.ts";
-
-/** Something drawn that words must keep off, or be put into. */
-export interface Ground {
-  readonly id: string;
-  readonly rings: readonly Ring[];
-  readonly box: Box;
-  /** Plantings are never covered by other things' words; beds only when nothing else is left. */
-  readonly isPlanted: boolean;
-  /** A sign for a point: its words stand level beside it. */
-  readonly isSymbol: boolean;
-}
 
 export interface Placed {
   readonly label: LabelBox;
   /** From the named thing to the label's edge, when it lies apart. */
   readonly leader: readonly [PagePoint, PagePoint] | null;
-}
-
-/** Width and height of a label's box, mm. */
-export interface LabelSize {
-  readonly width: number;
-  readonly height: number;
 }
 
 export interface LabelPlacer {
@@ -55,225 +44,117 @@ export interface LabelPlacer {
   readonly firstFree: (candidates: readonly LabelBox[]) => LabelBox | null;
 }
 
-const GAP_MM = 0.8;
 /** Of what a label lies in, at least this much is seen around it. */
 const RIM_MM = 0.4;
-const LEADER_MM = { least: 5, most: 60, step: 2.5 };
 
-export function labelPlacer(box: Box, grounds: readonly Ground[]): LabelPlacer {
+/** What is taken on a page so far, and what else a label must keep off. */
+interface LabelSpace {
+  readonly box: Box;
+  readonly isFree: (label: LabelBox) => boolean;
+  /** Off every ground; unless strict, off planted ground and its own alone. */
+  readonly isOff: (label: LabelBox, self: Ground, isStrict: boolean) => boolean;
+  readonly isOnPlanted: (label: LabelBox, but?: Ground) => boolean;
+  readonly isClearLine: (line: readonly [PagePoint, PagePoint]) => boolean;
+  readonly take: (label: LabelBox, leader: Placed["leader"]) => Placed;
+}
+
+function labelSpace(box: Box, grounds: readonly Ground[]): LabelSpace {
   const taken: LabelBox[] = [];
   const leaders: (readonly [PagePoint, PagePoint])[] = [];
-
-  const isFree = (label: LabelBox) =>
-    isInBox(label, box) &&
-    !taken.some((other) => labelsMeet(label, other)) &&
-    !leaders.some(([from, to]) => lineMeetsLabel(from, to, label));
-  const isOff = (label: LabelBox, self: Ground, isStrict: boolean) =>
-    !grounds.some(
-      (ground) =>
-        (isStrict || ground.isPlanted || ground === self) &&
-        meetsRings(label, ground.rings, ground.box),
-    );
-  const isPlantedUnder = (label: LabelBox) => (ground: Ground) =>
-    ground.isPlanted && meetsRings(label, ground.rings, ground.box);
-  const take = (label: LabelBox, leader: Placed["leader"]): Placed => {
-    taken.push(label);
-    if (leader) leaders.push(leader);
-    return { label, leader };
+  const meets = (label: LabelBox, { rings, box: its }: Ground) => meetsRings(label, rings, its);
+  return {
+    box,
+    isFree: (label) =>
+      isInBox(label, box) &&
+      !taken.some((other) => labelsMeet(label, other)) &&
+      !leaders.some(([from, to]) => lineMeetsLabel(from, to, label)),
+    isOff: (label, self, isStrict) =>
+      !grounds.some(
+        (ground) => (isStrict || ground.isPlanted || ground === self) && meets(label, ground),
+      ),
+    isOnPlanted: (label, but) =>
+      grounds.some((ground) => ground !== but && ground.isPlanted && meets(label, ground)),
+    isClearLine: (line) =>
+      !taken.some((other) => lineMeetsLabel(...line, other)) &&
+      !leaders.some((other) => segmentsCross(...line, ...other)),
+    take: (label, leader) => {
+      taken.push(label);
+      if (leader) leaders.push(leader);
+      return { label, leader };
+    },
   };
+}
 
-  const inside = (ground: Ground, { width, height }: LabelSize, turns: readonly number[]) => {
-    for (const turnDeg of turns) {
-      for (const anchor of anchorsOf(ground, box)) {
-        const label = labelBox(anchor, width, height, turnDeg);
-        const withRim = labelBox(anchor, width + 2 * RIM_MM, height + 2 * RIM_MM, turnDeg);
-        if (isFree(label) && isInRings(withRim, ground.rings)) return take(label, null);
-      }
-    }
-    return null;
-  };
-
+export function labelPlacer(box: Box, grounds: readonly Ground[]): LabelPlacer {
+  const space = labelSpace(box, grounds);
   return {
     firstFree: (candidates) => {
-      const free = candidates.filter(isFree);
-      const label = free.find((each) => !grounds.some(isPlantedUnder(each))) ?? free[0];
-      if (label) taken.push(label);
-      return label ?? null;
+      const free = candidates.filter(space.isFree);
+      const label = free.find((each) => !space.isOnPlanted(each)) ?? free[0];
+      return label ? space.take(label, null).label : null;
     },
-    inside: (ground, size) => inside(ground, size, readableTurns(ground).slice(0, 2)),
-    turned: (ground, size) => inside(ground, size, readableTurns(ground).slice(2)),
-    over: (ground, { width, height }) => {
-      const [turnDeg] = readableTurns(ground);
-      const isHidden = longestEdge(ground).length < width * 0.95;
-      const anchor = anchorsOf(ground, box)[0];
-      if (turnDeg === undefined || isHidden || !anchor) return null;
-      const label = labelBox(anchor, width, height, turnDeg);
-      const isOnOthers = grounds.some(
-        (other) => other !== ground && other.isPlanted && meetsRings(label, other.rings, other.box),
-      );
-      return isFree(label) && !isOnOthers ? take(label, null) : null;
-    },
+    inside: (ground, size) => placeInside(space, ground, size, readableTurns(ground).slice(0, 2)),
+    turned: (ground, size) => placeInside(space, ground, size, readableTurns(ground).slice(2)),
+    over: (ground, size) => placeOver(space, ground, size),
     beside: (ground, size) => {
       const candidates = besideBoxes(ground, size);
       for (const isStrict of [true, false]) {
-        const label = candidates.find((each) => isFree(each) && isOff(each, ground, isStrict));
-        if (label) return take(label, null);
+        const label = candidates.find(
+          (each) => space.isFree(each) && space.isOff(each, ground, isStrict),
+        );
+        if (label) return space.take(label, null);
       }
       return null;
     },
-    apart: (ground, { width, height }) => {
-      const anchor = anchorsOf(ground, box)[0];
-      if (!anchor) return null;
-      let onBed: Placed | null = null;
-      for (const centre of around(anchor)) {
-        const label = labelBox(centre, width, height, 0);
-        if (!isFree(label) || !isOff(label, ground, false)) continue;
-        const leader = [anchor, labelEdge(label, anchor)] as const;
-        const isClear =
-          !taken.some((other) => lineMeetsLabel(...leader, other)) &&
-          !leaders.some((other) => segmentsCross(...leader, ...other));
-        if (!isClear) continue;
-        if (isOff(label, ground, true)) return take(label, leader);
-        onBed ??= { label, leader };
-      }
-      return onBed && take(onBed.label, onBed.leader);
-    },
+    apart: (ground, size) => placeApart(space, ground, size),
   };
 }
 
-/** Text turns to try: along the ground's longest edge or across it, the nearer to level first; level last. */
-function readableTurns(ground: Ground): readonly number[] {
-  const along = longestEdge(ground).turnDeg;
-  const [flatter, steeper] = flatterFirst(along);
-  return [flatter, 0, steeper];
-}
-
-/** A direction and the one across it as text turns, the nearer to level first. */
-function flatterFirst(turnDeg: number): readonly [number, number] {
-  const [one, other] = [uprightTurn(turnDeg), uprightTurn(turnDeg + 90)];
-  return Math.abs(one) <= Math.abs(other) ? [one, other] : [other, one];
-}
-
-function longestEdge({ rings: [ring = []] }: Ground) {
-  let longest = 0;
-  let turnDeg = 0;
-  ring.forEach((to, index) => {
-    const from = ring.at(index - 1) as PagePoint;
-    const length = Math.hypot(to.x - from.x, to.y - from.y);
-    if (length <= longest * (1 + 1e-6)) return;
-    longest = length;
-    turnDeg = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
-  });
-  return { length: longest, turnDeg };
-}
-
-/** The same line of text, read from below or from the right: above -90 up to 90 degrees. */
-function uprightTurn(turnDeg: number): number {
-  const turn = ((turnDeg % 180) + 180) % 180;
-  const level = turn > 90 + 1e-6 ? turn - 180 : turn;
-  // Straight up the page reads from the right, as maps are lettered.
-  return Math.abs(level - 90) < 1e-6 ? -90 : level;
-}
-
-/** Places inside the ground and the box, the middle first, then outwards. */
-function anchorsOf({ rings, box }: Ground, limit: Box): readonly PagePoint[] {
-  const steps = 9;
-  const middle = { x: box.left + box.width / 2, y: box.top + box.height / 2 };
-  const places: PagePoint[] = [middle];
-  for (let row = 0; row < steps; row += 1) {
-    for (let column = 0; column < steps; column += 1) {
-      places.push({
-        x: box.left + (box.width * (column + 0.5)) / steps,
-        y: box.top + (box.height * (row + 0.5)) / steps,
-      });
+function placeInside(
+  { box, isFree, take }: LabelSpace,
+  ground: Ground,
+  { width, height }: LabelSize,
+  turns: readonly number[],
+): Placed | null {
+  for (const turnDeg of turns) {
+    for (const anchor of anchorsOf(ground, box)) {
+      const label = labelBox(anchor, width, height, turnDeg);
+      const withRim = labelBox(anchor, width + 2 * RIM_MM, height + 2 * RIM_MM, turnDeg);
+      if (isFree(label) && isInRings(withRim, ground.rings)) return take(label, null);
     }
   }
-  const away = (place: PagePoint) => Math.hypot(place.x - middle.x, place.y - middle.y);
-  return places
-    .filter(
-      (place) =>
-        place.x > limit.left &&
-        place.x < limit.left + limit.width &&
-        place.y > limit.top &&
-        place.y < limit.top + limit.height &&
-        ringsContain(rings, place),
-    )
-    .sort((a, b) => away(a) - away(b));
+  return null;
 }
 
-/** Boxes just off the ground's edges, short edges first: at the ends of a bed, then along its sides. */
-function besideBoxes(ground: Ground, size: LabelSize): readonly LabelBox[] {
-  if (ground.isSymbol) return besideSymbol(ground.box, size);
-  const ring = ground.rings[0] ?? [];
-  // Of equal edges the left one, so that the codes of beds side by side line up.
-  const edges = ring
-    .map((to, index) => ({ from: ring.at(index - 1) as PagePoint, to }))
-    .map((edge) => ({
-      ...edge,
-      length: Math.hypot(edge.to.x - edge.from.x, edge.to.y - edge.from.y),
-    }))
-    .filter((edge) => edge.length > 0)
-    .sort(
-      (a, b) =>
-        Math.round(a.length) - Math.round(b.length) || a.from.x + a.to.x - b.from.x - b.to.x,
-    );
-  return edges.flatMap(({ from, to, length }) => {
-    const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
-    const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-    return [1, -1].flatMap((side) => {
-      const out = { x: along.y * side, y: -along.x * side };
-      const outwards = (Math.atan2(out.y, out.x) * 180) / Math.PI;
-      const turns = [...flatterFirst(outwards), 0];
-      return turns.flatMap((turnDeg) => {
-        const { right, down } = directions(turnDeg);
-        const reach =
-          (Math.abs(right.x * out.x + right.y * out.y) * size.width +
-            Math.abs(down.x * out.x + down.y * out.y) * size.height) /
-            2 +
-          GAP_MM;
-        return [0, -0.3, 0.3].map((share) =>
-          labelBox(
-            {
-              x: middle.x + out.x * reach + along.x * share * length,
-              y: middle.y + out.y * reach + along.y * share * length,
-            },
-            size.width,
-            size.height,
-            turnDeg,
-          ),
-        );
-      });
-    });
-  });
+function placeOver(
+  { box, isFree, isOnPlanted, take }: LabelSpace,
+  ground: Ground,
+  { width, height }: LabelSize,
+): Placed | null {
+  const [turnDeg] = readableTurns(ground);
+  const isHidden = longestEdge(ground).length < width * 0.95;
+  const anchor = anchorsOf(ground, box)[0];
+  if (turnDeg === undefined || isHidden || !anchor) return null;
+  const label = labelBox(anchor, width, height, turnDeg);
+  return isFree(label) && !isOnPlanted(label, ground) ? take(label, null) : null;
 }
 
-function besideSymbol(box: Box, { width, height }: LabelSize): readonly LabelBox[] {
-  const centre = { x: box.left + box.width / 2, y: box.top + box.height / 2 };
-  const away = Math.max(box.width, box.height) / 2 + GAP_MM;
-  return [
-    [1, 0],
-    [-1, 0],
-    [0, -1],
-    [0, 1],
-  ].map(([sideways = 0, downwards = 0]) =>
-    labelBox(
-      {
-        x: centre.x + sideways * (away + width / 2),
-        y: centre.y + downwards * (away + height / 2),
-      },
-      width,
-      height,
-      0,
-    ),
-  );
-}
-
-/** Places around an anchor, near ones first. */
-function* around(anchor: PagePoint): Iterable<PagePoint> {
-  for (let away = LEADER_MM.least; away <= LEADER_MM.most; away += LEADER_MM.step) {
-    for (let turn = 0; turn < 16; turn += 1) {
-      const angle = ((turn * 2 + 1) * Math.PI) / 16;
-      yield { x: anchor.x + away * Math.cos(angle), y: anchor.y - away * Math.sin(angle) };
-    }
+/** Off every ground nearest to the thing named, else off planted ground; with a line to it. */
+function placeApart(
+  { box, isFree, isOff, isClearLine, take }: LabelSpace,
+  ground: Ground,
+  { width, height }: LabelSize,
+): Placed | null {
+  const anchor = anchorsOf(ground, box)[0];
+  if (!anchor) return null;
+  let onBed: Placed | null = null;
+  for (const centre of around(anchor)) {
+    const label = labelBox(centre, width, height, 0);
+    if (!isFree(label) || !isOff(label, ground, false)) continue;
+    const leader = [anchor, labelEdge(label, anchor)] as const;
+    if (!isClearLine(leader)) continue;
+    if (isOff(label, ground, true)) return take(label, leader);
+    onBed ??= { label, leader };
   }
+  return onBed && take(onBed.label, onBed.leader);
 }

@@ -127,7 +127,7 @@ function mapSet(input: CheckedLayout, settings: PlotMapSettings, ruler: TextRule
   const { paper, orientation, ratio } = settings;
   const content = mapContent(input, settings.companions?.includes("set-out"));
   const stakes = content.stakes.map(({ place }) => place);
-  const sheetPlan = planSheets(plan, layout, paper, orientation, ratio, stakes);
+  const sheetPlan = planSheets(plan, layout, { paper, orientation }, ratio, stakes);
   const count = sheetPlan.rows * sheetPlan.columns;
   if (count > MAX_SHEETS) {
     throw new RangeError(`1:${ratio} on ${paper} takes ${count} sheets, more than ${MAX_SHEETS}`);

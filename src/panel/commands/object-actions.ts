@@ -52,9 +52,9 @@ export function spreadSelection(
   gapM: number | null,
 ): string | null {
   const { plan, layout, layoutId, selection, names } = chosen();
-  const problem = spreadProblem(plan, layout, selection, axis, frame, gapM);
+  const problem = spreadProblem(plan, layout, selection, { axis, frame, gapM });
   if (problem === null) {
-    commit(distributeObjects(layoutId, selection, axis, frame, gapM, `Space ${names} evenly`));
+    commit(distributeObjects(layoutId, selection, { axis, frame, gapM }, `Space ${names} evenly`));
   } else windowNow().announce(`Not spaced: ${problem}.`);
   return problem;
 }

@@ -35,7 +35,7 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
   );
   const ratio = ownRatio ?? suggested;
   const sheets = useMemo(
-    () => planSheets(plan, layout, paper, orientation, ratio).sheets.length,
+    () => planSheets(plan, layout, { paper, orientation }, ratio).sheets.length,
     [plan, layout, paper, orientation, ratio],
   );
   const choice = { paper, orientation, ratio, companions };

@@ -29,7 +29,7 @@ export function plantVariety(varietyId: string, bedId: string, at?: Point, plant
     announce(`Bed ${bed.code} is full.`);
     return;
   }
-  const planting = newPlanting(plan, layout, bed, variety, kind, placed);
+  const planting = newPlanting(plan, layout, bed, { variety, kind }, placed);
   commit(addPlantings(layoutId, [planting], `Place ${variety.name} in bed ${bed.code}`));
   select([planting.id]);
 }

@@ -83,9 +83,12 @@ describe("distribute", () => {
   };
 
   test("makes gaps equal, not centres, and keeps the outermost and the order", () => {
-    const next = distributeObjects(LAYOUT, ids, "across", "first", null, "Space").apply(
-      planOf(beds),
-    );
+    const next = distributeObjects(
+      LAYOUT,
+      ids,
+      { axis: "across", frame: "first", gapM: null },
+      "Space",
+    ).apply(planOf(beds));
     // 0.5 to 9.5 less 2 m of bed leaves 7 m for two gaps.
     for (const gap of gaps(next)) expect(gap).toBeCloseTo(3.5, 9);
     expect(outlines(next)[0]).toBe(beds[0]?.outline);
@@ -93,9 +96,12 @@ describe("distribute", () => {
   });
 
   test("takes a typed gap, the first staying", () => {
-    const next = distributeObjects(LAYOUT, ids, "across", "first", 0.6, "Space").apply(
-      planOf(beds),
-    );
+    const next = distributeObjects(
+      LAYOUT,
+      ids,
+      { axis: "across", frame: "first", gapM: 0.6 },
+      "Space",
+    ).apply(planOf(beds));
     for (const gap of gaps(next)) expect(gap).toBeCloseTo(0.6, 9);
     expect(outlines(next)[0]).toMatchObject({ x: 0 });
   });
@@ -104,9 +110,12 @@ describe("distribute", () => {
     const turned = beds.map((entry) =>
       bed(entry.id, { ...entry.outline, turnDeg: 25 } as RectangleShape),
     );
-    const next = distributeObjects(LAYOUT, ids, "across", "first", 1, "Space").apply(
-      planOf(turned),
-    );
+    const next = distributeObjects(
+      LAYOUT,
+      ids,
+      { axis: "across", frame: "first", gapM: 1 },
+      "Space",
+    ).apply(planOf(turned));
     const sides = outlines(next).map((shape) => turnedBounds(shape, 25));
     expect((sides[1]?.minX ?? 0) - (sides[0]?.maxX ?? 0)).toBeCloseTo(1, 9);
     expect((sides[2]?.minX ?? 0) - (sides[1]?.maxX ?? 0)).toBeCloseTo(1, 9);
@@ -115,10 +124,20 @@ describe("distribute", () => {
   test("says why it cannot, and then changes nothing", () => {
     const plan = planOf(beds);
     const layout = layoutOf(plan);
-    expect(spreadProblem(plan, layout, ["b1", "b2"], "across", "first", null)).toContain("3");
-    expect(spreadProblem(plan, layout, ids, "along", "first", null)).toContain("room");
+    expect(
+      spreadProblem(plan, layout, ["b1", "b2"], { axis: "across", frame: "first", gapM: null }),
+    ).toContain("3");
+    expect(
+      spreadProblem(plan, layout, ids, { axis: "along", frame: "first", gapM: null }),
+    ).toContain("room");
     const held = planOf(beds.map((entry) => ({ ...entry, locked: entry.id === "b2" })));
-    expect(spreadProblem(held, layoutOf(held), ids, "across", "first", 1)).toBe("B2 is locked");
-    expect(distributeObjects(LAYOUT, ids, "across", "first", 1, "Space").apply(held)).toBe(held);
+    expect(
+      spreadProblem(held, layoutOf(held), ids, { axis: "across", frame: "first", gapM: 1 }),
+    ).toBe("B2 is locked");
+    expect(
+      distributeObjects(LAYOUT, ids, { axis: "across", frame: "first", gapM: 1 }, "Space").apply(
+        held,
+      ),
+    ).toBe(held);
   });
 });

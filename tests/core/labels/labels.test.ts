@@ -9,7 +9,8 @@ import {
   meetsRings,
   type Ring,
 } from "../../../src/core/page/label-box.ts";
-import { type Ground, labelPlacer } from "../../../src/core/page/label-placer.ts";
+import type { Ground } from "../../../src/core/page/label-places.ts";
+import { labelPlacer } from "../../../src/core/page/label-placer.ts";
 import { type Box, boxRing } from "../../../src/core/page/scene.ts";
 import { seededRandom } from "../../properties/seeded-random.ts";
 

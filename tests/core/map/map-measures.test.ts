@@ -123,7 +123,12 @@ describe("sheets", () => {
     const ratios = standardRatios("m");
     const finer = ratios[ratios.indexOf(ratio) - 1] as number;
     const countAt = (each: number) => {
-      const { rows, columns } = planSheets(plan, layout, "A4", "landscape", each);
+      const { rows, columns } = planSheets(
+        plan,
+        layout,
+        { paper: "A4", orientation: "landscape" },
+        each,
+      );
       return rows * columns;
     };
     expect(countAt(ratio)).toBe(1);
@@ -132,7 +137,12 @@ describe("sheets", () => {
 
   test("together hold all ground, each within the whole", () => {
     for (const ratio of [20, 50, 75, 125]) {
-      const { sheets, whole } = planSheets(plan, layout, "A4", "landscape", ratio);
+      const { sheets, whole } = planSheets(
+        plan,
+        layout,
+        { paper: "A4", orientation: "landscape" },
+        ratio,
+      );
       for (const bed of layout.beds) {
         const { x, y } = bed.outline as { readonly x: number; readonly y: number };
         const isOn = sheets.some(
@@ -172,7 +182,8 @@ describe("sheets", () => {
       ...plan,
       surroundings: [source("s", "oak", { shape: "point", x: 34, y: 8 }, { what: "other" })],
     };
-    const at = (some: typeof plan) => planSheets(some, layout, "A4", "landscape", 200).whole;
+    const at = (some: typeof plan) =>
+      planSheets(some, layout, { paper: "A4", orientation: "landscape" }, 200).whole;
     expect(at(near).maxX).toBeGreaterThan(34);
     const far = {
       ...plan,
@@ -192,7 +203,12 @@ describe("sheets", () => {
     );
     const [only] = corners.layouts;
     if (!only) throw new Error("no layout");
-    const { rows, columns, sheets } = planSheets(corners, only, "A4", "landscape", 100);
+    const { rows, columns, sheets } = planSheets(
+      corners,
+      only,
+      { paper: "A4", orientation: "landscape" },
+      100,
+    );
     expect(rows * columns).toBeGreaterThan(4);
     expect(sheets.map(({ number }) => number)).toEqual([columns, (rows - 1) * columns + 1]);
   });

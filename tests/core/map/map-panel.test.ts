@@ -99,7 +99,7 @@ describe("what the edge of the map cuts", () => {
   test("what only just fits is on it whole", () => {
     const { drawing } = pageFrame("A4", "landscape");
     const { plan, layout } = hedged((drawing.width * 200) / 1000 - 1);
-    const sheets = planSheets(plan, layout, "A4", "landscape", 200);
+    const sheets = planSheets(plan, layout, { paper: "A4", orientation: "landscape" }, 200);
     expect(cutNames(mapContent(hedged(1)).items, sheets.whole)).toEqual([]);
     expect(cutNames(mapContent({ ...hedged(1), plan, layout }).items, sheets.whole)).toEqual([]);
   });
@@ -108,7 +108,12 @@ describe("what the edge of the map cuts", () => {
 describe("the small map of all sheets", () => {
   const input = mapInput(gardenPlan());
   const settings = { ...a4, ratio: 50 };
-  const sheets = planSheets(input.plan, input.layout, "A4", "landscape", 50);
+  const sheets = planSheets(
+    input.plan,
+    input.layout,
+    { paper: "A4", orientation: "landscape" },
+    50,
+  );
   const pages = scenes(input, settings);
   const isShade = (mark: { readonly kind: string }): mark is AreaMark =>
     mark.kind === "area" && (mark as AreaMark).fill === 0.82;
@@ -167,7 +172,8 @@ describe("the small map of all sheets", () => {
     }));
     const many = mapInput(planOf({}, row, []));
     const made = scenes(many, { ...a4, ratio: 40 });
-    const count = planSheets(many.plan, many.layout, "A4", "landscape", 40).sheets.length;
+    const count = planSheets(many.plan, many.layout, { paper: "A4", orientation: "landscape" }, 40)
+      .sheets.length;
     expect(count).toBeGreaterThan(30);
     for (const [index, page] of made.slice(0, count).entries()) {
       expect(wordsOf(page)).toContain(`Shaded: this sheet, ${index + 1}.`);

@@ -30,8 +30,8 @@ const { plan, layout } = garden;
 describe("sheets laid over each other", () => {
   const small = { ...a4, paper: "A5", ratio: 100 } as const;
   const large = { ...a4, paper: "A3", ratio: 100 } as const;
-  const tiles = planSheets(plan, layout, "A5", "landscape", 100);
-  const whole = planSheets(plan, layout, "A3", "landscape", 100);
+  const tiles = planSheets(plan, layout, { paper: "A5", orientation: "landscape" }, 100);
+  const whole = planSheets(plan, layout, { paper: "A3", orientation: "landscape" }, 100);
   const [window] = whole.sheets;
   if (!window) throw new Error("no sheet");
 

@@ -225,7 +225,12 @@ describe("a plan too large for one sheet", () => {
   const wide = { ...a4, ratio: 50 };
 
   test("is cut into sheets that overlap, each with index, bars and title", async () => {
-    const sheets = planSheets(garden.plan, garden.layout, wide.paper, wide.orientation, wide.ratio);
+    const sheets = planSheets(
+      garden.plan,
+      garden.layout,
+      { paper: wide.paper, orientation: wide.orientation },
+      wide.ratio,
+    );
     expect(sheets.sheets.length).toBeGreaterThan(3);
     const first = sheets.sheets[0];
     const beside = sheets.sheets.find(
@@ -247,7 +252,12 @@ describe("a plan too large for one sheet", () => {
 
   test("is refused when it would take hundreds of sheets", async () => {
     await expect(print(garden, { ...a4, ratio: 2 })).rejects.toThrow(RangeError);
-    const { rows, columns, sheets } = planSheets(garden.plan, garden.layout, "A4", "landscape", 2);
+    const { rows, columns, sheets } = planSheets(
+      garden.plan,
+      garden.layout,
+      { paper: "A4", orientation: "landscape" },
+      2,
+    );
     expect(rows * columns).toBeGreaterThan(MAX_SHEETS);
     expect(sheets).toEqual([]);
   });
@@ -297,7 +307,12 @@ describe("making the file", () => {
     const input = mapInput(plan);
     const { bytes, unplacedLabels } = await print(input, { ...a4, ratio: 500 });
     expect(unplacedLabels).toEqual([]);
-    const { sheets } = planSheets(input.plan, input.layout, "A4", "landscape", 500);
+    const { sheets } = planSheets(
+      input.plan,
+      input.layout,
+      { paper: "A4", orientation: "landscape" },
+      500,
+    );
     const pages = textOf(bytes).split("\f");
     const codesOn = (some: readonly string[]) => new Set(some.join("\n").match(/\bF\d+\b/g));
     expect(codesOn(pages.slice(0, sheets.length)).size).toBe(200);
