@@ -38,6 +38,7 @@ export const SITE_BUDGETS: Budgets = {
     dist: 30,
     "prove-worker": 118,
     "arrange-worker": 95,
+    "read-camera": 48,
     "plot-map": 24,
     // The schemas and kinds, by which a plan is read.
     "write-worker": 60,

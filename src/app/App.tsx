@@ -21,6 +21,9 @@ import { useShortcuts } from "./use-shortcuts.ts";
 
 /** Asked for at once, so that it is there with the sheet or a moment later; the sheet waits for nothing. */
 const bloomStrip = import("../panel/bloom/BloomStrip.tsx");
+const LotParticulars = lazy(async () => ({
+  default: (await import("../panel/lots/LotParticulars.tsx")).LotParticulars,
+}));
 const BloomStrip = lazy(async () => ({ default: (await bloomStrip).BloomStrip }));
 
 /** The window: header, seed list, sheet with bloom strip, findings and particulars. */
@@ -62,7 +65,13 @@ export function App() {
         </Drawer>
         <Drawer region="particulars" name="The particulars">
           <PictureRegion />
-          <Particulars />
+          {view === "lots" ? (
+            <Suspense fallback={null}>
+              <LotParticulars />
+            </Suspense>
+          ) : (
+            <Particulars />
+          )}
         </Drawer>
       </div>
       <DrawerBar />

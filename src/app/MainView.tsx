@@ -9,11 +9,14 @@ import { useViewState } from "../panel/state/view-state.ts";
 const Tables = lazy(async () => ({
   default: (await import("../panel/tables/Tables.tsx")).Tables,
 }));
+const Lots = lazy(async () => ({
+  default: (await import("../panel/shelf/Lots.tsx")).Lots,
+}));
 const CompareView = lazy(async () => ({
   default: (await import("./CompareView.tsx")).CompareView,
 }));
 
-/** The sheet, the tables or the compared layouts. */
+/** The sheet, the tables, the lots or the compared layouts. */
 export function MainView() {
   const view = useViewState((state) => state.view);
   return (
@@ -31,6 +34,13 @@ export function MainView() {
         <RegionBoundary name="The tables">
           <Suspense fallback={<p role="status">Loading the tables ...</p>}>
             <Tables />
+          </Suspense>
+        </RegionBoundary>
+      )}
+      {view === "lots" && (
+        <RegionBoundary name="The lots">
+          <Suspense fallback={<p role="status">Loading the lots ...</p>}>
+            <Lots />
           </Suspense>
         </RegionBoundary>
       )}

@@ -59,3 +59,14 @@ export function Field({ label, parts, children }: FieldProps) {
     </div>
   );
 }
+
+/** Why a form cannot be kept as it is typed; nothing where it can. */
+export function FormProblem({ problem }: { readonly problem: string | null }) {
+  return (
+    problem !== null && (
+      <p className="field-reason" role="alert">
+        {problem}
+      </p>
+    )
+  );
+}

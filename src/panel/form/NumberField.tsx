@@ -1,3 +1,5 @@
+import type { ReactNode } from "react";
+import { TextField } from "./TextField.tsx";
 import { ParsedField } from "./ParsedField.tsx";
 import { readCount, readTurn, turnText } from "./number-text.ts";
 
@@ -42,4 +44,38 @@ export function TurnField({ onApply, ...field }: TurnFieldProps) {
     return null;
   };
   return <ParsedField {...field} textOf={turnText} read={readTurn} onApply={take} />;
+}
+
+interface ValueFieldProps {
+  readonly label: string;
+  readonly value: number | undefined;
+  /** Undefined when the field was emptied. Returns why the number cannot be used, or null. */
+  readonly onApply: (value: number | undefined) => string | null;
+  readonly hint?: ReactNode;
+  readonly placeholder?: string;
+}
+
+/** A plain number, decimal comma or point, or nothing. */
+export function ValueField({ label, value, onApply, hint, placeholder }: ValueFieldProps) {
+  const apply = (text: string) => {
+    const body = text
+      .normalize("NFKC")
+      .replace(/\u2212/g, "-")
+      .replace(",", ".")
+      .replace("%", "")
+      .trim();
+    if (body === "") return onApply(undefined);
+    if (!/^-?\d+(\.\d+)?$/.test(body)) return "Type a number";
+    return onApply(Number(body));
+  };
+  return (
+    <TextField
+      label={label}
+      value={value === undefined ? "" : String(value)}
+      onApply={apply}
+      hint={hint}
+      placeholder={placeholder}
+      isNumeric
+    />
+  );
 }

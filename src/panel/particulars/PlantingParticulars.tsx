@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { Suspense, lazy, useMemo } from "react";
 import { alongBedOf } from "../../core/beds/bed-stretch.ts";
 import { changePlantings } from "../../core/edits/object-edits.ts";
 import { sowFromCodes } from "../../core/edits/sown-lots.ts";
@@ -36,6 +36,11 @@ function VarietyOfPlanting({ planting, onPick }: VarietyOfPlantingProps) {
   );
   return <ChoiceField label="Variety" value={planting.variety} choices={choices} onPick={onPick} />;
 }
+
+/** What is sown is reckoned only when it is looked at. */
+const SowingLine = lazy(async () => ({
+  default: (await import("../shelf/SowingLine.tsx")).SowingLine,
+}));
 
 export function PlantingParticulars({ planting }: { readonly planting: Planting }) {
   const layout = useShownLayout();
@@ -107,6 +112,11 @@ function Records({ planting, onChange }: RecordsProps) {
           return null;
         }}
       />
+      {plan.lots.length > 0 && (
+        <Suspense fallback={null}>
+          <SowingLine planting={planting} />
+        </Suspense>
+      )}
       <NoteField
         label="Note"
         value={planting.note ?? ""}

@@ -5,6 +5,7 @@ import { commandById } from "./all-commands.ts";
 const views: readonly { readonly view: MainView; readonly label: string }[] = [
   { view: "sheet", label: "Sheet" },
   { view: "tables", label: "Tables" },
+  { view: "lots", label: "Lots" },
   { view: "compare", label: "Compare" },
 ];
 

@@ -12,12 +12,16 @@ import { clearGround, crossingShade } from "../findings/commands.ts";
 import { keepingCommands, whatWentWrong } from "../keeping/commands.ts";
 import { ownKinds } from "../kinds/commands.ts";
 import { layoutCommands } from "../layouts/commands.ts";
+import { newLot } from "../lots/commands.ts";
 import { importOutlines } from "../outlines/commands.ts";
 import { paperCommands } from "../paper/commands.ts";
 import { pictureUnder } from "../picture/commands.ts";
+import { scanCode } from "../scan/commands.ts";
 import { seasonCommands } from "../season/commands.ts";
 import { seedListCommands } from "../seed-list/commands.ts";
+import { lotList } from "../shelf/commands.ts";
 import { planSettings } from "../site/commands.ts";
+import { storagePlaces } from "../storage/commands.ts";
 import {
   helpCommands,
   lookCommands,
@@ -32,6 +36,8 @@ const lists = [
   ...objectCommands,
   ...bedCommands,
   ...seedListCommands,
+  newLot,
+  scanCode,
   ...lineUpCommands,
   find,
   ...viewCommands,
@@ -49,6 +55,8 @@ const lists = [
   ...paperCommands,
   planSettings,
   ...seasonCommands,
+  storagePlaces,
+  lotList,
   figures,
   earlierCrops,
   ownKinds,

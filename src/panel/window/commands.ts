@@ -24,6 +24,7 @@ const keysDialog = dialog("keys", async () => (await import("./KeysDialog.tsx"))
 const views: readonly (readonly [MainView, string])[] = [
   ["sheet", "Show the sheet"],
   ["tables", "Show the tables"],
+  ["lots", "Show the seed lots"],
   ["compare", "Compare layouts"],
 ];
 

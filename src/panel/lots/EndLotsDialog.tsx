@@ -1,0 +1,62 @@
+import { useState } from "react";
+import { changeLots } from "../../core/edits/lot-edits.ts";
+import { lotBook } from "../../core/lots/lot-book.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { onFormSubmit } from "../form/use-form.ts";
+import { TextField } from "../form/TextField.tsx";
+import { commit, useKept } from "../state/plan-actions.ts";
+
+interface EndLotsDialogProps {
+  readonly ids: readonly string[];
+  readonly as: "used up" | "discarded";
+  readonly onClose: () => void;
+}
+
+/** Lots that are no longer on the shelf. They stay in the list, out of stock. */
+export function EndLotsDialog({ ids, as, onClose }: EndLotsDialogProps) {
+  const { plan } = useKept();
+  const lots = ids.flatMap((id) => lotBook(plan.lots).lot(id) ?? []);
+  const [reason, setReason] = useState("");
+  const what = lots.length === 1 ? (lots[0]?.code ?? "") : `${lots.length} lots`;
+  const end = () => {
+    const discardedBecause = as === "discarded" && reason !== "" ? reason : undefined;
+    commit(changeLots(ids, { state: as, discardedBecause }, `${what} ${as}`));
+    onClose();
+  };
+  const isTreated = lots.some(({ treated }) => treated === true);
+  return (
+    <Dialog title={as === "discarded" ? `Discard ${what}` : `${what} used up`} onClose={onClose}>
+      <form className="fields" noValidate onSubmit={onFormSubmit(end)}>
+        <p>
+          {as === "discarded"
+            ? "It stays in the list as discarded, with why."
+            : "It stays in the list, so that the line of seed can be followed."}
+        </p>
+        {as === "discarded" && (
+          <TextField
+            label="Why"
+            value={reason}
+            isWide
+            placeholder="dead, crossed, mouldy"
+            onApply={(text) => {
+              if (text.length > 200) return "A reason has at most 200 letters";
+              setReason(text.trim());
+              return null;
+            }}
+          />
+        )}
+        {as === "discarded" && isTreated && (
+          <p className="caution-text">
+            ! Treated seed is neither composted, fed nor poured away. Follow its label and the rules
+            for such waste where you are.
+          </p>
+        )}
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            {as === "discarded" ? "Discard" : "It is used up"}
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}

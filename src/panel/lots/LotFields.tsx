@@ -1,0 +1,138 @@
+import { useMemo } from "react";
+import type { Kind } from "../../core/kinds/crop.ts";
+import { longDate } from "../../core/model/day.ts";
+import type { Lot } from "../../core/model/plan.ts";
+import { ChoiceField } from "../form/ChoiceField.tsx";
+import { NoteField, TextField } from "../form/TextField.tsx";
+import { useKept } from "../state/plan-actions.ts";
+import { amountText, otherAmountWords, readAmount } from "./amount-text.ts";
+import { moveLotsDialog } from "./dialogs.ts";
+import { type LotChanges, changeLot } from "./lot-change.ts";
+import { LotOrigin } from "./LotOrigin.tsx";
+import { TreatmentFields } from "./TreatmentFields.tsx";
+import { ValueField } from "../form/NumberField.tsx";
+
+interface LotFieldsProps {
+  readonly lot: Lot;
+  readonly kind: Kind | undefined;
+}
+
+/** Every field of one lot; each is kept as it is left. */
+export function LotFields({ lot, kind }: LotFieldsProps) {
+  const { plan } = useKept();
+  const change = (changes: LotChanges, what: string) =>
+    changeLot(lot, changes, `${what} of ${lot.code}`);
+  const varieties = useMemo(
+    () => plan.varieties.map(({ id, name }) => ({ value: id, label: name })),
+    [plan.varieties],
+  );
+  return (
+    <>
+      <TextField
+        label="Code"
+        value={lot.code}
+        onApply={(text) => change({ code: text.trim() }, "Code")}
+      />
+      <ChoiceField
+        label="Variety"
+        value={lot.variety}
+        choices={varieties}
+        onPick={(variety) => void change({ variety }, "Variety")}
+      />
+      <ValueField
+        label="Harvest year"
+        value={lot.harvestYear}
+        onApply={(harvestYear) => change({ harvestYear }, "Harvest year")}
+      />
+      <AmountFields lot={lot} kind={kind} onChange={change} />
+      <LotOrigin lot={lot} onChange={change} />
+      <StorageFields lot={lot} />
+      <TreatmentFields lot={lot} onChange={change} />
+      <NoteField
+        label="Note"
+        value={lot.note ?? ""}
+        onApply={(text) => void change({ note: text === "" ? undefined : text }, "Note")}
+      />
+    </>
+  );
+}
+
+type OnChange = (changes: LotChanges, what: string) => string | null;
+
+function AmountFields({ lot, kind, onChange }: LotFieldsProps & { readonly onChange: OnChange }) {
+  return (
+    <>
+      <TextField
+        label="Amount"
+        value={amountText(lot.amount)}
+        placeholder="12.5 g"
+        hint={otherAmountWords(lot, kind)}
+        onApply={(text) => {
+          const read = readAmount(text);
+          return read.ok ? onChange({ amount: read.amount }, "Amount") : read.reason;
+        }}
+      />
+      <ValueField
+        label="Seeds in a gram"
+        value={lot.seedsPerGram}
+        placeholder={kind?.seedsPerGram ? `${kind.seedsPerGram.value} (kind)` : "not known"}
+        onApply={(seedsPerGram) => onChange({ seedsPerGram }, "Seeds in a gram")}
+      />
+    </>
+  );
+}
+
+function StorageFields({ lot }: { readonly lot: Lot }) {
+  const { plan } = useKept();
+  const names = new Map(plan.storagePlaces.map(({ id, name }) => [id, name]));
+  const stays = lot.stored ?? [];
+  const now = stays.at(-1);
+  const set = (moisturePct: number | undefined) => {
+    if (!now) return "Choose where it is kept first";
+    const { moisturePct: _old, ...rest } = now;
+    const last = moisturePct === undefined ? rest : { ...rest, moisturePct };
+    return changeLot(lot, { stored: [...stays.slice(0, -1), last] }, `Moisture of ${lot.code}`);
+  };
+  return (
+    <>
+      <div className="field">
+        <span className="field-name">Kept</span>
+        <div className="field-control">
+          <span>
+            {now
+              ? `${names.get(now.place) ?? "?"}${now.from === undefined ? "" : `, since ${longDate(now.from)}`}`
+              : "place not known"}
+          </span>
+          <button
+            type="button"
+            className="link"
+            onClick={() => moveLotsDialog.open({ ids: [lot.id] })}
+          >
+            Move
+          </button>
+          {stays.length > 1 && (
+            <p className="field-hint">
+              Before:{" "}
+              {stays
+                .slice(0, -1)
+                .map(
+                  ({ place, from }) =>
+                    `${names.get(place) ?? "?"}${from === undefined ? "" : ` from ${longDate(from)}`}`,
+                )
+                .join(", ")}
+            </p>
+          )}
+        </div>
+      </div>
+      {now && (
+        <ValueField
+          label="Sealed at, % moisture"
+          value={now.moisturePct}
+          placeholder="not sealed"
+          hint="Measured, of the fresh weight; goes before the place’s air"
+          onApply={set}
+        />
+      )}
+    </>
+  );
+}

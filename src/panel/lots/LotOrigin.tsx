@@ -1,0 +1,69 @@
+import type { Lot } from "../../core/model/plan.ts";
+import { ChoiceField } from "../form/ChoiceField.tsx";
+import { DayField } from "../form/DayField.tsx";
+import { TextField } from "../form/TextField.tsx";
+import type { LotChanges } from "./lot-change.ts";
+import { ValueField } from "../form/NumberField.tsx";
+
+type Origin = NonNullable<Lot["from"]>;
+type OriginChanges = { readonly [Key in keyof Origin]?: Origin[Key] | undefined };
+
+const origins = [
+  { value: "unknown", label: "not known" },
+  { value: "own", label: "own harvest" },
+  { value: "received", label: "received" },
+] as const;
+
+interface LotOriginProps {
+  readonly lot: Pick<Lot, "from">;
+  readonly onChange: (changes: LotChanges, what: string) => string | null;
+}
+
+/** Where the seed is from: a plot of one's own, or from whom. */
+export function LotOrigin({ lot, onChange }: LotOriginProps) {
+  const { from } = lot;
+  const set = (changes: OriginChanges) => {
+    if (!from) return null;
+    const merged = Object.entries({ ...from, ...changes }).filter(
+      ([, value]) => value !== undefined,
+    );
+    return onChange({ from: Object.fromEntries(merged) as unknown as Origin }, "Where from");
+  };
+  const text = (key: "plot" | "season" | "who") => (typed: string) =>
+    set({ [key]: typed.trim() === "" ? undefined : typed.trim() });
+  return (
+    <>
+      <ChoiceField
+        label="Where from"
+        value={from?.what ?? "unknown"}
+        choices={origins}
+        onPick={(what) =>
+          void onChange({ from: what === "unknown" ? undefined : { what } }, "Where from")
+        }
+      />
+      {from?.what === "own" && (
+        <>
+          <TextField label="Plot" value={from.plot ?? ""} onApply={text("plot")} />
+          <TextField label="Season" value={from.season ?? ""} onApply={text("season")} />
+          <ValueField
+            label="Plants saved from"
+            value={from.plants}
+            onApply={(plants) => set({ plants })}
+          />
+          <ValueField
+            label="Cleaned seed, g"
+            value={from.cleanedGrams}
+            hint="All that these plants gave: your own yield"
+            onApply={(cleanedGrams) => set({ cleanedGrams })}
+          />
+        </>
+      )}
+      {from?.what === "received" && (
+        <>
+          <TextField label="From whom" value={from.who ?? ""} isWide onApply={text("who")} />
+          <DayField label="On" value={from.on} onApply={(on) => set({ on })} />
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,78 @@
+import { changeLots, removeLots } from "../../core/edits/lot-edits.ts";
+import { amountWords } from "../../core/lots/lot-words.ts";
+import type { Lot } from "../../core/model/plan.ts";
+import { commit } from "../state/plan-actions.ts";
+import { endLotsDialog, mixLotsDialog, moveLotsDialog } from "./dialogs.ts";
+import { lotsNow } from "../state/lots-state.ts";
+
+/** Codes named at most. */
+const MOST_NAMED = 12;
+
+/** What can be done with several lots at once. */
+export function SeveralLots({ lots }: { readonly lots: readonly Lot[] }) {
+  const ids = lots.map(({ id }) => id);
+  const isOneVariety = new Set(lots.map(({ variety }) => variety)).size === 1;
+  const many = `${lots.length} lots`;
+  const treat = (treated: boolean) =>
+    commit(
+      changeLots(
+        ids,
+        treated ? { treated } : { treated, treatedWith: undefined },
+        `${many} ${treated ? "treated" : "untreated"}`,
+      ),
+    );
+  return (
+    <div className="fields">
+      <h3>{many}</h3>
+      <p className="code">
+        {lots
+          .slice(0, MOST_NAMED)
+          .map(({ code }) => code)
+          .join(", ")}
+        {lots.length > MOST_NAMED && ` and ${lots.length - MOST_NAMED} more`}
+      </p>
+      <p>{sumWords(lots)}</p>
+      <p className="offers">
+        <button type="button" onClick={() => moveLotsDialog.open({ ids })}>
+          Move to a place
+        </button>
+        <button type="button" disabled={!isOneVariety} onClick={() => mixLotsDialog.open({ ids })}>
+          Mix into one lot
+        </button>
+        <button type="button" onClick={() => endLotsDialog.open({ ids, as: "used up" })}>
+          Used up
+        </button>
+        <button type="button" onClick={() => endLotsDialog.open({ ids, as: "discarded" })}>
+          Discard
+        </button>
+        <button type="button" onClick={() => treat(true)}>
+          They are treated
+        </button>
+        <button type="button" onClick={() => treat(false)}>
+          They are untreated
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            commit(removeLots(ids, `Delete ${many}`));
+            lotsNow().pick([], null);
+          }}
+        >
+          Delete
+        </button>
+      </p>
+      {!isOneVariety && <p className="field-hint">Only lots of one variety can be mixed.</p>}
+    </div>
+  );
+}
+
+function sumWords(lots: readonly Lot[]): string {
+  const sum = (unit: "g" | "seeds") =>
+    lots.reduce((total, { amount }) => total + (amount?.unit === unit ? amount.value : 0), 0);
+  const uncounted = lots.filter(({ amount }) => amount === undefined).length;
+  const parts = (["g", "seeds"] as const)
+    .filter((unit) => lots.some(({ amount }) => amount?.unit === unit))
+    .map((unit) => amountWords({ unit, value: sum(unit) }));
+  if (uncounted > 0) parts.push(`${uncounted} not counted`);
+  return `Together ${parts.join(", ")}.`;
+}

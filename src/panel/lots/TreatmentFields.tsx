@@ -1,0 +1,53 @@
+import type { Lot } from "../../core/model/plan.ts";
+import { ChoiceField } from "../form/ChoiceField.tsx";
+import { TextField } from "../form/TextField.tsx";
+import type { LotChanges } from "./lot-change.ts";
+
+const treatments = [
+  { value: "unknown", label: "not known" },
+  { value: "no", label: "untreated" },
+  { value: "yes", label: "treated" },
+] as const;
+
+interface TreatmentFieldsProps {
+  readonly lot: Pick<Lot, "treated" | "treatedWith">;
+  readonly onChange: (changes: LotChanges, what: string) => string | null;
+}
+
+/** Whether seed is treated and with what, with the caution that goes with it. */
+export function TreatmentFields({ lot, onChange }: TreatmentFieldsProps) {
+  const value = lot.treated === undefined ? "unknown" : lot.treated ? "yes" : "no";
+  return (
+    <>
+      <ChoiceField
+        label="Treatment"
+        value={value}
+        choices={treatments}
+        onPick={(picked) =>
+          void onChange(
+            picked === "yes"
+              ? { treated: true }
+              : { treated: picked === "no" ? false : undefined, treatedWith: undefined },
+            "Treatment",
+          )
+        }
+      />
+      {lot.treated === true && (
+        <>
+          <TextField
+            label="Treated with"
+            value={lot.treatedWith ?? ""}
+            isWide
+            onApply={(text) =>
+              onChange({ treatedWith: text.trim() === "" ? undefined : text.trim() }, "Treatment")
+            }
+          />
+          <p className="caution-text">
+            ! Treated seed is poison to people and animals: gloves on, never eaten or fed, kept
+            apart and labelled. Its label and local rules decide.
+          </p>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,173 @@
+import { useEffect, useRef, useState } from "react";
+import { type LabelTarget, readLabel } from "../../core/labels/read-label.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { checkedNow, useKept, windowNow } from "../state/plan-actions.ts";
+import { viewNow } from "../state/view-state.ts";
+import { lotsNow } from "../state/lots-state.ts";
+import "./scan.css";
+
+/** Reads the square code of a packet or stake, by camera or typed, and opens what it names. */
+export function ScanDialog({ onClose }: { readonly onClose: () => void }) {
+  const { plan, layout } = useKept();
+  const [text, setText] = useState("");
+  const [found, setFound] = useState<LabelTarget | null>(null);
+  const take = (code: string) => {
+    const kept = checkedNow();
+    const target = readLabel(code, kept.plan, kept.layout);
+    const [lot] = target.lots;
+    const sheetId = target.planting?.id ?? target.bed?.id;
+    // One thing named: it is opened at once. Several: the person chooses.
+    if (target.lots.length === 1 && lot && sheetId === undefined) openLot(lot.id, onClose);
+    else if (target.lots.length === 0 && sheetId !== undefined) openPlot(sheetId, onClose);
+    else setFound(target);
+  };
+  return (
+    <Dialog title="Scan a packet or stake" onClose={onClose}>
+      <Camera onCode={take} isPaused={found !== null} />
+      <form
+        className="fields scan-typed"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (text.trim() !== "") take(text);
+        }}
+      >
+        <div className="field">
+          <label htmlFor="scan-code">Or type the code</label>
+          <div className="field-control">
+            <input
+              id="scan-code"
+              type="text"
+              autoComplete="off"
+              spellCheck={false}
+              value={text}
+              onChange={(event) => {
+                setText(event.target.value);
+                setFound(null);
+              }}
+            />
+            <button type="submit">Open</button>
+          </div>
+        </div>
+      </form>
+      {found && (
+        <Found
+          found={found}
+          hasLots={plan.lots.length > 0}
+          layoutName={layout.name}
+          onClose={onClose}
+          onAgain={() => setFound(null)}
+        />
+      )}
+    </Dialog>
+  );
+}
+
+interface CameraProps {
+  readonly onCode: (text: string) => void;
+  readonly isPaused: boolean;
+}
+
+function Camera({ onCode, isPaused }: CameraProps) {
+  const video = useRef<HTMLVideoElement>(null);
+  const [fault, setFault] = useState<string | null>(null);
+  const handler = useRef<(text: string) => void>(() => undefined);
+  useEffect(() => {
+    handler.current = isPaused ? () => undefined : onCode;
+  });
+  useEffect(() => {
+    let isGone = false;
+    let stop = () => undefined as void;
+    const start = async () => {
+      const reader = await import("./read-camera.ts").catch(() => null);
+      if (!reader) return setFault("The reader could not be loaded. Type the code.");
+      const element = video.current;
+      if (isGone || !element) return;
+      try {
+        const camera = await reader.startCamera(element, (text) => handler.current(text));
+        if (isGone) camera.stop();
+        else ({ stop } = camera);
+      } catch (error) {
+        if (!isGone) setFault(reader.cameraFault(error));
+      }
+    };
+    void start();
+    return () => {
+      isGone = true;
+      stop();
+    };
+  }, []);
+  if (fault !== null) {
+    return (
+      <p className="caution-text" role="status">
+        {fault}
+      </p>
+    );
+  }
+  return (
+    <>
+      <video
+        ref={video}
+        className="scan-video"
+        muted
+        playsInline
+        aria-label="What the camera sees"
+      />
+      <p className="field-hint">
+        Hold the square code of a packet or stake before the camera. The picture stays in this
+        browser.
+      </p>
+    </>
+  );
+}
+
+function openLot(id: string, onClose: () => void): void {
+  lotsNow().openLot(id);
+  viewNow().showView("lots");
+  onClose();
+}
+
+function openPlot(id: string, onClose: () => void): void {
+  windowNow().select([id]);
+  windowNow().bringIntoView([id]);
+  viewNow().showSheet();
+  onClose();
+}
+
+interface FoundProps {
+  readonly found: LabelTarget;
+  readonly hasLots: boolean;
+  readonly layoutName: string;
+  readonly onClose: () => void;
+  readonly onAgain: () => void;
+}
+
+function Found({ found, hasLots, layoutName, onClose, onAgain }: FoundProps) {
+  const { lots, planting, bed, missing } = found;
+  const plot = planting ?? bed;
+  return (
+    <div role="status">
+      {missing.length > 0 && (
+        <p className="field-reason">
+          {missing.join(", ")}: not in this plan{hasLots ? `, nor in the layout ${layoutName}` : ""}
+          .
+        </p>
+      )}
+      <p className="dialog-actions">
+        {lots.map(({ id, code }) => (
+          <button key={id} type="button" onClick={() => openLot(id, onClose)}>
+            Open lot {code}
+          </button>
+        ))}
+        {plot && (
+          <button type="button" onClick={() => openPlot(plot.id, onClose)}>
+            Show {planting ? "plot" : "bed"} {plot.code}
+          </button>
+        )}
+        <button type="button" className="quiet" onClick={onAgain}>
+          Scan again
+        </button>
+      </p>
+    </div>
+  );
+}

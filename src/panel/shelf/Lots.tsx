@@ -1,0 +1,62 @@
+import { useMemo } from "react";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { useKept } from "../state/plan-actions.ts";
+import { newLot } from "../lots/commands.ts";
+import { scanCode } from "../scan/commands.ts";
+import { lotList } from "./commands.ts";
+import { storagePlaces } from "../storage/commands.ts";
+import { type LotsPart, lotsNow, useLots } from "../state/lots-state.ts";
+import { RenewList } from "./RenewList.tsx";
+import { Shelf } from "./Shelf.tsx";
+import { SowList } from "./SowList.tsx";
+import "../lots/lots.css";
+import "./shelf.css";
+
+const parts: readonly { readonly part: LotsPart; readonly label: string }[] = [
+  { part: "shelf", label: "Shelf" },
+  { part: "renew", label: "To renew" },
+  { part: "sow", label: "To sow" },
+];
+
+/** The seed shelf: what there is, what must be grown out, what is sown from what. */
+export function Lots() {
+  const part = useLots((state) => state.part);
+  const { plan } = useKept();
+  const counts = useMemo(() => {
+    const left = plan.lots.filter(({ state }) => state === "in stock").length;
+    return `${left} in stock${left === plan.lots.length ? "" : ` of ${plan.lots.length}`}`;
+  }, [plan.lots]);
+  return (
+    <section className="lots" aria-labelledby="lots-heading">
+      <header className="lots-head">
+        <h2 id="lots-heading">Lots</h2>
+        <p className="region-note">{counts}</p>
+        <div className="lots-parts" role="group" aria-label="List">
+          {parts.map((each) => (
+            <button
+              key={each.part}
+              type="button"
+              aria-pressed={each.part === part}
+              onClick={() => lotsNow().showPart(each.part)}
+            >
+              {each.label}
+            </button>
+          ))}
+        </div>
+        <div className="lots-actions">
+          <CommandButton of={newLot}>Add a lot</CommandButton>
+          <CommandButton of={scanCode}>Scan</CommandButton>
+          <CommandButton of={storagePlaces} className="quiet">
+            Storage places
+          </CommandButton>
+          <CommandButton of={lotList} className="quiet">
+            CSV
+          </CommandButton>
+        </div>
+      </header>
+      {part === "shelf" && <Shelf />}
+      {part === "renew" && <RenewList />}
+      {part === "sow" && <SowList />}
+    </section>
+  );
+}

@@ -1,0 +1,102 @@
+import { useDeferredValue, useMemo } from "react";
+import { sowingRows } from "../../core/lots/sowing.ts";
+import { useKept } from "../state/plan-actions.ts";
+import {
+  type ShelfSort,
+  type StateShown,
+  lotsNow,
+  shelfSorts,
+  statesShown,
+  useLots,
+} from "../state/lots-state.ts";
+import { ShelfList } from "./ShelfList.tsx";
+import {
+  foundRows,
+  needOfLots,
+  shelfRows,
+  sortWords,
+  sortedRows,
+  statesShownWords,
+} from "./shelf-rows.ts";
+import { today } from "../state/today.ts";
+
+/** All lots as one list: found by any word, sorted, several picked at once. */
+export function Shelf() {
+  const { plan, layout, book } = useKept();
+  const query = useDeferredValue(useLots((state) => state.query));
+  const sort = useLots((state) => state.sort);
+  const stateShown = useLots((state) => state.stateShown);
+  const day = today();
+  const rows = useMemo(() => shelfRows(plan, book), [plan, book]);
+  const need = useMemo(() => needOfLots(sowingRows(plan, layout, book)), [plan, layout, book]);
+  const ordered = useMemo(() => sortedRows(rows, sort, need, day), [rows, sort, need, day]);
+  const found = useMemo(() => foundRows(ordered, query, stateShown), [ordered, query, stateShown]);
+  if (plan.lots.length === 0) {
+    return (
+      <p className="region-empty lots-empty">
+        The seed you have stands here: what lots, how old, whether they live, and how much. Add a
+        lot, or read a list from a spreadsheet with CSV.
+      </p>
+    );
+  }
+  return (
+    <>
+      <ShelfBar found={found.length} all={plan.lots.length} />
+      <ShelfList rows={found} need={need} day={day} />
+    </>
+  );
+}
+
+function ShelfBar({ found, all }: { readonly found: number; readonly all: number }) {
+  const query = useLots((state) => state.query);
+  const sort = useLots((state) => state.sort);
+  const stateShown = useLots((state) => state.stateShown);
+  return (
+    <div className="lots-bar" role="search" aria-label="Lots">
+      <input
+        type="search"
+        aria-label="Find lots by code, variety, kind, place, giver or note"
+        placeholder="Find lots"
+        autoComplete="off"
+        spellCheck={false}
+        data-draft={query === "" ? "none" : "typed"}
+        value={query}
+        onChange={(event) => lotsNow().find(event.target.value)}
+        onKeyDown={(event) => {
+          if (event.key !== "ArrowDown" && event.key !== "Enter") return;
+          event.preventDefault();
+          document.querySelector<HTMLElement>(".shelf-list")?.focus();
+        }}
+      />
+      <label>
+        Sort by{" "}
+        <select
+          value={sort}
+          onChange={(event) => lotsNow().sortBy(event.target.value as ShelfSort)}
+        >
+          {shelfSorts.map((each) => (
+            <option key={each} value={each}>
+              {sortWords[each]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        Show{" "}
+        <select
+          value={stateShown}
+          onChange={(event) => lotsNow().showStates(event.target.value as StateShown)}
+        >
+          {statesShown.map((each) => (
+            <option key={each} value={each}>
+              {statesShownWords[each]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <p className="region-note" role="status">
+        {found === all ? `${all} lots` : `${found} of ${all} lots`}
+      </p>
+    </div>
+  );
+}

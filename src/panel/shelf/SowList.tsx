@@ -1,0 +1,98 @@
+import { useMemo } from "react";
+import { type SowingRow, sowingRows } from "../../core/lots/sowing.ts";
+import { exportById } from "../../core/files/all-exports.ts";
+import { longDate } from "../../core/model/day.ts";
+import { makeFile } from "../form/make-file.ts";
+import { useMaking } from "../form/use-making.ts";
+import { useKept, windowNow } from "../state/plan-actions.ts";
+import { viewNow } from "../state/view-state.ts";
+import { sownFromDialog } from "./commands.ts";
+import { useRovingRows } from "../state/roving-rows.ts";
+import { SowingRules } from "./SowingRules.tsx";
+import { sowingCautions, sowingWords } from "./sowing-words.ts";
+
+/** What to sow for each planting of the layout on screen, in order of the day. */
+export function SowList() {
+  const { plan, layout, book } = useKept();
+  const rows = useMemo(() => sowingRows(plan, layout, book), [plan, layout, book]);
+  const roving = useRovingRows();
+  return (
+    <div className="lots-scroll">
+      <SowingRules />
+      {rows.length === 0 ? (
+        <p className="region-empty">Nothing is sown in this layout yet.</p>
+      ) : (
+        <>
+          <SowingFiles />
+          <ul className="plain-list list-rows" aria-label="To sow" {...roving}>
+            {rows.map((row) => (
+              <SowLine key={row.planting.id} row={row} />
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}
+
+function SowingFiles() {
+  const { state, start } = useMaking<string>();
+  const save = (id: "sowing-list" | "sowing-csv") =>
+    void start(async () => {
+      const name = await makeFile(exportById(id), { hasMark: id === "sowing-csv" });
+      windowNow().announce("Download started.");
+      return name;
+    });
+  return (
+    <p className="lots-files">
+      <button type="button" disabled={state.kind === "making"} onClick={() => save("sowing-list")}>
+        Sowing list as PDF
+      </button>
+      <button type="button" disabled={state.kind === "making"} onClick={() => save("sowing-csv")}>
+        Sowing list as CSV
+      </button>
+      {state.kind === "failed" && <span className="field-reason">{state.reason}</span>}
+    </p>
+  );
+}
+
+function SowLine({ row }: { readonly row: SowingRow }) {
+  const { planting, variety, kind, day, inTrays } = row;
+  const show = () => {
+    windowNow().select([planting.id]);
+    windowNow().bringIntoView([planting.id]);
+    viewNow().showSheet();
+  };
+  return (
+    <li className="list-row" data-row="">
+      <p className="list-row-head">
+        <span className="code">{planting.code}</span>{" "}
+        <b>
+          <bdi>{variety.name}</bdi>
+        </b>{" "}
+        <span className="soft">{kind.name}</span>
+        <span>
+          {day === null ? "no date yet" : `${inTrays ? "set out" : "sow"} ${longDate(day)}`}
+        </span>
+      </p>
+      <p>{sowingWords(row)}</p>
+      {sowingCautions(row).map((caution) => (
+        <p key={caution} className="caution-text">
+          ! {caution}
+        </p>
+      ))}
+      <div className="list-row-actions">
+        <button
+          type="button"
+          aria-label={`Choose lots for ${planting.code}`}
+          onClick={() => sownFromDialog.open({ plantingId: planting.id })}
+        >
+          Choose lots
+        </button>
+        <button type="button" className="link" aria-label={`Show ${planting.code}`} onClick={show}>
+          Show on the sheet
+        </button>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,55 @@
+import { changePlan } from "../../core/edits/object-edits.ts";
+import { EMERGENCE, USUAL_SPARE } from "../../core/lots/sowing.ts";
+import type { Plan } from "../../core/model/plan.ts";
+import { commit, useKept } from "../state/plan-actions.ts";
+import { ValueField } from "../form/NumberField.tsx";
+
+/** How much more is sown than must stand, for the whole plan. */
+export function SowingRules() {
+  const { plan } = useKept();
+  const { sowing = {} } = plan;
+  const set = (changes: NonNullable<Plan["sowing"]>) => {
+    commit(changePlan({ sowing: { ...sowing, ...changes } }, "How much is sown"));
+    return null;
+  };
+  const percent = (value: number | undefined) =>
+    value === undefined ? undefined : Math.round(value * 1000) / 10;
+  const emergence = (key: "emergence" | "trayEmergence") => (value: number | undefined) => {
+    if (value !== undefined && (value <= 0 || value > 100)) return "Type a percentage up to 100";
+    return set({ [key]: value === undefined ? undefined : value / 100 });
+  };
+  return (
+    <details className="lots-rules">
+      <summary>How much is sown</summary>
+      <p className="lots-note">
+        Seeds = plants x (1 + spare) / (germination x what comes up). Rules of thumb, from memory,
+        of seed that can germinate: {EMERGENCE.good * 100} % comes up in a good seedbed or in trays,{" "}
+        {EMERGENCE.fair * 100} % in a fair one, {EMERGENCE.poor * 100} % in a poor one. Your own
+        figures are better.
+      </p>
+      <div className="fields">
+        <ValueField
+          label="Comes up outdoors, %"
+          value={percent(sowing.emergence)}
+          placeholder={`${EMERGENCE.fair * 100}`}
+          onApply={emergence("emergence")}
+        />
+        <ValueField
+          label="Comes up in trays, %"
+          value={percent(sowing.trayEmergence)}
+          placeholder={`${EMERGENCE.good * 100}`}
+          onApply={emergence("trayEmergence")}
+        />
+        <ValueField
+          label="Spare plants, %"
+          value={percent(sowing.spare)}
+          placeholder={`${USUAL_SPARE * 100}`}
+          onApply={(value) => {
+            if (value !== undefined && (value < 0 || value > 1000)) return "Type 0 to 1000";
+            return set({ spare: value === undefined ? undefined : value / 100 });
+          }}
+        />
+      </div>
+    </details>
+  );
+}

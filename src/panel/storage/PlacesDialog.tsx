@@ -1,0 +1,116 @@
+import { useState } from "react";
+import {
+  nextPlaceId,
+  putStoragePlace,
+  removeStoragePlace,
+} from "../../core/edits/storage-edits.ts";
+import { placeRules } from "../../core/lots/better-place.ts";
+import { monthName } from "../../core/model/day.ts";
+import type { StoragePlace } from "../../core/model/plan.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { commit, useKept } from "../state/plan-actions.ts";
+import { PlaceForm } from "./PlaceForm.tsx";
+import { useRovingRows } from "../state/roving-rows.ts";
+
+/** Where seed is kept, and what the air there is like. */
+export function PlacesDialog({ onClose }: { readonly onClose: () => void }) {
+  const { plan } = useKept();
+  const [open, setOpen] = useState<StoragePlace | null>(null);
+  const roving = useRovingRows();
+  const isNew = open !== null && !plan.storagePlaces.some(({ id }) => id === open.id);
+  return (
+    <Dialog title="Storage places" onClose={onClose} isWide>
+      {open ? (
+        <PlaceForm
+          key={open.id}
+          place={open}
+          isNew={isNew}
+          onKeep={(place) => {
+            commit(putStoragePlace(place));
+            setOpen(null);
+          }}
+          onLeave={() => setOpen(null)}
+        />
+      ) : (
+        <>
+          {plan.storagePlaces.length === 0 && (
+            <p>None yet. How warm and damp seed lies decides how long it lives.</p>
+          )}
+          <ul className="plain-list list-rows" aria-label="Storage places" {...roving}>
+            {plan.storagePlaces.map((place) => (
+              <PlaceLine key={place.id} place={place} onOpen={() => setOpen(place)} />
+            ))}
+          </ul>
+          <p className="dialog-actions">
+            <button
+              type="button"
+              className="primary"
+              onClick={() => setOpen({ id: nextPlaceId(plan), name: "" })}
+            >
+              Add a place
+            </button>
+          </p>
+          <p className="field-hint">
+            Dry and cool keeps longest. The hundred rule of seed handbooks: degrees Fahrenheit and
+            percent of humidity add up to 100 or less.
+          </p>
+        </>
+      )}
+    </Dialog>
+  );
+}
+
+interface PlaceLineProps {
+  readonly place: StoragePlace;
+  readonly onOpen: () => void;
+}
+
+function PlaceLine({ place, onOpen }: PlaceLineProps) {
+  const { plan } = useKept();
+  const count = plan.lots.filter(({ stored }) => stored?.at(-1)?.place === place.id).length;
+  const { hundred } = placeRules(place);
+  return (
+    <li className="list-row" data-row="">
+      <p className="list-row-head">
+        <b>{place.name}</b>
+        <span className="soft">{count === 1 ? "1 lot" : `${count} lots`}</span>
+      </p>
+      <p>{conditionWords(place)}</p>
+      {hundred && (
+        <p className={hundred.keeps ? "clear-text" : "caution-text"}>
+          {hundred.keeps ? "✓" : "!"} At worst {Math.round(hundred.sum)} by the hundred rule
+        </p>
+      )}
+      <div className="list-row-actions">
+        <button type="button" aria-label={`Change ${place.name}`} onClick={onOpen}>
+          Change
+        </button>
+        <button
+          type="button"
+          className="link"
+          aria-label={`Remove ${place.name}`}
+          onClick={() => commit(removeStoragePlace(place))}
+        >
+          Remove
+        </button>
+      </div>
+    </li>
+  );
+}
+
+/** `from Jan: 5 C, 40 % humidity; from Jul: 20 C, 60 % humidity`. */
+function conditionWords({ conditions = [] }: StoragePlace): string {
+  if (conditions.length === 0) {
+    return "Temperature and humidity not known: an ordinary room is assumed.";
+  }
+  return conditions
+    .map(({ fromMonth, temperatureC, humidityPct, moisturePct }) => {
+      const air =
+        humidityPct === undefined
+          ? `sealed at ${moisturePct} % moisture`
+          : `${humidityPct} % humidity`;
+      const when = conditions.length === 1 ? "" : `from ${monthName(fromMonth)}: `;
+      return `${when}${temperatureC} C, ${air}`;
+    })
+    .join("; ");
+}
