@@ -5,6 +5,7 @@
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { type CheckResult, countBySeverity, foundBy } from "../checks/run-checks.ts";
 import { countPairs } from "../checks/isolation-pair.ts";
+import { crossingEstimates } from "../crossing-share/estimate.ts";
 import { timeSlackDays } from "../checks/day-words.ts";
 import { volunteersCheck } from "../checks/volunteers.ts";
 import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
@@ -26,10 +27,14 @@ export const measureNames = [
   "plants missing",
   "ground planted",
   "moved",
+  "most crossed, upper",
+  "most crossed, lower",
+  "crossed in all, upper",
+  "crossed in all, lower",
 ] as const;
 export type MeasureName = (typeof measureNames)[number];
 
-export type MeasureUnit = "count" | "metres" | "square metres" | "days";
+export type MeasureUnit = "count" | "metres" | "square metres" | "days" | "per thousand";
 
 interface MeasureKind {
   readonly unit: MeasureUnit;
@@ -68,6 +73,10 @@ const KINDS: Readonly<Record<MeasureName, MeasureKind>> = {
   "plants missing": { unit: "count", better: "less" },
   "ground planted": { unit: "square metres", better: "neither" },
   moved: { unit: "metres", better: "less" },
+  "most crossed, upper": { unit: "per thousand", better: "less" },
+  "most crossed, lower": { unit: "per thousand", better: "less" },
+  "crossed in all, upper": { unit: "per thousand", better: "less" },
+  "crossed in all, lower": { unit: "per thousand", better: "less" },
 };
 
 /** Lengths and areas that differ by less count as equal: a millimetre, ten square centimetres. */
@@ -87,10 +96,32 @@ export function compareLayouts(compared: readonly CheckedLayout[]): Comparison {
     layouts: compared.map(({ layout: { id, name } }) => ({ id, name })),
     base: { id: base.id, name: base.name },
     wantedPlants: plan.varieties.reduce((sum, { wantedPlants = 0 }) => sum + wantedPlants, 0),
-    measures: measureNames.map((name) => {
+    measures: measureNames.flatMap((name) => {
       const values = columns.map((column) => column[name]);
-      return { name, ...KINDS[name], values, isBest: bestOf(values, KINDS[name].better) };
+      const { unit, better } = KINDS[name];
+      const isEstimate = unit === "per thousand";
+      // Estimates are shown where there is one, and none is better than a layout without.
+      if (isEstimate && values.every((value) => value === null)) return [];
+      const isMarked = !isEstimate || !values.includes(null);
+      return { name, unit, better, values, isBest: bestOf(values, isMarked ? better : "neither") };
     }),
+  };
+}
+
+/** Crossed seeds in a thousand of the worst planting that is estimated, and of all added up. */
+function crossedSeed({ result, book }: CheckedLayout) {
+  const shares = crossingEstimates(result.stands, book).flatMap((estimate) =>
+    estimate.way === "estimate" ? [estimate.shares] : [],
+  );
+  const end = (which: 0 | 1) => shares.map((each) => 1000 * each[which]);
+  const most = (values: readonly number[]) => (values.length === 0 ? null : Math.max(...values));
+  const all = (values: readonly number[]) =>
+    values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0);
+  return {
+    "most crossed, upper": most(end(1)),
+    "most crossed, lower": most(end(0)),
+    "crossed in all, upper": all(end(1)),
+    "crossed in all, lower": all(end(0)),
   };
 }
 
@@ -101,11 +132,13 @@ function baseLayout(plan: Plan): Layout {
 }
 
 function measured(
-  { plan, layout, result }: CheckedLayout,
+  checked: CheckedLayout,
   base: Layout,
 ): Readonly<Record<MeasureName, number | null>> {
+  const { plan, layout, result } = checked;
   const counts = countBySeverity(result.findings);
   return {
+    ...crossedSeed(checked),
     conflicts: counts.conflict,
     "worst shortfall": worstShortfall(result),
     unknowns: counts.unknown,

@@ -3,8 +3,12 @@ import type { Comparison, Measure, MeasureName } from "./compare-layouts.ts";
 import type { Change, Difference } from "./layout-differences.ts";
 import { compassWord } from "../geometry/point.ts";
 import { type LengthUnit, formatArea, formatDistance } from "../model/length.ts";
+import { rarity, twoFigures } from "../crossing-share/share-words.ts";
 import type { Plan } from "../model/plan.ts";
 import { coverWords } from "../map/map-style.ts";
+
+/** Fewer crossed seeds in a thousand are not told apart. */
+const LEAST_CROSSED = 0.001;
 
 /** What a row measures, for a reader who sees it for the first time. */
 export function measureTitle(name: MeasureName, { base, wantedPlants }: Comparison): string {
@@ -35,12 +39,20 @@ export function measureTitle(name: MeasureName, { base, wantedPlants }: Comparis
       return "Ground planted";
     case "moved":
       return `Plantings moved from ${base.name}, added up`;
+    case "most crossed, upper":
+      return "Most crossed planting of maize, rape or turnip, upper end; rough, the rule decides";
+    case "most crossed, lower":
+      return "The same, lower end; small gardens were seldom measured";
+    case "crossed in all, upper":
+      return "Crossed seeds in a thousand of each of these, added up, upper end";
+    case "crossed in all, lower":
+      return "The same, lower end";
   }
 }
 
 /** One value of a row; "none" where there is nothing to measure. */
 export function measureText(value: number | null, measure: Measure, unit: LengthUnit): string {
-  if (value === null) return "none";
+  if (value === null) return measure.unit === "per thousand" ? "not estimated" : "none";
   switch (measure.unit) {
     case "count":
       return String(value);
@@ -50,6 +62,12 @@ export function measureText(value: number | null, measure: Measure, unit: Length
       return formatDistance(value, unit);
     case "square metres":
       return formatArea(value, unit);
+    case "per thousand":
+      return measure.name.startsWith("most")
+        ? rarity(value / 1000)
+        : value < LEAST_CROSSED
+          ? `under ${LEAST_CROSSED}`
+          : twoFigures(value);
   }
 }
 

@@ -175,3 +175,33 @@ describe("the written comparison", () => {
     }
   });
 });
+
+test("how much would cross is measured at both ends where it is estimated, and left out elsewhere", () => {
+  const plan = gardenPlan(
+    [variety("a", "sweet-corn", {}), variety("b", "sweet-corn", {})],
+    [bed("b1", 0, 0, 4, 200)],
+    [
+      planting("p1", "a", { outline: square(0, 0, 1), bed: "b1" }),
+      planting("p2", "b", { outline: square(0, 4, 1), bed: "b1" }),
+    ],
+  );
+  const both = moveObjects("layout-2", ["p2"], 0, 80).apply(
+    copyLayout("layout-1", "layout-2", "Layout 2").apply(plan),
+  );
+  const crossed = compareLayouts(checkLayouts(both, both.layouts)).measures.filter(
+    ({ unit }) => unit === "per thousand",
+  );
+  expect(crossed.map(({ name }) => name)).toEqual([
+    "most crossed, upper",
+    "most crossed, lower",
+    "crossed in all, upper",
+    "crossed in all, lower",
+  ]);
+  for (const { values, isBest } of crossed) {
+    expect(values[1]).toBeGreaterThan(0);
+    expect(values[0]).toBeGreaterThan(10 * (values[1] ?? 0));
+    expect(isBest).toEqual([false, true]);
+  }
+  const tomatoes = compareLayouts(checkLayouts(twoLayouts(), twoLayouts().layouts));
+  expect(tomatoes.measures.filter(({ unit }) => unit === "per thousand")).toEqual([]);
+});
