@@ -5,6 +5,7 @@ import { lotBook } from "../../core/lots/lot-book.ts";
 import { lotFaults } from "../../core/model/lot-problems.ts";
 import { lot as lotSchema } from "../../core/model/lot-schema.ts";
 import type { Lot, Plan } from "../../core/model/plan.ts";
+import { expectedText } from "../../core/model/read-plan.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 
 export type LotChanges = { readonly [Key in keyof Omit<Lot, "id">]?: Lot[Key] | undefined };
@@ -18,7 +19,7 @@ export function lotRefusal(plan: Pick<Plan, "lots">, lot: Lot): string | null {
   if (!read.success) {
     const [issue] = read.error.issues;
     const field = fieldWords(issue?.path.join(".") ?? "");
-    return `${field}: ${lowerFirst(issue?.message ?? "cannot be used")}`;
+    return `${field}: expected ${issue ? expectedText(issue) : "something else"}`;
   }
   const [fault] = lotFaults(lot);
   return fault ? `${fieldWords(fault.field)}: got ${fault.got}, expected ${fault.expected}` : null;
@@ -55,8 +56,4 @@ const FIELDS: readonly (readonly [RegExp, string])[] = [
 
 function fieldWords(path: string): string {
   return FIELDS.find(([pattern]) => pattern.test(path))?.[1] ?? path;
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

@@ -3,6 +3,7 @@ import { monthName } from "../../core/model/day.ts";
 import { placeFaults } from "../../core/model/lot-problems.ts";
 import { storagePlace as placeSchema } from "../../core/model/lot-schema.ts";
 import type { StoragePlace } from "../../core/model/plan.ts";
+import { expectedText } from "../../core/model/read-plan.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { FormProblem } from "../form/Field.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
@@ -187,7 +188,7 @@ function wholePlace(
   const read = placeSchema.safeParse(place);
   if (!read.success) {
     const [issue] = read.error.issues;
-    return `${fieldWords(String(issue?.path.at(-1) ?? ""))}: ${issue?.message ?? "cannot be used"}`;
+    return `${fieldWords(String(issue?.path.at(-1) ?? ""))}: expected ${issue ? expectedText(issue) : "something else"}`;
   }
   const [fault] = placeFaults(place);
   return fault ? "Two parts of the year begin in the same month" : place;
