@@ -36,6 +36,19 @@ function checked(features: readonly Feature[]) {
   return { plan, layout, result: runChecks(plan, layout, book) };
 }
 
+/** Wild kinds, kinds that cross one way, kinds whose stricter levels have no figure. */
+const OTHER_KINDS = [
+  "wild-carrot",
+  "sunflower",
+  "wild-sunflower",
+  "prickly-lettuce",
+  "chicory",
+  "endive",
+  "currant-tomato",
+  "pea",
+];
+const LEVELS = ["home", "Sale", "stock", ""];
+
 /** A made-up register, kinds by their id, without plantings that lie just at a limit. */
 function register(count: number, seed: number): readonly Feature[] {
   const all = [...registerFeatures(count, seed)].map((raw, index) => {
@@ -43,8 +56,10 @@ function register(count: number, seed: number): readonly Feature[] {
     const { isolationM, ...rest } = feature.properties as { isolationM?: number; kind: string };
     // Every third planting goes by the published figure of its kind.
     const typed = index % 3 === 0 || isolationM === undefined ? {} : { isolationM };
-    const kind = book.find(rest.kind)?.id ?? rest.kind;
-    return { ...feature, properties: { ...rest, ...typed, kind } };
+    const made = book.find(rest.kind)?.id ?? rest.kind;
+    const kind = index % 5 === 0 ? OTHER_KINDS[(index / 5) % OTHER_KINDS.length] : made;
+    const level = LEVELS[(index >> 2) % LEVELS.length];
+    return { ...feature, properties: { ...rest, ...typed, level, kind: kind ?? made } };
   });
   const atLimit = new Set(
     allIsolationPairs(checked(all).result.stands, book)
@@ -83,6 +98,28 @@ const told = (pair: Pair) =>
     pair.standing,
   ].join(" ");
 
+type Near = readonly [string, string, number];
+
+/** Pairs that plants or harvest of may mix, by the view. */
+function mixing(database: string): readonly Near[] {
+  const rows = psql([
+    "-d",
+    database,
+    "-At",
+    "-c",
+    "select json_build_array(seed_parent, other, required_m) from mixing_pair",
+  ]);
+  return rows
+    .split("\n")
+    .filter(Boolean)
+    .map((row) => JSON.parse(row) as Near);
+}
+
+/** Either way round once. */
+function pairsOf(pairs: readonly Near[]): readonly string[] {
+  return [...new Set(pairs.map(([a, b, metres]) => [...[a, b].sort(), metres].join(" ")))].sort();
+}
+
 test.each([
   [1500, 1],
   [1500, 2],
@@ -110,6 +147,15 @@ test.each([
 
   expect(theirs.map(told).sort()).toEqual(report.pairs.map(told).sort());
   expect(new Set(theirs.map(({ standing }) => standing)).size).toBe(4);
+  const mixed = pairsOf(mixing(database));
+  expect(mixed.length).toBeGreaterThan(0);
+  expect(mixed).toEqual(
+    pairsOf(
+      result.findings
+        .filter((finding) => finding.check === "mixing")
+        .map(({ subject, other, requiredM }) => [subject, other, requiredM ?? 0]),
+    ),
+  );
   const ours = new Map(report.pairs.map((pair) => [told(pair), pair.distanceM]));
   const largest = Math.max(
     ...theirs.map((pair) => Math.abs(pair.distanceM - (ours.get(told(pair)) ?? Infinity))),
