@@ -60,6 +60,16 @@ export function actsOn(
   return figureSource !== null && regulationOf(offer.source) === regulationOf(figureSource);
 }
 
+/**
+ * Whether a change can act on a figure of a source at all, whatever numbers are stated; false where
+ * there is no figure. What asks for border rows only ever shortens.
+ */
+export function canActOn(offer: OfferedAdjustment, figureSource: string | null): boolean {
+  if (figureSource === null) return false;
+  const effect = offer.asks.length > 0 ? atMost(0) : offer.effectOf({ id: offer.id });
+  return effect !== null && actsOn(offer, effect, figureSource);
+}
+
 /** The border row table of Washington belongs to its own figure for corn seed, one section before. */
 function regulationOf(source: string): string {
   return source === "wac-16-302-295" ? "wac-16-302-290" : source;

@@ -5,6 +5,7 @@ import { CountField } from "../form/NumberField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import {
   type AdjustmentChoice,
+  type FigureInForce,
   adjustmentChoices,
   strayAdjustments,
   withAdjustment,
@@ -18,13 +19,21 @@ interface AdjustmentFieldsProps {
   readonly kindId: string;
   /** Whether a distance is typed, which stands whatever is stated here. */
   readonly isTyped: boolean;
+  /** What its distance rests on where none is typed. */
+  readonly figure: FigureInForce;
   readonly onChange: (adjustments: Planting["adjustments"], title: string) => void;
 }
 
 /** Changes to the distance that regulations give the kind; each the grower's own statement. */
-export function AdjustmentFields({ planting, kindId, isTyped, onChange }: AdjustmentFieldsProps) {
+export function AdjustmentFields({
+  planting,
+  kindId,
+  isTyped,
+  figure,
+  onChange,
+}: AdjustmentFieldsProps) {
   const stated = planting.adjustments ?? [];
-  const choices = adjustmentChoices(kindId, stated);
+  const choices = adjustmentChoices(kindId, stated, figure);
   const strays = strayAdjustments(kindId, stated);
   if (choices.length === 0 && strays.length === 0) return null;
   const set = (id: string, entry: StatedAdjustment | null) =>
@@ -37,7 +46,11 @@ export function AdjustmentFields({ planting, kindId, isTyped, onChange }: Adjust
         {isTyped && " A distance is typed here, so nothing below changes it."}
       </p>
       {choices.map((choice) => (
-        <AdjustmentField key={choice.id} choice={choice} onSet={(entry) => set(choice.id, entry)} />
+        <AdjustmentField
+          key={choice.id}
+          choice={isTyped ? { ...choice, whyIdle: null } : choice}
+          onSet={(entry) => set(choice.id, entry)}
+        />
       ))}
       {strays.map(({ id }) => (
         <p key={id} className="field-hint">
@@ -73,6 +86,11 @@ function AdjustmentField({ choice, onSet }: AdjustmentFieldProps) {
       </label>
       <p className="field-hint" id={id}>
         {choice.effect}
+        {choice.whyIdle !== null && (
+          <>
+            . <strong>{choice.whyIdle}</strong>
+          </>
+        )}
       </p>
       {stated && asks.includes("borderRows") && (
         <CountField

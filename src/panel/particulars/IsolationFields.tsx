@@ -56,6 +56,7 @@ export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
           planting={planting}
           kindId={stand.kind.id}
           isTyped={stand.requirement !== null && stand.requirement.from !== "figure"}
+          figure={stand.requirement}
           onChange={(adjustments, title) => onChange({ adjustments }, title)}
         />
       )}

@@ -2,9 +2,11 @@
 import { adjustmentWords } from "../../core/distances/adjustment-words.ts";
 import {
   type OfferedAdjustment,
+  canActOn,
   offeredAdjustments,
   placeWords,
 } from "../../core/distances/stated-adjustments.ts";
+import { citedAs } from "../../core/kinds/sources.ts";
 import type { Planting, StatedAdjustment } from "../../core/model/plan.ts";
 
 type Stated = NonNullable<Planting["adjustments"]>;
@@ -18,10 +20,19 @@ export interface AdjustmentChoice {
   readonly asks: OfferedAdjustment["asks"];
   /** What is recorded; null: not stated. */
   readonly stated: StatedAdjustment | null;
+  /** Why it changes nothing here, whether stated or not; null: it acts on the figure in force. */
+  readonly whyIdle: string | null;
 }
 
-/** The choices a planting of a kind has, with what is recorded. */
-export function adjustmentChoices(kindId: string, stated: Stated): readonly AdjustmentChoice[] {
+/** The figure a planting's distance rests on, by its source; null: no figure is known. */
+export type FigureInForce = { readonly source: string | null } | null;
+
+/** The choices a planting of a kind has, with what is recorded and whether it acts. */
+export function adjustmentChoices(
+  kindId: string,
+  stated: Stated,
+  figure: FigureInForce,
+): readonly AdjustmentChoice[] {
   return offeredAdjustments(kindId).map((offer) => {
     const entry = stated.find(({ id }) => id === offer.id) ?? null;
     return {
@@ -32,8 +43,19 @@ export function adjustmentChoices(kindId: string, stated: Stated): readonly Adju
         .join("; "),
       asks: offer.asks,
       stated: entry,
+      whyIdle: whyIdle(offer, figure),
     };
   });
+}
+
+function whyIdle(offer: OfferedAdjustment, figure: FigureInForce): string | null {
+  if (figure === null) return "Changes nothing: no distance is known here.";
+  if (canActOn(offer, figure.source)) return null;
+  const source =
+    figure.source === null || figure.source === "own"
+      ? "is your own"
+      : `is from another source (${citedAs(figure.source)})`;
+  return `Changes nothing: the distance in force ${source}, and this shortens only the figure of its own regulation.`;
 }
 
 function effectText(offer: OfferedAdjustment, stated: StatedAdjustment | null): string {

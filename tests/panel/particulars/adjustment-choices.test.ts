@@ -7,28 +7,58 @@ import {
 } from "../../../src/panel/particulars/adjustment-choices.ts";
 import { fieldAreaText, readFieldArea } from "../../../src/panel/form/field-area.ts";
 
+/** A distance that rests on 7 CFR 201.76. */
+const CFR = { source: "cfr-201-76" };
+
 describe("choices", () => {
   test("only for kinds they are printed for, with the condition in words", () => {
-    expect(adjustmentChoices("lettuce", [])).toEqual([]);
-    expect(adjustmentChoices("watermelon", [])).toEqual([
+    expect(adjustmentChoices("lettuce", [], CFR)).toEqual([]);
+    expect(adjustmentChoices("watermelon", [], CFR)).toEqual([
       {
         id: "watermelon-barriers",
         condition: "natural or artificial barriers protect the field well",
         effect: "half the distance; 7 CFR 201.76 Table 5, footnote 26",
         asks: [],
         stated: null,
+        whyIdle: null,
       },
     ]);
   });
 
   test("those with numbers show what the numbers come to", () => {
     const effect = (borderRows: number) =>
-      adjustmentChoices("sweet-corn", [{ id: "sweet-corn-field", borderRows }])[0]?.effect;
+      adjustmentChoices("sweet-corn", [{ id: "sweet-corn-field", borderRows }], CFR)[0]?.effect;
     expect(effect(8)).toContain("at most 500 ft (152.4 m)");
     expect(effect(2)).toContain("changes nothing while its condition is not met");
-    expect(adjustmentChoices("sweet-corn", [])[0]?.effect).toContain(
+    expect(adjustmentChoices("sweet-corn", [], CFR)[0]?.effect).toContain(
       "by the number of border rows",
     );
+  });
+});
+
+describe("what does not act on the figure in force says so", () => {
+  const idle = (kindId: string, source: string | null) =>
+    adjustmentChoices(kindId, [], { source }).map(({ whyIdle }) => whyIdle);
+
+  test("what one regulation shortens, another source's figure does not", () => {
+    expect(idle("watermelon", "icar-ecourse")[0]).toContain(
+      "the distance in force is from another source (",
+    );
+    expect(idle("watermelon", "cfr-201-76")).toEqual([null]);
+    expect(idle("watermelon", "own")[0]).toContain("the distance in force is your own");
+  });
+
+  test("border rows too, before their number is stated, and Washington's table beside its figure", () => {
+    expect(idle("sweet-corn", "cfr-201-76")).toContain(null);
+    expect(idle("sweet-corn", "seed-corn-book").every((why) => why !== null)).toBe(true);
+    const washington = (source: string) =>
+      adjustmentChoices("maize", [], { source }).find(({ effect }) => effect.includes("WAC"));
+    expect(washington("wac-16-302-290")?.whyIdle).toBeNull();
+    expect(washington("cfr-201-76")?.whyIdle).toContain("its own regulation");
+  });
+
+  test("nothing acts where no figure is known", () => {
+    expect(adjustmentChoices("watermelon", [], null)[0]?.whyIdle).toContain("no distance is known");
   });
 });
 
