@@ -15,7 +15,7 @@ import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import type { Cover } from "../model/plan.ts";
 import type { IsolationPair, Standing, TimeClear } from "./isolation-pair.ts";
-import { nearStands } from "./near-stands.ts";
+import { groupStands, nearStands } from "./near-stands.ts";
 import { type Stand, requirementFrom } from "./stand.ts";
 
 /**
@@ -49,33 +49,64 @@ export function isolationPairs(
   book: CropBook,
   earlier?: CarriedForward,
 ): IsolationRun {
-  const byParent = new Map<string, readonly IsolationPair[]>();
+  return earlier ? carriedRun(stands, book, earlier) : freshRun(stands, book);
+}
+
+function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
+  const byParent: PairsByParent = new Map();
+  for (const group of groupStands(stands).values()) pairsOfGroup(group, book, byParent);
+  const pairs = inOneList(stands, byParent);
+  return { byParent, pairs, fresh: pairs };
+}
+
+function carriedRun(
+  stands: readonly Stand[],
+  book: CropBook,
+  earlier: CarriedForward,
+): IsolationRun {
+  const byParent: PairsByParent = new Map();
   const fresh: IsolationPair[] = [];
   for (const group of groupStands(stands).values()) {
-    const changed = earlier && group.filter((stand) => earlier.changed.has(stand.id));
-    const index = changed && changed.length < group.length ? null : nearStands(group);
-    for (const place of index?.order ?? group.keys()) {
-      const parent = group[place] as Stand;
+    const changed = group.filter(({ id }) => earlier.changed.has(id));
+    if (changed.length === group.length) {
+      pairsOfGroup(group, book, byParent);
+      for (const pair of inOneList(group, byParent)) fresh.push(pair);
+      continue;
+    }
+    for (const parent of group) {
       if (!parent.isSeedParent) continue;
-      const before = earlier?.changed.has(parent.id) ? undefined : earlier?.byParent.get(parent.id);
-      const kept = before && earlier ? keptPairs(before, earlier.changed) : [];
-      const sources = before && changed ? changed : (index?.near(place) ?? group);
-      const found = closePairs(parent, sources, book);
-      if (earlier) for (const pair of found) fresh.push(pair);
+      const before = earlier.changed.has(parent.id) ? undefined : earlier.byParent.get(parent.id);
+      const found = closePairs(parent, before ? changed : group, book);
+      for (const pair of found) fresh.push(pair);
+      const kept = before ? keptPairs(before, earlier.changed) : [];
       byParent.set(parent.id, kept.length === 0 ? found : [...kept, ...found]);
     }
-    if (earlier) putInOrder(group, byParent);
+    putInOrder(group, byParent);
   }
+  return { byParent, pairs: inOneList(stands, byParent), fresh };
+}
+
+type PairsByParent = Map<string, readonly IsolationPair[]>;
+
+/** Adds the pairs of a whole crossing group, with the spatial index where the group is large. */
+function pairsOfGroup(group: readonly Stand[], book: CropBook, byParent: PairsByParent): void {
+  const index = nearStands(group);
+  for (const place of index?.order ?? group.keys()) {
+    const parent = group[place] as Stand;
+    if (!parent.isSeedParent) continue;
+    byParent.set(parent.id, closePairs(parent, index?.near(place) ?? group, book));
+  }
+}
+
+/** The pairs of those stands that are seed parents, in the order of the stands. */
+function inOneList(stands: readonly Stand[], byParent: PairsByParent): IsolationPair[] {
   const pairs: IsolationPair[] = [];
   for (const { id } of stands) for (const pair of byParent.get(id) ?? []) pairs.push(pair);
-  return { byParent, pairs, fresh: earlier ? fresh : pairs };
+  return pairs;
 }
 
 /** Carried-forward lists in the order of the stands, as a fresh run makes them. */
-function putInOrder(
-  group: readonly Stand[],
-  byParent: Map<string, readonly IsolationPair[]>,
-): void {
+function putInOrder(group: readonly Stand[], byParent: PairsByParent): void {
   const rank = new Map(group.map((stand, index) => [stand.id, index]));
   for (const { id } of group) {
     const pairs = byParent.get(id);
@@ -101,16 +132,6 @@ function inOrder(
   return pairs.every((pair, index) => index === 0 || rankOf(pairs[index - 1]) < rankOf(pair))
     ? pairs
     : [...pairs].sort((a, b) => rankOf(a) - rankOf(b));
-}
-
-function groupStands(stands: readonly Stand[]): ReadonlyMap<string, readonly Stand[]> {
-  const groups = new Map<string, Stand[]>();
-  for (const stand of stands) {
-    const group = groups.get(stand.kind.group);
-    if (group) group.push(stand);
-    else groups.set(stand.kind.group, [stand]);
-  }
-  return groups;
 }
 
 /** The pairs of one seed parent that distance does not clear, in the order of the sources. */

@@ -24,6 +24,17 @@ export interface NearStands {
   readonly near: (place: number) => readonly Stand[];
 }
 
+/** Stands by crossing group, in the order given. */
+export function groupStands(stands: readonly Stand[]): ReadonlyMap<string, readonly Stand[]> {
+  const groups = new Map<string, Stand[]>();
+  for (const stand of stands) {
+    const group = groups.get(stand.kind.group);
+    if (group) group.push(stand);
+    else groups.set(stand.kind.group, [stand]);
+  }
+  return groups;
+}
+
 /** Null when the group is so small that every stand may as well be measured. */
 export function nearStands(group: readonly Stand[]): NearStands | null {
   if (group.length < INDEX_FROM) return null;
