@@ -6,23 +6,26 @@ import { countEntries } from "../../core/model/collections.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import type { PlanState } from "../plan/plan-store.ts";
 
-/** Whether a change of the committed plan lost more than half of its objects without an edit. */
+/** What the sheet and the seed list hold is counted together: beds may go while plantings come. */
+const DRAWN: ReadonlySet<string> = new Set(["beds", "plantings", "surroundings", "varieties"]);
+
+/**
+ * Whether a change of the committed plan lost, without an edit, more than half of what is drawn or
+ * of any other list: the seed shelf, the field record, and what is added to the plan's lists later.
+ */
 export function isUnexplainedLoss(before: PlanState, after: PlanState): boolean {
   const hasStep = before.past !== after.past || before.future !== after.future;
-  if (hasStep) return false;
-  return [countObjects, countLots].some((count) => count(after.plan) * 2 < count(before.plan));
+  if (hasStep || before.plan === after.plan) return false;
+  const left = countWatched(after.plan);
+  return [...countWatched(before.plan)].some(([what, count]) => (left.get(what) ?? 0) * 2 < count);
 }
 
-/** What the sheet and the seed list hold together. */
-function countObjects(plan: Plan): number {
-  const counts = countEntries(plan);
-  return ["beds", "plantings", "surroundings", "varieties"].reduce(
-    (sum, name) => sum + (counts.get(name) ?? 0),
-    0,
-  );
-}
-
-/** The seed shelf is worth as much as what is drawn, and may be far longer: it is counted by itself. */
-function countLots(plan: Plan): number {
-  return countEntries(plan).get("lots") ?? 0;
+/** Entries by list, the lists of what is drawn under one word. */
+function countWatched(plan: Plan): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const [list, count] of countEntries(plan)) {
+    const what = DRAWN.has(list) ? "drawn" : list;
+    counts.set(what, (counts.get(what) ?? 0) + count);
+  }
+  return counts;
 }
