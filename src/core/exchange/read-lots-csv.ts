@@ -3,7 +3,7 @@
  * row which lots would be taken, and which not, with the column at fault.
  */
 import Papa from "papaparse";
-import { z } from "zod";
+import { z } from "zod/mini";
 import { nextLotId, nextTestId } from "../edits/lot-edits.ts";
 import { nextPlaceId } from "../edits/storage-edits.ts";
 import { nextId } from "../edits/edit.ts";
