@@ -1,5 +1,6 @@
 /** The rows of `adjustments`: reliefs first, then increases, as the regulations print them. */
 import type { Adjustment } from "./adjustment.ts";
+import { cfrBorderRows } from "./border-rows.ts";
 
 const US = { source: "cfr-201-76" } as const;
 
@@ -37,6 +38,7 @@ export const smallerDistances: readonly Adjustment[] = [
     kinds: ["maize", "popcorn"],
     crops: "corn, hybrid and open-pollinated",
     effect: { kind: "at most", feet: 410 },
+    borderRows: cfrBorderRows,
     ...US,
     place: "footnote 12",
     note: "less with border rows",

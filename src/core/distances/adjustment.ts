@@ -1,3 +1,5 @@
+import type { BorderRowTable } from "./border-rows.ts";
+
 /** A change to a distance that a regulation itself gives. */
 export type AdjustmentEffect =
   /** The distance times a factor, e.g. a half behind barriers. */
@@ -16,6 +18,8 @@ export interface Adjustment {
   /** Crops as printed. */
   readonly crops: string;
   readonly effect: AdjustmentEffect;
+  /** How border rows shorten the distance further; `effect` is then that of none. */
+  readonly borderRows?: BorderRowTable;
   /** Id of a source (sources.ts). */
   readonly source: string;
   /** Where in the source, e.g. "footnote 26". */

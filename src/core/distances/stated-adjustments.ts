@@ -9,7 +9,6 @@ import { adjustmentWords } from "./adjustment-words.ts";
 import { type AdjustmentStep, adjustedDistance, adjustmentsOf } from "./adjustments.ts";
 import {
   type BorderRowTable,
-  cfrBorderRows,
   distanceWithBorderRows,
   sweetCornDistance,
   washingtonBorderRows,
@@ -37,14 +36,17 @@ export interface StatedStep extends AdjustmentStep {
 
 /** Every change regulations print for a kind: what shortens a distance before what lengthens it. */
 export function offeredAdjustments(kindId: string): readonly OfferedAdjustment[] {
-  const printed = adjustmentsOf(kindId).map((entry) =>
-    entry.id === "maize-same-colour"
-      ? { ...entry, note: undefined, ...byBorderRows(cfrBorderRows) }
-      : { ...entry, asks: [], effectOf: () => entry.effect },
+  const printed = adjustmentsOf(kindId).map(({ borderRows, note, ...entry }) =>
+    borderRows
+      ? { ...entry, ...byBorderRows(borderRows) }
+      : {
+          ...entry,
+          ...(note === undefined ? {} : { note }),
+          asks: [],
+          effectOf: () => entry.effect,
+        },
   );
-  return [...printed, ...(kindId === "maize" ? [washington] : []), ...sweetCorn(kindId)].map(
-    ({ note, ...offer }) => (note === undefined ? offer : { ...offer, note }),
-  );
+  return [...printed, ...byRowsAlone.filter(({ kinds }) => kinds.includes(kindId))];
 }
 
 /**
@@ -135,33 +137,32 @@ function byBorderRows(table: BorderRowTable): Pick<OfferedAdjustment, "asks" | "
   };
 }
 
-const washington: OfferedAdjustment = {
-  id: washingtonBorderRows.id,
-  condition: washingtonBorderRows.condition,
-  crops: "hybrid corn",
-  source: washingtonBorderRows.source,
-  place: "",
-  ...byBorderRows(washingtonBorderRows),
-};
-
-function sweetCorn(kindId: string): readonly OfferedAdjustment[] {
-  if (kindId !== "sweet-corn") return [];
-  return [
-    {
-      id: "sweet-corn-field",
-      condition: "border rows of the same sweet corn stand around the seed block",
-      crops: "sweet corn",
-      source: "cfr-201-76",
-      place: "footnote 14",
-      note: "fields of 10 acres (4 ha) or less need at least 4 border rows",
-      asks: ["borderRows", "fieldHa"],
-      effectOf: ({ borderRows = 0, fieldHa }) => {
-        const metres = sweetCornDistance(acresOf(fieldHa), borderRows);
-        return metres === null ? null : atMost(metres);
-      },
+/** What is printed for border rows alone, with the kinds it is printed for. */
+const byRowsAlone: readonly (OfferedAdjustment & Pick<Adjustment, "kinds">)[] = [
+  {
+    id: washingtonBorderRows.id,
+    condition: washingtonBorderRows.condition,
+    kinds: ["maize"],
+    crops: "hybrid corn",
+    source: washingtonBorderRows.source,
+    place: "",
+    ...byBorderRows(washingtonBorderRows),
+  },
+  {
+    id: "sweet-corn-field",
+    condition: "border rows of the same sweet corn stand around the seed block",
+    kinds: ["sweet-corn"],
+    crops: "sweet corn",
+    source: "cfr-201-76",
+    place: "footnote 14",
+    note: "fields of 10 acres (4 ha) or less need at least 4 border rows",
+    asks: ["borderRows", "fieldHa"],
+    effectOf: ({ borderRows = 0, fieldHa }) => {
+      const metres = sweetCornDistance(acresOf(fieldHa), borderRows);
+      return metres === null ? null : atMost(metres);
     },
-  ];
-}
+  },
+];
 
 function atMost(metres: number): AdjustmentEffect {
   return { kind: "at most", feet: Math.round(metres / METRES_PER_FOOT) };
