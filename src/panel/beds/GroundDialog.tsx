@@ -64,7 +64,7 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
           value={typed.label}
           isWide
           onApply={(text) =>
-            nameProblem(text, "A name is needed to tell it from others") ??
+            nameProblem(text, { isNeeded: "A name is needed to tell it from others" }) ??
             set({ label: text.trim() })
           }
         />

@@ -27,7 +27,7 @@ export function RenameObjectDialog({ id, onClose }: RenameObjectDialogProps) {
   const [name, setName] = useState(old);
   const apply = (text: string) => {
     const problem = surrounding
-      ? nameProblem(text, "A name is needed to tell it from others")
+      ? nameProblem(text, { isNeeded: "A name is needed to tell it from others" })
       : codeProblem(layout, text, id);
     if (problem !== null) return problem;
     setName(text.trim());

@@ -21,7 +21,7 @@ import {
   cropsOfDraft,
   draftProblem,
 } from "./earlier-crop-words.ts";
-import { lengthProblem } from "../form/name-problem.ts";
+import { nameProblem } from "../form/name-problem.ts";
 import { useForm } from "../form/use-form.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
@@ -55,7 +55,7 @@ export function EarlierCropForm({ crop, onClose }: EarlierCropFormProps) {
           value={draft.varietyName}
           hint="Its own variety is no risk to a planting; without a name it counts as another."
           onApply={(varietyName) =>
-            lengthProblem(varietyName) ?? set({ varietyName: varietyName.trim() })
+            nameProblem(varietyName) ?? set({ varietyName: varietyName.trim() })
           }
         />
         <CountField

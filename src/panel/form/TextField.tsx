@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { LIMITS } from "../../core/model/limits.ts";
 import { Field, useFieldParts } from "./Field.tsx";
+import { nameProblem } from "./name-problem.ts";
 import { useDraft } from "./use-draft.ts";
 
 interface TextFieldProps {
@@ -47,7 +48,8 @@ export function NoteField({ label, value, onApply }: NoteFieldProps) {
   const draft = useDraft<HTMLTextAreaElement>(
     value,
     (text) => {
-      if (text.length > LIMITS.note) return `A note has at most ${LIMITS.note} letters`;
+      const problem = nameProblem(text, { what: "A note has", most: LIMITS.note });
+      if (problem !== null) return problem;
       onApply(text.trim());
       return null;
     },

@@ -1,12 +1,20 @@
 /** What a plan takes as a name, in words. */
 import { LIMITS } from "../../core/model/limits.ts";
 
-/** @param what the beginning of the sentence: "A title has" */
-export function lengthProblem(text: string, what = "A name has"): string | null {
-  return text.length > LIMITS.name ? `${what} at most ${LIMITS.name} letters` : null;
+interface Named {
+  /** The beginning of the sentence: "A title has". */
+  readonly what?: string;
+  /** Said when nothing is typed; left out: it may be empty. */
+  readonly isNeeded?: string;
+  /** Letters at most; left out: those of a name. */
+  readonly most?: number;
 }
 
-/** @param missing what is said when nothing is typed */
-export function nameProblem(text: string, missing: string, what?: string): string | null {
-  return text.trim() === "" ? missing : lengthProblem(text, what);
+/** Why a text cannot be the name of something, or null. */
+export function nameProblem(
+  text: string,
+  { what = "A name has", isNeeded, most = LIMITS.name }: Named = {},
+): string | null {
+  if (isNeeded !== undefined && text.trim() === "") return isNeeded;
+  return text.length > most ? `${what} at most ${most} letters` : null;
 }

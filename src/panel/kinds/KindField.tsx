@@ -1,5 +1,6 @@
 import { useId, useState } from "react";
 import type { Kind } from "../../core/kinds/crop.ts";
+import { LIMITS } from "../../core/model/limits.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { findKinds, formSearched } from "./kind-search.ts";
 
@@ -52,7 +53,11 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
       )}
       <FoundKinds found={found} search={search} kindId={kindId} group={id} onPick={onPick} />
       {onAdd && search.trim() !== "" && (
-        <button type="button" className="link" onClick={() => onAdd(search.trim().slice(0, 200))}>
+        <button
+          type="button"
+          className="link"
+          onClick={() => onAdd(search.trim().slice(0, LIMITS.name))}
+        >
           Add &ldquo;{search.trim()}&rdquo; as a kind of your own
         </button>
       )}

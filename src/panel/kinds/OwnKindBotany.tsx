@@ -1,7 +1,7 @@
 import type { OwnKind } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
-import { lengthProblem } from "../form/name-problem.ts";
+import { nameProblem } from "../form/name-problem.ts";
 import { TextField } from "../form/TextField.tsx";
 import { type ChangeOwnKind, groupChoices, speciesChoices } from "./own-kind-edit.ts";
 import { choicesOf } from "../state/plan-words.ts";
@@ -40,13 +40,13 @@ export function OwnKindBotany({ own, onChange }: OwnKindPartProps) {
         label="Name"
         value={own.name}
         isWide
-        onApply={(typed) => lengthProblem(typed) ?? onChange({ name: typed.trim() })}
+        onApply={(typed) => nameProblem(typed) ?? onChange({ name: typed.trim() })}
       />
       <TextField
         label="Botanical name"
         value={own.botanicalName ?? ""}
         isWide
-        onApply={(typed) => lengthProblem(typed) ?? onChange({ botanicalName: text(typed) })}
+        onApply={(typed) => nameProblem(typed) ?? onChange({ botanicalName: text(typed) })}
       />
       <ChoiceField
         label="Crossing group"

@@ -5,7 +5,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { RangeField } from "../form/RangeField.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { lengthProblem } from "../form/name-problem.ts";
+import { nameProblem } from "../form/name-problem.ts";
 import type { ChangeOwnKind } from "./own-kind-edit.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import "./kinds.css";
@@ -39,7 +39,7 @@ export function OwnKindFigures({ own, onChange }: OwnKindPartProps) {
         placeholder="a book, a neighbour, own trials"
         isWide
         onApply={(typed) =>
-          lengthProblem(typed, "A source has") ??
+          nameProblem(typed, { what: "A source has" }) ??
           onChange({ source: typed.trim() === "" ? undefined : typed.trim() })
         }
       />

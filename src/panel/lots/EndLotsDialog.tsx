@@ -2,6 +2,7 @@ import { useState } from "react";
 import { changeLots } from "../../core/edits/lot-edits.ts";
 import { lotBook } from "../../core/lots/lot-book.ts";
 import { Dialog } from "../form/Dialog.tsx";
+import { nameProblem } from "../form/name-problem.ts";
 import { onFormSubmit } from "../form/use-form.ts";
 import { TextField } from "../form/TextField.tsx";
 import { commit, useKept } from "../state/plan-actions.ts";
@@ -39,7 +40,8 @@ export function EndLotsDialog({ ids, as, onClose }: EndLotsDialogProps) {
             isWide
             placeholder="dead, crossed, mouldy"
             onApply={(text) => {
-              if (text.length > 200) return "A reason has at most 200 letters";
+              const problem = nameProblem(text, { what: "A reason has" });
+              if (problem !== null) return problem;
               setReason(text.trim());
               return null;
             }}

@@ -13,7 +13,7 @@ import { CrossingShareFold } from "../findings/CrossingShareFold.tsx";
 import { IsolationFields } from "./IsolationFields.tsx";
 import { OutlineFields } from "./OutlineFields.tsx";
 import { PlantCountFields } from "./PlantCountFields.tsx";
-import { lengthProblem } from "../form/name-problem.ts";
+import { nameProblem } from "../form/name-problem.ts";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import { codeProblem } from "../beds/new-bed.ts";
 import { choicesOf, purposeWords } from "../state/plan-words.ts";
@@ -106,7 +106,7 @@ function Records({ planting, onChange }: RecordsProps) {
         label="Lot"
         value={codesText(lotsToSow(plan, planting, undefined))}
         onApply={(text) => {
-          const problem = lengthProblem(text, "The codes of lots have");
+          const problem = nameProblem(text, { what: "The codes of lots have" });
           if (problem !== null) return problem;
           commit(sowFromCodes(layoutId, planting.id, text, `Set lot of ${code}`));
           return null;

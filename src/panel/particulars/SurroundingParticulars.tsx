@@ -8,7 +8,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { OutlineFields } from "./OutlineFields.tsx";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import { WindowField } from "../form/WindowField.tsx";
-import { lengthProblem, nameProblem } from "../form/name-problem.ts";
+import { nameProblem } from "../form/name-problem.ts";
 import { choicesOf, coverWords, floweringWords, surroundingWords } from "../state/plan-words.ts";
 import { commit } from "../state/plan-actions.ts";
 
@@ -18,7 +18,7 @@ export function SurroundingParticulars({ surrounding }: { readonly surrounding: 
   const { id, label } = surrounding;
   const change: Change = (changes, title) => commit(changeSurrounding(id, changes, title));
   const rename = (text: string) => {
-    const problem = nameProblem(text, "A name is needed to tell it from others");
+    const problem = nameProblem(text, { isNeeded: "A name is needed to tell it from others" });
     if (problem !== null) return problem;
     change({ label: text.trim() }, `Rename ${label}`);
     return null;
@@ -81,7 +81,7 @@ interface PollenFieldsProps {
 function PollenFields({ surrounding, change }: PollenFieldsProps) {
   const { label } = surrounding;
   const setVariety = (text: string) => {
-    const problem = lengthProblem(text);
+    const problem = nameProblem(text);
     if (problem !== null) return problem;
     const varietyName = text.trim() === "" ? undefined : text.trim();
     change({ varietyName }, `Set variety of ${label}`);

@@ -11,7 +11,7 @@ import { ClimateTable } from "./ClimateTable.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { FrostFields } from "./FrostFields.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { lengthProblem } from "../form/name-problem.ts";
+import { nameProblem } from "../form/name-problem.ts";
 import { type ClimateDraft, withCell } from "./climate-draft.ts";
 import { commit } from "../state/plan-actions.ts";
 import { temperatureUnits } from "../state/plan-words.ts";
@@ -99,7 +99,7 @@ interface StationFieldsProps {
 /** Where the numbers come from, for whoever reads them next year. */
 function StationFields({ draft, onChange }: StationFieldsProps) {
   const set = (key: "station" | "source", text: string) => {
-    const problem = lengthProblem(text, "It has");
+    const problem = nameProblem(text, { what: "It has" });
     if (problem === null) onChange({ ...draft, [key]: text.trim() });
     return problem;
   };

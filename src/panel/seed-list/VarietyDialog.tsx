@@ -10,7 +10,7 @@ import { CountField } from "../form/NumberField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { type Aside, VarietyAside } from "./VarietyAside.tsx";
 import { VarietyFigures } from "./VarietyFigures.tsx";
-import { lengthProblem } from "../form/name-problem.ts";
+import { nameProblem } from "../form/name-problem.ts";
 import { useForm } from "../form/use-form.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { blankVariety, varietyProblem, withKind } from "./variety-edit.ts";
@@ -105,7 +105,7 @@ function VarietyFields({ variety, onSet, onKind, onAside }: VarietyFieldsProps) 
         label="Name"
         value={variety.name}
         isWide
-        onApply={(text) => lengthProblem(text) ?? onSet({ name: text.trim() })}
+        onApply={(text) => nameProblem(text) ?? onSet({ name: text.trim() })}
       />
       <KindField
         kindId={variety.kind === "" ? undefined : variety.kind}

@@ -32,7 +32,8 @@ export function SeasonFields({ plan }: { readonly plan: Plan }) {
         label="Name"
         value={season.name}
         onApply={(text) =>
-          nameProblem(text, "A season needs a name, for example 2027") ?? set({ name: text.trim() })
+          nameProblem(text, { isNeeded: "A season needs a name, for example 2027" }) ??
+          set({ name: text.trim() })
         }
       />
       <DayField

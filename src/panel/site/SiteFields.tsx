@@ -7,7 +7,7 @@ import { TurnField } from "../form/NumberField.tsx";
 import { SiteOutline } from "./SiteOutline.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { readDegrees } from "../form/number-text.ts";
-import { lengthProblem } from "../form/name-problem.ts";
+import { nameProblem } from "../form/name-problem.ts";
 import { climateWords } from "../season/climate-draft.ts";
 import { commit } from "../state/plan-actions.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
@@ -29,7 +29,7 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
         label="Name"
         value={site.name}
         isWide
-        onApply={(text) => lengthProblem(text) ?? set({ name: text.trim() }, "Rename the site")}
+        onApply={(text) => nameProblem(text) ?? set({ name: text.trim() }, "Rename the site")}
       />
       <TurnField
         label="Bearing of up"

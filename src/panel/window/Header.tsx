@@ -64,7 +64,7 @@ function PlanTitle() {
   const plan = useShownPlan();
   const draft = useDraft<HTMLInputElement>(plan.title, (text) => {
     const title = text.trim();
-    const problem = nameProblem(title, "A plan needs a title", "A title has");
+    const problem = nameProblem(title, { isNeeded: "A plan needs a title", what: "A title has" });
     if (problem !== null) return problem;
     commit(changePlan({ title }, `Rename the plan to ${title}`));
     return null;
