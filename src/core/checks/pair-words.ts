@@ -22,7 +22,7 @@ export function requirementText(pair: IsolationPair, wording: Wording): string {
       : "";
   const changed = (requirement.adjustments ?? []).map((step) => `; ${step.why}`).join("");
   const more =
-    requirement.increase === undefined ? "" : `, from this wild kind ${requirement.increase}`;
+    requirement.increase === undefined ? "" : `; from this wild kind: ${requirement.increase}`;
   const from = `${picked}${origin}${changed}${more}`;
   return kind === "" ? from : `${kind}, ${from}`;
 }

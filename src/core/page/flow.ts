@@ -17,6 +17,8 @@ export interface FlowItem {
   readonly name?: string;
   /** A heading is never left alone at the foot of a column. */
   readonly isHeading?: boolean;
+  /** Stays in the column of what follows, as a heading does, without a heading's room above. */
+  readonly isKeptWithNext?: boolean;
   /** Left out at the top of a column. */
   readonly isSpace?: boolean;
 }
@@ -46,10 +48,7 @@ export function flowInto(items: readonly FlowItem[], columns: readonly Box[]): F
         next += 1;
         continue;
       }
-      const follower = items[next + 1];
-      const needed =
-        item.height + (item.isHeading && follower ? follower.height + ABOVE_HEADING_MM : 0);
-      if (top + needed > bottom + 1e-6 && top > column.top) break;
+      if (top + keptHeight(items, next) > bottom + 1e-6 && top > column.top) break;
       if (item.isHeading && top > column.top) top += ABOVE_HEADING_MM;
       marks.push(...item.draw(column.left, top));
       top += item.height;
@@ -57,6 +56,18 @@ export function flowInto(items: readonly FlowItem[], columns: readonly Box[]): F
     }
   }
   return { marks, rest: items.slice(next) };
+}
+
+/** Height of an item with all that must not be parted from it, millimetres. */
+function keptHeight(items: readonly FlowItem[], from: number): number {
+  let height = 0;
+  for (let index = from; index < items.length; index += 1) {
+    const item = items[index] as FlowItem;
+    height +=
+      item.height + (item.isHeading && (index > from || items[index + 1]) ? ABOVE_HEADING_MM : 0);
+    if (!item.isHeading && !item.isKeptWithNext) break;
+  }
+  return height;
 }
 
 /** Breaks words into lines that fit a width; a word too long is broken anywhere. */

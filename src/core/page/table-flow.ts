@@ -9,6 +9,8 @@ export interface TableColumn {
 }
 
 const PAD_MM = 1;
+/** Between the words of two columns, so that they are read apart. */
+const GAP_MM = 2;
 
 /** @param rows one text a column; a row may be shorter */
 export function tableItems(
@@ -22,7 +24,7 @@ export function tableItems(
   const widths = columns.map(({ share }) => (share / shares) * widthMm);
   const row = (cells: readonly string[], isBold: boolean): FlowItem => {
     const wrapped = cells.map((words, index) =>
-      wrapText(words, (widths[index] ?? 0) - PAD_MM, sizePt, ruler, isBold),
+      wrapText(words, (widths[index] ?? 0) - GAP_MM, sizePt, ruler, isBold),
     );
     const lines = Math.max(1, ...wrapped.map((cell) => cell.length));
     const height = lines * lineHeight(sizePt) + 2 * PAD_MM;

@@ -29,13 +29,14 @@ import { type TableColumn, tableItems } from "../page/table-flow.ts";
 
 const HEADING_PT = 11;
 
+/** Wide enough for dates with on what they rest, which say most where they are least sure. */
 const COLUMNS: readonly TableColumn[] = [
-  { title: "Pollen source", share: 26 },
-  { title: "Kind", share: 14 },
-  { title: "Distance", share: 10 },
-  { title: "Required", share: 10 },
-  { title: "Its bloom", share: 20 },
-  { title: "Days together", share: 10 },
+  { title: "Pollen source", share: 24 },
+  { title: "Kind", share: 13 },
+  { title: "Distance", share: 9 },
+  { title: "Required", share: 9 },
+  { title: "Its bloom", share: 24 },
+  { title: "Days together", share: 12 },
   { title: "On what it rests", share: 40 },
 ];
 
@@ -73,6 +74,7 @@ function parentItems(
   const { plan, result } = checked;
   const wording = wordingOf(checked);
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
+  const kept = (words: string) => ({ ...body(words), isKeptWithNext: true });
   const { requirement } = stand;
   const source = requirement?.source ? findSource(requirement.source) : undefined;
   const metres = requirement === null ? null : formatDistance(requirement.metres, plan.units);
@@ -86,7 +88,7 @@ function parentItems(
         ...distanceTexts(pair, plan.units),
         windowText(other?.sheds),
         pair.overlapDays === null ? "not known" : String(pair.overlapDays),
-        `${describeStanding(pair, wording)}${watchText(pair, wording)}${yearsText(pair, checked)}`,
+        `${describeStanding(pair, wording)}${wildText(pair)}${watchText(pair, wording)}${yearsText(pair, checked)}`,
       ];
     });
   const [first] = pairs;
@@ -97,17 +99,27 @@ function parentItems(
       HEADING_PT,
       ruler,
     ),
-    body(
+    kept(
       `Takes pollen ${windowText(stand.receives)}; held to the ${stand.level ?? plan.level} level; needs ${metres ?? "a distance that is not known"}.`,
     ),
-    ...(first && requirement ? [body(`Figure: ${requirementText(first, wording)}.`)] : []),
-    ...(source ? [body(`Source: ${sourceText(source)}.`)] : []),
+    // The planting's own figure: what a wild kind asks more stands with that wild kind.
+    ...(first && requirement
+      ? [kept(`Figure: ${requirementText({ ...first, requirement }, wording)}.`)]
+      : []),
+    ...(source ? [kept(`Source: ${sourceText(source)}.`)] : []),
     ...(rows.length === 0
       ? [body("Nothing in this plan that could cross with it sheds pollen.")]
-      : tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler)),
+      : [...tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler), space(1.5)]),
     ...shareSentences(stand, checked).map(body),
     space(4),
   ];
+}
+
+/** Why more is asked from a wild kind. */
+function wildText({ requirement }: IsolationPair): string {
+  return requirement?.increase === undefined
+    ? ""
+    : `; from this wild kind: ${requirement.increase}`;
 }
 
 /** What must be watched where only unsure dates keep the two apart, and what to do if not. */
