@@ -50,29 +50,3 @@ function adjustOnce(metres: number, effect: AdjustmentEffect): number {
       return Math.max(metres, effect.feet * METRES_PER_FOOT);
   }
 }
-
-/** Highest share of plants in bloom, percent, at which a field counts as not in bloom. */
-export const BLOOM_STARTS_PERCENT = 1;
-/** Highest sum of the two fields' shares, percent, while either is in bloom. */
-export const BLOOM_SUM_PERCENT = 5;
-
-/**
- * The bloom-percentage rule of 7 CFR 201.76 footnote 21, printed for hybrid barley, hybrid wheat
- * and commercial hybrid sorghum: two fields may lie as near as mechanical separation allows if,
- * whenever more than 1 % of the plants of either are in bloom, the two shares add up to no more
- * than 5 %. Takes the shares (percent) of both fields day by day from the same first day; gives
- * the place of the first day that breaks the rule, or null when none does. A day missing from
- * the shorter list counts as no bloom.
- */
-export function firstBloomBreach(
-  sharesA: readonly number[],
-  sharesB: readonly number[],
-): number | null {
-  const days = Math.max(sharesA.length, sharesB.length);
-  for (let day = 0; day < days; day += 1) {
-    const a = sharesA[day] ?? 0;
-    const b = sharesB[day] ?? 0;
-    if (Math.max(a, b) > BLOOM_STARTS_PERCENT && a + b > BLOOM_SUM_PERCENT) return day;
-  }
-  return null;
-}

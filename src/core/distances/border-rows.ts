@@ -64,8 +64,6 @@ export const washingtonBorderRows: BorderRowTable = {
   ],
 };
 
-export const borderRowTables: readonly BorderRowTable[] = [cfrBorderRows, washingtonBorderRows];
-
 /** Least distance (metres) a table permits with so many border rows. */
 export function distanceWithBorderRows(
   table: BorderRowTable,
@@ -77,21 +75,6 @@ export function distanceWithBorderRows(
     return needed !== null && needed <= borderRows;
   });
   return Math.min(...permitted.map(([feet]) => feet)) * METRES_PER_FOOT;
-}
-
-/** Border rows a table asks for at a distance (metres); null when the distance is too short. */
-export function borderRowsNeeded(
-  table: BorderRowTable,
-  metres: number,
-  size: FieldSize = "small",
-): number | null {
-  // A hair of tolerance, so that a printed distance in metres meets its own row.
-  const near = metres + 1e-6;
-  const needed = table.rows
-    .filter(([feet]) => feet * METRES_PER_FOOT <= near)
-    .map((row) => rowsNeeded(row, size))
-    .filter((rows) => rows !== null);
-  return needed.length === 0 ? null : Math.min(...needed);
 }
 
 function rowsNeeded([, small, large]: BorderRowTable["rows"][number], size: FieldSize) {

@@ -10,19 +10,9 @@ export function moistureDry(oil: number, humidityPct: number, celsius: number): 
   return ((1 - oil) * wetting) / (1.1 + celsius / 90);
 }
 
-/** Percent of dry weight to percent of fresh weight, and back. */
+/** Percent of dry weight to percent of fresh weight. */
 export function wetFromDry(pct: number): number {
   return (100 * pct) / (100 + pct);
-}
-
-export function dryFromWet(pct: number): number {
-  return (100 * pct) / (100 - pct);
-}
-
-/** Relative humidity, percent, with which seed of a moisture (percent of dry weight) is level. */
-export function humidityFor(oil: number, dryPct: number, celsius: number): number {
-  const base = (dryPct * (1.1 + celsius / 90)) / (1 - oil);
-  return 100 * (1 - Math.exp(-(base * base) / 440));
 }
 
 /** Humidities the formula holds for, percent. */

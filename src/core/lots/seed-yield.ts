@@ -112,14 +112,6 @@ function groundOf(
   return spacing ? spacing.inRowM.value * spacing.betweenRowsM.value : null;
 }
 
-/** Grams of clean seed to expect of so many plants, [least, most]. */
-export function seedOfPlants(
-  plants: number,
-  { gramsPerPlant }: SeedYield,
-): readonly [number, number] {
-  return [plants * gramsPerPlant[0], plants * gramsPerPlant[1]];
-}
-
 /**
  * Plants for the seed wanted, reckoned with the least yield, never fewer than keep the variety.
  * @param grams clean seed wanted; 0: only the population counts

@@ -26,16 +26,6 @@ export function seedsFor(
   return Math.ceil((plants * (1 + spare)) / (germination * emergence) - 1e-9);
 }
 
-/** Seed for an area: kilograms a hectare, of plants a square metre and grams a thousand seeds. */
-export function kilogramsPerHectare(
-  plantsPerM2: number,
-  thousandSeedGrams: number,
-  germinationPct: number,
-  emergencePct: number,
-): number {
-  return (plantsPerM2 * thousandSeedGrams * 100) / (germinationPct * emergencePct);
-}
-
 export interface SownPart {
   readonly lot: Lot;
   readonly seeds: number;

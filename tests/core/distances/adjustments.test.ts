@@ -6,7 +6,6 @@ import {
   adjustedDistance,
   adjustments,
   adjustmentsOf,
-  firstBloomBreach,
 } from "../../../src/core/distances/adjustments.ts";
 import { kinds } from "../../../src/core/kinds/kinds.ts";
 import { fixtureRows } from "../../support/fixture-rows.ts";
@@ -94,20 +93,4 @@ test("effects in words", () => {
   expect(adjustmentWords({ kind: "times", factor: 1.5 })).toBe("1.5 times the distance");
   expect(adjustmentWords({ kind: "at most", feet: 0 })).toBe("no distance");
   expect(adjustmentWords({ kind: "at least", feet: 990 })).toBe("at least 990 ft (301.75 m)");
-});
-
-describe("the bloom rule of footnote 21", () => {
-  test.each([
-    ["neither blooms", [0, 0, 0], [0, 0, 0], null],
-    ["one blooms alone up to 5 percent", [0, 5, 2], [0, 0, 0], null],
-    ["the shares add up to 5 percent", [0, 3, 0], [0, 2, 0], null],
-    ["the shares add up to more", [0, 3, 0], [0, 2.1, 0], 1],
-    ["one in full bloom, the other in bud", [100], [0], 0],
-    ["both at 1 percent are not in bloom", [1], [1], null],
-    ["the second list is longer", [0], [0, 6], 1],
-    ["no days", [], [], null],
-  ])("%s", (_, a, b, breach) => {
-    expect(firstBloomBreach(a, b)).toBe(breach);
-    expect(firstBloomBreach(b, a)).toBe(breach);
-  });
 });

@@ -1,9 +1,8 @@
-/** Maize border rows against the printed tables, both ways. */
+/** Maize border rows against the printed tables. */
 import { describe, expect, test } from "vitest";
 import {
   type BorderRowTable,
   type FieldSize,
-  borderRowsNeeded,
   cfrBorderRows,
   distanceWithBorderRows,
   sweetCornDistance,
@@ -33,22 +32,21 @@ describe.each(tables)("%s", (source, table) => {
       expect(distanceWithBorderRows(table, count, size) / METRES_PER_FOOT).toBeCloseTo(feet, 9);
   });
 
-  test.each(["small", "large"] as const)("every row for a %s field, by distance", (size) => {
-    for (const [feet, count] of printed(source, size))
-      expect(borderRowsNeeded(table, feet * METRES_PER_FOOT, size)).toBe(count);
+  test("one row fewer than printed does not permit the distance", () => {
+    for (const [feet, count] of printed(source, "small").filter(([, rows]) => rows > 0))
+      expect(distanceWithBorderRows(table, count - 1) / METRES_PER_FOOT).toBeGreaterThan(feet + 1);
   });
 
-  test("more distance never asks for more rows", () => {
+  test("more rows never ask for more distance", () => {
     let before = Infinity;
-    for (let feet = 0; feet <= 700; feet += 5) {
-      const rows = borderRowsNeeded(table, feet * METRES_PER_FOOT) ?? Infinity;
-      expect(rows).toBeLessThanOrEqual(before);
-      before = rows;
+    for (let rows = 0; rows <= 30; rows += 1) {
+      const metres = distanceWithBorderRows(table, rows);
+      expect(metres).toBeLessThanOrEqual(before);
+      before = metres;
     }
   });
 
   test("nearer than the last row of a small field no number of rows will do", () => {
-    expect(borderRowsNeeded(table, 80 * METRES_PER_FOOT)).toBeNull();
     expect(distanceWithBorderRows(table, 40) / METRES_PER_FOOT).toBeCloseTo(85, 9);
   });
 
@@ -59,8 +57,9 @@ describe.each(tables)("%s", (source, table) => {
 });
 
 test("only a large field may lie at no distance, with 10 rows", () => {
-  expect(borderRowsNeeded(cfrBorderRows, 0, "large")).toBe(10);
-  expect(borderRowsNeeded(cfrBorderRows, 0, "small")).toBeNull();
+  expect(distanceWithBorderRows(cfrBorderRows, 10, "large")).toBe(0);
+  expect(distanceWithBorderRows(cfrBorderRows, 9, "large")).toBeGreaterThan(0);
+  expect(distanceWithBorderRows(cfrBorderRows, 40, "small")).toBeGreaterThan(0);
 });
 
 describe("sweet corn, footnote 14", () => {

@@ -6,8 +6,8 @@ import {
   renamingOf,
   suggestedNumbering,
 } from "../../../src/core/edits/number-beds.ts";
-import { walkNumber } from "../../../src/core/fieldwork/walking-order.ts";
 import { LAYOUT, littlePlan, planting, rectangle } from "../../support/little-plan.ts";
+import { walkNumber } from "../../support/walk-number.ts";
 
 const ROWS = 3;
 const COLUMNS = 4;

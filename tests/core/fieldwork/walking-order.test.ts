@@ -1,13 +1,9 @@
 /** Laws of the 16 walks over a grid, and the walk through a garden. */
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import {
-  type Walk,
-  allWalks,
-  walkNumber,
-  walkingNumbers,
-} from "../../../src/core/fieldwork/walking-order.ts";
+import { walkingNumbers } from "../../../src/core/fieldwork/walking-order.ts";
 import { gardenPlan } from "../../support/paper-garden.ts";
+import { type Walk, allWalks, walkNumber } from "../../support/walk-number.ts";
 
 const size = fc.integer({ min: 1, max: 12 });
 const walk = fc.constantFrom(...allWalks);

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { cautions } from "../../../src/core/kinds/cautions.ts";
 import type { Kind, Range, Sourced } from "../../../src/core/kinds/crop.ts";
 import { adjustments } from "../../../src/core/distances/adjustments.ts";
-import { borderRowTables } from "../../../src/core/distances/border-rows.ts";
+import { cfrBorderRows, washingtonBorderRows } from "../../../src/core/distances/border-rows.ts";
 import { crossingGroups, knownSeparations } from "../../../src/core/kinds/groups.ts";
 import { kinds } from "../../../src/core/kinds/kinds.ts";
 import { levelTable } from "../../../src/core/kinds/levels.ts";
@@ -101,7 +101,15 @@ describe.each(named)("%s", (_, kind) => {
 
 test("every source is used, and those used are known", () => {
   const used = new Set(
-    sourcesIn([kinds, crossingGroups, knownSeparations, cautions, adjustments, borderRowTables]),
+    sourcesIn([
+      kinds,
+      crossingGroups,
+      knownSeparations,
+      cautions,
+      adjustments,
+      cfrBorderRows,
+      washingtonBorderRows,
+    ]),
   );
   expect([...used].filter((id) => !findSource(id))).toEqual([]);
   expect(sources.filter(({ id }) => id !== "own" && !used.has(id))).toEqual([]);

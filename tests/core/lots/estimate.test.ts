@@ -10,7 +10,8 @@ import {
 import { estimateOf } from "../../../src/core/lots/estimate.ts";
 import { noteWords, startWords, yearsWords } from "../../../src/core/lots/lot-words.ts";
 import { setsOf } from "../../../src/core/lots/viability-sets.ts";
-import { rateAfter, sigmaDays } from "../../../src/core/lots/viability.ts";
+import { sigmaDays } from "../../../src/core/lots/viability.ts";
+import { rateAfter } from "../../support/viability-after.ts";
 import type { Kind } from "../../../src/core/kinds/crop.ts";
 import type { Lot, StoragePlace } from "../../../src/core/model/plan.ts";
 import { book, day } from "../../support/trial-plan.ts";

@@ -4,23 +4,10 @@
  * and further values computed with the same constants.
  */
 import { describe, expect, test } from "vitest";
-import {
-  dryFromWet,
-  humidityFor,
-  hundredRule,
-  moistureDry,
-  wetFromDry,
-} from "../../../src/core/lots/seed-moisture.ts";
-import {
-  daysBetween,
-  insideRate,
-  moistureFor,
-  probitLost,
-  rateAfter,
-  sigmaDays,
-  temperatureFor,
-} from "../../../src/core/lots/viability.ts";
+import { hundredRule, moistureDry, wetFromDry } from "../../../src/core/lots/seed-moisture.ts";
+import { insideRate, sigmaDays } from "../../../src/core/lots/viability.ts";
 import { probit } from "../../../src/core/lots/normal.ts";
+import { daysBetween, rateAfter } from "../../support/viability-after.ts";
 import { setsOf } from "../../../src/core/lots/viability-sets.ts";
 
 const rice = { ke: 8.242, cw: 4.345, ch: 0.0307, cq: 0.000501 };
@@ -46,8 +33,8 @@ describe("rice at 10 %, 5 C, with the constants printed", () => {
 
   test("ten years from 98 to 95 % need 8.900918 % at 5 C, or 10.252 C at 8 %", () => {
     const needed = 3650 / (probit(0.98) - probit(0.95));
-    expect(moistureFor(rice, needed, 5)).toBeCloseTo(8.900918, 6);
-    expect(temperatureFor(rice, needed, 8)).toBeCloseTo(10.252, 3);
+    expect(sigmaDays(rice, 8.900918, 5) / needed).toBeCloseTo(1, 6);
+    expect(sigmaDays(rice, 8, 10.252) / needed).toBeCloseTo(1, 4);
   });
 
   test("50 of 50 counts as 99.5 %, with 5010.872 days to 95 %", () => {
@@ -86,10 +73,7 @@ describe("the chosen sets", () => {
 
   test("lettuce in two places: losses add up, 95 % falls to 89.471 %", () => {
     const set = one("Lactuca sativa");
-    const lost = probitLost([
-      { days: 120, sigma: sigmaDays(set, 7, 22) },
-      { days: 245, sigma: sigmaDays(set, 6, 5) },
-    ]);
+    const lost = 120 / sigmaDays(set, 7, 22) + 245 / sigmaDays(set, 6, 5);
     expect(100 * rateAfter(0.95, lost, 1)).toBeCloseTo(89.471, 3);
   });
 
@@ -112,8 +96,8 @@ describe("moisture level with the air", () => {
   });
 
   test("and back: 5 % fresh is 21.10662 %, 5 % dry 19.26179 % humidity", () => {
-    expect(humidityFor(0.29, dryFromWet(5), 25)).toBeCloseTo(21.10662, 5);
-    expect(humidityFor(0.29, 5, 25)).toBeCloseTo(19.26179, 5);
+    expect(wetFromDry(moistureDry(0.29, 21.10662, 25))).toBeCloseTo(5, 5);
+    expect(moistureDry(0.29, 19.26179, 25)).toBeCloseTo(5, 5);
   });
 
   test.each([

@@ -4,7 +4,7 @@
  */
 import { adjustments } from "../../../src/core/distances/adjustments.ts";
 import { adjustmentWords } from "../../../src/core/distances/adjustment-words.ts";
-import { borderRowTables } from "../../../src/core/distances/border-rows.ts";
+import { cfrBorderRows, washingtonBorderRows } from "../../../src/core/distances/border-rows.ts";
 import { cautions } from "../../../src/core/kinds/cautions.ts";
 import type { Kind, Level } from "../../../src/core/kinds/crop.ts";
 import { familyPart } from "./figures-page-kinds.ts";
@@ -135,7 +135,7 @@ function adjustmentPart(): readonly string[] {
     "carried here are listed only. A distance typed by hand is never changed.",
     "",
     ...table(["crop", "condition", "distance", "where"], rows),
-    ...borderRowTables.flatMap((entry) => [
+    ...[cfrBorderRows, washingtonBorderRows].flatMap((entry) => [
       `Border rows of maize, ${entry.title} ${cite(entry.source)}: ${entry.condition}.`,
       "",
       ...table(
