@@ -177,7 +177,7 @@ describe("a record of days is read", () => {
     ["date,rain\n2027-04-01,2", 'row 1: got "date, rain", expected the columns date, min, max.'],
     ["", "record.csv: row 1: got"],
     ["date,min,max", "got no day"],
-    ["2010-01-01,2,12\n2027-04-01,2,12", "at most 2000"],
+    ["1980-01-01,2,12\n2027-04-01,2,12", "at most 14640, forty years"],
   ])("or refused: %#", (text, words) => {
     const read = readDailyTemperatures(text, "record.csv", "C");
     expect(read.ok ? "" : problemText(read.problems[0] ?? failed())).toContain(words);
