@@ -47,7 +47,8 @@ function hostilePlan(): string {
     next += 1;
     return `${HOSTILE[next % HOSTILE.length]} ${next}`;
   });
-  return JSON.stringify(value);
+  // A plan of its own: a file with the id of the open one would be asked about first.
+  return JSON.stringify(Object.assign(Object(value), { id: "hostile" }));
 }
 
 async function pick(menu: string, item: string | RegExp): Promise<void> {
