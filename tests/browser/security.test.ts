@@ -157,6 +157,7 @@ describe("a session through every part", () => {
   test("with hostile names everywhere shows them as text", async () => {
     await dropFile(page, `${MARKUP}.json`, hostilePlan());
     await page.getByText(/^Opened /).waitFor();
+    await page.getByText(/^Saved \d/).waitFor();
     await page.reload();
     await page.locator(".sheet[data-view]").waitFor();
     await useEveryPart();
