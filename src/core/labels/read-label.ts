@@ -7,6 +7,8 @@ export interface LabelTarget {
   readonly lots: readonly Lot[];
   readonly planting: Planting | null;
   readonly bed: Bed | null;
+  /** The layout its planting or bed stands in. */
+  readonly layout: Layout | null;
   /** Codes the label names that are not in the plan. */
   readonly missing: readonly string[];
 }
@@ -16,28 +18,33 @@ const LABEL = /^P:(.*?)(?: L:(.*))?$/;
 
 /**
  * Reads a label of stakes or packets (plot, then lots), or a code alone: of a lot, a planting or a
- * bed. Whatever the case. @param layout whose plantings and beds are looked through
+ * bed. Whatever the case. @param layout whose plantings and beds go before those of other layouts
  */
-export function readLabel(text: string, plan: Pick<Plan, "lots">, layout: Layout): LabelTarget {
+export function readLabel(
+  text: string,
+  plan: Pick<Plan, "lots" | "layouts">,
+  layout: Layout,
+): LabelTarget {
+  const layouts = [layout, ...plan.layouts.filter(({ id }) => id !== layout.id)];
   const body = foldedCode(text);
   const shelf = lotBook(plan.lots);
   const match = LABEL.exec(body);
   if (!match) {
     const lot = shelf.ofCode(body);
-    const { planting, bed } = onSheet(body, layout);
-    const isKnown = lot !== undefined || planting !== null || bed !== null;
-    return { lots: lot ? [lot] : [], planting, bed, missing: isKnown ? [] : [text.trim()] };
+    // A lot's own code: a plot of the same code in a layout not on screen is no rival.
+    const plot = onSheets(body, lot ? [layout] : layouts);
+    const isKnown = lot !== undefined || plot.layout !== null;
+    return { lots: lot ? [lot] : [], ...plot, missing: isKnown ? [] : [text.trim()] };
   }
   const [, plotCode = "", lotText = ""] = match;
-  const { planting, bed } = onSheet(plotCode, layout);
+  const plot = onSheets(plotCode, layouts);
   const codes = lotText === "" ? [] : lotCodes(lotText, shelf.codes);
   const lots = codes.flatMap((code) => shelf.ofCode(code) ?? []);
   return {
     lots,
-    planting,
-    bed,
+    ...plot,
     missing: [
-      ...(planting || bed || plotCode === "" ? [] : [plotCode]),
+      ...(plot.layout || plotCode === "" ? [] : [plotCode]),
       ...codes.filter((code) => !shelf.codes.has(code)),
     ],
   };
@@ -53,10 +60,16 @@ function lotCodes(text: string, known: ReadonlySet<string>): readonly string[] {
     .filter((code) => code !== "");
 }
 
-function onSheet(code: string, layout: Layout) {
-  const planting = layout.plantings.find((each) => foldedCode(each.code) === code) ?? null;
-  const bed = planting
-    ? null
-    : (layout.beds.find((each) => foldedCode(each.code) === code) ?? null);
-  return { planting, bed };
+/** The planting of that code, else the bed, in the first of the layouts that has one. */
+function onSheets(
+  code: string,
+  layouts: readonly Layout[],
+): Pick<LabelTarget, "planting" | "bed" | "layout"> {
+  for (const layout of layouts) {
+    const planting = layout.plantings.find((each) => foldedCode(each.code) === code);
+    if (planting) return { planting, bed: null, layout };
+    const bed = layout.beds.find((each) => foldedCode(each.code) === code);
+    if (bed) return { planting: null, bed, layout };
+  }
+  return { planting: null, bed: null, layout: null };
 }

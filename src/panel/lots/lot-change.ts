@@ -1,27 +1,16 @@
 /** Whether a lot can be kept as it is typed, said before anything changes. */
 import { changeLots } from "../../core/edits/lot-edits.ts";
 import { patched } from "../../core/edits/edit.ts";
-import { lotBook } from "../../core/lots/lot-book.ts";
-import { lotFaults } from "../../core/model/lot-problems.ts";
-import { lot as lotSchema } from "../../core/model/lot-schema.ts";
+import { lotInPlanFaults } from "../../core/lots/lot-in-plan.ts";
 import type { Lot, Plan } from "../../core/model/plan.ts";
-import { expectedText } from "../../core/model/read-plan.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 
 export type LotChanges = { readonly [Key in keyof Omit<Lot, "id">]?: Lot[Key] | undefined };
 
-/** Why the lot cannot be kept, or null: its own fields, and its code among the others. */
-export function lotRefusal(plan: Pick<Plan, "lots">, lot: Lot): string | null {
+/** Why the lot cannot be kept on the plan's shelf, or null. */
+export function lotRefusal(plan: Plan, lot: Lot): string | null {
   if (lot.code.trim() === "") return "Type the code of the lot";
-  const twin = lotBook(plan.lots).ofCode(lot.code);
-  if (twin && twin.id !== lot.id) return `${twin.code} is the code of another lot`;
-  const read = lotSchema.safeParse(lot);
-  if (!read.success) {
-    const [issue] = read.error.issues;
-    const field = fieldWords(issue?.path.join(".") ?? "");
-    return `${field}: expected ${issue ? expectedText(issue) : "something else"}`;
-  }
-  const [fault] = lotFaults(lot);
+  const [fault] = lotInPlanFaults(plan, lot);
   return fault ? `${fieldWords(fault.field)}: got ${fault.got}, expected ${fault.expected}` : null;
 }
 
@@ -52,6 +41,9 @@ const FIELDS: readonly (readonly [RegExp, string])[] = [
   [/^seedsPerGram$/, "Seeds in a gram"],
   [/^treatedWith$/, "Treated with"],
   [/^code$/, "Code"],
+  [/^variety$/, "Variety"],
+  [/^partOf/, "Split or mixed from"],
+  [/^note$/, "Note"],
 ];
 
 function fieldWords(path: string): string {

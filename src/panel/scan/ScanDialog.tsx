@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import { type LabelTarget, readLabel } from "../../core/labels/read-label.ts";
 import { Dialog } from "../form/Dialog.tsx";
-import { checkedNow, useKept, windowNow } from "../state/plan-actions.ts";
+import { checkedNow, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { viewNow } from "../state/view-state.ts";
 import { lotsNow } from "../state/lots-state.ts";
 import "./scan.css";
@@ -16,9 +16,11 @@ export function ScanDialog({ onClose }: { readonly onClose: () => void }) {
     const target = readLabel(code, kept.plan, kept.layout);
     const [lot] = target.lots;
     const sheetId = target.planting?.id ?? target.bed?.id;
-    // One thing named: it is opened at once. Several: the person chooses.
+    const isOnScreen = target.layout?.id === kept.layout.id;
+    // One thing named: it is opened at once. Several, or a plot of another layout: the person chooses.
     if (target.lots.length === 1 && lot && sheetId === undefined) openLot(lot.id, onClose);
-    else if (target.lots.length === 0 && sheetId !== undefined) openPlot(sheetId, onClose);
+    else if (target.lots.length === 0 && sheetId !== undefined && isOnScreen)
+      openPlot(sheetId, onClose);
     else setFound(target);
   };
   return (
@@ -54,7 +56,7 @@ export function ScanDialog({ onClose }: { readonly onClose: () => void }) {
         <Found
           found={found}
           hasLots={plan.lots.length > 0}
-          layoutName={layout.name}
+          shownId={layout.id}
           onClose={onClose}
           onAgain={() => setFound(null)}
         />
@@ -137,20 +139,26 @@ function openPlot(id: string, onClose: () => void): void {
 interface FoundProps {
   readonly found: LabelTarget;
   readonly hasLots: boolean;
-  readonly layoutName: string;
+  /** Id of the layout on screen. */
+  readonly shownId: string;
   readonly onClose: () => void;
   readonly onAgain: () => void;
 }
 
-function Found({ found, hasLots, layoutName, onClose, onAgain }: FoundProps) {
-  const { lots, planting, bed, missing } = found;
+function Found({ found, hasLots, shownId, onClose, onAgain }: FoundProps) {
+  const { lots, planting, bed, layout, missing } = found;
   const plot = planting ?? bed;
+  const other = layout && layout.id !== shownId ? layout : null;
+  const showPlot = (id: string) => {
+    if (other) planNow().showLayout(other.id);
+    openPlot(id, onClose);
+  };
   return (
     <div role="status">
       {missing.length > 0 && (
         <p className="field-reason">
-          {missing.join(", ")}: not in this plan{hasLots ? `, nor in the layout ${layoutName}` : ""}
-          .
+          {missing.join(", ")}: {hasLots ? "no lot, plot or bed" : "no plot or bed"} of this plan
+          has that code, in any layout.
         </p>
       )}
       <p className="dialog-actions">
@@ -160,8 +168,9 @@ function Found({ found, hasLots, layoutName, onClose, onAgain }: FoundProps) {
           </button>
         ))}
         {plot && (
-          <button type="button" onClick={() => openPlot(plot.id, onClose)}>
+          <button type="button" onClick={() => showPlot(plot.id)}>
             Show {planting ? "plot" : "bed"} {plot.code}
+            {other && ` in the layout ${other.name}`}
           </button>
         )}
         <button type="button" className="quiet" onClick={onAgain}>

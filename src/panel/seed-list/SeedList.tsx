@@ -61,6 +61,7 @@ const SeedListItems = memo(function SeedListItems({ rows, hatchOf }: SeedListIte
           name={row.variety.name}
           kindText={row.kindText}
           placedText={row.placedText}
+          reason={row.variety.reason ?? ""}
           isShort={row.isShort}
           plantingIds={row.plantingIds.join(" ")}
           hatch={hatchOf.get(row.kind?.group ?? "")}
@@ -90,11 +91,13 @@ type SeedListItemProps = Pick<SeedListRow, "kindText" | "placedText" | "isShort"
   readonly name: string;
   /** Ids with spaces between: a row is drawn anew only when its text changes. */
   readonly plantingIds: string;
+  /** Why it is grown out this season; empty: not said. */
+  readonly reason: string;
   readonly hatch: Hatch | undefined;
 };
 
 const SeedListItem = memo(function SeedListItem(props: SeedListItemProps) {
-  const { id, name, kindText, placedText, isShort, plantingIds, hatch } = props;
+  const { id, name, kindText, placedText, isShort, plantingIds, reason, hatch } = props;
   const showPlantings = () => {
     const ids = plantingIds.split(" ");
     windowNow().select(ids);
@@ -111,6 +114,7 @@ const SeedListItem = memo(function SeedListItem(props: SeedListItemProps) {
         <span>{kindText}</span>
         <span className={isShort ? "seed-placed short" : "seed-placed"}>{placedText}</span>
       </p>
+      {reason !== "" && <p className="seed-reason">{reason}</p>}
       <div className="seed-actions">
         <button
           type="button"

@@ -8,6 +8,7 @@ import { FormChoice } from "./FormChoice.tsx";
 import { KindField } from "../kinds/KindField.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { TextField } from "../form/TextField.tsx";
+import { SeedWanted } from "./SeedWanted.tsx";
 import { type Aside, VarietyAside } from "./VarietyAside.tsx";
 import { VarietyFigures } from "./VarietyFigures.tsx";
 import { nameProblem } from "../form/name-problem.ts";
@@ -60,6 +61,7 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
           onChange={set}
           onRead={() => setAside({ kind: "figures" })}
         />
+        <SeedWanted variety={variety} onSet={set} />
         {problem !== null && (
           <p className="field-reason" id={problemId} role="alert">
             {problem}

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
 import { renewVariety } from "../../core/edits/sown-lots.ts";
 import { bandWords } from "../../core/lots/band-words.ts";
-import { renewalReason } from "../../core/lots/renewal-words.ts";
-import { type Renewal, renewals } from "../../core/lots/renewal.ts";
+import { plantedWords, renewalReason } from "../../core/lots/renewal-words.ts";
+import { type Renewal, fineVarieties, renewals } from "../../core/lots/renewal.ts";
 import type { Lot } from "../../core/model/plan.ts";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { testDialog } from "../lots/dialogs.ts";
@@ -19,32 +19,76 @@ const causeWords: Readonly<Record<Renewal["cause"], string>> = {
   unknown: "Age not known",
 };
 
-/** Varieties that must be grown out, most urgent first; one press puts one into the seed list. */
+/** Varieties by how long they can wait, most urgent first; one press puts one into the seed list. */
 export function RenewList() {
-  const { plan, book } = useKept();
+  const { plan, book, layout } = useKept();
   const day = today();
-  const list = useMemo(() => renewals(plan, book, day), [plan, book, day]);
-  const roving = useRovingRows();
-  if (list.length === 0) {
-    return (
-      <p className="region-empty lots-empty">
-        Nothing has to be renewed for now: no lot will fall under its germination standard within
-        three years, and none is less than its reserve.
-      </p>
-    );
-  }
+  const list = useMemo(() => renewals(plan, book, day, { layout }), [plan, book, day, layout]);
+  const fine = useMemo(() => fineVarieties(plan, list), [plan, list]);
+  const urgent = list.filter(({ seasonsLeft }) => seasonsLeft === 0);
+  const later = list.filter(({ seasonsLeft }) => seasonsLeft > 0);
   return (
     <div className="lots-scroll">
       <p className="lots-note">
-        Most urgent first. Standards are the germination standards of 7 CFR 201.31, half where there
-        is none. An estimate is no test: test a doubtful lot before you give it up.
+        Most urgent first; what the layout on screen sows is taken off. Standards are the
+        germination standards of 7 CFR 201.31, half where there is none. An estimate is no test:
+        test a doubtful lot before you give it up.
       </p>
-      <ul className="plain-list list-rows" aria-label="To renew" {...roving}>
-        {list.map((renewal) => (
-          <RenewLine key={renewal.variety.id} renewal={renewal} day={day} />
-        ))}
-      </ul>
+      <RenewPart
+        title="To renew this season"
+        list={urgent}
+        day={day}
+        whenNone="Nothing has to be grown out this season for fresh seed."
+      />
+      <RenewPart
+        title="Can wait one or two seasons"
+        list={later}
+        day={day}
+        whenNone="No variety comes due in the next two seasons."
+      />
+      <FinePart names={fine.map(({ name }) => name)} />
     </div>
+  );
+}
+
+interface RenewPartProps {
+  readonly title: string;
+  readonly list: readonly Renewal[];
+  readonly day: number;
+  readonly whenNone: string;
+}
+
+function RenewPart({ title, list, day, whenNone }: RenewPartProps) {
+  const roving = useRovingRows();
+  return (
+    <section className="renew-part">
+      <h3>
+        {title} <span className="soft">{list.length}</span>
+      </h3>
+      {list.length === 0 ? (
+        <p className="soft">{whenNone}</p>
+      ) : (
+        <ul className="plain-list list-rows" aria-label={title} {...roving}>
+          {list.map((renewal) => (
+            <RenewLine key={renewal.variety.id} renewal={renewal} day={day} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+/** Named, so that nobody takes a variety for forgotten. */
+function FinePart({ names }: { readonly names: readonly string[] }) {
+  return (
+    <section className="renew-part">
+      <h3>
+        Good for longer <span className="soft">{names.length}</span>
+      </h3>
+      <p className="soft">
+        {names.length === 0 ? "No other variety has seed on the shelf." : `${names.join(", ")}.`}
+      </p>
+    </section>
   );
 }
 
@@ -53,6 +97,7 @@ function RenewLine({ renewal, day }: { readonly renewal: Renewal; readonly day: 
   const { wantedPlants = 0, reason } = variety;
   const isListed = wantedPlants >= plants && reason !== undefined;
   const isGrave = cause === "gone" || cause === "dead";
+  const growOut = `Grow out ${plants} plants${lot ? ` from ${lot.code}` : ""}`;
   return (
     <li className="list-row" data-row="">
       <p className="list-row-head">
@@ -65,7 +110,7 @@ function RenewLine({ renewal, day }: { readonly renewal: Renewal; readonly day: 
         </span>
       </p>
       <p>
-        {renewalReason(renewal)}
+        {renewalReason(renewal)} {plantedWords(renewal)}
         {estimate !== null && lot && (
           <span className="soft">
             {" "}
@@ -79,10 +124,10 @@ function RenewLine({ renewal, day }: { readonly renewal: Renewal; readonly day: 
         ) : (
           <button
             type="button"
-            aria-label={`Grow out ${plants} plants of ${variety.name}`}
+            aria-label={`${growOut}: ${variety.name}`}
             onClick={() => commit(renewVariety(renewal, renewalReason(renewal)))}
           >
-            Grow out {plants} plants{lot ? ` from ${lot.code}` : ""}
+            {growOut}
           </button>
         )}
         {lot && <LotLinks lot={lot} />}
@@ -95,12 +140,7 @@ function RenewLine({ renewal, day }: { readonly renewal: Renewal; readonly day: 
 function LotLinks({ lot }: { readonly lot: Pick<Lot, "id" | "code"> }) {
   return (
     <>
-      <button
-        type="button"
-        className="link"
-        onClick={() => lotsNow().openLot(lot.id)}
-        aria-label={`Open lot ${lot.code}`}
-      >
+      <button type="button" className="link" onClick={() => lotsNow().openLot(lot.id)}>
         Open {lot.code}
       </button>
       <button

@@ -51,6 +51,22 @@ describe("what a label points to", () => {
 
   test("a code of a lot that has a comma in it is taken whole", () => {
     const lot: Lot = { id: "l", code: "A, B", variety: "v", state: "in stock" };
-    expect(readLabel("P:X L:A, B", { lots: [lot] }, layout).lots).toEqual([lot]);
+    expect(readLabel("P:X L:A, B", { lots: [lot], layouts: [] }, layout).lots).toEqual([lot]);
+  });
+
+  test("a plot of another layout is found with its layout; the one on screen goes before", () => {
+    const [first] = layout.plantings;
+    if (!first) throw new Error("no planting");
+    const only = { ...first, id: "only", code: "ZZ-1" };
+    const other = { ...layout, id: "other", name: "Other", plantings: [...layout.plantings, only] };
+    const both = { ...plan, layouts: [layout, other] };
+    expect(readLabel("P:ZZ-1", both, layout)).toMatchObject({ planting: only, layout: other });
+    expect(readLabel("zz-1", both, layout)).toMatchObject({ planting: only, missing: [] });
+    expect(readLabel(first.code, both, layout).layout).toBe(layout);
+    // The code of a lot opens the lot, whatever a layout not on screen holds.
+    const lots = plan.lots.slice(0, 1).map((lot) => ({ ...lot, code: "ZZ-1" }));
+    const target = readLabel("ZZ-1", { lots, layouts: both.layouts }, layout);
+    expect(target.lots).toEqual(lots);
+    expect(target.planting).toBeNull();
   });
 });

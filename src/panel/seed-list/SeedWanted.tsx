@@ -1,0 +1,57 @@
+import type { SeedAmount, Variety } from "../../core/model/plan.ts";
+import { NoteField, TextField } from "../form/TextField.tsx";
+import { amountText, readAmount } from "../lots/amount-text.ts";
+
+type Changes = Partial<{ [Key in "reserve" | "wantedSeed" | "reason"]: Variety[Key] | undefined }>;
+
+interface SeedWantedProps {
+  readonly variety: Variety;
+  readonly onSet: (changes: Changes) => null;
+}
+
+/** How much seed of it is to be harvested and kept, and why it is grown out. */
+export function SeedWanted({ variety, onSet }: SeedWantedProps) {
+  return (
+    <>
+      <AmountField
+        label="Seed wanted"
+        amount={variety.wantedSeed}
+        hint="Clean seed from this season; To renew reckons the plants from it"
+        onApply={(wantedSeed) => onSet({ wantedSeed })}
+      />
+      <AmountField
+        label="Kept in reserve"
+        amount={variety.reserve}
+        hint="To be left on the shelf, whatever is sown"
+        onApply={(reserve) => onSet({ reserve })}
+      />
+      <NoteField
+        label="Why this season"
+        value={variety.reason ?? ""}
+        onApply={(text) => void onSet({ reason: text === "" ? undefined : text })}
+      />
+    </>
+  );
+}
+
+interface AmountFieldProps {
+  readonly label: string;
+  readonly amount: SeedAmount | undefined;
+  readonly hint: string;
+  readonly onApply: (amount: SeedAmount | undefined) => null;
+}
+
+function AmountField({ label, amount, hint, onApply }: AmountFieldProps) {
+  return (
+    <TextField
+      label={label}
+      value={amountText(amount)}
+      placeholder="12.5 g"
+      hint={hint}
+      onApply={(text) => {
+        const read = readAmount(text);
+        return read.ok ? onApply(read.amount) : read.reason;
+      }}
+    />
+  );
+}
