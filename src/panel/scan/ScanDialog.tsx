@@ -8,7 +8,7 @@ import "./scan.css";
 
 /** Reads the square code of a packet or stake, by camera or typed, and opens what it names. */
 export function ScanDialog({ onClose }: { readonly onClose: () => void }) {
-  const { plan, layout } = useKept();
+  const { layout } = useKept();
   const [text, setText] = useState("");
   const [found, setFound] = useState<LabelTarget | null>(null);
   const take = (code: string) => {
@@ -53,13 +53,7 @@ export function ScanDialog({ onClose }: { readonly onClose: () => void }) {
         </div>
       </form>
       {found && (
-        <Found
-          found={found}
-          hasLots={plan.lots.length > 0}
-          shownId={layout.id}
-          onClose={onClose}
-          onAgain={() => setFound(null)}
-        />
+        <Found found={found} shownId={layout.id} onClose={onClose} onAgain={() => setFound(null)} />
       )}
     </Dialog>
   );
@@ -138,14 +132,13 @@ function openPlot(id: string, onClose: () => void): void {
 
 interface FoundProps {
   readonly found: LabelTarget;
-  readonly hasLots: boolean;
   /** Id of the layout on screen. */
   readonly shownId: string;
   readonly onClose: () => void;
   readonly onAgain: () => void;
 }
 
-function Found({ found, hasLots, shownId, onClose, onAgain }: FoundProps) {
+function Found({ found, shownId, onClose, onAgain }: FoundProps) {
   const { lots, planting, bed, layout, missing } = found;
   const plot = planting ?? bed;
   const other = layout && layout.id !== shownId ? layout : null;
@@ -157,8 +150,7 @@ function Found({ found, hasLots, shownId, onClose, onAgain }: FoundProps) {
     <div role="status">
       {missing.length > 0 && (
         <p className="field-reason">
-          {missing.join(", ")}: {hasLots ? "no lot, plot or bed" : "no plot or bed"} of this plan
-          has that code, in any layout.
+          {missing.join(", ")}: not in this plan, nor in any of its layouts.
         </p>
       )}
       <p className="dialog-actions">

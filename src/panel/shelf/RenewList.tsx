@@ -10,14 +10,22 @@ import { lotsNow } from "../state/lots-state.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
 import { today } from "../state/today.ts";
 
-const causeWords: Readonly<Record<Renewal["cause"], string>> = {
-  gone: "No seed left",
-  dead: "Under its standard",
-  short: "Less than kept in reserve",
-  doubtful: "Likely under its standard",
-  soon: "Fails soon",
-  unknown: "Age not known",
-};
+function causeWords({ cause, reserveSeeds, seasonsLeft, by }: Renewal): string {
+  switch (cause) {
+    case "gone":
+      return "No seed left";
+    case "dead":
+      return "Under its standard";
+    case "short":
+      return reserveSeeds === null ? "Too little seed" : "Less than kept in reserve";
+    case "doubtful":
+      return "Likely under its standard";
+    case "soon":
+      return seasonsLeft === 0 ? "Fails soon" : `Due by ${by}`;
+    case "unknown":
+      return "Age not known";
+  }
+}
 
 /** Varieties by how long they can wait, most urgent first; one press puts one into the seed list. */
 export function RenewList() {
@@ -97,7 +105,8 @@ function RenewLine({ renewal, day }: { readonly renewal: Renewal; readonly day: 
   const { wantedPlants = 0, reason } = variety;
   const isListed = wantedPlants >= plants && reason !== undefined;
   const isGrave = cause === "gone" || cause === "dead";
-  const growOut = `Grow out ${plants} plants${lot ? ` from ${lot.code}` : ""}`;
+  // More may be wanted already: the press takes none of them away.
+  const growOut = `Grow out ${Math.max(plants, wantedPlants)} plants${lot ? ` from ${lot.code}` : ""}`;
   return (
     <li className="list-row" data-row="">
       <p className="list-row-head">
@@ -106,7 +115,7 @@ function RenewLine({ renewal, day }: { readonly renewal: Renewal; readonly day: 
         </b>{" "}
         <span className="soft">{kind.name}</span>
         <span className={isGrave ? "conflict-text" : "caution-text"}>
-          {isGrave ? "✕" : "!"} {causeWords[cause]}
+          {isGrave ? "✕" : "!"} {causeWords(renewal)}
         </span>
       </p>
       <p>

@@ -89,7 +89,12 @@ function SowLine({ row }: { readonly row: SowingRow }) {
         >
           Choose lots
         </button>
-        <button type="button" className="link" aria-label={`Show ${planting.code}`} onClick={show}>
+        <button
+          type="button"
+          className="link"
+          aria-label={`Show on the sheet: ${planting.code}`}
+          onClick={show}
+        >
           Show on the sheet
         </button>
       </div>

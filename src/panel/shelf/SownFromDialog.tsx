@@ -28,13 +28,15 @@ export function SownFromDialog({ plantingId, onClose }: SownFromDialogProps) {
   const planting = layout.plantings.find(({ id }) => id === plantingId);
   const variety = plan.varieties.find(({ id }) => id === planting?.variety);
   const kind = book.kind(variety?.kind ?? "");
-  const [chosen, setChosen] = useState<readonly string[]>(() =>
+  // Those chosen at first stay in the list when they are unticked, so that it can be taken back.
+  const [atFirst] = useState<readonly string[]>(() =>
     planting ? lotsToSow(plan, planting, undefined).map(({ id }) => id) : [],
   );
+  const [chosen, setChosen] = useState(atFirst);
   const roving = useRovingRows();
   if (!planting || !variety) return null;
   const day = planting.start?.date ?? plan.season.first;
-  const listed = listedLots(plan, variety.id, kind, day, chosen);
+  const listed = listedLots(plan, variety.id, kind, day, atFirst);
   const edit = sowFrom(
     layout.id,
     [plantingId],
@@ -71,16 +73,22 @@ export function SownFromDialog({ plantingId, onClose }: SownFromDialogProps) {
           ))}
         </ul>
         <WhatIsSown edit={edit} plantingId={plantingId} />
-        <p className="dialog-actions">
-          <button type="submit" className="primary">
-            Sow from these
-          </button>
-          <button type="button" onClick={() => newLotDialog.open({ varietyId: variety.id })}>
-            Add a lot
-          </button>
-        </p>
+        <SownFromActions varietyId={variety.id} />
       </form>
     </Dialog>
+  );
+}
+
+function SownFromActions({ varietyId }: { readonly varietyId: string }) {
+  return (
+    <p className="dialog-actions">
+      <button type="submit" className="primary">
+        Sow from these
+      </button>
+      <button type="button" onClick={() => newLotDialog.open({ varietyId })}>
+        Add a lot
+      </button>
+    </p>
   );
 }
 
@@ -104,18 +112,18 @@ function WhatIsSown({ edit, plantingId }: { readonly edit: Edit; readonly planti
   );
 }
 
-/** Lots of the variety, the likeliest to come up first, then others that are chosen already. */
+/** Lots of the variety, the likeliest to come up first, then others that were chosen before. */
 function listedLots(
   plan: Plan,
   varietyId: string,
   kind: Kind | undefined,
   day: number,
-  chosen: readonly string[],
+  before: readonly string[],
 ): readonly Lot[] {
   const shelf = lotBook(plan.lots);
   const own = shelf.ofVariety(varietyId);
   const best = kind ? bestFirst(own, kind, plan, day) : own;
-  const others = chosen.flatMap((id) => shelf.lot(id) ?? []).filter((lot) => !best.includes(lot));
+  const others = before.flatMap((id) => shelf.lot(id) ?? []).filter((lot) => !best.includes(lot));
   return [...best, ...others];
 }
 
