@@ -5,7 +5,7 @@ import type { Lot } from "../../core/model/plan.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import { useKept } from "../state/plan-actions.ts";
-import { amountText, otherAmountWords, readAmount } from "./amount-text.ts";
+import { amountText, otherAmountWords, readAmount } from "../../core/lots/amount-text.ts";
 import { moveLotsDialog } from "./dialogs.ts";
 import { type LotChanges, changeLot } from "./lot-change.ts";
 import { LotOrigin } from "./LotOrigin.tsx";

@@ -10,7 +10,7 @@ import { onFormSubmit } from "../form/use-form.ts";
 import { TextField } from "../form/TextField.tsx";
 import { commit, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { viewNow } from "../state/view-state.ts";
-import { amountText, otherAmountWords, readAmount } from "./amount-text.ts";
+import { amountText, otherAmountWords, readAmount } from "../../core/lots/amount-text.ts";
 import { CodePatternField } from "./CodePatternField.tsx";
 import { type LotChanges, lotRefusal } from "./lot-change.ts";
 import { LotOrigin } from "./LotOrigin.tsx";

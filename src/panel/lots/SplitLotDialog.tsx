@@ -11,7 +11,7 @@ import { FormProblem } from "../form/Field.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
 import { TextField } from "../form/TextField.tsx";
 import { commit, useKept } from "../state/plan-actions.ts";
-import { amountText, readAmount } from "./amount-text.ts";
+import { amountText, readAmount } from "../../core/lots/amount-text.ts";
 
 interface SplitLotDialogProps {
   readonly id: string;

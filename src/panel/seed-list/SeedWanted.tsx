@@ -1,6 +1,6 @@
 import type { SeedAmount, Variety } from "../../core/model/plan.ts";
 import { NoteField, TextField } from "../form/TextField.tsx";
-import { amountText, readAmount } from "../lots/amount-text.ts";
+import { amountText, readAmount } from "../../core/lots/amount-text.ts";
 
 type Changes = Partial<{ [Key in "reserve" | "wantedSeed" | "reason"]: Variety[Key] | undefined }>;
 

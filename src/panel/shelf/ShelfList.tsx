@@ -6,7 +6,7 @@ import { amountWords } from "../../core/lots/lot-words.ts";
 import { inSeeds, seedsPerGram } from "../../core/lots/seed-yield.ts";
 import { useVisibleLines } from "../form/use-visible-lines.ts";
 import { viewNow } from "../state/view-state.ts";
-import { seedsWords } from "../lots/amount-text.ts";
+import { seedsWords } from "../../core/lots/amount-text.ts";
 import { LifeCurve } from "../lots/LifeCurve.tsx";
 import { afterKey, afterPress, afterRange } from "./list-keys.ts";
 import { lotsNow, useLots } from "../state/lots-state.ts";

@@ -1,8 +1,8 @@
 /** Amounts of seed as people type them: `12.5 g`, `340 seeds`, `1.2 kg`, `1/2 oz`. */
-import type { Kind } from "../../core/kinds/crop.ts";
-import { gramsText } from "../../core/lots/lot-words.ts";
-import { inGrams, inSeeds, seedsPerGram } from "../../core/lots/seed-yield.ts";
-import type { Lot, SeedAmount } from "../../core/model/plan.ts";
+import type { Kind } from "../kinds/crop.ts";
+import { gramsText } from "./lot-words.ts";
+import { inGrams, inSeeds, seedsPerGram } from "./seed-yield.ts";
+import type { Lot, SeedAmount } from "../model/plan.ts";
 
 export type ReadAmount =
   | { readonly ok: true; readonly amount: SeedAmount | undefined }

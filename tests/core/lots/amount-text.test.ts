@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { amountText, readAmount } from "../../../src/panel/lots/amount-text.ts";
+import { amountText, readAmount } from "../../../src/core/lots/amount-text.ts";
 
 describe("amounts of seed as they are typed", () => {
   test.each([
