@@ -16,18 +16,29 @@ export function shelfPlan(): Plan {
   }));
   const lots = Array.from({ length: SHELF_LOTS }, (_, index): Lot => {
     const sown = 50 + (index % 3) * 50;
+    const harvestYear = 2015 + (index % 9);
+    // Nothing is moved or tested before it was harvested.
+    const first = dayFromCivil({ year: harvestYear, month: 10, day: 1 });
     return {
       id: `lot-${index}`,
       code: `L-${index}`,
       variety: `v${index % varieties.length}`,
       state: "in stock",
-      harvestYear: 2015 + (index % 11),
-      stored: [{ place: "room" }, { place: "box", from: today - 900 + (index % 400) }],
+      harvestYear,
+      stored: [
+        { place: "room" },
+        { place: "box", from: Math.max(first, today - 900 + (index % 400)) },
+      ],
       ...(index % 3 === 0
         ? {}
         : {
             tests: [
-              { id: "t1", date: today - (index % 1500), sown, sprouted: sown - (index % 40) },
+              {
+                id: "t1",
+                date: Math.max(first, today - (index % 1500)),
+                sown,
+                sprouted: sown - (index % 40),
+              },
             ],
           }),
     };
