@@ -267,7 +267,8 @@ function sourceOf(placed: PlacedFeature, id: string): Surrounding {
     what: "pollen",
     outline: shapeOf(placed),
     kind: placed.kind.id,
-    ...(name === "" ? {} : { varietyName: name }),
+    // A hybrid is never the variety of its name: as one of no known variety it threatens all.
+    ...(name === "" || properties.hybrid === "true" ? {} : { varietyName: name }),
     ...bloomOf(properties),
     flowering: properties.flowering ?? "yes",
     cover: properties.cover ?? "none",

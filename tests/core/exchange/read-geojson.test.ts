@@ -292,3 +292,35 @@ describe("the shapes of RFC 7946, appendix A", () => {
     expect(opened.ok ? "" : opened.problems.map(problemText)[0]).toContain(`got "${type}"`);
   });
 });
+
+test.each([
+  [true, "conflict"],
+  [false, undefined],
+])("a neighbour's plant of the same name, hybrid: %s", (hybrid, standing) => {
+  const shared = { kind: "tomato", variety: "Old Ferry", bloomStart: "2027-07-01" };
+  const feature = (id: string, geometry: object, more: object) => ({
+    type: "Feature",
+    id,
+    geometry,
+    properties: { ...shared, bloomEnd: "2027-08-01", ...more },
+  });
+  const ring = [
+    [0, 50],
+    [0.00001, 50],
+    [0.00001, 50.00001],
+    [0, 50.00001],
+    [0, 50],
+  ];
+  const opened = read(
+    JSON.stringify({
+      type: "FeatureCollection",
+      features: [
+        feature("p", { type: "Polygon", coordinates: [ring] }, {}),
+        feature("s", { type: "Point", coordinates: [0.00002, 50] }, { hybrid }),
+      ],
+    }),
+  );
+  if (!opened.ok) throw new Error(opened.problems.map(problemText).join("; "));
+  const { result } = checkLayout(opened.value.plan, "layout-1");
+  expect(result.pairs[0]?.standing).toBe(standing);
+});
