@@ -3,7 +3,7 @@
  * sample; only then begins to save.
  */
 import { fail, flushAutosave, startAutosave } from "../store/keeping/autosave.ts";
-import { guardEdits } from "../store/keeping/edit-guard.ts";
+import { guardEdits } from "../store/keeping/look-only.ts";
 import { acceptDroppedFiles } from "../store/files/file-drop.ts";
 import { noteChanged } from "../store/files/file-reminder.ts";
 import { askToKeepStorage } from "../store/keeping/keep-storage.ts";
@@ -16,7 +16,12 @@ import { planFromText } from "../store/keeping/plan-text.ts";
 import { tell, useSaveState } from "../store/keeping/save-state.ts";
 import { faultReason } from "../store/keeping/storage-fault.ts";
 import { openFromOutside, openStored } from "../store/keeping/switch-plan.ts";
-import { becomeLooker, becomeWriter, catchUp, keepBoth } from "../store/keeping/two-tabs.ts";
+import {
+  becomeLooker,
+  becomeWriter,
+  catchUp,
+  keepBoth,
+} from "../store/keeping/other-tab-changes.ts";
 
 const OPENING = "The plan is still being opened.";
 const BLOCKED = "A tab with an older Wideberth is open. Close it, and the plan opens here.";
@@ -46,7 +51,7 @@ async function start(sampleText: string): Promise<void> {
     blocked: () => tell(BLOCKED),
     outdated,
     cut: () =>
-      void import("../store/keeping/stored-anew.ts").then(({ storeAnewIfGone }) =>
+      void import("../store/keeping/store-again.ts").then(({ storeAnewIfGone }) =>
         storeAnewIfGone(),
       ),
   });

@@ -4,7 +4,7 @@ import { focusSheet } from "../scene/focus-sheet.ts";
 import { isCoarsePointer } from "../scene/handles.ts";
 import { useSheetModes } from "../scene/sheet-modes.ts";
 import { useSketch } from "../tools/sketch-store.ts";
-import { carrySelection } from "../tools/carry.ts";
+import { carrySelection } from "../tools/move-without-dragging.ts";
 import { NARROW_PX, useView } from "../scene/view-store.ts";
 
 /** How the pointer works on the sheet: snapping, selecting several without a key, the pen. */

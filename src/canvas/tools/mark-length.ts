@@ -1,6 +1,6 @@
 /** Marking a known length on the picture under the drawing: a drag, or one click at each end. */
 import { pointDistance } from "../../core/geometry/point.ts";
-import { setMarks, usePictureDesk } from "../../store/window/picture-desk.ts";
+import { setMarks, usePictureDesk } from "../../store/window/picture-work.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { sketch } from "./sketch-store.ts";
 import { clickOrDrag } from "./gestures.ts";

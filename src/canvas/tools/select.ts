@@ -13,7 +13,7 @@ import { type SheetItem, type SheetItems, sheetItems } from "../scene/sheet-item
 import { endSketch, sketch } from "./sketch-store.ts";
 import { nameOf } from "../snap/snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
-import { carry, dropCarried, isCarrying, moveCarried, putDown } from "./carry.ts";
+import { carry, dropCarried, isCarrying, moveCarried, putDown } from "./move-without-dragging.ts";
 import { clickOrDrag, panGesture } from "./gestures.ts";
 import { moveGesture } from "./move-gesture.ts";
 import { handleGesture } from "./shape-gestures.ts";

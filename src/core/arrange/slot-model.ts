@@ -4,7 +4,7 @@
  */
 import type { ModelData } from "highs";
 import { type Clash, type SlotClashes, slotClashes } from "./slot-clashes.ts";
-import { heapedGroups, sharedGrounds } from "./slot-heaps.ts";
+import { heapedGroups, sharedGrounds } from "./slot-cliques.ts";
 import type { ArrangeProblem } from "./arrange-problem.ts";
 import type { Slot } from "./slots.ts";
 

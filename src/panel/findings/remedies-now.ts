@@ -1,6 +1,6 @@
 import { findRemedies } from "../../core/remedies/find-remedies.ts";
 import type { Remedy } from "../../core/remedies/remedy.ts";
-import { tangleOf, tangleWords } from "../../core/remedies/tangle.ts";
+import { tangleOf, tangleWords } from "../../core/remedies/plantings-that-can-stay.ts";
 import { type CheckedLayout, wordingOf } from "../../core/checks/checked-layout.ts";
 import { describeFinding, type Finding, checkOf } from "../../core/checks/all-checks.ts";
 import { type EstimateWords, estimateWords } from "../../core/crossing-share/estimate-words.ts";

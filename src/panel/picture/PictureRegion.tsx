@@ -1,5 +1,5 @@
 import { Suspense, lazy } from "react";
-import { usePictureDesk } from "../../store/window/picture-desk.ts";
+import { usePictureDesk } from "../../store/window/picture-work.ts";
 
 const PicturePanel = lazy(async () => {
   const { PicturePanel: Loaded } = await import("./PicturePanel.tsx");

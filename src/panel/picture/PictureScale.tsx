@@ -3,7 +3,7 @@ import { scalePicture } from "../../core/edits/picture-edits.ts";
 import { type Point, pointDistance } from "../../core/geometry/point.ts";
 import { formatLength } from "../../core/model/length.ts";
 import type { Picture } from "../../core/model/plan.ts";
-import { setMarks, usePictureDesk } from "../../store/window/picture-desk.ts";
+import { setMarks, usePictureDesk } from "../../store/window/picture-work.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { Field, useFieldParts } from "../form/Field.tsx";
 import { scaleOf } from "./picture-scale.ts";

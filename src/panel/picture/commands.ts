@@ -1,4 +1,4 @@
-import { openPictureDesk } from "../../store/window/picture-desk.ts";
+import { openPictureDesk } from "../../store/window/picture-work.ts";
 import type { Command } from "../commands/command.ts";
 import { viewNow } from "../state/view-state.ts";
 

@@ -3,15 +3,15 @@
  *
  * Only commits are heard: a gesture under way changes what is shown, not the plan. A change waits
  * for a pause of 400 ms, at most 2 s, and not at all when the page is hidden, for that is the last
- * dependable moment on a phone; what is unsaved then is noted besides (last-moment.ts). After a
+ * dependable moment on a phone; what is unsaved then is noted besides (unsaved-note.ts). After a
  * failure the plan lives on in memory; saving is tried again with every change and every half
  * minute.
  */
 import type { Plan } from "../../core/model/plan.ts";
 import { hasUnsaved, hasWorkToLose, knownPlan, markStored } from "./current-plan.ts";
 import { note } from "./diagnostics.ts";
-import { forgetLastMoment, noteLastMoment } from "./last-moment.ts";
-import { isUnexplainedLoss } from "./loss-tripwire.ts";
+import { forgetLastMoment, noteLastMoment } from "./unsaved-note.ts";
+import { isUnexplainedLoss } from "./unexplained-loss.ts";
 import { usePlanStore } from "../plan/plan-store.ts";
 import { type SaveOutcome, saveGeneration } from "./save-generation.ts";
 import { createSaveQueue } from "./save-queue.ts";

@@ -43,7 +43,7 @@ export type SaveOutcome =
 export async function saveGeneration(request: SaveRequest): Promise<SaveOutcome> {
   // Both come when something is first saved: they are no part of the first load.
   const [{ writtenPlan }, { historyText }] = await Promise.all([
-    import("./write-apart.ts"),
+    import("./write-on-thread.ts"),
     import("./undo-history.ts"),
   ]);
   const written = await writtenPlan(request.plan);

@@ -6,15 +6,15 @@ import type { Plan } from "../../core/model/plan.ts";
 import { finishTyping, flushAutosave, reviewLeaving, showSaved } from "./autosave.ts";
 import { checksum } from "./checksum.ts";
 import { type KnownPlan, goOnAs, hasUnsaved, hasWorkToLose, showPlan } from "./current-plan.ts";
-import { allowEdits, lookOnly } from "./edit-guard.ts";
-import { forgetLastMoment, lastMomentOf } from "./last-moment.ts";
+import { allowEdits, lookOnly } from "./look-only.ts";
+import { forgetLastMoment, lastMomentOf } from "./unsaved-note.ts";
 import { rememberPlan } from "./last-plan.ts";
 import { newPlanId } from "./plan-copy.ts";
 import { type Claim, claimPlan, dropClaim, settleClaim } from "./plan-lock.ts";
 import type { Head } from "./plan-db.ts";
 import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-generation.ts";
 import { validText } from "./plan-text.ts";
-import { saveApart } from "./save-apart.ts";
+import { saveApart } from "./save-as-new-plan.ts";
 import { clockText, tell, useSaveState } from "./save-state.ts";
 import type { UndoHistory } from "./undo-history.ts";
 

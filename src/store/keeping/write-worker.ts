@@ -1,7 +1,7 @@
 /** Writes plans on its own thread; holds what was sent before, so that only changes are sent. */
 import type { Plan } from "../../core/model/plan.ts";
 import { validText } from "./plan-text.ts";
-import { type NumberedPlan, type WriteRequest, withSum } from "./write-apart.ts";
+import { type NumberedPlan, type WriteRequest, withSum } from "./write-on-thread.ts";
 
 let held = new Map<number, object>();
 

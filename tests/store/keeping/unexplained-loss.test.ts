@@ -1,7 +1,7 @@
 /** What counts as a loss that no edit explains. */
 import { expect, test } from "vitest";
 import type { Plan } from "../../../src/core/model/plan.ts";
-import { isUnexplainedLoss } from "../../../src/store/keeping/loss-tripwire.ts";
+import { isUnexplainedLoss } from "../../../src/store/keeping/unexplained-loss.ts";
 import { usePlanStore } from "../../../src/store/plan/plan-store.ts";
 import { trialPlan } from "../../support/trial-plan.ts";
 

@@ -1,7 +1,7 @@
 /** How many of a tangle can stay, against all subsets counted through. */
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import { tangleOf, tangleWords } from "../../../src/core/remedies/tangle.ts";
+import { tangleOf, tangleWords } from "../../../src/core/remedies/plantings-that-can-stay.ts";
 import type { IsolationFinding } from "../../../src/core/checks/isolation-findings.ts";
 import type { Finding } from "../../../src/core/checks/all-checks.ts";
 import {

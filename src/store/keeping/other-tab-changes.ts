@@ -1,12 +1,12 @@
 /** What becomes of the plan on screen when another tab works on it too. Nothing of either is lost. */
 import { fail, showSaved } from "./autosave.ts";
 import { followStored, hasUnsaved, knownPlan } from "./current-plan.ts";
-import { allowEdits, lookOnly } from "./edit-guard.ts";
+import { allowEdits, lookOnly } from "./look-only.ts";
 import { copyOf, newPlanId } from "./plan-copy.ts";
 import { claimPlan } from "./plan-lock.ts";
 import { usePlanStore } from "../plan/plan-store.ts";
 import { readHead, readNewest } from "./read-generation.ts";
-import { saveApart } from "./save-apart.ts";
+import { saveApart } from "./save-as-new-plan.ts";
 import { tell, useSaveState } from "./save-state.ts";
 import { faultReason } from "./storage-fault.ts";
 import { inTurn, putOnScreen } from "./switch-plan.ts";

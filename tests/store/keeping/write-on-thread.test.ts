@@ -3,7 +3,7 @@ import { afterEach, expect, test, vi } from "vitest";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import { checksum } from "../../../src/store/keeping/checksum.ts";
 import { validText } from "../../../src/store/keeping/plan-text.ts";
-import type { WriteRequest } from "../../../src/store/keeping/write-apart.ts";
+import type { WriteRequest } from "../../../src/store/keeping/write-on-thread.ts";
 import { littlePlan } from "../../support/little-plan.ts";
 
 /** Twenty outlines of 2,000 corners, none of which crosses itself. */
@@ -50,7 +50,7 @@ async function layThread(isBroken = false) {
   vi.stubGlobal("Worker", Thread);
   vi.stubGlobal("addEventListener", threadScope.addEventListener.bind(threadScope));
   await import("../../../src/store/keeping/write-worker.ts");
-  const { writtenPlan } = await import("../../../src/store/keeping/write-apart.ts");
+  const { writtenPlan } = await import("../../../src/store/keeping/write-on-thread.ts");
   return { sent, writtenPlan };
 }
 
