@@ -51,8 +51,8 @@ async function start(sampleText: string): Promise<void> {
     blocked: () => tell(BLOCKED),
     outdated,
     cut: () =>
-      void import("../store/keeping/store-again.ts").then(({ storeAnewIfGone }) =>
-        storeAnewIfGone(),
+      void import("../store/keeping/store-again.ts").then(({ storeAgainIfGone }) =>
+        storeAgainIfGone(),
       ),
   });
   const stopLock = watchPlanLock({

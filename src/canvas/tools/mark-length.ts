@@ -1,6 +1,6 @@
 /** Marking a known length on the picture under the drawing: a drag, or one click at each end. */
 import { pointDistance } from "../../core/geometry/point.ts";
-import { setMarks, usePictureDesk } from "../../store/window/picture-work.ts";
+import { setMarks, usePictureWork } from "../../store/window/picture-work.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { sketch } from "./sketch-store.ts";
 import { clickOrDrag } from "./gestures.ts";
@@ -9,7 +9,7 @@ import type { SheetPointer, Tool } from "./tool.ts";
 export const markLengthTool: Tool = {
   cursor: "crosshair",
   press: (start) => {
-    const before = usePictureDesk.getState().marks;
+    const before = usePictureWork.getState().marks;
     return clickOrDrag(start, click, () => ({
       move: ({ at }) => sketch({ corners: [], measurement: line(start, at) }),
       end: ({ at }) => take(start, at),
@@ -19,10 +19,10 @@ export const markLengthTool: Tool = {
     }));
   },
   hover: ({ at }) => {
-    if (usePictureDesk.getState().marks.length === 1) sketch({ nextCorner: at });
+    if (usePictureWork.getState().marks.length === 1) sketch({ nextCorner: at });
   },
   key: (key) => {
-    if (key !== "Escape" || usePictureDesk.getState().marks.length === 0) return false;
+    if (key !== "Escape" || usePictureWork.getState().marks.length === 0) return false;
     show([]);
     return true;
   },
@@ -37,7 +37,7 @@ function line({ at }: SheetPointer, to: Place) {
 
 /** A third click begins anew. */
 function click(pointer: SheetPointer): void {
-  const { marks } = usePictureDesk.getState();
+  const { marks } = usePictureWork.getState();
   const [first] = marks;
   if (first && marks.length === 1) take({ ...pointer, at: first }, pointer.at);
   else {

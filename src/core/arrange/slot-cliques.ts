@@ -1,28 +1,28 @@
 /**
- * Heaps: sets of slots of which any two of different pieces clash. So many pieces of one group
- * in so few heaps must meet, which is what a proof mostly rests on.
+ * Cliques: sets of slots of which any two of different pieces clash. So many pieces of one group
+ * in so few cliques must meet, which is what a proof mostly rests on.
  */
 import type { SlotClashes } from "./slot-clashes.ts";
 import type { Slot } from "./slots.ts";
 
-export interface HeapSlot {
+export interface CliqueSlot {
   readonly piece: number;
   readonly slot: number;
 }
 
-export interface HeapedGroup {
+export interface CliqueGroup {
   /** Pieces that all must keep away from each other. */
   readonly pieces: readonly number[];
-  /** All their slots, each in one heap. */
-  readonly heaps: readonly (readonly HeapSlot[])[];
+  /** All their slots, each in one clique. */
+  readonly cliques: readonly (readonly CliqueSlot[])[];
 }
 
-/** Every group of three or more, its slots heaped up once from the left and once from below. */
-export function heapedGroups(
+/** Every group of three or more, its slots gathered into cliques once from the left and once from below. */
+export function cliqueGroups(
   slots: readonly (readonly Slot[])[],
   clashes: SlotClashes,
-): readonly HeapedGroup[] {
-  return groupsOf(slots.length, clashes).flatMap((pieces): readonly HeapedGroup[] => {
+): readonly CliqueGroup[] {
+  return groupsOf(slots.length, clashes).flatMap((pieces): readonly CliqueGroup[] => {
     const all = pieces.flatMap((piece) =>
       (slots[piece] ?? []).map(({ outline }, slot) => ({ piece, slot, bounds: outline.bounds })),
     );
@@ -34,7 +34,7 @@ export function heapedGroups(
     );
     return [fromLeft, fromBelow].map((order) => ({
       pieces,
-      heaps: heapsOf(order, clashes, "near"),
+      cliques: cliquesOf(order, clashes, "near"),
     }));
   });
 }
@@ -43,12 +43,12 @@ export function heapedGroups(
 export function sharedGrounds(
   slots: readonly (readonly Slot[])[],
   clashes: SlotClashes,
-): readonly (readonly HeapSlot[])[] {
+): readonly (readonly CliqueSlot[])[] {
   const all = slots.flatMap((list, piece) =>
     list.map(({ outline }, slot) => ({ piece, slot, bounds: outline.bounds })),
   );
   const order = all.toSorted(({ bounds: a }, { bounds: b }) => a.minX - b.minX || a.minY - b.minY);
-  return heapsOf(order, clashes, "over");
+  return cliquesOf(order, clashes, "over");
 }
 
 function groupsOf(count: number, { doKeep }: SlotClashes): readonly (readonly number[])[] {
@@ -61,26 +61,26 @@ function groupsOf(count: number, { doKeep }: SlotClashes): readonly (readonly nu
   return groups.filter(({ length }) => length > 2);
 }
 
-function heapsOf(
-  order: readonly HeapSlot[],
+function cliquesOf(
+  order: readonly CliqueSlot[],
   { between }: SlotClashes,
   sort: "near" | "over",
-): readonly (readonly HeapSlot[])[] {
-  const heaps: HeapSlot[][] = [];
+): readonly (readonly CliqueSlot[])[] {
+  const cliques: CliqueSlot[][] = [];
   let left = order;
   while (left.length > 0) {
-    const heap: HeapSlot[] = [];
-    const rest: HeapSlot[] = [];
+    const clique: CliqueSlot[] = [];
+    const rest: CliqueSlot[] = [];
     for (const one of left) {
-      const fits = heap.every((other) => {
+      const fits = clique.every((other) => {
         if (other.piece === one.piece) return true;
         const clash = between(one.piece, one.slot, other.piece, other.slot);
         return sort === "near" ? clash !== "none" : clash === "over";
       });
-      (fits ? heap : rest).push(one);
+      (fits ? clique : rest).push(one);
     }
-    heaps.push(heap);
+    cliques.push(clique);
     left = rest;
   }
-  return heaps;
+  return cliques;
 }

@@ -4,7 +4,7 @@
  */
 import type { ModelData } from "highs";
 import { type Clash, type SlotClashes, slotClashes } from "./slot-clashes.ts";
-import { heapedGroups, sharedGrounds } from "./slot-cliques.ts";
+import { type CliqueGroup, cliqueGroups, sharedGrounds } from "./slot-cliques.ts";
 import type { ArrangeProblem } from "./arrange-problem.ts";
 import type { Slot } from "./slots.ts";
 
@@ -15,32 +15,60 @@ interface Row {
   readonly upper: number;
 }
 
-/** Heaps with more pieces than this are bounded from below a little loosely. */
-const MOST_IN_HEAP = 12;
+/** Cliques with more pieces than this are bounded from below a little loosely. */
+const MOST_IN_CLIQUE = 12;
 
-/** Columns: the slots of the first piece, of the second, and so on, then pairs, then heaps. */
+/** A model as it grows. Columns: the slots piece by piece, then pairs, then cliques. */
+interface Draft {
+  readonly rows: Row[];
+  /** What a one in each column costs, in conflicts. */
+  readonly costs: number[];
+  readonly columnOf: (piece: number, slot: number) => number;
+}
+
 export function slotModel(
   problem: ArrangeProblem,
   slots: readonly (readonly Slot[])[],
 ): ModelData & { readonly numSlots: number } {
+  const clashes = slotClashes(problem, slots);
+  const draft = draftOf(slots);
+  const numSlots = draft.costs.length;
+  for (const ground of sharedGrounds(slots, clashes)) {
+    const terms = ground.map(({ piece, slot }) => [draft.columnOf(piece, slot), 1] as const);
+    draft.rows.push({ terms, lower: -Infinity, upper: 1 });
+  }
+  const pairs = addPairs(draft, slots, clashes);
+  const numWhole = draft.costs.length;
+  for (const group of cliqueGroups(slots, clashes)) addCliques(draft, group, pairs);
+  return { ...assembled(draft, numWhole), numSlots };
+}
+
+/** A column for each slot, and just one yes for each piece. */
+function draftOf(slots: readonly (readonly Slot[])[]): Draft {
   const first: number[] = [];
-  let numSlots = 0;
+  let count = 0;
   for (const list of slots) {
-    first.push(numSlots);
-    numSlots += list.length;
+    first.push(count);
+    count += list.length;
   }
   const columnOf = (piece: number, slot: number) => (first[piece] as number) + slot;
-  const clashes = slotClashes(problem, slots);
-  const costs = slots.flat().map(({ conflicts }) => conflicts);
-  const rows: Row[] = slots.map((list, piece) => ({
-    terms: list.map((_, slot) => [columnOf(piece, slot), 1]),
-    lower: 1,
-    upper: 1,
-  }));
-  for (const ground of sharedGrounds(slots, clashes)) {
-    const terms = ground.map(({ piece, slot }) => [columnOf(piece, slot), 1] as const);
-    rows.push({ terms, lower: -Infinity, upper: 1 });
-  }
+  return {
+    rows: slots.map((list, piece) => ({
+      terms: list.map((_, slot) => [columnOf(piece, slot), 1]),
+      lower: 1,
+      upper: 1,
+    })),
+    costs: slots.flat().map(({ conflicts }) => conflicts),
+    columnOf,
+  };
+}
+
+/** Pairs that can end up too near, by `a b`: their columns. Pairs on the same ground are forbidden. */
+function addPairs(
+  { rows, costs, columnOf }: Draft,
+  slots: readonly (readonly Slot[])[],
+  clashes: SlotClashes,
+): ReadonlyMap<string, number> {
   const pairs = new Map<string, number>();
   for (let a = 0; a < slots.length; a += 1) {
     for (let b = a + 1; b < slots.length; b += 1) {
@@ -61,32 +89,37 @@ export function slotModel(
       addRows(near, [[pair, -1]]);
     }
   }
-  const numWhole = costs.length;
-  for (const { pieces, heaps } of heapedGroups(slots, clashes)) {
-    const own = pieces.flatMap((a) => pieces.flatMap((b) => pairs.get(`${a} ${b}`) ?? []));
-    const heapColumns = heaps.map((heap) => {
-      const column = costs.push(0) - 1;
-      const terms = heap.map(({ piece, slot }) => [columnOf(piece, slot), -1] as const);
-      // n in a heap meet n (n - 1) / 2 times, which is at least k n - k (k + 1) / 2 for every k.
-      for (let k = 1; k < Math.min(pieces.length, MOST_IN_HEAP); k += 1) {
-        rows.push({
-          terms: [[column, 1], ...terms.map(([at]) => [at, -k] as const)],
-          lower: (-k * (k + 1)) / 2,
-          upper: Infinity,
-        });
-      }
-      return column;
-    });
-    rows.push({
-      terms: [
-        ...own.map((column) => [column, 1] as const),
-        ...heapColumns.map((column) => [column, -1] as const),
-      ],
-      lower: 0,
-      upper: Infinity,
-    });
-  }
-  return { ...assembled(rows, costs, numWhole), numSlots };
+  return pairs;
+}
+
+/** A group meets at least as often as its pieces share cliques: this is what tightens the proof. */
+function addCliques(
+  { rows, costs, columnOf }: Draft,
+  { pieces, cliques }: CliqueGroup,
+  pairs: ReadonlyMap<string, number>,
+): void {
+  const own = pieces.flatMap((a) => pieces.flatMap((b) => pairs.get(`${a} ${b}`) ?? []));
+  const cliqueColumns = cliques.map((clique) => {
+    const column = costs.push(0) - 1;
+    const terms = clique.map(({ piece, slot }) => [columnOf(piece, slot), -1] as const);
+    // n in a clique meet n (n - 1) / 2 times, which is at least k n - k (k + 1) / 2 for every k.
+    for (let k = 1; k < Math.min(pieces.length, MOST_IN_CLIQUE); k += 1) {
+      rows.push({
+        terms: [[column, 1], ...terms.map(([at]) => [at, -k] as const)],
+        lower: (-k * (k + 1)) / 2,
+        upper: Infinity,
+      });
+    }
+    return column;
+  });
+  rows.push({
+    terms: [
+      ...own.map((column) => [column, 1] as const),
+      ...cliqueColumns.map((column) => [column, -1] as const),
+    ],
+    lower: 0,
+    upper: Infinity,
+  });
 }
 
 interface Crossing {
@@ -124,7 +157,8 @@ function crossings(
   return [...groups.values()];
 }
 
-function assembled(rows: readonly Row[], costs: readonly number[], numWhole: number): ModelData {
+/** The first `numWhole` columns are yes or no, the others what cliques count. */
+function assembled({ rows, costs }: Draft, numWhole: number): ModelData {
   const starts = [0];
   const indices: number[] = [];
   const values: number[] = [];
@@ -150,7 +184,7 @@ function assembled(rows: readonly Row[], costs: readonly number[], numWhole: num
       indices: Int32Array.from(indices),
       values: Float64Array.from(values),
     },
-    // 1: whole numbers; what heaps count follows from those.
+    // 1: whole numbers; what cliques count follows from those.
     integrality: Int32Array.from(costs, (_, column) => (column < numWhole ? 1 : 0)),
   };
 }

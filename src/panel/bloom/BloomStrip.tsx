@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { BloomChart } from "./BloomChart.tsx";
-import { LateSpringTest } from "./LateSpringTrial.tsx";
+import { LateSpringTrial } from "./LateSpringTrial.tsx";
 import { type BloomOrder, bloomOrders, orderWords } from "./bloom-order.ts";
 import { useViewState } from "../state/view-state.ts";
 import { foldBloom } from "./commands.ts";
@@ -40,7 +40,7 @@ export function BloomStrip() {
           </CommandButton>
         </div>
       </header>
-      {isOpen && isTesting && <LateSpringTest />}
+      {isOpen && isTesting && <LateSpringTrial />}
       {isOpen && <BloomChart order={order} />}
     </section>
   );

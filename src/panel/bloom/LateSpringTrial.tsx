@@ -9,7 +9,7 @@ import { viewNow } from "../state/view-state.ts";
 const USUAL_SHIFT_DAYS = 7;
 
 /** Which pairs that rest on time alone a late (or early) spring would undo. */
-export function LateSpringTest() {
+export function LateSpringTrial() {
   const pairs = useDeferredValue(useShownResult().pairs);
   const { nameOf } = useWording();
   const [shiftDays, setShiftDays] = useState(USUAL_SHIFT_DAYS);

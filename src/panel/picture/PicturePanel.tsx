@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import { changePicture, removePicture } from "../../core/edits/picture-edits.ts";
 import type { Picture } from "../../core/model/plan.ts";
-import { closePictureDesk } from "../../store/window/picture-work.ts";
+import { closePictureWork } from "../../store/window/picture-work.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
 import { PictureFields } from "./PictureFields.tsx";
@@ -20,7 +20,7 @@ export function PicturePanel() {
   useEffect(() => heading.current?.focus(), []);
   const close = () => {
     putToolsAway();
-    closePictureDesk();
+    closePictureWork();
     document.getElementById("main")?.focus();
   };
   return (

@@ -1,5 +1,5 @@
 import { Suspense, lazy } from "react";
-import { usePictureDesk } from "../../store/window/picture-work.ts";
+import { usePictureWork } from "../../store/window/picture-work.ts";
 
 const PicturePanel = lazy(async () => {
   const { PicturePanel: Loaded } = await import("./PicturePanel.tsx");
@@ -8,7 +8,7 @@ const PicturePanel = lazy(async () => {
 
 /** Room for the picture's panel, beside the sheet so that both can be used at once. */
 export function PictureRegion() {
-  const isOpen = usePictureDesk((state) => state.isOpen);
+  const isOpen = usePictureWork((state) => state.isOpen);
   if (!isOpen) return null;
   return (
     <Suspense fallback={<p role="status">Loading the picture's panel ...</p>}>

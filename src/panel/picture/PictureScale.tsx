@@ -3,7 +3,7 @@ import { scalePicture } from "../../core/edits/picture-edits.ts";
 import { type Point, pointDistance } from "../../core/geometry/point.ts";
 import { formatLength } from "../../core/model/length.ts";
 import type { Picture } from "../../core/model/plan.ts";
-import { setMarks, usePictureDesk } from "../../store/window/picture-work.ts";
+import { setMarks, usePictureWork } from "../../store/window/picture-work.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { Field, useFieldParts } from "../form/Field.tsx";
 import { scaleOf } from "./picture-scale.ts";
@@ -14,7 +14,7 @@ import { viewNow } from "../state/view-state.ts";
 /** The scale by a length the grower knows: two marks on the sheet, and how far apart they are. */
 export function PictureScale({ picture }: { readonly picture: Picture }) {
   const isMarking = useWindowStore((state) => state.tool === "mark-length");
-  const marks = usePictureDesk((state) => state.marks);
+  const marks = usePictureWork((state) => state.marks);
   const [from, to] = marks;
   const toggle = () => {
     viewNow().showSheet();

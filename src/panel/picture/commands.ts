@@ -1,4 +1,4 @@
-import { openPictureDesk } from "../../store/window/picture-work.ts";
+import { openPictureWork } from "../../store/window/picture-work.ts";
 import type { Command } from "../commands/command.ts";
 import { viewNow } from "../state/view-state.ts";
 
@@ -11,6 +11,6 @@ export const pictureUnder = {
   run: () => {
     viewNow().showView("sheet");
     viewNow().toggleDrawer("particulars");
-    openPictureDesk();
+    openPictureWork();
   },
 } as const satisfies Command;

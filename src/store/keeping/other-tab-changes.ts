@@ -6,7 +6,7 @@ import { copyOf, newPlanId } from "./plan-copy.ts";
 import { claimPlan } from "./plan-lock.ts";
 import { usePlanStore } from "../plan/plan-store.ts";
 import { readHead, readNewest } from "./read-generation.ts";
-import { saveApart } from "./save-as-new-plan.ts";
+import { saveAsNewPlan } from "./save-as-new-plan.ts";
 import { tell, useSaveState } from "./save-state.ts";
 import { faultReason } from "./storage-fault.ts";
 import { inTurn, putOnScreen } from "./switch-plan.ts";
@@ -35,7 +35,7 @@ export function becomeLooker(planId: string): Promise<void> {
     lookOnly();
     try {
       if (wasUnsaved) {
-        const title = await saveApart(plan);
+        const title = await saveAsNewPlan(plan);
         tell(`Another tab took this plan over. Your last changes are kept as "${title}".`);
       }
       await showNewest(planId);

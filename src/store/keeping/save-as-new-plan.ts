@@ -4,7 +4,7 @@ import { copyOf, newPlanId } from "./plan-copy.ts";
 import { saveGeneration } from "./save-generation.ts";
 
 /** Gives back the title it is kept under. */
-export async function saveApart(plan: Plan): Promise<string> {
+export async function saveAsNewPlan(plan: Plan): Promise<string> {
   const copy = copyOf(plan, newPlanId());
   const savedAt = new Date().toISOString();
   await saveGeneration({ plan: copy, parentRevision: 0, savedAt, origin: "opened" });

@@ -12,7 +12,7 @@ const GONE =
   "the plans stored in this browser were deleted from outside; this one is whole here, save it to a file";
 
 /** The connection to the storage was cut: looks whether the plan is still there. */
-export async function storeAnewIfGone(): Promise<void> {
+export async function storeAgainIfGone(): Promise<void> {
   const { planId, revision } = knownPlan();
   const isOurs = revision > 0 && !useSaveState.getState().isReadOnly;
   if (!isOurs) return;

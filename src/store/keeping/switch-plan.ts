@@ -14,7 +14,7 @@ import { type Claim, claimPlan, dropClaim, settleClaim } from "./plan-lock.ts";
 import type { Head } from "./plan-db.ts";
 import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-generation.ts";
 import { validText } from "./plan-text.ts";
-import { saveApart } from "./save-as-new-plan.ts";
+import { saveAsNewPlan } from "./save-as-new-plan.ts";
 import { clockText, tell, useSaveState } from "./save-state.ts";
 import type { UndoHistory } from "./undo-history.ts";
 
@@ -73,7 +73,7 @@ async function lookBack(
   // Another tab that writes the plan has its own unsaved moments.
   if (!claim.isWriter) return null;
   const moment = lastMomentOf(plan, revision);
-  if (moment.kind === "apart") await saveApart(moment.plan);
+  if (moment.kind === "apart") await saveAsNewPlan(moment.plan);
   if (moment.kind !== "newer") forgetLastMoment(plan.id);
   if (moment.kind !== "newer") return null;
   const { withLastMoment } = await import("./undo-history.ts");

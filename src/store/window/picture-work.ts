@@ -2,22 +2,22 @@
 import { create } from "zustand";
 import type { Point } from "../../core/geometry/point.ts";
 
-interface PictureDesk {
+interface PictureWork {
   readonly isOpen: boolean;
   /** Ends of the known length marked so far, sheet metres; at most two. */
   readonly marks: readonly Point[];
 }
 
-export const usePictureDesk = create<PictureDesk>()(() => ({ isOpen: false, marks: [] }));
+export const usePictureWork = create<PictureWork>()(() => ({ isOpen: false, marks: [] }));
 
-export function openPictureDesk(): void {
-  usePictureDesk.setState({ isOpen: true });
+export function openPictureWork(): void {
+  usePictureWork.setState({ isOpen: true });
 }
 
-export function closePictureDesk(): void {
-  usePictureDesk.setState({ isOpen: false, marks: [] });
+export function closePictureWork(): void {
+  usePictureWork.setState({ isOpen: false, marks: [] });
 }
 
 export function setMarks(marks: readonly Point[]): void {
-  usePictureDesk.setState({ marks });
+  usePictureWork.setState({ marks });
 }
