@@ -21,6 +21,7 @@ const sections = [
   "Paper and files",
   "Sheet in Chromium",
   "Load",
+  "Seed lots",
 ];
 
 const headings = ["Part", "What", "Size", "Value", "Budget", ""];

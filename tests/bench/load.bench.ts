@@ -14,7 +14,7 @@ import type { Browser } from "playwright-core";
 import { build, preview } from "vite";
 import { afterAll, beforeAll, test } from "vitest";
 import { repository } from "../../.config/repository.mjs";
-import { launchBrowser, siteUrl } from "../browser/browser.ts";
+import { launchBrowser, namedByPage, siteUrl } from "../browser/browser.ts";
 import { reportRow } from "./report.ts";
 
 const SECTION = "Load";
@@ -56,16 +56,31 @@ test("weight of the first load", async () => {
   });
   await page.goto(siteUrl());
   await page.locator(".finding").first().waitFor();
-  let kib = 0;
-  for (const body of scripts.values()) kib += gzipSync(await body, { level: 9 }).length / 1024;
+  const needed = await namedByPage(siteUrl());
+  const kibOf = async (names: Iterable<string>) => {
+    let kib = 0;
+    for (const name of names) {
+      kib += gzipSync((await scripts.get(name)) ?? "", { level: 9 }).length / 1024;
+    }
+    return kib;
+  };
+  // What the sheet works with; tests/browser/load.test.ts keeps everything else away from it.
+  const kib = await kibOf(needed);
   reportRow({
     section: SECTION,
-    what: "script before the sheet is usable",
-    size: `${scripts.size} files`,
+    what: "script the sheet cannot be used without",
+    size: `${needed.size} files`,
     value: kib,
     unit: "KiB gzip",
     budget: `at most ${FIRST_LOAD_KIB} KiB`,
     isMet: kib <= FIRST_LOAD_KIB,
+  });
+  reportRow({
+    section: SECTION,
+    what: "script that has come when the first finding is shown: bloom strip, seed shelf and saving as well",
+    size: `${scripts.size} files`,
+    value: await kibOf(scripts.keys()),
+    unit: "KiB gzip",
   });
   await page.close();
 });

@@ -36,3 +36,10 @@ export async function launchBrowser(): Promise<Browser> {
 export function siteUrl(): string {
   return inject("siteUrl");
 }
+
+/** Paths of the scripts a page names itself: its entry and all that the entry cannot run without. */
+export async function namedByPage(url: string): Promise<ReadonlySet<string>> {
+  const html = await (await fetch(url)).text();
+  const names = html.matchAll(/(?:src|href)="([^"]+\.js)"/g);
+  return new Set([...names].map(([, path = ""]) => new URL(path, url).pathname));
+}

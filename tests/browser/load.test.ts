@@ -1,20 +1,13 @@
 /** What must be loaded before the sheet can be used, against the budget of 320 KiB of gzipped script. */
 import { gzipSync } from "node:zlib";
 import { expect, test } from "vitest";
-import { launchBrowser, siteUrl } from "./browser.ts";
+import { launchBrowser, namedByPage, siteUrl } from "./browser.ts";
 import { conflictCount, openSample } from "./sheet.ts";
 
 const BUDGET_KIB = 320;
 
-/** Scripts the page names itself: its entry and all that the entry cannot run without. */
-async function namedByPage(): Promise<ReadonlySet<string>> {
-  const html = await (await fetch(siteUrl())).text();
-  const names = html.matchAll(/(?:src|href)="([^"]+\.js)"/g);
-  return new Set([...names].map(([, path = ""]) => new URL(path, siteUrl()).pathname));
-}
-
 test("the sheet works with the scripts of the first load alone, and they stay within their budget", async () => {
-  const named = await namedByPage();
+  const named = await namedByPage(siteUrl());
   const browser = await launchBrowser();
   const page = await browser.newPage({ serviceWorkers: "block" });
   const scripts = new Map<string, Promise<Buffer>>();

@@ -78,17 +78,35 @@ function covers(entry: Acceptance, finding: Finding): boolean {
  * only time clears, says nothing.
  */
 export function isWorse(before: Finding, after: Finding): boolean {
-  const requiredM = after.requiredM ?? null;
-  const { measuredM, ...accepted } = { ...acceptanceOf(before, "", ""), requiredM };
+  if (before === after) return false;
+  if ((after.requiredM ?? 0) > (before.requiredM ?? 0)) return true;
+  if (GRAVITY[after.severity] > GRAVITY[before.severity]) return true;
   const isOfPlace = after.severity !== "unknown" && after.check !== "unsure-time";
-  const entry = isOfPlace && measuredM !== undefined ? { ...accepted, measuredM } : accepted;
-  return (requiredM ?? 0) > (before.requiredM ?? 0) || !covers(entry, after);
+  if (isOfPlace && before.measuredM !== undefined && isWorsePlaced(after, before.measuredM)) {
+    return true;
+  }
+  const amount = amountOf(before);
+  if (amount !== null && (amountOf(after) ?? 0) > amount) return true;
+  return isAgainstMore(before, after);
+}
+
+/** Whether it is against something that it was not against before. Ways out ask this of thousands. */
+function isAgainstMore(before: Finding, after: Finding): boolean {
+  if (before.check === "isolation" && after.check === "isolation") {
+    return !after.atRisk.every((pair) =>
+      before.atRisk.some(
+        (was) => was.seedParent === pair.seedParent && was.pollenSource === pair.pollenSource,
+      ),
+    );
+  }
+  const known = concernsOf(before);
+  return !concernsOf(after).every((each) => known.includes(each));
 }
 
 /** Whether nothing about a finding can get worse while its id and requirement stay. */
 function isSaidByItsId(finding: Finding): boolean {
-  const isAgainstMore = "against" in finding || finding.severity === "conflict";
-  return !isAgainstMore && finding.measuredM === undefined && amountOf(finding) === null;
+  const isAgainstSome = "against" in finding || finding.severity === "conflict";
+  return !isAgainstSome && finding.measuredM === undefined && amountOf(finding) === null;
 }
 
 /** The reason an earlier acceptance gave that no longer covers the finding; null when there is none. */

@@ -54,8 +54,12 @@ export function twoFigures(value: number): string {
   return grouped(Number(value.toPrecision(2)));
 }
 
+let grouping: Intl.NumberFormat | null = null;
+
+/** Made when first asked for: a browser takes milliseconds over it, and opening a page waits for none. */
 function grouped(value: number): string {
-  return value.toLocaleString("en");
+  grouping ??= new Intl.NumberFormat("en");
+  return grouping.format(value);
 }
 
 /** Where a share stands on a logarithmic bar from the least that is told (0) to all seed (1). */
@@ -65,6 +69,6 @@ export function placeOnBar(share: number): number {
 }
 
 /** Marks on that bar, each with its words. */
-export const barMarks: readonly { readonly share: number; readonly words: string }[] = [
-  1e-5, 1e-4, 1e-3, 1e-2, 1e-1,
-].map((share) => ({ share, words: rarity(share) }));
+export function barMarks(): readonly { readonly share: number; readonly words: string }[] {
+  return [1e-5, 1e-4, 1e-3, 1e-2, 1e-1].map((share) => ({ share, words: rarity(share) }));
+}

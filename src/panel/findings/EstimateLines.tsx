@@ -43,7 +43,7 @@ function ShareBar({ shares }: { readonly shares: Shares }) {
     <div className="share-bar" role="img" aria-label={`Of all seeds, ${rarityRange(shares)}`}>
       <svg viewBox={`0 0 ${WIDTH} 6`} preserveAspectRatio="none" aria-hidden="true">
         <line className="share-axis" x1="0" x2={WIDTH} y1="3" y2="3" />
-        {barMarks.map(({ share }) => {
+        {barMarks().map(({ share }) => {
           const x = WIDTH * placeOnBar(share);
           return <line key={share} className="share-axis" x1={x} x2={x} y1="1" y2="5" />;
         })}
@@ -55,7 +55,7 @@ function ShareBar({ shares }: { readonly shares: Shares }) {
           height="3"
         />
       </svg>
-      {barMarks
+      {barMarks()
         .filter((_, index) => index % 2 === 1)
         .map(({ share, words }) => (
           <span key={share} aria-hidden="true" style={{ left: `${WIDTH * placeOnBar(share)}%` }}>

@@ -66,7 +66,7 @@ describe("of any share", () => {
   });
 
   test("stands farther along the bar the larger it is", () => {
-    expect(barMarks.map(({ share: at }) => Math.round(600 * placeOnBar(at)) / 100)).toEqual([
+    expect(barMarks().map(({ share: at }) => Math.round(600 * placeOnBar(at)) / 100)).toEqual([
       1, 2, 3, 4, 5,
     ]);
     expect([placeOnBar(0), placeOnBar(1)]).toEqual([0, 1]);
