@@ -35,7 +35,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
   panel: [
     "state",
     "form",
-    "commands",
+    "commands csv",
     "arrange beds clipboard find keeping kinds outlines paper picture scan season storage",
     "bloom earlier-crops figures layouts",
     "compare findings lots seed-list",
@@ -58,7 +58,7 @@ const RANKS: ReadonlyMap<string, number> = new Map(
 export const FOLDERS: readonly string[] = [...RANKS.keys(), "app", "cli"];
 
 /** What every feature of the panel may import. The window puts the features together. */
-const PANEL_KIT: readonly string[] = ["panel/state", "panel/form", "panel/commands"];
+const PANEL_KIT: readonly string[] = ["panel/state", "panel/form", "panel/commands", "panel/csv"];
 
 /** The only imports that join one feature of the panel to another. A new one is a decision. */
 const PANEL_EDGES: Readonly<Record<string, readonly string[]>> = {

@@ -2,23 +2,20 @@
  * The seed shelf from CSV, as a spreadsheet saves it. Nothing is changed here: the answer says row by
  * row which lots would be taken, and which not, with the column at fault.
  */
-import Papa from "papaparse";
 import { z } from "zod/mini";
 import { nextLotId, nextTestId } from "../edits/lot-edits.ts";
 import { nextPlaceId } from "../edits/storage-edits.ts";
 import { nextId } from "../edits/edit.ts";
-import { plainCell } from "../formats/csv-file.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { lotBook } from "../lots/lot-book.ts";
-import { LIMITS } from "../model/limits.ts";
 import { foldedCode } from "../model/lot-code.ts";
 import { lotFaults } from "../model/lot-problems.ts";
 import { lot as lotSchema } from "../model/lot-schema.ts";
 import type { Lot, Plan, StoragePlace } from "../model/plan.ts";
-import { type Read, refuse, shown } from "../model/problem.ts";
+import { type Read, shown } from "../model/problem.ts";
 import { expectedText } from "../model/read-plan.ts";
 import { type LotColumn, lotCells, lotColumns } from "./lots-csv.ts";
-import { MAX_CSV_LENGTH, type CellProblem, type RejectedRow } from "./read-varieties-csv.ts";
+import { type CellProblem, type ListHeadings, type RejectedRow, readCsvList } from "./csv-list.ts";
 
 export interface AcceptedLot {
   /** As a spreadsheet counts, the headings being row 1. */
@@ -40,53 +37,22 @@ type Cells = Readonly<Record<LotColumn, string>>;
 type Raw = Readonly<Record<string, unknown>>;
 
 export function readLotsCsv(text: string, file: string, plan: Plan, book: CropBook): Read<LotList> {
-  const fail = (got: string, expected: string) =>
-    refuse({ file, object: "", field: "", got, expected });
-  if (text.length > MAX_CSV_LENGTH) {
-    return fail(`${text.length} characters`, `at most ${MAX_CSV_LENGTH} characters`);
-  }
-  const body = text.replace(/^\uFEFF?(?:sep=.\r?\n)?/, "");
-  if (body.trim() === "") return fail("an empty file", "a list with headings in its first row");
-  const delimiter = [",", ";", "\t"]
-    .map((sign) => ({ sign, count: headingsBy(body, sign).filter(Boolean).length }))
-    .reduce((best, each) => (each.count > best.count ? each : best)).sign;
-  const { data } = Papa.parse(body, { delimiter });
-  const [headings = [], ...records] = data;
-  const columns = headings.map(columnOf);
-  const twice = columns.find((column, index) => column && columns.indexOf(column) < index);
-  if (twice) return fail(`the heading "${twice}" more than once`, "each heading once");
-  if (!columns.includes("code") || !columns.includes("variety")) {
-    return fail(
-      shown(headings.join(", ")),
-      `headings in the first row, "code" and "variety" among them; others are ${lotColumns.slice(2).join(", ")}`,
-    );
-  }
-  if (records.length > LIMITS.items) {
-    return fail(`${records.length} rows`, `at most ${LIMITS.items} rows`);
-  }
-  const reader = lotReader(plan, book, delimiter === ";");
-  records.forEach((record, index) => {
-    const cells = record.map((cell) => plainCell(cell).trim());
-    if (cells.every((cell) => cell === "")) return;
+  const list = readCsvList(text, file, HEADINGS);
+  if (!list.ok) return list;
+  const { columns, rows, hasDecimalComma, unknownColumns } = list.value;
+  const reader = lotReader(plan, book, hasDecimalComma);
+  for (const { row, cells, problem } of rows) {
     const of = (column: LotColumn) => cells[columns.indexOf(column)] ?? "";
-    reader.take(Object.fromEntries(lotColumns.map((name) => [name, of(name)])) as Cells, index + 2);
-  });
-  const unknownColumns = headings.filter((heading, at) => heading.trim() !== "" && !columns[at]);
+    if (problem) reader.reject({ row, name: of("code"), problems: [problem] });
+    else reader.take(Object.fromEntries(lotColumns.map((name) => [name, of(name)])) as Cells, row);
+  }
   return { ok: true, value: { ...reader.list, unknownColumns } };
 }
 
-function headingsBy(body: string, delimiter: string) {
-  return (Papa.parse(body, { delimiter, preview: 1 }).data[0] ?? []).map(columnOf);
-}
-
-function columnOf(heading: string): LotColumn | null {
-  const plain = plainCell(heading)
-    .normalize("NFKC")
-    .trim()
-    .toLowerCase()
-    .replace(/[\s_-]+/g, " ");
-  return lotColumns.find((column) => column === plain) ?? null;
-}
+const HEADINGS: ListHeadings<LotColumn> = {
+  columns: lotColumns,
+  isEnough: (has) => has("code") && has("variety"),
+};
 
 /** Takes row after row; knows what is on the shelf and what the rows before have used. */
 function lotReader(plan: Plan, book: CropBook, hasDecimalComma: boolean) {
@@ -133,7 +99,8 @@ function lotReader(plan: Plan, book: CropBook, hasDecimalComma: boolean) {
     if (!before) nextNumber += 1;
     accepted.push({ row, change: changeOf(before, lot, plan, book, newPlaces), lot });
   };
-  return { take, list: { accepted, rejected, newPlaces } };
+  const reject = (row: RejectedRow) => rejected.push(row);
+  return { take, reject, list: { accepted, rejected, newPlaces } };
 }
 
 function changeOf(

@@ -1,108 +1,69 @@
-import { useId, useMemo, useState } from "react";
+import { useCallback } from "react";
 import { putVarieties } from "../../core/edits/variety-list.ts";
-import { type VarietyList, readVarietiesCsv } from "../../core/exchange/read-varieties-csv.ts";
-import { exportById } from "../../core/files/all-exports.ts";
-import type { Read } from "../../core/model/problem.ts";
-import { textOfFile } from "../../store/files/decode-file.ts";
-import { CsvPreview } from "./CsvPreview.tsx";
-import { Dialog } from "../form/Dialog.tsx";
-import { FileField, FileProblems } from "../form/FileField.tsx";
-import { rowsToTake, takeWords } from "./csv-words.ts";
-import { makeFile } from "../form/make-file.ts";
-import { commit, useKept, windowNow } from "../state/plan-actions.ts";
+import {
+  type AcceptedRow,
+  type VarietyList,
+  readVarietiesCsv,
+} from "../../core/exchange/read-varieties-csv.ts";
+import { CsvDialog } from "../csv/CsvDialog.tsx";
+import { CsvPreview } from "../csv/CsvPreview.tsx";
+import { rowsToTake } from "../csv/csv-words.ts";
+import { useKept } from "../state/plan-actions.ts";
+import { rowEffect, takeWords } from "./csv-words.ts";
 
-interface CsvFile {
-  readonly name: string;
-  readonly text: Read<string>;
-}
-
-/** The seed list out to a spreadsheet and back. Nothing changes before the grower has seen it. */
+/** The seed list out to a spreadsheet and back. */
 export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) {
   const { plan, book } = useKept();
-  const [file, setFile] = useState<CsvFile | null>(null);
-  const read = useMemo(
-    () =>
-      file && (file.text.ok ? readVarietiesCsv(file.text.value, file.name, plan, book) : file.text),
-    [file, plan, book],
+  const read = useCallback(
+    (text: string, fileName: string) => readVarietiesCsv(text, fileName, plan, book),
+    [plan, book],
   );
-  const save = async () => {
-    await makeFile(exportById("varieties"), { hasMark: true });
-    windowNow().announce("Download started.");
-  };
   return (
-    <Dialog title="Seed list as CSV" onClose={onClose} isWide>
-      <section className="csv-part">
-        <h3>Out to a spreadsheet</h3>
-        <p>One row for each of the {plan.varieties.length} varieties, with a heading row.</p>
-        <p className="dialog-actions">
-          <button type="button" disabled={plan.varieties.length === 0} onClick={() => void save()}>
-            Save the list
-          </button>
-        </p>
-      </section>
-      <section className="csv-part">
-        <h3>In from a spreadsheet</h3>
-        <FilePicker onFile={setFile} />
-        {file && read && <CsvOutcome fileName={file.name} read={read} onDone={onClose} />}
-      </section>
-    </Dialog>
+    <CsvDialog
+      title="Seed list as CSV"
+      out={{
+        format: "varieties",
+        words: `One row for each of the ${plan.varieties.length} varieties, with a heading row.`,
+        isEmpty: plan.varieties.length === 0,
+      }}
+      hint={
+        <>
+          Headings <i>name</i> and <i>kind</i> are needed. A row whose name and kind are in the seed
+          list changes that variety, others are added; empty cells leave things as they are.
+        </>
+      }
+      expected="a list of varieties as CSV"
+      read={read}
+      Preview={Preview}
+      taking={taking}
+      leaveWords="Leave the seed list as it is"
+      onClose={onClose}
+    />
   );
 }
 
-function FilePicker({ onFile }: { readonly onFile: (file: CsvFile) => void }) {
-  const id = useId();
-  const take = async (picked: File) => {
-    onFile({ name: picked.name, text: await textOfFile(picked, "a list of varieties as CSV") });
-  };
+function Preview({ list }: { readonly list: VarietyList }) {
+  const { book } = useKept();
+  const cellsOf = ({ variety, ...row }: AcceptedRow) => [
+    <bdi key="name">{variety.name}</bdi>,
+    book.kind(variety.kind)?.name,
+    rowEffect(row),
+  ];
   return (
-    <>
-      <p id={`${id}-hint`}>
-        Headings <i>name</i> and <i>kind</i> are needed. A row whose name and kind are in the seed
-        list changes that variety, others are added; empty cells leave things as they are.
-      </p>
-      <p>
-        <FileField
-          label="CSV file"
-          accept=".csv,.tsv,.txt,text/csv"
-          describedBy={`${id}-hint`}
-          onPick={(picked) => void take(picked)}
-        />
-      </p>
-    </>
+    <CsvPreview
+      list={list}
+      nameHead="Name"
+      heads={["Name", "Kind", "What it does"]}
+      cellsOf={cellsOf}
+    />
   );
 }
 
-interface CsvOutcomeProps {
-  readonly fileName: string;
-  readonly read: Read<VarietyList>;
-  readonly onDone: () => void;
-}
-
-function CsvOutcome({ fileName, read, onDone }: CsvOutcomeProps) {
-  if (!read.ok) return <FileProblems problems={read.problems} />;
-  const rows = rowsToTake(read.value);
-  const take = () => {
-    const title = `${takeWords(rows.length)} from ${fileName}`;
-    commit(
-      putVarieties(
-        rows.map(({ variety }) => variety),
-        title,
-        read.value.newLots,
-      ),
-    );
-    onDone();
+function taking({ accepted, newLots }: VarietyList) {
+  const varieties = rowsToTake(accepted).map(({ variety }) => variety);
+  if (varieties.length === 0) return null;
+  return {
+    words: takeWords(varieties.length),
+    edit: (title: string) => putVarieties(varieties, title, newLots),
   };
-  return (
-    <>
-      <CsvPreview list={read.value} />
-      <p className="dialog-actions">
-        <button type="button" className="primary" disabled={rows.length === 0} onClick={take}>
-          {rows.length === 0 ? "Nothing to take" : takeWords(rows.length)}
-        </button>
-        <button type="button" onClick={onDone}>
-          Leave the seed list as it is
-        </button>
-      </p>
-    </>
-  );
 }

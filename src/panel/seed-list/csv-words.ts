@@ -1,26 +1,8 @@
-/** What a list read from CSV would do to the plan, in words. */
-import type { AcceptedRow, VarietyList } from "../../core/exchange/read-varieties-csv.ts";
-
-/** `3 new, 2 changed, 5 as they are; 1 row cannot be used`. */
-export function csvSummary({ accepted, rejected }: VarietyList): string {
-  const counted = (change: AcceptedRow["change"], words: string) => {
-    const count = accepted.filter((row) => row.change === change).length;
-    return count === 0 ? [] : [`${count} ${words}`];
-  };
-  const parts = [
-    ...counted("new", "new"),
-    ...counted("changed", "changed"),
-    ...counted("same", "as they are"),
-  ];
-  if (accepted.length + rejected.length === 0) return "No rows.";
-  const used = parts.length === 0 ? "Nothing to take" : parts.join(", ");
-  if (rejected.length === 0) return `${used}; every row can be used.`;
-  const faulty = rejected.length === 1 ? "1 row" : `${rejected.length} rows`;
-  return `${used}; ${faulty} cannot be used.`;
-}
+/** What a seed list read from CSV would do to the plan, in words. */
+import type { AcceptedRow } from "../../core/exchange/read-varieties-csv.ts";
 
 /** What an accepted row does: `new`, `changes plants wanted, note` or `as it is`. */
-export function rowEffect({ change, columns }: AcceptedRow): string {
+export function rowEffect({ change, columns }: Pick<AcceptedRow, "change" | "columns">): string {
   switch (change) {
     case "new":
       return "new";
@@ -29,11 +11,6 @@ export function rowEffect({ change, columns }: AcceptedRow): string {
     case "same":
       return "as it is";
   }
-}
-
-/** Rows that would change the plan. */
-export function rowsToTake({ accepted }: VarietyList): readonly AcceptedRow[] {
-  return accepted.filter(({ change }) => change !== "same");
 }
 
 /** `Take 1 variety` or `Take 12 varieties`. */

@@ -1,100 +1,79 @@
-import { useId, useMemo, useState } from "react";
+import { useCallback } from "react";
 import type { Edit } from "../../core/edits/edit.ts";
 import { putLots } from "../../core/edits/lot-edits.ts";
 import { putStoragePlace } from "../../core/edits/storage-edits.ts";
-import { type LotList, readLotsCsv } from "../../core/exchange/read-lots-csv.ts";
-import { exportById } from "../../core/files/all-exports.ts";
-import type { Read } from "../../core/model/problem.ts";
-import { textOfFile } from "../../store/files/decode-file.ts";
-import { Dialog } from "../form/Dialog.tsx";
-import { FileField, FileProblems } from "../form/FileField.tsx";
-import { makeFile } from "../form/make-file.ts";
-import { commit, useKept, windowNow } from "../state/plan-actions.ts";
-import { LotCsvPreview, lotsWords } from "./LotCsvPreview.tsx";
+import { type AcceptedLot, type LotList, readLotsCsv } from "../../core/exchange/read-lots-csv.ts";
+import { amountWords } from "../../core/lots/lot-words.ts";
+import { CsvDialog } from "../csv/CsvDialog.tsx";
+import { CsvPreview } from "../csv/CsvPreview.tsx";
+import { rowsToTake } from "../csv/csv-words.ts";
+import { useKept } from "../state/plan-actions.ts";
 
-interface CsvFile {
-  readonly name: string;
-  readonly text: Read<string>;
-}
-
-/** The shelf out to a spreadsheet and back. Nothing changes before the grower has seen it. */
+/** The shelf out to a spreadsheet and back. */
 export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
   const { plan, book } = useKept();
-  const [file, setFile] = useState<CsvFile | null>(null);
-  const read = useMemo(
-    () => file && (file.text.ok ? readLotsCsv(file.text.value, file.name, plan, book) : file.text),
-    [file, plan, book],
+  const read = useCallback(
+    (text: string, fileName: string) => readLotsCsv(text, fileName, plan, book),
+    [plan, book],
   );
-  const save = async () => {
-    await makeFile(exportById("lots"), { hasMark: true });
-    windowNow().announce("Download started.");
-  };
-  const hintId = useId();
-  const take = async (picked: File) =>
-    setFile({ name: picked.name, text: await textOfFile(picked, "a list of lots as CSV") });
   return (
-    <Dialog title="Seed lots as CSV" onClose={onClose} isWide>
-      <section className="csv-part">
-        <h3>Out to a spreadsheet</h3>
-        <p>One row for each of the {plan.lots.length} lots, with a heading row.</p>
-        <p className="dialog-actions">
-          <button type="button" disabled={plan.lots.length === 0} onClick={() => void save()}>
-            Save the list
-          </button>
-        </p>
-      </section>
-      <section className="csv-part">
-        <h3>In from a spreadsheet</h3>
-        <p id={hintId}>
+    <CsvDialog
+      title="Seed lots as CSV"
+      out={{
+        format: "lots",
+        words: `One row for each of the ${plan.lots.length} lots, with a heading row.`,
+        isEmpty: plan.lots.length === 0,
+      }}
+      hint={
+        <>
           Headings <i>code</i> and <i>variety</i> are needed. A row whose code is on the shelf
           changes that lot, others are added; empty cells leave things as they are.
-        </p>
-        <p>
-          <FileField
-            label="CSV file"
-            accept=".csv,.tsv,.txt,text/csv"
-            describedBy={hintId}
-            onPick={(picked) => void take(picked)}
-          />
-        </p>
-        {file && read && <Outcome fileName={file.name} read={read} onDone={onClose} />}
-      </section>
-    </Dialog>
+        </>
+      }
+      expected="a list of lots as CSV"
+      read={read}
+      Preview={Preview}
+      taking={taking}
+      leaveWords="Leave the shelf as it is"
+      onClose={onClose}
+    />
   );
 }
 
-interface OutcomeProps {
-  readonly fileName: string;
-  readonly read: Read<LotList>;
-  readonly onDone: () => void;
-}
-
-function Outcome({ fileName, read, onDone }: OutcomeProps) {
-  if (!read.ok) return <FileProblems problems={read.problems} />;
-  const list = read.value;
-  const count = list.accepted.filter(({ change }) => change !== "same").length;
-  const take = () => {
-    commit(takeLots(list, `Take ${lotsWords(count)} from ${fileName}`));
-    onDone();
-  };
+function Preview({ list }: { readonly list: LotList }) {
   return (
-    <>
-      <LotCsvPreview list={list} />
-      <p className="dialog-actions">
-        <button type="button" className="primary" disabled={count === 0} onClick={take}>
-          {count === 0 ? "Nothing to take" : `Take ${lotsWords(count)}`}
-        </button>
-        <button type="button" onClick={onDone}>
-          Leave the shelf as it is
-        </button>
-      </p>
-    </>
+    <CsvPreview
+      list={list}
+      more={placesWords(list)}
+      nameHead="Code"
+      heads={["Code", "Amount", "What it does"]}
+      cellsOf={cellsOf}
+    />
   );
+}
+
+const EFFECT = { new: "new", changed: "changed", same: "as it is" } as const;
+
+const cellsOf = ({ lot, change }: AcceptedLot) => [
+  <bdi key="code">{lot.code}</bdi>,
+  amountWords(lot.amount),
+  EFFECT[change],
+];
+
+function placesWords({ newPlaces }: LotList): string {
+  if (newPlaces.length === 0) return "";
+  return ` New storage places: ${newPlaces.map(({ name }) => name).join(", ")}.`;
 }
 
 /** New places and all lots that change, as one step. */
-function takeLots({ accepted, newPlaces }: LotList, title: string): Edit {
-  const lots = accepted.filter(({ change }) => change !== "same").map(({ lot }) => lot);
-  const steps = [...newPlaces.map(putStoragePlace), putLots(lots, title)];
-  return { title, apply: (plan) => steps.reduce((before, step) => step.apply(before), plan) };
+function taking({ accepted, newPlaces }: LotList) {
+  const lots = rowsToTake(accepted).map(({ lot }) => lot);
+  if (lots.length === 0) return null;
+  return {
+    words: lots.length === 1 ? "Take 1 lot" : `Take ${lots.length} lots`,
+    edit: (title: string): Edit => {
+      const steps = [...newPlaces.map(putStoragePlace), putLots(lots, title)];
+      return { title, apply: (before) => steps.reduce((plan, step) => step.apply(plan), before) };
+    },
+  };
 }

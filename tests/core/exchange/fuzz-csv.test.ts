@@ -2,7 +2,8 @@
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import { csvFile } from "../../../src/core/formats/csv-file.ts";
-import { MAX_CSV_LENGTH, readVarietiesCsv } from "../../../src/core/exchange/read-varieties-csv.ts";
+import { MAX_CSV_LENGTH } from "../../../src/core/exchange/csv-list.ts";
+import { readVarietiesCsv } from "../../../src/core/exchange/read-varieties-csv.ts";
 import { varietiesCsv } from "../../../src/core/exchange/varieties-csv.ts";
 import { seededRandom } from "../../properties/seeded-random.ts";
 import { book, planOf, variety } from "../../support/paper-garden.ts";

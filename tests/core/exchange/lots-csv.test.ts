@@ -117,6 +117,26 @@ describe("a row is refused with its column, and takes nothing with it:", () => {
   });
 });
 
+describe("a row that spreadsheets and people have broken is told, as in the seed list:", () => {
+  const HEAD = "code,variety,amount,note";
+
+  test.each([
+    ["a quote that is never closed", 'A,Old Kiln,2,"tin', "a closing double quote"],
+    ["a quote within a cell", 'A,Old Kiln,2,"1"2', "double quote"],
+    ["more cells than headings", "A,Old Kiln,2,tin,5", "at most 4 cells"],
+  ])("%s", (_, row, expected) => {
+    const list = readList(`${HEAD}\nGOOD,Old Kiln,1,\n${row}\nLATER,Old Kiln,1,\n`);
+    expect(list.accepted[0]?.lot.code).toBe("GOOD");
+    expect(list.rejected[0]).toMatchObject({ row: 3, name: "A" });
+    expect(list.rejected[0]?.problems[0]?.expected).toContain(expected);
+  });
+
+  test("rows are counted as the spreadsheet does where it names its delimiter first", () => {
+    const list = readList("sep=;\r\ncode;variety\r\nA;Nobody\r\n");
+    expect(list.rejected.map(({ row }) => row)).toEqual([3]);
+  });
+});
+
 test("files without the two headings, with one twice, or with nothing are refused whole", () => {
   for (const text of ["", "code,amount\nA,2\n", "code,variety,code\nA,B,C\n"]) {
     expect(readLotsCsv(text, "lots.csv", plan, book).ok).toBe(false);

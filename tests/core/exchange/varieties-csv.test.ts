@@ -3,8 +3,8 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { putVarieties } from "../../../src/core/edits/variety-list.ts";
+import { MAX_CSV_LENGTH } from "../../../src/core/exchange/csv-list.ts";
 import {
-  MAX_CSV_LENGTH,
   type VarietyList,
   readVarietiesCsv,
 } from "../../../src/core/exchange/read-varieties-csv.ts";

@@ -1,34 +1,77 @@
 import type { ReactNode } from "react";
-import type { RejectedRow, VarietyList } from "../../core/exchange/read-varieties-csv.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { csvSummary, rowEffect } from "./csv-words.ts";
+import type { RejectedRow } from "../../core/exchange/csv-list.ts";
+import { type UsableRow, csvSummary } from "./csv-words.ts";
 
 /** Rows listed at most; a list of thousands is not read through. */
 const MOST_SHOWN = 200;
 
+interface CsvPreviewProps<Row extends UsableRow & { readonly row: number }> {
+  readonly list: {
+    readonly accepted: readonly Row[];
+    readonly rejected: readonly RejectedRow[];
+    readonly unknownColumns: readonly string[];
+  };
+  /** What else the list would bring, said after the counts. */
+  readonly more?: string;
+  /** Heading of what a row is told by. */
+  readonly nameHead: string;
+  /** Headings of what is said of a row that can be used, and what is said. */
+  readonly heads: readonly string[];
+  readonly cellsOf: (row: Row) => readonly ReactNode[];
+}
+
 /** Row by row what would be taken, and what not and why. */
-export function CsvPreview({ list }: { readonly list: VarietyList }) {
+export function CsvPreview<Row extends UsableRow & { readonly row: number }>({
+  list,
+  more = "",
+  nameHead,
+  heads,
+  cellsOf,
+}: CsvPreviewProps<Row>) {
   const { accepted, rejected, unknownColumns } = list;
   return (
     <>
       <p role="status">
         <b>{csvSummary(list)}</b>
+        {more}
         {unknownColumns.length > 0 && ` Columns not known here: ${unknownColumns.join(", ")}.`}
       </p>
-      {rejected.length > 0 && <RejectedRows rows={rejected} />}
-      {accepted.length > 0 && <AcceptedRows list={list} />}
+      {rejected.length > 0 && <RejectedRows rows={rejected} nameHead={nameHead} />}
+      {accepted.length > 0 && (
+        <CsvTable
+          caption="Rows that can be used"
+          heads={["Row", ...heads]}
+          more={accepted.length - MOST_SHOWN}
+        >
+          {accepted.slice(0, MOST_SHOWN).map((entry) => (
+            <tr key={entry.row}>
+              <th scope="row">
+                <span aria-hidden="true">✓</span> {entry.row}
+              </th>
+              {cellsOf(entry).map((cell, index) => (
+                <td key={heads[index]}>{cell}</td>
+              ))}
+            </tr>
+          ))}
+        </CsvTable>
+      )}
     </>
   );
 }
 
-function RejectedRows({ rows }: { readonly rows: readonly RejectedRow[] }) {
+interface RejectedRowsProps {
+  readonly rows: readonly RejectedRow[];
+  readonly nameHead: string;
+}
+
+function RejectedRows({ rows, nameHead }: RejectedRowsProps) {
   const faults = rows.flatMap(({ row, name, problems }) =>
     problems.map((problem) => ({ row, name, ...problem })),
   );
   return (
     <CsvTable
       caption="Rows that cannot be used"
-      heads={["Row", "Name", "Column", "Why"]}
+      heads={["Row", nameHead, "Column", "Why"]}
       more={faults.length - MOST_SHOWN}
     >
       {faults.slice(0, MOST_SHOWN).map(({ row, name, column, got, expected }) => (
@@ -43,30 +86,6 @@ function RejectedRows({ rows }: { readonly rows: readonly RejectedRow[] }) {
           <td>
             got {got === '""' ? "nothing" : <bdi>{got}</bdi>}, expected {expected}
           </td>
-        </tr>
-      ))}
-    </CsvTable>
-  );
-}
-
-function AcceptedRows({ list: { accepted } }: { readonly list: VarietyList }) {
-  const book = usePlanStore((state) => state.book);
-  return (
-    <CsvTable
-      caption="Rows that can be used"
-      heads={["Row", "Name", "Kind", "What it does"]}
-      more={accepted.length - MOST_SHOWN}
-    >
-      {accepted.slice(0, MOST_SHOWN).map((entry) => (
-        <tr key={entry.row}>
-          <th scope="row">
-            <span aria-hidden="true">✓</span> {entry.row}
-          </th>
-          <td>
-            <bdi>{entry.variety.name}</bdi>
-          </td>
-          <td>{book.kind(entry.variety.kind)?.name}</td>
-          <td>{rowEffect(entry)}</td>
         </tr>
       ))}
     </CsvTable>

@@ -1,0 +1,110 @@
+import { type ComponentType, type ReactNode, useId, useMemo, useState } from "react";
+import { exportById } from "../../core/files/all-exports.ts";
+import type { Edit } from "../../core/edits/edit.ts";
+import type { Read } from "../../core/model/problem.ts";
+import { textOfFile } from "../../store/files/decode-file.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { FileField, FileProblems } from "../form/FileField.tsx";
+import { makeFile } from "../form/make-file.ts";
+import { commit, windowNow } from "../state/plan-actions.ts";
+
+interface CsvFile {
+  readonly name: string;
+  readonly text: Read<string>;
+}
+
+interface CsvDialogProps<List> {
+  readonly title: string;
+  /** What goes out, and whether there is any. */
+  readonly out: {
+    readonly format: Parameters<typeof exportById>[0];
+    readonly words: string;
+    readonly isEmpty: boolean;
+  };
+  /** What a list that comes in must have and what it does. */
+  readonly hint: ReactNode;
+  /** What the file should be, for one that is no text. */
+  readonly expected: string;
+  readonly read: (text: string, fileName: string) => Read<List>;
+  /** What the list would do, row by row. */
+  readonly Preview: ComponentType<{ readonly list: List }>;
+  /** How many rows would change the plan, as `Take 3 lots`, and the change; null: none would. */
+  readonly taking: (list: List) => {
+    readonly words: string;
+    readonly edit: (title: string) => Edit;
+  } | null;
+  readonly leaveWords: string;
+  readonly onClose: () => void;
+}
+
+/** A list out to a spreadsheet and back. Nothing changes before the grower has seen it. */
+export function CsvDialog<List>(props: CsvDialogProps<List>) {
+  const { title, out, hint, expected, read, onClose } = props;
+  const [file, setFile] = useState<CsvFile | null>(null);
+  const list = useMemo(
+    () => file && (file.text.ok ? read(file.text.value, file.name) : file.text),
+    [file, read],
+  );
+  const hintId = useId();
+  const save = async () => {
+    await makeFile(exportById(out.format), { hasMark: true });
+    windowNow().announce("Download started.");
+  };
+  const take = async (picked: File) =>
+    setFile({ name: picked.name, text: await textOfFile(picked, expected) });
+  return (
+    <Dialog title={title} onClose={onClose} isWide>
+      <section className="csv-part">
+        <h3>Out to a spreadsheet</h3>
+        <p>{out.words}</p>
+        <p className="dialog-actions">
+          <button type="button" disabled={out.isEmpty} onClick={() => void save()}>
+            Save the list
+          </button>
+        </p>
+      </section>
+      <section className="csv-part">
+        <h3>In from a spreadsheet</h3>
+        <p id={hintId}>{hint}</p>
+        <p>
+          <FileField
+            label="CSV file"
+            accept=".csv,.tsv,.txt,text/csv"
+            describedBy={hintId}
+            onPick={(picked) => void take(picked)}
+          />
+        </p>
+        {file && list && !list.ok && <FileProblems problems={list.problems} />}
+        {file && list?.ok && <Outcome {...props} fileName={file.name} list={list.value} />}
+      </section>
+    </Dialog>
+  );
+}
+
+function Outcome<List>({
+  fileName,
+  list,
+  Preview,
+  taking,
+  leaveWords,
+  onClose,
+}: CsvDialogProps<List> & { readonly fileName: string; readonly list: List }) {
+  const taken = taking(list);
+  const take = () => {
+    if (taken) commit(taken.edit(`${taken.words} from ${fileName}`));
+    onClose();
+  };
+  return (
+    <>
+      <Preview list={list} />
+      <p className="dialog-actions">
+        <button type="button" className="primary" disabled={taken === null} onClick={take}>
+          {taken?.words ?? "Nothing to take"}
+        </button>
+        <button type="button" onClick={onClose}>
+          {leaveWords}
+        </button>
+      </p>
+    </>
+  );
+}
