@@ -83,7 +83,11 @@ describe("the season a year later asks what becomes of the dates", () => {
     await page.keyboard.press("Escape");
     await findings().getByText("has dates of another season").first().waitFor();
     // What was clear by time is not clear now, and no conflict is gone for another year's dates.
-    expect(await findings().innerText()).toMatch(/lies outside the season, 1 \w+ 2028/);
+    await findings()
+      .locator(".finding-open", { hasText: "dates of another season" })
+      .first()
+      .click();
+    await expect.poll(() => findings().innerText()).toMatch(/lies outside the season, 1 \w+ 2028/);
   });
 
   test("takes them out: nothing is known of when anything flowers", async () => {
@@ -101,7 +105,7 @@ describe("the season a year later asks what becomes of the dates", () => {
 
 test("a finding is lived with for a reason, in this layout, and taken back", async () => {
   const card = findings().locator(".finding").first();
-  const title = (await card.locator("h3").innerText()).replaceAll(/\s+/g, " ").trim();
+  await card.locator(".finding-open").click();
   await card.getByRole("button", { name: /^Accept/ }).click();
   const form = findings().locator("form");
   await form.getByRole("button", { name: /accept/i }).click();
@@ -116,9 +120,7 @@ test("a finding is lived with for a reason, in this layout, and taken back", asy
   await findings().getByText("Accepted because: Both are for the kitchen this year").waitFor();
   // In a layout begun afterwards nothing is accepted; a copy would take it along.
   await findings()
-    .getByRole("button", {
-      name: `Take back: ${title.replace(/^.*?(?:conflict|caution|unknown): /, "")}`,
-    })
+    .getByRole("button", { name: /^Take back: B04-1/ })
     .click();
   await expect.poll(() => conflictCount(page)).toBe(3);
 });

@@ -105,6 +105,7 @@ describe("the bloom strip in Chromium", () => {
   });
 
   test("a sowing date offered for the conflict clears it, and says what it gains", async () => {
+    await page.locator(".finding-open").filter({ hasText: "M1-1" }).first().click();
     await page.getByRole("button", { name: /^Sowing dates: .*M1-1/ }).click();
     const apply = page.getByRole("button", { name: /^Apply: Sow M1-1 19 days later/ });
     await apply.waitFor();

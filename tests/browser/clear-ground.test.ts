@@ -34,10 +34,7 @@ describe("clear ground in Chromium", () => {
     browser = await launchBrowser();
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await openSample(page, siteUrl());
-    await page
-      .getByText(/^3 conflicts/)
-      .first()
-      .waitFor();
+    await page.getByRole("button", { name: /3 conflicts$/ }).waitFor();
   });
   afterAll(() => browser.close());
 

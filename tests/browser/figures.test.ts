@@ -38,6 +38,7 @@ describe("figures in Chromium", () => {
   }
 
   test("another figure picked from a finding changes the number the finding asks for", async () => {
+    await firstFinding().locator(".finding-open").click();
     await expect.poll(() => firstFinding().innerText()).toContain("needs 7.6 m");
     await firstFinding()
       .getByRole("button", { name: /^Figures/ })

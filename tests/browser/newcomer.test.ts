@@ -153,7 +153,7 @@ async function clearConflicts(hand: Hand): Promise<void> {
   for (let left = await conflictCount(page); left > 0; left = await conflictCount(page)) {
     const findings = page.getByRole("region", { name: "Findings" });
     await hand.click(findings.getByRole("button", { name: /^Ways out/ }).first());
-    await hand.click(findings.getByRole("button", { name: /^Do it/ }).first());
+    await hand.click(findings.getByRole("button", { name: /^Apply/ }).first());
     await expect.poll(() => conflictCount(page)).toBeLessThan(left);
   }
 }

@@ -61,6 +61,30 @@ export function boundsOfIds(
   return growBounds(bounds, Math.max(AROUND_M, own, Math.min(requiredM, most)));
 }
 
+/** Whether all of these lie wholly in a box; false where one of them is not there. */
+export function areIdsWithin(
+  plan: Plan,
+  layout: Layout,
+  ids: readonly string[],
+  box: Bounds,
+): boolean {
+  const wanted = new Set(ids);
+  const found = [...plan.surroundings, ...layout.beds, ...layout.plantings].filter(({ id }) =>
+    wanted.has(id),
+  );
+  const bounds = joinBounds(boundsOf(found));
+  return bounds !== null && found.length === wanted.size && isWithin(bounds, box);
+}
+
+function isWithin(inner: Bounds, outer: Bounds): boolean {
+  return (
+    inner.minX >= outer.minX &&
+    inner.minY >= outer.minY &&
+    inner.maxX <= outer.maxX &&
+    inner.maxY <= outer.maxY
+  );
+}
+
 function span({ minX, minY, maxX, maxY }: Bounds): number {
   return Math.max(maxX - minX, maxY - minY, 4);
 }

@@ -4,7 +4,7 @@ import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { boundsOfIds, contentBounds } from "../scene/content-bounds.ts";
+import { areIdsWithin, boundsOfIds, contentBounds } from "../scene/content-bounds.ts";
 import { DraftBar } from "./DraftBar.tsx";
 import { listenToKeys } from "../input/key-input.ts";
 import { LiveLayer } from "./LiveLayer.tsx";
@@ -19,6 +19,7 @@ import { tools } from "../tools/tool-list.ts";
 import { TypedFields } from "./TypedFields.tsx";
 import { listenToDrops } from "../input/variety-drop.ts";
 import { useView, zoomAboutMiddle } from "../scene/view-store.ts";
+import { visibleBounds } from "../scene/viewport.ts";
 import { listenToWheel } from "../input/wheel-input.ts";
 import { ZoomButtons } from "./ZoomButtons.tsx";
 import { useZoomRequest } from "../../store/window/zoom-request.ts";
@@ -114,11 +115,16 @@ function useViewRequests(hasSize: boolean): void {
     if (!hasSize) return;
     const { shown, layoutId, result } = usePlanStore.getState();
     const layout = layoutOf(shown, layoutId);
+    const { fit, view, widthPx, heightPx } = useView.getState();
+    if (request.isIfOutside === true && request.ids !== "all") {
+      const visible = visibleBounds(view, { widthPx, heightPx });
+      if (areIdsWithin(shown, layout, request.ids, visible)) return;
+    }
     const bounds =
       request.ids === "all"
         ? contentBounds(shown, layout)
         : boundsOfIds(shown, layout, request.ids, requiredOf(result, request.ids));
-    if (bounds) useView.getState().fit(bounds);
+    if (bounds) fit(bounds);
   }, [request, hasSize]);
 }
 

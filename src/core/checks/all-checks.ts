@@ -14,7 +14,7 @@ import { safetyCheck } from "./safety.ts";
 import { unsureTimeCheck } from "./unsure-time.ts";
 import { hybridSeedCheck, twoFormsCheck, unknownChoiceCheck } from "./variety-entry.ts";
 import { volunteersCheck } from "./volunteers.ts";
-import type { Description, Wording } from "./wording.ts";
+import { type Brief, type Description, type Wording, measuredBrief } from "./wording.ts";
 
 /** Every check, in the order findings of one severity are listed. */
 const checks = [
@@ -62,4 +62,15 @@ export function checkOf(finding: Pick<Finding, "check">): Check<Finding> {
 /** Findings to words: the one way to them, for screen, paper and command line alike. */
 export function describeFinding(finding: Finding, wording: Wording): Description {
   return checkOf(finding).describe(finding, wording);
+}
+
+/** A finding in the fewest words, for a list. */
+export function briefFinding(finding: Finding, wording: Wording): Brief {
+  const { brief, describe } = checkOf(finding);
+  return brief
+    ? brief(finding, wording)
+    : {
+        title: describe(finding, wording).title,
+        figures: measuredBrief(finding, wording.unit),
+      };
 }

@@ -5,7 +5,7 @@ import type { Bed, Layout, Plan } from "../model/plan.ts";
 import type { FindingBase } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
-import type { Description, Wording } from "./wording.ts";
+import type { Brief, Description, Wording } from "./wording.ts";
 
 export interface CheckInput<F extends FindingBase = FindingBase> {
   readonly plan: Plan;
@@ -39,6 +39,8 @@ export interface Check<F extends FindingBase = FindingBase> {
   readonly run: (input: CheckInput<F>) => readonly F[];
   /** A finding in words, for screen, paper and command line alike. */
   readonly describe: (finding: F, wording: Wording) => Description;
+  /** In the fewest words, for a list of findings. Absent: its title, and what was measured of what. */
+  readonly brief?: (finding: F, wording: Wording) => Brief;
   /** The seed parent whose kind's figures a finding rests on; absent: it rests on none. */
   readonly figuresOf?: (finding: F) => string | null;
   /** The directions in which seed would mix, one or two, worst first; absent: it is about no pair. */

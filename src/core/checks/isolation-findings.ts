@@ -9,6 +9,7 @@ import {
   nearnessWords,
   describeMissingFigure,
 } from "./isolation-words.ts";
+import { pairBrief } from "./pair-words.ts";
 import { listed } from "./wording.ts";
 
 /** Two stands mix: at risk one way or both. */
@@ -37,6 +38,7 @@ export const isolationCheck: Check<IsolationFinding> = {
     ];
   },
   describe: ({ atRisk }, wording) => describeIsolation(atRisk, wording),
+  brief: (finding, wording) => pairBrief(finding.atRisk[0] as IsolationPair, finding, wording),
   figuresOf: ({ atRisk }) => atRisk[0]?.seedParent ?? null,
   pairsAtRisk: ({ atRisk }) => atRisk,
   hasWaysOut: true,

@@ -3,9 +3,10 @@ import { levelEntry } from "../kinds/levels.ts";
 import { citedAs } from "../kinds/sources.ts";
 import { formatDistance, formatMeasured } from "../model/length.ts";
 import { days, restsWords, slackWords, togetherWords } from "./day-words.ts";
+import type { FindingBase } from "./finding.ts";
 import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
-import type { Wording } from "./wording.ts";
+import { type Brief, type Wording, measuredBrief } from "./wording.ts";
 
 /** Where the required distance of a pair comes from, in a few words. */
 export function requirementText(pair: IsolationPair, wording: Wording): string {
@@ -55,4 +56,23 @@ export function describeStanding(pair: IsolationPair, wording: Wording): string 
 function whyUntold(pair: IsolationPair): string {
   if (lacksFigure(pair)) return "no distance known that is enough";
   return pair.overlapDays === null ? "bloom dates missing" : "bloom dated in another season";
+}
+
+/** Both names, and `1.6 of 7.6 m, 121 days`: open together, or said to lie between the blooms. */
+export function pairBrief(
+  pair: IsolationPair,
+  finding: Pick<FindingBase, "measuredM" | "requiredM">,
+  { nameOf, unit }: Wording,
+): Brief {
+  const distance = measuredBrief(finding, unit);
+  const together =
+    pair.overlapDays === null
+      ? []
+      : pair.overlapDays > 0
+        ? [days(pair.overlapDays)]
+        : [`${days(pair.gapDays ?? 0)} between`];
+  return {
+    title: `${nameOf(pair.seedParent)} and ${nameOf(pair.pollenSource)}`,
+    figures: [distance, ...together].join(", "),
+  };
 }

@@ -4,6 +4,7 @@ import { type FindingBase, compareText, findingId } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import { days, ifNotWords, restsWords, watchWords } from "./day-words.ts";
 import { measureSentence } from "./isolation-words.ts";
+import { pairBrief } from "./pair-words.ts";
 import type { Description, Wording } from "./wording.ts";
 
 /** Time alone keeps two stands apart, and the days between rest on a rule of thumb. */
@@ -32,6 +33,7 @@ export const unsureTimeCheck: Check<UnsureTimeFinding> = {
     ];
   },
   describe: ({ resting }, wording) => describeUnsureTime(resting, wording),
+  brief: (finding, wording) => pairBrief(finding.resting[0] as IsolationPair, finding, wording),
   hasWaysOut: false,
 };
 

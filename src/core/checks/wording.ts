@@ -1,7 +1,7 @@
 /** What words about findings are made with, and the few words all of them share. */
-import { type LengthUnit } from "../model/length.ts";
+import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
 import type { Layout, Plan } from "../model/plan.ts";
-import type { Severity } from "./finding.ts";
+import type { FindingBase, Severity } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 
 /** What words need beside the finding: names by id, stands for kinds and dates, the display unit. */
@@ -16,6 +16,14 @@ export interface Description {
   readonly title: string;
   /** Plain sentences: what was measured against what, from which source, and what it means. */
   readonly sentences: readonly string[];
+}
+
+/** A finding in a line or two of a list, beside the sign of its severity. */
+export interface Brief {
+  /** Who it is about. */
+  readonly title: string;
+  /** Its figures: `1.6 of 7.6 m, 121 days`; empty where it has none. */
+  readonly figures: string;
 }
 
 /** A sign beside every severity, so that colour is never the only one. */
@@ -62,4 +70,16 @@ export function listed(names: readonly string[]): string {
   if (names.length === 2) return `${names[0]} and ${names[1]}`;
   if (names.length === 3) return `${names[0]}, ${names[1]} and ${names[2]}`;
   return `${names[0]}, ${names[1]} and ${names.length - 2} more`;
+}
+
+/** `1.6 of 7.6 m`; what was measured alone where nothing is required; empty where nothing was. */
+export function measuredBrief(
+  { measuredM, requiredM }: Pick<FindingBase, "measuredM" | "requiredM">,
+  unit: LengthUnit,
+): string {
+  if (measuredM === undefined) return "";
+  if (requiredM === undefined) return formatDistance(measuredM, unit);
+  const isShort = measuredM < requiredM;
+  const { measured, required, after } = formatMeasured(measuredM, requiredM, isShort, unit);
+  return `${measured} of ${required}${after}`;
 }

@@ -16,7 +16,9 @@ export function BloomStrip() {
   return (
     <section className="region bloom" aria-labelledby="bloom-heading">
       <header className="region-head">
-        <h2 id="bloom-heading">Bloom</h2>
+        <h2 id="bloom-heading" tabIndex={-1}>
+          Bloom
+        </h2>
         <p className="region-note">hatched: likely; dashed: at most; barred: with a conflict</p>
         <div className="bloom-actions">
           {isOpen && (

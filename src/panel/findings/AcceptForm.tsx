@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { acceptanceOf, earlierReason } from "../../core/checks/acceptance.ts";
 import { acceptFinding } from "../../core/edits/accept-finding.ts";
 import { onFormSubmit } from "../form/use-form.ts";
@@ -13,11 +13,12 @@ interface AcceptFormProps {
   readonly onAccepted?: () => void;
   /** Left out where there is nothing to cancel. */
   readonly onCancel?: () => void;
+  /** Whether it opens to be typed in at once. */
+  readonly isFocused?: boolean;
 }
 
 /** Living with a finding takes a reason, kept in the plan. */
 export function AcceptForm(props: AcceptFormProps) {
-  const fieldId = useId();
   const [earlier] = useState(() => {
     const { plan, layoutId } = planNow();
     return earlierReason(plan, layoutId, props.findingId);
@@ -44,24 +45,16 @@ export function AcceptForm(props: AcceptFormProps) {
           Accepted before. It has become worse since, or an older file did not keep how near it was.
         </p>
       )}
-      <label htmlFor={fieldId}>{props.label}</label>
-      <input
-        id={fieldId}
-        type="text"
-        maxLength={400}
-        value={reason}
-        aria-invalid={isMissing || undefined}
-        aria-describedby={isMissing ? `${fieldId}-reason` : undefined}
-        onChange={(event) => {
-          setReason(event.target.value);
+      <ReasonField
+        label={props.label}
+        reason={reason}
+        isMissing={isMissing}
+        isFocused={props.isFocused === true}
+        onType={(typed) => {
+          setReason(typed);
           setMissing(false);
         }}
       />
-      {isMissing && (
-        <p className="field-reason" id={`${fieldId}-reason`} role="alert">
-          Type a reason: next year nobody remembers it
-        </p>
-      )}
       <p className="finding-actions">
         <button type="submit">{props.submitLabel}</button>
         {props.onCancel && (
@@ -71,5 +64,41 @@ export function AcceptForm(props: AcceptFormProps) {
         )}
       </p>
     </form>
+  );
+}
+
+interface ReasonFieldProps {
+  readonly label: string;
+  readonly reason: string;
+  readonly isMissing: boolean;
+  readonly isFocused: boolean;
+  readonly onType: (reason: string) => void;
+}
+
+function ReasonField({ label, reason, isMissing, isFocused, onType }: ReasonFieldProps) {
+  const id = useId();
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (isFocused) field.current?.focus();
+  }, [isFocused]);
+  return (
+    <>
+      <label htmlFor={id}>{label}</label>
+      <input
+        ref={field}
+        id={id}
+        type="text"
+        maxLength={400}
+        value={reason}
+        aria-invalid={isMissing || undefined}
+        aria-describedby={isMissing ? `${id}-reason` : undefined}
+        onChange={(event) => onType(event.target.value)}
+      />
+      {isMissing && (
+        <p className="field-reason" id={`${id}-reason`} role="alert">
+          Type a reason: next year nobody remembers it
+        </p>
+      )}
+    </>
   );
 }

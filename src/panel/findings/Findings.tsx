@@ -1,25 +1,21 @@
-import { lazy, memo, Suspense, useDeferredValue, useMemo, useState } from "react";
-import { checkOf, describeFinding } from "../../core/checks/all-checks.ts";
-import { severitySign, severityWord } from "../../core/checks/wording.ts";
+import { memo, useDeferredValue, useMemo, useState } from "react";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { AcceptedFindings } from "./AcceptedFindings.tsx";
-import { mayTryYears } from "./YearsButton.tsx";
-import { FindingCard } from "./FindingCard.tsx";
-import { countWords, countsOf, restingWords } from "./findings-words.ts";
+import { FindingCounts, FindingFilters } from "./FindingFilters.tsx";
+import { FindingLines } from "./FindingLines.tsx";
+import { useFindingNews } from "./finding-news.ts";
+import { filtered, findingRows, isFiltering } from "./finding-rows.ts";
+import { useFindingsState } from "./findings-state.ts";
+import { newsWords, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import "./findings.css";
 
-/** Looked for only when asked: the arranger is not part of the first load. */
-const WaysOut = lazy(async () => ({ default: (await import("./WaysOut.tsx")).WaysOut }));
+/** Lines listed before "show more": a field full of conflicts must not slow the drag. */
+const FIRST_LINES = 60;
 
-/** Findings listed before "show more": a field full of conflicts must not slow the drag. */
-const FIRST_FINDINGS = 40;
-
-/** The counts follow every frame of a gesture; the cards as often as there is time for them. */
+/** The counts follow every frame of a gesture; the lines as often as there is time for them. */
 export function Findings() {
-  const [waysOutFor, setWaysOutFor] = useState<string | null>(null);
   return (
     <section className="region findings" aria-labelledby="findings-heading">
       <header className="region-head">
@@ -28,74 +24,78 @@ export function Findings() {
         </h2>
         <FindingCounts />
       </header>
-      {waysOutFor !== null && (
-        <Suspense fallback={<p role="status">Looking for ways out ...</p>}>
-          <WaysOut key={waysOutFor} findingId={waysOutFor} onClose={() => setWaysOutFor(null)} />
-        </Suspense>
-      )}
-      <FindingList onWaysOut={setWaysOutFor} />
+      <FindingFilters />
+      <LastChange />
+      <FindingList />
     </section>
   );
 }
 
-function FindingCounts() {
-  const words = usePlanStore((state) => countWords(countsOf(state.result.findings)));
-  return <p className="region-note">{words}</p>;
+/** What the last kept change cleared and brought. */
+function LastChange() {
+  const { fresh, cleared, clearedTitles } = useFindingNews();
+  const words = newsWords(cleared, fresh.size);
+  if (words === "") return null;
+  if (cleared === 0) return <p className="finding-news">{words}</p>;
+  return (
+    <details className="finding-news">
+      <summary>{words}</summary>
+      <ul className="plain-list">
+        {clearedTitles.map((title) => (
+          <li key={title}>Cleared: {title}</li>
+        ))}
+        {cleared > clearedTitles.length && <li>And {cleared - clearedTitles.length} more.</li>}
+      </ul>
+    </details>
+  );
 }
 
-interface FindingListProps {
-  readonly onWaysOut: (id: string) => void;
-}
-
-const FindingList = memo(function FindingList({ onWaysOut }: FindingListProps) {
+const FindingList = memo(function FindingList() {
   const result = useDeferredValue(useShownResult());
   const wording = useDeferredValue(useWording());
-  const openFinding = useWindowStore((state) => state.openFinding);
   const [isAllShown, setAllShown] = useState(false);
+  const filter = useFindingFilter();
   const { findings, accepted } = result;
-  const described = useMemo(
-    () =>
-      (isAllShown ? findings : findings.slice(0, FIRST_FINDINGS)).map((finding) => ({
-        finding,
-        check: checkOf(finding),
-        words: describeFinding(finding, wording),
-      })),
-    [findings, wording, isAllShown],
-  );
+  const left = useMemo(() => filtered(findings, filter), [findings, filter]);
+  const rows = useMemo(() => findingRows(left), [left]);
+  const shown = isAllShown ? rows : rows.slice(0, FIRST_LINES);
+  const hidden = findings.length - left.length;
   return (
     <>
       {!findings.some((finding) => finding.severity === "conflict") && <Resting result={result} />}
-      <ul className="plain-list finding-list">
-        {described.map(({ finding, check, words: { title, sentences } }) => (
-          <FindingCard
-            key={finding.id}
-            id={finding.id}
-            severity={finding.severity}
-            sign={severitySign[finding.severity]}
-            word={severityWord[finding.severity]}
-            title={title}
-            text={sentences.join(" ")}
-            subjects={finding.subjects.join(" ")}
-            hasDates={check.hasWaysOut === true}
-            hasYears={
-              (finding.check === "isolation" || finding.check === "unsure-time") &&
-              mayTryYears(finding.subjects.map(wording.standOf))
-            }
-            isOpen={finding.id === openFinding}
-            figuresOf={check.figuresOf?.(finding) ?? null}
-            onWaysOut={check.hasWaysOut === true ? onWaysOut : null}
-          />
-        ))}
-      </ul>
-      {described.length < findings.length && (
+      <FindingLines rows={shown} wording={wording} />
+      {shown.length < rows.length && (
         <button type="button" className="quiet" onClick={() => setAllShown(true)}>
-          Show {findings.length - described.length} more
+          Show {rows.length - shown.length} more
         </button>
+      )}
+      {hidden > 0 && isFiltering(filter) && (
+        <p className="soft">
+          {hidden} left out.{" "}
+          <button
+            type="button"
+            className="link"
+            onClick={() => useFindingsState.getState().showAll()}
+          >
+            Show all
+          </button>
+        </p>
       )}
       {accepted.length > 0 && <AcceptedFindings accepted={accepted} wording={wording} />}
     </>
   );
 });
+
+function useFindingFilter() {
+  const without = useFindingsState((state) => state.without);
+  const check = useFindingsState((state) => state.check);
+  const isSelectionOnly = useFindingsState((state) => state.isSelectionOnly);
+  const selection = useWindowStore((state) => (isSelectionOnly ? state.selection : null));
+  return useMemo(
+    () => ({ without, check, about: selection && new Set(selection) }),
+    [without, check, selection],
+  );
+}
 
 /** No conflict is not "all fine": on what the clear pairs rest. */
 function Resting({ result: { pairs, stands } }: { readonly result: CheckResult }) {

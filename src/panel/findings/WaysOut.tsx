@@ -1,4 +1,4 @@
-import { useEffect, useId, useMemo } from "react";
+import { useEffect, useId, useMemo, useRef } from "react";
 import type { Edit } from "../../core/edits/edit.ts";
 import { type PlanState, usePlanStore } from "../../store/plan/plan-store.ts";
 import type { Remedy } from "../../core/remedies/remedy.ts";
@@ -8,37 +8,40 @@ import { type ShownRemedy, effectWords, remediesNow } from "./remedies-now.ts";
 import { CROSSING_CAUTION } from "../../core/crossing-share/share-words.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
 import { EstimateLines } from "./EstimateLines.tsx";
-
-interface WaysOutProps {
-  readonly findingId: string;
-  readonly onClose: () => void;
-}
+import { useFindingsState } from "./findings-state.ts";
 
 /**
- * Verified ways out of one conflict. Each can be tried on the sheet before it is kept; it stands
- * apart from the list of findings, which loses the finding while a way out is tried.
+ * Verified ways out of one conflict, below its line. Each can be tried on the sheet before it is
+ * kept; the list loses the finding while a way out is tried.
  */
-export function WaysOut({ findingId, onClose }: WaysOutProps) {
+export function WaysOut({ findingId }: { readonly findingId: string }) {
   const kept = useKept();
   const headingId = useId();
+  const heading = useRef<HTMLHeadingElement>(null);
   const tried = usePlanStore(triedEdit);
   const { title, remedies, tangle, crossing } = useMemo(
     () => remediesNow(kept, findingId),
     [kept, findingId],
   );
   const hasShares = remedies.some(({ shareWords }) => shareWords !== null);
-  useEffect(() => putBack, []);
+  useEffect(() => {
+    heading.current?.focus();
+    heading.current?.scrollIntoView({ block: "nearest" });
+    return putBack;
+  }, []);
   useEscape(tried !== null, putBack);
   return (
     <section className="ways-out" aria-labelledby={headingId}>
       <header className="region-head">
-        <h3 id={headingId}>Ways out</h3>
-        <button type="button" className="quiet" onClick={onClose}>
+        <h3 id={headingId} ref={heading} tabIndex={-1}>
+          Ways out
+        </h3>
+        <button type="button" className="quiet" onClick={close}>
           Close
         </button>
       </header>
-      <p>{title ?? "This conflict is no longer there."}</p>
-      <OnTrial title={remedies.find(({ edit }) => edit === tried)?.title} />
+      {title === null && <p>This conflict is no longer there.</p>}
+      <OnTrial remedy={remedies.find(({ edit }) => edit === tried)} />
       {title !== null && remedies.length === 0 && (
         <p>
           No single change clears it. Move what stands around it first, or widen the time between
@@ -52,14 +55,14 @@ export function WaysOut({ findingId, onClose }: WaysOutProps) {
           <EstimateLines words={crossing.words} hasCaution={!hasShares} />
         </details>
       )}
-      <WayOutList remedies={remedies} tried={tried} onDone={onClose} />
+      <WayOutList remedies={remedies} tried={tried} />
       {title !== null && (
         <AcceptForm
           findingId={findingId}
           className="way-out"
           label="Or accept it, because"
           submitLabel="Accept with this reason"
-          onAccepted={onClose}
+          onAccepted={close}
         />
       )}
     </section>
@@ -70,17 +73,12 @@ interface WayOutListProps {
   readonly remedies: readonly ShownRemedy[];
   /** What is on trial on the sheet, if anything. */
   readonly tried: Edit | null;
-  readonly onDone: () => void;
 }
 
-function WayOutList({ remedies, tried, onDone }: WayOutListProps) {
+function WayOutList({ remedies, tried }: WayOutListProps) {
   const tryOut = (remedy: Remedy) => {
     if (tried === remedy.edit) putBack();
     else previewHere(remedy.edit, "trial");
-  };
-  const keep = (remedy: Remedy) => {
-    commit({ ...remedy.edit, title: remedy.title });
-    onDone();
   };
   return (
     <>
@@ -94,7 +92,7 @@ function WayOutList({ remedies, tried, onDone }: WayOutListProps) {
             remedy={remedy}
             isTried={tried === remedy.edit}
             onTry={() => tryOut(remedy)}
-            onKeep={() => keep(remedy)}
+            onKeep={() => apply(remedy)}
           />
         ))}
       </ul>
@@ -102,12 +100,21 @@ function WayOutList({ remedies, tried, onDone }: WayOutListProps) {
   );
 }
 
-function OnTrial({ title }: { readonly title: string | undefined }) {
-  if (title === undefined) return null;
+/** What lies on the sheet without being kept, and both ways from there. */
+function OnTrial({ remedy }: { readonly remedy: ShownRemedy | undefined }) {
+  if (!remedy) return null;
   return (
-    <p className="trial" role="status">
-      On trial on the sheet, not kept: {title}. Do it keeps it; Escape puts it back.
-    </p>
+    <div className="trial" role="status">
+      <p>Tried on the sheet, not kept: {remedy.title}.</p>
+      <p className="finding-actions">
+        <button type="button" onClick={() => apply(remedy)}>
+          Apply
+        </button>
+        <button type="button" className="quiet" onClick={putBack}>
+          Cancel
+        </button>
+      </p>
+    </div>
   );
 }
 
@@ -125,6 +132,16 @@ function TangleLine({ sentences: [first, ...more] }: { readonly sentences: reado
 /** What stands on the sheet on trial; a drag or another change in its place is none. */
 function triedEdit({ previewing }: PlanState): Edit | null {
   return previewing?.by === "trial" ? previewing.edit : null;
+}
+
+/** Keeps a way out; the list takes the focus on to the finding that then stands there. */
+function apply(remedy: Remedy): void {
+  commit({ ...remedy.edit, title: remedy.title });
+  useFindingsState.getState().leaveSolved();
+}
+
+function close(): void {
+  useFindingsState.getState().askWaysOut(null);
 }
 
 function putBack(): void {
@@ -152,7 +169,7 @@ interface WayOutProps {
 }
 
 function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
-  const tryWords = isTried ? "Put back" : "Try on the sheet";
+  const tryWords = isTried ? "Cancel" : "Try";
   return (
     <li className="way-out">
       <p className="way-out-title">
@@ -173,10 +190,10 @@ function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
         <button
           type="button"
           className="link"
-          aria-label={`Do it: ${remedy.title}`}
+          aria-label={`Apply: ${remedy.title}`}
           onClick={onKeep}
         >
-          Do it
+          Apply
         </button>
       </p>
     </li>

@@ -1,6 +1,9 @@
+import { checkOf } from "../../core/checks/all-checks.ts";
 import { useClearGroundState } from "../../store/window/clear-ground.ts";
 import { useCrossingShadeState } from "../../store/window/crossing-shade.ts";
-import type { Command } from "../commands/command.ts";
+import { type Command, type Now, shift, withLoaded } from "../commands/command.ts";
+import { commandNow } from "../state/plan-actions.ts";
+import { useFindingsState } from "./findings-state.ts";
 
 /** Shows where the selected planting could lie, without dragging it; asked for again, hides it. */
 export const clearGround = {
@@ -35,3 +38,49 @@ export const crossingShade = {
     ask(!isAsked);
   },
 } as const satisfies Command;
+
+/** Opens the next finding of the list, or the one before. */
+function stepBy(by: 1 | -1): void {
+  void withLoaded(
+    () => import("./step-finding.ts"),
+    ({ stepFinding }) => stepFinding(commandNow(), by),
+  );
+}
+
+const needsFinding = ({ result }: Now) =>
+  result.findings.length === 0 ? "There are no findings" : null;
+
+export const findingCommands = [
+  {
+    id: "next-finding",
+    name: "Next finding",
+    group: "View",
+    keys: [{ key: "n" }],
+    also: "conflict caution unknown warning",
+    whyNot: needsFinding,
+    run: () => stepBy(1),
+  },
+  {
+    id: "previous-finding",
+    name: "Previous finding",
+    group: "View",
+    keys: [shift("N")],
+    also: "conflict caution unknown warning",
+    whyNot: needsFinding,
+    run: () => stepBy(-1),
+  },
+  {
+    id: "ways-out",
+    name: "Ways out of the open finding",
+    group: "View",
+    also: "remedy solve conflict",
+    whyNot: (now) => (solvable(now) === null ? "No open finding has ways out" : null),
+    run: (now) => useFindingsState.getState().askWaysOut(solvable(now)),
+  },
+] as const satisfies readonly Command[];
+
+/** The open finding, if ways out of it are looked for. */
+function solvable({ result, openFinding }: Now): string | null {
+  const open = result.findings.find(({ id }) => id === openFinding);
+  return open && checkOf(open).hasWaysOut === true ? open.id : null;
+}

@@ -24,7 +24,9 @@ export function SeedList() {
   return (
     <section className="region seed-list" aria-labelledby="seed-list-heading">
       <header className="region-head">
-        <h2 id="seed-list-heading">Seed list</h2>
+        <h2 id="seed-list-heading" tabIndex={-1}>
+          Seed list
+        </h2>
         <p className="region-note">{seedListSummary(rows)}</p>
       </header>
       {rows.length === 0 ? (

@@ -6,44 +6,60 @@ const STOP = "button, select, input, a[href]";
 /**
  * What a list needs for it. Rows are marked with `data-row`; what can be pressed in them are the
  * stops. Up and Down, Home and End go to the like stop of another row, Left and Right along the row.
+ * @param stop which elements are stops, as a selector; others keep their own place for Tab
  */
-export function useRovingRows() {
+export function useRovingRows(stop = STOP) {
   const ref = useRef<HTMLUListElement>(null);
   // After each draw: exactly one stop can be reached with Tab.
   useEffect(() => {
-    const stops = stopsOf(ref.current);
+    const stops = stopsOf(ref.current, stop);
     const current = stops.find(({ tabIndex }) => tabIndex === 0) ?? stops[0];
-    for (const stop of stops) stop.tabIndex = stop === current ? 0 : -1;
+    for (const each of stops) each.tabIndex = each === current ? 0 : -1;
   });
-  const onFocus = useCallback((event: FocusEvent<HTMLUListElement>) => {
-    for (const stop of stopsOf(ref.current)) stop.tabIndex = stop === event.target ? 0 : -1;
-  }, []);
-  const onKeyDown = useCallback((event: KeyboardEvent<HTMLUListElement>) => {
-    const to = event.target instanceof HTMLElement ? stopAfter(event.key, event.target) : null;
-    if (!to) return;
-    event.preventDefault();
-    to.focus();
-  }, []);
+  const onFocus = useCallback(
+    (event: FocusEvent<HTMLUListElement>) => {
+      if (!event.target.matches(stop)) return;
+      for (const each of stopsOf(ref.current, stop)) each.tabIndex = each === event.target ? 0 : -1;
+    },
+    [stop],
+  );
+  const onKeyDown = useCallback(
+    (event: KeyboardEvent<HTMLUListElement>) => {
+      const { target, currentTarget } = event;
+      if (!(target instanceof HTMLElement) || !target.matches(stop)) return;
+      const to = stopAfter(event.key, target, currentTarget, stop);
+      if (!to) return;
+      event.preventDefault();
+      to.focus();
+    },
+    [stop],
+  );
   return { ref, onFocus, onKeyDown };
 }
 
-function stopsOf(within: Element | null): readonly HTMLElement[] {
-  return within ? [...within.querySelectorAll<HTMLElement>(STOP)].filter(isUsable) : [];
+function stopsOf(within: Element | null, stop: string): readonly HTMLElement[] {
+  return within ? [...within.querySelectorAll<HTMLElement>(stop)].filter(isUsable) : [];
 }
 
 function isUsable(element: HTMLElement): boolean {
   return !element.matches(":disabled");
 }
 
-function stopAfter(key: string, from: HTMLElement): HTMLElement | null {
+function stopAfter(
+  key: string,
+  from: HTMLElement,
+  list: HTMLElement,
+  stop: string,
+): HTMLElement | null {
   const row = from.closest("[data-row]");
-  const list = row?.parentElement;
-  if (!row || !list) return null;
-  const along = stopsOf(row);
+  if (!row) return null;
+  const along = stopsOf(row, stop);
   const at = along.indexOf(from);
   if (key === "ArrowRight") return along[at + 1] ?? null;
   if (key === "ArrowLeft") return along[at - 1] ?? null;
-  const rows = [...list.querySelectorAll("[data-row]")].filter((each) => stopsOf(each).length > 0);
+  const rows = [...list.querySelectorAll("[data-row]")].filter(
+    (each) => stopsOf(each, stop).length > 0,
+  );
   const place = rows.indexOf(row);
   const to = new Map([
     ["ArrowDown", place + 1],
@@ -51,6 +67,6 @@ function stopAfter(key: string, from: HTMLElement): HTMLElement | null {
     ["Home", 0],
     ["End", rows.length - 1],
   ]).get(key);
-  const stops = stopsOf((to === undefined ? null : rows[to]) ?? null);
+  const stops = stopsOf((to === undefined ? null : rows[to]) ?? null, stop);
   return stops[Math.min(at, stops.length - 1)] ?? null;
 }

@@ -4,11 +4,12 @@ import { bedCommands, lineUpCommands } from "../beds/commands.ts";
 import { foldBloom } from "../bloom/commands.ts";
 import { clipboardCommands } from "../clipboard/commands.ts";
 import type { Command } from "../commands/command.ts";
+import { regionCommands } from "../commands/view-commands.ts";
 import { editCommands, objectCommands } from "../commands/edit-commands.ts";
 import { earlierCrops } from "../earlier-crops/commands.ts";
 import { figures } from "../figures/commands.ts";
 import { find } from "../find/commands.ts";
-import { clearGround, crossingShade } from "../findings/commands.ts";
+import { clearGround, crossingShade, findingCommands } from "../findings/commands.ts";
 import { keepingCommands, whatWentWrong } from "../keeping/commands.ts";
 import { ownKinds } from "../kinds/commands.ts";
 import { layoutCommands } from "../layouts/commands.ts";
@@ -41,6 +42,8 @@ const lists = [
   ...lineUpCommands,
   find,
   ...viewCommands,
+  ...regionCommands,
+  ...findingCommands,
   clearGround,
   crossingShade,
   foldBloom,

@@ -20,6 +20,8 @@ export type ToolName =
 /** Something the sheet is asked to bring into view; a new object each time. */
 export interface ViewRequest {
   readonly ids: readonly string[] | "all";
+  /** The view stays as it is where all of it lies in it. */
+  readonly isIfOutside?: boolean;
 }
 
 /** Objects whose menu is asked for, and where on the page it opens, CSS pixels. */
@@ -51,6 +53,8 @@ interface WindowActions {
   readonly pickTool: (tool: ToolName) => void;
   readonly showDay: (day: DayNumber | null) => void;
   readonly bringIntoView: (ids: readonly string[] | "all") => void;
+  /** The same, but the view stays as it is where all of it lies in it. */
+  readonly keepInView: (ids: readonly string[]) => void;
   /** Opens the menu of objects beside a place; null puts it away. */
   readonly askObjectMenu: (request: ObjectMenuRequest | null) => void;
   readonly hideKinds: (hidden: ReadonlySet<HideableKind>) => void;
@@ -80,6 +84,7 @@ export const useWindowStore = create<WindowStore>()((set) => ({
   pickTool: (tool) => set({ tool }),
   showDay: (day) => set({ day }),
   bringIntoView: (ids) => set({ viewRequest: { ids } }),
+  keepInView: (ids) => set({ viewRequest: { ids, isIfOutside: true } }),
   askObjectMenu: (menuRequest) => set({ menuRequest }),
   hideKinds: (hidden) => set({ hidden }),
   announce: (announcement) => set({ announcement }),

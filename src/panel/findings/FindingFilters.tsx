@@ -1,0 +1,80 @@
+import { checkOf } from "../../core/checks/all-checks.ts";
+import type { Severity } from "../../core/checks/finding.ts";
+import { severitySign } from "../../core/checks/wording.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useShownResult } from "../state/use-shown-plan.ts";
+import { countWord, countsOf } from "./findings-words.ts";
+import { useFindingsState } from "./findings-state.ts";
+
+const SEVERITIES: readonly Severity[] = ["conflict", "caution", "unknown"];
+
+/** Fewer findings than these are read, not filtered. */
+const FILTERED_FROM = 8;
+
+/** How many of each severity, on every frame of a gesture; a press leaves them out of the list. */
+export function FindingCounts() {
+  const total = usePlanStore(({ result }) => result.findings.length);
+  return (
+    <div className="region-note finding-counts" role="group" aria-label="Findings counted">
+      {total === 0 ? "none" : SEVERITIES.map((each) => <CountButton key={each} severity={each} />)}
+    </div>
+  );
+}
+
+function CountButton({ severity }: { readonly severity: Severity }) {
+  const count = usePlanStore(({ result }) => countsOf(result.findings)[severity]);
+  const isShown = useFindingsState(({ without }) => !without.has(severity));
+  if (count === 0 && isShown) return null;
+  return (
+    <button
+      type="button"
+      className={`finding-count ${severity}`}
+      aria-pressed={isShown}
+      title={isShown ? "In the list; press to leave them out" : "Left out of the list"}
+      onClick={() => useFindingsState.getState().toggleSeverity(severity)}
+    >
+      <span className="sign" aria-hidden="true">
+        {severitySign[severity]}
+      </span>{" "}
+      {countWord(count, severity)}
+    </button>
+  );
+}
+
+/** Which check, and only what is about the selection: where there are many findings. */
+export function FindingFilters() {
+  const { findings } = useShownResult();
+  const check = useFindingsState((state) => state.check);
+  const isSelectionOnly = useFindingsState((state) => state.isSelectionOnly);
+  const showCheck = useFindingsState((state) => state.showCheck);
+  const setSelectionOnly = useFindingsState((state) => state.setSelectionOnly);
+  if (findings.length < FILTERED_FROM && check === null && !isSelectionOnly) return null;
+  const titles = new Map(findings.map((finding) => [finding.check, checkOf(finding).title]));
+  return (
+    <div className="finding-filters">
+      <select
+        aria-label="Kind of finding"
+        value={check ?? ""}
+        onChange={({ target }) => showCheck(target.value === "" ? null : target.value)}
+      >
+        <option value="">All kinds of findings</option>
+        {[...titles].map(([name, title]) => (
+          <option key={name} value={name}>
+            {title}
+          </option>
+        ))}
+        {check !== null && ![...titles.keys()].some((name) => name === check) && (
+          <option value={check}>None left</option>
+        )}
+      </select>
+      <label className="check-field">
+        <input
+          type="checkbox"
+          checked={isSelectionOnly}
+          onChange={({ target }) => setSelectionOnly(target.checked)}
+        />
+        Selected only
+      </label>
+    </div>
+  );
+}

@@ -1,0 +1,134 @@
+/**
+ * Findings as the list shows them: those left by the filters, worst first, and many of one cause
+ * in one line.
+ */
+import type { Finding } from "../../core/checks/all-checks.ts";
+import type { Severity } from "../../core/checks/finding.ts";
+
+export interface FindingFilter {
+  /** Severities that are left out. */
+  readonly without: ReadonlySet<Severity>;
+  /** Name of the only check shown; null: of all. */
+  readonly check: string | null;
+  /** Only what is about one of these; null: about anything. */
+  readonly about: ReadonlySet<string> | null;
+}
+
+/** Findings of one check with one cause, told in one line. */
+export interface FindingGroup {
+  readonly id: string;
+  /** Worst first. */
+  readonly findings: readonly Finding[];
+  /** Id of what all of them are about; null: they are alike and no more. */
+  readonly cause: string | null;
+}
+
+export type FindingRow =
+  | { readonly finding: Finding; readonly group?: never }
+  | { readonly group: FindingGroup; readonly finding?: never };
+
+/** So many of one cause become one line. */
+export const GROUP_LEAST = 4;
+
+const SEVERITIES: readonly Severity[] = ["conflict", "caution", "unknown"];
+
+export function isFiltering({ without, check, about }: FindingFilter): boolean {
+  return without.size > 0 || check !== null || about !== null;
+}
+
+/** What the filters leave. */
+export function filtered(
+  findings: readonly Finding[],
+  { without, check, about }: FindingFilter,
+): readonly Finding[] {
+  return findings.filter(
+    (finding) =>
+      !without.has(finding.severity) &&
+      (check === null || finding.check === check) &&
+      (about === null || finding.subjects.some((id) => about.has(id))),
+  );
+}
+
+/**
+ * Lines of the list. Conflicts stand before cautions and unknowns; among one severity what falls
+ * short by the largest share of its distance stands first, what has no distance after it in the
+ * order of the checks. A group stands where its worst finding would.
+ */
+export function findingRows(findings: readonly Finding[]): readonly FindingRow[] {
+  return SEVERITIES.flatMap((severity) =>
+    inGroups(
+      findings
+        .filter((finding) => finding.severity === severity)
+        .sort((a, b) => worth(b) - worth(a)),
+    ),
+  );
+}
+
+/** The findings of the lines, one after the other. */
+export function inOrder(rows: readonly FindingRow[]): readonly Finding[] {
+  return rows.flatMap(({ finding, group }) => (group ? group.findings : [finding]));
+}
+
+/** The share of the required distance that is missing, 0 to 1; -1 where no distance is asked for. */
+function worth({ measuredM, requiredM }: Finding): number {
+  if (measuredM === undefined || requiredM === undefined || requiredM <= 0) return -1;
+  return Math.max(0, 1 - measuredM / requiredM);
+}
+
+function inGroups(findings: readonly Finding[]): readonly FindingRow[] {
+  const groupOf = new Map<Finding, FindingGroup>();
+  const byCheck = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const list = byCheck.get(finding.check);
+    if (list) list.push(finding);
+    else byCheck.set(finding.check, [finding]);
+  }
+  for (const list of byCheck.values()) {
+    for (const group of groupsOf(list)) {
+      for (const finding of group.findings) groupOf.set(finding, group);
+    }
+  }
+  const told = new Set<FindingGroup>();
+  return findings.flatMap((finding): readonly FindingRow[] => {
+    const group = groupOf.get(finding);
+    if (!group) return [{ finding }];
+    if (told.has(group)) return [];
+    told.add(group);
+    return [{ group }];
+  });
+}
+
+/** The groups among findings of one check and severity, each finding in one at most. */
+function groupsOf(findings: readonly Finding[]): readonly FindingGroup[] {
+  if (findings.length < GROUP_LEAST) return [];
+  const check = findings[0]?.check ?? "";
+  const severity = findings[0]?.severity ?? "";
+  const single = findings.filter(({ subjects }) => subjects.length < 2);
+  const alike: readonly FindingGroup[] =
+    single.length < GROUP_LEAST
+      ? []
+      : [{ id: `${check} ${severity}`, findings: single, cause: null }];
+  return [...alike, ...byCause(findings.filter(({ subjects }) => subjects.length >= 2))];
+}
+
+/** What most are about comes first and takes them; the next takes of those left. */
+function byCause(findings: readonly Finding[]): readonly FindingGroup[] {
+  const about = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    for (const subject of finding.subjects) {
+      const list = about.get(subject);
+      if (list) list.push(finding);
+      else about.set(subject, [finding]);
+    }
+  }
+  const taken = new Set<Finding>();
+  return [...about]
+    .filter(([, list]) => list.length >= GROUP_LEAST)
+    .sort(([, a], [, b]) => b.length - a.length)
+    .flatMap(([cause, list]): readonly FindingGroup[] => {
+      const left = list.filter((finding) => !taken.has(finding));
+      if (left.length < GROUP_LEAST) return [];
+      for (const finding of left) taken.add(finding);
+      return [{ id: `${left[0]?.check} ${left[0]?.severity} ${cause}`, findings: left, cause }];
+    });
+}
