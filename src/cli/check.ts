@@ -1,14 +1,13 @@
 /** `wideberth check FILE`: prints the findings; 1 when there is a conflict. */
 import { type CheckedLayout, checkLayout } from "../core/checks/checked-layout.ts";
-import { checkAsGrown } from "../core/record/as-grown.ts";
 import { fieldChangeLines } from "../core/record/field-words.ts";
-import { type DayNumber, dayFromIso } from "../core/model/day.ts";
-import { today } from "./clock.ts";
+import type { DayNumber } from "../core/model/day.ts";
 import { checkReportJson, checkReportLines } from "../core/files/check-report.ts";
 import { checkRegister } from "./check-register.ts";
 import { openBytes } from "./input-bytes.ts";
 import { startsRegister } from "./json-texts.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
+import { checkedAs, dayOfReading, readingOptions } from "./reading-option.ts";
 import { openInput } from "./read-input.ts";
 import { gathered, writeSteadily } from "./write-steadily.ts";
 
@@ -19,10 +18,9 @@ export async function check(args: readonly string[]): Promise<number> {
     estimate: { type: "boolean", default: false },
     years: { type: "boolean", default: false },
     layout: { type: "string" },
-    "as-grown": { type: "boolean", default: false },
-    on: { type: "string" },
+    ...readingOptions,
   });
-  const grownOn = dayOfRecord(values["as-grown"], values.on);
+  const grownOn = dayOfReading("check", values);
   const path = onlyArgument("check", "FILE", positionals);
   const bytes = await openBytes(path);
   if (startsRegister(bytes.file, bytes.start)) {
@@ -35,7 +33,7 @@ export async function check(args: readonly string[]): Promise<number> {
   }
   const { plan, layout, file } = await openInput(bytes, values.layout);
   const planned = checkLayout(plan, layout.id);
-  const checked = grownOn === null ? planned : checkAsGrown(plan, layout.id, grownOn);
+  const checked = grownOn === null ? planned : checkedAs(plan, layout.id, grownOn);
   const report = {
     ...checked,
     file,
@@ -47,18 +45,6 @@ export async function check(args: readonly string[]): Promise<number> {
   if (grownOn !== null && !values.json) await writeSteadily(fieldWords(planned, checked, grownOn));
   for (const piece of gathered(texts)) await writeSteadily(piece);
   return checked.result.findings.some(({ severity }) => severity === "conflict") ? 1 : 0;
-}
-
-/** The day to judge on; null for the plan as planned. */
-function dayOfRecord(isAsGrown: boolean, on: string | undefined): DayNumber | null {
-  if (!isAsGrown) {
-    if (on !== undefined) throw usage("check", "--on goes with --as-grown");
-    return null;
-  }
-  if (on === undefined) return today(new Date());
-  const day = dayFromIso(on);
-  if (day === null) throw usage("check", `got --on ${on}, expected a date as YYYY-MM-DD`);
-  return day;
 }
 
 function fieldWords(planned: CheckedLayout, grown: CheckedLayout, on: DayNumber): string {

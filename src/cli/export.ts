@@ -8,10 +8,11 @@ import {
   ownLabelSize,
   usualLabelSize,
 } from "../core/labels/label-sizes.ts";
-import { type CheckedLayout, checkLayout } from "../core/checks/checked-layout.ts";
+import type { CheckedLayout } from "../core/checks/checked-layout.ts";
 import { localTime, utcStamp } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { readInput } from "./read-input.ts";
+import { checkedAs, dayOfReading, readingOptions } from "./reading-option.ts";
 import { writeOutput } from "./write-output.ts";
 
 export async function exportFile(args: readonly string[]): Promise<number> {
@@ -23,12 +24,17 @@ export async function exportFile(args: readonly string[]): Promise<number> {
     start: { type: "string", default: "1" },
     qr: { type: "boolean", default: false },
     treated: { type: "string", default: "" },
+    ...readingOptions,
   });
   const path = onlyArgument("export", "PLAN", positionals);
   const output = values.output ?? "";
   if (output === "") throw usage("export", "Say where the file goes: -o FILE");
   const format = formatNamed(values.format);
   const startAt = startOf(values.start);
+  const grownOn = dayOfReading("export", values);
+  if (grownOn !== null && format.followsReading !== true) {
+    throw usage("export", `${format.id} is made as planned, without --as-grown`);
+  }
   const { plan, layout } = await readInput(path, values.layout);
   const hindrance = exportHindrance(format, plan, false);
   if (hindrance !== null) throw usage("export", `No ${format.id} of this plan: ${hindrance}`);
@@ -36,7 +42,7 @@ export async function exportFile(args: readonly string[]): Promise<number> {
     values.size === undefined
       ? usualLabelSize(plan.units, format.labels === "packets")
       : sizeNamed(values.size);
-  const input = checkLayout(plan, layout.id);
+  const input = checkedAs(plan, layout.id, grownOn);
   const labels = { size, startAt, hasQr: values.qr, treatment: values.treated };
   await writeOutput(output, await made(format, input, labels));
   if (output !== "-") process.stderr.write(`${output}: ${format.title}\n`);

@@ -5,7 +5,7 @@ import { allExports } from "../core/files/all-exports.ts";
 const formats = allExports
   .map(({ id, title, needs }) => {
     const where = needs === "canvas" ? "; in the browser only" : "";
-    return `      ${id.padEnd(12)} ${title}${where}`;
+    return `      ${id.padEnd(13)} ${title}${where}`;
   })
   .join("\n");
 
@@ -49,7 +49,7 @@ wideberth lots PLAN [--json | --csv]
     --csv          one row for each lot
 
 wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
-              [--with SHEETS] [--layout NAME]
+              [--with SHEETS] [--layout NAME] [--as-grown [--on YYYY-MM-DD]]
     Writes the plot map as a PDF: map sheets at a true ratio, notes, plot list.
     --paper NAME   A4, Letter, A3, A5, Legal or Tabloid
     --ratio N      1:N exactly, on as many sheets as it takes; without it a
@@ -57,7 +57,7 @@ wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
 ${sheets}
 
 wideberth export PLAN --format NAME -o FILE [--layout NAME]
-                 [--size NAME] [--start N] [--qr] [--treated TEXT]
+                 [--size NAME] [--start N] [--qr] [--treated TEXT] [--as-grown [--on YYYY-MM-DD]]
     Writes one of the files for others:
 ${formats}
     --size NAME    of labels: ${labelSizes.map(({ id }) => id).join(", ")}
@@ -65,6 +65,7 @@ ${formats}
     --start N      the first label of the sheet that is still there
     --qr           with a code read by machine
     --treated TEXT what the seed in the packets was treated with
+    --as-grown     maps, pictures, pairs and packets as the field record has it on a day
 
 wideberth --help
 wideberth --version

@@ -1,5 +1,4 @@
 /** `wideberth map PLAN -o FILE`: the plot map as a PDF. */
-import { checkLayout } from "../core/checks/checked-layout.ts";
 import { cutWords } from "../core/map/beyond-map.ts";
 import { type CompanionId, companionIds } from "../core/map/companion-ids.ts";
 import { ratioText } from "../core/page/drawing-ratio.ts";
@@ -11,6 +10,7 @@ import { localTime } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { paperNamed } from "./paper-option.ts";
 import { readInput } from "./read-input.ts";
+import { checkedAs, dayOfReading, readingOptions } from "./reading-option.ts";
 import { Refusal } from "./refusal.ts";
 import { pngFault } from "./whole-png.ts";
 import { writeOutput } from "./write-output.ts";
@@ -24,6 +24,7 @@ export async function map(args: readonly string[]): Promise<number> {
     portrait: { type: "boolean", default: false },
     layout: { type: "string" },
     with: { type: "string", multiple: true, default: [] },
+    ...readingOptions,
   });
   const path = onlyArgument("map", "PLAN", positionals);
   const output = values.output ?? "";
@@ -34,6 +35,7 @@ export async function map(args: readonly string[]): Promise<number> {
   const wanted = values.ratio === undefined ? undefined : ratioOf(values.ratio);
 
   const companions = companionsNamed(values.with);
+  const grownOn = dayOfReading("map", values);
 
   const input = await readInput(path, values.layout);
   const { plan, layout } = input;
@@ -51,7 +53,7 @@ export async function map(args: readonly string[]): Promise<number> {
     import("./font.ts"),
   ]);
   const settings = { paper, orientation, ratio, printedAt: localTime(new Date()), companions };
-  const made = await plotMapPdf(checkLayout(plan, layout.id), settings, mapFonts);
+  const made = await plotMapPdf(checkedAs(plan, layout.id, grownOn), settings, mapFonts);
   await writeOutput(output, made.bytes);
 
   const pages = `${made.pages} ${made.pages === 1 ? "page" : "pages"}`;

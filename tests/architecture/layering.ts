@@ -36,7 +36,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
     "state",
     "form",
     "commands csv",
-    "arrange beds clipboard find keeping kinds outlines paper picture scan season storage",
+    "arrange beds clipboard find grown keeping kinds outlines paper picture scan season storage",
     "bloom earlier-crops figures layouts",
     "compare findings lots seed-list",
     "shelf",
@@ -68,7 +68,7 @@ const PANEL_EDGES: Readonly<Record<string, readonly string[]>> = {
   "panel/figures": ["panel/kinds"],
   "panel/findings": ["panel/figures"],
   "panel/layouts": ["panel/arrange"],
-  "panel/lots": ["panel/storage"],
+  "panel/lots": ["panel/grown", "panel/storage"],
   "panel/particulars": [
     "panel/beds",
     "panel/bloom",

@@ -49,7 +49,7 @@ describe("check --as-grown", () => {
     const { stdout, code } = program.run(["check", path, "--as-grown", "--on", "2027-06-20"]);
     const [head, first] = stdout.split("\n");
     expect(head).toBe("As grown on 20 Jun 2027, by 2 entries of the field record.");
-    expect(first).toMatch(/^New: conflict: /);
+    expect(first).toMatch(/^New since 20 Jun 2027: conflict: /);
     expect(stdout).toContain("In doubt: nobody, note on 1 Jun 2027: the plan has no plot");
     expect(code).toBe(1);
     expect(program.run(["check", path, "--as-grown", "--on", "2027-06-19"]).code).toBe(0);

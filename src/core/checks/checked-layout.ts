@@ -2,6 +2,7 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import { planBook } from "../kinds/own-kinds.ts";
 import { layoutOf } from "../model/layouts.ts";
+import type { DayNumber } from "../model/day.ts";
 import type { Layout, Plan } from "../model/plan.ts";
 import { type Wording, wordingFor } from "./wording.ts";
 import { type CheckResult, runChecks } from "./run-checks.ts";
@@ -13,6 +14,8 @@ export interface CheckedLayout {
   /** Crop base of the plan: the built-in kinds with its own. */
   readonly book: CropBook;
   readonly result: CheckResult;
+  /** The day it is read as grown on, with the plan's field record; left out: as planned. */
+  readonly grownOn?: DayNumber;
 }
 
 /**

@@ -12,7 +12,14 @@ export function lotsToCopy(plan: Plan, things: readonly Naming[]): readonly Lot[
   if (ids.size === 0) return [];
   return [...ids]
     .flatMap((id) => lotBook(plan.lots).lot(id) ?? [])
-    .map((lot) => patched(lot, { stored: undefined, amount: undefined, partOf: undefined }));
+    .map((lot) =>
+      patched(lot, {
+        stored: undefined,
+        amount: undefined,
+        partOf: undefined,
+        grownFrom: undefined,
+      }),
+    );
 }
 
 /**

@@ -76,9 +76,13 @@ export function withoutMentions(plan: Plan, gone: ReadonlySet<string>): Plan {
   return {
     ...plan,
     lots: mapItems(plan.lots, (lot) => {
-      if (!lot.partOf?.some((id) => gone.has(id))) return lot;
-      const left = lot.partOf.filter((id) => !gone.has(id));
-      return patched(lot, { partOf: left.length === 0 ? undefined : left });
+      const left = (ids: Lot["partOf"]) => {
+        const kept = ids?.filter((id) => !gone.has(id));
+        return kept?.length === 0 ? undefined : kept;
+      };
+      const { partOf, grownFrom } = lot;
+      if (![...(partOf ?? []), ...(grownFrom ?? [])].some((id) => gone.has(id))) return lot;
+      return patched(lot, { partOf: left(partOf), grownFrom: left(grownFrom) });
     }),
     varieties: mapItems(plan.varieties, unnamed),
     layouts: mapItems(plan.layouts, (layout): Layout => {
@@ -160,6 +164,9 @@ function mixture(lots: readonly Lot[], id: string, code: string): Lot {
     {
       harvestYear: agreed((lot) => lot.harvestYear),
       from: agreed((lot) => lot.from),
+      // Of one harvest, the parts were isolated alike; of several, each parent keeps its own record.
+      grownFrom: agreed((lot) => lot.grownFrom),
+      isolation: agreed((lot) => lot.isolation),
       stored: agreed((lot) => lot.stored),
       seedsPerGram: agreed((lot) => lot.seedsPerGram),
       amount: unit === undefined ? undefined : { unit, value },

@@ -17,6 +17,8 @@ export interface ExportMeans {
   readonly labels: LabelChoice;
   /** Jobs that stay out of the calendar. */
   readonly leftOut?: ReadonlySet<string>;
+  /** Ids of the lots wanted; left out: all. */
+  readonly lots?: ReadonlySet<string>;
   /** Turns an SVG file into a PNG file; null where there is no canvas. */
   readonly raster: ((svg: string) => Promise<Uint8Array>) | null;
 }
@@ -31,6 +33,8 @@ export interface ExportFormat {
   readonly extension: string;
   /** What of the plan is in it, as its file name says. */
   readonly what: string;
+  /** Is made of the plan as grown where that is how it is read; absent: always as planned. */
+  readonly followsReading?: true;
   /** What its labels are for; absent: it has none. */
   readonly labels?: LabelUse;
   /** `position`: the site's longitude and latitude; `layouts`: two of them; `canvas`: a browser. */
@@ -42,6 +46,7 @@ export interface ExportFormat {
 export const allExports: readonly ExportFormat[] = [
   {
     id: "plot-map",
+    followsReading: true,
     title: "Plot map (PDF)",
     about: "Map sheets at a true ratio, notes and plot list, on A4 or Letter, ready to print.",
     mimeType: "application/pdf",
@@ -55,6 +60,20 @@ export const allExports: readonly ExportFormat[] = [
   },
   labelFormat("stake-labels", "stakes"),
   labelFormat("packet-labels", "packets"),
+  {
+    id: "lot-isolation",
+    title: "Isolation of harvested lots (PDF)",
+    about:
+      "How each lot was isolated as grown, frozen at harvest, with what nobody observed: for a buyer or an inspector.",
+    mimeType: "application/pdf",
+    extension: "pdf",
+    what: "isolation as grown",
+    needs: "nothing",
+    make: async (input, means) => {
+      const { lotIsolationPdf } = await import("../paper-set/lot-isolation-pages.ts");
+      return lotIsolationPdf(input, means.lots ?? null, means.printedAt, await means.fonts());
+    },
+  },
   {
     id: "sowing-list",
     title: "Sowing list (PDF)",
@@ -107,6 +126,7 @@ export const allExports: readonly ExportFormat[] = [
   },
   {
     id: "svg",
+    followsReading: true,
     title: "Drawing (SVG)",
     about: "The ground alone at a true ratio, to be opened in a drawing program.",
     mimeType: "image/svg+xml",
@@ -120,6 +140,7 @@ export const allExports: readonly ExportFormat[] = [
   },
   {
     id: "svg-page",
+    followsReading: true,
     title: "Map page (SVG)",
     about: "The whole map on one page, with title, key, scale bar, north arrow and all notes.",
     mimeType: "image/svg+xml",
@@ -133,6 +154,7 @@ export const allExports: readonly ExportFormat[] = [
   },
   {
     id: "png",
+    followsReading: true,
     title: "Picture (PNG)",
     about: "The map page with its notes as dots, for a message or a web page.",
     mimeType: "image/png",
@@ -189,6 +211,7 @@ export const allExports: readonly ExportFormat[] = [
   },
   {
     id: "pairs",
+    followsReading: true,
     title: "Pairs that can cross (CSV)",
     about: "One row for each seed parent and pollen source: distance, bloom, what it rests on.",
     mimeType: "text/csv",
@@ -229,6 +252,7 @@ function labelFormat(id: string, use: LabelUse): ExportFormat {
     what: isStakes ? "stake labels" : "packet labels",
     needs: "nothing",
     labels: use,
+    ...(isStakes ? {} : { followsReading: true as const }),
     make: async (input, means) => {
       const { labelsPdf } = await import("../labels/labels-pdf.ts");
       return labelsPdf(input, use, means.labels, means.printedAt, await means.fonts());

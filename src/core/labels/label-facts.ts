@@ -4,11 +4,13 @@ import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair, Standing } from "../checks/isolation-pair.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { latestTest, testResult } from "../lots/germination.ts";
+import { lotsFromPlot } from "../lots/harvested-lots.ts";
 import { monthYear } from "../lots/lot-words.ts";
 import { lotCodesToSow } from "../lots/lot-book.ts";
 import { civilFromDay, longDate } from "../model/day.ts";
 import type { Lot, Plan, Planting } from "../model/plan.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
+import { isolationLine } from "../record/isolation-record-words.ts";
 import { byCode } from "../map/plot-rows.ts";
 
 export interface LabelFacts {
@@ -67,10 +69,13 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
       const treated = treatment === "" ? treatedWords(harvested) : treatment;
       const ripe = result.standById.get(planting.id)?.ripe;
       const year = civilFromDay(ripe?.likely ?? plan.season.last).year;
-      const isolation = isolationText(
-        pairs.filter(({ seedParent }) => seedParent === planting.id),
-        input,
-      );
+      // Frozen at harvest it goes before whatever is reckoned now.
+      const isolation = harvested?.isolation
+        ? isolationLine(harvested.isolation)
+        : isolationText(
+            pairs.filter(({ seedParent }) => seedParent === planting.id),
+            input,
+          );
       return {
         head: variety?.name ?? "",
         second: kind ? `${kind.name}, ${kind.botanicalName}` : "",
@@ -98,15 +103,7 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
 
 /** Seed of this plot that is on the shelf already: only its own test may stand on its packet. */
 function harvestedLot(plan: Plan, planting: Planting): Lot | null {
-  const year = civilFromDay(plan.season.last).year;
-  const own = plan.lots.filter(
-    ({ from, variety, harvestYear }) =>
-      from?.what === "own" &&
-      from.plot === planting.code &&
-      variety === planting.variety &&
-      (from.season === plan.season.name || (from.season === undefined && harvestYear === year)),
-  );
-  return own.find(({ state }) => state === "in stock") ?? null;
+  return lotsFromPlot(plan, planting).find(({ state }) => state === "in stock") ?? null;
 }
 
 function treatedWords(lot: Lot | null): string {
@@ -144,7 +141,8 @@ function isolationText(pairs: readonly IsolationPair[], checked: CheckedLayout):
   const [weakest] = [...pairs].sort((a, b) => rank(a) - rank(b) || a.distanceM - b.distanceM);
   if (!weakest) return "Isolation: nothing known that could cross";
   const wording = wordingOf(checked);
-  return `Isolation planned: ${describeStanding(weakest, wording)}`;
+  const reading = checked.grownOn === undefined ? "planned" : "as grown";
+  return `Isolation ${reading}: ${describeStanding(weakest, wording)}`;
 }
 
 /** `P:B07-2 L:26-BN-014`: plain, without an address, in capitals. */

@@ -37,15 +37,20 @@ export function lotInPlanFaults(plan: Shelf, lot: Lot): readonly FieldFault[] {
       add(`stored[${at}].place`, place, "a storage place of this plan");
     }
   });
-  lot.partOf?.forEach((id, at) => {
-    if (id === lot.id || !shelf.lot(id)) add(`partOf[${at}]`, id, "another lot of this plan");
-  });
+  for (const field of ["partOf", "grownFrom"] as const) {
+    lot[field]?.forEach((id, at) => {
+      if (id === lot.id || !shelf.lot(id)) add(`${field}[${at}]`, id, "another lot of this plan");
+    });
+  }
   // Dates can be looked at only once every one of them is a date.
   return read.success ? [...faults, ...lotFaults(lot)] : faults;
 }
 
-/** The lot as a plan file has it, which is what the schema reads: days as dates. */
-function asWritten({ tests, stored, from, ...lot }: Lot): object {
+/**
+ * The lot as a plan file has it, which is what the schema reads: days as dates. How it was isolated
+ * is typed by nobody and left out.
+ */
+function asWritten({ tests, stored, from, isolation: _frozen, ...lot }: Lot): object {
   const { on, ...origin } = from ?? {};
   return {
     ...lot,

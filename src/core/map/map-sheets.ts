@@ -69,7 +69,7 @@ export function mapSheetPage(set: MapSet, sheet: MapSheet): MapSheetPage {
         ...headerMarks(
           frame.header,
           mapTitle(input.plan),
-          [stampText(input.plan, input.layout, set.settings), sheetText(input.plan, plan, sheet)],
+          [stampText(input, set.settings), sheetText(input.plan, plan, sheet)],
           input.plan.site.upBearingDeg,
           ruler,
         ),

@@ -1,6 +1,7 @@
 /** Titles and lines that stand on every page of a plot map. */
 import { civilFromDay, longDate } from "../model/day.ts";
-import type { Layout, Plan } from "../model/plan.ts";
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import type { Plan } from "../model/plan.ts";
 import type { CompanionId } from "./companion-ids.ts";
 import { ratioText } from "../page/drawing-ratio.ts";
 import { planRevision } from "../page/file-name.ts";
@@ -26,12 +27,16 @@ export function mapTitle(plan: Plan): string {
     .join(", ");
 }
 
-/** Plan, layout, paper and print date: the same on every page, so that two printings can be told apart. */
-export function stampText(plan: Plan, layout: Layout, settings: PlotMapSettings): string {
+/** Plan, layout, reading where it is as grown, paper and print date: the same on every page, so that two printings can be told apart. */
+export function stampText(
+  { plan, layout, grownOn }: Pick<CheckedLayout, "plan" | "layout" | "grownOn">,
+  settings: Pick<PlotMapSettings, "ratio" | "paper" | "printedAt">,
+): string {
   const ratio = `${ratioText(settings.ratio, plan.units)} on ${settings.paper}`;
   const title = plan.title === plan.site.name ? [] : [plan.title];
   const revision = `rev ${planRevision(plan, layout)}`;
-  return [...title, layout.name, revision, ratio, `printed ${settings.printedAt}`]
+  const reading = grownOn === undefined ? [] : [`as grown on ${longDate(grownOn)}`];
+  return [...title, layout.name, ...reading, revision, ratio, `printed ${settings.printedAt}`]
     .filter((part) => part !== "")
     .join("  ·  ");
 }

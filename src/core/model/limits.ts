@@ -13,6 +13,8 @@ export const LIMITS = {
   adjustments: 20,
   places: 500,
   lotRefs: 50,
+  /** Pollen sources in the isolation record of one lot. */
+  isolationSources: 200,
   entries: 100_000,
   stays: 100,
   tests: 200,

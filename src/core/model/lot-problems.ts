@@ -102,6 +102,9 @@ export function shelfProblems(plan: Plan, add: Add): void {
     namedLots(lot.partOf, lotIds, (at, id) =>
       add(object, `partOf[${at}]`, shown(id), "the id of a lot in this plan"),
     );
+    namedLots(lot.grownFrom, lotIds, (at, id) =>
+      add(object, `grownFrom[${at}]`, shown(id), "the id of a lot in this plan"),
+    );
   });
 }
 

@@ -9,6 +9,7 @@ import {
   between,
   count,
   date,
+  distance,
   id,
   listOf,
   moreThanZero,
@@ -90,12 +91,87 @@ const origin = record({
   /** Own: code of the planting and name of the season it was harvested in. */
   plot: z.optional(name),
   season: z.optional(name),
+  /** Own: id of that planting in the plan of that season. */
+  planting: z.optional(id),
   /** Own: plants it was saved from, and all the cleaned seed they gave. */
   plants: z.optional(count),
   cleanedGrams: z.optional(between(0, 1_000_000_000)),
   /** Received: from whom, and when. */
   who: z.optional(name),
   on: z.optional(date),
+});
+
+const basis = z.enum(["seen", "own", "published", "rule of thumb"]);
+
+/** When it flowered, as far as it was known on the day it was judged. */
+const frozenBloom = record({
+  first: date,
+  last: date,
+  /** On what each end rests. */
+  opens: basis,
+  closes: basis,
+});
+
+/** Days a cover was written to stand; `last` left out: it stood still. */
+const frozenCover = record({
+  cover: z.enum(["cage", "bags", "hand"]),
+  first: date,
+  last: z.optional(date),
+});
+
+/** Which of `distance`, `time` and `cover` kept the two apart, or what nothing did. */
+const standing = z.enum(["distance", "time", "cover", "conflict", "unknown"]);
+
+/** One pollen source of its crossing group. */
+const isolationSource = record({
+  /** Id in the plan it was judged in, which other plans need not have. */
+  id,
+  /** Code and variety, or a neighbour's name. */
+  name,
+  kind: z.optional(id),
+  /** Nearest, outline to outline. */
+  metres: distance,
+  requiredM: z.optional(distance),
+  /** How readily the two cross. */
+  relation: z.optional(z.enum(["freely", "sometimes", "rarely"])),
+  bloom: z.optional(frozenBloom),
+  /** Days both were open; left out: not known. */
+  togetherDays: z.optional(count),
+  /** Those of them on which both were seen in flower. */
+  seenTogetherDays: z.optional(count),
+  covers: z.optional(listOf(frozenCover, LIMITS.stays)),
+  standing,
+  /** What kept them apart, in words. */
+  because: z.optional(note),
+});
+
+/**
+ * How a lot was isolated while it grew: worked out once, when it was harvested, and kept with it.
+ * Nothing in it is looked up again, so it is true in other plans and other years.
+ */
+const isolation = record({
+  /** The day the record was judged on: entries after it are not in it. */
+  judgedOn: date,
+  /** Purity level it was held to, and what that asked. */
+  level: z.enum(["home", "sale", "stock"]),
+  requiredM: z.optional(distance),
+  /** Whose figure that is, in words. */
+  figure: z.optional(note),
+  /** Strictest level whose published distances nothing stood against; left out: none. */
+  levelMet: z.optional(z.enum(["home", "sale", "stock"])),
+  /** The weakest of its sources; `distance` where there was none. */
+  standing,
+  bloom: z.optional(frozenBloom),
+  /** Days its own covers stood. */
+  covers: z.optional(listOf(frozenCover, LIMITS.stays)),
+  /** Plants standing then. */
+  plants: z.optional(count),
+  /** Within twice the distance it needs, the least secure first. */
+  sources: listOf(isolationSource, LIMITS.isolationSources),
+  /** Sources within that reach that found no room in the list. */
+  moreSources: z.optional(count),
+  /** What nobody wrote down, in plain sentences. */
+  notObserved: listOf(note, LIMITS.isolationSources),
 });
 
 export const lot = record({
@@ -108,6 +184,10 @@ export const lot = record({
   from: z.optional(origin),
   /** Lots it was split off from, or mixed of. */
   partOf: z.optional(listOf(id, LIMITS.lotRefs)),
+  /** Own: lots its plants were sown from. */
+  grownFrom: z.optional(listOf(id, LIMITS.lotRefs)),
+  /** Own: how it was isolated, frozen at harvest. */
+  isolation: z.optional(isolation),
   amount: z.optional(amount),
   /** Its own count; left out: the kind's. */
   seedsPerGram: z.optional(moreThanZero(1_000_000)),

@@ -278,6 +278,7 @@ export type StatedAdjustment = DeepReadonly<z.output<typeof statedAdjustment>>;
 export type OwnKind = DeepReadonly<z.output<typeof ownKind>>;
 export type Lot = DeepReadonly<z.output<typeof lot>>;
 export type GerminationTest = NonNullable<Lot["tests"]>[number];
+export type IsolationRecord = NonNullable<Lot["isolation"]>;
 export type StoragePlace = DeepReadonly<z.output<typeof storagePlace>>;
 export type SeedAmount = DeepReadonly<z.output<typeof amount>>;
 

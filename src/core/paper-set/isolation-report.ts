@@ -16,11 +16,13 @@ import { seasonsOf } from "../crossing-share/seasons-tried.ts";
 import { seasonsWords } from "../crossing-share/seasons-words.ts";
 import type { Source } from "../kinds/crop.ts";
 import { findSource } from "../kinds/sources.ts";
-import { shortDate } from "../model/day.ts";
+import { longDate, shortDate } from "../model/day.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pages.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
+import { plotRecords } from "../record/as-grown.ts";
+import { notObserved } from "../record/not-observed.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { SEED_LAW } from "../map/note-items.ts";
 import type { Wording } from "../checks/wording.ts";
@@ -56,12 +58,11 @@ export function isolationPages(input: CheckedLayout, setting: ListPageSetting): 
   );
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
   const none = items.length === 0 ? [body("Nothing is kept for seed.")] : [];
-  return flowPages(
-    "Isolation report",
-    [...none, ...items, body(CROSSING_CAUTION), body(SEED_LAW)],
-    setting,
-    1,
-  );
+  const title =
+    input.grownOn === undefined
+      ? "Isolation report, as planned"
+      : `Isolation report, as grown on ${longDate(input.grownOn)}`;
+  return flowPages(title, [...none, ...items, body(CROSSING_CAUTION), body(SEED_LAW)], setting, 1);
 }
 
 function parentItems(
@@ -111,7 +112,26 @@ function parentItems(
       ? [body("Nothing in this plan that could cross with it sheds pollen.")]
       : [...tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler), space(1.5)]),
     ...shareSentences(stand, checked).map(body),
+    ...notObservedWords(stand, pairs, checked).map(body),
     space(4),
+  ];
+}
+
+/** As grown: what nobody wrote down of it and of what lies within twice its distance. */
+function notObservedWords(
+  stand: Stand,
+  pairs: readonly IsolationPair[],
+  checked: CheckedLayout,
+): readonly string[] {
+  const { grownOn, plan } = checked;
+  if (grownOn === undefined) return [];
+  const near = pairs.filter(
+    ({ distanceM, requiredM }) => requiredM === null || distanceM <= 2 * requiredM,
+  );
+  const words = notObserved(checked, stand, near, plotRecords(plan, grownOn));
+  return [
+    words.length === 0 ? "Nothing that the record asks for was left unobserved." : "Not observed:",
+    ...words.map((sentence) => `- ${sentence}`),
   ];
 }
 

@@ -156,7 +156,7 @@ function wordPages(set: MapSet, made: readonly MapSheetPage[]): Part {
   const setting = {
     plan: input.plan,
     frame: plan.frame,
-    stamp: stampText(input.plan, input.layout, set.settings),
+    stamp: stampText(input, set.settings),
     ruler,
   };
   return {

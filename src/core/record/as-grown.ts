@@ -5,6 +5,7 @@
 import type { Bloom, DayWindow } from "../calendar/bloom-window.ts";
 import type { AsGrown, SeenBloom } from "../calendar/seen-bloom.ts";
 import { type CheckedLayout, checkLayout, recheckLayout } from "../checks/checked-layout.ts";
+import type { CheckResult } from "../checks/run-checks.ts";
 import { mapItems } from "../edits/edit.ts";
 import type { DayNumber } from "../model/day.ts";
 import { layoutOf } from "../model/layouts.ts";
@@ -24,10 +25,19 @@ export function plotRecords(plan: Plan, on: DayNumber): ReadonlyMap<string, Plot
 /**
  * One layout judged as grown on a day by the rule that judges plans. Covers come last: whether one
  * stood through a bloom can be told only once the bloom is known.
+ *
+ * @param previous another reading of this plan, of which all that is untouched is carried forward;
+ *   what comes out is the same as without
  */
-export function checkAsGrown(plan: Plan, layoutId: string, on: DayNumber): CheckedLayout {
-  const bare = checkLayout(asGrown(plan, on), layoutId);
-  return recheckLayout(bare, withCoversStood(bare, plan, on)) ?? bare;
+export function checkAsGrown(
+  plan: Plan,
+  layoutId: string,
+  on: DayNumber,
+  previous?: CheckResult,
+): CheckedLayout {
+  const bare = checkLayout(asGrown(plan, on), layoutId, previous);
+  const grown = recheckLayout(bare, withCoversStood(bare, plan, on)) ?? bare;
+  return { ...grown, grownOn: on };
 }
 
 /**

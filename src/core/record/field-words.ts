@@ -3,8 +3,9 @@ import { describeFinding } from "../checks/all-checks.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { severityWord } from "../checks/wording.ts";
 import { type DayNumber, longDate } from "../model/day.ts";
+import type { Plan } from "../model/plan.ts";
 import { plotRecords, wholeOf } from "./as-grown.ts";
-import { fieldChanges } from "./field-changes.ts";
+import { fieldChanges, standingSince } from "./field-changes.ts";
 import type { CoverStay } from "./plot-record.ts";
 import { doubtWords, recordDoubts } from "./record-doubts.ts";
 
@@ -15,25 +16,37 @@ export function fieldChangeLines(
   on: DayNumber,
 ): readonly string[] {
   const { worse, gone } = fieldChanges(planned, grown);
-  const entries = planned.plan.entries.filter((entry) => entry.on <= on).length;
-  const doubts = recordDoubts(planned.plan, on);
-  const { nameOf } = wordingOf(planned);
+  const since = standingSince(planned, grown, worse, on);
   return [
-    `As grown on ${longDate(on)}, by ${entries === 1 ? "1 entry" : `${entries} entries`} of the field record.`,
+    `${asGrownWords(planned.plan, on)}.`,
     ...worse.map((finding) => {
       const { title } = describeFinding(finding, wordingOf(grown));
-      return `New: ${severityWord[finding.severity]}: ${title}`;
+      const words = `${severityWord[finding.severity]}: ${title}`;
+      return `New since ${longDate(since.get(finding.id) ?? on)}: ${words}`;
     }),
     ...gone.map((finding) => `Settled: ${describeFinding(finding, wordingOf(planned)).title}`),
-    ...coversNotCounted(planned, grown, on),
-    ...doubts.map(({ entry, doubt }) => {
-      return `In doubt: ${nameOf(entry.of)}, ${entry.what} on ${longDate(entry.on)}: ${doubtWords[doubt]}`;
-    }),
+    ...coversNotCounted(planned, grown, on).map((words) => `Cover not counted: ${words}`),
+    ...doubtLines(planned, on).map((words) => `In doubt: ${words}`),
   ];
 }
 
+/** `As grown on 6 Jul 2027, by 9 entries of the field record`. */
+export function asGrownWords({ entries }: Pick<Plan, "entries">, on: DayNumber): string {
+  const count = entries.filter((entry) => entry.on <= on).length;
+  return `As grown on ${longDate(on)}, by ${count === 1 ? "1 entry" : `${count} entries`} of the field record`;
+}
+
+/** Entries that cannot be right, each with why. */
+export function doubtLines(planned: CheckedLayout, on: DayNumber): readonly string[] {
+  const { nameOf } = wordingOf(planned);
+  return recordDoubts(planned.plan, on).map(
+    ({ entry, doubt }) =>
+      `${nameOf(entry.of)}, ${entry.what} on ${longDate(entry.on)}: ${doubtWords[doubt]}`,
+  );
+}
+
 /** Covers that were up, but not on every day of the bloom. */
-function coversNotCounted(
+export function coversNotCounted(
   planned: CheckedLayout,
   grown: CheckedLayout,
   on: DayNumber,
@@ -45,7 +58,7 @@ function coversNotCounted(
     if (covers.length === 0 || !stand || stand.cover !== "none" || !bloom) return [];
     const stays = covers.map(stayWords).join(", ");
     const open = `${longDate(bloom.first)} to ${longDate(bloom.last)}`;
-    return [`Cover not counted: ${nameOf(id)}, ${stays}; it may flower ${open}`];
+    return [`${nameOf(id)}, ${stays}; it may flower ${open}`];
   });
 }
 

@@ -2,7 +2,8 @@
  * Brings two copies of one plan together: entries of the field record as a union, changes to the
  * plan itself side by side, each taken or left by whoever merges. Nothing is overwritten unseen.
  */
-import type { Entry, Plan } from "../model/plan.ts";
+import { patched } from "../edits/edit.ts";
+import type { Entry, Layout, Plan } from "../model/plan.ts";
 import { mergeEntries } from "./merge-entries.ts";
 
 type Item = { readonly id: string };
@@ -41,6 +42,7 @@ const LISTS = [
   "earlierCrops",
 ] as const;
 const LAYOUT_LISTS = ["beds", "plantings"] as const;
+const LAYOUT_FIELDS = ["name", "note"] as const;
 /** Single things compared whole. */
 const FIELDS = [
   "title",
@@ -133,16 +135,19 @@ function withLayouts(
       found.push(difference(`layouts/${layout.id}`, "missing", layout, [], take));
       return layout;
     }
-    return LAYOUT_LISTS.reduce((next, list) => {
-      const items = mergedList<Item>(
-        `layouts/${layout.id}/${list}`,
-        next[list],
-        other[list],
-        take,
-        found,
-      );
-      return { ...next, [list]: items };
-    }, layout);
+    return LAYOUT_LISTS.reduce(
+      (next, list) => {
+        const items = mergedList<Item>(
+          `layouts/${layout.id}/${list}`,
+          next[list],
+          other[list],
+          take,
+          found,
+        );
+        return { ...next, [list]: items };
+      },
+      withLayoutFields(layout, other, take, found),
+    );
   });
   const kept = inBoth.filter(({ id }) => !isTakenAway(`layouts/${id}`, found));
   const added = theirs.layouts.filter(({ id }) => !ours.layouts.some((layout) => layout.id === id));
@@ -152,6 +157,19 @@ function withLayouts(
   const taken = added.filter(({ id }) => take.has(`layouts/${id}`));
   // A plan keeps at least one layout.
   return { ...ours, layouts: kept.length + taken.length > 0 ? [...kept, ...taken] : ours.layouts };
+}
+
+function withLayoutFields(
+  ours: Layout,
+  theirs: Layout,
+  take: ReadonlySet<string>,
+  found: PlanDifference[],
+): Layout {
+  const fields = LAYOUT_FIELDS.filter((field) => ours[field] !== theirs[field]);
+  if (fields.length === 0) return ours;
+  const id = `layouts/${ours.id}`;
+  found.push(difference(id, "changed", ours, fields, take));
+  return take.has(id) ? patched(ours, { name: theirs.name, note: theirs.note }) : ours;
 }
 
 function isTakenAway(id: string, found: readonly PlanDifference[]): boolean {

@@ -50,7 +50,7 @@ export function plotRecord(entries: readonly Entry[]): PlotRecord {
     setOutOn: first(days("set out")),
     setOutPlants: total("set out", "count"),
     firstFlower: first(days("first flower")),
-    lastFlower: last(days("last flower")),
+    lastFlower: lastFlowerOf(days("first flower"), days("last flower")),
     lookedAt: last(days("looked at")),
     cutOn: first(days("cut before bloom")),
     covers: coverStays(entries),
@@ -61,6 +61,12 @@ export function plotRecord(entries: readonly Entry[]): PlotRecord {
     fruits: total("harvested", "fruits"),
     cleanedGrams: total("cleaned", "grams"),
   };
+}
+
+/** Null while it flowers: also where a first flower was seen after the last one, as on cut stems. */
+function lastFlowerOf(firsts: readonly DayNumber[], lasts: readonly DayNumber[]): DayNumber | null {
+  const last = lasts.at(-1);
+  return last === undefined || (firsts.at(-1) ?? last) > last ? null : last;
 }
 
 /** Each stay from the day it was put up to the day before it came off; a second cover ends the first. */

@@ -6,7 +6,7 @@ import type { LabelChoice } from "../../core/labels/label-pages.ts";
 import { usualLabelSize } from "../../core/labels/label-sizes.ts";
 import type { PdfFonts } from "../../core/page/pdf-writer.ts";
 import { downloadBytes } from "./download.ts";
-import { checkedNow } from "../state/plan-actions.ts";
+import { checkedNow, readNow } from "../state/plan-actions.ts";
 import { rasterOfSvg } from "./raster-of-svg.ts";
 
 async function fetchFont(url: string): Promise<Uint8Array> {
@@ -34,6 +34,8 @@ export interface FileChoice {
   readonly labels?: LabelChoice;
   /** Jobs that stay out of the calendar. */
   readonly leftOut?: ReadonlySet<string>;
+  /** Ids of the lots wanted; left out: all. */
+  readonly lots?: ReadonlySet<string>;
   /** Begins with the mark that tells spreadsheets the text is UTF-8. */
   readonly hasMark?: boolean;
 }
@@ -42,7 +44,7 @@ const USUAL_DOTS = 150;
 
 /** Makes and downloads the file of the kept layout on screen; gives its name. */
 export async function makeFile(format: ExportFormat, choice: FileChoice = {}): Promise<string> {
-  const checked = checkedNow();
+  const checked = format.followsReading === true ? readNow() : checkedNow();
   const { plan, layout } = checked;
   const now = new Date();
   const made = await format.make(checked, {
@@ -51,6 +53,7 @@ export async function makeFile(format: ExportFormat, choice: FileChoice = {}): P
     fonts: fetchFonts,
     labels: choice.labels ?? usualLabels(plan.units, format.labels === "packets"),
     leftOut: choice.leftOut ?? new Set(),
+    ...(choice.lots ? { lots: choice.lots } : {}),
     raster: (svg) => rasterOfSvg(svg, choice.dotsPerInch ?? USUAL_DOTS),
   });
   const fileName = formatFileName(format, plan, layout);

@@ -2,6 +2,7 @@ import { useMemo } from "react";
 import { lotBook } from "../../core/lots/lot-book.ts";
 import { useKept } from "../state/plan-actions.ts";
 import { LotFields } from "./LotFields.tsx";
+import { LotIsolation } from "./LotIsolation.tsx";
 import { LotLife } from "./LotLife.tsx";
 import { LotTests } from "./LotTests.tsx";
 import { LotUses } from "./LotUses.tsx";
@@ -41,6 +42,7 @@ export function LotParticulars() {
           <LotTests lot={lot} kind={kind} />
           <h4>What it is</h4>
           <LotFields lot={lot} kind={kind} />
+          <LotIsolation lot={lot} />
           <LotUses lot={lot} />
         </div>
       )}

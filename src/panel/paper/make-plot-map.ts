@@ -4,7 +4,7 @@ import { plotMapFileName } from "../../core/page/file-name.ts";
 import type { Orientation, PaperName } from "../../core/page/paper.ts";
 import { downloadBytes } from "../form/download.ts";
 import { fetchFonts, printedAt } from "../form/make-file.ts";
-import { checkedNow } from "../state/plan-actions.ts";
+import { readNow } from "../state/plan-actions.ts";
 
 export interface PlotMapChoice {
   readonly paper: PaperName;
@@ -31,7 +31,7 @@ export async function makePlotMap(
     fetchFonts(),
   ]);
   if (signal.aborted) return null;
-  const checked = checkedNow();
+  const checked = readNow();
   const made = await plotMapPdf(
     checked,
     { ...choice, printedAt: printedAt(new Date()) },

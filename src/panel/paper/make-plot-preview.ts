@@ -3,7 +3,7 @@ import { cutWords } from "../../core/map/beyond-map.ts";
 import { isPictureWanted, PICTURE_LEFT, printedPicture } from "../../core/map/picture-mark.ts";
 import { fetchFonts, printedAt } from "../form/make-file.ts";
 import type { PlotMapChoice } from "./make-plot-map.ts";
-import { checkedNow } from "../state/plan-actions.ts";
+import { readNow } from "../state/plan-actions.ts";
 
 export interface PreviewPage {
   readonly name: string;
@@ -33,7 +33,7 @@ export async function makePlotPreview(
     fetchFonts(),
   ]);
   if (signal.aborted) return null;
-  const { plan, layout, result, book } = checkedNow();
+  const { plan, layout, result, book } = readNow();
   const { ruler } = pdfWriter("", "", fonts);
   const settings = { ...choice, printedAt: printedAt(new Date()) };
   const pages: PreviewPage[] = [];

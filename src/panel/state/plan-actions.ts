@@ -24,14 +24,20 @@ export function commit(edit: Edit): void {
 }
 
 /**
- * The kept plan's layout on screen with its own checks: what paper and files are made from. What
- * is only being tried on the sheet is left out of both.
+ * The kept plan's layout on screen with its own checks, as planned: what most files are made from.
+ * What is only being tried on the sheet is left out of both.
  */
 export function checkedNow(): CheckedLayout {
   return planNow().kept;
 }
 
-/** The same, followed: it changes when an edit is kept, not while one is tried. */
+/** The same in the reading on screen, as planned or as grown: what is read of the ground now. */
+export function readNow(): CheckedLayout {
+  const { kept, grown } = planNow();
+  return grown ?? kept;
+}
+
+/** As planned, followed: it changes when an edit is kept, not while one is tried. */
 export function useKept(): CheckedLayout {
   return usePlanStore(({ kept }) => kept);
 }

@@ -15,6 +15,7 @@ import { layoutOf, openingLayoutId } from "../../core/model/layouts.ts";
 import { idsOnSheet } from "../../core/model/collections.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { useWindowStore, windowAtStart } from "../window/window-store.ts";
+import { type Reading, type Readings, readings } from "./reading.ts";
 
 /** Steps kept for undo. */
 export const HISTORY_DEPTH = 500;
@@ -39,12 +40,16 @@ export interface PlanState {
   readonly book: CropBook;
   /** The committed plan: what is saved. */
   readonly plan: Plan;
-  /** The committed plan's layout with its own checks: what paper, files and ways out are made from. */
+  /** The committed plan's layout with its own checks, as planned: what files are made from. */
   readonly kept: CheckedLayout;
+  /** Null: the plan is read as planned. */
+  readonly reading: Reading | null;
+  /** The committed plan's layout as grown; null while it is read as planned. */
+  readonly grown: CheckedLayout | null;
   /** The plan on screen: the preview during a gesture, else the committed one. */
   readonly shown: Plan;
   readonly layoutId: string;
-  /** Checks of the shown plan's layout. */
+  /** Checks of the shown plan's layout, in the reading chosen. */
   readonly result: CheckResult;
   /** Plans opened in this window so far: another number, and what was begun belongs to another plan. */
   readonly openings: number;
@@ -71,20 +76,17 @@ export interface PlanActions {
   readonly undo: () => void;
   readonly redo: () => void;
   readonly showLayout: (layoutId: string) => void;
+  /** Reads the plan as grown from now on, or as planned again. */
+  readonly read: (reading: Reading | null) => void;
+  /** Checks everything anew, as after a check has been fetched. */
+  readonly checkAnew: () => void;
 }
 
 function opened(plan: Plan): Omit<PlanState, "lookOnly"> {
-  const kept = checkLayout(plan, openingLayoutId(plan));
-  const { layout, book, result } = kept;
   return {
-    book,
-    plan,
-    kept,
-    shown: plan,
-    layoutId: layout.id,
-    result,
+    ...keptAs(readings(plan, openingLayoutId(plan), null)),
+    reading: null,
     openings: 0,
-    previewing: null,
     past: [],
     future: [],
   };
@@ -97,14 +99,26 @@ function shownAs({ plan, layout, result, book }: CheckedLayout): Shown {
   return { shown: plan, layoutId: layout.id, result, book };
 }
 
+/** Checks of a plan about to be shown without being kept, in the reading chosen. */
+function checkedToShow({ reading, layoutId, result }: PlanState, plan: Plan): CheckedLayout {
+  if (!reading) return checkLayout(plan, layoutId, result);
+  // Judged again from the record: a place that is tried is judged with what was seen there.
+  return { ...reading.judge(plan, layoutId, reading.on, result), plan };
+}
+
 /** What is on screen, with its checks. */
 function checkedAsShown({ shown, layoutId, book, result }: PlanState): CheckedLayout {
   return { plan: shown, layout: layoutOf(shown, layoutId), book, result };
 }
 
 /** What the store holds when the layout on screen is the committed plan's. */
-function keptAs(kept: CheckedLayout): Shown & Pick<PlanState, "plan" | "kept" | "previewing"> {
-  return { ...shownAs(kept), plan: kept.plan, kept, previewing: null };
+function keptAs({
+  kept,
+  grown,
+}: Readings): Shown & Readings & Pick<PlanState, "plan" | "previewing"> {
+  const { plan } = kept;
+  // As grown, the sheet draws the plan as it is kept: what the record changes is in the checks.
+  return { ...shownAs({ ...(grown ?? kept), plan }), plan, kept, grown, previewing: null };
 }
 
 /** Takes out of the selection what a plan about to be shown does not hold. */
@@ -122,7 +136,7 @@ function findingsSpoken(result: CheckResult): string {
 
 interface Travelled {
   readonly step: HistoryStep;
-  readonly kept: CheckedLayout;
+  readonly now: Readings;
   readonly history: Pick<PlanState, "past" | "future">;
 }
 
@@ -134,7 +148,7 @@ function travelled(state: PlanState, direction: "back" | "forward"): Travelled |
   const plan = applyPatch(state.plan, step.patch, direction);
   return {
     step,
-    kept: checkLayout(plan, step.layoutId, state.result),
+    now: readings(plan, step.layoutId, state.reading, state),
     history: isBack
       ? { past: state.past.slice(0, -1), future: [...state.future, step] }
       : { past: [...state.past, step], future: state.future.slice(0, -1) },
@@ -146,11 +160,11 @@ function keptWords(
   { title }: Edit,
   note: string | null,
   before: CheckedLayout,
-  after: CheckedLayout,
+  { kept, grown }: Readings,
 ): string {
-  const codes = codeChanges(before.layout, after.layout).slice(0, 3);
+  const codes = codeChanges(before.layout, kept.layout).slice(0, 3);
   const said = [title, ...(note === null ? [] : [note]), ...codes];
-  return [...said, `${findingsSpoken(after.result)}.`].join(". ");
+  return [...said, `${findingsSpoken((grown ?? kept).result)}.`].join(". ");
 }
 
 const announce = (text: string) => useWindowStore.getState().announce(text);
@@ -159,9 +173,10 @@ type Set = (change: Partial<PlanState>) => void;
 type Get = () => PlanState & PlanActions;
 
 /** Ends a trial, if there is one. */
-function putBackTrial(set: Set, { previewing, kept }: PlanState, isSaid: boolean): void {
+function putBackTrial(set: Set, state: PlanState, isSaid: boolean): void {
+  const { previewing } = state;
   if (previewing?.by !== "trial") return;
-  set(keptAs(kept));
+  set(keptAs(state));
   if (isSaid) announce(`Put back: ${previewing.edit.title}.`);
 }
 
@@ -177,11 +192,14 @@ function keep(set: Set, get: Get, edit: Edit): void {
     if (note !== null) announce(`${note}.`);
     return;
   }
-  const kept = isShown ? checkedAsShown(state) : checkLayout(plan, state.layoutId, state.result);
-  const step = { title: edit.title, patch, layoutId: kept.layout.id };
+  const now =
+    isShown && !state.reading
+      ? { kept: checkedAsShown(state), grown: null }
+      : readings(plan, state.layoutId, state.reading, state);
+  const step = { title: edit.title, patch, layoutId: now.kept.layout.id };
   selectStillThere(plan, state.layoutId);
-  set({ ...keptAs(kept), past: [...state.past, step].slice(-HISTORY_DEPTH), future: [] });
-  announce(keptWords(edit, note, state.kept, kept));
+  set({ ...keptAs(now), past: [...state.past, step].slice(-HISTORY_DEPTH), future: [] });
+  announce(keptWords(edit, note, state.kept, now));
 }
 
 /** Whether the plan may only be looked at; says so, and ends what was begun. */
@@ -203,11 +221,11 @@ function travel(set: Set, get: Get, direction: "back" | "forward"): void {
   }
   const next = travelled(get(), direction);
   if (!next) return;
-  const { step, kept, history } = next;
-  selectStillThere(kept.plan, kept.layout.id);
-  set({ ...keptAs(kept), ...history });
+  const { step, now, history } = next;
+  selectStillThere(now.kept.plan, now.kept.layout.id);
+  set({ ...keptAs(now), ...history });
   const verb = isBack ? "Undone" : "Done again";
-  announce(`${verb}: ${step.title}. ${findingsSpoken(kept.result)}.`);
+  announce(`${verb}: ${step.title}. ${findingsSpoken((now.grown ?? now.kept).result)}.`);
 }
 
 function planActions(set: Set, get: Get): PlanActions {
@@ -227,7 +245,7 @@ function planActions(set: Set, get: Get): PlanActions {
         if (state.previewing) set({ previewing });
         return;
       }
-      set({ ...shownAs(checkLayout(shown, state.layoutId, state.result)), previewing });
+      set({ ...shownAs(checkedToShow(state, shown)), previewing });
     },
     commit: (edit) => {
       if (!isRefused(get())) keep(set, get, edit);
@@ -238,8 +256,7 @@ function planActions(set: Set, get: Get): PlanActions {
       set({ lookOnly });
     },
     cancelPreview: () => {
-      const { previewing, kept } = get();
-      if (previewing) set(keptAs(kept));
+      if (get().previewing) set(keptAs(get()));
     },
     undo: () => travel(set, get, "back"),
     redo: () => travel(set, get, "forward"),
@@ -247,9 +264,19 @@ function planActions(set: Set, get: Get): PlanActions {
       putBackTrial(set, get(), false);
       const state = get();
       if (state.previewing) return;
-      const kept = checkLayout(state.plan, layoutId, state.result);
       useWindowStore.setState({ selection: [], openFinding: null });
-      set(keptAs(kept));
+      set(keptAs(readings(state.plan, layoutId, state.reading, state)));
+    },
+    read: (reading) => {
+      get().cancelPreview();
+      const { plan, layoutId } = get();
+      set({ reading, ...keptAs(readings(plan, layoutId, reading, get())) });
+    },
+    checkAnew: () => {
+      const { plan, layoutId, reading, shown, previewing } = get();
+      set(keptAs(readings(plan, layoutId, reading)));
+      // What is being tried is kept as it is checked: it is checked anew as well.
+      if (previewing) set({ ...shownAs(checkedToShow(get(), shown)), previewing });
     },
   };
 }

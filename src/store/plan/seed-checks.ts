@@ -1,5 +1,4 @@
 /** The checks that reckon with seed lots: loaded once a plan has some, then all is checked anew. */
-import { checkLayout } from "../../core/checks/checked-layout.ts";
 import { joinSeedReckoning } from "../../core/checks/seed-lots.ts";
 import { usePlanStore } from "./plan-store.ts";
 
@@ -21,9 +20,5 @@ export function watchSeedLots(): void {
 async function join(): Promise<void> {
   const { seedReckoning } = await import("../../core/shelf/seed-reckoning.ts");
   joinSeedReckoning(seedReckoning);
-  const { plan, shown, layoutId } = usePlanStore.getState();
-  const kept = checkLayout(plan, layoutId);
-  // What is being tried is kept as it is checked: it is checked anew as well.
-  const { result } = shown === plan ? kept : checkLayout(shown, layoutId);
-  usePlanStore.setState({ kept, result });
+  usePlanStore.getState().checkAnew();
 }

@@ -3,9 +3,10 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
 import { isoFromDay } from "../../../src/core/model/day.ts";
+import type { CheckResult } from "../../../src/core/checks/run-checks.ts";
 import type { Entry, Plan } from "../../../src/core/model/plan.ts";
 import { checkAsGrown } from "../../../src/core/record/as-grown.ts";
-import { fieldChanges } from "../../../src/core/record/field-changes.ts";
+import { fieldChanges, standingSince } from "../../../src/core/record/field-changes.ts";
 import { recordDoubts } from "../../../src/core/record/record-doubts.ts";
 import { bloom, day, squareAt, source, trialPlan } from "../../support/trial-plan.ts";
 
@@ -113,6 +114,17 @@ describe("bloom as grown", () => {
     expect(standing(done, "06-20")).toBeUndefined();
   });
 
+  test("a first flower after a last one means that it still flowers", () => {
+    const cutAndSprouted = [
+      entry("p", "06-08", "first flower"),
+      entry("p", "06-20", "last flower"),
+      entry("p", "07-10", "first flower"),
+    ];
+    expect(standing(garden(cutAndSprouted.slice(0, 2)), "07-28")).toBe("time");
+    // Open since the tenth of July, and nobody saw it end before the other opened.
+    expect(standing(garden(cutAndSprouted), "07-28")).toBe("conflict");
+  });
+
   test("a neighbour's bloom is seen as well", () => {
     const plan = trialPlan(
       { p: { at: 0, kind: "carrot", bloom: bloom("06-10", "07-10") } },
@@ -148,6 +160,68 @@ describe("covers as grown", () => {
     expect(standing(caged(torn), "06-19")).toBe("cover");
     expect(standing(caged(torn), "06-20")).toBe("conflict");
   });
+});
+
+describe("since when a finding stands", () => {
+  const planned = (plan: Plan) => checkLayout(plan, "layout-1");
+  const sinceOf = (plan: Plan, on: string) => {
+    const grown = checkAsGrown(plan, "layout-1", day(`2027-${on}`));
+    const { worse } = fieldChanges(planned(plan), grown);
+    return [...standingSince(planned(plan), grown, worse, day(`2027-${on}`))]
+      .filter(([id]) => id.startsWith("isolation"))
+      .map(([, since]) => isoFromDay(since));
+  };
+
+  test("the day of the entry that brought it, not the last one written", () => {
+    const plan = garden([
+      entry("q", "06-20", "first flower"),
+      entry("p", "06-22", "rogued", { count: 1 }),
+    ]);
+    expect(sinceOf(plan, "06-25")).toEqual(["2027-06-20"]);
+  });
+
+  test("a finding that went and came back stands since it came back", () => {
+    const caged = trialPlan(
+      {
+        p: { at: 0, kind: "carrot", cover: "cage", bloom: bloom("06-10", "06-30") },
+        q: { at: 6, kind: "carrot", purpose: "food", bloom: bloom("06-10", "06-30") },
+      },
+      [],
+      {
+        entries: [
+          entry("p", "06-08", "covered", { cover: "cage" }),
+          entry("p", "06-20", "uncovered"),
+          entry("p", "06-22", "note", { note: "wind" }),
+        ],
+      },
+    );
+    expect(sinceOf(caged, "06-24")).toEqual(["2027-06-20"]);
+  });
+
+  test("what only the passing of days brought is new since the day judged on", () => {
+    const plan = garden([entry("p", "06-10", "first flower")]);
+    expect(sinceOf(plan, "07-30")).toEqual(["2027-07-30"]);
+  });
+});
+
+test("carried forward from another day's reading, all is the same as made fresh", () => {
+  const entries = [
+    entry("q", "06-20", "first flower"),
+    entry("p", "06-05", "covered", { cover: "cage" }),
+    entry("p", "06-18", "uncovered"),
+  ];
+  const plan = garden(entries);
+  const days = ["06-01", "06-06", "06-19", "06-20", "08-01", "06-06"];
+  let before: CheckResult | undefined;
+  for (const each of days) {
+    const on = day(`2027-${each}`);
+    const carried = checkAsGrown(plan, "layout-1", on, before).result;
+    const fresh = checkAsGrown(plan, "layout-1", on).result;
+    expect(carried.findings).toEqual(fresh.findings);
+    expect(carried.pairs).toEqual(fresh.pairs);
+    expect(carried.stands).toEqual(fresh.stands);
+    before = carried;
+  }
 });
 
 test("plants standing count for the population", () => {

@@ -1,0 +1,26 @@
+/** What can still be done in the field, in words. */
+export const fieldRemedyWords = {
+  cover: {
+    cage: (code: string) => `Put a cage over ${code} today`,
+    bags: (code: string) => `Bag the flowers of ${code} today`,
+    hand: (code: string) => `Tape the flowers of ${code} and pollinate by hand from today`,
+  },
+  coverNote: {
+    cage: "The mesh must stand clear of the flowers. Fix cages and stakes so that wind cannot throw them.",
+    bags: "Bag before a flower opens and mark each bagged fruit.",
+    hand: "Tape buds the evening before, pollinate next morning, tape again and mark each fruit.",
+  },
+  pollinators: "It needs pollinators inside, or cages opened on alternate days.",
+  cut: (name: string, isOurs: boolean) =>
+    isOurs ? `Cut ${name} before it flowers` : `Ask that ${name} be cut before it flowers`,
+  cutOpen: (name: string, isOurs: boolean) =>
+    isOurs
+      ? `Cut ${name} today, every open flower`
+      : `Ask that ${name} be cut today, every open flower`,
+  cutNote:
+    "Look again each week: where it sprouts and opens again, write a first flower, and the finding comes back.",
+  cutEntryNote: "cut, with every open flower",
+  giveUp: (code: string) => `Keep no seed of ${code}`,
+  giveUpNote:
+    "What was crossed stays crossed. It is grown to eat; mark its seed as not to be kept.",
+} as const;
