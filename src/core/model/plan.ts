@@ -201,12 +201,7 @@ const layout = record({
 const site = record({
   name,
   /** Longitude and latitude (WGS 84, degrees) of the sheet's origin. */
-  position: z.optional(
-    record({
-      longitude: between(-180, 180),
-      latitude: between(-90, 90),
-    }),
-  ),
+  position: z.optional(record({ longitude: between(-180, 180), latitude: between(-90, 90) })),
   /** True bearing of the sheet's up direction, degrees clockwise from north. */
   upBearingDeg: z._default(between(-360, 360), 0),
   outline: z.optional(polygon),

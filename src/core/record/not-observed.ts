@@ -31,10 +31,8 @@ export function notObserved(
     wasCovered && isInsects && (record?.pollinatorsIn ?? null) === null
       ? [`${nameOf(parent.id)}: nobody wrote that pollinators were let in under its cover.`]
       : [];
-  const rogued =
-    (record?.entries ?? []).some(({ what }) => what === "rogued") === false
-      ? [`${nameOf(parent.id)}: nobody wrote that it was rogued.`]
-      : [];
+  const isRogued = record?.entries.some(({ what }) => what === "rogued") === true;
+  const rogued = isRogued ? [] : [`${nameOf(parent.id)}: nobody wrote that it was rogued.`];
   return [...of(parent), ...pollinators, ...rogued, ...sources].map((text) =>
     text.slice(0, LIMITS.note),
   );
