@@ -118,10 +118,15 @@ function plantings(
         outline: area,
         purpose: fc.constantFrom("seed" as const, "food" as const, "other" as const),
         flowering,
-        start: fc.record({
-          method: fc.constantFrom("sown" as const, "transplanted" as const),
-          date: day,
-        }),
+        start: optional(
+          {
+            method: fc.constantFrom("sown" as const, "transplanted" as const),
+            date: day,
+            sownUnderGlass: day,
+          },
+          ["method", "date"],
+        ),
+        end: day,
         plants: fc.nat(1000),
         rows: fc.nat(20),
         bloom: dayWindow,
@@ -165,11 +170,30 @@ const earlierCrops: fc.Arbitrary<Plan["earlierCrops"]> = fc.uniqueArray(
       kind: fc.constantFrom("tomato", "beet"),
       varietyName: text,
       year: fc.integer({ min: 1900, max: 2200 }),
+      code: text,
+      wentToSeed: fc.constantFrom("yes" as const, "no" as const, "unknown" as const),
+      knownFrom: fc.constantFrom("record" as const, "plan" as const, "told" as const),
       note: text,
     },
     ["id", "outline", "kind", "year"],
   ),
   { maxLength: 3, selector: (crop) => crop.id },
+);
+
+const groundMarks: fc.Arbitrary<Plan["groundMarks"]> = fc.uniqueArray(
+  optional(
+    {
+      id,
+      outline: area,
+      disease: fc.constantFrom("white-rot", "clubroot", "something-else"),
+      name: text,
+      kinds: fc.constant(["leek"]),
+      seenOn: day,
+      note: text,
+    },
+    ["id", "outline", "disease", "seenOn"],
+  ),
+  { maxLength: 2, selector: (mark) => mark.id },
 );
 
 const entries: fc.Arbitrary<Plan["entries"]> = fc.uniqueArray(
@@ -305,6 +329,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
         storagePlaces: fc.constant([shelf]),
         surroundings: surroundings(around),
         earlierCrops,
+        groundMarks,
         entries,
         picture,
         layouts: fc.tuple(...layoutIds.map((layoutId) => layout(layoutId, varietyIds, around))),
@@ -334,6 +359,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
         "surroundings",
         "layouts",
         "earlierCrops",
+        "groundMarks",
         "entries",
         "accepted",
       ],

@@ -26,12 +26,27 @@ export function datesLeftBehind(plan: Plan, next: Plan["season"]): number {
   const starts = plan.layouts.flatMap(({ plantings }) => plantings.map(({ start }) => start?.date));
   const isLeft = (day: number) =>
     !isStartInSeason(day, next) || (day >= plan.season.first && day < next.first);
+  const ends = plan.layouts.flatMap(({ plantings }) => plantings.flatMap(({ end }) => end ?? []));
   return [
+    ends.filter((day) => day < next.first || !isStartInSeason(day, next)),
     blooms.filter(({ bloom }) => bloom && !isBloomInSeason(bloom, next)),
     starts.filter((day) => day !== undefined && isLeft(day)),
     spring !== undefined && !isFrostInSeason("spring", spring, next) ? [spring] : [],
     autumn !== undefined && !isFrostInSeason("autumn", autumn, next) ? [autumn] : [],
   ].reduce((sum, list) => sum + list.length, 0);
+}
+
+/** Both its days moved: of setting out, and of sowing under glass. */
+function startLater(
+  start: NonNullable<Planting["start"]>,
+  later: (day: number) => number,
+): NonNullable<Planting["start"]> {
+  const { date, sownUnderGlass } = start;
+  return {
+    ...start,
+    date: later(date),
+    ...(sownUnderGlass === undefined ? {} : { sownUnderGlass: later(sownUnderGlass) }),
+  };
 }
 
 /** The season a number of years later; years in its name count along. */
@@ -57,17 +72,16 @@ export function changeSeason(season: Plan["season"], dates: DatesThen): Edit {
       const later = (day: number) => yearsLater(day, years);
       const dated = <T extends Planting | Surrounding>(item: T): T => {
         const { bloom } = item;
-        const start = "start" in item ? item.start : undefined;
-        if (!bloom && !start) return item;
+        const { start, end }: Pick<Planting, "start" | "end"> = "variety" in item ? item : {};
+        if (!bloom && !start && end === undefined) return item;
         const isDropped = dates === "drop";
         const changes = {
           bloom:
             bloom && !isDropped
               ? { ...bloom, first: later(bloom.first), last: later(bloom.last) }
               : undefined,
-          ...(start
-            ? { start: isDropped ? undefined : { ...start, date: later(start.date) } }
-            : {}),
+          ...(start ? { start: isDropped ? undefined : startLater(start, later) } : {}),
+          ...(end === undefined ? {} : { end: isDropped ? undefined : later(end) }),
         };
         return patched<Planting | Surrounding>(item, changes) as T;
       };

@@ -1,15 +1,17 @@
 /** Crops of earlier years on the ground of a plan: entered one by one, or taken from last year's plan. */
 import { bloomSetting } from "../calendar/growing.ts";
 import { plantingBloom } from "../calendar/planting-bloom.ts";
+import type { Kind } from "../kinds/crop.ts";
 import { cropBook } from "../kinds/crop-book.ts";
 import { kindOf } from "../kinds/own-kinds.ts";
 import { localFrame } from "../geometry/local-frame.ts";
 import { shapeCentre, turnShape } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
-import { civilFromDay } from "../model/day.ts";
+import { type DayNumber, civilFromDay } from "../model/day.ts";
 import type {
   AreaShape,
   EarlierCrop,
+  GroundMark,
   Layout,
   OwnKind,
   Plan,
@@ -18,10 +20,12 @@ import type {
   Variety,
 } from "../model/plan.ts";
 import { type Edit, mapItem, nextId } from "./edit.ts";
+import { addGroundMarks } from "./ground.ts";
 import { type ClashAnswer, type KindClash, groupWord, kindsBrought } from "./kinds-brought.ts";
 
 /** What an earlier crop is, but for its id. */
 export type NewEarlierCrop = Omit<EarlierCrop, "id">;
+type NewMark = Omit<GroundMark, "id">;
 
 /** Adds crops under ids of their own, in one step. */
 export function addEarlierCrops(crops: readonly NewEarlierCrop[], title: string): Edit {
@@ -69,6 +73,8 @@ export interface BroughtCrops {
   readonly year: number;
   readonly layoutName: string;
   readonly crops: readonly NewEarlierCrop[];
+  /** Marks on the ground that this plan has not. */
+  readonly marks: readonly NewMark[];
   /** Own kinds they are of that the plan has not, under ids that are free in it. */
   readonly ownKinds: readonly OwnKind[];
   /** Crops of its plan that this plan has already. */
@@ -97,23 +103,28 @@ export function cropsOfPlan(earlier: Plan, plan: Plan): BroughtCrops {
     const { name } = variety;
     const outline = place(planting.outline);
     const kind = kinds.idOf(variety.kind);
-    const harvest = harvestYear(planting, variety, earlier);
-    return [{ outline, kind, year: harvest, ...(name === "" ? {} : { varietyName: name }) }];
+    const came = outcomeAsPlanned(planting, variety, earlier);
+    return [{ outline, kind, ...came, ...(name === "" ? {} : { varietyName: name }) }];
   });
   const before = earlier.earlierCrops.map((crop): NewEarlierCrop => ({
     ...crop,
     outline: place(crop.outline),
     kind: kinds.idOf(crop.kind),
   }));
+  const marks = marksOf(earlier, plan, place, kinds.idOf);
   const taken = new Set(plan.earlierCrops.map(signOf));
   const all = [...grown, ...before];
   const here = all.filter(({ outline }) => isOnSheet(outline));
   const crops = here.filter((crop) => !taken.has(signOf(crop)));
-  const used = new Set(crops.map(({ kind }) => kind));
+  const used = new Set([
+    ...crops.map(({ kind }) => kind),
+    ...marks.flatMap((mark) => mark.kinds ?? []),
+  ]);
   return {
     year,
     layoutName: layout.name,
     crops,
+    marks,
     ownKinds: kinds.ownKinds.filter((own) => !known.has(own) && used.has(own.id)),
     known: here.length - crops.length,
     away: all.length - here.length,
@@ -121,29 +132,73 @@ export function cropsOfPlan(earlier: Plan, plan: Plan): BroughtCrops {
   };
 }
 
+/** Marks of the earlier plan on the ground of this one's sheet, those it has already left out. */
+function marksOf(
+  earlier: Plan,
+  plan: Plan,
+  place: (outline: AreaShape) => AreaShape,
+  kindId: (id: string) => string,
+): readonly NewMark[] {
+  const known = new Set(plan.groundMarks.map(signOfMark));
+  return earlier.groundMarks
+    .map((mark): NewMark => ({
+      ...mark,
+      outline: place(mark.outline),
+      ...(mark.kinds ? { kinds: mark.kinds.map(kindId) } : {}),
+    }))
+    .filter((mark) => isOnSheet(mark.outline) && !known.has(signOfMark(mark)));
+}
+
 /** Takes them into the plan in one step. */
-export function takeOverCrops({ crops, ownKinds }: BroughtCrops, title: string): Edit {
-  const add = addEarlierCrops(crops, title);
+export function takeOverCrops({ crops, marks, ownKinds }: BroughtCrops, title: string): Edit {
+  const [addCrops, addMarks] = [addEarlierCrops(crops, title), addGroundMarks(marks, title)];
   return {
     title,
     apply: (plan) =>
-      add.apply(
-        ownKinds.length === 0 ? plan : { ...plan, ownKinds: [...plan.ownKinds, ...ownKinds] },
+      addMarks.apply(
+        addCrops.apply(
+          ownKinds.length === 0 ? plan : { ...plan, ownKinds: [...plan.ownKinds, ...ownKinds] },
+        ),
       ),
   };
 }
 
+/** What a planting left on its ground, as far as a plan alone tells. */
+type Outcome = Pick<NewEarlierCrop, "year" | "code" | "wentToSeed" | "knownFrom">;
+
 /**
- * The calendar year a planting was harvested in: of its ripe seed, else of the end of its bloom,
- * within its season. Where no date tells, the year the season ended in: the later, the more careful.
+ * The calendar year a planting was harvested in, and whether it went to seed, by its plan. The year
+ * is that of its end, else of its ripe seed, else of the end of its bloom, within its season. Where
+ * no date tells, the year the season ended in: the later, the more careful.
  */
-function harvestYear(planting: Planting, variety: Variety, plan: Plan): number {
+export function outcomeAsPlanned(planting: Planting, variety: Variety, plan: Plan): Outcome {
   const { ownKinds, season } = plan;
   const own = ownKinds.find(({ id }) => id === variety.kind);
   const kind = own ? kindOf(own) : cropBook().kind(variety.kind);
-  const parts = kind && plantingBloom(planting, variety, kind, bloomSetting(plan));
-  const day = parts?.ripe?.latest ?? parts?.whole.outer.last ?? season.last;
-  return civilFromDay(Math.min(Math.max(day, season.first), season.last)).year;
+  const parts = kind ? plantingBloom(planting, variety, kind, bloomSetting(plan)) : null;
+  const day = planting.end ?? parts?.ripe?.latest ?? parts?.whole.outer.last ?? season.last;
+  return {
+    year: civilFromDay(Math.min(Math.max(day, season.first), season.last)).year,
+    ...(planting.code === "" ? {} : { code: planting.code }),
+    wentToSeed: wentToSeed(planting, kind, parts?.ripe?.earliest ?? null),
+    knownFrom: "plan",
+  };
+}
+
+/**
+ * `no` only for what cannot have borne seed: cut before bloom, a biennial in its first year, or
+ * cleared before the first seed could be ripe. What was eaten and not cut may have shed some.
+ */
+function wentToSeed(
+  { flowering, purpose, start, end }: Planting,
+  kind: Kind | undefined,
+  ripeFrom: DayNumber | null,
+): EarlierCrop["wentToSeed"] {
+  const isFirstYear = flowering === "first-year" && kind?.lifeCycle !== "annual";
+  if (flowering === "cut" || isFirstYear) return "no";
+  const isCleared = end !== undefined && end >= (start?.date ?? -Infinity);
+  if (isCleared && ripeFrom !== null && end < ripeFrom) return "no";
+  return purpose === "seed" ? "yes" : "unknown";
 }
 
 function chosenLayout({ layouts, chosenLayout: id }: Plan): Layout {
@@ -160,9 +215,17 @@ function isOnSheet(outline: AreaShape): boolean {
 
 /** The same for crops that are the same crop: outlines to the millimetre. */
 function signOf({ outline, kind, year, varietyName = "" }: NewEarlierCrop): string {
-  const round = (_: string, value: unknown) =>
-    typeof value === "number" ? Math.round(value * 1000) / 1000 : value;
-  return JSON.stringify([kind, year, varietyName, outline], round);
+  return rounded([kind, year, varietyName, outline]);
+}
+
+function signOfMark({ outline, disease, name = "", seenOn }: NewMark): string {
+  return rounded([disease, name, seenOn, outline]);
+}
+
+function rounded(value: unknown): string {
+  return JSON.stringify(value, (_, part: unknown) =>
+    typeof part === "number" ? Math.round(part * 1000) / 1000 : part,
+  );
 }
 
 /**

@@ -1,7 +1,17 @@
-/** Ground around the beds: what a hedge, a path or a tree is unless the grower says otherwise. */
+/**
+ * Ground around the beds: what a hedge, a path or a tree is unless the grower says otherwise. And
+ * marks on the ground: diseases seen there.
+ */
 import { roundShape } from "../geometry/round.ts";
-import type { Layout, Plan, Shape, Surrounding, SurroundingSort } from "../model/plan.ts";
-import { type Edit, drawnIds, nextId, patched } from "./edit.ts";
+import type {
+  GroundMark,
+  Layout,
+  Plan,
+  Shape,
+  Surrounding,
+  SurroundingSort,
+} from "../model/plan.ts";
+import { type Edit, drawnIds, mapItem, nextId, patched } from "./edit.ts";
 
 export const groundForms = ["line", "rectangle", "round", "point"] as const;
 /** A line has a real width and runs from one end to the other; a round one has a diameter. */
@@ -72,4 +82,41 @@ export function freeLabel(plan: Plan, word: string): string {
 /** Gives the site an edge, or takes it away. */
 export function setSiteOutline(outline: Plan["site"]["outline"], title: string): Edit {
   return { title, apply: (plan) => ({ ...plan, site: patched(plan.site, { outline }) }) };
+}
+
+/** Adds marks under ids of their own, in one step. */
+export function addGroundMarks(marks: readonly Omit<GroundMark, "id">[], title: string): Edit {
+  return {
+    title,
+    apply: (plan) => {
+      if (marks.length === 0) return plan;
+      const list = [...plan.groundMarks];
+      for (const mark of marks) {
+        const ids = list.map(({ id }) => id);
+        list.push({ ...mark, id: nextId("mark-", ids) });
+      }
+      return { ...plan, groundMarks: list };
+    },
+  };
+}
+
+/** Puts a mark in the place of the one with its id. */
+export function changeGroundMark(mark: GroundMark, title: string): Edit {
+  return {
+    title,
+    apply: (plan) => {
+      const groundMarks = mapItem(plan.groundMarks, mark.id, () => mark);
+      return groundMarks === plan.groundMarks ? plan : { ...plan, groundMarks };
+    },
+  };
+}
+
+export function removeGroundMark(id: string, title: string): Edit {
+  return {
+    title,
+    apply: (plan) => {
+      const groundMarks = plan.groundMarks.filter((mark) => mark.id !== id);
+      return groundMarks.length === plan.groundMarks.length ? plan : { ...plan, groundMarks };
+    },
+  };
 }

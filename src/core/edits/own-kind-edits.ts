@@ -41,6 +41,9 @@ export function ownKindRefusal(plan: Plan, kind: Pick<OwnKind, "id" | "name">): 
     ...plan.earlierCrops
       .filter((crop) => crop.kind === kind.id)
       .map(({ year }) => `the earlier crop of ${year}`),
+    ...plan.groundMarks
+      .filter(({ kinds }) => kinds?.includes(kind.id) === true)
+      .map((mark) => `what the mark ${mark.name ?? mark.disease} harms`),
   ];
   const [first, second] = users;
   if (first === undefined) return null;

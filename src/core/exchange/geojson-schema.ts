@@ -4,7 +4,8 @@
  */
 import { z } from "zod/mini";
 import { dayFromIso } from "../model/day.ts";
-import { covers, flowerings, groundSorts, levels, purposes } from "../model/plan.ts";
+import { groundSorts } from "../model/plan.ts";
+import { covers, flowerings, levels, purposes } from "../model/planting-schema.ts";
 import { LIMITS, MAX_COORDINATE_M } from "../model/limits.ts";
 import { ownKind } from "../model/own-kind-schema.ts";
 import { whole } from "../model/schema-parts.ts";

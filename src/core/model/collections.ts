@@ -18,6 +18,7 @@ const ofPlan: Readonly<Record<Exclude<ListsOf<Plan>, "layouts">, Home>> = {
   storagePlaces: "list",
   ownKinds: "list",
   earlierCrops: "list",
+  groundMarks: "list",
   entries: "list",
 };
 

@@ -22,6 +22,7 @@ export function emptyPlan(id: string, year: number): Plan {
     storagePlaces: [],
     surroundings: [],
     earlierCrops: [],
+    groundMarks: [],
     entries: [],
     layouts: [{ id: "layout-1", name: "Layout 1", beds: [], plantings: [] }],
     accepted: [],

@@ -21,6 +21,7 @@ export const entryKinds = [
   "cut before bloom",
   "neighbour asked",
   "harvested",
+  "cleared",
   "cleaned",
   "looked at",
   "note",

@@ -1,8 +1,23 @@
-/** Schemas of what lies under the plan: crops of earlier years, and a picture to draw on. */
+/** Schemas of what lies under the plan: crops of earlier years, marks, and a picture to draw on. */
 import { z } from "zod/mini";
 import { LIMITS } from "./limits.ts";
-import { between, id, metres, name, note, record, size, whole } from "./schema-parts.ts";
+import {
+  between,
+  date,
+  id,
+  listOf,
+  metres,
+  name,
+  note,
+  record,
+  size,
+  whole,
+} from "./schema-parts.ts";
 import { area } from "./shape-schema.ts";
+
+export const wentToSeed = ["yes", "no", "unknown"] as const;
+/** `record`: written down in the field; `plan`: only planned; `told`: remembered, or told by others. */
+export const knownFrom = ["record", "plan", "told"] as const;
 
 /** What grew on a piece of ground in an earlier year: its seed may still come up there. */
 export const earlierCrop = record({
@@ -12,6 +27,30 @@ export const earlierCrop = record({
   varietyName: z.optional(name),
   /** Calendar year it was harvested, or shed seed. */
   year: whole(1900, 2200),
+  /** Code of the plot it was, as on its stake. */
+  code: z.optional(name),
+  /** Whether it stood until it bore seed; left out: not known. */
+  wentToSeed: z.optional(z.enum(wentToSeed)),
+  /** Where this is known from; left out: not said. */
+  knownFrom: z.optional(z.enum(knownFrom)),
+  note: z.optional(note),
+});
+
+/**
+ * Something in the ground that stays there: a disease seen on it once. It holds until the grower
+ * takes the mark away.
+ */
+export const groundMark = record({
+  id,
+  outline: area,
+  /** Id of a disease known here (core/ground/ground-diseases.ts), or another word. */
+  disease: id,
+  /** What it is called, for one that is not known here. */
+  name: z.optional(name),
+  /** Kinds it harms, for one that is not known here. */
+  kinds: z.optional(listOf(id, LIMITS.kinds)),
+  /** The day it was seen, or told by a test. */
+  seenOn: date,
   note: z.optional(note),
 });
 

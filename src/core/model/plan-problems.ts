@@ -44,6 +44,14 @@ export function planProblems(
     if (!isKnown(crop.kind)) add(object, "kind", shown(crop.kind), "a known kind");
     checkOutline(crop.outline, object, add);
   });
+  requireDistinct("groundMarks", plan.groundMarks, add);
+  plan.groundMarks.forEach((mark, index) => {
+    const object = place("groundMarks", index, mark.name ?? mark.disease);
+    for (const kind of mark.kinds ?? []) {
+      if (!isKnown(kind)) add(object, "kinds", shown(kind), "known kinds");
+    }
+    checkOutline(mark.outline, object, add);
+  });
   requireDistinct("entries", plan.entries, add);
   if (plan.picture) checkPicture(plan.picture, add);
   if (plan.site.outline) checkOutline(plan.site.outline, "site", add);

@@ -6,10 +6,21 @@
  */
 import { z } from "zod/mini";
 import { entry } from "./entry-schema.ts";
-import { earlierCrop, picture } from "./ground-schema.ts";
+import { earlierCrop, groundMark, picture } from "./ground-schema.ts";
 import { LIMITS } from "./limits.ts";
 import { amount, lot, sowing, storagePlace } from "./lot-schema.ts";
 import { ownKind } from "./own-kind-schema.ts";
+import {
+  covers,
+  flowering,
+  type flowerings,
+  level,
+  type levels,
+  lotIds,
+  planting,
+  type purposes,
+  type statedAdjustment,
+} from "./planting-schema.ts";
 import {
   between,
   count,
@@ -30,11 +41,6 @@ import { anyShape, area, type point, polygon, type rectangle } from "./shape-sch
 export const PLAN_FORMAT = "wideberth-plan";
 export const PLAN_VERSION = 3;
 
-export const levels = ["home", "sale", "stock"] as const;
-export const purposes = ["seed", "food", "other"] as const;
-export const covers = ["none", "cage", "bags", "hand"] as const;
-/** `yes`: will flower; `cut`: cut or mown before bloom; `first-year`: a biennial's first season. */
-export const flowerings = ["yes", "cut", "first-year"] as const;
 /** What stands or lies around the beds and is only drawn. */
 export const groundSorts = [
   "hedge",
@@ -56,11 +62,6 @@ export const heatMethods = [
   "single triangle",
   "single sine",
 ] as const;
-
-const level = z.enum(levels);
-const flowering = z.enum(flowerings);
-
-const lotIds = listOf(id, LIMITS.lotRefs);
 
 const celsius = between(-90, 70);
 
@@ -131,45 +132,6 @@ const bed = record({
   code: name,
   outline: area,
   /** Is not moved, resized or deleted. */
-  locked: z.optional(z.boolean()),
-  note: z.optional(note),
-});
-
-/**
- * A change to the distance that a regulation gives, as the grower states that its condition
- * holds; see core/distances/stated-adjustments.ts for the ids. Unknown ones change nothing.
- */
-const statedAdjustment = record({
-  id,
-  /** Rows of the pollen parent around the seed block; left out: none. */
-  borderRows: z.optional(count),
-  /** Size of the field, hectares; left out: a small one. */
-  fieldHa: z.optional(moreThanZero(100_000)),
-});
-
-const planting = record({
-  id,
-  code: name,
-  variety: id,
-  bed: z.optional(id),
-  outline: area,
-  purpose: z.enum(purposes),
-  flowering: z._default(flowering, "yes"),
-  /** How and when it starts: sown in place, or set out as transplant, root or bulb. */
-  start: z.optional(record({ method: z.enum(["sown", "transplanted"]), date })),
-  plants: z.optional(count),
-  rows: z.optional(count),
-  /** The grower's own bloom dates; they win over prediction. */
-  bloom: z.optional(dayWindow),
-  isolationM: z.optional(distance),
-  level: z.optional(level),
-  adjustments: z.optional(listOf(statedAdjustment, LIMITS.adjustments)),
-  cover: z._default(z.enum(covers), "none"),
-  /** Ids of the lots sown here, in order of use; left out: the variety's. */
-  lots: z.optional(lotIds),
-  /** Two lots of one variety that must not mix. */
-  keepApart: z.optional(z.boolean()),
-  /** Is not moved, resized or deleted, by hand or by the arranger. */
   locked: z.optional(z.boolean()),
   note: z.optional(note),
 });
@@ -252,6 +214,7 @@ export const planSchema = record({
   sowing: z.optional(sowing),
   surroundings: z._default(listOf(surrounding, LIMITS.items), []),
   earlierCrops: z._default(listOf(earlierCrop, LIMITS.items), []),
+  groundMarks: z._default(listOf(groundMark, LIMITS.items), []),
   /** The field record, in no order; see core/record. */
   entries: z._default(listOf(entry, LIMITS.entries), []),
   picture: z.optional(picture),
@@ -281,6 +244,7 @@ export type Variety = DeepReadonly<z.output<typeof variety>>;
 export type Surrounding = DeepReadonly<z.output<typeof surrounding>>;
 export type Entry = DeepReadonly<z.output<typeof entry>>;
 export type EarlierCrop = DeepReadonly<z.output<typeof earlierCrop>>;
+export type GroundMark = DeepReadonly<z.output<typeof groundMark>>;
 export type Picture = DeepReadonly<z.output<typeof picture>>;
 export type RectangleShape = DeepReadonly<z.output<typeof rectangle>>;
 export type PolygonShape = DeepReadonly<z.output<typeof polygon>>;

@@ -41,8 +41,8 @@ export function checkAsGrown(
 }
 
 /**
- * The plan with starts, plants, flowering and bloom as the record has them on a day, and without
- * covers. Things without entries or covers stay the same objects.
+ * The plan with starts, ends, plants, flowering and bloom as the record has them on a day, and
+ * without covers. Things without entries, ends or covers stay the same objects.
  */
 export function asGrown(plan: Plan, on: DayNumber): Plan {
   const records = plotRecords(plan, on);
@@ -109,7 +109,8 @@ function grownPlanting(
   record: PlotRecord | null,
   on: DayNumber,
 ): AsGrown<Planting> {
-  const bare = planting.cover === "none" ? planting : { ...planting, cover: "none" as const };
+  const uncovered = planting.cover === "none" ? planting : { ...planting, cover: "none" as const };
+  const bare = withEnd(uncovered, endOf(planting, record, on));
   if (!record || record.entries.length === 0) return bare;
   const plants = plantsStanding(record, planting.plants);
   const start = startOf(planting, record);
@@ -137,9 +138,24 @@ function grownSurrounding(
   };
 }
 
+/**
+ * The day its ground was cleared; else as planned, while that is to come. What was to be cleared
+ * by now and is not written down stands still.
+ */
+function endOf(planting: Planting, record: PlotRecord | null, on: DayNumber): Planting["end"] {
+  if (record !== null && record.clearedOn !== null) return record.clearedOn;
+  return planting.end !== undefined && planting.end > on ? planting.end : undefined;
+}
+
+function withEnd(planting: Planting, end: Planting["end"]): Planting {
+  if (end === planting.end) return planting;
+  const { end: _, ...rest } = planting;
+  return end === undefined ? rest : { ...rest, end };
+}
+
 /** Set out goes before sown: days to flower are counted from where the plan counts them. */
 function startOf(planting: Planting, { sownOn, setOutOn }: PlotRecord): Planting["start"] {
-  if (setOutOn !== null) return { method: "transplanted", date: setOutOn };
+  if (setOutOn !== null) return { ...planting.start, method: "transplanted", date: setOutOn };
   const isRaised = planting.start?.method === "transplanted";
   return sownOn !== null && !isRaised ? { method: "sown", date: sownOn } : planting.start;
 }

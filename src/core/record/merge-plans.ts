@@ -40,6 +40,7 @@ const LISTS = [
   "ownKinds",
   "surroundings",
   "earlierCrops",
+  "groundMarks",
 ] as const;
 const LAYOUT_LISTS = ["beds", "plantings"] as const;
 const LAYOUT_FIELDS = ["name", "note"] as const;

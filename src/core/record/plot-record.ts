@@ -22,6 +22,8 @@ export interface PlotRecord {
   readonly lookedAt: DayNumber | null;
   /** The day it was cut before bloom. */
   readonly cutOn: DayNumber | null;
+  /** The day its ground was cleared. */
+  readonly clearedOn: DayNumber | null;
   readonly covers: readonly CoverStay[];
   readonly pollinatorsIn: DayNumber | null;
   readonly rogued: number;
@@ -53,6 +55,7 @@ export function plotRecord(entries: readonly Entry[]): PlotRecord {
     lastFlower: lastFlowerOf(days("first flower"), days("last flower")),
     lookedAt: last(days("looked at")),
     cutOn: first(days("cut before bloom")),
+    clearedOn: last(days("cleared")),
     covers: coverStays(entries),
     pollinatorsIn: first(days("pollinators let in")),
     rogued: total("rogued", "count") ?? 0,

@@ -20,10 +20,12 @@ import {
   cropName,
   cropsOfDraft,
   draftProblem,
+  wentToSeedWords,
 } from "./earlier-crop-words.ts";
 import { nameProblem } from "../form/name-problem.ts";
 import { useForm } from "../form/use-form.ts";
 import { commit } from "../state/plan-actions.ts";
+import { choicesOf } from "../state/plan-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 
 interface EarlierCropFormProps {
@@ -63,6 +65,12 @@ export function EarlierCropForm({ crop, onClose }: EarlierCropFormProps) {
           value={draft.year}
           hint="When it was harvested, or shed seed."
           onApply={(year) => set({ year })}
+        />
+        <ChoiceField
+          label="Went to seed"
+          value={draft.wentToSeed}
+          choices={choicesOf(wentToSeedWords)}
+          onPick={(wentToSeed) => set({ wentToSeed })}
         />
         <WhereFields draft={draft} isNew={crop === null} onSet={set} />
         <NoteField label="Note" value={draft.note} onApply={(note) => set({ note })} />

@@ -78,10 +78,10 @@ function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProp
         <button
           type="button"
           className="primary"
-          disabled={brought.crops.length === 0}
+          disabled={brought.crops.length + brought.marks.length === 0}
           onClick={take}
         >
-          {brought.crops.length === 0
+          {brought.crops.length + brought.marks.length === 0
             ? "Nothing to take"
             : `Take ${cropCount(brought.crops.length)}`}
         </button>

@@ -30,11 +30,21 @@ export function placeWords({ outline }: EarlierCrop, layout: Layout, plan: Plan)
   return `no bed; middle ${length(x)} right, ${length(y)} up`;
 }
 
+export type WentToSeed = NonNullable<EarlierCrop["wentToSeed"]>;
+
+/** Unknown counts as yes: seed nobody looked for comes up as well. */
+export const wentToSeedWords: Readonly<Record<WentToSeed, string>> = {
+  unknown: "not known",
+  yes: "yes, it bore seed",
+  no: "no, it was eaten, cut or cleared before",
+};
+
 /** What the form for a crop holds. */
 export interface CropDraft {
   readonly kind: string | undefined;
   readonly varietyName: string;
   readonly year: number | undefined;
+  readonly wentToSeed: WentToSeed;
   readonly note: string;
   /** `as-is`: the ground it has; `beds`: those ticked; `rectangle`: as typed. */
   readonly where: "as-is" | "beds" | "rectangle";
@@ -54,6 +64,7 @@ export function cropDraft(crop: EarlierCrop | null, plan: Plan, layout: Layout):
     kind: crop?.kind,
     varietyName: crop?.varietyName ?? "",
     year: crop?.year ?? seasonYear(plan) - 1,
+    wentToSeed: crop?.wentToSeed ?? "unknown",
     note: crop?.note ?? "",
     where: crop ? "as-is" : layout.beds.length > 0 ? "beds" : "rectangle",
     beds: [],
@@ -77,12 +88,14 @@ export function cropsOfDraft(
   before: EarlierCrop | null,
   layout: Layout,
 ): readonly NewEarlierCrop[] {
-  const { kind, year, varietyName, note } = draft;
+  const { kind, year, varietyName, wentToSeed, note } = draft;
   if (kind === undefined || year === undefined) return [];
   const name = varietyName.trim();
   const rest = {
     kind,
     year,
+    wentToSeed,
+    ...(before ? {} : { knownFrom: "told" as const }),
     ...(name === "" ? {} : { varietyName: name }),
     ...(note === "" ? {} : { note }),
   };
@@ -101,9 +114,10 @@ function groundsOf(
 
 /** What taking over a plan would do, before it is done. */
 export function broughtWords(brought: BroughtCrops, fileName: string): readonly string[] {
-  const { year, layoutName, crops, known, away, isPlaced } = brought;
+  const { year, layoutName, crops, marks, known, away, isPlaced } = brought;
   return [
     `${fileName}: ${cropCount(crops.length)} to take, from ${layoutName} of ${year} and from what it knew of earlier years.`,
+    ...(marks.length > 0 ? [`${markCount(marks.length)} on the ground to take as well.`] : []),
     ...(known > 0 ? [`${cropCount(known)} of it stand here already.`] : []),
     ...(away > 0 ? [`${cropCount(away)} lie too far from this sheet and are left out.`] : []),
     isPlaced
@@ -114,4 +128,9 @@ export function broughtWords(brought: BroughtCrops, fileName: string): readonly 
 
 export function cropCount(count: number): string {
   return count === 1 ? "1 earlier crop" : `${count} earlier crops`;
+}
+
+/** `1 mark`, `3 marks`: diseases marked on the ground. */
+function markCount(count: number): string {
+  return count === 1 ? "1 mark of a disease" : `${count} marks of diseases`;
 }

@@ -1,6 +1,7 @@
 import { cropBook } from "../../core/kinds/crop-book.ts";
 import { formatLength } from "../../core/model/length.ts";
-import { type OwnKind, levels } from "../../core/model/plan.ts";
+import type { OwnKind } from "../../core/model/plan.ts";
+import { levels } from "../../core/model/planting-schema.ts";
 import { LengthField } from "../form/LengthField.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { RangeField } from "../form/RangeField.tsx";

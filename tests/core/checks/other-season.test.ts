@@ -170,6 +170,25 @@ describe("another season", () => {
     expect(standingsOf(dropped)).toEqual({ "p<-w": "unknown" });
   });
 
+  test("takes the end and the sowing under glass along", () => {
+    const start = {
+      method: "transplanted" as const,
+      date: day("2027-05-10"),
+      sownUnderGlass: day("2027-03-20"),
+    };
+    const raised = trialPlan({ p: { at: 0, kind: "tomato", bloom: null, start, end: day("2027-09-30") } });
+    expect(datesLeftBehind(raised, next)).toBe(2);
+    const [moved, dropped] = (["move", "drop"] as const).map(
+      (dates) => changeSeason(next, dates).apply(raised).layouts[0]?.plantings[0],
+    );
+    expect(moved).toMatchObject({
+      start: { method: "transplanted", date: day("2028-05-10"), sownUnderGlass: day("2028-03-20") },
+      end: day("2028-09-30"),
+    });
+    expect(dropped).not.toHaveProperty("start");
+    expect(dropped).not.toHaveProperty("end");
+  });
+
   test("29 February becomes the 28th", () => {
     const leap = { ...plan, season: season("2028-01-01", "2028-12-31") };
     const dated = changeSeason(seasonLater(leap.season, 1), "move").apply({

@@ -95,15 +95,45 @@ describe("earlier crops", () => {
   test("come from the chosen layout of an earlier plan, with the year its season began", () => {
     const brought = cropsOfPlan(planted(2026), planted(2027));
     expect(brought).toMatchObject({ year: 2026, layoutName: "Grown", known: 0, isPlaced: false });
+    const planned = { year: 2026, wentToSeed: "yes", knownFrom: "plan" };
     expect(brought.crops).toEqual([
-      { outline, kind: "tomato", year: 2026, varietyName: "Amber Lantern" },
-      { outline, kind: "beet", year: 2026 },
+      { outline, kind: "tomato", code: "P1", ...planned, varietyName: "Amber Lantern" },
+      { outline, kind: "beet", code: "P2", ...planned },
     ]);
     const next = takeOverCrops(brought, "Take").apply(planted(2027));
     expect(next.earlierCrops).toHaveLength(2);
     expect(
       readPlan(writePlan(next), "next.json", (id) => cropBook().kind(id) !== undefined).ok,
     ).toBe(true);
+  });
+
+  test("went to seed as far as the plan tells", () => {
+    const came = (more: Partial<Planting>) => {
+      const [layout] = planted(2026).layouts;
+      const [planting] = layout?.plantings ?? [];
+      const start = { method: "transplanted", date: day("2026-05-20") } as const;
+      const plantings = [{ ...planting, start, ...more }];
+      const plan = { ...planted(2026), layouts: [{ ...layout, plantings }] } as Plan;
+      return cropsOfPlan(plan, planted(2027)).crops[0]?.wentToSeed;
+    };
+    expect(came({})).toBe("yes");
+    expect(came({ purpose: "food" }), "fruit left lying").toBe("unknown");
+    expect(came({ flowering: "cut" })).toBe("no");
+    expect(came({ flowering: "first-year" }), "an annual has no first year").toBe("yes");
+    expect(came({ purpose: "food", end: day("2026-06-10") }), "before it can be ripe").toBe("no");
+    expect(came({ end: day("2026-10-10") })).toBe("yes");
+    expect(came({ purpose: "food", end: day("2026-05-01") }), "before its start").toBe("unknown");
+    expect(came({ start: undefined, end: day("2026-06-10") }), "nothing told").toBe("yes");
+  });
+
+  test("bring marks on the ground along, once", () => {
+    const mark = { id: "m", outline, disease: "white-rot", seenOn: day("2025-07-01") };
+    const before = planted(2026, { groundMarks: [mark] });
+    const once = takeOverCrops(cropsOfPlan(before, planted(2027)), "").apply(planted(2027));
+    expect(once.groundMarks).toEqual([{ ...mark, id: "mark-1" }]);
+    expect(cropsOfPlan(before, once).marks).toEqual([]);
+    const shifted = { ...mark, outline: { ...outline, x: 3.0004 } };
+    expect(cropsOfPlan({ ...before, groundMarks: [shifted] }, once).marks, "to the millimetre").toEqual([]);
   });
 
   test("that the earlier plan knew of come along, and none comes twice", () => {

@@ -5,7 +5,7 @@ import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
 import { isoFromDay } from "../../../src/core/model/day.ts";
 import type { CheckResult } from "../../../src/core/checks/run-checks.ts";
 import type { Entry, Plan } from "../../../src/core/model/plan.ts";
-import { checkAsGrown } from "../../../src/core/record/as-grown.ts";
+import { asGrown, checkAsGrown } from "../../../src/core/record/as-grown.ts";
 import { fieldChanges, standingSince } from "../../../src/core/record/field-changes.ts";
 import { recordDoubts } from "../../../src/core/record/record-doubts.ts";
 import { bloom, day, squareAt, source, trialPlan } from "../../support/trial-plan.ts";
@@ -38,6 +38,37 @@ const pairs = (plan: Plan, on: string) =>
     ]),
   );
 const standing = (plan: Plan, on: string) => pairs(plan, on).get("p<-q")?.standing;
+
+describe("ends as grown", () => {
+  const plan = (entries: readonly Entry[]) =>
+    trialPlan({ p: { at: 0, kind: "common-bean", end: day("2027-07-01") } }, [], { entries });
+  const endOn = (entries: readonly Entry[], on: string) =>
+    asGrown(plan(entries), day(`2027-${on}`)).layouts[0]?.plantings[0]?.end;
+
+  test("are as planned while they are to come, and then only if it was written down", () => {
+    expect(endOn([], "06-30")).toBe(day("2027-07-01"));
+    expect(endOn([], "07-01"), "nobody wrote that it was cleared").toBeUndefined();
+    const cleared = [entry("p", "06-20", "cleared")];
+    expect(endOn(cleared, "06-19"), "not cleared yet").toBe(day("2027-07-01"));
+    expect(endOn(cleared, "06-20")).toBe(day("2027-06-20"));
+    expect(endOn(cleared, "08-20")).toBe(day("2027-06-20"));
+  });
+
+  test("setting out keeps the day of sowing under glass", () => {
+    const start = { method: "transplanted", date: day("2027-05-10") } as const;
+    const sownUnderGlass = day("2027-03-20");
+    const raised = trialPlan(
+      { p: { at: 0, kind: "tomato", start: { ...start, sownUnderGlass } } },
+      [],
+      { entries: [entry("p", "05-14", "set out")] },
+    );
+    expect(asGrown(raised, day("2027-05-20")).layouts[0]?.plantings[0]?.start).toEqual({
+      method: "transplanted",
+      date: day("2027-05-14"),
+      sownUnderGlass,
+    });
+  });
+});
 
 describe("bloom as grown", () => {
   test("without a record the verdict is the plan's", () => {
