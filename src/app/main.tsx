@@ -8,7 +8,7 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { listenForFaults } from "../store/keeping/diagnostics.ts";
 import { keepProgramHere } from "../store/keeping/program-update.ts";
-import { watchSeedLots } from "../store/plan/seed-checks.ts";
+import { watchGround, watchSeedLots } from "../store/plan/seed-checks.ts";
 import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
 import { firstSampleText } from "../panel/window/samples.ts";
@@ -23,6 +23,7 @@ createRoot(root).render(
   </StrictMode>,
 );
 watchSeedLots();
+watchGround();
 await startSession(firstSampleText);
 // Under development every file is new each time: nothing is kept.
 if (import.meta.env.PROD) await keepProgramHere("./service-worker.js");

@@ -1,5 +1,7 @@
 /** The command line. Exit codes: 0 no conflict, 1 conflicts, 2 the input is bad. */
+import { joinGroundReckoning } from "../core/checks/ground-checks.ts";
 import { joinSeedReckoning } from "../core/checks/seed-lots.ts";
+import { groundReckoning } from "../core/ground/ground-reckoning.ts";
 import { seedReckoning } from "../core/shelf/seed-reckoning.ts";
 import { check } from "./check.ts";
 import { compare } from "./compare.ts";
@@ -12,6 +14,7 @@ import { Refusal } from "./refusal.ts";
 import { version } from "./version.ts";
 
 joinSeedReckoning(seedReckoning);
+joinGroundReckoning(groundReckoning);
 
 const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>> = new Map([
   ["check", check],

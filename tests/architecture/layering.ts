@@ -24,7 +24,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
     "geometry kinds",
     "beds calendar distances lots page",
     "checks edits",
-    "crossing-share fieldwork outlines record remedies shelf",
+    "crossing-share fieldwork ground outlines record remedies shelf",
     "arrange map",
     "exchange labels paper-set",
     "compare",

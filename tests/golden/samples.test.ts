@@ -7,7 +7,9 @@ import { describe, expect, test } from "vitest";
 import { describeFinding, type Finding } from "../../src/core/checks/all-checks.ts";
 import { describeStanding } from "../../src/core/checks/pair-words.ts";
 import { severitySign, severityWord, wordingFor } from "../../src/core/checks/wording.ts";
+import { joinGroundReckoning } from "../../src/core/checks/ground-checks.ts";
 import { joinSeedReckoning } from "../../src/core/checks/seed-lots.ts";
+import { groundReckoning } from "../../src/core/ground/ground-reckoning.ts";
 import { seedReckoning } from "../../src/core/shelf/seed-reckoning.ts";
 import { countBySeverity, runChecks } from "../../src/core/checks/run-checks.ts";
 import { planBook } from "../../src/core/kinds/own-kinds.ts";
@@ -20,6 +22,7 @@ import { readPlan, writePlan } from "../../src/core/model/read-plan.ts";
 import { compareGolden } from "./golden-file.ts";
 
 joinSeedReckoning(seedReckoning);
+joinGroundReckoning(groundReckoning);
 
 const folder = new URL("../../sample-plots/", import.meta.url);
 const files = readdirSync(folder).filter((file) => file.endsWith(".json"));

@@ -4,7 +4,9 @@ import { wordingFor } from "../../src/core/checks/wording.ts";
 import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
 import type { IsolationPair } from "../../src/core/checks/isolation-pair.ts";
 import { type CheckResult, runChecks } from "../../src/core/checks/run-checks.ts";
+import { joinGroundReckoning } from "../../src/core/checks/ground-checks.ts";
 import { joinSeedReckoning } from "../../src/core/checks/seed-lots.ts";
+import { groundReckoning } from "../../src/core/ground/ground-reckoning.ts";
 import { seedReckoning } from "../../src/core/shelf/seed-reckoning.ts";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { dayFromIso } from "../../src/core/model/day.ts";
@@ -12,6 +14,7 @@ import { emptyPlan } from "../../src/core/model/empty-plan.ts";
 import type { Layout, Plan, Planting, Surrounding, Variety } from "../../src/core/model/plan.ts";
 
 joinSeedReckoning(seedReckoning);
+joinGroundReckoning(groundReckoning);
 
 export const book = cropBook();
 

@@ -2,7 +2,7 @@
  * What there is to arrange: plantings that may move, beds they may lie in, and everything that
  * stays. A planting keeps its size and lies along a bed or straight across it.
  */
-import { OVERLAP_TOLERANCE_M } from "../checks/overlap.ts";
+import { OVERLAP_TOLERANCE_M, standTogether } from "../checks/overlap.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { Stand } from "../checks/stand.ts";
 import { overlapDepth } from "../geometry/containment.ts";
@@ -57,6 +57,11 @@ export interface ArrangeProblem {
   readonly fixed: readonly Outline[];
   /** Whether each of those stands on the ground (a planting) or is only a pollen source. */
   readonly isFixedGround: readonly boolean[];
+  /**
+   * Whether two of all stands take ground at the same time: what is cleared before the other starts
+   * leaves it its ground.
+   */
+  readonly areTogether: (a: number, b: number) => boolean;
   /** Longest way across all beds, metres. */
   readonly spanM: number;
 }
@@ -65,11 +70,7 @@ export interface ArrangeProblem {
  * The problem of a checked layout, with what grew on its ground before as wishes. Locked plantings,
  * outlines that are no rectangle and plantings no bed has room for stay.
  */
-export function arrangeProblem({
-  plan: { earlierCrops },
-  layout,
-  result,
-}: CheckedLayout): ArrangeProblem {
+export function arrangeProblem({ plan, layout, result }: CheckedLayout): ArrangeProblem {
   const beds = layout.beds.flatMap(({ outline }) =>
     outline.shape === "rectangle" ? [outline] : [],
   );
@@ -98,10 +99,14 @@ export function arrangeProblem({
         const metres = other === stand ? 0 : distanceToKeep(stand, other);
         return metres > 0 ? [{ other: index, metres, isUndated: areUndated(stand, other) }] : [];
       }),
-      wishes: rotationWishes(stand, earlierCrops),
+      wishes: rotationWishes(stand, plan),
     })),
     fixed: staying.map(({ outline }) => outline),
     isFixedGround: staying.map(({ planting }) => planting !== null),
+    areTogether: (a, b) => {
+      const [one, other] = [all[a], all[b]];
+      return one === undefined || other === undefined || standTogether(one, other);
+    },
     spanM: spanOf([...result.bedOutlines.values()].map(({ outline }) => outline)),
   };
 }

@@ -66,16 +66,16 @@ export function mildness({ shortfall, wishes, disturbance }: Trouble): number {
   return SHORT_WEIGHT * shortfall + wishes + disturbance;
 }
 
-/** Volunteers count about half a conflict. No source; our choice. */
-const VOLUNTEERS_WEIGHT = 0.5;
+/** Volunteers, and a disease in the ground, count about half a conflict each. No source; ours. */
+const HEAVY_WEIGHT = 0.5;
 /** A wish is worth any move of its own planting, and no more: its disturbance is at most 1. */
 const WISH_WEIGHT = 1.1;
 
 /** What a planting adds to the trouble by the ground it lies on. */
 function wishWeight({ pieces }: ArrangeProblem, { wishes }: Piece, outline: Outline): number {
-  const { volunteers, family } = wishesMissed(wishes, outline);
+  const { volunteers, marks, kin } = wishesMissed(wishes, outline);
   const worth = WISH_WEIGHT / pieces.length;
-  return volunteers * (VOLUNTEERS_WEIGHT + worth) + family * worth;
+  return (volunteers + marks) * (HEAVY_WEIGHT + worth) + kin * worth;
 }
 
 export function startState(problem: ArrangeProblem): ArrangeState {
@@ -121,6 +121,7 @@ export function troubleOf(
   let overlaps = 0;
   for (let other = 0; other < outlines.length; other += 1) {
     if (!counts(other) || isGround[other] !== true) continue;
+    if (!problem.areTogether(index, other)) continue;
     if (overlapOf(outline, outlines[other] as Outline) > 0) overlaps += 1;
   }
   return {

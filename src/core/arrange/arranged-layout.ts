@@ -1,7 +1,7 @@
 /** An arrangement as a layout of its own. */
 import { type CheckedLayout, checkLayout } from "../checks/checked-layout.ts";
 import { countBySeverity, foundBy } from "../checks/run-checks.ts";
-import { volunteersCheck } from "../checks/volunteers.ts";
+import { volunteersCheck } from "../checks/ground-checks.ts";
 import type { Edit } from "../edits/edit.ts";
 import { setOutline } from "../edits/move-objects.ts";
 import { copyLayout } from "../edits/layout-edits.ts";
@@ -50,24 +50,28 @@ export interface ArrangedCounts {
   readonly conflicts: number;
   /** Plantings where volunteers may come up, accepted or not. */
   readonly volunteers: number;
-  /** Plantings where their family grew within ROTATION_YEARS, those with volunteers left out. */
-  readonly family: number;
+  /** Plantings on ground marked with a disease that harms them. */
+  readonly marks: number;
+  /** Plantings that follow hosts of their diseases too soon, those with volunteers left out. */
+  readonly kin: number;
   /** Plantings without an isolation distance that something near may cross with. */
   readonly untold: number;
 }
 
-export function arrangedCounts({ plan: { earlierCrops }, result }: CheckedLayout): ArrangedCounts {
+export function arrangedCounts({ plan, result }: CheckedLayout): ArrangedCounts {
   const { stands, findings } = result;
-  const onFamily = stands.filter(
-    (stand) =>
-      stand.planting !== null &&
-      wishesMissed(rotationWishes(stand, earlierCrops), stand.outline).family === 1,
-  );
+  const missed = stands
+    .filter(({ planting }) => planting !== null)
+    .map((stand) => ({
+      id: stand.id,
+      ...wishesMissed(rotationWishes(stand, plan), stand.outline),
+    }));
   const volunteers = new Set(foundBy(result, volunteersCheck).flatMap(({ subjects }) => subjects));
   return {
     conflicts: countBySeverity(findings).conflict,
     volunteers: volunteers.size,
-    family: onFamily.filter(({ id }) => !volunteers.has(id)).length,
+    marks: missed.filter(({ marks }) => marks === 1).length,
+    kin: missed.filter(({ id, kin }) => kin === 1 && !volunteers.has(id)).length,
     untold: findings.filter(({ check }) => check === "missing-figure").length,
   };
 }

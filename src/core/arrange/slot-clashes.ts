@@ -25,7 +25,9 @@ export function slotClashes(
       ),
   );
   const tables = slots.map((left, a) =>
-    slots.map((right, b) => (a < b ? table(left, right, metres[a]?.get(b) ?? 0) : null)),
+    slots.map((right, b) =>
+      a < b ? table(left, right, metres[a]?.get(b) ?? 0, problem.areTogether(a, b)) : null,
+    ),
   );
   const between = (a: number, slotA: number, b: number, slotB: number): Clash => {
     if (a > b) return between(b, slotB, a, slotA);
@@ -35,13 +37,18 @@ export function slotClashes(
   return { doKeep: (a, b) => metres[a]?.has(b) === true, between };
 }
 
-function table(left: readonly Slot[], right: readonly Slot[], metres: number): Uint8Array {
+function table(
+  left: readonly Slot[],
+  right: readonly Slot[],
+  metres: number,
+  areTogether: boolean,
+): Uint8Array {
   const found = new Uint8Array(left.length * right.length);
   let at = 0;
   for (const { outline } of left) {
     for (const { outline: other } of right) {
       // The later piece first, as trouble is counted, so that rounding cannot tell them apart.
-      const isOver = overlapOf(other, outline) > 0;
+      const isOver = areTogether && overlapOf(other, outline) > 0;
       const isNear = !isOver && metres > 0 && areTooNear(other, outline, metres);
       found[at] = isOver ? 2 : isNear ? 1 : 0;
       at += 1;

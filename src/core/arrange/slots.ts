@@ -41,6 +41,7 @@ export function slotsOf(
   const each = Math.floor(MOST_SLOTS / Math.max(1, problem.pieces.length));
   const budget = Math.min(MOST_EACH, Math.max(LEAST_EACH, each));
   return problem.pieces.map((piece, index) => {
+    const at = (place: Place | null) => slotAt(problem, index, place) ?? [];
     const perBed = Math.max(1, Math.floor(budget / piece.rooms.length));
     const searched = found[index] ?? null;
     const places = [
@@ -50,7 +51,7 @@ export function slotsOf(
         .flatMap((room) => stepsAlong(room, perBed))
         .filter((place) => !isSame(place, piece.homePlace) && !isSame(place, searched)),
     ];
-    return places.flatMap((place) => slotAt(problem, piece, place) ?? []);
+    return places.flatMap(at);
   });
 }
 
@@ -68,13 +69,17 @@ function isSame(a: Place, b: Place | null): boolean {
   return Math.abs(a.across - b.across) < SAME_M && Math.abs(a.along - b.along) < SAME_M;
 }
 
-function slotAt(problem: ArrangeProblem, piece: Piece, place: Place | null): Slot | null {
+function slotAt(problem: ArrangeProblem, index: number, place: Place | null): Slot | null {
+  const piece = problem.pieces[index] as Piece;
+  const first = problem.pieces.length;
   const outline = outlineAt(problem, piece, place);
   const isTaken = problem.fixed.some(
-    (other, index) => problem.isFixedGround[index] === true && overlapOf(outline, other) > 0,
+    (other, number) =>
+      problem.isFixedGround[number] === true &&
+      problem.areTogether(index, first + number) &&
+      overlapOf(outline, other) > 0,
   );
   if (isTaken) return null;
-  const first = problem.pieces.length;
   const near = piece.keeps.filter(({ other, metres, isUndated }) => {
     const there = problem.fixed[other - first];
     return there !== undefined && !isUndated && areTooNear(outline, there, metres);

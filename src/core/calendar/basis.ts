@@ -5,11 +5,17 @@ import { findSource } from "../kinds/sources.ts";
 
 /**
  * Surest first. `seen`: observed this season. `own`: dates, days or heat the grower typed.
- * `published`: a source that covers the kind. `rule of thumb`: recalled, common practice, or
- * published for a few varieties only.
+ * `published`: a source that covers the kind. `planned end`: the day it is to be cleared, of which
+ * only the plan speaks. `rule of thumb`: recalled, common practice, or published for a few
+ * varieties only.
  */
-export const bases = ["seen", "own", "published", "rule of thumb"] as const;
+export const bases = ["seen", "own", "published", "planned end", "rule of thumb"] as const;
 export type Basis = (typeof bases)[number];
+
+/** Whether time may clear a pair on it in silence. */
+export function isSureBasis(basis: Basis): boolean {
+  return basis !== "planned end" && basis !== "rule of thumb";
+}
 
 /** The less sure of two. */
 export function weaker(a: Basis, b: Basis): Basis {
@@ -28,5 +34,6 @@ export const basisWord: Readonly<Record<Basis, string>> = {
   seen: "what was seen this season",
   own: "your own dates or figures",
   published: "a published figure",
+  "planned end": "the day it is to be cleared",
   "rule of thumb": "a rule of thumb",
 };

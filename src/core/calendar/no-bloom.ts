@@ -9,6 +9,7 @@
  * - `after-frost`: it would open after the first autumn frost, which kills it.
  * - `before-season`: it would be over before the season begins.
  * - `later-years`: a perennial past its first bloom.
+ * - `cleared`: it is cleared well before its earliest first flower; it sheds nothing.
  */
 export type WhyNoBloom =
   | "no-start"
@@ -19,7 +20,8 @@ export type WhyNoBloom =
   | "heat-not-met"
   | "after-frost"
   | "before-season"
-  | "later-years";
+  | "later-years"
+  | "cleared";
 
 const words: Readonly<Record<WhyNoBloom, string>> = {
   "no-start": "It has no start date.",
@@ -37,6 +39,7 @@ const words: Readonly<Record<WhyNoBloom, string>> = {
   "before-season": "Counted from its start it would be over before the season begins.",
   "later-years":
     "Days from its start tell the first bloom of a perennial, not those of later years.",
+  cleared: "It is cleared before it can flower.",
 };
 
 export function noBloomWords(why: WhyNoBloom): string {

@@ -23,6 +23,7 @@ import {
   exactly,
   ripeByDays,
 } from "./bloom-parts.ts";
+import { forecastUntilEnd } from "./cleared-bloom.ts";
 import { forecastWithSeen } from "./forecast-with-seen.ts";
 import { dayOfHeat } from "./heat-bloom.ts";
 import { seenOf } from "./seen-bloom.ts";
@@ -56,6 +57,8 @@ export function partsFromDates(
  * Perennials flower each year: own dates are repeated in every year of the season. What is
  * counted from a start holds for the first bloom only, so a perennial that flowers in a season
  * before or after it has no bloom here until dates are typed.
+ *
+ * A day of clearing ends it: see forecastUntilEnd.
  */
 export function bloomForecast(
   planting: Planting,
@@ -64,8 +67,12 @@ export function bloomForecast(
   setting: BloomSetting,
 ): Forecast {
   const expected = expectedBloom(planting, variety, kind, setting);
+  const { season } = setting;
   const seen = seenOf(planting);
-  return seen ? forecastWithSeen(expected, seen, kind, setting.season) : expected;
+  const forecast = seen ? forecastWithSeen(expected, seen, kind, season) : expected;
+  if (planting.end === undefined) return forecast;
+  const isSeedParent = planting.purpose === "seed" && variety.hybrid !== true;
+  return forecastUntilEnd(forecast, { planting, isSeedParent, season, seen });
 }
 
 function expectedBloom(

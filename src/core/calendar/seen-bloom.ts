@@ -10,6 +10,8 @@ export interface SeenBloom {
   readonly last?: DayNumber;
   /** The last day it was looked at; without a first flower none was open until then. */
   readonly lookedAt?: DayNumber;
+  /** The day its ground was cleared; left out: not written down. */
+  readonly cleared?: DayNumber;
   /** The day it is looked back from: what was not seen to end goes on at least until then. */
   readonly on: DayNumber;
 }

@@ -152,6 +152,7 @@ function amountOf(finding: Finding): number | null {
     case "crowded":
       return finding.plants / finding.fits;
     case "late-seed":
+    case "cleared-early":
       return finding.ripeLatest;
     default:
       return null;

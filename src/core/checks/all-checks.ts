@@ -2,6 +2,13 @@ import type { Check } from "./check.ts";
 import { coverCareCheck } from "./cover-care.ts";
 import { crowdedCheck } from "./crowded.ts";
 import { annualFirstYearCheck, biennialCheck } from "./first-year.ts";
+import {
+  clearedEarlyCheck,
+  dateOrderCheck,
+  groundMarkCheck,
+  rotationCheck,
+  volunteersCheck,
+} from "./ground-checks.ts";
 import { isolationCheck, missingBloomCheck, missingFigureCheck } from "./isolation-findings.ts";
 import { lateSeedCheck } from "./late-seed.ts";
 import { mixingCheck } from "./mixing.ts";
@@ -13,7 +20,6 @@ import { lotOfOtherVarietyCheck, oldSeedCheck, shortOfSeedCheck } from "./seed-l
 import { safetyCheck } from "./safety.ts";
 import { unsureTimeCheck } from "./unsure-time.ts";
 import { hybridSeedCheck, twoFormsCheck, unknownChoiceCheck } from "./variety-entry.ts";
-import { volunteersCheck } from "./volunteers.ts";
 import { type Brief, type Description, type Wording, measuredBrief } from "./wording.ts";
 
 /** Every check, in the order findings of one severity are listed. */
@@ -29,9 +35,13 @@ const checks = [
   crowdedCheck,
   populationCheck,
   lateSeedCheck,
+  clearedEarlyCheck,
+  dateOrderCheck,
   biennialCheck,
   annualFirstYearCheck,
   volunteersCheck,
+  rotationCheck,
+  groundMarkCheck,
   hybridSeedCheck,
   twoFormsCheck,
   unknownChoiceCheck,

@@ -7,6 +7,7 @@
  * Candidates come from a spatial index when a crossing group is large; the verdict always from
  * the measured distance between outlines.
  */
+import { isSureBasis } from "../calendar/basis.ts";
 import { bloomParting, daysBetween, daysTogether, openDays } from "../calendar/compare-bloom.ts";
 import { isDatedHere } from "../calendar/season-reach.ts";
 import type { Kind, PollenCarrier, Relation } from "../kinds/crop.ts";
@@ -217,7 +218,7 @@ function timeClear(parent: Stand, source: Stand): TimeClear | null {
   return {
     earlier: isFirstEarlier ? parent.id : source.id,
     later: isFirstEarlier ? source.id : parent.id,
-    isSure: rest.basis !== "rule of thumb" && !rest.isCountedUnlike,
+    isSure: isSureBasis(rest.basis) && !rest.isCountedUnlike,
     ...rest,
   };
 }

@@ -15,7 +15,7 @@ import type { Check } from "./check.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import { DISTANCE_TOLERANCE_M, isSameLot } from "./isolation.ts";
 import { type Description, type Wording } from "./wording.ts";
-import { OVERLAP_TOLERANCE_M } from "./overlap.ts";
+import { OVERLAP_TOLERANCE_M, standTogether } from "./overlap.ts";
 import type { Requirement } from "./isolation-pair.ts";
 import { type Stand, requirementFrom } from "./stand.ts";
 import type { IsolationFigure, Kind } from "../kinds/crop.ts";
@@ -187,7 +187,7 @@ function mixingOf(parent: Stand, other: Stand): MixingFinding | null {
 }
 
 function needOf(parent: Stand, other: Stand): Need | null {
-  if (!parent.isSeedParent) return null;
+  if (!parent.isSeedParent || !standTogether(parent, other)) return null;
   if (isSameLot(parent, other)) return sameNameNeed(parent, other);
   if (!other.shedsPollen) return null;
   const figure = zeroFigure(requirementFrom(parent, other.kind), parent.kind);

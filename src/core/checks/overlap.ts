@@ -1,5 +1,6 @@
-/** Plantings that lie on the same ground. Only pairs touching a changed planting are measured again. */
+/** Plantings that lie on the same ground at the same time. Only pairs touching a changed planting are measured again. */
 import Flatbush from "flatbush";
+import { areOnGroundTogether } from "../calendar/ground-time.ts";
 import { formatLength } from "../model/length.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { overlapDepth } from "../geometry/containment.ts";
@@ -62,10 +63,16 @@ function touchingStands(
       .map((position) => plantings[position] as Stand);
 }
 
+/** Whether two stands are on their ground at the same time; what is around the beds always is. */
+export function standTogether(a: Stand, b: Stand): boolean {
+  return !a.planting || !b.planting || areOnGroundTogether(a.planting, b.planting);
+}
+
 /** Taken in the order of their ids, so that a carried-forward finding equals a fresh one. */
 function overlapFinding(one: Stand, other: Stand): OverlapFinding | null {
   const [a, b] = one.id < other.id ? [one, other] : [other, one];
   if (boundsGap(a.outline.bounds, b.outline.bounds) > 0) return null;
+  if (!standTogether(a, b)) return null;
   const reach = overlapDepth(a.outline, b.outline);
   if (reach.distanceM <= OVERLAP_TOLERANCE_M) return null;
   const subjects = [a.id, b.id];

@@ -154,6 +154,7 @@ function plantingStand(
   kind: Kind,
   { level, climate, season, setting, book }: StandSettings,
 ): Stand {
+  const forecast = bloomForecast(planting, variety, kind, setting);
   const flowers = isToFlower(planting.flowering, kind);
   const requirement = requirementOf(planting, variety, kind, level);
   const wild = wildRequirements(kind, requirement);
@@ -164,8 +165,8 @@ function plantingStand(
     keepApart: planting.keepApart === true,
     outline: outlineOf(planting.outline),
     isSeedParent: planting.purpose === "seed" && flowers && variety.hybrid !== true,
-    shedsPollen: flowers,
-    ...bloomFields(bloomForecast(planting, variety, kind, setting)),
+    shedsPollen: flowers && forecast.why !== "cleared",
+    ...bloomFields(forecast),
     requirement,
     wildRequirements: wild,
     reachM: distanceReach(requirement, wild),

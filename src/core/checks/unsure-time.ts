@@ -1,7 +1,7 @@
 /** Pairs that time alone clears, on days that a rule of thumb gives: clear, but to be watched. */
 import type { Check } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
-import type { IsolationPair } from "./isolation-pair.ts";
+import type { IsolationPair, TimeClear } from "./isolation-pair.ts";
 import { days, ifNotWords, restsWords, watchWords } from "./day-words.ts";
 import { measureSentence } from "./isolation-words.ts";
 import { pairBrief } from "./pair-words.ts";
@@ -66,7 +66,28 @@ function describeUnsureTime(resting: readonly IsolationPair[], wording: Wording)
       measureSentence(first, wording),
       `By the dates reckoned ${days(first.gapDays ?? 0)} lie between their blooms and ${days(first.guardDays)} are wanted, but ${restsWords(time, nameOf)}.`,
       `${watchWords(times, wording)}. If not: ${ifNotWords(resting, wording)}.`,
-      "Type the bloom dates or the variety's own days to flower and of bloom, and they carry it.",
+      ...toBeSure(times, nameOf),
     ],
   };
+}
+
+/** What would carry it: dates, or the record of a clearing that is only planned. */
+function toBeSure(times: readonly TimeClear[], nameOf: (id: string) => string): readonly string[] {
+  const cleared = times.find(({ closes }) => closes === "planned end");
+  const isThumb = times.some(
+    ({ closes, opens, isCountedUnlike }) =>
+      closes === "rule of thumb" || opens === "rule of thumb" || isCountedUnlike,
+  );
+  return [
+    ...(cleared
+      ? [
+          `Clear ${nameOf(cleared.earlier)} in time and write it down: as grown the plan then rests on it.`,
+        ]
+      : []),
+    ...(isThumb
+      ? [
+          "Type the bloom dates or the variety's own days to flower and of bloom, and they carry it.",
+        ]
+      : []),
+  ];
 }

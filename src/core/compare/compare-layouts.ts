@@ -7,7 +7,7 @@ import { type CheckResult, countBySeverity, foundBy } from "../checks/run-checks
 import { countPairs } from "../checks/isolation-pair.ts";
 import { crossingEstimates } from "../crossing-share/estimate.ts";
 import { timeSlackDays } from "../checks/day-words.ts";
-import { volunteersCheck } from "../checks/volunteers.ts";
+import { volunteersCheck } from "../checks/ground-checks.ts";
 import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
 import { pointDistance } from "../geometry/point.ts";
 import type { Layout, Plan } from "../model/plan.ts";

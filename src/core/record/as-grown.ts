@@ -166,11 +166,15 @@ function floweringOf(planned: Flowering, { cutOn, firstFlower }: PlotRecord): Fl
   return cutOn === null ? planned : "cut";
 }
 
-function seenBloom({ firstFlower, lastFlower, lookedAt }: PlotRecord, on: DayNumber): SeenBloom {
+function seenBloom(
+  { firstFlower, lastFlower, lookedAt, clearedOn }: PlotRecord,
+  on: DayNumber,
+): SeenBloom {
   return {
     on,
     ...(firstFlower === null ? {} : { first: firstFlower }),
     ...(lastFlower === null ? {} : { last: lastFlower }),
     ...(lookedAt === null ? {} : { lookedAt }),
+    ...(clearedOn === null ? {} : { cleared: clearedOn }),
   };
 }

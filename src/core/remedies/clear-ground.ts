@@ -6,6 +6,7 @@
  */
 import type { CheckResult } from "../checks/run-checks.ts";
 import { clearedOtherwise, isSameLot } from "../checks/isolation.ts";
+import { standTogether } from "../checks/overlap.ts";
 import { type Stand, requirementFrom } from "../checks/stand.ts";
 import type { Relation } from "../kinds/crop.ts";
 import { shapeCentre } from "../geometry/outline.ts";
@@ -58,7 +59,7 @@ export function clearGround(result: CheckResult, plantingId: string): ClearGroun
   const parts = groundParts(shapeAbout(stand.outline, shapeCentre(stand.planting.outline)));
   const beds = [...result.bedOutlines.values()].map(({ outline }) => parts.inBed(outline));
   const neighbours = result.stands
-    .filter((other) => other.planting !== null && other !== stand)
+    .filter((other) => other.planting !== null && other !== stand && standTogether(stand, other))
     .map((other) => parts.onNeighbour(other.outline));
   const zones = forbiddenZones(stand, result).map(({ other, distanceM }): Zone => ({
     id: other.id,

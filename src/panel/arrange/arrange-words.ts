@@ -17,7 +17,7 @@ export function arrangedWords(answer: ArrangeAnswer): readonly string[] {
   if (moved.length + added.length === 0) {
     return before.conflicts === 0
       ? [
-          before.volunteers + before.family === 0
+          before.volunteers + before.marks + before.kin === 0
             ? "No conflict, so nothing needs to move."
             : "No conflict, and no move was found that is worth it.",
           ...rest,
@@ -55,10 +55,15 @@ export function rotationWords(before: ArrangedCounts, after: ArrangedCounts): re
       : [
           `Plantings where volunteers may come up: ${before.volunteers} before, ${after.volunteers} after.`,
         ]),
-    ...(before.family + after.family === 0
+    ...(before.marks + after.marks === 0
       ? []
       : [
-          `Plantings where their family grew within ${ROTATION_YEARS} years (a wish, common practice): ${before.family} before, ${after.family} after.`,
+          `Plantings on ground marked with a disease of theirs: ${before.marks} before, ${after.marks} after.`,
+        ]),
+    ...(before.kin + after.kin === 0
+      ? []
+      : [
+          `Plantings that follow hosts of their diseases too soon, or their family within ${ROTATION_YEARS} years where no source names a disease (a wish): ${before.kin} before, ${after.kin} after.`,
         ]),
   ];
 }

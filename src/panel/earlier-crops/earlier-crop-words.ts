@@ -1,5 +1,5 @@
 /** Earlier crops in words, and what the form for one holds. */
-import { liesOn } from "../../core/checks/volunteers.ts";
+import { liesOn } from "../../core/ground/earlier-grounds.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { BroughtCrops, NewEarlierCrop } from "../../core/edits/earlier-crops.ts";
 import { outlineOf, shapeCentre } from "../../core/geometry/outline.ts";

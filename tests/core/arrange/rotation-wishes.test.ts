@@ -59,7 +59,7 @@ describe("the arranger", () => {
   test("goes past ground of the family, where there is other ground", () => {
     const crops = [ground("c", 0, "tomato", 2026), ground("d", 20, "pepper", 2025)];
     const { at, counts } = arranged(garden(crops));
-    expect(counts).toMatchObject({ volunteers: 0, family: 0 });
+    expect(counts).toMatchObject({ volunteers: 0, kin: 0 });
     expect(Math.abs((at[0]?.bounds.minX ?? 0) - 40)).toBeLessThan(2);
   });
 
@@ -91,15 +91,21 @@ describe("the arranger", () => {
   });
 });
 
-test("the family is a wish for three years, and not where volunteers are the trouble", () => {
+test("where no source names a disease, the family is a wish for three years, and not where volunteers are the trouble", () => {
   const [stand] = checked(garden([])).stands;
   if (!stand) throw new Error("no stand");
-  const missed = (kind: string, year: number) =>
-    wishesMissed(rotationWishes(stand, [ground("c", 0, kind, year)]), stand.outline);
-  expect(missed("pepper", 2024)).toEqual({ volunteers: 0, family: 1 });
-  expect(missed("pepper", 2023)).toEqual({ volunteers: 0, family: 0 });
-  expect(missed("pepper", 2028), "still to come").toEqual({ volunteers: 0, family: 0 });
-  expect(missed("carrot", 2026)).toEqual({ volunteers: 0, family: 0 });
-  expect(missed("tomato", 2026)).toEqual({ volunteers: 1, family: 0 });
-  expect(missed("tomato", 2024), "its land years are over").toEqual({ volunteers: 0, family: 1 });
+  const missed = (kind: string, year: number) => {
+    const earlierCrops = [ground("c", 0, kind, year)];
+    return wishesMissed(rotationWishes(stand, { earlierCrops, groundMarks: [] }), stand.outline);
+  };
+  expect(missed("pepper", 2024)).toEqual({ volunteers: 0, marks: 0, kin: 1 });
+  expect(missed("pepper", 2023)).toEqual({ volunteers: 0, marks: 0, kin: 0 });
+  expect(missed("pepper", 2028), "still to come").toEqual({ volunteers: 0, marks: 0, kin: 0 });
+  expect(missed("carrot", 2026)).toEqual({ volunteers: 0, marks: 0, kin: 0 });
+  expect(missed("tomato", 2026)).toEqual({ volunteers: 1, marks: 0, kin: 0 });
+  expect(missed("tomato", 2024), "its land years are over").toEqual({
+    volunteers: 0,
+    marks: 0,
+    kin: 1,
+  });
 });

@@ -176,7 +176,9 @@ describe("another season", () => {
       date: day("2027-05-10"),
       sownUnderGlass: day("2027-03-20"),
     };
-    const raised = trialPlan({ p: { at: 0, kind: "tomato", bloom: null, start, end: day("2027-09-30") } });
+    const raised = trialPlan({
+      p: { at: 0, kind: "tomato", bloom: null, start, end: day("2027-09-30") },
+    });
     expect(datesLeftBehind(raised, next)).toBe(2);
     const [moved, dropped] = (["move", "drop"] as const).map(
       (dates) => changeSeason(next, dates).apply(raised).layouts[0]?.plantings[0],

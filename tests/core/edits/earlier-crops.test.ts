@@ -133,7 +133,10 @@ describe("earlier crops", () => {
     expect(once.groundMarks).toEqual([{ ...mark, id: "mark-1" }]);
     expect(cropsOfPlan(before, once).marks).toEqual([]);
     const shifted = { ...mark, outline: { ...outline, x: 3.0004 } };
-    expect(cropsOfPlan({ ...before, groundMarks: [shifted] }, once).marks, "to the millimetre").toEqual([]);
+    expect(
+      cropsOfPlan({ ...before, groundMarks: [shifted] }, once).marks,
+      "to the millimetre",
+    ).toEqual([]);
   });
 
   test("that the earlier plan knew of come along, and none comes twice", () => {
