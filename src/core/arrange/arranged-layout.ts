@@ -1,7 +1,6 @@
 /** An arrangement as a layout of its own. */
 import { type CheckedLayout, checkLayout } from "../checks/checked-layout.ts";
-import { countBySeverity, foundBy } from "../checks/run-checks.ts";
-import { volunteersCheck } from "../checks/ground-checks.ts";
+import { countBySeverity } from "../checks/run-checks.ts";
 import type { Edit } from "../edits/edit.ts";
 import { setOutline } from "../edits/move-objects.ts";
 import { copyLayout } from "../edits/layout-edits.ts";
@@ -62,16 +61,12 @@ export function arrangedCounts({ plan, result }: CheckedLayout): ArrangedCounts 
   const { stands, findings } = result;
   const missed = stands
     .filter(({ planting }) => planting !== null)
-    .map((stand) => ({
-      id: stand.id,
-      ...wishesMissed(rotationWishes(stand, plan), stand.outline),
-    }));
-  const volunteers = new Set(foundBy(result, volunteersCheck).flatMap(({ subjects }) => subjects));
+    .map((stand) => wishesMissed(rotationWishes(stand, plan), stand.outline));
   return {
     conflicts: countBySeverity(findings).conflict,
-    volunteers: volunteers.size,
+    volunteers: missed.filter(({ volunteers }) => volunteers === 1).length,
     marks: missed.filter(({ marks }) => marks === 1).length,
-    kin: missed.filter(({ id, kin }) => kin === 1 && !volunteers.has(id)).length,
+    kin: missed.filter(({ kin, volunteers }) => kin === 1 && volunteers === 0).length,
     untold: findings.filter(({ check }) => check === "missing-figure").length,
   };
 }

@@ -14,7 +14,14 @@ import { capital, listed } from "./wording.ts";
 
 /** A date, or the days of a bloom, that is not of the season. */
 interface DateOutside {
-  readonly what: "bloom" | "predicted bloom" | "start" | "spring frost" | "autumn frost";
+  readonly what:
+    | "bloom"
+    | "predicted bloom"
+    | "start"
+    | "sowing under glass"
+    | "end"
+    | "spring frost"
+    | "autumn frost";
   readonly first: number;
   readonly last: number;
 }
@@ -89,6 +96,14 @@ function standDates(stand: Stand): readonly DateOutside[] {
   if (start !== undefined && !isStartInSeason(start, season)) {
     dates.push({ what: "start", first: start, last: start });
   }
+  const glass = planting?.start?.sownUnderGlass;
+  if (glass !== undefined && !isStartInSeason(glass, season)) {
+    dates.push({ what: "sowing under glass", first: glass, last: glass });
+  }
+  const end = planting?.end;
+  if (end !== undefined && (end < season.first || !isStartInSeason(end, season))) {
+    dates.push({ what: "end", first: end, last: end });
+  }
   return dates;
 }
 
@@ -132,6 +147,8 @@ const WORDS: Readonly<Record<DateOutside["what"], string>> = {
   bloom: "The bloom typed",
   "predicted bloom": "The bloom predicted",
   start: "The day it is sown or set out",
+  "sowing under glass": "The day it is sown under glass",
+  end: "The day it is cleared",
   "spring frost": "The last spring frost",
   "autumn frost": "The first autumn frost",
 };

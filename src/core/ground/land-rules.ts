@@ -17,44 +17,36 @@ export interface LandRule {
   readonly isStretched: boolean;
 }
 
-/** Rows of the table of England and Wales by kind: the crop and class as printed there. */
-const rowsOf: Readonly<Record<string, { readonly crop: string; readonly seedClass?: string }>> = {
-  wheat: { crop: "wheat, barley, oats, triticale" },
-  barley: { crop: "wheat, barley, oats, triticale" },
-  oat: { crop: "wheat, barley, oats, triticale" },
-  rye: { crop: "rye" },
-  pea: { crop: "field pea" },
-  "broad-bean": { crop: "broad bean" },
-  "common-bean": { crop: "French bean" },
-  soybean: { crop: "soybean" },
-  "oilseed-rape": {
-    crop: "crucifers: oilseed rape (not hybrids), fodder rape, turnip rape, brown, black and white mustard",
-  },
-  turnip: { crop: "turnip" },
-  beet: { crop: "beet (Beta vulgaris)" },
-  flax: { crop: "flax, linseed" },
-};
-/** Kinds that stand under the row of another. */
-const sameRow: Readonly<Record<string, string>> = {
-  mustard: "oilseed-rape",
-  "black-mustard": "oilseed-rape",
-  "white-mustard": "oilseed-rape",
-  chard: "beet",
-  "sugar-beet": "beet",
-  "fodder-beet": "beet",
-};
+const CEREALS = "wheat, barley, oats, triticale";
+const CRUCIFERS =
+  "crucifers: oilseed rape (not hybrids), fodder rape, turnip rape, brown, black and white mustard";
+const BEET = "beet (Beta vulgaris)";
+
+/** Under which crop of the table of England and Wales a kind stands, as printed there. */
+const cropOf: ReadonlyMap<string, string> = new Map([
+  ["wheat", CEREALS],
+  ["barley", CEREALS],
+  ["oat", CEREALS],
+  ["rye", "rye"],
+  ["pea", "field pea"],
+  ["broad-bean", "broad bean"],
+  ["common-bean", "French bean"],
+  ["soybean", "soybean"],
+  ["oilseed-rape", CRUCIFERS],
+  ["mustard", CRUCIFERS],
+  ["black-mustard", CRUCIFERS],
+  ["white-mustard", CRUCIFERS],
+  ["turnip", "turnip"],
+  ["beet", BEET],
+  ["chard", BEET],
+  ["sugar-beet", BEET],
+  ["fodder-beet", BEET],
+  ["flax", "flax, linseed"],
+]);
 
 /** The column asked for at a level: good practice for stock seed, else the minimum. Ours. */
 export function columnOf(level: PurityLevel | null): LandColumn {
   return level === "stock" ? "good practice" : "minimum";
-}
-
-/** The row a kind stands under; crucifers that have none are read with rape and the mustards. */
-function rowKey(kind: Kind): { readonly key: string; readonly isStretched: boolean } | null {
-  const key = sameRow[kind.id] ?? kind.id;
-  if (rowsOf[key]) return { key, isStretched: false };
-  if (kind.family === "Brassicaceae") return { key: "oilseed-rape", isStretched: true };
-  return null;
 }
 
 /**
@@ -62,9 +54,9 @@ function rowKey(kind: Kind): { readonly key: string; readonly isStretched: boole
  * class of certified seed, and for stock seed to that of basic seed.
  */
 export function ukRules(kind: Kind, column: LandColumn): readonly LandRule[] {
-  const found = rowKey(kind);
-  const crop = found && rowsOf[found.key]?.crop;
-  if (!found || crop === null) return [];
+  // Crucifers that have no row of their own are read with rape and the mustards.
+  const isStretched = !cropOf.has(kind.id) && kind.family === "Brassicaceae";
+  const crop = isStretched ? CRUCIFERS : cropOf.get(kind.id);
   const seedClass = column === "good practice" ? "pre-basic/basic" : "C1, C2";
   return landTable
     .filter(
@@ -78,8 +70,8 @@ export function ukRules(kind: Kind, column: LandColumn): readonly LandRule[] {
       column,
       parts,
       words,
-      note: found.isStretched ? "printed for rape and mustards" : fieldNote(kind),
-      isStretched: found.isStretched,
+      note: isStretched ? "printed for rape and mustards" : fieldNote(kind),
+      isStretched,
     }));
 }
 

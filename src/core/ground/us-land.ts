@@ -7,10 +7,13 @@ import type { Kind } from "../kinds/crop.ts";
 export type UsClass = "foundation" | "registered" | "certified";
 
 /** Fewer years for certified seed. */
-const certified: Readonly<Record<string, number>> = { mustard: 2, "oilseed-rape": 2 };
+const certified: ReadonlyMap<string, number> = new Map([
+  ["mustard", 2],
+  ["oilseed-rape", 2],
+]);
 
 /** Years for a kind and class; undefined where the table has no row for the kind. */
 export function usLandYears({ id, landYears }: Kind, seedClass: UsClass): number | undefined {
   if (landYears?.source !== "cfr-201-76") return undefined;
-  return (seedClass === "certified" ? certified[id] : undefined) ?? landYears.value;
+  return (seedClass === "certified" ? certified.get(id) : undefined) ?? landYears.value;
 }

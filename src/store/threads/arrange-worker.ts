@@ -14,9 +14,7 @@ import {
 import type { Trouble } from "../../core/arrange/arrange-state.ts";
 import { type ShortVariety, missingPlantings } from "../../core/arrange/missing-plantings.ts";
 import { checkLayout } from "../../core/checks/checked-layout.ts";
-import { joinGroundReckoning } from "../../core/checks/ground-checks.ts";
 import { addPlantings } from "../../core/edits/object-edits.ts";
-import { groundReckoning } from "../../core/ground/ground-reckoning.ts";
 import type { Plan, Planting } from "../../core/model/plan.ts";
 
 export interface ArrangeRequest {
@@ -58,8 +56,6 @@ const STEPS_EACH = 20_000;
 const LEAST_STEPS = 100_000;
 /** Between looks at the clock and the messages, milliseconds. */
 const TURN_MS = 60;
-
-joinGroundReckoning(groundReckoning);
 
 let isStopped = false;
 

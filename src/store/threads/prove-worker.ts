@@ -13,9 +13,7 @@ import {
 } from "../../core/arrange/arranged-layout.ts";
 import { type SlotProof, fewestInSlots } from "../../core/arrange/fewest-in-slots.ts";
 import { checkLayout } from "../../core/checks/checked-layout.ts";
-import { joinGroundReckoning } from "../../core/checks/ground-checks.ts";
 import { addPlantings } from "../../core/edits/object-edits.ts";
-import { groundReckoning } from "../../core/ground/ground-reckoning.ts";
 import type { Plan, Planting } from "../../core/model/plan.ts";
 
 export interface ProveRequest {
@@ -36,8 +34,6 @@ export interface ProveAnswer {
   /** What the checks find in that layout. */
   readonly after: ArrangedCounts;
 }
-
-joinGroundReckoning(groundReckoning);
 
 async function prove(request: ProveRequest): Promise<void> {
   const { layoutId, places, seconds } = request;

@@ -52,11 +52,21 @@ function troubledPlan(): Plan {
       sparse: { at: 1900, kind: "lettuce", plants: 900, start: sown, lots: ["few"] },
       stale: { at: 2000, kind: "onion", plants: 20, start: sown, lots: ["dead"] },
       mixed: { at: 2100, kind: "pea", plants: 20, start: sown, lots: ["few"] },
+      clubbed: { at: 2200, kind: "kale" },
+      rotten: { at: 2300, kind: "leek" },
+      cleared: { at: 2400, kind: "dill", end: day("2027-07-02") },
+      backwards: { at: 2500, kind: "fennel", start: sown, end: day("2027-07-02") },
     },
     [],
     {
       site: { name: "Garden", upBearingDeg: 0, firstAutumnFrost: day("2027-10-01") },
-      earlierCrops: [{ id: "c", outline: squareAt(3), kind: "tomato", year: 2026 }],
+      earlierCrops: [
+        { id: "c", outline: squareAt(3), kind: "tomato", year: 2026 },
+        { id: "d", outline: squareAt(2200), kind: "cabbage", year: 2025, wentToSeed: "no" },
+      ],
+      groundMarks: [
+        { id: "m", outline: squareAt(2300), disease: "white-rot", seenOn: day("2020-07-01") },
+      ],
       lots: [
         {
           id: "few",

@@ -23,6 +23,7 @@ test("every list is counted, plantings of all layouts together", () => {
     storagePlaces: 0,
     ownKinds: 0,
     earlierCrops: 1,
+    groundMarks: 0,
     entries: 0,
     beds: 0,
     plantings: 4,
