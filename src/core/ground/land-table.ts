@@ -34,17 +34,6 @@ const FORAGE: Taxa = ["Medicago", "Trifolium", "Onobrychis"];
 const SAME: Taxa = ["same species"];
 const CRUCIFERS: Taxa = ["Brassicaceae"];
 
-function row(
-  crop: string,
-  seedClass: string,
-  column: LandColumn,
-  printed: string,
-  parts: readonly LandPart[],
-  words: string,
-): LandRow {
-  return { crop, seedClass, column, printed, parts, words };
-}
-
 /** The two columns of a crop whose every class is asked the same. */
 function bothColumns(
   crop: string,
@@ -80,44 +69,44 @@ const fieldPulse = (crop: string) =>
   );
 
 export const landTable: readonly LandRow[] = [
-  row(
-    "wheat, barley, oats, triticale",
-    "pre-basic/basic",
-    "good practice",
-    "2",
-    [
+  {
+    crop: "wheat, barley, oats, triticale",
+    seedClass: "pre-basic/basic",
+    column: "good practice",
+    printed: "2",
+    parts: [
       { years: 2, of: SAME },
       { years: 2, of: CEREALS },
     ],
-    "no other variety of the same species, and no other cereal",
-  ),
-  row(
-    "wheat, barley, oats, triticale",
-    "pre-basic/basic",
-    "minimum",
-    "1",
-    [{ years: 1, of: SAME }],
-    "no other variety of the same species",
-  ),
-  row(
-    "wheat, barley, oats, triticale",
-    "C1, C2",
-    "good practice",
-    "2 (other cereal species 1)",
-    [
+    words: "no other variety of the same species, and no other cereal",
+  },
+  {
+    crop: "wheat, barley, oats, triticale",
+    seedClass: "pre-basic/basic",
+    column: "minimum",
+    printed: "1",
+    parts: [{ years: 1, of: SAME }],
+    words: "no other variety of the same species",
+  },
+  {
+    crop: "wheat, barley, oats, triticale",
+    seedClass: "C1, C2",
+    column: "good practice",
+    printed: "2 (other cereal species 1)",
+    parts: [
       { years: 2, of: SAME },
       { years: 1, of: CEREALS },
     ],
-    "no other variety of the same species; no other cereal in 1 year",
-  ),
-  row(
-    "wheat, barley, oats, triticale",
-    "C1, C2",
-    "minimum",
-    "1",
-    [{ years: 1, of: SAME }],
-    "no other variety of the same species",
-  ),
+    words: "no other variety of the same species; no other cereal in 1 year",
+  },
+  {
+    crop: "wheat, barley, oats, triticale",
+    seedClass: "C1, C2",
+    column: "minimum",
+    printed: "1",
+    parts: [{ years: 1, of: SAME }],
+    words: "no other variety of the same species",
+  },
   ...bothColumns("rye", sameSpecies(1, "no other variety of rye or triticale"), otherVariety(1)),
   ...fieldPulse("field pea"),
   ...fieldPulse("field bean (Vicia faba)"),
@@ -230,12 +219,13 @@ export const landTable: readonly LandRow[] = [
     },
     "certified / basic",
   ),
-  row(
-    "maize",
-    "all",
-    "rule",
-    "0",
-    [],
-    "maize may follow maize; then one more inspection must find the field free of volunteers",
-  ),
+  {
+    crop: "maize",
+    seedClass: "all",
+    column: "rule",
+    printed: "0",
+    parts: [],
+    words:
+      "maize may follow maize; then one more inspection must find the field free of volunteers",
+  },
 ];

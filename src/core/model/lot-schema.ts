@@ -101,7 +101,7 @@ const origin = record({
   on: z.optional(date),
 });
 
-const basis = z.enum(["seen", "own", "published", "rule of thumb"]);
+const basis = z.enum(["seen", "own", "published", "planned end", "rule of thumb"]);
 
 /** When it flowered, as far as it was known on the day it was judged. */
 const frozenBloom = record({

@@ -12,6 +12,7 @@ const BASIS: Readonly<Record<Basis, string>> = {
   seen: "seen",
   own: "own figure",
   published: "published figure",
+  "planned end": "planned day of clearing",
   "rule of thumb": "rule of thumb",
 };
 
