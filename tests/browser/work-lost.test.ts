@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Plan } from "../../src/core/model/plan.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
 import { dropFile } from "./drop-file.ts";
-import { dragOnSheet, openSample } from "./sheet.ts";
+import { dragOnSheet, openSample, twoFrames } from "./sheet.ts";
 
 describe("work is not lost", () => {
   let browser: Browser;
@@ -57,12 +57,28 @@ describe("work is not lost", () => {
     // A page before this one, to which the browser could go back.
     await page.evaluate(() => history.pushState(null, "", "?here"));
     const here = page.url();
+    await page.evaluate(() => {
+      const seen = { wheels: 0, left: 0 };
+      Reflect.set(window, "seen", seen);
+      window.addEventListener("wheel", () => (seen.wheels += 1), { capture: true, passive: true });
+      for (const leaving of ["popstate", "pagehide"]) {
+        window.addEventListener(leaving, () => (seen.left += 1));
+      }
+    });
+    const seen = () =>
+      page.evaluate(() => ({
+        ...(Reflect.get(window, "seen") as Record<"wheels" | "left", number>),
+      }));
+    let turned = 0;
     const wheelOver = async (selector: string) => {
       const box = await page.locator(selector).first().boundingBox();
       if (!box) throw new Error(`${selector} is not there.`);
       await page.mouse.move(box.x + box.width / 2, box.y + Math.min(box.height / 2, 40));
       for (let turn = 0; turn < 8; turn += 1) await page.mouse.wheel(turn < 4 ? -900 : 900, 0);
-      await page.waitForTimeout(700);
+      turned += 8;
+      // Every turn has come to the page, and has been drawn, before it is asked where it is.
+      await expect.poll(async () => (await seen()).wheels).toBeGreaterThanOrEqual(turned);
+      await twoFrames(page);
     };
     for (const place of [".finding", "[data-region=seed-list]", ".sheet", "[data-region=bloom]"]) {
       await wheelOver(place);
@@ -70,6 +86,7 @@ describe("work is not lost", () => {
     await page.keyboard.press("Control+k");
     await wheelOver("dialog[open]");
     expect(page.url()).toBe(here);
+    expect((await seen()).left).toBe(0);
     // Where the wheel does nothing in a browser without a screen, the rule itself is looked at.
     const loose = await page.evaluate(() =>
       [...document.querySelectorAll("*")]

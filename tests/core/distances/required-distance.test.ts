@@ -181,10 +181,12 @@ describe("the rule", () => {
 
 describe("every kind", () => {
   test("no recalled figure is the default where a seen one exists", () => {
+    let recalled = 0;
     for (const kind of kinds)
       for (const level of levelOrder) {
         const found = requiredDistance(kind, undefined, level);
         if (findSource(found?.figure.source ?? "")?.trust !== "from memory") continue;
+        recalled += 1;
         const strict = levelOrder.slice(levelOrder.indexOf(level));
         const seen = kind.isolation.filter(
           (entry) =>
@@ -194,19 +196,23 @@ describe("every kind", () => {
         );
         expect([kind.id, level, seen]).toEqual([kind.id, level, []]);
       }
+    expect(recalled).toBeGreaterThan(5);
   });
 
   test("a default comes from its own kind and lies within its range", () => {
+    let defaults = 0;
     for (const kind of kinds)
       for (const form of kind.forms ?? [undefined])
         for (const level of levelOrder) {
           const found = requiredDistance(kind, form?.id, level);
           if (!found) continue;
+          defaults += 1;
           expect(kind.isolation).toContain(found.figure);
           expect(found.figure.metres).toBeGreaterThanOrEqual(found.range.leastM);
           expect(found.figure.metres).toBeLessThanOrEqual(found.range.mostM);
           expect(found.why).toContain(found.figure.published);
         }
+    expect(defaults).toBeGreaterThan(kinds.length);
   });
 
   test.each([

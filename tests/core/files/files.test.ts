@@ -48,6 +48,8 @@ describe("GeoJSON", () => {
     expect(written.type).toBe("FeatureCollection");
     expect(written.features).toHaveLength(25);
     expect(Object.keys(written)).not.toContain("crs");
+    const areas = written.features.filter(({ geometry }) => geometry.type !== "Point");
+    expect(areas.length).toBeGreaterThan(20);
     for (const { type, geometry, properties, id } of written.features) {
       expect(type).toBe("Feature");
       expect(typeof id).toBe("string");

@@ -42,7 +42,7 @@ describe("a kind that is missing", () => {
   test("is found by name and crosses as its species does", () => {
     const own = book.find("Moonfruit");
     expect(own?.id).toBe("own-kind-1");
-    if (!own) return;
+    if (!own) throw new Error("not found");
     expect(book.relation(own, builtIn("summer-squash")).relation).toBe("freely");
     expect(book.relation(own, builtIn("cucumber")).relation).toBe("no");
     expect(book.kinds).toHaveLength(cropBook().kinds.length + 1);

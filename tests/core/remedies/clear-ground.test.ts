@@ -77,6 +77,7 @@ function edgeDistance(rings: readonly Float64Array[], x: number, y: number): num
 
 describe("clear ground", () => {
   test("places inside are clear by the plain checks and places outside are not", () => {
+    let asked = 0;
     fc.assert(
       fc.property(
         fc.record({
@@ -117,12 +118,14 @@ describe("clear ground", () => {
           for (const { x, y } of places) {
             // Half the checks' own tolerances for edges and neighbours.
             if (edgeDistance(ground.centres, x, y) < 0.015) continue;
+            asked += 1;
             expect(isClearAt(plan, "p", x, y)).toBe(inside(ground.centres, x, y));
           }
         },
       ),
       { numRuns: 120, seed: 20_270_201 },
     );
+    expect(asked).toBeGreaterThan(120 * 10);
   }, 60_000);
 
   test("the nearest clear spot verifies and nothing nearer does", () => {
@@ -190,6 +193,7 @@ describe("clear ground beside odd outlines", () => {
     ] as const;
 
   test("a hole smaller than the planting is no ground to lie on", () => {
+    let asked = 0;
     fc.assert(
       fc.property(
         fc.double({ min: 0.05, max: 3, noNaN: true }),
@@ -213,6 +217,7 @@ describe("clear ground beside odd outlines", () => {
             [x, y],
           ] as const) {
             if (edgeDistance(ground.centres, px, py) < 0.015) continue;
+            asked += 1;
             if (inside(ground.centres, px, py)) expect(isClearAt(plan, "p", px, py)).toBe(true);
             // A place over the hole is none, however small the hole.
             const offX = Math.abs(px - 0.3);
@@ -223,6 +228,7 @@ describe("clear ground beside odd outlines", () => {
       ),
       { numRuns: 200, seed: 20_270_202 },
     );
+    expect(asked).toBeGreaterThan(200 * 2);
   });
 
   test("the tip of a neighbour, however sharp, is its ground", () => {
