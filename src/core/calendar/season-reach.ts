@@ -6,9 +6,9 @@ import { type DayNumber, civilFromDay } from "../model/day.ts";
 import type { Bloom, DayWindow } from "./bloom-window.ts";
 import { yearsLater } from "./yearly.ts";
 
-/** Sown or set out so many days before the season at most: overwintered plants. Ours. */
+/** Sown or set out so many days before the season at most: overwintered plants. No source; our choice. */
 const EARLIEST_START_DAYS = 366;
-/** The last spring frost may lie so many days before a season that begins late. Ours. */
+/** The last spring frost may lie so many days before a season that begins late. No source; our choice. */
 const EARLIEST_FROST_DAYS = 60;
 const YEAR_DAYS = 365;
 

@@ -12,9 +12,9 @@ import type { Stand } from "../checks/stand.ts";
 import { type DayNumber, civilFromDay } from "../model/day.ts";
 import type { Climate } from "../model/plan.ts";
 
-/** Most days open together of a pair in conflict that still counts as nearly cleared by time. Ours. */
+/** Most days open together of a pair in conflict that still counts as nearly cleared by time. No source; our choice. */
 export const NEARLY_CLEAR_DAYS = 14;
-/** Days a year's record may lack of those a stand needs; they are filled by the usual. Ours. */
+/** Days a year's record may lack of those a stand needs; they are filled by the usual. No source; our choice. */
 export const MAY_LACK_DAYS = 5;
 /** Fewer years say nothing about how often. */
 const LEAST_YEARS = 2;

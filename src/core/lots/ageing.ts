@@ -36,17 +36,17 @@ export interface Ageing {
   readonly notes: readonly LifeNote[];
 }
 
-/** What seed lies in when nobody says where: an ordinary room. Ours. */
+/** What seed lies in when nobody says where: an ordinary room. No source; our choice. */
 export const ORDINARY_ROOM: Condition = { fromMonth: 1, temperatureC: 20, humidityPct: 50 };
 
-/** A moisture is known no better than this, percentage points. Ours. */
+/** A moisture is known no better than this, percentage points. No source; our choice. */
 const MOISTURE_DOUBT_PCT = 0.5;
-/** Rooms for which handbook years are meant. Ours. */
+/** Rooms for which handbook years are meant. No source; our choice. */
 const ROOM = { celsius: [10, 25], humidityPct: [30, 60] } as const;
 /** Fresh seed a handbook year starts from, and what it falls to where no standard is published. */
 const FRESH = 0.95;
 export const NO_STANDARD = 0.5;
-/** A single handbook year stands for a quarter less to a quarter more. Ours. */
+/** A single handbook year stands for a quarter less to a quarter more. No source; our choice. */
 const YEARS_DOUBT = 0.25;
 /** Fahrenheit and humidity of an ordinary room of 20 C and 50 %. */
 const ROOM_SUM = 118;

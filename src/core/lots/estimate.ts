@@ -36,13 +36,13 @@ export interface Estimate {
   readonly notes: readonly LifeNote[];
 }
 
-/** Fresh seed of which nobody knows better has at most this rate. Ours. */
+/** Fresh seed of which nobody knows better has at most this rate. No source; our choice. */
 const FRESH_MOST = 0.98;
 /** Seeds whose quarter keeps an assumed rate off 0 and 1. */
 const ASSUMED_SEEDS = 100;
 /** Edges of a band keep so far off 0 and 1, whose probits are not finite. */
 const LEAST_EDGE = 0.001;
-/** Day of the harvest year from which untested seed is counted: 1 October. Ours. */
+/** Day of the harvest year from which untested seed is counted: 1 October. No source; our choice. */
 const HARVEST_MONTH = 10;
 const FARTHEST_DAYS = 36_525;
 

@@ -71,11 +71,11 @@ export interface RenewalView {
   readonly seasonsAhead?: number;
 }
 
-/** Seasons looked ahead unless told otherwise. Ours. */
+/** Seasons looked ahead unless told otherwise. No source; our choice. */
 const SEASONS_AHEAD = 2;
 const DAYS_A_YEAR = 365.25;
 
-/** Plants of a kind for which nobody gives a population. Ours. */
+/** Plants of a kind for which nobody gives a population. No source; our choice. */
 const UNADVISED_PLANTS = 20;
 
 const ORDER: readonly RenewalCause[] = ["gone", "dead", "doubtful", "short", "unknown", "soon"];

@@ -69,7 +69,7 @@ const ROWS: readonly YieldRow[] = [
   recalled(["maize", "sweet-corn", "popcorn"], 150, 300),
 ];
 
-/** A single own harvest stands for a third less to a third more. Ours. */
+/** A single own harvest stands for a third less to a third more. No source; our choice. */
 const ONE_HARVEST_DOUBT = 1 / 3;
 
 /**

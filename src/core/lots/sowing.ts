@@ -11,7 +11,7 @@ import { standardOf } from "./ageing.ts";
 
 /** Rules of thumb for what comes up in the open, from memory: good, fair and poor seedbeds. */
 export const EMERGENCE = { good: 0.8, fair: 0.6, poor: 0.4 } as const;
-/** Extra plants where nobody says: one in ten. Ours. */
+/** Extra plants where nobody says: one in ten. No source; our choice. */
 export const USUAL_SPARE = 0.1;
 /** Seed that is all but dead is not reckoned with: no less than this. */
 const LEAST_RATE = 0.02;
