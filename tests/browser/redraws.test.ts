@@ -128,9 +128,9 @@ async function startCounting(page: Page): Promise<void> {
       };
       return () => Reflect.deleteProperty(context, "clearRect");
     });
-    const { setTimeout: wait } = window;
+    const wait = window.setTimeout.bind(window);
     Reflect.set(window, "setTimeout", (run: () => void, ms?: number, ...rest: unknown[]) => {
-      if (ms !== followMs) return Reflect.apply(wait, window, [run, ms, ...rest]);
+      if (ms !== followMs) return wait(run, ms, ...rest);
       pausing += 1;
       mostPauses = Math.max(mostPauses, pausing);
       return wait(() => {

@@ -11,9 +11,9 @@ test.each<[Partial<Lot>, string]>([
   [{ harvestYear: 2028 }, "harvest 2028"],
   [{ harvestYear: 2026 }, "harvest 2026, 1 year old"],
   [{ harvestYear: 2019 }, "harvest 2019, 8 years old"],
-  [{ from: { what: "gift", on: day("2024-11-02") } }, "came 2024, age not known"],
+  [{ from: { what: "received", on: day("2024-11-02") } }, "came 2024, age not known"],
   [
-    { harvestYear: 2023, from: { what: "gift", on: day("2024-11-02") } },
+    { harvestYear: 2023, from: { what: "received", on: day("2024-11-02") } },
     "harvest 2023, 4 years old",
   ],
   [{}, "age not known"],

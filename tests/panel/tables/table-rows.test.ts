@@ -24,7 +24,7 @@ const SHED: Surrounding = {
   label: "tool shed",
   what: "building",
   outline: { shape: "rectangle", x: 20, y: 4, widthM: 2.5, lengthM: 4, turnDeg: 30 },
-  flowering: "no",
+  flowering: "yes",
   cover: "none",
   locked: true,
 };
