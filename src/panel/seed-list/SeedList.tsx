@@ -1,15 +1,27 @@
-import { type RefObject, memo, useDeferredValue, useEffect, useMemo, useRef } from "react";
+import { type RefObject, memo, useDeferredValue, useEffect, useMemo, useState } from "react";
 import type { Hatch } from "../../core/page/hatch.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { HatchSwatch } from "../state/HatchSwatch.tsx";
+import { oneOf, stored } from "../../store/window/stored.ts";
+import { SeedRow } from "./SeedRow.tsx";
+import {
+  type SeedListOrder,
+  foundRows,
+  inOrderOf,
+  orderWords,
+  seedListOrders,
+} from "./seed-list-order.ts";
 import { type SeedListRow, seedListRows, seedListSummary } from "./seed-list-rows.ts";
 import { useHatches } from "../state/use-hatches.ts";
+import { useRovingRows } from "../state/roving-rows.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
-import { viewNow } from "../state/view-state.ts";
-import { windowNow } from "../state/plan-actions.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
-import { newVariety, placeDialog, varietyDialog, varietyList } from "./commands.ts";
+import { newVariety, varietyList } from "./commands.ts";
 import "./seed-list.css";
+
+/** Shorter lists are read, not searched. */
+const SEARCHED_FROM = 9;
+
+const storedOrder = stored("wideberth.seed-list-order", oneOf(seedListOrders));
 
 /** What a dragged variety is known by; the sheet takes it. */
 const VARIETY_TYPE = "application/x-wideberth-variety";
@@ -20,7 +32,14 @@ export function SeedList() {
   const layout = useDeferredValue(useShownLayout());
   const book = usePlanStore((state) => state.book);
   const hatchOf = useHatches(plan);
+  const [order, setOrder] = useState(storedOrder.load);
+  const [typed, setTyped] = useState("");
   const rows = useMemo(() => seedListRows(plan, layout, book), [plan, layout, book]);
+  const listed = useMemo(() => inOrderOf(foundRows(rows, typed), order), [rows, typed, order]);
+  const pickOrder = (picked: SeedListOrder) => {
+    storedOrder.save(picked);
+    setOrder(picked);
+  };
   return (
     <section className="region seed-list" aria-labelledby="seed-list-heading">
       <header className="region-head">
@@ -34,7 +53,13 @@ export function SeedList() {
           The varieties to renew this season stand here, with the plants placed of those wanted.
         </p>
       ) : (
-        <SeedListItems rows={rows} hatchOf={hatchOf} />
+        <>
+          {rows.length >= SEARCHED_FROM && (
+            <SeedListTools typed={typed} order={order} onType={setTyped} onOrder={pickOrder} />
+          )}
+          {listed.length === 0 && <p className="region-empty">No variety of that name or kind.</p>}
+          <SeedListItems rows={listed} hatchOf={hatchOf} />
+        </>
       )}
       <div className="region-foot">
         <CommandButton of={newVariety}>Add a variety</CommandButton>
@@ -46,18 +71,54 @@ export function SeedList() {
   );
 }
 
+interface SeedListToolsProps {
+  readonly typed: string;
+  readonly order: SeedListOrder;
+  readonly onType: (typed: string) => void;
+  readonly onOrder: (order: SeedListOrder) => void;
+}
+
+function SeedListTools({ typed, order, onType, onOrder }: SeedListToolsProps) {
+  return (
+    <div className="seed-tools">
+      <input
+        type="search"
+        aria-label="Variety or kind"
+        placeholder="Variety or kind"
+        value={typed}
+        onChange={({ target }) => onType(target.value)}
+      />
+      <select
+        aria-label="Order of the seed list"
+        value={order}
+        onChange={({ target }) => {
+          const picked = seedListOrders.find((each) => each === target.value);
+          if (picked) onOrder(picked);
+        }}
+      >
+        {seedListOrders.map((each) => (
+          <option key={each} value={each}>
+            {orderWords[each]}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
 interface SeedListItemsProps {
   readonly rows: readonly SeedListRow[];
   readonly hatchOf: ReadonlyMap<string, Hatch>;
 }
 
 const SeedListItems = memo(function SeedListItems({ rows, hatchOf }: SeedListItemsProps) {
-  const listRef = useRef<HTMLUListElement>(null);
-  useVarietyDrag(listRef);
+  const roving = useRovingRows("[data-stop]");
+  const [chosen, setChosen] = useState<string | null>(null);
+  useVarietyDrag(roving.ref);
   return (
-    <ul className="plain-list" ref={listRef}>
+    <ul className="plain-list" {...roving}>
       {rows.map((row) => (
-        <SeedListItem
+        <SeedRow
           key={row.variety.id}
           id={row.variety.id}
           name={row.variety.name}
@@ -65,6 +126,8 @@ const SeedListItems = memo(function SeedListItems({ rows, hatchOf }: SeedListIte
           placedText={row.placedText}
           reason={row.variety.reason ?? ""}
           isShort={row.isShort}
+          isChosen={row.variety.id === chosen}
+          onChoose={setChosen}
           plantingIds={row.plantingIds.join(" ")}
           hatch={hatchOf.get(row.kind?.group ?? "")}
         />
@@ -87,64 +150,3 @@ function useVarietyDrag(listRef: RefObject<HTMLUListElement | null>): void {
     return () => list?.removeEventListener("dragstart", start);
   }, [listRef]);
 }
-
-type SeedListItemProps = Pick<SeedListRow, "kindText" | "placedText" | "isShort"> & {
-  readonly id: string;
-  readonly name: string;
-  /** Ids with spaces between: a row is drawn anew only when its text changes. */
-  readonly plantingIds: string;
-  /** Why it is grown out this season; empty: not said. */
-  readonly reason: string;
-  readonly hatch: Hatch | undefined;
-};
-
-const SeedListItem = memo(function SeedListItem(props: SeedListItemProps) {
-  const { id, name, kindText, placedText, isShort, plantingIds, reason, hatch } = props;
-  const showPlantings = () => {
-    const ids = plantingIds.split(" ");
-    windowNow().select(ids);
-    windowNow().bringIntoView(ids);
-    viewNow().showSheet();
-  };
-  return (
-    <li className="seed-row" draggable data-variety={id}>
-      <HatchSwatch hatch={hatch} />
-      <p className="seed-name">
-        <bdi>{name}</bdi>
-      </p>
-      <p className="seed-facts">
-        <span>{kindText}</span>
-        <span className={isShort ? "seed-placed short" : "seed-placed"}>{placedText}</span>
-      </p>
-      {reason !== "" && <p className="seed-reason">{reason}</p>}
-      <div className="seed-actions">
-        <button
-          type="button"
-          className="link"
-          aria-label={`Place ${name} in a bed`}
-          onClick={() => placeDialog.open({ varietyId: id, bedId: null })}
-        >
-          Place
-        </button>
-        {plantingIds !== "" && (
-          <button
-            type="button"
-            className="link"
-            aria-label={`Show plantings of ${name}`}
-            onClick={showPlantings}
-          >
-            Show
-          </button>
-        )}
-        <button
-          type="button"
-          className="link"
-          aria-label={`Edit ${name}`}
-          onClick={() => varietyDialog.open({ id })}
-        >
-          Edit
-        </button>
-      </div>
-    </li>
-  );
-});

@@ -10,7 +10,7 @@ export interface SeedListRow {
   readonly kindText: string;
   readonly plantingIds: readonly string[];
   readonly placedPlants: number;
-  /** `40 of 40 plants`, or `40 plants` when no number is wanted. */
+  /** `40 of 40`, or `40 plants` when no number is wanted. */
   readonly placedText: string;
   readonly isShort: boolean;
 }
@@ -34,7 +34,7 @@ export function seedListRows(plan: Plan, layout: Layout, book: CropBook): readon
       kindText: kindText(variety, kind),
       plantingIds: entry?.ids ?? [],
       placedPlants: plants,
-      placedText: wanted === undefined ? `${plants} plants` : `${plants} of ${wanted} plants`,
+      placedText: wanted === undefined ? `${plants} plants` : `${plants} of ${wanted}`,
       isShort: wanted === undefined ? entry === undefined : plants < wanted,
     };
   });

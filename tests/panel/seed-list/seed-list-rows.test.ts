@@ -9,11 +9,7 @@ test("placed plants add up over the plantings of a variety", () => {
     plantingAt(3, 6, { variety: "variety-2", plants: 5 }),
   ]);
   const rows = seedListRows(plan, layout, book);
-  expect(rows.map((row) => row.placedText)).toEqual([
-    "10 of 10 plants",
-    "5 of 20 plants",
-    "0 of 30 plants",
-  ]);
+  expect(rows.map((row) => row.placedText)).toEqual(["10 of 10", "5 of 20", "0 of 30"]);
   expect(rows.map((row) => row.isShort)).toEqual([false, true, true]);
   expect(rows[0]?.plantingIds).toEqual(["planting-1", "planting-2"]);
   expect(seedListSummary(rows)).toBe("3 varieties, 2 still to place");

@@ -1,4 +1,4 @@
-/** Fifty findings in a real browser: how many are in sight, and what can be done with each there. */
+/** Fifty findings and 28 varieties in a real browser: how many are in sight, and what can be done there. */
 import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Browser, Page } from "playwright-core";
@@ -179,5 +179,45 @@ describe("a garden with many findings", () => {
     await trial.getByRole("button", { name: "Cancel" }).click();
     await expect.poll(() => conflictCount(page)).toBe(before);
     expect(await page.getByRole("region", { name: "Ways out" }).count()).toBe(1);
+  });
+});
+
+describe("the seed list of 28 varieties", () => {
+  const rows = () => page.locator(".seed-row");
+  const names = () => page.locator(".seed-name").allInnerTexts();
+
+  test("at least twenty are in sight", async () => {
+    const inSight = await page.evaluate(() => {
+      const region = document.querySelector("[data-region=seed-list]")?.getBoundingClientRect();
+      return [...document.querySelectorAll(".seed-row")].filter((row) => {
+        const { top, bottom } = row.getBoundingClientRect();
+        return region !== undefined && top >= region.top && bottom <= region.bottom;
+      }).length;
+    });
+    expect(inSight).toBeGreaterThanOrEqual(20);
+  });
+
+  test("a part of a kind's name finds its varieties, and the order can be another", async () => {
+    const find = page.getByLabel("Variety or kind");
+    await find.fill("runner");
+    await expect.poll(() => rows().count()).toBe(4);
+    await find.fill("");
+    await expect.poll(() => rows().count()).toBe(28);
+    await page.getByLabel("Order of the seed list").selectOption("By kind");
+    await expect.poll(async () => (await names())[0]).toBe("Fallow 5");
+    expect(await axeFaults(page)).toEqual([]);
+  });
+
+  test("a press chooses a variety: its plantings are selected and its actions stay", async () => {
+    await page.getByLabel("Order of the seed list").selectOption("As added");
+    await page.locator(".seed-name", { hasText: "Fallow 3" }).first().click();
+    await page
+      .locator(".particulars")
+      .getByRole("heading", { name: /Planting P-4/ })
+      .waitFor();
+    const chosen = page.locator(".seed-row[data-chosen]");
+    await chosen.getByRole("button", { name: "Edit Fallow 3" }).click();
+    await page.getByRole("dialog").getByLabel("Name").waitFor();
+    await page.keyboard.press("Escape");
   });
 });
