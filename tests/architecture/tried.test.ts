@@ -11,6 +11,7 @@ import { filesUnder, textOf } from "./source-files.ts";
 
 /** Parts of whole documents and reports: what is tried is what comes out. */
 const TRIED_WITHIN: Readonly<Record<string, readonly string[]>> = {
+  "src/core/ground": ["tests/core/ground/volunteers.test.ts", "tests/core/ground/rotation.test.ts"],
   "src/core/map": ["tests/core/paper-set/plot-map.test.ts", "tests/core/map/paper-proof.test.ts"],
   "src/core/page/panel-fill.ts": ["tests/core/map/map-panel.test.ts"],
   "src/core/page/qr-marks.ts": ["tests/core/labels/stake-labels.test.ts"],
