@@ -1,8 +1,9 @@
-import { OWN_SIZE_EXAMPLE, labelSizes } from "../core/labels/label-sizes.ts";
+import { MEASURES_EXAMPLE } from "../core/labels/label-measures.ts";
+import { labelSizes } from "../core/labels/label-sizes.ts";
 import { companionTitles } from "../core/map/companion-ids.ts";
-import { allExports } from "../core/files/all-exports.ts";
+import { exportList } from "../core/files/export-list.ts";
 
-const formats = allExports
+const formats = exportList
   .map(({ id, title, needs }) => {
     const where = needs === "canvas" ? "; in the browser only" : "";
     return `      ${id.padEnd(13)} ${title}${where}`;
@@ -14,6 +15,11 @@ const sheets = Object.entries(companionTitles)
     return `    ${(index === 0 ? "--with" : "").padEnd(7)}${id.padEnd(12)} ${title}`;
   })
   .join("\n");
+
+const sizes = labelSizes
+  .map(({ id }) => id)
+  .join(", ")
+  .replace(/(.{40,60}?), /g, "$1,\n                   ");
 
 export const help = `Wideberth: how far apart seed plots must stand, and a map to plant them by.
 
@@ -57,12 +63,15 @@ wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
 ${sheets}
 
 wideberth export PLAN --format NAME -o FILE [--layout NAME]
-                 [--size NAME] [--start N] [--qr] [--treated TEXT] [--as-grown [--on YYYY-MM-DD]]
+                 [--size NAME] [--start N] [--offset XxY] [--qr] [--treated TEXT]
+                 [--as-grown [--on YYYY-MM-DD]]
     Writes one of the files for others:
 ${formats}
-    --size NAME    of labels: ${labelSizes.map(({ id }) => id).join(", ")}
-                   or measured: "${OWN_SIZE_EXAMPLE}"
+    --size NAME    of labels: ${sizes}
+                   or measured, in mm:
+                   "${MEASURES_EXAMPLE}"
     --start N      the first label of the sheet that is still there
+    --offset XxY   how far the printer prints too far right and down, mm
     --qr           with a code read by machine
     --treated TEXT what the seed in the packets was treated with
     --as-grown     maps, pictures, pairs and packets as the field record has it on a day

@@ -8,6 +8,7 @@ import { companionIds } from "../../src/core/map/companion-ids.ts";
 import { writePlan } from "../../src/core/model/read-plan.ts";
 import { gardenPlan } from "../support/paper-garden.ts";
 import { textOf } from "../support/printed.ts";
+import { withLots } from "../support/with-lots.ts";
 import { type BuiltProgram, buildProgram } from "../support/built-program.ts";
 
 let program: BuiltProgram;
@@ -18,7 +19,11 @@ beforeAll(() => {
   planFile = join(program.folder, "garden.json");
   writeFileSync(
     planFile,
-    writePlan(copyLayout("layout-1", "layout-2", "Layout 2").apply(gardenPlan())),
+    writePlan(
+      copyLayout("layout-1", "layout-2", "Layout 2").apply(
+        withLots(gardenPlan(), (index) => `26-AB-${index}`),
+      ),
+    ),
   );
 }, 60_000);
 
@@ -74,6 +79,28 @@ describe("wideberth export", () => {
       "a4-small",
     ],
     [
+      "labels that lie on each other",
+      [
+        "--format",
+        "stake-labels",
+        "--size",
+        "page=210x297 label=80x38 columns=2 rows=7 left=7 top=9 pitch=70x38",
+        "-o",
+        "x",
+      ],
+      "Pitch across: got 70 mm",
+    ],
+    [
+      "a label the sheet has not",
+      ["--format", "stake-labels", "--start", "25", "-o", "x"],
+      "First label: got 25, expected 1 to 24",
+    ],
+    [
+      "an offset past any printer's",
+      ["--format", "stake-labels", "--offset", "30x0", "-o", "x"],
+      "at most 20 mm",
+    ],
+    [
       "no number of a label",
       ["--format", "stake-labels", "--start", "0", "-o", "x"],
       "first label",
@@ -82,6 +109,14 @@ describe("wideberth export", () => {
     const { code, stderr } = program.run(["export", planFile, ...args]);
     expect(code).toBe(2);
     expect(stderr).toContain(words);
+  });
+
+  test("says which words found no room on labels too small for them", () => {
+    const size = "page=210x297 label=30x12 columns=4 rows=10 left=10 top=10 pitch=40x20";
+    const args = ["export", planFile, "--format", "packet-labels", "--size", size, "-o", "-"];
+    const { code, stderr } = program.run(args);
+    expect(code).toBe(0);
+    expect(stderr).toContain("No room on the label for Amber Lantern");
   });
 
   test("2 for GeoJSON of a site without a position, and for labels of nothing", () => {

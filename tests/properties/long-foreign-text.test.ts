@@ -14,7 +14,7 @@ import { icalendar } from "../../src/core/files/icalendar.ts";
 import { csvFile, plainCell } from "../../src/core/formats/csv-file.ts";
 import { xmlElements } from "../../src/core/formats/xml-elements.ts";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
-import { ownLabelSize } from "../../src/core/labels/label-sizes.ts";
+import { readMeasures } from "../../src/core/labels/label-measures.ts";
 import { parseLength } from "../../src/core/model/length.ts";
 import { parseJson } from "../../src/core/model/parse-json.ts";
 import { readTraces } from "../../src/core/outlines/read-traces.ts";
@@ -65,7 +65,7 @@ const readers: readonly (readonly [string, (text: string) => unknown])[] = [
   ["a waypoint's name", (text) => readTraces(waypoint(text), "x")],
   ["JSON", (text) => parseJson(text, "x")],
   ["JSON with a fault after a text", (text) => parseJson(`{"a": ${JSON.stringify(text)} ;}`, "x")],
-  ["a label's size", ownLabelSize],
+  ["a label's size", readMeasures],
   ["a file name", (name) => exportFileName({ ...plan, title: name }, layout, name, "x")],
   ["a calendar", (title) => icalendar({ ...plan, title }, layout, [], "20260101T000000Z")],
   ["a cell", (text) => plainCell(csvFile(["a"], [[text]]))],

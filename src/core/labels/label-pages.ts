@@ -1,18 +1,41 @@
-/** Labels laid on their sheets, and a last page that says what to look at before they are used. */
-import { cutToWidth, flowInto, paragraph } from "../page/flow.ts";
-import type { LabelFacts } from "./label-facts.ts";
-import type { LabelSize } from "./label-sizes.ts";
+/** Labels laid on their sheets: one size of type on all, both sides of those that are folded. */
 import { qrMarks } from "../page/qr-marks.ts";
 import {
   type Box,
+  DECORATION,
   type Mark,
   type Page,
+  type Pen,
   type TextRuler,
   area,
   boxRing,
-  capHeight,
-  text,
+  figure,
+  inPart,
+  line,
 } from "../page/scene.ts";
+import type { LabelFacts } from "./label-facts.ts";
+import {
+  LEAST_SIZES,
+  type RoomedLabel,
+  type TypeSizes,
+  setCut,
+  setWords,
+  sharedSizes,
+} from "./label-setting.ts";
+import {
+  type LabelFold,
+  type LabelSize,
+  labelBoxOf,
+  labelFaces,
+  labelsOnSheet,
+} from "./label-sizes.ts";
+import { turnedMarks } from "./turned-marks.ts";
+
+/** How far a printer prints beside where it should, mm: to the right, and down the page. */
+export interface PrinterOffset {
+  readonly right: number;
+  readonly down: number;
+}
 
 export interface LabelChoice {
   readonly size: LabelSize;
@@ -21,143 +44,127 @@ export interface LabelChoice {
   readonly hasQr: boolean;
   /** What the seed was treated with; empty: nothing. */
   readonly treatment: string;
+  /** Everything is printed so far the other way; absent: the printer prints where it should. */
+  readonly offset?: PrinterOffset;
 }
 
 const PAD_MM = 2.5;
-/** Codes are read while standing, names while stooping; the largest that fits is taken. Points. */
-const HEAD_PT = [60, 46, 36, 30, 24, 20, 16, 14, 12, 10, 8];
-const BODY_PT = [14, 12, 11, 10, 9, 8, 7];
-/** First tried with words of at least so many points. */
-const LEAST_BODY_PT = [9, 8, 7];
-/** Labels this much wider than high have the head beside the words. */
-const WIDE = 3;
-
-interface SetWords {
-  readonly marks: readonly Mark[];
-  /** Words that found no room. */
-  readonly lost: readonly string[];
-}
+const MOST_CODE_MM = 22;
+/** Of a side's width. */
+const CODE_SHARE = 0.3;
+const CUT_LINE: Pen = { widthMm: 0.1, dashMm: [1, 2] };
+const FOLD_LINE: Pen = { widthMm: 0.1, dashMm: [0.4, 1.2] };
 
 export interface LabelSheets {
   readonly pages: readonly Page[];
+  /** The type all labels share, points. */
+  readonly sizes: TypeSizes;
   /** For each label with words that found no room: its head and those words. */
   readonly lost: readonly string[];
+  /** Heads of labels on which the code for a machine found no room. */
+  readonly withoutCode: readonly string[];
+}
+
+/** A label with the room for its words, and beside them for its code. */
+interface Prepared extends RoomedLabel {
+  readonly code: Box | null;
 }
 
 export function labelPages(
   labels: readonly LabelFacts[],
-  { size, startAt, hasQr }: LabelChoice,
+  choice: LabelChoice,
   ruler: TextRuler,
 ): LabelSheets {
+  const { size, startAt, offset = { right: 0, down: 0 } } = choice;
+  const [face] = labelFaces(labelBoxOf(size, 0), size.fold);
+  const side = face ? { ...face.box, left: 0, top: 0 } : labelBoxOf(size, 0);
+  const prepared = labels.map((facts) => prepare(facts, side, choice.hasQr, ruler));
+  const isWhole = (label: RoomedLabel) => setWords(label, LEAST_SIZES, ruler) !== null;
+  const sizes = sharedSizes(prepared.filter(isWhole), ruler);
   const lost: string[] = [];
-  const each = size.columns * size.rows;
   const sheets: Mark[][] = [];
-  labels.forEach((facts, index) => {
+  prepared.forEach((label, index) => {
     const place = index + startAt - 1;
-    const sheet = Math.floor(place / each);
-    const box = labelBoxOf(size, place % each);
-    const marks = (sheets[sheet] ??= []);
-    if (size.isCut) marks.push(area(boxRing(box), null, { widthMm: 0.1, dashMm: [1, 2] }));
-    const set = labelMarks(facts, box, hasQr, ruler);
-    if (set.lost.length > 0) lost.push(`${facts.head}: ${set.lost.join("; ")}`);
-    marks.push({ kind: "group", clip: box, marks: set.marks });
+    const each = labelsOnSheet(size);
+    const box = shifted(labelBoxOf(size, place % each), -offset.right, -offset.down);
+    const marks = (sheets[Math.floor(place / each)] ??= []);
+    if (size.isCut) marks.push(area(boxRing(box), null, CUT_LINE));
+    marks.push(...foldMarks(box, size.fold));
+    const set = setWords(label, sizes, ruler);
+    const cut = set ? null : setCut(label, ruler);
+    if (cut) lost.push(`${label.facts.head}: ${cut.lost.join("; ")}`);
+    const words = [...(set ?? cut?.marks ?? []), ...codeMarks(label)];
+    labelFaces(box, size.fold).forEach(({ box: clip, isTurned }, at) => {
+      const here = turnedMarks(words, clip, isTurned);
+      // The other side says the same: it is read out once.
+      marks.push({ kind: "group", clip, marks: at === 0 ? here : inPart(DECORATION, here) });
+    });
   });
   // Sheets before the first label would be empty.
   const pages = sheets
     .filter((marks) => marks.length > 0)
     .map((marks, index) => ({ ...size.page, name: `Labels ${index + 1}`, marks }));
-  return { pages, lost };
+  const withoutCode = choice.hasQr
+    ? prepared.filter(({ code }) => code === null).map(({ facts }) => facts.head)
+    : [];
+  return { pages, sizes, lost, withoutCode };
 }
 
-function labelBoxOf({ left, top, pitchX, pitchY, columns, label }: LabelSize, place: number): Box {
-  return {
-    left: left + (place % columns) * pitchX,
-    top: top + Math.floor(place / columns) * pitchY,
-    width: label.widthMm,
-    height: label.heightMm,
-  };
-}
-
-/** The code is left out where words would be lost for it. */
-function labelMarks(facts: LabelFacts, box: Box, hasQr: boolean, ruler: TextRuler): SetWords {
+/** Room on a side whose corner is at 0, 0; the code is left out where words would be lost for it. */
+function prepare(facts: LabelFacts, side: Box, hasQr: boolean, ruler: TextRuler): Prepared {
   const room: Box = {
-    left: box.left + PAD_MM,
-    top: box.top + PAD_MM,
-    width: box.width - 2 * PAD_MM,
-    height: box.height - 2 * PAD_MM,
+    left: PAD_MM,
+    top: PAD_MM,
+    width: side.width - 2 * PAD_MM,
+    height: side.height - 2 * PAD_MM,
   };
-  const side = Math.min(box.height - 1, box.width * 0.38, 26);
-  const square: Box = {
-    left: box.left + box.width - side - 0.5,
-    top: box.top + (box.height - side) / 2,
-    width: side,
-    height: side,
+  if (!hasQr) return { facts, room, code: null };
+  const width = Math.min(room.height, room.width * CODE_SHARE, MOST_CODE_MM);
+  const code: Box = {
+    left: room.left + room.width - width,
+    top: room.top + (room.height - width) / 2,
+    width,
+    height: width,
   };
-  const code = hasQr ? qrMarks(facts.machine, square) : null;
-  if (code) {
-    const words = setWords(facts, { ...room, width: room.width - side + 1 }, ruler);
-    if (words.lost.length === 0) return { ...words, marks: [...words.marks, ...code] };
-  }
-  return setWords(facts, room, ruler);
+  const beside = { ...room, width: room.width - width };
+  const isRead = qrMarks(facts.machine, code) !== null;
+  const fits = isRead && setWords({ facts, room: beside }, LEAST_SIZES, ruler) !== null;
+  return fits ? { facts, room: beside, code } : { facts, room, code: null };
 }
 
-/** The largest type with which nothing is lost; the head gives way before the words get small. */
-function setWords(facts: LabelFacts, room: Box, ruler: TextRuler): SetWords {
-  const isBeside = room.width > WIDE * room.height;
-  const tries = LEAST_BODY_PT.flatMap((least) =>
-    HEAD_PT.flatMap((headPt) =>
-      BODY_PT.filter((bodyPt) => bodyPt >= least).map((bodyPt) => ({ headPt, bodyPt })),
+function codeMarks({ facts, code }: Prepared): readonly Mark[] {
+  const marks = code && qrMarks(facts.machine, code);
+  return marks ? figure(`Code for a machine: ${facts.machine}`, code, marks) : [];
+}
+
+function shifted(box: Box, right: number, down: number): Box {
+  return { ...box, left: box.left + right, top: box.top + down };
+}
+
+/** Where to fold: across the middle, or on both sides of the stake. */
+function foldMarks(box: Box, fold: LabelFold): readonly Mark[] {
+  const [first, second] = labelFaces(box, fold);
+  if (!first || !second) return [];
+  if (fold === "over") {
+    const y = second.box.top;
+    const right = box.left + box.width;
+    return [
+      line(
+        [
+          { x: box.left, y },
+          { x: right, y },
+        ],
+        FOLD_LINE,
+      ),
+    ];
+  }
+  return [first.box.left + first.box.width, second.box.left].map((x) =>
+    line(
+      [
+        { x, y: box.top },
+        { x, y: box.top + box.height },
+      ],
+      FOLD_LINE,
     ),
   );
-  for (const { headPt, bodyPt } of tries) {
-    const made = setAt(facts, room, ruler, { headPt, bodyPt, isBeside });
-    if (made && made.lost.length === 0) return made;
-  }
-  const headPt = HEAD_PT.at(-1) as number;
-  const bodyPt = BODY_PT.at(-1) as number;
-  const cut = setAt(facts, room, ruler, { headPt, bodyPt, isBeside: false, isCut: true });
-  return cut ?? { marks: [], lost: facts.lines };
-}
-
-interface Setting {
-  readonly headPt: number;
-  readonly bodyPt: number;
-  readonly isBeside: boolean;
-  /** The head is cut to the room rather than refused. */
-  readonly isCut?: boolean;
-}
-
-/** Head over or, on a long strip, beside the words; null where the head is too large. */
-function setAt(
-  facts: LabelFacts,
-  room: Box,
-  ruler: TextRuler,
-  { headPt, bodyPt, isBeside, isCut = false }: Setting,
-): SetWords | null {
-  const headWidth = ruler.width(facts.head, headPt, true);
-  const capMm = capHeight(headPt);
-  const mostWide = isBeside ? room.width * 0.5 : room.width;
-  const mostHigh = room.height * (isBeside ? 1 : 0.45);
-  if (!isCut && (headWidth > mostWide || capMm > mostHigh)) return null;
-  const beside = isBeside ? headWidth + 3 : 0;
-  const above = isBeside ? 0 : capMm + 1.5;
-  const body: Box = {
-    left: room.left + beside,
-    top: room.top + above,
-    width: room.width - beside,
-    height: room.height - above,
-  };
-  const words = [facts.second, ...facts.lines];
-  const items = words.map((each, index) =>
-    paragraph(each, body.width, bodyPt, ruler, { after: 0, isBold: index === 0 }),
-  );
-  const headTop = isBeside ? (room.height - capMm) / 2 : 0;
-  const head = text(
-    { x: room.left, y: room.top + headTop + capMm },
-    cutToWidth(facts.head, room.width, headPt, ruler, true),
-    headPt,
-    { isBold: true },
-  );
-  const { marks, rest } = flowInto(items, [body]);
-  return { marks: [head, ...marks], lost: words.slice(words.length - rest.length) };
 }

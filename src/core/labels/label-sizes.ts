@@ -2,13 +2,24 @@
  * Sheets of labels, millimetres. None of them is any maker's: they are plain sheets cut along the
  * lines printed on them, single strips, and whatever the grower has measured on stock of their own.
  */
-
 import type { LengthUnit } from "../model/length.ts";
+import type { Box } from "../page/scene.ts";
+
+/**
+ * How a label is used: flat; folded over its upper edge, the words on both halves; or wrapped round
+ * a stake and stuck to itself, the words on both ends.
+ */
+export const labelFolds = ["flat", "over", "round"] as const;
+export type LabelFold = (typeof labelFolds)[number];
+
+/** Of a label wrapped round a stake: room in its middle that lies on the stake, mm. */
+const STAKE_MM = 30;
 
 export interface LabelSize {
   readonly id: string;
   readonly title: string;
   readonly page: { readonly widthMm: number; readonly heightMm: number };
+  /** Of the whole label, before it is folded. */
   readonly label: { readonly widthMm: number; readonly heightMm: number };
   readonly columns: number;
   readonly rows: number;
@@ -18,6 +29,7 @@ export interface LabelSize {
   /** From the left edge of one label to that of the next, and from upper edge to upper edge. */
   readonly pitchX: number;
   readonly pitchY: number;
+  readonly fold: LabelFold;
   /** Lines to cut along are printed. */
   readonly isCut: boolean;
 }
@@ -28,10 +40,14 @@ const LETTER = { widthMm: 215.9, heightMm: 279.4 };
 const EDGE_MM = 7;
 
 export const labelSizes: readonly LabelSize[] = [
-  cutSheet("a4-small", "A4, 3 x 8 to cut", A4, 3, 8),
-  cutSheet("a4-large", "A4, 2 x 5 to cut", A4, 2, 5),
-  cutSheet("letter-small", "Letter, 3 x 8 to cut", LETTER, 3, 8),
-  cutSheet("letter-large", "Letter, 2 x 5 to cut", LETTER, 2, 5),
+  cutSheet("a4-small", "A4, 3 x 8 to cut", A4, [3, 8]),
+  cutSheet("a4-large", "A4, 2 x 5 to cut", A4, [2, 5]),
+  cutSheet("a4-fold", "A4, 3 x 4 to cut and fold over", A4, [3, 4], "over"),
+  cutSheet("a4-wrap", "A4, 1 x 9 to cut and wrap round a stake", A4, [1, 9], "round"),
+  cutSheet("letter-small", "Letter, 3 x 8 to cut", LETTER, [3, 8]),
+  cutSheet("letter-large", "Letter, 2 x 5 to cut", LETTER, [2, 5]),
+  cutSheet("letter-fold", "Letter, 3 x 4 to cut and fold over", LETTER, [3, 4], "over"),
+  cutSheet("letter-wrap", "Letter, 1 x 9 to cut and wrap round a stake", LETTER, [1, 9], "round"),
   strip("strip-short", "Strips of 100 x 30 mm, one a page", 100, 30),
   strip("strip-long", "Strips of 150 x 25 mm, one a page", 150, 25),
 ];
@@ -46,8 +62,8 @@ function cutSheet(
   id: string,
   title: string,
   page: LabelSize["page"],
-  columns: number,
-  rows: number,
+  [columns, rows]: readonly [number, number],
+  fold: LabelFold = "flat",
 ): LabelSize {
   const widthMm = (page.widthMm - 2 * EDGE_MM) / columns;
   const heightMm = (page.heightMm - 2 * EDGE_MM) / rows;
@@ -62,6 +78,7 @@ function cutSheet(
     top: EDGE_MM,
     pitchX: widthMm,
     pitchY: heightMm,
+    fold,
     isCut: true,
   };
 }
@@ -79,56 +96,46 @@ function strip(id: string, title: string, widthMm: number, heightMm: number): La
     top: 0,
     pitchX: widthMm,
     pitchY: heightMm,
+    fold: "flat",
     isCut: false,
   };
 }
 
-/** What `ownLabelSize` reads, as shown to the grower. */
-export const OWN_SIZE_EXAMPLE = "210x297 63x38 3x7 7.5x15 66x38.1";
-
-/**
- * A sheet the grower measured: page, label, columns x rows, left x top edge of the first label and
- * pitch, in mm, as in OWN_SIZE_EXAMPLE. Null when it cannot be read or does not fit its page.
- */
-export function ownLabelSize(text: string): LabelSize | null {
-  const pairs = text
-    .trim()
-    .replace(/,/g, ".")
-    .split(/\s+/)
-    .map((pair) => /^(\d+(?:\.\d+)?)[x×](\d+(?:\.\d+)?)$/i.exec(pair))
-    .map((match) => (match ? ([Number(match[1]), Number(match[2])] as const) : null));
-  const [page, label, count, edge, pitch] = pairs;
-  if (!page || !label || !count || !edge || !pitch || pairs.length !== 5) return null;
-  const size: LabelSize = {
-    id: "own",
-    title: "measured by hand",
-    page: { widthMm: page[0], heightMm: page[1] },
-    label: { widthMm: label[0], heightMm: label[1] },
-    columns: count[0],
-    rows: count[1],
-    left: edge[0],
-    top: edge[1],
-    pitchX: pitch[0],
-    pitchY: pitch[1],
-    isCut: false,
-  };
-  return isSound(size) ? size : null;
+export function labelsOnSheet({ columns, rows }: LabelSize): number {
+  return columns * rows;
 }
 
-/** Whether labels lie on their page, none over another; to a tenth of a millimetre. */
-export function isSound(size: LabelSize): boolean {
-  const { page, label, columns, rows, left, top, pitchX, pitchY } = size;
-  const isCount = (value: number) => Number.isInteger(value) && value >= 1 && value <= 100;
-  return (
-    isCount(columns) &&
-    isCount(rows) &&
-    label.widthMm >= 20 &&
-    label.heightMm >= 10 &&
-    page.widthMm <= 1000 &&
-    page.heightMm <= 1000 &&
-    (columns === 1 || pitchX >= label.widthMm - 0.1) &&
-    (rows === 1 || pitchY >= label.heightMm - 0.1) &&
-    left + (columns - 1) * pitchX + label.widthMm <= page.widthMm + 0.1 &&
-    top + (rows - 1) * pitchY + label.heightMm <= page.heightMm + 0.1
-  );
+/** Where the label of a place, from 0, lies on its sheet. */
+export function labelBoxOf(size: LabelSize, place: number): Box {
+  const { left, top, pitchX, pitchY, columns, label } = size;
+  return {
+    left: left + (place % columns) * pitchX,
+    top: top + Math.floor(place / columns) * pitchY,
+    width: label.widthMm,
+    height: label.heightMm,
+  };
+}
+
+/** One side of a label, as it is looked at. */
+export interface LabelFace {
+  readonly box: Box;
+  /** Printed upside down, so that it stands upright once folded. */
+  readonly isTurned: boolean;
+}
+
+/** The sides of a label: both halves of one that is folded, both ends of one that is wrapped. */
+export function labelFaces(box: Box, fold: LabelFold): readonly LabelFace[] {
+  if (fold === "flat") return [{ box, isTurned: false }];
+  if (fold === "over") {
+    const height = box.height / 2;
+    return [
+      { box: { ...box, height }, isTurned: true },
+      { box: { ...box, top: box.top + height, height }, isTurned: false },
+    ];
+  }
+  const width = (box.width - STAKE_MM) / 2;
+  return [
+    { box: { ...box, width }, isTurned: false },
+    { box: { ...box, left: box.left + width + STAKE_MM, width }, isTurned: false },
+  ];
 }

@@ -85,7 +85,14 @@ export function titledPages(
     return {
       ...frame.size,
       name: place,
-      marks: [...headerMarks(header, mapTitle(plan), [stamp, place], null, ruler), ...body],
+      marks: [
+        ...headerMarks(header, mapTitle(plan), [stamp, place], null, ruler).map((mark) =>
+          mark.kind === "text" && mark.text === place
+            ? { ...mark, part: { role: "heading" as const, level: 2 as const, once: name } }
+            : mark,
+        ),
+        ...body,
+      ],
     };
   });
 }

@@ -14,7 +14,8 @@ import { type PlotMapSettings, mapTitle, sheetText, stampText } from "./map-text
 import { SEED_LAW } from "./note-items.ts";
 import type { MapSheet, SheetPlan } from "./page-plan.ts";
 import { fillPanel } from "../page/panel-fill.ts";
-import type { Page, TextRuler } from "../page/scene.ts";
+import { type Page, type TextRuler, figure } from "../page/scene.ts";
+import { ratioText } from "../page/drawing-ratio.ts";
 import { barMarks, gridCrosses, gridEdgeMarks, headerMarks } from "./sheet-edges.ts";
 import { type SheetDrawing, sheetDrawing } from "./sheet-drawing.ts";
 import { sheetIndex } from "./sheet-index.ts";
@@ -60,12 +61,6 @@ export function mapSheetPage(set: MapSet, sheet: MapSheet): MapSheetPage {
       ...frame.size,
       name: plan.rows * plan.columns > 1 ? `Map sheet ${sheet.number}` : "Map",
       marks: [
-        {
-          kind: "group",
-          clip: frame.drawing,
-          marks: [...gridCrosses(grid, view), ...drawing.marks],
-        },
-        ...gridEdgeMarks(grid, view),
         ...headerMarks(
           frame.header,
           mapTitle(input.plan),
@@ -73,11 +68,29 @@ export function mapSheetPage(set: MapSet, sheet: MapSheet): MapSheetPage {
           input.plan.site.upBearingDeg,
           ruler,
         ),
+        ...figure(drawingWords(set, drawing), frame.drawing, [
+          {
+            kind: "group",
+            clip: frame.drawing,
+            marks: [...gridCrosses(grid, view), ...drawing.marks],
+          },
+        ]),
+        ...gridEdgeMarks(grid, view),
         ...barMarks(frame, plan.ratio, input.plan.units),
         ...panel.marks,
       ],
     },
   };
+}
+
+/** The map in words: all that is on it stands in the plot list and the notes. */
+function drawingWords({ plan, input }: MapSet, { visible }: SheetDrawing): string {
+  const names = [...visible].map(({ label }) => label).filter((label) => label !== "");
+  return [
+    `Drawing of the ground at ${ratioText(plan.ratio, input.plan.units)}.`,
+    names.length === 0 ? "Nothing is on it." : `On it: ${names.join(", ")}.`,
+    "Each planting has its row in the plot list.",
+  ].join(" ");
 }
 
 function panelWidth({ plan }: MapSet): number {

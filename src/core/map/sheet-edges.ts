@@ -1,6 +1,6 @@
 /** What stands around the drawing on every map sheet: title, north, grid letters, bars. */
 import type { LengthUnit } from "../model/length.ts";
-import { longestRound, paperMm } from "../page/drawing-ratio.ts";
+import { longestRound, paperMm, ratioText } from "../page/drawing-ratio.ts";
 import { cutToWidth } from "../page/flow.ts";
 import { type MapGrid, columnLetters } from "./map-grid.ts";
 import { TYPE_PT } from "./map-style.ts";
@@ -14,7 +14,10 @@ import {
   type TextRuler,
   area,
   boxRing,
+  DECORATION,
   capHeight,
+  figure,
+  inPart,
   line,
   text,
 } from "../page/scene.ts";
@@ -23,7 +26,10 @@ import type { SheetView } from "../page/sheet-view.ts";
 const RULE: Pen = { widthMm: 0.25 };
 const NORTH_ROOM_MM = 20;
 
-/** Title in bold, then one or two lines beneath; north arrow at the right. */
+/**
+ * Title in bold, then one or two lines beneath; north arrow at the right. What is the same on
+ * further pages is read once. @param chapter what the last line is the heading of, if it is one
+ */
 export function headerMarks(
   box: Box,
   title: string,
@@ -35,15 +41,19 @@ export function headerMarks(
   const fitting = [TYPE_PT.title, 13, 11].find((size) => ruler.width(title, size, true) <= width);
   const size = fitting ?? 11;
   return [
-    text({ x: box.left, y: box.top + 5 }, cutToWidth(title, width, size, ruler, true), size, {
-      isBold: true,
-    }),
-    ...lines.map((words, index) =>
-      text(
-        { x: box.left, y: box.top + 10.4 + index * 4.6 },
-        cutToWidth(words, width, TYPE_PT.body, ruler),
-        TYPE_PT.body,
-      ),
+    ...inPart({ role: "heading", level: 1, once: title }, [
+      text({ x: box.left, y: box.top + 5 }, cutToWidth(title, width, size, ruler, true), size, {
+        isBold: true,
+      }),
+    ]),
+    ...lines.flatMap((words, index) =>
+      inPart({ role: "paragraph", once: words }, [
+        text(
+          { x: box.left, y: box.top + 10.4 + index * 4.6 },
+          cutToWidth(words, width, TYPE_PT.body, ruler),
+          TYPE_PT.body,
+        ),
+      ]),
     ),
     ...(upBearingDeg === null
       ? []
@@ -61,14 +71,22 @@ function northArrow(centre: PagePoint, upBearingDeg: number): readonly Mark[] {
   const tip = place(0, 5);
   const notch = place(0, -4);
   const letter = place(0, 7.2);
-  return [
+  const box = { left: centre.x - 9, top: centre.y - 9, width: 18, height: 18 };
+  return figure(northWords(upBearingDeg), box, [
     area([tip, place(-2.2, -6), notch], 1, RULE),
     area([tip, place(2.2, -6), notch], 0, RULE),
     text({ x: letter.x, y: letter.y + capHeight(TYPE_PT.body) / 2 }, "N", TYPE_PT.body, {
       isBold: true,
       align: "middle",
     }),
-  ];
+  ]);
+}
+
+function northWords(upBearingDeg: number): string {
+  const turn = Math.round(((upBearingDeg % 360) + 360) % 360);
+  return turn === 0
+    ? "North arrow: north is up."
+    : `North arrow: the top of the sheet points ${turn} degrees clockwise from true north.`;
 }
 
 /** Frame, ticks at the grid lines, letters above and below, numbers left and right. */
@@ -132,8 +150,10 @@ function edgeWords(axis: "x" | "y", at: number, words: string, box: Box): readon
           { x: box.left - out, y: at },
           { x: box.left + box.width + out, y: at },
         ];
-  return places.map(({ x, y }) =>
-    text({ x, y: y + drop }, words, TYPE_PT.small, { align: "middle" }),
+  // Letters and numbers along the edge are read off the drawing by eye; rows name their square.
+  return inPart(
+    DECORATION,
+    places.map(({ x, y }) => text({ x, y: y + drop }, words, TYPE_PT.small, { align: "middle" })),
   );
 }
 
@@ -180,11 +200,15 @@ export function barMarks(frame: PageFrame, ratio: number, unit: LengthUnit): rea
   const { foot, sideBar, isFootInOneRow } = frame;
   const right = foot.left + foot.width;
   const checkLeft = isFootInOneRow ? right - 4 * MM_PER_INCH - 13 : foot.left + 1;
-  return [
-    ...scaleBar({ x: foot.left + 1, y: foot.top + 5 }, ratio, unit),
-    ...checkBars({ x: checkLeft, y: foot.top + (isFootInOneRow ? 0 : 12) }),
-    ...uprightCheckBars(sideBar),
-  ];
+  return figure(
+    `Scale bar at ${ratioText(ratio, unit)}, and check bars of 100 mm and 4 in along the foot and the side, to be measured on the print.`,
+    foot,
+    [
+      ...scaleBar({ x: foot.left + 1, y: foot.top + 5 }, ratio, unit),
+      ...checkBars({ x: checkLeft, y: foot.top + (isFootInOneRow ? 0 : 12) }),
+      ...uprightCheckBars(sideBar),
+    ],
+  );
 }
 
 function scaleBar(at: PagePoint, ratio: number, unit: LengthUnit): readonly Mark[] {

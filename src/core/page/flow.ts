@@ -4,8 +4,10 @@ import {
   MM_PER_POINT,
   type Mark,
   type PagePoint,
+  type Part,
   type TextRuler,
   capHeight,
+  inPart,
   text,
 } from "./scene.ts";
 
@@ -121,7 +123,7 @@ export function cutToWidth(
   return `${chars.join("").trimEnd()}…`;
 }
 
-/** Baselines of lines set from a top edge. */
+/** Lines set from a top edge, read as one paragraph. */
 export function textLines(
   lines: readonly string[],
   { x, y }: PagePoint,
@@ -130,8 +132,9 @@ export function textLines(
 ): readonly Mark[] {
   const step = lineHeight(sizePt);
   const first = y + (step + capHeight(sizePt)) / 2;
-  return lines.map((words, index) =>
-    text({ x, y: first + index * step }, words, sizePt, { isBold }),
+  return inPart(
+    { role: "paragraph" },
+    lines.map((words, index) => text({ x, y: first + index * step }, words, sizePt, { isBold })),
   );
 }
 
@@ -151,6 +154,12 @@ export function paragraph(
 }
 
 const ABOVE_HEADING_MM = 1.6;
+const SUBHEADING: Part = { role: "heading", level: 3 };
+
+/** Draws the same as one part of the document, each time a new one. */
+function drawnIn(part: Part, draw: FlowItem["draw"]): FlowItem["draw"] {
+  return (left, top) => inPart({ ...part }, draw(left, top));
+}
 
 /** A heading over what follows, with some room above unless it begins a column. */
 export function heading(
@@ -159,10 +168,8 @@ export function heading(
   sizePt: number,
   ruler: TextRuler,
 ): FlowItem {
-  return {
-    ...paragraph(words, widthMm, sizePt, ruler, { isBold: true, after: 1 }),
-    isHeading: true,
-  };
+  const item = paragraph(words, widthMm, sizePt, ruler, { isBold: true, after: 1 });
+  return { ...item, draw: drawnIn(SUBHEADING, item.draw), isHeading: true };
 }
 
 /** Empty room between two items; none at the top of a column. */

@@ -1,24 +1,12 @@
-/** Scene to PDF: vector drawing and embedded type. The only place that knows pdfkit. */
+/** Scene to PDF: vector drawing, embedded type, and tags for readers that do not see the page. */
 import { PDFDocument } from "pdfkit";
-import { hatchMarks } from "./hatch-marks.ts";
-import {
-  type AreaMark,
-  type Box,
-  type ImageMark,
-  MM_PER_POINT,
-  type Mark,
-  type Page,
-  type PagePoint,
-  type Pen,
-  type TextMark,
-  type TextRuler,
-} from "./scene.ts";
+import { type PdfFonts, pdfFaces } from "./pdf-faces.ts";
+import { xmpText } from "./pdf-metadata.ts";
+import { type Painter, paintMarks } from "./pdf-painter.ts";
+import { pdfStructure } from "./pdf-structure.ts";
+import { MM_PER_POINT, type Page, type TextRuler } from "./scene.ts";
 
-/** Font files (TrueType) as bytes; core reads no files. */
-export interface PdfFonts {
-  readonly regular: Uint8Array;
-  readonly bold: Uint8Array;
-}
+export type { PdfFonts } from "./pdf-faces.ts";
 
 export interface PdfWriter {
   readonly ruler: TextRuler;
@@ -34,6 +22,9 @@ export interface PdfWriter {
 export function pdfWriter(title: string, stamp: string, fonts: PdfFonts): PdfWriter {
   const creation = creationDate(stamp);
   const pdf = new PDFDocument({
+    pdfVersion: "1.7",
+    subset: "PDF/UA",
+    tagged: true,
     autoFirstPage: false,
     font: null,
     lang: "en",
@@ -42,7 +33,11 @@ export function pdfWriter(title: string, stamp: string, fonts: PdfFonts): PdfWri
     info: { Title: title, Creator: "Wideberth", Producer: "Wideberth", CreationDate: creation },
   });
   if (creation.length === 0) Object.defineProperty(pdf.info, "CreationDate", { enumerable: false });
-  pdf.registerFont("regular", fonts.regular).registerFont("bold", fonts.bold);
+  // pdfkit would write names with an ampersand into the XML as they are.
+  pdf._addInfo = () =>
+    pdf.appendXML(xmpText(title, creation.length === 0 ? "" : creation.toISOString()));
+  const faces = pdfFaces(pdf, fonts);
+  const painter: Painter = { pdf, faces, structure: pdfStructure(pdf) };
   const chunks: Uint8Array[] = [];
   const ended = new Promise<Uint8Array>((resolve, reject) => {
     pdf.on("data", (chunk) => chunks.push(chunk));
@@ -50,8 +45,8 @@ export function pdfWriter(title: string, stamp: string, fonts: PdfFonts): PdfWri
     pdf.on("error", reject);
   });
   return {
-    ruler: rulerOf(pdf),
-    addPage: (page) => addPage(pdf, page),
+    ruler: faces.ruler,
+    addPage: (page) => addPage(painter, page),
     finish: () => {
       pdf.end();
       return ended;
@@ -59,11 +54,16 @@ export function pdfWriter(title: string, stamp: string, fonts: PdfFonts): PdfWri
   };
 }
 
+interface CreationDate {
+  readonly length: number;
+  readonly toISOString: () => string;
+}
+
 /**
  * pdfkit stamps files by the clock unless it is given a date, and makes the file's id from it.
  * Core has no clock: this is the text of a PDF date that answers the two questions pdfkit asks.
  */
-function creationDate(stamp: string): { readonly length: number } {
+function creationDate(stamp: string): CreationDate {
   const match = /^(\d{4})-(\d\d)-(\d\d)(?:[ T](\d\d):(\d\d))?/.exec(stamp);
   const [year, month, day, hour = "00", minute = "00"] = match?.slice(1) ?? [];
   const isDated = match !== null;
@@ -76,133 +76,16 @@ function creationDate(stamp: string): { readonly length: number } {
   );
 }
 
-function rulerOf(pdf: PDFDocument): TextRuler {
-  const inFace = (isBold: boolean) => pdf.font(isBold ? "bold" : "regular");
-  return {
-    width: (text, sizePt, isBold = false) =>
-      inFace(isBold).fontSize(sizePt).widthOfString(text) * MM_PER_POINT,
-    canShow: (text) => {
-      const { _font: face } = inFace(false);
-      return Array.from(text).every((char) =>
-        face.font.hasGlyphForCodePoint(char.codePointAt(0) ?? 0),
-      );
-    },
-  };
-}
-
-function addPage(pdf: PDFDocument, page: Page): void {
+function addPage(painter: Painter, page: Page): void {
+  const { pdf, structure } = painter;
   const size = [page.widthMm / MM_PER_POINT, page.heightMm / MM_PER_POINT] as const;
   pdf.addPage({ size, margin: 0 });
   pdf.outline.addItem(page.name);
   // From here on one unit is a millimetre.
   pdf.save().scale(1 / MM_PER_POINT);
-  drawMarks(pdf, page.marks);
+  paintMarks(painter, page.marks);
+  structure.leave();
   pdf.restore();
-}
-
-function drawMarks(pdf: PDFDocument, marks: readonly Mark[]): void {
-  for (const mark of marks) {
-    switch (mark.kind) {
-      case "line":
-        tracePath(pdf, mark.points);
-        setPen(pdf, mark.pen);
-        pdf.stroke();
-        break;
-      case "area":
-        drawArea(pdf, mark);
-        break;
-      case "circle":
-        if (mark.fill !== null) {
-          pdf.circle(mark.centre.x, mark.centre.y, mark.radiusMm).fillColor(grey(mark.fill)).fill();
-        }
-        if (mark.pen) {
-          pdf.circle(mark.centre.x, mark.centre.y, mark.radiusMm);
-          setPen(pdf, mark.pen);
-          pdf.stroke();
-        }
-        break;
-      case "text":
-        drawText(pdf, mark);
-        break;
-      case "image":
-        drawImage(pdf, mark);
-        break;
-      case "group":
-        pdf.save();
-        pdf.rect(mark.clip.left, mark.clip.top, mark.clip.width, mark.clip.height).clip();
-        drawMarks(pdf, mark.marks);
-        pdf.restore();
-        break;
-    }
-  }
-}
-
-function drawArea(pdf: PDFDocument, { rings, fill, hatch, pen }: AreaMark): void {
-  const trace = () => {
-    for (const ring of rings) {
-      tracePath(pdf, ring);
-      pdf.closePath();
-    }
-  };
-  if (fill !== null) {
-    trace();
-    pdf.fillColor(grey(fill)).fill("even-odd");
-  }
-  if (hatch) {
-    pdf.save();
-    trace();
-    pdf.clip("even-odd");
-    drawMarks(pdf, hatchMarks(hatch, boxAround(rings[0] ?? [])));
-    pdf.restore();
-  }
-  if (pen) {
-    trace();
-    setPen(pdf, pen);
-    pdf.stroke();
-  }
-}
-
-function boxAround(points: readonly PagePoint[]): Box {
-  const xs = points.map((point) => point.x);
-  const ys = points.map((point) => point.y);
-  const left = Math.min(...xs);
-  const top = Math.min(...ys);
-  return { left, top, width: Math.max(...xs) - left, height: Math.max(...ys) - top };
-}
-
-function tracePath(pdf: PDFDocument, points: readonly PagePoint[]): void {
-  points.forEach(({ x, y }, index) => (index === 0 ? pdf.moveTo(x, y) : pdf.lineTo(x, y)));
-}
-
-function setPen(pdf: PDFDocument, { widthMm, grey: level = 0, dashMm }: Pen): void {
-  pdf.lineWidth(widthMm).strokeColor(grey(level)).lineCap("butt").lineJoin("miter");
-  if (dashMm) pdf.dash(dashMm);
-  else pdf.undash();
-}
-
-function drawText(pdf: PDFDocument, mark: TextMark): void {
-  if (mark.text === "") return;
-  pdf.font(mark.isBold ? "bold" : "regular").fontSize(mark.sizePt * MM_PER_POINT);
-  const width = mark.align === "left" ? 0 : pdf.widthOfString(mark.text);
-  const x = mark.at.x - (mark.align === "middle" ? width / 2 : width);
-  pdf.save().fillColor(grey(0));
-  if (mark.turnDeg !== 0) pdf.rotate(mark.turnDeg, { origin: [mark.at.x, mark.at.y] });
-  pdf.text(mark.text, x, mark.at.y, { lineBreak: false, baseline: "alphabetic" });
-  pdf.restore();
-}
-
-function drawImage(pdf: PDFDocument, mark: ImageMark): void {
-  const { centre, widthMm: width, heightMm: height } = mark;
-  pdf.save().fillOpacity(mark.opacity);
-  pdf.rotate(mark.turnDeg, { origin: [centre.x, centre.y] });
-  pdf.image(mark.dataUrl, centre.x - width / 2, centre.y - height / 2, { width, height });
-  pdf.restore();
-}
-
-/** RGB 0 to 255 of a grey from 0 black to 1 white. */
-function grey(level: number): readonly [number, number, number] {
-  const value = Math.round(level * 255);
-  return [value, value, value];
 }
 
 function joined(chunks: readonly Uint8Array[]): Uint8Array {

@@ -1,6 +1,10 @@
 /** The part of pdfkit 0.20 used here; the published types lag behind it. */
 declare module "pdfkit" {
   export interface PdfOptions {
+    readonly pdfVersion: "1.7";
+    /** Marks the file as PDF/UA-1; the tags are made by whoever paints. */
+    readonly subset: "PDF/UA";
+    readonly tagged: boolean;
     readonly autoFirstPage: boolean;
     /** null: no built-in font, which would be read from pdfkit's own folder. */
     readonly font: null;
@@ -14,6 +18,22 @@ declare module "pdfkit" {
     /** Width and height in points. */
     readonly size: readonly [number, number];
     readonly margin: number;
+  }
+
+  export interface StructOptions {
+    readonly alt?: string;
+    /** Left, top, right, bottom on the page, points. */
+    readonly bbox?: readonly number[];
+    readonly scope?: "Column";
+  }
+
+  /** A piece of a page's content. */
+  export interface StructContent {
+    readonly refs: readonly unknown[];
+  }
+
+  export interface StructElement {
+    add(child: StructElement | StructContent): this;
   }
 
   export class PDFDocument {
@@ -64,5 +84,14 @@ declare module "pdfkit" {
     fill(rule?: "even-odd"): this;
     stroke(): this;
     outline: { addItem(title: string): unknown };
+    struct(type: string, options?: StructOptions): StructElement;
+    /** Puts an element at the root of the tree; all below it is ended with the file. */
+    addStructure(element: StructElement): this;
+    markStructureContent(tag: string): StructContent;
+    markContent(tag: "Artifact", options: { readonly type: "Layout" }): this;
+    endMarkedContent(): this;
+    /** Writes the XMP packet from `info`. */
+    _addInfo: () => void;
+    appendXML(xml: string): void;
   }
 }

@@ -26,13 +26,61 @@ export interface Pen {
   readonly dashMm?: readonly number[];
 }
 
-export interface LineMark {
+/** What a part of a page is, for whoever hears or feels it instead of seeing it. */
+export type PartRole =
+  | "section"
+  | "heading"
+  | "paragraph"
+  | "table"
+  | "row"
+  | "head cell"
+  | "cell"
+  | "figure"
+  | "decoration";
+
+/**
+ * What marks belong to. One object is one part of the document, over pages too; parts are read in
+ * the order they are first met. Words that belong to none are a paragraph each, and drawing that
+ * belongs to none is decoration.
+ */
+export interface Part {
+  readonly role: PartRole;
+  /** What it is inside of; absent: the document. */
+  readonly within?: Part;
+  /** Of a heading, 1 for the title; a level is never skipped in the file. */
+  readonly level?: 1 | 2 | 3;
+  /** Said in place of a figure. */
+  readonly alt?: string;
+  /** Where a figure stands on its page. */
+  readonly box?: Box;
+  /** Read once: further parts of this name are decoration, as a title repeated on every page. */
+  readonly once?: string;
+}
+
+/** Not read out. */
+export const DECORATION: Part = { role: "decoration" };
+
+interface PartMark {
+  readonly part?: Part;
+}
+
+/** The marks as belonging to one part, whatever they belonged to before. */
+export function inPart(part: Part, marks: readonly Mark[]): readonly Mark[] {
+  return marks.map((mark) => ({ ...mark, part }));
+}
+
+/** A drawing with the words said in its place. */
+export function figure(alt: string, box: Box, marks: readonly Mark[]): readonly Mark[] {
+  return inPart({ role: "figure", alt, box }, marks);
+}
+
+export interface LineMark extends PartMark {
   readonly kind: "line";
   readonly points: readonly PagePoint[];
   readonly pen: Pen;
 }
 
-export interface AreaMark {
+export interface AreaMark extends PartMark {
   readonly kind: "area";
   /** Outer ring, then holes; closed without repeating the first corner. */
   readonly rings: readonly (readonly PagePoint[])[];
@@ -42,7 +90,7 @@ export interface AreaMark {
   readonly pen: Pen | null;
 }
 
-export interface CircleMark {
+export interface CircleMark extends PartMark {
   readonly kind: "circle";
   readonly centre: PagePoint;
   readonly radiusMm: number;
@@ -50,7 +98,7 @@ export interface CircleMark {
   readonly pen: Pen | null;
 }
 
-export interface TextMark {
+export interface TextMark extends PartMark {
   readonly kind: "text";
   /** On the baseline, at the left end, middle or right end of the text. */
   readonly at: PagePoint;
@@ -63,7 +111,7 @@ export interface TextMark {
 }
 
 /** A picture of dots. */
-export interface ImageMark {
+export interface ImageMark extends PartMark {
   readonly kind: "image";
   readonly centre: PagePoint;
   readonly widthMm: number;
@@ -76,8 +124,8 @@ export interface ImageMark {
   readonly dataUrl: string;
 }
 
-/** Marks seen only inside a box. */
-export interface GroupMark {
+/** Marks seen only inside a box; those that belong to no part belong to its own. */
+export interface GroupMark extends PartMark {
   readonly kind: "group";
   readonly clip: Box;
   readonly marks: readonly Mark[];

@@ -1,6 +1,6 @@
 /** A table as flow items: its head, then one item a row, so that it can run over pages. */
 import { type FlowItem, lineHeight, textLines, wrapText } from "./flow.ts";
-import { type TextRuler, line } from "./scene.ts";
+import { type Part, type TextRuler, inPart, line, text } from "./scene.ts";
 
 export interface TableColumn {
   readonly title: string;
@@ -22,9 +22,10 @@ export function tableItems(
 ): readonly FlowItem[] {
   const shares = columns.reduce((sum, { share }) => sum + share, 0);
   const widths = columns.map(({ share }) => (share / shares) * widthMm);
+  const table: Part = { role: "table" };
   const row = (cells: readonly string[], isBold: boolean): FlowItem => {
-    const wrapped = cells.map((words, index) =>
-      wrapText(words, (widths[index] ?? 0) - GAP_MM, sizePt, ruler, isBold),
+    const wrapped = widths.map((width, index) =>
+      wrapText(cells[index] ?? "", width - GAP_MM, sizePt, ruler, isBold),
     );
     const lines = Math.max(1, ...wrapped.map((cell) => cell.length));
     const height = lines * lineHeight(sizePt) + 2 * PAD_MM;
@@ -33,11 +34,16 @@ export function tableItems(
       isHeading: isBold,
       draw: (left, top) => {
         let x = left;
+        const rowPart: Part = { role: "row", within: table };
+        const role = isBold ? "head cell" : "cell";
         return [
           ...wrapped.flatMap((cell, index) => {
-            const marks = textLines(cell, { x, y: top + PAD_MM }, sizePt, isBold);
+            const at = { x, y: top + PAD_MM };
             x += widths[index] ?? 0;
-            return marks;
+            // An empty cell is a cell all the same, for who hears the row read.
+            const marks =
+              cell.length === 0 ? [text(at, "", sizePt)] : textLines(cell, at, sizePt, isBold);
+            return inPart({ role, within: rowPart }, marks);
           }),
           line(
             [

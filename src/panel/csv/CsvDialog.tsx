@@ -1,5 +1,5 @@
 import { type ComponentType, type ReactNode, useId, useMemo, useState } from "react";
-import { exportById } from "../../core/files/all-exports.ts";
+import { exportById } from "../../core/files/export-list.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import type { Read } from "../../core/model/problem.ts";
 import { textOfFile } from "../../store/files/decode-file.ts";

@@ -1,10 +1,12 @@
 /** Makes one of the files for others and hands it to the browser; machinery comes when asked for. */
 import boldUrl from "@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf?url";
 import regularUrl from "@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf?url";
-import { type ExportFormat, formatFileName } from "../../core/files/all-exports.ts";
+import { allExports } from "../../core/files/all-exports.ts";
+import { type ExportFormat, formatFileName } from "../../core/files/export-list.ts";
 import type { LabelChoice } from "../../core/labels/label-pages.ts";
 import { usualLabelSize } from "../../core/labels/label-sizes.ts";
 import type { PdfFonts } from "../../core/page/pdf-writer.ts";
+import { storedOffset } from "../../store/window/label-memory.ts";
 import { downloadBytes } from "./download.ts";
 import { checkedNow, readNow } from "../state/plan-actions.ts";
 import { rasterOfSvg } from "./raster-of-svg.ts";
@@ -47,11 +49,13 @@ export async function makeFile(format: ExportFormat, choice: FileChoice = {}): P
   const checked = format.followsReading === true ? readNow() : checkedNow();
   const { plan, layout } = checked;
   const now = new Date();
-  const made = await format.make(checked, {
+  const maker = allExports.find(({ id }) => id === format.id);
+  if (!maker) throw new Error(`Nothing makes the file "${format.id}".`);
+  const made = await maker.make(checked, {
     printedAt: printedAt(now),
     stamp: now.toISOString().replace(/[-:]|\.\d+/g, ""),
     fonts: fetchFonts,
-    labels: choice.labels ?? usualLabels(plan.units, format.labels === "packets"),
+    labels: choice.labels ?? usualLabels(plan.units, format.labels !== "stakes"),
     leftOut: choice.leftOut ?? new Set(),
     ...(choice.lots ? { lots: choice.lots } : {}),
     raster: (svg) => rasterOfSvg(svg, choice.dotsPerInch ?? USUAL_DOTS),
@@ -66,5 +70,12 @@ export async function makeFile(format: ExportFormat, choice: FileChoice = {}): P
 
 /** Labels as they are until somebody chooses otherwise. */
 export function usualLabels(units: "m" | "ft", isPackets: boolean): LabelChoice {
-  return { size: usualLabelSize(units, isPackets), startAt: 1, hasQr: false, treatment: "" };
+  const offset = storedOffset.load();
+  return {
+    size: usualLabelSize(units, isPackets),
+    startAt: 1,
+    hasQr: false,
+    treatment: "",
+    offset,
+  };
 }

@@ -1,6 +1,6 @@
 import { lotBook } from "../../core/lots/lot-book.ts";
 import type { Lot } from "../../core/model/plan.ts";
-import { exportById } from "../../core/files/all-exports.ts";
+import { exportById } from "../../core/files/export-list.ts";
 import { IsolationRecordView } from "../grown/IsolationRecordView.tsx";
 import { harvestWords as words } from "../grown/harvest-words.ts";
 import { makeFile } from "../form/make-file.ts";

@@ -1,9 +1,10 @@
 import { useState } from "react";
-import { allExports, exportById, exportHindrance } from "../../core/files/all-exports.ts";
+import { exportList, exportById, exportHindrance } from "../../core/files/export-list.ts";
+import { labelFaults } from "../../core/labels/label-measures.ts";
 import { usualLabelSize } from "../../core/labels/label-sizes.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
-import { FilesLabelFields } from "./FilesLabelFields.tsx";
+import { LabelFields } from "./LabelFields.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
 import { makeFile, usualLabels } from "../form/make-file.ts";
 import { type Making, useMaking } from "../form/use-making.ts";
@@ -19,6 +20,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
   const [labels, setLabels] = useState(() => usualLabels(plan.units, false));
   const { state, start, cancel } = useMaking<string>();
   const format = exportById(id);
+  const [fault] = format.labels === undefined ? [] : labelFaults(labels.size, labels.startAt);
   const hindrance = exportHindrance(format, plan, true);
   const make = () => start(() => makeFile(format, { dotsPerInch: Number(dots), labels }));
   return (
@@ -27,11 +29,11 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
         <ChoiceField
           label="File"
           value={id}
-          choices={allExports.map((each) => ({ value: each.id, label: each.title }))}
+          choices={exportList.map((each) => ({ value: each.id, label: each.title }))}
           onPick={(picked) => {
             setId(picked);
-            const isPackets = exportById(picked).labels === "packets";
-            setLabels({ ...labels, size: usualLabelSize(plan.units, isPackets) });
+            const isPacket = exportById(picked).labels !== "stakes";
+            setLabels({ ...labels, size: usualLabelSize(plan.units, isPacket) });
             cancel();
           }}
           hint={format.about}
@@ -45,7 +47,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
           />
         )}
         {format.labels !== undefined && (
-          <FilesLabelFields key={id} choice={labels} onSet={setLabels} />
+          <LabelFields key={id} use={format.labels} choice={labels} onSet={setLabels} />
         )}
         <div className="plot-map-status" role="status">
           {hindrance !== null && (
@@ -54,13 +56,14 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
               {format.needs === "position" && " Give it in the plan settings."}
             </p>
           )}
+          {fault !== undefined && <p className="field-reason">{fault}.</p>}
           <MakingLine state={state} />
         </div>
         <p className="dialog-actions">
           <button
             type="submit"
             className="primary"
-            disabled={hindrance !== null || state.kind === "making"}
+            disabled={hindrance !== null || fault !== undefined || state.kind === "making"}
           >
             Save the file
           </button>

@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { exportById } from "../../core/files/all-exports.ts";
+import { exportById } from "../../core/files/export-list.ts";
 import {
   type Job,
   type JobName,

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { type SowingRow, sowingRows } from "../../core/lots/sowing.ts";
-import { exportById } from "../../core/files/all-exports.ts";
+import { exportById } from "../../core/files/export-list.ts";
 import { longDate } from "../../core/model/day.ts";
 import { makeFile } from "../form/make-file.ts";
 import { useMaking } from "../form/use-making.ts";

@@ -4,12 +4,9 @@ import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import { copyLayout } from "../../../src/core/edits/layout-edits.ts";
-import {
-  type ExportMeans,
-  allExports,
-  exportHindrance,
-  formatFileName,
-} from "../../../src/core/files/all-exports.ts";
+import { type ExportMeans, allExports } from "../../../src/core/files/all-exports.ts";
+import { exportHindrance, formatFileName } from "../../../src/core/files/export-list.ts";
+import { withLots } from "../../support/with-lots.ts";
 import { planRevision } from "../../../src/core/page/file-name.ts";
 import { bedCornersGpx } from "../../../src/core/files/gpx.ts";
 import { type LabelSize, labelSizes } from "../../../src/core/labels/label-sizes.ts";
@@ -219,7 +216,8 @@ describe("the list of files", () => {
   test.each(allExports.map((format) => [format.id, format] as const))(
     "%s is made of a garden, named after it",
     async (_, format) => {
-      const two = mapInput(copyLayout("layout-1", "layout-2", "Layout 2").apply(garden.plan));
+      const shelf = withLots(garden.plan, (index) => `26-AB-${index}`);
+      const two = mapInput(copyLayout("layout-1", "layout-2", "Layout 2").apply(shelf));
       expect(exportHindrance(format, two.plan, true)).toBeNull();
       expect((await format.make(two, means)).length).toBeGreaterThan(3);
       expect(formatFileName(format, two.plan, two.layout)).toMatch(
@@ -234,7 +232,13 @@ describe("the list of files", () => {
     const { site } = garden.plan;
     const placeless = { ...garden.plan, site: { name: site.name, upBearingDeg: 0 } };
     const hindered = allExports.filter((format) => exportHindrance(format, placeless, false));
-    expect(hindered.map(({ id }) => id)).toEqual(["compare", "png", "geojson", "gpx"]);
+    expect(hindered.map(({ id }) => id)).toEqual([
+      "lot-labels",
+      "compare",
+      "png",
+      "geojson",
+      "gpx",
+    ]);
   });
 });
 

@@ -1,5 +1,5 @@
 /** Names are text everywhere: whatever a name holds, no export takes it for anything else. */
-import { exportById, formatFileName } from "../../../src/core/files/all-exports.ts";
+import { exportById, formatFileName } from "../../../src/core/files/export-list.ts";
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import { checkReport, checkReportText } from "../../../src/core/files/check-report.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readLabel } from "../../../src/core/labels/read-label.ts";
-import { stakeLabels } from "../../../src/core/labels/label-facts.ts";
+import { stakeLabels } from "../../../src/core/labels/stake-facts.ts";
 import { readPlan } from "../../../src/core/model/read-plan.ts";
 import type { Lot } from "../../../src/core/model/plan.ts";
 import { book, checkedLayout } from "../../support/arrange-garden.ts";

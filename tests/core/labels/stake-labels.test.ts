@@ -2,15 +2,18 @@
 import * as fc from "fast-check";
 import jsqr from "jsqr";
 import { describe, expect, test } from "vitest";
-import { packetLabels, stakeLabels } from "../../../src/core/labels/label-facts.ts";
+import { packetLabels } from "../../../src/core/labels/packet-facts.ts";
+import { stakeLabels } from "../../../src/core/labels/stake-facts.ts";
 import { labelPages } from "../../../src/core/labels/label-pages.ts";
 import {
-  OWN_SIZE_EXAMPLE,
-  isSound,
-  labelSizes,
-  ownLabelSize,
-  usualLabelSize,
-} from "../../../src/core/labels/label-sizes.ts";
+  MEASURES_EXAMPLE,
+  labelFaults,
+  measureFaults,
+  measuredSize,
+  readMeasures,
+  usualMeasures,
+} from "../../../src/core/labels/label-measures.ts";
+import { labelSizes, labelsOnSheet, usualLabelSize } from "../../../src/core/labels/label-sizes.ts";
 import { labelsPdf } from "../../../src/core/labels/labels-pdf.ts";
 import { pdfWriter } from "../../../src/core/page/pdf-writer.ts";
 import { type Mark, allMarks } from "../../../src/core/page/scene.ts";
@@ -49,15 +52,45 @@ function readCode(
 
 describe("sizes", () => {
   test.each(labelSizes.map((size) => [size.id, size] as const))("%s adds up", (_, size) => {
-    expect(isSound(size)).toBe(true);
+    expect(labelFaults(size, labelsOnSheet(size))).toEqual([]);
+    expect(labelFaults(size, labelsOnSheet(size) + 1).join()).toContain("First label");
   });
 
-  test("one measured by hand is read, and refused where it does not fit", () => {
-    expect(ownLabelSize(OWN_SIZE_EXAMPLE)).toMatchObject({ columns: 3, rows: 7, pitchY: 38.1 });
-    expect(ownLabelSize("210x297 63,5x38,1 3x7 7,2x15,1 66x38,1")).toMatchObject({ left: 7.2 });
-    expect(ownLabelSize("210x297 80x38 3x7 7.5x15 81x38.1")).toBeNull();
-    expect(ownLabelSize("210x297 63x38 3x7 7.5x15")).toBeNull();
-    expect(ownLabelSize("nonsense")).toBeNull();
+  test("a bought sheet is read by its measures, with a decimal comma and without a pitch", () => {
+    expect(readMeasures(MEASURES_EXAMPLE)).toMatchObject({ ok: true, measures: usualMeasures });
+    const read = readMeasures("page=210x297 label=70x37,1 columns=3 rows=8 left=0 top=0 fold=over");
+    expect(read).toMatchObject({
+      ok: true,
+      measures: { labelHeight: 37.1, pitchAcross: 70, pitchDown: 37.1, fold: "over" },
+    });
+  });
+
+  test.each([
+    ["label lie on each other", { pitchAcross: 60 }, "pitchAcross", "on each other by 3.5 mm"],
+    ["rows lie on each other", { pitchDown: 30 }, "pitchDown", "on each other by 8 mm"],
+    ["columns leave the page", { leftMargin: 20 }, "columns", "past the page's 210 mm"],
+    ["rows leave the page", { rows: 8 }, "rows", "past the page's 297 mm"],
+    ["a label is too small to print on", { labelHeight: 5 }, "labelHeight", "10 to 1000 mm"],
+    ["there is half a column", { columns: 2.5 }, "columns", "a whole number"],
+    ["a stake has no room", { fold: "round" as const }, "labelWidth", "90 to 1000 mm"],
+  ])("measures are refused by the field's name where %s", (_, change, field, words) => {
+    const faults = measureFaults({ ...usualMeasures, ...change });
+    expect(faults.map((fault) => fault.field)).toContain(field);
+    expect(faults.map((fault) => fault.words).join()).toContain(words);
+  });
+
+  test("a line of measures that cannot be read says which and why", () => {
+    const problems = (text: string) => {
+      const read = readMeasures(text);
+      return read.ok ? [] : read.problems.join("; ");
+    };
+    expect(problems("page=210x297 label=63 columns=3 rows=7 left=7 top=15")).toContain(
+      "label: got",
+    );
+    expect(problems("colums=3")).toContain('got "colums"');
+    expect(problems("page=210x297 label=80x38 columns=3 rows=7 left=7 top=15")).toContain(
+      "Columns",
+    );
   });
 });
 
@@ -69,7 +102,8 @@ test("labels begin where asked, and lie on their pages", () => {
       (size, startAt) => {
         const { pages } = labelPages(stakeLabels(garden), { ...plain, size, startAt }, ruler);
         const groups = pages.flatMap(({ marks }) => marks.filter((mark) => mark.kind === "group"));
-        expect(groups).toHaveLength(garden.layout.plantings.length);
+        const sides = size.fold === "flat" ? 1 : 2;
+        expect(groups).toHaveLength(garden.layout.plantings.length * sides);
         for (const { clip } of groups) {
           expect(clip.left + clip.width).toBeLessThanOrEqual(size.page.widthMm + 0.001);
           expect(clip.top + clip.height).toBeLessThanOrEqual(size.page.heightMm + 0.001);
@@ -88,7 +122,12 @@ test("a stake says code, variety, kind, date, plants, lot, and what not to do", 
   const { pages, lost } = labelPages(stakeLabels(garden), { ...plain, size }, ruler);
   expect(lost).toEqual([]);
   const words = wordsOf(pages[0]?.marks ?? []).join(" ");
-  for (const part of ["B02-1", "Amber Lantern, tomato", "Set out 20 May 2027", "Lot 26-AB-0"]) {
+  for (const part of [
+    "B02-1",
+    "Amber Lantern, tomato",
+    "Set out 20 May 2027 (planned)",
+    "Lot 26-AB-0",
+  ]) {
     expect(words).toContain(part);
   }
   expect(words).toContain("do not pick");
@@ -134,6 +173,7 @@ describe("a packet of seed that is on the shelf already", () => {
     sprouted: 91,
     ...more,
   });
+  const warningOf = (more: Partial<Lot>) => linesOf(more).warning;
   const linesOf = (more: Partial<Lot>) => {
     const harvested: Lot = {
       id: "h1",
@@ -151,26 +191,26 @@ describe("a packet of seed that is on the shelf already", () => {
   };
 
   test("has the rate and month of its latest test, and its own lot", () => {
-    const { lines, missing } = linesOf({
+    const { lines, missing, warning } = linesOf({
       tests: [test2027({}), test2027({ id: "t0", date: day("2027-10-01"), sprouted: 40 })],
     });
     expect(lines).toContain("Germination 91 %  tested Nov 2027");
     expect(lines.find((line) => line.startsWith("Lot"))).toMatch(/^Lot AL-27-01(  ·|$)/);
-    expect(lines).not.toContain("Below Standard");
+    expect(warning).toBe("");
     expect(missing).not.toContain("germination and month of the test");
   });
 
   test("under the 75 % of 7 CFR 201.31 says Below Standard; hard seed counts for it, apart", () => {
-    expect(linesOf({ tests: [test2027({ sprouted: 74 })] }).lines).toContain("Below Standard");
-    expect(linesOf({ tests: [test2027({ sprouted: 75 })] }).lines).not.toContain("Below Standard");
-    const { lines } = linesOf({ tests: [test2027({ sprouted: 70, hard: 6 })] });
+    expect(warningOf({ tests: [test2027({ sprouted: 74 })] })).toBe("Below Standard");
+    expect(warningOf({ tests: [test2027({ sprouted: 75 })] })).toBe("");
+    const { lines, warning } = linesOf({ tests: [test2027({ sprouted: 70, hard: 6 })] });
     expect(lines).toContain("Germination 70 %, hard seed 6 %  tested Nov 2027");
-    expect(lines).not.toContain("Below Standard");
+    expect(warning).toBe("");
   });
 
   test("says what it was treated with, or leaves room for it", () => {
-    expect(linesOf({ treatedWith: "thiram" }).lines).toContain("TREATED SEED: thiram");
-    expect(linesOf({ treated: true }).lines).toContain("TREATED SEED: ______");
+    expect(warningOf({ treatedWith: "thiram" })).toBe("TREATED SEED: thiram");
+    expect(warningOf({ treated: true })).toBe("TREATED SEED: ______");
   });
 
   test("never bears the test of another season, plot or variety", () => {
@@ -187,8 +227,17 @@ describe("a packet of seed that is on the shelf already", () => {
 });
 
 test("words that find no room are named", () => {
-  const tiny = ownLabelSize("210x297 30x12 4x10 10x10 40x20");
-  if (!tiny) throw new Error("no size");
+  const tiny = measuredSize({
+    ...usualMeasures,
+    labelWidth: 30,
+    labelHeight: 12,
+    columns: 4,
+    rows: 10,
+    leftMargin: 10,
+    topMargin: 10,
+    pitchAcross: 40,
+    pitchDown: 20,
+  });
   const { lost } = labelPages(packetLabels(garden, ""), { ...plain, size: tiny }, ruler);
   expect(lost.length).toBeGreaterThan(0);
   expect(lost.join(" ")).toContain("Germination");
@@ -196,7 +245,7 @@ test("words that find no room are named", () => {
 
 test("packets come with a page on the law of the place", async () => {
   const choice = { ...plain, size: usualLabelSize("m", true) };
-  const { bytes } = { bytes: await labelsPdf(garden, "packets", choice, "2027-03-02", fonts) };
+  const { bytes } = await labelsPdf(garden, "packets", choice, "2027-03-02", fonts);
   expect(textOf(bytes)).toContain("These labels certify nothing");
 });
 
@@ -204,7 +253,7 @@ describe("the code on a stake", () => {
   const size = usualLabelSize("m", false);
   const whole = async (least: number) => {
     const choice = { ...plain, size, hasQr: true };
-    const raster = rasterise(await labelsPdf(garden, "stakes", choice, "2027", fonts), 1);
+    const raster = rasterise((await labelsPdf(garden, "stakes", choice, "2027", fonts)).bytes, 1);
     return stakeLabels(garden).map(({ machine }, index) => {
       const x = size.left + (index % size.columns) * size.pitchX;
       const y = size.top + Math.floor(index / size.columns) * size.pitchY;
@@ -221,7 +270,7 @@ describe("the code on a stake", () => {
     const plan = gardenPlan();
     const named = mapInput(withLots(plan, (index) => `Łąka-Я-${index}`));
     const choice = { ...plain, size: usualLabelSize("m", true), hasQr: true };
-    const raster = rasterise(await labelsPdf(named, "stakes", choice, "2027", fonts), 1);
+    const raster = rasterise((await labelsPdf(named, "stakes", choice, "2027", fonts)).bytes, 1);
     const { left, top, label } = choice.size;
     const read = readCode(raster, left, top, label.widthMm, label.heightMm);
     expect(read).toBe(stakeLabels(named)[0]?.machine);

@@ -2,7 +2,7 @@
 import { expect, test } from "vitest";
 import { planRevision, plotMapFileName } from "../../../src/core/page/file-name.ts";
 import { paperNames } from "../../../src/core/page/paper.ts";
-import { exportById, formatFileName } from "../../../src/core/files/all-exports.ts";
+import { exportById, formatFileName } from "../../../src/core/files/export-list.ts";
 import { gardenPlan, mapInput } from "../../support/paper-garden.ts";
 
 const { plan, layout } = mapInput(gardenPlan());

@@ -1,6 +1,6 @@
 /** A harvest made into a lot, and grams that were cleaned later. */
 import { expect, test } from "vitest";
-import { packetLabels } from "../../../src/core/labels/label-facts.ts";
+import { packetLabels } from "../../../src/core/labels/packet-facts.ts";
 import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
 import { lotInPlanFaults } from "../../../src/core/lots/lot-in-plan.ts";
 import { removeLots } from "../../../src/core/edits/lot-edits.ts";

@@ -1,0 +1,25 @@
+/** What labels are for, and what stands on those of each use. */
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import type { LabelFacts } from "./label-facts.ts";
+import { lotLabels, packetLabels } from "./packet-facts.ts";
+import { stakeLabels } from "./stake-facts.ts";
+
+/** Stakes for plantings; packets for what they will give, and for lots on the shelf. */
+export type LabelUse = "stakes" | "packets" | "lots";
+
+/** @param treatment what seed of this season was treated with; empty: nothing is said */
+export function labelsFor(
+  use: LabelUse,
+  input: CheckedLayout,
+  treatment: string,
+): readonly LabelFacts[] {
+  if (use === "stakes") return stakeLabels(input);
+  return use === "packets" ? packetLabels(input, treatment) : lotLabels(input);
+}
+
+/** Said where there is nothing to label. */
+export const nothingToLabel: Readonly<Record<LabelUse, string>> = {
+  stakes: "nothing is planted",
+  packets: "nothing is kept for seed",
+  lots: "no lot is in stock",
+};

@@ -1,0 +1,122 @@
+/** Packets: of what this season's plots will give, and of the lots on the shelf. */
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { allIsolationPairs } from "../checks/isolation.ts";
+import type { Kind } from "../kinds/crop.ts";
+import { lotsFromPlot } from "../lots/harvested-lots.ts";
+import { lotCodesToSow } from "../lots/lot-book.ts";
+import { amountWords } from "../lots/lot-words.ts";
+import { byCode } from "../map/plot-rows.ts";
+import { civilFromDay } from "../model/day.ts";
+import type { Lot, Plan, Planting } from "../model/plan.ts";
+import { isolationLine } from "../record/isolation-record-words.ts";
+import { type LabelFacts, machineText, present } from "./label-facts.ts";
+import {
+  BLANK,
+  UNTESTED,
+  germinationWords,
+  isolationWords,
+  packetWarning,
+  treatedWith,
+} from "./label-words.ts";
+
+/**
+ * One for each planting kept for seed. @param treatment what the seed was treated with, printed as
+ * it is; empty: nothing is said
+ */
+export function packetLabels(input: CheckedLayout, treatment: string): readonly LabelFacts[] {
+  const { plan, layout, result, book } = input;
+  const pairs = allIsolationPairs(result.stands, book);
+  const kept = layout.plantings.filter((each) => result.standById.get(each.id)?.isSeedParent);
+  return byCode(kept).map((planting) => {
+    const variety = plan.varieties.find(({ id }) => id === planting.variety);
+    const kind = book.kind(variety?.kind ?? "");
+    const harvested = harvestedLot(plan, planting);
+    // The lot it was sown from is its parent: only seed that is on the shelf has a lot of its own.
+    const lot = harvested?.code ?? "";
+    const parents = lotCodesToSow(plan, planting, variety);
+    const tested = germinationWords(harvested, kind);
+    const ripe = result.standById.get(planting.id)?.ripe;
+    const year = civilFromDay(ripe?.likely ?? plan.season.last).year;
+    const own = pairs.filter(({ seedParent }) => seedParent === planting.id);
+    return {
+      headIs: "name",
+      head: variety?.name ?? "",
+      second: kindWords(kind),
+      warning: packetWarning(
+        treatment === "" ? treatedWith(harvested) : treatment,
+        tested?.isBelow === true,
+      ),
+      lines: present([
+        `Harvest ${year}  ·  plot ${planting.code}`,
+        `Lot ${lot === "" ? BLANK : lot}${parents === "" ? "" : `  ·  sown from ${parents}`}`,
+        tested?.words ?? UNTESTED,
+        // Frozen at harvest it goes before whatever is reckoned now.
+        harvested?.isolation
+          ? isolationLine(harvested.isolation)
+          : isolationWords(own, input.grownOn !== undefined),
+        `Grown at ${plan.site.name === "" ? BLANK : plan.site.name}`,
+        savedFrom(planting.plants),
+      ]),
+      machine: machineText(planting.code, lot),
+      missing: present([
+        lot === "" ? "lot" : "",
+        plan.site.name === "" ? "where it was grown" : "",
+        planting.plants === undefined ? "plants saved from" : "",
+        tested ? "" : "germination and month of the test",
+      ]),
+    };
+  });
+}
+
+/** One for each lot in stock: only what is known of that very lot, and room for the rest. */
+export function lotLabels({ plan, book }: CheckedLayout): readonly LabelFacts[] {
+  const inStock = plan.lots.filter(({ state }) => state === "in stock");
+  return byCode(inStock).map((lot) => {
+    const variety = plan.varieties.find(({ id }) => id === lot.variety);
+    const kind = book.kind(variety?.kind ?? "");
+    const tested = germinationWords(lot, kind);
+    const { from, harvestYear } = lot;
+    const isOwn = from?.what === "own";
+    return {
+      headIs: "name",
+      head: variety?.name ?? "",
+      second: kindWords(kind),
+      warning: packetWarning(treatedWith(lot), tested?.isBelow === true),
+      lines: present([
+        `Lot ${lot.code}${lot.amount ? `  ·  ${amountWords(lot.amount)}` : ""}`,
+        `Harvest ${harvestYear ?? "____"}${isOwn && from.plot !== undefined ? `  ·  plot ${from.plot}` : ""}`,
+        tested?.words ?? UNTESTED,
+        lot.isolation ? isolationLine(lot.isolation) : "",
+        originWords(lot, plan),
+        isOwn ? savedFrom(from.plants) : "",
+      ]),
+      // The code alone: it is read as that of the lot.
+      machine: lot.code.toUpperCase(),
+      missing: present([
+        harvestYear === undefined ? "year of harvest" : "",
+        from === undefined ? "where it was grown" : "",
+        tested ? "" : "germination and month of the test",
+      ]),
+    };
+  });
+}
+
+function kindWords(kind: Kind | undefined): string {
+  return kind ? `${kind.name}, ${kind.botanicalName}` : "";
+}
+
+function originWords({ from }: Lot, { site }: Plan): string {
+  if (from?.what === "received") return `From ${from.who ?? BLANK}`;
+  const isHere = from?.what === "own" && site.name !== "";
+  return `Grown at ${isHere ? site.name : BLANK}`;
+}
+
+function savedFrom(plants: number | undefined): string {
+  if (plants === undefined) return "Saved from ____ plants";
+  return `Saved from ${plants} ${plants === 1 ? "plant" : "plants"}`;
+}
+
+/** Seed of this plot that is on the shelf already: only its own test may stand on its packet. */
+function harvestedLot(plan: Plan, planting: Planting): Lot | null {
+  return lotsFromPlot(plan, planting).find(({ state }) => state === "in stock") ?? null;
+}
