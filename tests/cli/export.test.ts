@@ -65,7 +65,7 @@ describe("wideberth export", () => {
 
   test("the help names every format", () => {
     const { stdout } = program.run(["--help"]);
-    for (const { id, title } of allExports) expect(stdout).toContain(`${id.padEnd(12)} ${title}`);
+    for (const { id, title } of allExports) expect(stdout).toContain(`${id.padEnd(13)} ${title}`);
   });
 
   test.each([
