@@ -69,13 +69,13 @@ export function pdfFaces(pdf: PDFDocument, fonts: PdfFonts): PdfFaces {
 
 /** Whether a face has a sign, kept for the next time. */
 function shown(pdf: PDFDocument, face: string): (char: string) => boolean {
-  const { font } = pdf.font(face)._font;
-  const known = new Map<string, boolean>();
+  const { _font: known } = pdf.font(face);
+  const kept = new Map<string, boolean>();
   return (char) => {
-    const found = known.get(char);
+    const found = kept.get(char);
     if (found !== undefined) return found;
-    const is = font.hasGlyphForCodePoint(char.codePointAt(0) ?? 0);
-    known.set(char, is);
+    const is = known.font.hasGlyphForCodePoint(char.codePointAt(0) ?? 0);
+    kept.set(char, is);
     return is;
   };
 }

@@ -34,8 +34,10 @@ export function pdfWriter(title: string, stamp: string, fonts: PdfFonts): PdfWri
   });
   if (creation.length === 0) Object.defineProperty(pdf.info, "CreationDate", { enumerable: false });
   // pdfkit would write names with an ampersand into the XML as they are.
-  pdf._addInfo = () =>
-    pdf.appendXML(xmpText(title, creation.length === 0 ? "" : creation.toISOString()));
+  Object.assign(pdf, {
+    _addInfo: () =>
+      pdf.appendXML(xmpText(title, creation.length === 0 ? "" : creation.toISOString())),
+  });
   const faces = pdfFaces(pdf, fonts);
   const painter: Painter = { pdf, faces, structure: pdfStructure(pdf) };
   const chunks: Uint8Array[] = [];

@@ -90,8 +90,6 @@ declare module "pdfkit" {
     markStructureContent(tag: string): StructContent;
     markContent(tag: "Artifact", options: { readonly type: "Layout" }): this;
     endMarkedContent(): this;
-    /** Writes the XMP packet from `info`. */
-    _addInfo: () => void;
     appendXML(xml: string): void;
   }
 }
