@@ -36,8 +36,8 @@ export const SITE_BUDGETS: Budgets = {
     "pdf-writer": 230,
     // Exact union and difference of outlines.
     dist: 30,
-    "prove-worker": 118,
-    "arrange-worker": 95,
+    "prove-worker": 130,
+    "arrange-worker": 110,
     "read-camera": 48,
     "plot-map": 24,
     // The schemas and kinds, by which a plan is read.
