@@ -22,7 +22,8 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
   core: [
     "formats model",
     "geometry kinds",
-    "beds calendar distances lots page",
+    "calendar distances lots page",
+    "beds",
     "checks edits",
     "crossing-share fieldwork ground outlines record remedies shelf",
     "arrange map",

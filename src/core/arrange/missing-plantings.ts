@@ -1,5 +1,7 @@
 /** Plantings for what the seed list still wants, laid where beds have room, for the arranger to move on. */
 import type { CropBook } from "../kinds/crop-book.ts";
+import { latestStart } from "../beds/latest-start.ts";
+import { layoutDuring } from "../calendar/ground-time.ts";
 import { drawnIds, nextId } from "../edits/edit.ts";
 import { newPlanting } from "../edits/new-planting.ts";
 import { type Placed, placeInBed } from "../beds/place-planting.ts";
@@ -43,9 +45,11 @@ export function missingPlantings(plan: Plan, layout: Layout, book: CropBook): Mi
   const taken = new Set([...plan.layouts, layout].flatMap((one) => drawnIds(plan, one)));
   for (const { variety, missing } of shortVarieties(plan, layout)) {
     const kind = book.kind(variety.kind);
+    const start = latestStart(plan, layout, variety.kind);
     let wanted = missing;
     for (let part = 0; part < MOST_PARTS && wanted > 0; part += 1) {
-      const room = kind ? roomiest(filled, kind, wanted) : null;
+      // What is cleared before it starts leaves it its ground.
+      const room = kind ? roomiest(layoutDuring(filled, { start }), kind, wanted) : null;
       if (!kind || !room) break;
       const planting = {
         ...newPlanting(plan, filled, room.bed, { variety, kind }, room.placed),

@@ -1,4 +1,5 @@
 /** Where along its bed a planting lies, and moving it there: sliding, another length, another bed. */
+import { areOnGroundTogether } from "../calendar/ground-time.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { moveShape, shapeCentre } from "../geometry/outline.ts";
 import { turnPoint } from "../geometry/point.ts";
@@ -63,7 +64,10 @@ export function freeStarts(
     .map(({ fromM, toM }) => ({ fromM, toM: Math.max(fromM, toM - lengthM) }));
 }
 
-/** The plantings directly before and after one in its bed, by where their middles lie. */
+/**
+ * The plantings directly before and after one in its bed, by where their middles lie; those that
+ * are not on the ground when it is left out.
+ */
 export function bedNeighbours(
   layout: Layout,
   bed: RectangleShape,
@@ -73,6 +77,7 @@ export function bedNeighbours(
   const own = middle(stretchOf(bed, planting.outline));
   const others = layout.plantings
     .filter(({ id, bed: bedId }) => id !== planting.id && bedId === planting.bed)
+    .filter((other) => areOnGroundTogether(planting, other))
     .map(({ code, outline }) => ({ code, stretch: stretchOf(bed, outline) }))
     .sort((a, b) => middle(a.stretch) - middle(b.stretch));
   return {

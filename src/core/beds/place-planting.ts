@@ -1,4 +1,5 @@
 /** Where a variety lands in a bed: a stretch across the bed's width, as long as its plants need. */
+import { areOnGroundTogether } from "../calendar/ground-time.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { shapeCorners } from "../geometry/outline.ts";
 import { type Point, turnPoint } from "../geometry/point.ts";
@@ -33,12 +34,18 @@ export function plantsThatFit(
   return { rows, plants: rows * Math.max(1, Math.floor(lengthM / inRow + 1e-9)) };
 }
 
-/** Stretches of a rectangular bed no planting covers, from its near end to its far end. */
+/**
+ * Stretches of a rectangular bed no planting covers, from its near end to its far end.
+ * @param except id of a planting that leaves its own ground free, and that of all that is cleared
+ *   before it starts or starts once it is cleared
+ */
 export function freeStretches(layout: Layout, bed: Bed, except?: string): readonly Stretch[] {
   if (bed.outline.shape !== "rectangle") return [];
   const shape = bed.outline;
+  const own = except === undefined ? undefined : layout.plantings.find(({ id }) => id === except);
   const taken = layout.plantings
     .filter((planting) => planting.bed === bed.id && planting.id !== except)
+    .filter((planting) => own === undefined || areOnGroundTogether(own, planting))
     .map((planting) => stretchOf(shape, planting.outline))
     .sort((a, b) => a.fromM - b.fromM);
   const free: Stretch[] = [];

@@ -1,6 +1,6 @@
 /** On which days a planting takes its ground: one bed carries peas and then leeks. */
 import type { DayNumber } from "../model/day.ts";
-import type { Planting } from "../model/plan.ts";
+import type { Layout, Planting } from "../model/plan.ts";
 
 /** Days on which ground is taken; without a known day it has always been, or stays to the end. */
 export interface GroundDays {
@@ -37,4 +37,11 @@ export function areOnGroundTogether(a: Dated, b: Dated): boolean {
 export function standsOn(planting: Dated, day: DayNumber): boolean {
   const { from, to } = groundDays(planting);
   return from <= day && day <= to;
+}
+
+/** The layout as one planting finds it: without those that are not on the ground when it is. */
+export function layoutDuring(layout: Layout, planting: Dated): Layout {
+  if (layout.plantings.every((other) => areOnGroundTogether(planting, other))) return layout;
+  const plantings = layout.plantings.filter((other) => areOnGroundTogether(planting, other));
+  return { ...layout, plantings };
 }

@@ -1,8 +1,9 @@
 /**
- * The season's jobs, computed per planting: sow or set out, covers on and off, rogue, flowers,
- * ripe seed, lifting of roots. Offsets from bloom are common practice unless said otherwise.
+ * The season's jobs, computed per planting: sow, also under glass, set out, covers on and off,
+ * rogue, flowers, ripe seed, clearing, lifting of roots. Offsets from bloom are common practice unless said otherwise.
  */
 import { autumnFrostOf } from "../calendar/season-reach.ts";
+import { endOf } from "../calendar/ground-time.ts";
 import { isoWeek, mondayOf } from "../calendar/week.ts";
 import { compareText } from "../checks/finding.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
@@ -13,6 +14,7 @@ import type { Plan } from "../model/plan.ts";
 
 export const jobNames = [
   "sow",
+  "sow under glass",
   "set out",
   "rogue",
   "cover on",
@@ -20,6 +22,7 @@ export const jobNames = [
   "last flower",
   "cover off",
   "seed ripe",
+  "clear",
   "lift roots",
   "watch blooms",
 ] as const;
@@ -82,7 +85,14 @@ function standJobs(plan: Plan, stand: Stand): readonly Job[] {
   if (start) {
     const isSown = start.method === "sown";
     add(isSown ? "sow" : "set out", start.date, `${isSown ? "Sow" : "Set out"} ${name}`);
+    const glass = isSown ? undefined : start.sownUnderGlass;
+    if (glass !== undefined) {
+      const until = `to set out on ${shortDate(start.date)}`;
+      add("sow under glass", glass, `Sow ${name} under glass, ${until}`);
+    }
   }
+  const end = stand.planting && endOf(stand.planting);
+  if (end !== null) add("clear", end, `Clear ${name}`, clearCaution(stand));
   const { firstAutumnFrost } = plan.site;
   const frost =
     firstAutumnFrost === undefined ? undefined : autumnFrostOf(plan.season, firstAutumnFrost);
@@ -98,6 +108,11 @@ function standJobs(plan: Plan, stand: Stand): readonly Job[] {
     add("seed ripe", likely, text, frostCaution(latest, frost));
   }
   return jobs;
+}
+
+/** What is cleared before it flowers sheds nothing only as long as none flowers sooner. */
+function clearCaution({ whyNoBloom }: Stand): string | null {
+  return whyNoBloom === "cleared" ? "if one shows a flower sooner, clear it then" : null;
 }
 
 /** Seed that may not be ripe before the first autumn frost given. */

@@ -10,6 +10,7 @@ import type { Plan, Variety } from "../model/plan.ts";
 const HEADINGS = [
   "date",
   "method",
+  "set out",
   "plot",
   "bed",
   "variety",
@@ -27,6 +28,20 @@ const HEADINGS = [
   "seeds missing",
   "sown",
 ];
+
+/** How the date is meant. */
+function methodWords({ trayDay }: SowingRow): string {
+  switch (trayDay) {
+    case null:
+      return "in place";
+    case "given":
+      return "under glass";
+    case "counted back":
+      return "under glass, about this day";
+    case "not known":
+      return "in trays, set out on the date";
+  }
+}
 
 /** The cell "sown" is left to be filled in. Dates as YYYY-MM-DD, grams of the lot's own count. */
 export function sowingCsv({ plan, layout, book }: CheckedLayout): string {
@@ -47,7 +62,8 @@ function sowingCells(
   const { planting, variety, kind, day, parts } = row;
   const start: readonly CsvValue[] = [
     day === null ? null : isoFromDay(day),
-    row.inTrays ? "in trays, set out on the date" : "in place",
+    methodWords(row),
+    row.inTrays && planting.start ? isoFromDay(planting.start.date) : null,
     planting.code,
     beds.get(planting.bed ?? ""),
     variety.name,

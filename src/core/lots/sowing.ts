@@ -1,6 +1,8 @@
 /** What to sow for each planting of a layout: how many seeds, from which lots. */
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
+import { raisingOffer } from "../kinds/raising-days.ts";
+import { shortDate } from "../model/day.ts";
 import type { Layout, Lot, Plan, Planting, Variety } from "../model/plan.ts";
 import { estimateOf } from "./estimate.ts";
 import { varietyIndex } from "./variety-index.ts";
@@ -37,9 +39,14 @@ export interface SowingRow {
   readonly planting: Planting;
   readonly variety: Variety;
   readonly kind: Kind;
-  /** Day it is sown; null: no start given. For transplants the day they are set out. */
+  /**
+   * Day it is sown; null: no start given. For transplants under glass: the day given, else one
+   * counted back from setting out, else, where no weeks are known for the kind, setting out itself.
+   */
   readonly day: number | null;
   readonly inTrays: boolean;
+  /** For transplants, how the day of sowing is known; `not known`: it is that of setting out. */
+  readonly trayDay: "given" | "counted back" | "not known" | null;
   /** Lots were named for it; else those in stock are proposed. */
   readonly isNamed: boolean;
   readonly parts: readonly SownPart[];
@@ -71,10 +78,30 @@ export function sowingRows(plan: Plan, layout: Layout, book: CropBook): readonly
     })
     .sort(
       (a, b) =>
-        (a.planting.start?.date ?? Infinity) - (b.planting.start?.date ?? Infinity) ||
+        (sowingDay(a).day ?? Infinity) - (sowingDay(b).day ?? Infinity) ||
         (a.planting.code < b.planting.code ? -1 : 1),
     )
     .map((each) => sowingRow(plan, each, left));
+}
+
+/** The day of sowing, under glass where it is set out later. */
+function sowingDay({ planting, kind }: Sown): Pick<SowingRow, "day" | "trayDay"> {
+  const { start } = planting;
+  if (start?.method !== "transplanted") return { day: start?.date ?? null, trayDay: null };
+  if (start.sownUnderGlass !== undefined) return { day: start.sownUnderGlass, trayDay: "given" };
+  const counted = raisingOffer(planting, kind, undefined).underGlass;
+  return counted
+    ? { day: counted.day, trayDay: "counted back" }
+    : { day: start.date, trayDay: "not known" };
+}
+
+/** `sow 10 Apr`, `under glass about 28 Mar, out 10 May`, `trays, out 10 May`. */
+export function sowingDayWords({ day, trayDay, planting }: SowingRow): string {
+  if (day === null) return "no date yet";
+  if (trayDay === null) return `sow ${shortDate(day)}`;
+  const out = `out ${shortDate(planting.start?.date ?? day)}`;
+  if (trayDay === "not known") return `trays, ${out}`;
+  return `under glass ${trayDay === "given" ? "" : "about "}${shortDate(day)}, ${out}`;
 }
 
 /** Whether its seed is sown this season: not a biennial's overwintered roots or plants set out. */
@@ -88,14 +115,11 @@ interface Sown {
   readonly kind: Kind;
 }
 
-function sowingRow(
-  plan: Plan,
-  { planting, variety, kind }: Sown,
-  left: Map<string, number>,
-): SowingRow {
+function sowingRow(plan: Plan, sown: Sown, left: Map<string, number>): SowingRow {
+  const { planting, variety, kind } = sown;
   const inTrays = planting.start?.method === "transplanted";
   const { emergence, isEmergenceOwn, spare } = sowingRule(plan, variety, inTrays);
-  const day = planting.start?.date ?? null;
+  const { day, trayDay } = sowingDay(sown);
   const shelf = lotBook(plan.lots);
   const named = (planting.lots ?? variety.lots)?.flatMap((id) => shelf.lot(id) ?? []);
   const sowDay = day ?? plan.season.first;
@@ -111,6 +135,7 @@ function sowingRow(
     kind,
     day,
     inTrays,
+    trayDay,
     isNamed: named !== undefined,
     parts: given.parts,
     lots: named ?? (given.parts.length > 0 ? given.parts.map(({ lot }) => lot) : lots.slice(0, 1)),

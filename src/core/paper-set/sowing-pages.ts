@@ -2,11 +2,10 @@
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { shelfPlace } from "../lots/estimate.ts";
 import { gramsText, treatmentWords } from "../lots/lot-words.ts";
-import { type SowingRow, sowingRows } from "../lots/sowing.ts";
+import { type SowingRow, sowingDayWords, sowingRows } from "../lots/sowing.ts";
 import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pages.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { mapTitle } from "../map/map-text.ts";
-import { shortDate } from "../model/day.ts";
 import { isSameVariety, varietyIndex } from "../lots/variety-index.ts";
 import type { Plan, Variety } from "../model/plan.ts";
 import { paragraph, space } from "../page/flow.ts";
@@ -32,7 +31,7 @@ const COLUMNS: readonly TableColumn[] = [
 const TICK = "[__]";
 
 const CAUTION =
-  "Trays are sown before the day they are set out, which is the one given here. Seeds are reckoned with each lot's tested or estimated germination, what comes up, and the spare; where no emergence is given, rules of thumb stand in. Treated seed: gloves, no children, never for food or feed; what its label and local rules say goes before this list.";
+  'Days under glass with an "about" are counted back from setting out by the weeks of the kind; your own days go before them. Seeds are reckoned with each lot\'s tested or estimated germination, what comes up, and the spare; where no emergence is given, rules of thumb stand in. Treated seed: gloves, no children, never for food or feed; what its label and local rules say goes before this list.';
 
 export function sowingPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   const { width } = roomBelowHeader(setting.frame);
@@ -53,8 +52,8 @@ function rowTexts(
   plan: Plan,
   varieties: ReadonlyMap<string, Variety>,
 ): readonly (readonly string[])[] {
-  const { planting, variety, kind, day, parts, isNamed } = row;
-  const when = day === null ? "no date" : `${row.inTrays ? "trays, out " : ""}${shortDate(day)}`;
+  const { planting, variety, kind, parts, isNamed } = row;
+  const when = sowingDayWords(row);
   const what = `${variety.name}, ${kind.name}`;
   const plants = planting.plants === undefined ? "?" : String(planting.plants);
   const short =

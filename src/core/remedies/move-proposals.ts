@@ -2,11 +2,12 @@
 import type { Stand } from "../checks/stand.ts";
 import type { Edit } from "../edits/edit.ts";
 import { moveObjects, setOutline, turnObjects } from "../edits/move-objects.ts";
+import { layoutDuring } from "../calendar/ground-time.ts";
 import { outlineOnBed, freeStretches } from "../beds/place-planting.ts";
 import { shapeCentre } from "../geometry/outline.ts";
 import { type Point, compassWord, directionDeg, pointDistance } from "../geometry/point.ts";
 import { formatDistance } from "../model/length.ts";
-import type { Bed, Planting, RectangleShape } from "../model/plan.ts";
+import type { Bed, Layout, Planting, RectangleShape } from "../model/plan.ts";
 import { clearGround, nearestPlace } from "./clear-ground.ts";
 import type { Proposal } from "./remedy.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
@@ -68,7 +69,7 @@ export function otherBedProposals(
   return context.layout.beds
     .filter((bed) => bed.id !== planting.bed && bed.outline.shape === "rectangle")
     .map((bed) =>
-      placesOn(context, bed, shape)
+      placesOn(layoutDuring(context.layout, planting), bed, shape)
         .map((outline) => bedProposal(context, planting, bed, from, outline))
         .sort((a, b) => a.disturbance - b.disturbance),
     );
@@ -97,11 +98,7 @@ function bedProposal(
 }
 
 /** Outlines of the planting's own size along the free stretches of a bed. */
-function placesOn(
-  { layout }: CheckedLayout,
-  bed: Bed,
-  shape: RectangleShape,
-): readonly RectangleShape[] {
+function placesOn(layout: Layout, bed: Bed, shape: RectangleShape): readonly RectangleShape[] {
   const ground = bed.outline;
   if (ground.shape !== "rectangle" || ground.widthM < shape.widthM - 1e-6) return [];
   return freeStretches(layout, bed).flatMap(({ fromM, toM }) => {

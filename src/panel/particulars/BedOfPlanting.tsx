@@ -40,7 +40,10 @@ export function BedOfPlanting({ planting }: { readonly planting: Planting }) {
   };
   const freeWords = (bed: Bed) => {
     if (bed.outline.shape !== "rectangle" || bed.id === planting.bed) return bed.code;
-    const free = freeStretches(layout, bed).reduce((sum, { fromM, toM }) => sum + toM - fromM, 0);
+    const free = freeStretches(layout, bed, planting.id).reduce(
+      (sum, { fromM, toM }) => sum + toM - fromM,
+      0,
+    );
     return free === 0 ? `${bed.code}, full` : `${bed.code}, ${formatLength(free, plan.units)} free`;
   };
   const choices = layout.beds.map((bed) => ({ value: bed.id, label: freeWords(bed) }));

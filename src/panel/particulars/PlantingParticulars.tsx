@@ -42,6 +42,10 @@ const SowingLine = lazy(async () => ({
   default: (await import("../shelf/SowingLine.tsx")).SowingLine,
 }));
 
+const GroundDays = lazy(async () => ({
+  default: (await import("./GroundDays.tsx")).GroundDays,
+}));
+
 export function PlantingParticulars({ planting }: { readonly planting: Planting }) {
   const layout = useShownLayout();
   const layoutId = layout.id;
@@ -81,6 +85,9 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
       />
       <h4>Bloom</h4>
       <BloomFields planting={planting} onChange={change} />
+      <Suspense fallback={null}>
+        <GroundDays planting={planting} onChange={change} />
+      </Suspense>
       <h4>Isolation</h4>
       <IsolationFields planting={planting} onChange={change} />
       <CrossingList id={planting.id} />

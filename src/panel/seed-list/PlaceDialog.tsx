@@ -1,5 +1,7 @@
 import { plantsWanted } from "../../core/edits/new-planting.ts";
-import { type Placed, freeStretches, placeInBed } from "../../core/beds/place-planting.ts";
+import { findPlace } from "../../core/beds/find-place.ts";
+import { type Placed, freeStretches } from "../../core/beds/place-planting.ts";
+import { shortDate } from "../../core/model/day.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import type { Bed, Layout } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
@@ -66,7 +68,7 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
   const count = draft.plants ?? (chosen ? plantsWanted(layout, chosen) : 1);
   const kind = chosen && book.kind(chosen.kind);
   const target = layout.beds.find(({ id }) => id === draft.bed);
-  const placed = kind && target ? placeInBed(layout, target, kind, count) : null;
+  const found = kind && target ? findPlace(plan, layout, target, { kind, plants: count }) : null;
   const inBeds = layout.beds.map((bed) => ({
     value: bed.id,
     label: bedLabel(layout, bed, plan.units),
@@ -91,8 +93,14 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
         onApply={(next) => {
           set({ plants: next ?? null });
         }}
-        hint={placeWords(placed, count, plan.units)}
+        hint={placeWords(found?.placed ?? null, count, plan.units)}
       />
+      {found?.after && found.start && (
+        <p className="field-hint">
+          After {found.after.code}: it starts on {shortDate(found.start.date)}, when that is
+          cleared.
+        </p>
+      )}
       <p className="dialog-actions">
         <button type="submit" className="primary">
           Place

@@ -1,7 +1,6 @@
 import { useMemo } from "react";
-import { type SowingRow, sowingRows } from "../../core/lots/sowing.ts";
+import { type SowingRow, sowingDayWords, sowingRows } from "../../core/lots/sowing.ts";
 import { exportById } from "../../core/files/export-list.ts";
-import { longDate } from "../../core/model/day.ts";
 import { makeFile } from "../form/make-file.ts";
 import { useMaking } from "../form/use-making.ts";
 import { useKept, windowNow } from "../state/plan-actions.ts";
@@ -57,7 +56,7 @@ function SowingFiles() {
 }
 
 function SowLine({ row }: { readonly row: SowingRow }) {
-  const { planting, variety, kind, day, inTrays } = row;
+  const { planting, variety, kind } = row;
   const show = () => {
     windowNow().select([planting.id]);
     windowNow().bringIntoView([planting.id]);
@@ -71,9 +70,7 @@ function SowLine({ row }: { readonly row: SowingRow }) {
           <bdi>{variety.name}</bdi>
         </b>{" "}
         <span className="soft">{kind.name}</span>
-        <span>
-          {day === null ? "no date yet" : `${inTrays ? "set out" : "sow"} ${longDate(day)}`}
-        </span>
+        <span>{sowingDayWords(row)}</span>
       </p>
       <p>{sowingWords(row)}</p>
       {sowingCautions(row).map((caution) => (

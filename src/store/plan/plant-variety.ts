@@ -1,7 +1,8 @@
 /** Placing a variety in a bed, by dragging it there or by choosing both in a dialog. */
 import { newPlanting, plantsWanted } from "../../core/edits/new-planting.ts";
 import { addPlantings } from "../../core/edits/object-edits.ts";
-import { placeInBed } from "../../core/beds/place-planting.ts";
+import { findPlace } from "../../core/beds/find-place.ts";
+import { shortDate } from "../../core/model/day.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { usePlanStore } from "./plan-store.ts";
 import { useWindowStore } from "../window/window-store.ts";
@@ -10,7 +11,7 @@ import { layoutOf } from "../../core/model/layouts.ts";
 /**
  * Adds a planting of the variety to a bed of the shown layout and selects it: as many plants as
  * are still wanted (or as many as are asked for) and fit, about a place when one is given, else in
- * the first free stretch.
+ * the first free stretch; where the bed is taken until something is cleared, after that.
  */
 export function plantVariety(varietyId: string, bedId: string, at?: Point, plants?: number): void {
   const { plan, layoutId, book, commit } = usePlanStore.getState();
@@ -24,12 +25,18 @@ export function plantVariety(varietyId: string, bedId: string, at?: Point, plant
     announce(`The kind of ${variety.name} is not known: choose it first.`);
     return;
   }
-  const placed = placeInBed(layout, bed, kind, plants ?? plantsWanted(layout, variety), at);
-  if (!placed) {
+  const wanted = { kind, plants: plants ?? plantsWanted(layout, variety), at };
+  const found = findPlace(plan, layout, bed, wanted);
+  if (!found) {
     announce(`Bed ${bed.code} is full.`);
     return;
   }
-  const planting = newPlanting(plan, layout, bed, { variety, kind }, placed);
+  const { start, after } = found;
+  const fresh = newPlanting(plan, layout, bed, { variety, kind }, found.placed);
+  const planting = start ? { ...fresh, start } : fresh;
   commit(addPlantings(layoutId, [planting], `Place ${variety.name} in bed ${bed.code}`));
   select([planting.id]);
+  if (after && start) {
+    announce(`${planting.code} follows ${after.code}, from ${shortDate(start.date)}.`);
+  }
 }

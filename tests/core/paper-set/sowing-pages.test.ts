@@ -62,12 +62,12 @@ describe("as CSV", () => {
   const of = (kind: string) => rows.filter((row) => row.kind === kind);
 
   test("comes in order of sowing, what has no day last", () => {
-    expect(rows.map(({ kind }) => kind)).toEqual(["lettuce", "lettuce", "pea", "tomato", "beet"]);
+    expect(rows.map(({ kind }) => kind)).toEqual(["tomato", "lettuce", "lettuce", "pea", "beet"]);
     expect(rows.map(({ date }) => date)).toEqual([
+      "2027-04-08",
       "2027-04-10",
       "2027-04-10",
       "2027-04-12",
-      "2027-05-20",
       "",
     ]);
   });
@@ -88,7 +88,11 @@ describe("as CSV", () => {
       "lot named": "yes",
       "lot of another variety": "Tall Linnet",
     });
-    expect(of("tomato")[0]?.method).toBe("in trays, set out on the date");
+    expect(of("tomato")[0]).toMatchObject({
+      date: "2027-04-08",
+      method: "under glass, about this day",
+      "set out": "2027-05-20",
+    });
     expect(of("beet")[0]).toMatchObject({ plants: "", seeds: "", lot: "" });
     expect(rows.every(({ sown }) => sown === "")).toBe(true);
   });
@@ -100,7 +104,7 @@ test("printed: a box for each lot, its place, what to look out for, and the caut
   for (const part of [
     "Blue box",
     "LE-2",
-    "trays, out 20 May",
+    "under glass about 8 Apr, out 20 May",
     "LOT OF TALL LINNET",
     "TREATED WITH THIRAM",
     "lot proposed",
