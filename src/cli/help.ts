@@ -41,6 +41,12 @@ wideberth merge PLAN COPY -o FILE [--take ID ...]
     plan itself listed one by one.
     --take ID      takes this change from COPY; without it PLAN's own stays
 
+wideberth next PLAN -o FILE [--layout NAME] [--on YYYY-MM-DD]
+    Starts the plan of the season after: plots become earlier crops of their ground, what stands
+    over winter stays, roots in store and seed to renew head the seed list. PLAN stays as it is.
+    --layout NAME  the layout that was grown; without it the one the field record is of
+    --on DAY       entries of the field record until then count; today without it
+
 wideberth compare PLAN [--json | --csv | --pdf FILE] [--layout NAME --layout NAME ...]
                   [--paper NAME] [--overlaid]
     Measures the layouts of a plan side by side and lists what differs from the first.

@@ -10,6 +10,7 @@ import { help } from "./help.ts";
 import { lots } from "./lots.ts";
 import { map } from "./map.ts";
 import { merge } from "./merge.ts";
+import { next } from "./next.ts";
 import { Refusal } from "./refusal.ts";
 import { version } from "./version.ts";
 
@@ -22,6 +23,7 @@ const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>
   ["lots", lots],
   ["map", map],
   ["merge", merge],
+  ["next", next],
   ["export", exportFile],
 ]);
 

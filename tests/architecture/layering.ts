@@ -26,7 +26,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
     "beds",
     "checks edits",
     "crossing-share fieldwork ground outlines record remedies shelf",
-    "arrange map",
+    "arrange map seasons",
     "exchange labels paper-set",
     "compare",
     "files",

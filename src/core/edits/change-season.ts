@@ -36,6 +36,29 @@ export function datesLeftBehind(plan: Plan, next: Plan["season"]): number {
   ].reduce((sum, list) => sum + list.length, 0);
 }
 
+/** How many things of a plan, in all its layouts, have dates that hang on the season. */
+export interface DatedCounts {
+  /** Plantings with a day they are sown or set out, and with one they are cleared. */
+  readonly starts: number;
+  readonly ends: number;
+  /** Plantings, and pollen sources around, with bloom dates that were typed. */
+  readonly blooms: number;
+  readonly neighbours: number;
+  readonly frosts: number;
+}
+
+export function datedCounts({ layouts, surroundings, site }: Plan): DatedCounts {
+  const plantings = layouts.flatMap((layout) => layout.plantings);
+  const frosts = [site.lastSpringFrost, site.firstAutumnFrost];
+  return {
+    starts: plantings.filter(({ start }) => start !== undefined).length,
+    ends: plantings.filter(({ end }) => end !== undefined).length,
+    blooms: plantings.filter(({ bloom }) => bloom !== undefined).length,
+    neighbours: surroundings.filter(({ bloom }) => bloom !== undefined).length,
+    frosts: frosts.filter((day) => day !== undefined).length,
+  };
+}
+
 /** Both its days moved: of setting out, and of sowing under glass. */
 function startLater(
   start: NonNullable<Planting["start"]>,

@@ -112,10 +112,10 @@ export function cropsOfPlan(earlier: Plan, plan: Plan): BroughtCrops {
     kind: kinds.idOf(crop.kind),
   }));
   const marks = marksOf(earlier, plan, place, kinds.idOf);
-  const taken = new Set(plan.earlierCrops.map(signOf));
+  const taken = new Set(plan.earlierCrops.map(cropSign));
   const all = [...grown, ...before];
   const here = all.filter(({ outline }) => isOnSheet(outline));
-  const crops = here.filter((crop) => !taken.has(signOf(crop)));
+  const crops = here.filter((crop) => !taken.has(cropSign(crop)));
   const used = new Set([
     ...crops.map(({ kind }) => kind),
     ...marks.flatMap((mark) => mark.kinds ?? []),
@@ -214,7 +214,7 @@ function isOnSheet(outline: AreaShape): boolean {
 }
 
 /** The same for crops that are the same crop: outlines to the millimetre. */
-function signOf({ outline, kind, year, varietyName = "" }: NewEarlierCrop): string {
+export function cropSign({ outline, kind, year, varietyName = "" }: NewEarlierCrop): string {
   return rounded([kind, year, varietyName, outline]);
 }
 

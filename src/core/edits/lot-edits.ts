@@ -84,7 +84,11 @@ export function withoutMentions(plan: Plan, gone: ReadonlySet<string>): Plan {
       if (![...(partOf ?? []), ...(grownFrom ?? [])].some((id) => gone.has(id))) return lot;
       return patched(lot, { partOf: left(partOf), grownFrom: left(grownFrom) });
     }),
-    varieties: mapItems(plan.varieties, unnamed),
+    varieties: mapItems(plan.varieties, (variety) => {
+      const toSetOut = variety.toSetOut && mapItems(variety.toSetOut, unnamed);
+      const next = toSetOut === variety.toSetOut ? variety : { ...variety, toSetOut };
+      return unnamed(next);
+    }),
     layouts: mapItems(plan.layouts, (layout): Layout => {
       const plantings = mapItems(layout.plantings, unnamed);
       return plantings === layout.plantings ? layout : { ...layout, plantings };

@@ -4,6 +4,7 @@ import type { Bed, Layout, Plan, Planting, Variety } from "../model/plan.ts";
 import { nextPlantingCode } from "../beds/codes.ts";
 import { drawnIds, nextId } from "./edit.ts";
 import { latestStart } from "../beds/latest-start.ts";
+import { rootsOut } from "../beds/roots-out.ts";
 import type { Placed } from "../beds/place-planting.ts";
 
 /** Plants to place when the variety does not say how many are wanted. No source; our choice. */
@@ -18,7 +19,24 @@ export function plantsWanted(layout: Layout, variety: Variety): number {
   return Math.max(1, variety.wantedPlants - placed);
 }
 
-/** A planting for seed in a bed, with an id and code of its own, started as its kind last was. */
+/** Roots or plants in store that are not placed yet: the first batch that those placed do not use up. */
+function waiting({ plantings }: Layout, { id, toSetOut = [] }: Variety): Waiting | undefined {
+  let placed = plantings
+    .filter(({ variety, start }) => variety === id && start?.method === "transplanted")
+    .reduce((sum, { plants }) => sum + (plants ?? 0), 0);
+  return toSetOut.find(({ plants }) => {
+    if (plants === undefined || placed < plants) return true;
+    placed -= plants;
+    return false;
+  });
+}
+
+type Waiting = NonNullable<Variety["toSetOut"]>[number];
+
+/**
+ * A planting for seed in a bed, with an id and code of its own, started as its kind last was; what
+ * waits in store is set out in spring, with the lots it was sown from.
+ */
 export function newPlanting(
   plan: Plan,
   layout: Layout,
@@ -26,7 +44,10 @@ export function newPlanting(
   { variety, kind }: { readonly variety: Variety; readonly kind: Kind },
   placed: Pick<Placed, "plants" | "rows"> & { readonly outline: Planting["outline"] },
 ): Planting {
-  const start = latestStart(plan, layout, kind.id);
+  const stored = waiting(layout, variety);
+  const last = latestStart(plan, layout, kind.id);
+  const isSetOut = last?.method === "transplanted" && last.date >= plan.season.first;
+  const start = stored && !isSetOut ? rootsOut(plan) : last;
   return {
     id: nextId("p", drawnIds(plan, layout)),
     code: nextPlantingCode(layout, bed),
@@ -37,5 +58,6 @@ export function newPlanting(
     flowering: "yes",
     cover: "none",
     ...(start ? { start } : {}),
+    ...(stored?.lots ? { lots: stored.lots } : {}),
   };
 }

@@ -18,6 +18,7 @@ export const LIMITS = {
   entries: 100_000,
   stays: 100,
   tests: 200,
+  overwintered: 100,
   /** Characters of a picture's base64: about 3 MB of file. */
   pictureText: 4_000_000,
 } as const;

@@ -110,7 +110,7 @@ export function shelfProblems(plan: Plan, add: Add): void {
 
 /** References of a variety or planting to lots that are not there. */
 export function lotReferenceProblems(
-  thing: Pick<Variety | Planting, "lots">,
+  thing: { readonly lots?: readonly string[] | undefined },
   object: string,
   lotIds: ReadonlySet<string>,
   add: Add,

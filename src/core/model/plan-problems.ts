@@ -26,6 +26,9 @@ export function planProblems(
     const object = place("varieties", index, variety.name);
     if (!isKnown(variety.kind)) add(object, "kind", shown(variety.kind), "a known kind");
     lotReferenceProblems(variety, object, lotIds, add);
+    variety.toSetOut?.forEach((roots, at) =>
+      lotReferenceProblems(roots, `${object}.toSetOut[${at}]`, lotIds, add),
+    );
   });
   shelfProblems(plan, add);
   plan.surroundings.forEach((item, index) => {

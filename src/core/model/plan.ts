@@ -10,6 +10,7 @@ import { earlierCrop, groundMark, picture } from "./ground-schema.ts";
 import { LIMITS } from "./limits.ts";
 import { amount, lot, sowing, storagePlace } from "./lot-schema.ts";
 import { ownKind } from "./own-kind-schema.ts";
+import { cameFrom, overwintered } from "./season-schema.ts";
 import {
   covers,
   flowering,
@@ -124,6 +125,8 @@ const variety = record({
   wantedSeed: z.optional(amount),
   /** Goes before the plan's. */
   sowing: z.optional(sowing),
+  /** Roots or plants of an earlier season, kept over winter to be set out in this one. */
+  toSetOut: z.optional(listOf(overwintered, LIMITS.overwintered)),
   note: z.optional(note),
 });
 
@@ -147,6 +150,8 @@ const surrounding = record({
   flowering: z._default(flowering, "yes"),
   bloom: z.optional(dayWindow),
   cover: z._default(z.enum(covers), "none"),
+  /** Bloom dates, flowering, cover and variety are the same every year: kept for the next season. */
+  everyYear: z.optional(z.boolean()),
   /** Is not moved, resized or deleted. */
   locked: z.optional(z.boolean()),
   note: z.optional(note),
@@ -218,6 +223,8 @@ export const planSchema = record({
   /** The field record, in no order; see core/record. */
   entries: z._default(listOf(entry, LIMITS.entries), []),
   picture: z.optional(picture),
+  /** The plan of the season before, from which this one was started. */
+  cameFrom: z.optional(cameFrom),
   layouts: listOf(layout, 100, 1),
   chosenLayout: z.optional(id),
   accepted: z._default(listOf(accepted, LIMITS.items), []),

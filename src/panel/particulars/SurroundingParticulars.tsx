@@ -1,7 +1,7 @@
 import { changeSurrounding } from "../../core/edits/object-edits.ts";
 import { roundShape } from "../../core/geometry/round.ts";
 import type { Surrounding } from "../../core/model/plan.ts";
-import { ChoiceField } from "../form/ChoiceField.tsx";
+import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { CrossingList } from "../findings/CrossingList.tsx";
 import { KindField } from "../kinds/KindField.tsx";
 import { LengthField } from "../form/LengthField.tsx";
@@ -116,6 +116,16 @@ function PollenFields({ surrounding, change }: PollenFieldsProps) {
         label="Bloom dates"
         value={surrounding.bloom}
         onApply={(bloom) => change({ bloom }, `Set bloom of ${label}`)}
+      />
+      <CheckField
+        label="The same every year, and not to be asked again for the next season"
+        isOn={surrounding.everyYear === true}
+        onSet={(isOn) =>
+          change(
+            { everyYear: isOn ? true : undefined },
+            isOn ? `${label} is the same every year` : `Ask about ${label} every year`,
+          )
+        }
       />
     </>
   );

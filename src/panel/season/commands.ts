@@ -10,6 +10,11 @@ const climateDialog = dialog(
   async () => (await import("./ClimateDialog.tsx")).ClimateDialog,
 );
 
+const nextSeasonDialog = dialog(
+  "next-season",
+  async () => (await import("./NextSeasonDialog.tsx")).NextSeasonDialog,
+);
+
 export const seasonCalendar = opening(seasonDialog, {
   name: "Season calendar",
   group: "Lists and figures",
@@ -21,4 +26,10 @@ export const siteClimate = opening(climateDialog, {
   also: "heat frost",
 });
 
-export const seasonCommands = [seasonCalendar, siteClimate] as const satisfies readonly Command[];
+export const startNextSeason = opening(nextSeasonDialog, {
+  name: "Start the next season ...",
+  group: "Plan",
+  also: "new year carry over earlier crops",
+});
+
+export const seasonCommands = [seasonCalendar, siteClimate, startNextSeason] as const satisfies readonly Command[];

@@ -2,35 +2,39 @@ import { useState } from "react";
 import {
   type DatesThen,
   changeSeason,
-  datesLeftBehind,
+  datedCounts,
   seasonLater,
   yearsBetween,
 } from "../../core/edits/change-season.ts";
-import { longDate } from "../../core/model/day.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { DayField } from "../form/DayField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { nameProblem } from "../form/name-problem.ts";
 import { commit } from "../state/plan-actions.ts";
+import { answersFor, datedWords, leftWords, seasonDays } from "./season-words.ts";
 
-/** Name and days of the season. Where dates would be left behind, it asks what becomes of them. */
+/**
+ * Name and days of the season. Both days are typed before anything happens, in whatever order; then
+ * the season changes in one step, and where the plan has dates it asks what becomes of them.
+ */
 export function SeasonFields({ plan }: { readonly plan: Plan }) {
   const { season } = plan;
-  const [asked, setAsked] = useState<Plan["season"] | null>(null);
+  const [typed, setTyped] = useState<Plan["season"] | null>(null);
+  const draft = typed ?? season;
   const change = (next: Plan["season"]) => {
-    if (next.first > next.last) return "The season would end before it starts";
-    const isMoved = yearsBetween(season, next) !== 0;
-    if (isMoved && datesLeftBehind(plan, next) > datesLeftBehind(plan, season)) setAsked(next);
-    else commit(changeSeason(next, "keep"));
+    const isMoved = next.first !== season.first || next.last !== season.last;
+    setTyped(isMoved ? next : null);
+    // A name moves nothing.
+    if (!isMoved && next.name !== season.name) commit(changeSeason(next, "keep"));
     return null;
   };
-  const set = (part: Partial<Plan["season"]>) => change({ ...season, ...part });
+  const set = (part: Partial<Plan["season"]>) => change({ ...draft, ...part });
   return (
     <fieldset className="field-group">
       <legend>Season</legend>
       <TextField
         label="Name"
-        value={season.name}
+        value={draft.name}
         onApply={(text) =>
           nameProblem(text, { isNeeded: "A season needs a name, for example 2027" }) ??
           set({ name: text.trim() })
@@ -38,57 +42,88 @@ export function SeasonFields({ plan }: { readonly plan: Plan }) {
       />
       <DayField
         label="First day"
-        value={season.first}
+        value={draft.first}
         onApply={(day) => (day === undefined ? "A season needs a first day" : set({ first: day }))}
       />
       <DayField
         label="Last day"
-        value={season.last}
+        value={draft.last}
         onApply={(day) => (day === undefined ? "A season needs a last day" : set({ last: day }))}
       />
       <p className="field-hint">A season may cross New Year, for example July to June.</p>
-      {asked === null ? (
+      {typed === null ? (
         <p>
           <button type="button" onClick={() => change(seasonLater(season, 1))}>
             Go on to the season a year later
           </button>
         </p>
       ) : (
-        <DatesThenQuestion plan={plan} next={asked} onDone={() => setAsked(null)} />
+        <SeasonQuestion plan={plan} next={typed} onSet={set} onDone={() => setTyped(null)} />
       )}
     </fieldset>
   );
 }
 
-interface DatesThenQuestionProps {
+interface SeasonQuestionProps {
   readonly plan: Plan;
   readonly next: Plan["season"];
+  readonly onSet: (part: Partial<Plan["season"]>) => null;
   readonly onDone: () => void;
 }
 
-function DatesThenQuestion({ plan, next, onDone }: DatesThenQuestionProps) {
-  const years = yearsBetween(plan.season, next);
-  const count = datesLeftBehind(plan, next);
+/** Nothing has changed yet: what is to become of the dates, or what keeps the season from changing. */
+function SeasonQuestion({ plan, next, onSet, onDone }: SeasonQuestionProps) {
+  if (next.first > next.last) return <EndsBefore plan={plan} {...{ next, onSet, onDone }} />;
+  const answers = answersFor(plan, next);
   const answer = (dates: DatesThen) => {
     commit(changeSeason(next, dates));
     onDone();
   };
-  const by = `${Math.abs(years)} ${Math.abs(years) === 1 ? "year" : "years"} ${years < 0 ? "back" : "on"}`;
+  const dated = datedWords(datedCounts(plan));
   return (
     <div role="group" aria-label="What becomes of the dates">
       <p role="alert">
-        {`In the season ${longDate(next.first)} to ${longDate(next.last)}, ${count === 1 ? "1 date lies" : `${count} dates lie`} outside: bloom, sowing and frost of another year. Time clears nothing by them.`}
+        {`The season is to be ${seasonDays(next)}. `}
+        {dated === "" ? "No date in the plan hangs on it." : `${dated} ${leftWords(plan, next)}`}
       </p>
       <p className="dialog-actions">
-        <button type="button" className="primary" onClick={() => answer("move")}>
-          {`Move all dates ${by}`}
+        {answers.map(({ dates, label }, index) => (
+          <button
+            key={dates}
+            type="button"
+            className={index === 0 ? "primary" : undefined}
+            onClick={() => answer(dates)}
+          >
+            {label}
+          </button>
+        ))}
+        <button type="button" className="quiet" onClick={onDone}>
+          Leave the season
         </button>
-        <button type="button" onClick={() => answer("keep")}>
-          Keep them as they are
-        </button>
-        <button type="button" onClick={() => answer("drop")}>
-          Take all dates out
-        </button>
+      </p>
+    </div>
+  );
+}
+
+/** The two days do not fit together yet: the other one is still to be typed, or moves along. */
+function EndsBefore({ plan, next, onSet, onDone }: SeasonQuestionProps) {
+  const { season } = plan;
+  const isFirstTyped = next.first !== season.first;
+  const years = yearsBetween(season, isFirstTyped ? { ...season, first: next.first } : { ...season, last: next.last });
+  const moved = seasonLater(season, years);
+  const other = isFirstTyped ? { last: moved.last } : { first: moved.first };
+  const isFitting = isFirstTyped ? moved.last >= next.first : moved.first <= next.last;
+  return (
+    <div role="group" aria-label="The other day of the season">
+      <p role="alert">
+        {`Nothing has changed yet: from ${seasonDays(next)} the season would end before it starts. Type the other day as well.`}
+      </p>
+      <p className="dialog-actions">
+        {isFitting && (
+          <button type="button" className="primary" onClick={() => onSet(other)}>
+            {`Take ${seasonDays({ ...next, ...other })}`}
+          </button>
+        )}
         <button type="button" className="quiet" onClick={onDone}>
           Leave the season
         </button>

@@ -29,6 +29,7 @@ export function PlanMenu() {
       <Item id="earlier-crops" />
       <Item id="outline-import">Outlines from GPS or a map program</Item>
       <p className="menu-heading">Season</p>
+      <Item id="next-season" />
       <Item id="season" />
       <Item id="climate" />
       <p className="menu-heading">Kinds and varieties</p>

@@ -1,0 +1,44 @@
+/** Plots of a season as earlier crops of their ground. */
+import { cropSign } from "../edits/earlier-crops.ts";
+import { idAfter, nextId } from "../edits/edit.ts";
+import type { EarlierCrop } from "../model/plan.ts";
+import type { PlotFate } from "./plot-fate.ts";
+
+/**
+ * Crops of the plots that stand no more, on the ground they had, to the last digit; behind the
+ * earlier ones. What stands over winter is the next plan's planting still, and what was entered
+ * before is not entered twice.
+ */
+export function cropsAhead(
+  earlier: readonly EarlierCrop[],
+  plots: readonly PlotFate[],
+): readonly EarlierCrop[] {
+  const known = new Set(earlier.map(cropSign));
+  const taken = new Set(earlier.map(({ id }) => id));
+  const crops = [...earlier];
+  let id = nextId("e", taken);
+  for (const plot of plots) {
+    if (plot.fate !== "over" && plot.fate !== "lifted") continue;
+    const crop = cropOf(plot, id);
+    if (known.has(cropSign(crop))) continue;
+    crops.push(crop);
+    taken.add(id);
+    id = idAfter("e", id, taken);
+  }
+  return crops;
+}
+
+function cropOf(plot: PlotFate, id: string): EarlierCrop {
+  const { planting, variety, year, fate, wentToSeed, isRecorded } = plot;
+  return {
+    id,
+    outline: planting.outline,
+    kind: variety.kind,
+    ...(variety.name === "" ? {} : { varietyName: variety.name }),
+    year,
+    ...(planting.code === "" ? {} : { code: planting.code }),
+    // What was lifted before it flowered left no seed.
+    wentToSeed: fate === "lifted" ? "no" : wentToSeed,
+    knownFrom: isRecorded ? "record" : "plan",
+  };
+}

@@ -1,0 +1,72 @@
+/**
+ * The plan of the season after: from a plan and what is chosen, a new one. The plan it comes from
+ * is only read.
+ */
+import { yearsLater } from "../calendar/yearly.ts";
+import { mapItems, patched } from "../edits/edit.ts";
+import { layoutOf } from "../model/layouts.ts";
+import type { Layout, Plan, Planting, Site } from "../model/plan.ts";
+import { cropsAhead } from "./crops-ahead.ts";
+import { surroundingAhead } from "./neighbours-ahead.ts";
+import type { PlotFate } from "./plot-fate.ts";
+import { type NextSeasonChoices, chosenFates, neighbourChoice } from "./season-choices.ts";
+import { yearsAhead } from "./season-ahead.ts";
+import { seedListAhead } from "./seed-list-ahead.ts";
+
+/**
+ * Site, beds, surroundings, seed shelf, own kinds and figures come along; plots become earlier
+ * crops of their ground; what stands over winter stays a planting; frosts move by whole years.
+ * Bad choices are not looked for here: see nextSeasonFaults.
+ */
+export function nextSeason(plan: Plan, choices: NextSeasonChoices): Plan {
+  const years = yearsAhead(plan.season, choices.season);
+  const plots = chosenFates(plan, choices);
+  const { chosenLayout: _, ...rest } = plan;
+  const next: Plan = {
+    ...rest,
+    id: choices.id,
+    title: choices.title,
+    season: choices.season,
+    site: siteAhead(plan.site, years),
+    surroundings: plan.surroundings.flatMap(
+      (item) => surroundingAhead(item, neighbourChoice(item, choices), years) ?? [],
+    ),
+    earlierCrops: cropsAhead(plan.earlierCrops, plots),
+    entries: [],
+    layouts: [layoutAhead(layoutOf(plan, choices.layout), plots)],
+    accepted: [],
+    cameFrom: { plan: plan.id, title: plan.title, season: plan.season.name },
+  };
+  return { ...next, varieties: seedListAhead(plan, next, plots, choices) };
+}
+
+function siteAhead(site: Site, years: number): Site {
+  const later = (day: number | undefined) =>
+    day === undefined ? undefined : yearsLater(day, years);
+  return patched(site, {
+    lastSpringFrost: later(site.lastSpringFrost),
+    firstAutumnFrost: later(site.firstAutumnFrost),
+  });
+}
+
+/** The beds, and on them what stands over winter. */
+function layoutAhead({ beds }: Layout, plots: readonly PlotFate[]): Layout {
+  const standing = plots.filter(({ fate }) => fate === "standing").map(standingAhead);
+  return { id: "layout-1", name: "Layout 1", beds: mapItems(beds, (bed) => bed), plantings: standing };
+}
+
+/**
+ * A planting that stands over winter, with its lots and numbers, on its ground: nobody moves it. It
+ * flowers now; when, is not told by the season before, but for what blooms each year. Covers are
+ * planned anew.
+ */
+function standingAhead({ planting, kind }: PlotFate): Planting {
+  const { seen: _, ...planned } = planting as Planting & { readonly seen?: unknown };
+  return patched<Planting>(planned, {
+    flowering: planned.flowering === "first-year" ? "yes" : planned.flowering,
+    bloom: kind.lifeCycle === "perennial" ? planned.bloom : undefined,
+    end: undefined,
+    cover: "none",
+    locked: true,
+  });
+}

@@ -1,0 +1,109 @@
+import { useEffect, useMemo, useState } from "react";
+import { nextSeason } from "../../core/seasons/next-season.ts";
+import { type KeptSeason, nextSeasonFaults } from "../../core/seasons/next-season-faults.ts";
+import {
+  type NextSeasonChoices,
+  chosenFates,
+  offeredChoices,
+} from "../../core/seasons/season-choices.ts";
+import { beginSeason, keptSeasons } from "../../store/files/next-season-plan.ts";
+import { newPlanId } from "../../store/keeping/plan-copy.ts";
+import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
+import { Dialog } from "../form/Dialog.tsx";
+import { onFormSubmit } from "../form/use-form.ts";
+import { useKept, windowNow } from "../state/plan-actions.ts";
+import { today } from "../state/today.ts";
+import { NextSeasonFaults } from "./NextSeasonFaults.tsx";
+import { NextSeasonNeighbours } from "./NextSeasonNeighbours.tsx";
+import { NextSeasonPlots } from "./NextSeasonPlots.tsx";
+import { NextSeasonSeed } from "./NextSeasonSeed.tsx";
+import { NextSeasonTitle } from "./NextSeasonTitle.tsx";
+import { ThisSeasonFile } from "./ThisSeasonFile.tsx";
+import { stillRunning, takenAlong } from "../../core/seasons/next-season-report.ts";
+
+/** What goes into the plan of the season after: shown, and to be changed, before it is made. */
+export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) {
+  const { plan } = useKept();
+  const [choices, setChoices] = useState(() =>
+    offeredChoices(plan, { id: newPlanId(), on: today() }),
+  );
+  const kept = useKeptSeasons();
+  const [fault, setFault] = useState<string | null>(null);
+  const plots = useMemo(() => chosenFates(plan, choices), [plan, choices]);
+  const next = useMemo(() => nextSeason(plan, choices), [plan, choices]);
+  const faults = useMemo(() => nextSeasonFaults(plan, choices, kept ?? []), [plan, choices, kept]);
+  const set = (change: Partial<NextSeasonChoices>) => {
+    setChoices((before) => ({ ...before, ...change }));
+    return null;
+  };
+  const make = async () => {
+    if (faults.length > 0 || kept === null) return;
+    const begun = await beginSeason(next);
+    if (begun.how === "faulty") setFault(begun.fault);
+    if (begun.how !== "opened") return;
+    onClose();
+    windowNow().announce(`"${next.title}" is made and open. "${plan.title}" stays as it was.`);
+  };
+  const running = stillRunning(plan, choices.on);
+  return (
+    <Dialog title={`The season after ${plan.season.name}`} onClose={onClose} isWide>
+      <form className="fields next-season" noValidate onSubmit={onFormSubmit(() => void make())}>
+        {running !== "" && <p className="soft">{running}</p>}
+        <NextSeasonTitle choices={choices} onSet={set} />
+        <section aria-label="Comes along">
+          <h3>Comes along</h3>
+          {plan.layouts.length > 1 && (
+            <ChoiceField
+              label="Layout grown"
+              value={choices.layout}
+              choices={plan.layouts.map(({ id, name }) => ({ value: id, label: name }))}
+              onPick={(layout) => set({ layout, fates: new Map(), wentToSeed: new Map() })}
+              hint="Its beds and plots are taken; the others stay in this season's plan."
+            />
+          )}
+          <ul className="plain-list">
+            {takenAlong(plan, next).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </section>
+        <NextSeasonPlots plan={plan} plots={plots} choices={choices} onSet={set} />
+        <NextSeasonNeighbours plan={plan} choices={choices} onSet={set} />
+        <NextSeasonSeed plan={plan} next={next} plots={plots} />
+        <CheckField
+          label="Want as many plants again of what need not be renewed"
+          isOn={choices.keepsWanted}
+          onSet={(keepsWanted) => set({ keepsWanted })}
+        />
+        <ThisSeasonFile plan={plan} />
+        <NextSeasonFaults plan={plan} faults={faults} fault={fault} onOpened={onClose} />
+        <p className="dialog-actions">
+          <button type="submit" className="primary" disabled={faults.length > 0 || kept === null}>
+            {`Make the plan of season ${choices.season.name}`}
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+/** The seasons of the plans kept in this browser; null while they are being looked for. */
+function useKeptSeasons(): readonly KeptSeason[] | null {
+  const [kept, setKept] = useState<readonly KeptSeason[] | null>(null);
+  useEffect(() => {
+    let isGone = false;
+    keptSeasons().then(
+      (found) => {
+        if (!isGone) setKept(found);
+      },
+      // Without storage nothing is kept.
+      () => {
+        if (!isGone) setKept([]);
+      },
+    );
+    return () => {
+      isGone = true;
+    };
+  }, []);
+  return kept;
+}

@@ -1,0 +1,54 @@
+import { titleAhead } from "../../core/seasons/season-ahead.ts";
+import type { NextSeasonChoices } from "../../core/seasons/season-choices.ts";
+import { DayField } from "../form/DayField.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { nameProblem } from "../form/name-problem.ts";
+
+interface NextSeasonTitleProps {
+  readonly choices: NextSeasonChoices;
+  readonly onSet: (change: Partial<NextSeasonChoices>) => null;
+}
+
+/** Title of the plan, name and days of its season. A title that bears the season's name follows it. */
+export function NextSeasonTitle({ choices: { title, season }, onSet }: NextSeasonTitleProps) {
+  const rename = (text: string) => {
+    const name = text.trim();
+    const problem = nameProblem(text, { isNeeded: "A season needs a name, for example 2028" });
+    if (problem !== null) return problem;
+    const renamed = { ...season, name };
+    const isNamed = title.includes(season.name);
+    return onSet({
+      season: renamed,
+      ...(isNamed ? { title: titleAhead(title, season, renamed) } : {}),
+    });
+  };
+  return (
+    <>
+      <TextField
+        label="Title"
+        value={title}
+        isWide
+        onApply={(text) =>
+          nameProblem(text, { isNeeded: "A plan needs a title" }) ?? onSet({ title: text.trim() })
+        }
+      />
+      <TextField label="Season" value={season.name} onApply={rename} />
+      <DayField
+        label="First day"
+        value={season.first}
+        onApply={(first) =>
+          first === undefined
+            ? "A season needs a first day"
+            : onSet({ season: { ...season, first } })
+        }
+      />
+      <DayField
+        label="Last day"
+        value={season.last}
+        onApply={(last) =>
+          last === undefined ? "A season needs a last day" : onSet({ season: { ...season, last } })
+        }
+      />
+    </>
+  );
+}
