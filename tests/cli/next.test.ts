@@ -61,5 +61,7 @@ test("refuses earlier crops of the future by name, and makes nothing", () => {
   expect(stderr).toContain("beet, 2030");
   expect(existsSync(out)).toBe(false);
   expect(program.run(["next", path]).stderr).toContain("-o FILE");
-  expect(program.run(["next", path, "-o", out, "--on", "yesterday"]).stderr).toContain("YYYY-MM-DD");
+  expect(program.run(["next", path, "-o", out, "--on", "yesterday"]).stderr).toContain(
+    "YYYY-MM-DD",
+  );
 });

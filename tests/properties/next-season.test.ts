@@ -23,7 +23,10 @@ const choosing = fc.record({
   picks: fc.array(fc.constantFrom(...fates), { maxLength: 8 }),
 });
 
-function chosen(plan: Plan, { laterDays, picks }: { laterDays: number; picks: readonly (typeof fates)[number][] }) {
+function chosen(
+  plan: Plan,
+  { laterDays, picks }: { laterDays: number; picks: readonly (typeof fates)[number][] },
+) {
   const choices = offeredChoices(plan, { id: "the-next", on: plan.season.last + laterDays });
   const { plantings } = layoutOf(plan, choices.layout);
   const picked = picks.flatMap((fate, index) => {
@@ -98,7 +101,10 @@ test("seven seasons on no lot, place, variety, own kind or earlier crop is lost"
     fc.property(arbitraryPlan, (plan) => {
       let now = plan;
       for (let year = 1; year <= 7; year += 1) {
-        const next = nextSeason(now, offeredChoices(now, { id: `plan-${year}`, on: now.season.last + 20 }));
+        const next = nextSeason(
+          now,
+          offeredChoices(now, { id: `plan-${year}`, on: now.season.last + 20 }),
+        );
         expect(next.earlierCrops.length).toBeGreaterThanOrEqual(now.earlierCrops.length);
         now = asFile(next);
       }

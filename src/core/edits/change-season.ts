@@ -72,11 +72,18 @@ function startLater(
   };
 }
 
-/** The season a number of years later; years in its name count along. */
+/** The season a number of years later; years in its name count along, `2027` and `2027/28`. */
 export function seasonLater(season: Plan["season"], years: number): Plan["season"] {
   return {
     ...season,
-    name: season.name.replace(/\b(?:19|20|21)\d\d\b/g, (year) => String(Number(year) + years)),
+    name: season.name.replace(
+      /\b((?:19|20|21)\d\d)(?:([/-])(\d\d))?\b/g,
+      (_, year: string, mark?: string, end?: string) => {
+        const later = String(Number(year) + years);
+        if (mark === undefined || end === undefined) return later;
+        return `${later}${mark}${String((Number(end) + years + 100) % 100).padStart(2, "0")}`;
+      },
+    ),
     first: yearsLater(season.first, years),
     last: yearsLater(season.last, years),
   };

@@ -1,7 +1,7 @@
 /** Faults of lots and storage places that a schema cannot see. */
 import { civilFromDay, isoFromDay } from "./day.ts";
 import { foldedCode } from "./lot-code.ts";
-import type { Lot, Plan, Planting, StoragePlace, Variety } from "./plan.ts";
+import type { Lot, Plan, StoragePlace } from "./plan.ts";
 import { shown } from "./problem.ts";
 
 export interface FieldFault {

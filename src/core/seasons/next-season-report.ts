@@ -39,11 +39,18 @@ export function takenAlong(plan: Plan, next: Plan): readonly string[] {
 /** How many plots become what. */
 export function plotSummary(plots: readonly PlotFate[]): string {
   const of = (fate: Fate) => plots.filter((plot) => plot.fate === fate).length;
+  const over = of("over") + of("lifted");
   const parts = [
-    [of("over") + of("lifted"), "become earlier crops of their ground"],
-    [of("standing"), "stay where they stand, locked"],
+    [
+      over,
+      over === 1 ? "becomes an earlier crop of its ground" : "become earlier crops of their ground",
+    ],
+    [
+      of("standing"),
+      of("standing") === 1 ? "stays where it stands, locked" : "stay where they stand, locked",
+    ],
     [of("lifted"), "with roots or plants to set out in spring"],
-    [of("never"), "left out: no sowing is written down, as it is at the other plots"],
+    [of("never"), "left out, as no sowing is written down, which it is at the other plots"],
   ] as const;
   const told = parts.flatMap(([count, words]) => (count > 0 ? [`${count} ${words}`] : []));
   return told.length === 0 ? "No plots." : `Of ${plotCount(plots.length)}: ${told.join("; ")}.`;

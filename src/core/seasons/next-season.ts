@@ -52,7 +52,12 @@ function siteAhead(site: Site, years: number): Site {
 /** The beds, and on them what stands over winter. */
 function layoutAhead({ beds }: Layout, plots: readonly PlotFate[]): Layout {
   const standing = plots.filter(({ fate }) => fate === "standing").map(standingAhead);
-  return { id: "layout-1", name: "Layout 1", beds: mapItems(beds, (bed) => bed), plantings: standing };
+  return {
+    id: "layout-1",
+    name: "Layout 1",
+    beds: mapItems(beds, (bed) => bed),
+    plantings: standing,
+  };
 }
 
 /**

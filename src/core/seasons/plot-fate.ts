@@ -100,23 +100,27 @@ function isSowingKept(
   return written.length * 2 >= plantings.length && written.every(isStarted);
 }
 
-/** Whether it flowered, and so went to seed: a stand that is let flower sheds some. */
+/**
+ * Whether it bore seed. `no` only for what cannot have: cut before bloom, a biennial in its first
+ * year, or gone to the last plant before its first seed could be ripe. What was eaten and not cut
+ * may have shed some.
+ */
 function seedOf(grown: Grown): PlotFate["wentToSeed"] {
   const { planting, kind, record, forecast, plan } = grown;
+  const { flowering, purpose } = planting;
+  const bloom = forecast.bloom;
+  const goneOn = planting.end ?? lostOn(planting, record);
+  if (goneOn !== null && bloom && goneOn < (bloom.ripe?.earliest ?? bloom.whole.outer.first)) {
+    return "no";
+  }
   if (record !== null && record.firstFlower !== null) return "yes";
-  if (planting.flowering === "cut") return "no";
-  if (planting.flowering === "first-year" && kind.lifeCycle !== "annual") return "no";
+  if (flowering === "cut") return "no";
+  if (flowering === "first-year" && kind.lifeCycle !== "annual") return "no";
   if (isLeafy(forecast.why) && isOfSeason(planting, plan)) {
     // What is sown late stays leafy or bolts, as the autumn goes.
     return kind.lifeCycle === "biennial" ? "no" : "unknown";
   }
-  const bloom = forecast.bloom?.whole.outer;
-  const endedOn = planting.end ?? lostOn(planting, record);
-  if (endedOn !== null) {
-    if (!bloom) return "unknown";
-    if (endedOn < bloom.first) return "no";
-  }
-  return bloom !== undefined || planting.purpose === "seed" ? "yes" : "unknown";
+  return purpose === "seed" && (goneOn === null || bloom !== null) ? "yes" : "unknown";
 }
 
 /** Why a planting of this season did not flower in it. */
@@ -160,7 +164,8 @@ function fateOf(grown: Grown, wentToSeed: PlotFate["wentToSeed"]): Fate {
   }
   const { start } = planting;
   const isLate = start !== undefined && start.date > plan.season.last - AUTUMN_DAYS;
-  return isLate && isLeafy(forecast.why) ? "standing" : "over";
+  const isUntold = isLeafy(forecast.why) || forecast.why === "no-figure";
+  return isLate && isUntold ? "standing" : "over";
 }
 
 /**

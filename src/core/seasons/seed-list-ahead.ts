@@ -13,6 +13,7 @@ import type { Plan, Variety } from "../model/plan.ts";
 import type { PlotFate } from "./plot-fate.ts";
 import type { NextSeasonChoices } from "./season-choices.ts";
 import { toSetOutReason } from "./season-words.ts";
+import { unshelvedPlots } from "./unshelved.ts";
 
 type ToSetOut = NonNullable<Variety["toSetOut"]>;
 
@@ -33,8 +34,17 @@ export function seedListAhead(
   const varieties = plan.varieties.map((variety) =>
     varietyAhead(variety, roots.get(variety.id), keepsWanted),
   );
-  const renewed = due.reduce(
-    (before, renewal) => renewVariety(renewal, renewalReason(renewal)).apply(before),
+  const unshelved = unshelvedPlots(plan, plots, plan.season.last + 1);
+  const reasonOf = (renewal: Renewal) => {
+    const grown = unshelved.filter(({ variety }) => variety.id === renewal.variety.id);
+    const codes = grown.map(({ planting }) => planting.code).join(", ");
+    const words = renewalReason(renewal);
+    return codes === ""
+      ? words
+      : `${words} It was grown for seed as ${codes}, of which no lot is on the shelf yet.`;
+  };
+  const renewed = due.reduce<Plan>(
+    (before, renewal) => renewVariety(renewal, reasonOf(renewal)).apply(before),
     { ...next, varieties },
   ).varieties;
   const place = new Map([...roots.keys(), ...due.map(({ variety }) => variety.id)].map(numbered));

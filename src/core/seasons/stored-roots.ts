@@ -11,7 +11,6 @@ const stored: ReadonlySet<string> = new Set([
   "carrot",
   "celeriac",
   "cabbage",
-  "chinese-cabbage",
   "kohlrabi",
   "onion",
   "rutabaga",

@@ -20,6 +20,7 @@ import { NextSeasonSeed } from "./NextSeasonSeed.tsx";
 import { NextSeasonTitle } from "./NextSeasonTitle.tsx";
 import { ThisSeasonFile } from "./ThisSeasonFile.tsx";
 import { stillRunning, takenAlong } from "../../core/seasons/next-season-report.ts";
+import "./next-season.css";
 
 /** What goes into the plan of the season after: shown, and to be changed, before it is made. */
 export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) {
@@ -69,7 +70,7 @@ export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) 
         </section>
         <NextSeasonPlots plan={plan} plots={plots} choices={choices} onSet={set} />
         <NextSeasonNeighbours plan={plan} choices={choices} onSet={set} />
-        <NextSeasonSeed plan={plan} next={next} plots={plots} />
+        <NextSeasonSeed plan={plan} next={next} plots={plots} on={choices.on} />
         <CheckField
           label="Want as many plants again of what need not be renewed"
           isOn={choices.keepsWanted}

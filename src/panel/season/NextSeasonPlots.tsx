@@ -32,8 +32,8 @@ export function NextSeasonPlots({ plan, plots, choices, onSet }: NextSeasonPlots
               <th scope="col">Plot</th>
               <th scope="col">Variety</th>
               <th scope="col">Plants</th>
-              <th scope="col">It</th>
-              <th scope="col">Seed shed</th>
+              <th scope="col">What became of it</th>
+              <th scope="col">Seed</th>
               <th scope="col">Known from</th>
             </tr>
           </thead>

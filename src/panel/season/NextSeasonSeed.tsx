@@ -7,12 +7,14 @@ interface NextSeasonSeedProps {
   readonly plan: Plan;
   readonly next: Plan;
   readonly plots: readonly PlotFate[];
+  /** The day it is made on. */
+  readonly on: number;
 }
 
 /** What heads the seed list of the season after, and the harvests that are on no shelf yet. */
-export function NextSeasonSeed({ plan, next, plots }: NextSeasonSeedProps) {
+export function NextSeasonSeed({ plan, next, plots, on }: NextSeasonSeedProps) {
   const head = headOfSeedList(next);
-  const missing = unshelvedWords(unshelvedPlots(plan, plots));
+  const missing = unshelvedWords(unshelvedPlots(plan, plots, on));
   return (
     <section aria-label="Seed list">
       <h3>Heads the seed list</h3>

@@ -32,4 +32,8 @@ export const startNextSeason = opening(nextSeasonDialog, {
   also: "new year carry over earlier crops",
 });
 
-export const seasonCommands = [seasonCalendar, siteClimate, startNextSeason] as const satisfies readonly Command[];
+export const seasonCommands = [
+  seasonCalendar,
+  siteClimate,
+  startNextSeason,
+] as const satisfies readonly Command[];

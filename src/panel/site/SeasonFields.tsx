@@ -28,7 +28,13 @@ export function SeasonFields({ plan }: { readonly plan: Plan }) {
     if (!isMoved && next.name !== season.name) commit(changeSeason(next, "keep"));
     return null;
   };
-  const set = (part: Partial<Plan["season"]>) => change({ ...draft, ...part });
+  const set = (part: Partial<Plan["season"]>) => {
+    const next = { ...draft, ...part };
+    const namedFor = (days: Plan["season"]) => seasonLater(season, yearsBetween(season, days)).name;
+    // Years in the name follow the days, until it is typed by hand.
+    const follows = part.name === undefined && draft.name === namedFor(draft);
+    return change(follows ? { ...next, name: namedFor(next) } : next);
+  };
   return (
     <fieldset className="field-group">
       <legend>Season</legend>
@@ -83,7 +89,7 @@ function SeasonQuestion({ plan, next, onSet, onDone }: SeasonQuestionProps) {
   return (
     <div role="group" aria-label="What becomes of the dates">
       <p role="alert">
-        {`The season is to be ${seasonDays(next)}. `}
+        {`Season ${next.name} is to be ${seasonDays(next)}. `}
         {dated === "" ? "No date in the plan hangs on it." : `${dated} ${leftWords(plan, next)}`}
       </p>
       <p className="dialog-actions">
@@ -109,7 +115,10 @@ function SeasonQuestion({ plan, next, onSet, onDone }: SeasonQuestionProps) {
 function EndsBefore({ plan, next, onSet, onDone }: SeasonQuestionProps) {
   const { season } = plan;
   const isFirstTyped = next.first !== season.first;
-  const years = yearsBetween(season, isFirstTyped ? { ...season, first: next.first } : { ...season, last: next.last });
+  const years = yearsBetween(
+    season,
+    isFirstTyped ? { ...season, first: next.first } : { ...season, last: next.last },
+  );
   const moved = seasonLater(season, years);
   const other = isFirstTyped ? { last: moved.last } : { first: moved.first };
   const isFitting = isFirstTyped ? moved.last >= next.first : moved.first <= next.last;

@@ -21,7 +21,9 @@ export function datedWords({ starts, ends, blooms, neighbours, frosts }: DatedCo
     ...(starts > 0 ? [`${counted(starts, "planting has", "plantings have")} a start`] : []),
     ...(ends > 0 ? [`${counted(ends, "planting", "plantings")} a day they are cleared`] : []),
     ...(blooms > 0 ? [`${counted(blooms, "planting", "plantings")} bloom dates of your own`] : []),
-    ...(neighbours > 0 ? [`${counted(neighbours, "pollen source", "pollen sources")} around bloom dates`] : []),
+    ...(neighbours > 0
+      ? [`${counted(neighbours, "pollen source", "pollen sources")} around bloom dates`]
+      : []),
     ...(frosts > 0 ? [counted(frosts, "frost date", "frost dates")] : []),
   ];
   return parts.length === 0 ? "" : `Dates in the plan, all layouts counted: ${parts.join("; ")}.`;

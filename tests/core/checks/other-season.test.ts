@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Plan, Surrounding } from "../../../src/core/model/plan.ts";
 import {
   changeSeason,
+  datedCounts,
   datesLeftBehind,
   seasonLater,
   yearsBetween,
@@ -143,6 +144,16 @@ describe("another season", () => {
     expect(datesLeftBehind(plan, plan.season)).toBe(0);
     // Blooms and starts of two plantings, the neighbour's bloom, and the frost.
     expect(datesLeftBehind(plan, next)).toBe(6);
+    expect(datedCounts(plan)).toEqual({ starts: 2, ends: 0, blooms: 2, neighbours: 1, frosts: 1 });
+  });
+
+  test("counts years in the season's name along", () => {
+    const named = (name: string, years: number) =>
+      seasonLater({ ...plan.season, name }, years).name;
+    expect(named("2027/28", 1)).toBe("2028/29");
+    expect(named("2099-00", 1)).toBe("2100-01");
+    expect(named("Garden 2027", -1)).toBe("Garden 2026");
+    expect(named("spring", 1)).toBe("spring");
   });
 
   test("moves all dates by whole years in one step, and the verdicts stay", () => {

@@ -5,10 +5,7 @@ import type { Entry, Lot, Plan, Surrounding } from "../../../src/core/model/plan
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { keptSeasonOf } from "../../../src/core/seasons/kept-season.ts";
 import { nextSeason } from "../../../src/core/seasons/next-season.ts";
-import {
-  type KeptSeason,
-  nextSeasonFaults,
-} from "../../../src/core/seasons/next-season-faults.ts";
+import { type KeptSeason, nextSeasonFaults } from "../../../src/core/seasons/next-season-faults.ts";
 import type { PlotFate } from "../../../src/core/seasons/plot-fate.ts";
 import {
   type NextSeasonChoices,
@@ -100,7 +97,7 @@ describe("what became of a plot", () => {
     expect(told(plan)).toEqual({ rye: ["standing", "unknown"], late: ["over", "unknown"] });
   });
 
-  test("lost or cut before bloom it left no seed; lost later it may have", () => {
+  test("lost or cut before bloom it left no seed; lost when seed was ripe it had some", () => {
     const beans = { kind: "common-bean", plants: 40, bloom: bloom("07-01", "07-31") };
     const plan = trialPlan(
       {
@@ -114,7 +111,7 @@ describe("what became of a plot", () => {
       {
         entries: [
           entry("early", "06-10", "lost", { count: 40 }),
-          entry("late", "08-20", "lost", { count: 40 }),
+          entry("late", "10-20", "lost", { count: 40 }),
           entry("some", "06-10", "lost", { count: 39 }),
           entry("cut", "06-20", "cut before bloom"),
           entry("seen", "07-02", "first flower"),
@@ -138,12 +135,18 @@ describe("what became of a plot", () => {
     });
     const sown = [entry("a", "05-10", "sown"), entry("b", "05-10", "set out")];
     expect(told({ ...plan, entries: sown })["c"]).toEqual(["never", "no"]);
-    expect(nextOf({ ...plan, entries: sown }).earlierCrops.map(({ code }) => code)).toEqual(["A", "B"]);
+    expect(nextOf({ ...plan, entries: sown }).earlierCrops.map(({ code }) => code)).toEqual([
+      "A",
+      "B",
+    ]);
     // One plot is written of by its harvest alone: sowings are not kept, and c may have stood.
     const loose = [entry("a", "05-10", "sown"), entry("b", "09-10", "harvested")];
     expect(told({ ...plan, entries: loose })["c"]).toEqual(["over", "yes"]);
     // Before the season is over it may still be sown.
-    const during = chosenFates({ ...plan, entries: sown }, offered(plan, { on: day("2027-06-01") }));
+    const during = chosenFates(
+      { ...plan, entries: sown },
+      offered(plan, { on: day("2027-06-01") }),
+    );
     expect(byId(during, "c")?.fate).toBe("over");
     // Said to have grown all the same, it is not known to be without seed.
     const raised = offered(plan, { fates: new Map([["c", "over"]]) });
@@ -211,12 +214,22 @@ describe("the ground", () => {
     );
     const next = nextOf(plan, { on: day("2028-07-02") });
     expect(next.earlierCrops.map(({ year }) => year)).toEqual([2027, 2028]);
-    expect(next.season).toEqual({ name: "2028/29", first: day("2028-07-01"), last: day("2029-06-30") });
+    expect(next.season).toEqual({
+      name: "2028/29",
+      first: day("2028-07-01"),
+      last: day("2029-06-30"),
+    });
   });
 
   test("is not told twice of one crop", () => {
     const plan = trialPlan({ p: { at: 0, kind: "common-bean" } });
-    const entered = { id: "e7", outline: squareAt(0), kind: "common-bean", year: 2027, varietyName: "Variety p" };
+    const entered = {
+      id: "e7",
+      outline: squareAt(0),
+      kind: "common-bean",
+      year: 2027,
+      varietyName: "Variety p",
+    };
     expect(nextOf({ ...plan, earlierCrops: [entered] }).earlierCrops).toEqual([entered]);
   });
 });
@@ -239,13 +252,26 @@ describe("over the winter", () => {
         lots: ["lot-2"],
         cover: "cage",
       },
-      beet: { at: 2, kind: "beet", flowering: "first-year", bloom: null, start: sown, plants: 60, lots: ["lot-1"] },
+      beet: {
+        at: 2,
+        kind: "beet",
+        flowering: "first-year",
+        bloom: null,
+        start: sown,
+        plants: 60,
+        lots: ["lot-1"],
+      },
       bean: { at: 4, kind: "common-bean" },
     },
     [],
     {
       lots,
-      site: { name: "S", upBearingDeg: 0, lastSpringFrost: day("2027-05-10"), firstAutumnFrost: day("2027-10-12") },
+      site: {
+        name: "S",
+        upBearingDeg: 0,
+        lastSpringFrost: day("2027-05-10"),
+        firstAutumnFrost: day("2027-10-12"),
+      },
     },
   );
 
@@ -288,11 +314,17 @@ describe("over the winter", () => {
     const bed = { id: "b", code: "B", outline: squareAt(20) };
     const kind = cropBook().kind("beet");
     if (!first || !kind) throw new Error("no beet");
-    const placed = newPlanting(next, { ...layoutOf(next), beds: [bed] }, bed, { variety: first, kind }, {
-      plants: 48,
-      rows: 1,
-      outline: squareAt(20),
-    });
+    const placed = newPlanting(
+      next,
+      { ...layoutOf(next), beds: [bed] },
+      bed,
+      { variety: first, kind },
+      {
+        plants: 48,
+        rows: 1,
+        outline: squareAt(20),
+      },
+    );
     expect(placed).toMatchObject({
       start: { method: "transplanted", date: day("2028-04-12") },
       lots: ["lot-1"],
@@ -301,7 +333,12 @@ describe("over the winter", () => {
   });
 
   test("left in the ground or eaten, as the grower says", () => {
-    const standing = nextOf(plan, { fates: new Map([["beet", "standing"], ["kale", "over"]]) });
+    const standing = nextOf(plan, {
+      fates: new Map([
+        ["beet", "standing"],
+        ["kale", "over"],
+      ]),
+    });
     expect(layoutOf(standing).plantings.map(({ id }) => id)).toEqual(["beet"]);
     expect(standing.earlierCrops).toMatchObject([
       { kind: "kale", wentToSeed: "no" },
@@ -343,7 +380,10 @@ describe("what stands around", () => {
   });
 
   test("can be left out, or said to be the same", () => {
-    const neighbours = new Map([["asked", "same"], ["yearly", "leave"]] as const);
+    const neighbours = new Map([
+      ["asked", "same"],
+      ["yearly", "leave"],
+    ] as const);
     const next = nextOf(plan, { neighbours });
     expect(next.surroundings.map(({ id }) => id)).toEqual(["asked", "hedge"]);
     expect(next.surroundings[0]).toMatchObject({ varietyName: "Old Ferry", cover: "cage" });
@@ -428,17 +468,30 @@ describe("the seed list", () => {
     [],
     {
       lots: [
-        lot("lot-1", "v-fine", { harvestYear: 2027, amount: { unit: "g", value: 30 }, from: { what: "own", plot: "FINE", season: "2027" } }),
+        lot("lot-1", "v-fine", {
+          harvestYear: 2027,
+          amount: { unit: "g", value: 30 },
+          from: { what: "own", plot: "FINE", season: "2027" },
+        }),
         lot("lot-2", "v-gone", { state: "used up" }),
       ],
-      storagePlaces: [{ id: "s", name: "Shelf", conditions: [{ fromMonth: 1, temperatureC: 10, humidityPct: 40 }] }],
+      storagePlaces: [
+        {
+          id: "s",
+          name: "Shelf",
+          conditions: [{ fromMonth: 1, temperatureC: 10, humidityPct: 40 }],
+        },
+      ],
     },
   );
 
   test("begins with what must be renewed, and why; what is fine is wanted only when asked for", () => {
     const { varieties } = nextOf(plan);
     expect(varieties.map(({ id }) => id)).toEqual(["v-gone", "v-fine"]);
-    expect(varieties[0]).toMatchObject({ reason: "No seed of it is left on the shelf." });
+    expect(varieties[0]).toMatchObject({
+      reason:
+        "No seed of it is left on the shelf. It was grown for seed as GONE, of which no lot is on the shelf yet.",
+    });
     expect(varieties[0]?.wantedPlants).toBeGreaterThan(0);
     expect(varieties[1]).not.toHaveProperty("wantedPlants");
     expect(varieties[1]).not.toHaveProperty("reason");
@@ -448,7 +501,13 @@ describe("the seed list", () => {
 
   test("says which harvests are on no shelf yet", () => {
     const plots = chosenFates(plan, offered(plan));
-    expect(unshelvedPlots(plan, plots).map(({ planting }) => planting.id)).toEqual(["gone"]);
+    const ids = (from: Plan, on: number) =>
+      unshelvedPlots(from, plots, on).map(({ planting }) => planting.id);
+    expect(ids(plan, WINTER)).toEqual(["gone"]);
+    // In summer nothing is due on the shelf but what is written down as harvested.
+    expect(ids(plan, day("2027-08-01"))).toEqual([]);
+    const entries = [entry("gone", "07-30", "harvested")];
+    expect(ids({ ...plan, entries }, day("2027-08-01"))).toEqual(["gone"]);
   });
 
   test("loses no lot and no storage place", () => {
@@ -460,13 +519,24 @@ describe("the seed list", () => {
 
 describe("nothing is made", () => {
   const plan = trialPlan({ p: { at: 0, kind: "common-bean" } });
-  const faultsOf = (from: Plan, more: Partial<NextSeasonChoices> = {}, kept: readonly KeptSeason[] = []) =>
-    nextSeasonFaults(from, offered(from, more), kept).map((fault) => faultWords(fault, from, cropBook()));
+  const faultsOf = (
+    from: Plan,
+    more: Partial<NextSeasonChoices> = {},
+    kept: readonly KeptSeason[] = [],
+  ) =>
+    nextSeasonFaults(from, offered(from, more), kept).map((fault) =>
+      faultWords(fault, from, cropBook()),
+    );
 
   test("of a season that exists already, which is named", () => {
     const next = nextOf(plan);
     const kept = keptSeasonOf(writePlan(next));
-    expect(kept).toEqual({ planId: "next", title: "New plan 2028", season: next.season, cameFrom: "trial" });
+    expect(kept).toEqual({
+      planId: "next",
+      title: "New plan 2028",
+      season: next.season,
+      cameFrom: "trial",
+    });
     if (!kept) throw new Error("not read");
     expect(faultsOf(plan, {}, [kept])).toEqual([
       '"New plan 2028" was started from this plan already, for season 2028 (1 Jan 2028 to 31 Dec 2028). Open that one, or choose other days.',
@@ -475,7 +545,9 @@ describe("nothing is made", () => {
     const later = { name: "2029", first: day("2029-01-01"), last: day("2029-12-31") };
     expect(faultsOf(plan, { season: later }, [kept])).toEqual([]);
     expect(keptSeasonOf("no plan")).toBeNull();
-    expect(keptSeasonOf('{"id":"x","season":{"first":"2028-02-30","last":"2028-12-31"}}')).toBeNull();
+    expect(
+      keptSeasonOf('{"id":"x","season":{"first":"2028-02-30","last":"2028-12-31"}}'),
+    ).toBeNull();
   });
 
   test("of seasons that overlap, and of one that ends before it starts", () => {
@@ -486,7 +558,9 @@ describe("nothing is made", () => {
     expect(faultsOf(plan, { season: { ...season, first: day("2029-01-01") } })).toEqual([
       "The new season would end before it starts.",
     ]);
-    expect(faultsOf(plan, { title: " ", season: { ...offered(plan).season, name: "" } })).toHaveLength(2);
+    expect(
+      faultsOf(plan, { title: " ", season: { ...offered(plan).season, name: "" } }),
+    ).toHaveLength(2);
   });
 
   test("of earlier crops of the future, each named", () => {
