@@ -19,7 +19,7 @@ export function NextSeasonNeighbours({ plan, choices, onSet }: NextSeasonNeighbo
     onSet({ neighbours: new Map(choices.neighbours).set(id, choice) });
   };
   return (
-    <section aria-label="Surroundings">
+    <section aria-label="What stands around">
       <h3>What stands around</h3>
       <p className="soft">
         Hedges, buildings and the like stay. Of a pollen source to be asked again the bloom dates,

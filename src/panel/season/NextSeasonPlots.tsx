@@ -22,7 +22,7 @@ export function NextSeasonPlots({ plan, plots, choices, onSet }: NextSeasonPlots
     onSet({ wentToSeed: new Map(choices.wentToSeed).set(id, told) });
   };
   return (
-    <section aria-label="Plots">
+    <section aria-label="What became of the plots">
       <h3>What became of the plots of {plan.season.name}</h3>
       <p className="soft">{plotSummary(plots)}</p>
       <div className="table-scroll csv-table" role="region" tabIndex={0} aria-label="Plots">

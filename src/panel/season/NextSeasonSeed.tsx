@@ -16,7 +16,7 @@ export function NextSeasonSeed({ plan, next, plots, on }: NextSeasonSeedProps) {
   const head = headOfSeedList(next);
   const missing = unshelvedWords(unshelvedPlots(plan, plots, on));
   return (
-    <section aria-label="Seed list">
+    <section aria-label="Head of the seed list">
       <h3>Heads the seed list</h3>
       {head.length === 0 ? (
         <p className="soft">Nothing waits in store, and no lot on the shelf asks to be renewed.</p>
