@@ -1,6 +1,6 @@
 /** Faults a schema cannot see: ids alike, references to nothing, unknown kinds, crossing outlines. */
 import { headerOfBase64 } from "./picture-header.ts";
-import type { Layout, Picture, Plan, Shape } from "./plan.ts";
+import type { Layout, Picture, Plan, Shape, Variety } from "./plan.ts";
 import { lotReferenceProblems, shelfProblems } from "./lot-problems.ts";
 import { type Problem, shown } from "./problem.ts";
 import { ringProblem } from "./ring.ts";
@@ -25,10 +25,7 @@ export function planProblems(
   plan.varieties.forEach((variety, index) => {
     const object = place("varieties", index, variety.name);
     if (!isKnown(variety.kind)) add(object, "kind", shown(variety.kind), "a known kind");
-    lotReferenceProblems(variety, object, lotIds, add);
-    variety.toSetOut?.forEach((roots, at) =>
-      lotReferenceProblems(roots, `${object}.toSetOut[${at}]`, lotIds, add),
-    );
+    varietyLots(variety, object, lotIds, add);
   });
   shelfProblems(plan, add);
   plan.surroundings.forEach((item, index) => {
@@ -68,6 +65,19 @@ export function planProblems(
     checkLayout(plan, layout, `layouts[${index}]`, { varietyIds, lotIds }, add),
   );
   return problems;
+}
+
+/** Lots that a variety names, for itself and for what of it waits to be set out. */
+function varietyLots(
+  variety: Variety,
+  object: string,
+  lotIds: ReadonlySet<string>,
+  add: Add,
+): void {
+  lotReferenceProblems(variety, object, lotIds, add);
+  variety.toSetOut?.forEach((roots, at) =>
+    lotReferenceProblems(roots, `${object}.toSetOut[${at}]`, lotIds, add),
+  );
 }
 
 type Add = (object: string, field: string, got: string, expected: string) => void;

@@ -10,7 +10,6 @@ import { earlierCrop, groundMark, picture } from "./ground-schema.ts";
 import { LIMITS } from "./limits.ts";
 import { amount, lot, sowing, storagePlace } from "./lot-schema.ts";
 import { ownKind } from "./own-kind-schema.ts";
-import { cameFrom, overwintered } from "./season-schema.ts";
 import {
   covers,
   flowering,
@@ -18,6 +17,7 @@ import {
   level,
   type levels,
   lotIds,
+  overwintered,
   planting,
   type purposes,
   type statedAdjustment,
@@ -195,6 +195,9 @@ const accepted = record({
   /** What else was measured, larger being worse: days open together, plants short, days late. */
   amount: z.optional(z.number()),
 });
+
+/** The plan from which this one was started: its id, and for the reader its title and season. */
+const cameFrom = record({ plan: id, title: z.optional(name), season: z.optional(name) });
 
 export const planSchema = record({
   format: z.literal(PLAN_FORMAT),

@@ -75,3 +75,14 @@ export const planting = record({
   locked: z.optional(z.boolean()),
   note: z.optional(note),
 });
+
+/** Roots or plants of a first-year biennial, lifted and kept over winter. */
+export const overwintered = record({
+  /** Left out: not counted. */
+  plants: z.optional(count),
+  /** Code of the plot they stood in, and name of its season. */
+  plot: z.optional(name),
+  season: z.optional(name),
+  /** Ids of the lots they were sown from. */
+  lots: z.optional(lotIds),
+});

@@ -6,6 +6,7 @@ import {
   chosenFates,
   offeredChoices,
 } from "../../core/seasons/season-choices.ts";
+import type { Plan } from "../../core/model/plan.ts";
 import { beginSeason, keptSeasons } from "../../store/files/next-season-plan.ts";
 import { newPlanId } from "../../store/keeping/plan-copy.ts";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
@@ -51,23 +52,7 @@ export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) 
       <form className="fields next-season" noValidate onSubmit={onFormSubmit(() => void make())}>
         {running !== "" && <p className="soft">{running}</p>}
         <NextSeasonTitle choices={choices} onSet={set} />
-        <section aria-label="Comes along">
-          <h3>Comes along</h3>
-          {plan.layouts.length > 1 && (
-            <ChoiceField
-              label="Layout grown"
-              value={choices.layout}
-              choices={plan.layouts.map(({ id, name }) => ({ value: id, label: name }))}
-              onPick={(layout) => set({ layout, fates: new Map(), wentToSeed: new Map() })}
-              hint="Its beds and plots are taken; the others stay in this season's plan."
-            />
-          )}
-          <ul className="plain-list">
-            {takenAlong(plan, next).map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </section>
+        <ComesAlong plan={plan} next={next} choices={choices} onSet={set} />
         <NextSeasonPlots plan={plan} plots={plots} choices={choices} onSet={set} />
         <NextSeasonNeighbours plan={plan} choices={choices} onSet={set} />
         <NextSeasonSeed plan={plan} next={next} plots={plots} on={choices.on} />
@@ -85,6 +70,36 @@ export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) 
         </p>
       </form>
     </Dialog>
+  );
+}
+
+interface ComesAlongProps {
+  readonly plan: Plan;
+  readonly next: Plan;
+  readonly choices: NextSeasonChoices;
+  readonly onSet: (change: Partial<NextSeasonChoices>) => null;
+}
+
+/** What is taken as it is, and of which layout. */
+function ComesAlong({ plan, next, choices, onSet }: ComesAlongProps) {
+  return (
+    <section aria-label="Comes along">
+      <h3>Comes along</h3>
+      {plan.layouts.length > 1 && (
+        <ChoiceField
+          label="Layout grown"
+          value={choices.layout}
+          choices={plan.layouts.map(({ id, name }) => ({ value: id, label: name }))}
+          onPick={(layout) => onSet({ layout, fates: new Map(), wentToSeed: new Map() })}
+          hint="Its beds and plots are taken; the others stay in this season's plan."
+        />
+      )}
+      <ul className="plain-list">
+        {takenAlong(plan, next).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

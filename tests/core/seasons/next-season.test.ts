@@ -6,6 +6,11 @@ import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { keptSeasonOf } from "../../../src/core/seasons/kept-season.ts";
 import { nextSeason } from "../../../src/core/seasons/next-season.ts";
 import { type KeptSeason, nextSeasonFaults } from "../../../src/core/seasons/next-season-faults.ts";
+import {
+  nextSeasonReport,
+  stillRunning,
+  unshelvedWords,
+} from "../../../src/core/seasons/next-season-report.ts";
 import type { PlotFate } from "../../../src/core/seasons/plot-fate.ts";
 import {
   type NextSeasonChoices,
@@ -514,6 +519,43 @@ describe("the seed list", () => {
     const next = nextOf(plan);
     expect(next.lots).toBe(plan.lots);
     expect(next.storagePlaces).toBe(plan.storagePlaces);
+  });
+});
+
+describe("the report", () => {
+  const plan = trialPlan(
+    {
+      bean: { at: 0, kind: "common-bean" },
+      beet: { at: 2, kind: "beet", flowering: "first-year", bloom: null, plants: 1 },
+    },
+    [],
+    {
+      title: "Garden 2027",
+      site: { name: "S", upBearingDeg: 0, lastSpringFrost: day("2027-05-10") },
+    },
+  );
+
+  test("says what comes along, what became of plots, and what heads the seed list", () => {
+    const choices = offered(plan);
+    const plots = chosenFates(plan, choices);
+    expect(nextSeasonReport(plan, nextSeason(plan, choices), plots)).toEqual([
+      '"Garden 2028", season 2028, 1 Jan 2028 to 31 Dec 2028, from "Garden 2027"',
+      "0 beds, the site S.",
+      "Frosts a year on: 10 May 2028.",
+      "2 varieties on the seed list.",
+      "Of 2 plots: 2 become earlier crops of their ground; 1 with roots or plants to set out in spring.",
+      "BEET Variety beet: is lifted, to set out in spring",
+      "seed list: Variety beet: In store over winter, to set out in spring: 1 plant of BEET from season 2027.",
+    ]);
+    expect(unshelvedWords(plots.slice(0, 1))).toContain(
+      "is on the shelf yet of: BEAN Variety bean.",
+    );
+    expect(unshelvedWords([])).toBe("");
+  });
+
+  test("says what a season still running means", () => {
+    expect(stillRunning(plan, day("2027-12-31"))).toContain("runs until 31 Dec 2027");
+    expect(stillRunning(plan, day("2028-01-01"))).toBe("");
   });
 });
 
