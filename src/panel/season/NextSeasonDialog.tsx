@@ -108,15 +108,12 @@ function useKeptSeasons(): readonly KeptSeason[] | null {
   const [kept, setKept] = useState<readonly KeptSeason[] | null>(null);
   useEffect(() => {
     let isGone = false;
-    keptSeasons().then(
-      (found) => {
-        if (!isGone) setKept(found);
-      },
+    const look = async () => {
       // Without storage nothing is kept.
-      () => {
-        if (!isGone) setKept([]);
-      },
-    );
+      const found = await keptSeasons().catch(() => []);
+      if (!isGone) setKept(found);
+    };
+    void look();
     return () => {
       isGone = true;
     };
