@@ -1,0 +1,98 @@
+/** The window on small screens, lying on their side, and at 400 % of a desktop (WCAG 2.2, 1.4.10 Reflow). */
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Browser, Page } from "playwright-core";
+import { axeFaults } from "./axe.ts";
+import { launchBrowser, siteUrl } from "./browser.ts";
+import { openSample } from "./sheet.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+async function openAt(width: number, height: number): Promise<Page> {
+  const page = await browser.newPage({ viewport: { width, height } });
+  page.setDefaultTimeout(8000);
+  await openSample(page, siteUrl());
+  return page;
+}
+
+const regions = ["Seed list", "Findings", "Particulars", "Bloom"] as const;
+
+/** Whether a press on the middle of a region's button reaches the button. */
+function isReached(page: Page, name: string): Promise<boolean> {
+  return page
+    .getByRole("navigation", { name: "Regions" })
+    .getByRole("button", { name: new RegExp(`^${name}`) })
+    .evaluate((button) => {
+      const { left, top, width, height } = button.getBoundingClientRect();
+      const hit = document.elementFromPoint(left + width / 2, top + height / 2);
+      return hit !== null && button.contains(hit);
+    });
+}
+
+describe.each([
+  ["a phone", 390, 844],
+  ["a phone on its side", 844, 390],
+  ["a tablet", 820, 1180],
+  ["a desktop of 1280 x 1024 at 400 %", 320, 256],
+  ["a desktop of 1280 x 720 at 400 %", 320, 180],
+] as const)("%s, %i x %i", (_, width, height) => {
+  test("every region can be pulled up and put away, whichever is up", async () => {
+    const page = await openAt(width, height);
+    for (const name of regions) {
+      expect(await isReached(page, name), name).toBe(true);
+      await page
+        .getByRole("navigation", { name: "Regions" })
+        .getByRole("button", { name: new RegExp(`^${name}`) })
+        .click();
+      await page.getByRole("heading", { name, exact: true }).waitFor();
+      expect(await isReached(page, name), `${name} up`).toBe(true);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      width,
+    );
+    expect(await axeFaults(page)).toEqual([]);
+    await page.close();
+  });
+});
+
+test.each([
+  [844, 390],
+  [820, 1180],
+])("at %i x %i the sheet has at least half the window", async (width, height) => {
+  const page = await openAt(width, height);
+  const box = await page.locator(".sheet[data-view]").boundingBox();
+  expect(((box?.width ?? 0) * (box?.height ?? 0)) / (width * height)).toBeGreaterThan(0.5);
+  await page.close();
+});
+
+test("the line about what happened goes after some seconds, also where motion is not wanted", async () => {
+  const page = await browser.newPage({
+    viewport: { width: 390, height: 844 },
+    reducedMotion: "reduce",
+  });
+  await openSample(page, siteUrl());
+  await page.locator(".sheet[data-view]").focus();
+  await page.keyboard.press("n");
+  const line = page.locator(".status-line");
+  await line.waitFor();
+  await line.evaluate((element) => {
+    for (const animation of element.getAnimations()) animation.finish();
+    if (element.getAnimations().length === 0) throw new Error("Nothing ends it.");
+  });
+  await line.waitFor({ state: "hidden" });
+  await page.close();
+});
+
+test("a menu taller than the window scrolls within it", async () => {
+  const page = await openAt(1280, 600);
+  await page.getByRole("button", { name: "Plan", exact: true }).click();
+  const last = page.locator(".menu-list .menu-item").last();
+  await last.scrollIntoViewIfNeeded();
+  const box = await last.boundingBox();
+  expect((box?.y ?? 9999) + (box?.height ?? 0)).toBeLessThanOrEqual(600);
+  expect(await page.evaluate(() => document.scrollingElement?.scrollTop)).toBe(0);
+  await page.close();
+});
