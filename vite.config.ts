@@ -4,6 +4,7 @@ import react from "@vitejs/plugin-react";
 import type { UserConfig } from "vite";
 import { defineConfig } from "vitest/config";
 import { SITE_BUDGETS, chunkBudget } from "./.config/chunk-budget.ts";
+import { licences } from "./.config/licences.ts";
 import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
 import { unpackHere } from "./.config/unpack-here.ts";
 
@@ -66,17 +67,22 @@ const commandLine: UserConfig = {
     target: "node20",
     rolldownOptions: {
       input: inRepository("src/cli/main.ts"),
-      output: { entryFileNames: "wideberth.mjs", codeSplitting: false },
+      output: {
+        entryFileNames: "wideberth.mjs",
+        codeSplitting: false,
+        // Installed as a package it is a command.
+        banner: "#!/usr/bin/env node",
+      },
     },
   },
 };
 
 export default defineConfig(({ isSsrBuild }) => ({
   root: inRepository("src/app"),
-  plugins: [react(), unpackHere(), chunkBudget(SITE_BUDGETS), offlineSite()],
+  plugins: [react(), unpackHere(), chunkBudget(SITE_BUDGETS), offlineSite(), licences()],
   // Sample plans outside the root are imported with `?raw`.
   server: { fs: { allow: [inRepository(".")] } },
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [licences()] },
   ...(isSsrBuild ? commandLine : site),
   test: {
     root: inRepository("."),

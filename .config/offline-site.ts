@@ -6,6 +6,7 @@ import { createHash } from "node:crypto";
 import { readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { join, sep } from "node:path";
 import type { Plugin } from "vite";
+import { LICENCES_FILE } from "./licences.ts";
 
 /** The worker's name never changes: browsers look for new versions under it. */
 export const WORKER_FILE = "service-worker.js";
@@ -65,7 +66,7 @@ function listFiles(dir: string): void {
         .split(sep)
         .join("/"),
     )
-    .filter((path) => path !== WORKER_FILE && !path.endsWith(".map"))
+    .filter((path) => ![WORKER_FILE, LICENCES_FILE].includes(path) && !path.endsWith(".map"))
     .sort();
   const files = Object.fromEntries(
     paths.map((path) => [path, sumOf(readFileSync(join(dir, path)), "base64")]),

@@ -23,6 +23,11 @@ const sizes = labelSizes
 
 export const help = `Wideberth: how far apart seed plots must stand, and a map to plant them by.
 
+wideberth serve [--port N] [--only-here]
+    Serves the editor to the browsers of this computer and of the home network, until Ctrl+C.
+    --port N       this port; without it the first free one from 8080 on
+    --only-here    not to the network
+
 wideberth check FILE [--json] [--all] [--estimate] [--years] [--layout NAME]
     Checks a plan file or a GeoJSON FeatureCollection of plantings and prints the findings.
     A register of up to two million plantings is GeoJSON with one Feature a line.

@@ -12,6 +12,7 @@ import { map } from "./map.ts";
 import { merge } from "./merge.ts";
 import { next } from "./next.ts";
 import { Refusal } from "./refusal.ts";
+import { serve } from "./serve.ts";
 import { version } from "./version.ts";
 
 joinSeedReckoning(seedReckoning);
@@ -25,6 +26,7 @@ const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>
   ["merge", merge],
   ["next", next],
   ["export", exportFile],
+  ["serve", serve],
 ]);
 
 async function run(args: readonly string[]): Promise<number> {

@@ -10,6 +10,10 @@ import { Dialog } from "../form/Dialog.tsx";
 import { KeptCopies } from "./KeptCopies.tsx";
 import "./kept.css";
 
+/** What the browser keeps from a page that came over plain http from another device. */
+const PLAIN_HTTP =
+  "This page came over plain http, so the program itself is not kept on this device: without a network it does not open again. The plans are kept under this very address; save them to files before it changes.";
+
 /** The plans this browser keeps, and the earlier copies of each. */
 export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {
   const [plans, setPlans] = useState<readonly StoredPlan[] | null>(null);
@@ -34,6 +38,7 @@ export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {
         This browser keeps the plans you worked on, with earlier copies of each. It is a workbench,
         not an archive: what is cleared in the browser is gone. Keep what matters as a file.
       </p>
+      {!globalThis.isSecureContext && <p className="region-note">{PLAIN_HTTP}</p>}
       {fault !== null && (
         <p className="notice bad" role="alert">
           The kept plans: {fault}.

@@ -21,6 +21,8 @@ export function cameraFault(error: unknown): string {
       return "No camera was found. Type the code.";
     case "NotReadableError":
       return "The camera is in use by another program. Close that, or type the code.";
+    case "SecurityError":
+      return "Browsers give the camera to pages over https only, and this one came over plain http. Type the code.";
     default:
       return "The camera cannot be used here. Type the code.";
   }
@@ -34,6 +36,7 @@ export async function startCamera(
   video: HTMLVideoElement,
   onCode: (text: string) => void,
 ): Promise<CameraReader> {
+  if (!globalThis.isSecureContext) throw new DOMException("plain http", "SecurityError");
   if (!("mediaDevices" in navigator)) throw new DOMException("no camera", "NotFoundError");
   const stream = await navigator.mediaDevices.getUserMedia({
     audio: false,
