@@ -35,7 +35,7 @@ test("writes the plan of the season after, says what it holds, and covers no fil
   const { code, stderr } = program.run(["next", path, "-o", out, "--on", "2028-01-10"]);
   expect(code).toBe(0);
   expect(stderr).toContain('"Garden 2028", season 2028, 1 Jan 2028 to 31 Dec 2028');
-  expect(stderr).toContain("BEET Variety beet: is lifted, to set out in spring");
+  expect(stderr).toContain("BEET Variety beet: lifted, in store");
   const made: unknown = JSON.parse(readFileSync(out, "utf8"));
   expect(made).toMatchObject({
     title: "Garden 2028",

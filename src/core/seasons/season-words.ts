@@ -8,10 +8,10 @@ import type { NextSeasonFault } from "./next-season-faults.ts";
 import type { Fate, PlotFate } from "./plot-fate.ts";
 
 export const fateWords: Readonly<Record<Fate, string>> = {
-  over: "is over",
-  standing: "stands over winter",
-  lifted: "is lifted, to set out in spring",
-  never: "was never sown",
+  over: "over",
+  standing: "left standing",
+  lifted: "lifted, in store",
+  never: "never sown",
 };
 
 export const wentToSeedWords: Readonly<Record<PlotFate["wentToSeed"], string>> = {

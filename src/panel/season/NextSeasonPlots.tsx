@@ -34,7 +34,7 @@ export function NextSeasonPlots({ plan, plots, choices, onSet }: NextSeasonPlots
               <th scope="col">Plants</th>
               <th scope="col">What became of it</th>
               <th scope="col">Seed</th>
-              <th scope="col">Known from</th>
+              <th scope="col">By</th>
             </tr>
           </thead>
           <tbody>
@@ -84,7 +84,7 @@ function PlotRow({ plot, onFate, onSeed }: PlotRowProps) {
           "–"
         )}
       </td>
-      <td>{isRecorded ? "field record" : "plan"}</td>
+      <td>{isRecorded ? "record" : "plan"}</td>
     </tr>
   );
 }

@@ -30,4 +30,9 @@ export const samples: readonly SamplePlan[] = [
     fileName: "lane-field.json",
     load: async () => (await import("../../../sample-plots/lane-field.json?raw")).default,
   },
+  {
+    title: "Walled garden: four years of ground",
+    fileName: "walled-garden.json",
+    load: async () => (await import("../../../sample-plots/walled-garden.json?raw")).default,
+  },
 ];

@@ -544,7 +544,7 @@ describe("the report", () => {
       "Frosts a year on: 10 May 2028.",
       "2 varieties on the seed list.",
       "Of 2 plots: 2 become earlier crops of their ground; 1 with roots or plants to set out in spring.",
-      "BEET Variety beet: is lifted, to set out in spring",
+      "BEET Variety beet: lifted, in store",
       "seed list: Variety beet: In store over winter, to set out in spring: 1 plant of BEET from season 2027.",
     ]);
     expect(unshelvedWords(plots.slice(0, 1))).toContain(
