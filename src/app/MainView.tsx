@@ -1,5 +1,7 @@
 import { Suspense, lazy } from "react";
 import { Sheet } from "../canvas/sheet/Sheet.tsx";
+import { useSheetPlace } from "../store/window/sheet-place.ts";
+import { useWindowStore } from "../store/window/window-store.ts";
 import { ClearGroundLine } from "../panel/findings/ClearGroundLine.tsx";
 import { FirstSteps } from "../panel/window/FirstSteps.tsx";
 import { HiddenLine } from "../panel/window/ShowMenu.tsx";
@@ -12,11 +14,20 @@ const Tables = lazy(async () => ({
 const Lots = lazy(async () => ({
   default: (await import("../panel/shelf/Lots.tsx")).Lots,
 }));
+const Walk = lazy(async () => ({
+  default: (await import("../panel/walk/Walk.tsx")).Walk,
+}));
+const PlotCard = lazy(async () => ({
+  default: (await import("../panel/walk/PlotCard.tsx")).PlotCard,
+}));
+const PlaceLine = lazy(async () => ({
+  default: (await import("../panel/walk/PlaceLine.tsx")).PlaceLine,
+}));
 const CompareView = lazy(async () => ({
   default: (await import("./CompareView.tsx")).CompareView,
 }));
 
-/** The sheet, the tables, the lots or the compared layouts. */
+/** The sheet, the tables, the lots, the compared layouts or the walk. */
 export function MainView() {
   const view = useViewState((state) => state.view);
   return (
@@ -28,6 +39,7 @@ export function MainView() {
           <ClearGroundLine />
           <HiddenLine />
           <FirstSteps />
+          <OnTheSheet />
         </RegionBoundary>
       </div>
       {view === "tables" && (
@@ -44,6 +56,13 @@ export function MainView() {
           </Suspense>
         </RegionBoundary>
       )}
+      {view === "walk" && (
+        <RegionBoundary name="The walk">
+          <Suspense fallback={<p role="status">Loading the walk ...</p>}>
+            <Walk />
+          </Suspense>
+        </RegionBoundary>
+      )}
       {view === "compare" && (
         <RegionBoundary name="The compared layouts">
           <Suspense fallback={<p role="status">Loading the comparison ...</p>}>
@@ -52,5 +71,21 @@ export function MainView() {
         </RegionBoundary>
       )}
     </div>
+  );
+}
+
+/** What a finger asked for by a tap, and where the grower stands: fetched when asked for. */
+function OnTheSheet() {
+  const tapped = useWindowStore(({ selection, tool }) =>
+    tool === "select" && selection.length === 1 ? selection[0] : undefined,
+  );
+  const isClear = useViewState(({ drawer }) => drawer === null);
+  const isPlaced = useSheetPlace(({ place }) => place !== null);
+  const isTapped = tapped !== undefined && isClear && matchMedia("(pointer: coarse)").matches;
+  return (
+    <Suspense fallback={null}>
+      {isTapped && <PlotCard id={tapped} />}
+      {isPlaced && <PlaceLine />}
+    </Suspense>
   );
 }

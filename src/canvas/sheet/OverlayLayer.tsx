@@ -6,12 +6,14 @@ import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useSheetPlace } from "../../store/window/sheet-place.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
 import { drawClearGround } from "../draw/draw-clear-ground.ts";
 import { drawCrossingShade } from "../draw/draw-crossing-shade.ts";
 import { drawNorthArrow, drawScaleBar } from "../draw/draw-furniture.ts";
+import { drawHere } from "../draw/draw-here.ts";
 import { sheetGrid } from "../draw/draw-grid.ts";
 import { drawHeldPairs, toneColour } from "../draw/draw-pairs.ts";
 import { drawRing, drawRingWords } from "../draw/draw-rings.ts";
@@ -44,6 +46,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const live = useLiveIds();
   const clear = useClearGround();
   const shade = useCrossingShade();
+  const here = useSheetPlace((state) => state.place);
   const draw = useCallback(
     (brush: Brush) => {
       if (shade) drawCrossingShade(brush, shade);
@@ -60,8 +63,22 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
         sketch,
         hidden,
       });
+      if (here) drawHere(brush, here);
     },
-    [plan, layoutId, result, selection, live, openFinding, tool, sketch, clear, shade, hidden],
+    [
+      plan,
+      layoutId,
+      result,
+      selection,
+      live,
+      openFinding,
+      tool,
+      sketch,
+      clear,
+      shade,
+      here,
+      hidden,
+    ],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }

@@ -1,6 +1,7 @@
 /**
  * The season's jobs, computed per planting: sow, also under glass, set out, covers on and off,
- * rogue, flowers, ripe seed, clearing, lifting of roots. Offsets from bloom are common practice unless said otherwise.
+ * rogue, cut before bloom, pollination by hand, flowers, ripe seed, clearing, lifting of roots.
+ * Offsets from bloom are common practice unless said otherwise.
  */
 import { autumnFrostOf } from "../calendar/season-reach.ts";
 import { endOf } from "../calendar/ground-time.ts";
@@ -11,6 +12,7 @@ import { ifNotWords, watchWords } from "../checks/day-words.ts";
 import type { Stand } from "../checks/stand.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Plan } from "../model/plan.ts";
+import { handPollination } from "./hand-pollination.ts";
 
 export const jobNames = [
   "sow",
@@ -18,6 +20,9 @@ export const jobNames = [
   "set out",
   "rogue",
   "cover on",
+  "cut before bloom",
+  "tape buds",
+  "hand pollinate",
   "first flower",
   "last flower",
   "cover off",
@@ -30,6 +35,7 @@ export type JobName = (typeof jobNames)[number];
 
 export interface Job {
   readonly job: JobName;
+  /** Id of the planting; of what is to be cut before it flowers perhaps a neighbour's. */
   readonly planting: string;
   /** The other stand of a job that two share. */
   readonly beside?: string;
@@ -40,7 +46,7 @@ export interface Job {
   readonly caution: string | null;
 }
 
-/** Days before the earliest first flower at which covers go on and plants are rogued. Common practice. */
+/** Days before the earliest first flower at which covers go on, plants are rogued or cut. Common practice. */
 const BEFORE_FLOWER_DAYS = 3;
 
 /** Every job of the checked layout in order of day, then planting. */
@@ -48,6 +54,7 @@ export function seasonJobs(checked: CheckedLayout): readonly Job[] {
   const { plan, result } = checked;
   return [
     ...result.stands.flatMap((stand) => (stand.planting ? standJobs(plan, stand) : [])),
+    ...result.stands.flatMap(cutJobs),
     ...watchJobs(checked),
   ].sort((a, b) => a.day - b.day || compareText(a.planting, b.planting));
 }
@@ -115,6 +122,24 @@ function clearCaution({ whyNoBloom }: Stand): string | null {
   return whyNoBloom === "cleared" ? "if one shows a flower sooner, clear it then" : null;
 }
 
+/** What is to be cut sheds no pollen only if that is done in time, ours or a neighbour's. */
+function cutJobs({ id, planting, variety, kind, surrounding, bloom }: Stand): readonly Job[] {
+  const flowering = planting?.flowering ?? surrounding?.flowering;
+  if (flowering !== "cut" || !bloom) return [];
+  const name = planting
+    ? `${planting.code} ${variety?.name ?? ""} (${kind.name})`
+    : `${surrounding?.label ?? ""} (${kind.name})`;
+  return [
+    {
+      job: "cut before bloom",
+      planting: id,
+      day: bloom.outer.first - BEFORE_FLOWER_DAYS,
+      text: `Cut ${name} before a flower opens (from ${shortDate(bloom.outer.first)}); look again each week until ${shortDate(bloom.outer.last)}`,
+      caution: null,
+    },
+  ];
+}
+
 /** Seed that may not be ripe before the first autumn frost given. */
 function frostCaution(latest: DayNumber, frost: DayNumber | undefined): string | null {
   if (frost === undefined || latest <= frost) return null;
@@ -132,6 +157,13 @@ function addBloomJobs(stand: Stand, name: string, add: AddJob): void {
     const cover = stand.cover === "cage" ? "Cage" : "Bags";
     add("cover on", before, `${cover} on ${name}`);
     add("cover off", bloom.outer.last + 1, `${cover} off ${name}, once all flowers have set`);
+  }
+  if (stand.isSeedParent && stand.cover === "hand") {
+    const { close, pollinate } = handPollination(stand.kind);
+    const { first } = bloom.outer;
+    const until = `until ${shortDate(bloom.outer.last)} or enough is marked`;
+    add("tape buds", first - 1, `Evenings at ${name}: ${close}; ${until}`);
+    add("hand pollinate", first, `Mornings at ${name}: ${pollinate}; ${until}`);
   }
   add(
     "first flower",

@@ -11,7 +11,7 @@ import type { Job } from "../fieldwork/season-calendar.ts";
 export function icalendar(plan: Plan, layout: Layout, jobs: readonly Job[], stamp: string): string {
   const events = jobs.flatMap((job) => [
     "BEGIN:VEVENT",
-    `UID:${plan.id}.${layout.id}.${job.planting}.${besideOf(job)}${job.job.replace(" ", "-")}@wideberth.invalid`,
+    `UID:${plan.id}.${layout.id}.${job.planting}.${besideOf(job)}${job.job.replaceAll(" ", "-")}@wideberth.invalid`,
     `DTSTAMP:${stamp}`,
     `DTSTART;VALUE=DATE:${basicDate(job.day)}`,
     `DTEND;VALUE=DATE:${basicDate(job.day + 1)}`,

@@ -24,6 +24,7 @@ export const entryKinds = [
   "cleared",
   "cleaned",
   "looked at",
+  "done",
   "note",
 ] as const;
 
@@ -45,6 +46,8 @@ export const entry = record({
   cover: z.optional(z.enum(["cage", "bags", "hand"])),
   /** Why, what was answered, or anything else. */
   note: z.optional(note),
+  /** For `done`: which job of the season was done; unlike the others of that plot. */
+  job: z.optional(name),
   /** Who made it. */
   who: z.optional(name),
   /** When it was written down, for the order of corrections made apart. */

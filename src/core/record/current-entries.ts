@@ -1,12 +1,20 @@
 /** The record as it stands: corrections in the place of what they correct, struck entries gone. */
 import type { Entry } from "../model/plan.ts";
 
+/** One entry with all that was written in its place. */
+export interface EntryChain {
+  /** What holds; it may be the striking out of the others. */
+  readonly held: Entry;
+  /** The first of them, where it is there. */
+  readonly first: Entry | null;
+}
+
 /**
- * Entries that hold, by day and then id. Of several corrections of one entry, made on devices
+ * Entries with their corrections, in no order. Of several corrections of one entry, made on devices
  * apart, the one written last holds (by id where that is not known). A correction of an entry
  * that is not there stands for itself.
  */
-export function currentEntries(entries: readonly Entry[]): readonly Entry[] {
+export function entryChains(entries: readonly Entry[]): readonly EntryChain[] {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const held = new Map<string, Entry>();
   for (const entry of entries) {
@@ -14,7 +22,15 @@ export function currentEntries(entries: readonly Entry[]): readonly Entry[] {
     const other = held.get(root);
     if (other === undefined || isLater(entry, other, root)) held.set(root, entry);
   }
-  return [...held.values()].filter((entry) => entry.isStruck !== true).sort(byDay);
+  return [...held].map(([root, entry]) => ({ held: entry, first: byId.get(root) ?? null }));
+}
+
+/** Entries that hold, by day and then id: corrections in place of what they correct, none struck out. */
+export function currentEntries(entries: readonly Entry[]): readonly Entry[] {
+  return entryChains(entries)
+    .map(({ held }) => held)
+    .filter((entry) => entry.isStruck !== true)
+    .sort(byDay);
 }
 
 /** Entries of one planting or surrounding on a day or before. */

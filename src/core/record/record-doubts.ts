@@ -43,6 +43,14 @@ export function recordDoubts(plan: Plan, today: DayNumber): readonly DoubtfulEnt
   return doubts.sort((a, b) => (place.get(a.entry) ?? -1) - (place.get(b.entry) ?? -1));
 }
 
+/** What may be written down of ground where nothing grows yet. */
+const AT_ANY_TIME: ReadonlySet<Entry["what"]> = new Set([
+  "note",
+  "looked at",
+  "neighbour asked",
+  "done",
+]);
+
 /** Entries of one plot against each other. */
 function plotDoubts(
   entries: readonly Entry[],
@@ -55,7 +63,7 @@ function plotDoubts(
   entries.forEach((entry, index) => {
     const add = (doubt: Doubt) => doubts.push({ entry, doubt });
     const { what, on } = entry;
-    const isGrowth = what !== "note" && what !== "looked at" && what !== "neighbour asked";
+    const isGrowth = !AT_ANY_TIME.has(what);
     if (begun !== null && on < begun && isGrowth) add("before it was sown");
     if (what === "last flower" && record.firstFlower !== null && on < record.firstFlower) {
       add("last flower before the first");

@@ -6,6 +6,7 @@ import { lotsToSow } from "../../core/lots/lot-book.ts";
 import { codesText } from "../../core/lots/named-lots.ts";
 import type { Planting } from "../../core/model/plan.ts";
 import { BedOfPlanting } from "./BedOfPlanting.tsx";
+import { EntryList } from "../record/EntryList.tsx";
 import { BloomFields } from "../bloom/BloomFields.tsx";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { CrossingList } from "../findings/CrossingList.tsx";
@@ -92,6 +93,7 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
       <IsolationFields planting={planting} onChange={change} />
       <CrossingList id={planting.id} />
       {planting.purpose === "seed" && <CrossingShareFold key={planting.id} planting={planting} />}
+      <EntryList of={planting.id} plot={code} isOurs />
       <Records planting={planting} onChange={change} />
     </div>
   );

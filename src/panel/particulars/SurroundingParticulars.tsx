@@ -3,6 +3,7 @@ import { roundShape } from "../../core/geometry/round.ts";
 import type { Surrounding } from "../../core/model/plan.ts";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { CrossingList } from "../findings/CrossingList.tsx";
+import { EntryList } from "../record/EntryList.tsx";
 import { KindField } from "../kinds/KindField.tsx";
 import { LengthField } from "../form/LengthField.tsx";
 import { OutlineFields } from "./OutlineFields.tsx";
@@ -50,6 +51,7 @@ export function SurroundingParticulars({ surrounding }: { readonly surrounding: 
         onApply={(text) => change({ note: text === "" ? undefined : text }, `Note on ${label}`)}
       />
       {surrounding.what === "pollen" && <CrossingList id={id} />}
+      {surrounding.what === "pollen" && <EntryList of={id} plot={label} isOurs={false} />}
     </div>
   );
 }

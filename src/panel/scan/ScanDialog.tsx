@@ -3,11 +3,18 @@ import { type LabelTarget, readLabel } from "../../core/labels/read-label.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { checkedNow, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { viewNow } from "../state/view-state.ts";
+import { walkTo } from "../state/walk-place.ts";
 import { lotsNow } from "../state/lots-state.ts";
 import "./scan.css";
 
+interface ScanDialogProps {
+  /** On a walk a plot's code leads on to that plot. */
+  readonly isForWalk: boolean;
+  readonly onClose: () => void;
+}
+
 /** Reads the square code of a packet or stake, by camera or typed, and opens what it names. */
-export function ScanDialog({ onClose }: { readonly onClose: () => void }) {
+export function ScanDialog({ isForWalk, onClose }: ScanDialogProps) {
   const { layout } = useKept();
   const [text, setText] = useState("");
   const [found, setFound] = useState<LabelTarget | null>(null);
@@ -17,11 +24,15 @@ export function ScanDialog({ onClose }: { readonly onClose: () => void }) {
     const [lot] = target.lots;
     const sheetId = target.planting?.id ?? target.bed?.id;
     const isOnScreen = target.layout?.id === kept.layout.id;
+    const isWhole = target.missing.length === 0;
     // One thing named: it is opened at once. Several, or a plot of another layout: the person chooses.
-    if (target.lots.length === 1 && lot && sheetId === undefined) openLot(lot.id, onClose);
-    else if (target.lots.length === 0 && sheetId !== undefined && isOnScreen)
+    if (target.lots.length === 1 && lot && sheetId === undefined && isWhole) {
+      openLot(lot.id, onClose);
+    } else if (isForWalk && target.planting && isOnScreen && isWhole) {
+      goOn(target.planting.id, onClose);
+    } else if (target.lots.length === 0 && sheetId !== undefined && isOnScreen && isWhole) {
       openPlot(sheetId, onClose);
-    else setFound(target);
+    } else setFound(target);
   };
   return (
     <Dialog title="Scan a packet or stake" onClose={onClose}>
@@ -123,6 +134,11 @@ function openLot(id: string, onClose: () => void): void {
   onClose();
 }
 
+function goOn(id: string, onClose: () => void): void {
+  walkTo(id);
+  onClose();
+}
+
 function openPlot(id: string, onClose: () => void): void {
   windowNow().select([id]);
   windowNow().bringIntoView([id]);
@@ -142,15 +158,16 @@ function Found({ found, shownId, onClose, onAgain }: FoundProps) {
   const { lots, planting, bed, layout, missing } = found;
   const plot = planting ?? bed;
   const other = layout && layout.id !== shownId ? layout : null;
-  const showPlot = (id: string) => {
+  const turnTo = (id: string, open: (id: string, onClose: () => void) => void) => {
     if (other) planNow().showLayout(other.id);
-    openPlot(id, onClose);
+    open(id, onClose);
   };
   return (
     <div role="status">
       {missing.length > 0 && (
         <p className="field-reason">
-          {missing.join(", ")}: not in this plan, nor in any of its layouts.
+          {missing.join(", ")}: not in this plan, nor in any of its layouts. The label may be of
+          another plan or an earlier season: plots of other seasons bear the same codes.
         </p>
       )}
       <p className="dialog-actions">
@@ -160,9 +177,14 @@ function Found({ found, shownId, onClose, onAgain }: FoundProps) {
           </button>
         ))}
         {plot && (
-          <button type="button" onClick={() => showPlot(plot.id)}>
+          <button type="button" onClick={() => turnTo(plot.id, openPlot)}>
             Show {planting ? "plot" : "bed"} {plot.code}
             {other && ` in the layout ${other.name}`}
+          </button>
+        )}
+        {planting && (
+          <button type="button" onClick={() => turnTo(planting.id, goOn)}>
+            Walk to {planting.code}
           </button>
         )}
         <button type="button" className="quiet" onClick={onAgain}>

@@ -6,9 +6,13 @@ import {
   jobsByWeek,
   seasonJobs,
 } from "../../core/fieldwork/season-calendar.ts";
+import { jobKey, jobsDone } from "../../core/fieldwork/job-ticks.ts";
+import type { Entry } from "../../core/model/plan.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { makeFile } from "../form/make-file.ts";
 import { jobCounts, jobDay, weekWords } from "./season-jobs.ts";
+import { doneWords, tickHint, tickJob, untickJob } from "../record/job-tick.ts";
+import { today } from "../state/today.ts";
 import { useKept } from "../state/plan-actions.ts";
 import "./season.css";
 
@@ -21,6 +25,7 @@ export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
   );
   const [hidden, setHidden] = useState<ReadonlySet<JobName>>(new Set());
   const shown = useMemo(() => jobs.filter((job) => !hidden.has(job.job)), [jobs, hidden]);
+  const done = useMemo(() => jobsDone(jobs, plan.entries), [jobs, plan.entries]);
   const toggle = (name: JobName) => {
     const next = new Set(hidden);
     if (!next.delete(name)) next.add(name);
@@ -50,14 +55,15 @@ export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
         </p>
         <p className="field-hint season-hint">
           The file holds what is listed here. Importing a newer one into the same calendar moves the
-          dates; it adds nothing twice.
+          dates; it adds nothing twice. A tick is written into the field record with today's date;
+          taken away, the entry is struck out.
         </p>
         {jobs.length === 0 && (
           <p className="region-empty">
             No jobs: give plantings a start or bloom dates, and they are listed here by week.
           </p>
         )}
-        <WeekList jobs={shown} />
+        <WeekList jobs={shown} done={done} />
       </div>
     </Dialog>
   );
@@ -85,26 +91,47 @@ function JobFilter({ jobs, hidden, onToggle }: JobFilterProps) {
   );
 }
 
-function WeekList({ jobs }: { readonly jobs: readonly Job[] }) {
+function WeekList({ jobs, done }: { readonly jobs: readonly Job[] } & DoneJobs) {
   const weeks = useMemo(() => jobsByWeek(jobs), [jobs]);
   return weeks.map((week) => (
     <section key={week.monday} className="season-week">
       <h3>{weekWords(week)}</h3>
       <ul className="plain-list">
         {week.jobs.map((job) => (
-          <li key={`${job.planting} ${job.job}`}>
-            <span className="season-day">{jobDay(job.day)}</span>
-            <span>
-              {job.text}
-              {job.caution !== null && (
-                <strong className="season-caution">
-                  <span aria-hidden="true">!</span> caution: {job.caution}
-                </strong>
-              )}
-            </span>
+          <li key={`${job.planting} ${jobKey(job)}`}>
+            <JobLine job={job} done={done.get(job) ?? null} />
           </li>
         ))}
       </ul>
     </section>
   ));
+}
+
+interface DoneJobs {
+  /** Entries of the field record that say a job is done. */
+  readonly done: ReadonlyMap<Job, Entry>;
+}
+
+function JobLine({ job, done }: { readonly job: Job; readonly done: Entry | null }) {
+  const hint = tickHint(job);
+  return (
+    <label className="season-job">
+      <input
+        type="checkbox"
+        checked={done !== null}
+        onChange={() => (done ? untickJob(job) : tickJob(job, today()))}
+      />
+      <span className="season-day">{jobDay(job.day)}</span>
+      <span>
+        {job.text}
+        {done && <b className="season-done"> {doneWords(done)}</b>}
+        {!done && hint !== null && <span className="soft season-hint"> ({hint})</span>}
+        {job.caution !== null && (
+          <strong className="season-caution">
+            <span aria-hidden="true">!</span> caution: {job.caution}
+          </strong>
+        )}
+      </span>
+    </label>
+  );
 }

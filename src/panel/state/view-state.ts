@@ -2,7 +2,7 @@
 import type { ReactElement } from "react";
 import { create } from "zustand";
 
-export type MainView = "sheet" | "tables" | "lots" | "compare";
+export type MainView = "sheet" | "tables" | "lots" | "compare" | "walk";
 export type Drawer = "seed-list" | "findings" | "particulars" | "bloom";
 
 /** The dialog that is up: made by `dialog()`, shown by the window. */

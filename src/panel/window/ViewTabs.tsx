@@ -7,6 +7,7 @@ const views: readonly { readonly view: MainView; readonly label: string }[] = [
   { view: "tables", label: "Tables" },
   { view: "lots", label: "Lots" },
   { view: "compare", label: "Compare" },
+  { view: "walk", label: "Walk" },
 ];
 
 /** The drawing, the same things as tables, or layouts beside each other. */

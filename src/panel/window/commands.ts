@@ -5,7 +5,7 @@ import { tell } from "../../store/keeping/save-state.ts";
 import { hideableKinds } from "../../store/window/hideable-kinds.ts";
 import { useSheetPreferences } from "../../store/window/sheet-preferences.ts";
 import { useZoomRequest } from "../../store/window/zoom-request.ts";
-import { type Command, ctrl, onSheet, opening } from "../commands/command.ts";
+import { type Command, ctrl, onSheet, opening, withLoaded } from "../commands/command.ts";
 import { fitAll, showSelection } from "../commands/view-commands.ts";
 import { dialog } from "../state/dialog.ts";
 import { windowNow } from "../state/plan-actions.ts";
@@ -26,6 +26,7 @@ const views: readonly (readonly [MainView, string])[] = [
   ["tables", "Show the tables"],
   ["lots", "Show the seed lots"],
   ["compare", "Compare layouts"],
+  ["walk", "Walk the plots"],
 ];
 
 const viewSwitches = views.map(
@@ -58,6 +59,17 @@ export const viewCommands = [
     run: () => useZoomRequest.getState().ask("out"),
   },
   ...viewSwitches,
+  {
+    id: "where-i-stand",
+    name: "Show where I stand, or stop",
+    group: "View",
+    also: "position gps phone here",
+    run: () =>
+      void withLoaded(
+        () => import("../walk/show-place.ts"),
+        ({ toggleSheetPlace }) => toggleSheetPlace(),
+      ),
+  },
   {
     id: "snap",
     name: "Let things snap, or not",

@@ -1,0 +1,104 @@
+import { useState } from "react";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useWindowStore } from "../../store/window/window-store.ts";
+import { viewNow } from "../state/view-state.ts";
+import { useWalkPlace } from "../state/walk-place.ts";
+import { EntryAsk } from "./EntryAsk.tsx";
+import { EntryButtons } from "./EntryButtons.tsx";
+import { PositionSheet } from "./PositionSheet.tsx";
+import { SourceSheet } from "./SourceSheet.tsx";
+import { StopCard } from "./StopCard.tsx";
+import { type WalkNow, useWalk } from "./use-walk.ts";
+import { WalkBar } from "./WalkBar.tsx";
+import { WalkDay } from "./WalkDay.tsx";
+import { PlotList, WalkMore } from "./WalkMore.tsx";
+import type { WalkSheet } from "./walk-sheet.ts";
+import { walkWords as words } from "./walk-words.ts";
+import "./walk.css";
+
+/** From plot to plot with a phone in one hand: what stands here, what is due, what happened. */
+export function Walk() {
+  const walk = useWalk();
+  const { stop, stops, index } = walk;
+  const [sheet, setSheet] = useState<WalkSheet>(null);
+  const goTo = useWalkPlace((state) => state.goTo);
+  const step = (by: number) => {
+    const next = stops[index + by];
+    if (!next) return;
+    setSheet(null);
+    goTo(next.id);
+  };
+  return (
+    <section className="walk" aria-labelledby="walk-heading">
+      <header className="walk-head">
+        <h2 id="walk-heading" className="visually-hidden">
+          {words.heading}
+        </h2>
+        <button type="button" onClick={() => viewNow().showSheet()} aria-label={words.leave}>
+          <span aria-hidden="true">✕</span>
+        </button>
+        <p className="walk-place">{stop && words.place(index + 1, stops.length)}</p>
+        <WalkDay walk={walk} />
+      </header>
+      {/* Another plot is read from its top. */}
+      <div className="walk-card" key={stop?.id}>
+        <LookOnly />
+        {stop ? <StopCard walk={walk} stop={stop} onAsk={setSheet} /> : <p>{words.none}</p>}
+      </div>
+      <div className="walk-hand">
+        <Said />
+        <HandPart walk={walk} sheet={sheet} onSheet={setSheet} />
+        <WalkBar
+          hasPrevious={index > 0}
+          hasNext={index < stops.length - 1}
+          isMore={sheet === "more"}
+          onStep={step}
+          onMore={() => setSheet(sheet === "more" ? null : "more")}
+        />
+      </div>
+    </section>
+  );
+}
+
+interface HandPartProps {
+  readonly walk: WalkNow;
+  readonly sheet: WalkSheet;
+  readonly onSheet: (sheet: WalkSheet) => void;
+}
+
+function HandPart({ walk, sheet, onSheet }: HandPartProps) {
+  const { stop } = walk;
+  const close = () => onSheet(null);
+  if (sheet === "more") return <WalkMore walk={walk} onSheet={onSheet} />;
+  if (sheet === "plots") return <PlotList walk={walk} onSheet={onSheet} />;
+  if (sheet === "position") return <PositionSheet walk={walk} onClose={close} />;
+  if (sheet === "source") return <SourceSheet walk={walk} onClose={close} />;
+  if (!stop) return null;
+  if (sheet !== null) {
+    return (
+      <EntryAsk
+        key={`${stop.id} ${sheet.asks}`}
+        stop={stop}
+        what={sheet.asks}
+        on={walk.on}
+        onClose={close}
+      />
+    );
+  }
+  return <EntryButtons walk={walk} stop={stop} isAll={false} onSheet={onSheet} />;
+}
+
+function LookOnly() {
+  const lookOnly = usePlanStore((state) => state.lookOnly);
+  return lookOnly === null ? null : <p className="walk-warning">{words.lookOnly}</p>;
+}
+
+/** The words that screen readers are told, for the eye. */
+function Said() {
+  const said = useWindowStore((state) => state.announcement);
+  return (
+    <p className="walk-said" aria-hidden="true">
+      {said}
+    </p>
+  );
+}

@@ -1,0 +1,121 @@
+/** Words of the walk. */
+import type { Bloom } from "../../core/calendar/bloom-window.ts";
+import { weekday } from "../../core/calendar/week.ts";
+import { type DayNumber, shortDate } from "../../core/model/day.ts";
+import type { PlotFacts } from "../../core/record/plot-facts.ts";
+import { some } from "../../core/record/entry-words.ts";
+
+const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
+
+/** `Thu 20 May`. */
+export function dayWords(day: DayNumber): string {
+  return `${WEEKDAYS[weekday(day) - 1] ?? ""} ${shortDate(day)}`;
+}
+
+export const walkWords = {
+  heading: "Walk",
+  leave: "Leave the walk",
+  none: "There is nothing to walk to yet: place plantings or pollen sources first.",
+  place: (number: number, of: number) => `${number} of ${of}`,
+  today: (day: DayNumber) => `Today, ${dayWords(day)}`,
+  otherDay: (day: DayNumber) => `Writing for ${dayWords(day)}`,
+  dayBefore: "A day earlier",
+  dayAfter: "A day later",
+  backToToday: "Today",
+  outsideSeason: (season: string) => `This day lies outside the season ${season}.`,
+  previous: "Back",
+  next: "Next",
+  undo: "Undo",
+  scan: "Scan",
+  more: "More",
+  less: "Less",
+  write: "Write it down",
+  putAway: "Put away",
+  due: "Due",
+  older: (count: number) =>
+    count === 1
+      ? "1 older job is not ticked: see the season calendar."
+      : `${count} older jobs are not ticked: see the season calendar.`,
+  dueCount: (count: number) => `${count} due`,
+  nothingDue: "Nothing is due here this week.",
+  nextJob: (day: DayNumber, text: string) => `Next, ${dayWords(day)}: ${text}`,
+  since: (day: DayNumber) => `since ${dayWords(day)}`,
+  record: "Written down",
+  noRecord: "Nothing is written down here yet.",
+  moreEntries: (count: number) =>
+    count === 1 ? "One more is in its particulars." : `${count} more are in its particulars.`,
+  forSeed: "For seed: do not pick.",
+  alreadyToday: (label: string) => `${label} is written down for that day already.`,
+  plots: "All plots",
+  tools: "Elsewhere",
+  position: "Where I stand",
+  flowersHere: "A plant flowers here",
+  whoAsk: "Whose notes are these? Type your name once",
+  lookOnly: "This plan can only be looked at here: nothing is written down.",
+  fewer: "One fewer",
+  further: "One more",
+  tenMore: "Ten more",
+} as const;
+
+/** Reasons a finger can pick. */
+export const whyChoices: Readonly<Record<"rogued" | "lost", readonly string[]>> = {
+  rogued: ["off-type", "looks crossed", "weak", "sick", "in flower too early"],
+  lost: ["slugs or insects", "sick", "frost", "drought", "wind or hail", "animals"],
+};
+
+/** `40 plants in 2 rows`. */
+export function plantsWords({ plants, rows }: PlotFacts): string | null {
+  if (plants === null) return null;
+  if (plants === 0) return "No plants left";
+  const inRows = rows === null ? "" : ` in ${some(rows, "row", "rows")}`;
+  return `${some(plants, "plant", "plants")}${inRows}`;
+}
+
+/** `Sown 20 May` where it is written down, `To be sown 20 May` where it is planned. */
+export function startWords({ start }: PlotFacts): string | null {
+  if (!start) return null;
+  const { method, on, isSeen } = start;
+  const verb = method === "sown" ? "sown" : "set out";
+  return isSeen
+    ? `${verb === "sown" ? "Sown" : "Set out"} ${shortDate(on)}`
+    : `Planned: ${verb} ${shortDate(on)}`;
+}
+
+/** What is known of its bloom, seen apart from predicted. */
+export function bloomWords({
+  flowers,
+  bloom,
+  isAllSeason,
+  record,
+  kind,
+}: PlotFacts): string | null {
+  if (record.cutOn !== null && record.firstFlower === null) {
+    return `Cut before bloom ${shortDate(record.cutOn)}`;
+  }
+  if (!kind) return null;
+  if (!flowers) return "Is not to flower";
+  if (!bloom) return "When it flowers is not known";
+  if (isAllSeason) return "May flower all season, as far as is known";
+  return `${opensWords(bloom)}; ${closesWords(bloom)}`;
+}
+
+function opensWords({ opens, outer, likely }: Bloom): string {
+  if (opens === "seen") return `First flower seen ${shortDate(outer.first)}`;
+  return `First flower likely ${shortDate(likely.first)}, from ${shortDate(outer.first)}`;
+}
+
+function closesWords({ closes, outer, likely, isOpenEnded }: Bloom): string {
+  if (closes === "seen") return `last seen ${shortDate(outer.last)}`;
+  if (isOpenEnded) return "its end is not known";
+  return `last likely ${shortDate(likely.last)}, until ${shortDate(outer.last)}`;
+}
+
+/** Words of the card that answers a tap on the sheet. */
+export const cardWords = {
+  heading: "What is here",
+  close: "Close",
+  walk: "Walk here",
+  edit: "Edit",
+  bed: "Bed",
+  emptyBed: "Nothing is planted here.",
+} as const;
