@@ -4,6 +4,9 @@
  * compiled by the Oregon Climate Service, and published daily normals of Birmingham, Alabama.
  */
 import { readFileSync } from "node:fs";
+import { type BloomSetting, bloomSetting } from "../../src/core/calendar/growing.ts";
+import { emptyPlan } from "../../src/core/model/empty-plan.ts";
+import type { Climate } from "../../src/core/model/plan.ts";
 
 export type Row = Readonly<Record<string, string>>;
 
@@ -22,4 +25,11 @@ export function monthlyMeans(prefix: string, column: "tmin" | "tmax"): readonly 
   return climateRows("monthly-normals.tsv")
     .filter((row) => row["kind"] === "climate_month" && row["id"]?.startsWith(`${prefix}-`))
     .map((row) => (Number(row[column]) - 32) / 1.8);
+}
+
+/** What blooms are told with where only a climate is known: no season, no frost. */
+export function settingOfClimate(climate: Climate | undefined): BloomSetting {
+  const plan = emptyPlan("climate", 2027);
+  const site = { name: "", upBearingDeg: 0, ...(climate ? { climate } : {}) };
+  return { ...bloomSetting({ ...plan, site }), season: null };
 }

@@ -39,16 +39,6 @@ export function bloomSetting({ site, season }: Pick<Plan, "site" | "season">): B
   return setting;
 }
 
-/** A climate alone, for reckonings outside a plan. */
-export function settingOfClimate(climate: Climate | undefined): BloomSetting {
-  return {
-    temperatures: climate ? temperatureOn(climate) : null,
-    season: null,
-    firstAutumnFrost: null,
-    hemisphere: climate ? (hemisphereOfClimate(climate) ?? "north") : "north",
-  };
-}
-
 /** From the climate, else the latitude, else the month of a frost; north where nothing tells. */
 function hemisphereOf(site: Plan["site"]): Hemisphere {
   const byClimate = site.climate ? hemisphereOfClimate(site.climate) : null;

@@ -1,39 +1,4 @@
-/** The share of seeds on a planting that foreign pollen made, by where pollen lands. */
-import type { Outline } from "../geometry/outline.ts";
-import type { Point } from "../geometry/point.ts";
-import type { Kernel } from "./kernels.ts";
-import { pollenShare } from "./pollen-share.ts";
-
-/** Ground that sheds pollen: how densely against the planting's own, and on what share of its days. */
-export interface SheddingGround {
-  readonly ground: Outline;
-  /** Pollen a square metre sheds on the receptive days, against the planting's own; 0 or more. */
-  readonly strength: number;
-}
-
-/**
- * Mean over the places of foreign / (own + foreign). All sources are added before dividing, since
- * shares do not add. 1 where nothing of its own reaches a place that foreign pollen reaches, 0
- * where no foreign pollen does. Every sum exact; the estimate of a garden takes `pollenFields`.
- * @param own the planting itself and others of its variety
- */
-export function foreignShare(
-  places: readonly Point[],
-  own: readonly SheddingGround[],
-  foreign: readonly SheddingGround[],
-  kernel: Kernel,
-): number {
-  const field = (grounds: readonly SheddingGround[]) =>
-    addedFields(
-      places.length,
-      grounds.map(({ ground, strength }) => ({
-        field: Float64Array.from(places, (place) => pollenShare(place, ground, kernel)),
-        strength,
-      })),
-    );
-  return meanShare(field(own), field(foreign));
-}
-
+/** Fields of pollen added up, and the share of seed that foreign pollen made of them. */
 /** Pollen at each of some places, and what it counts. */
 export interface WeighedField {
   readonly field: Float64Array;

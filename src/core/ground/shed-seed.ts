@@ -7,12 +7,7 @@ const SHAPE = 2.08686;
 /** The rim holds all but one seed in a thousand. Ours. */
 const RIM_SHARE = 0.999;
 
-/** Share, 0 to 1, of the shed seed of a standing crop of rape within some metres of the plants. */
-export function shareWithin(metres: number): number {
-  return 1 - Math.exp(-SCALE * metres ** SHAPE);
-}
-
-/** Metres within which a share, 0 to 1, of the shed seed lies. */
+/** Metres from the plants within which a share, 0 to 1, of the seed a crop of rape sheds lies. */
 export function reachOf(share: number): number {
   return (-Math.log(1 - share) / SCALE) ** (1 / SHAPE);
 }

@@ -1,11 +1,11 @@
 /** How long seed would keep its standard in other places. */
 import type { Kind } from "../kinds/crop.ts";
 import type { Lot, Plan, StoragePlace } from "../model/plan.ts";
-import { type Condition, type LifeNote, moistureRange, standardOf } from "./ageing.ts";
+import { type LifeNote, standardOf } from "./ageing.ts";
 import { estimateOf } from "./estimate.ts";
 import { probit } from "./normal.ts";
 import { hundredRule } from "./seed-moisture.ts";
-import { monthly, storageClock } from "./storage-clock.ts";
+import { storageClock } from "./storage-clock.ts";
 import { testConditions } from "./test-conditions.ts";
 
 export interface PlaceLife {
@@ -87,12 +87,4 @@ export function placeRules({ conditions = [] }: StoragePlace): PlaceRules {
   );
   const [worst] = [...sums].sort((a, b) => b.sum - a.sum);
   return { hundred: worst ?? null };
-}
-
-/** Moisture of a kind's seed in a place, month by month, [least, most] percent of fresh weight. */
-export function moistureThroughYear(
-  kind: Kind,
-  { conditions }: StoragePlace,
-): readonly (readonly [number, number])[] {
-  return monthly(conditions ?? []).map((condition: Condition) => moistureRange(kind, condition));
 }

@@ -1,10 +1,11 @@
 /** Words about lots: what is left, how alive, and on what that rests. */
 import type { Kind } from "../kinds/crop.ts";
 import { civilFromDay, longDate, monthName } from "../model/day.ts";
-import type { Lot, SeedAmount } from "../model/plan.ts";
+import type { GerminationTest, Lot, SeedAmount } from "../model/plan.ts";
 import type { LifeNote } from "./ageing.ts";
 import type { Estimate } from "./estimate.ts";
 import type { PlaceLife } from "./better-place.ts";
+import { meetsWithTolerance, testResult } from "./germination.ts";
 import { constantsOf } from "./viability-sets.ts";
 
 /** `12.5 g` or `340 seeds`. */
@@ -12,6 +13,24 @@ export function amountWords(amount: SeedAmount | undefined): string {
   if (!amount) return "not counted";
   if (amount.unit === "g") return `${gramsText(amount.value)} g`;
   return amount.value === 1 ? "1 seed" : `${amount.value} seeds`;
+}
+
+/**
+ * A test of 200 seeds or more held against its kind's federal standard, hard seed counted in, with
+ * what two tests may differ by chance; null where no standard is published or too few were sown.
+ */
+export function standardWords(test: GerminationTest, kind: Kind): string | null {
+  const standard = kind.germinationPercent?.value;
+  if (standard === undefined) return null;
+  const tested = 100 * testResult(test).rateWithHard;
+  const verdict = meetsWithTolerance(tested, standard, test.sown);
+  if (verdict === null) return null;
+  const named = `the standard of ${standard} % (7 CFR 201.31)`;
+  if (tested >= standard) return `Reaches ${named}.`;
+  const allowed = `${verdict.allowedPct} points that chance explains (7 CFR 201.63)`;
+  return verdict.meets
+    ? `Under ${named}, yet within the ${allowed}: a packet still says Below Standard.`
+    : `Under ${named} by more than the ${allowed}.`;
 }
 
 /** To three figures, at least to the milligram. */

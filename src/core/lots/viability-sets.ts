@@ -78,8 +78,3 @@ export function constantsOf({ species }: Pick<Kind, "species">): KindConstants |
   if (proxy === undefined) return null;
   return { sets: SETS.filter((each) => each.species === proxy), proxy };
 }
-
-/** Constants of a species by its botanical name; for checking against published values. */
-export function setsOf(species: string): readonly ViabilityConstants[] {
-  return SETS.filter((each) => each.species === species);
-}

@@ -1,6 +1,7 @@
 import { removeTest } from "../../core/edits/lot-edits.ts";
 import type { Kind } from "../../core/kinds/crop.ts";
 import { replicatesAgree, testResult } from "../../core/lots/germination.ts";
+import { standardWords } from "../../core/lots/lot-words.ts";
 import { bandWords } from "../../core/lots/band-words.ts";
 import { testConditions } from "../../core/lots/test-conditions.ts";
 import { longDate } from "../../core/model/day.ts";
@@ -24,7 +25,7 @@ export function LotTests({ lot, kind }: LotTestsProps) {
       {tests.length === 0 && <p>None yet. A test always goes before an estimate.</p>}
       <ul className="plain-list" aria-label="Germination tests" {...roving}>
         {tests.map((test) => (
-          <TestLine key={test.id} lot={lot} test={test} />
+          <TestLine key={test.id} lot={lot} test={test} kind={kind} />
         ))}
       </ul>
       <p className="offers">
@@ -37,9 +38,10 @@ export function LotTests({ lot, kind }: LotTestsProps) {
   );
 }
 
-function TestLine({ lot, test }: { readonly lot: Lot; readonly test: GerminationTest }) {
+function TestLine({ lot, test, kind }: LotTestsProps & { readonly test: GerminationTest }) {
   const { limits } = testResult(test);
   const verdict = replicatesAgree(test);
+  const standard = kind ? standardWords(test, kind) : null;
   const name = `the test of ${longDate(test.date)}`;
   return (
     <li className="lot-test" data-row="">
@@ -53,6 +55,7 @@ function TestLine({ lot, test }: { readonly lot: Lot; readonly test: Germination
           (7 CFR 201.55): test again.
         </p>
       )}
+      {standard !== null && <p className="soft">{standard}</p>}
       {test.note !== undefined && <p className="soft">{test.note}</p>}
       <p>
         <button

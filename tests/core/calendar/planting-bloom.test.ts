@@ -1,7 +1,7 @@
 /** When a planting flowers: which of the figures at hand is used. */
 import { describe, expect, test } from "vitest";
 import { firstFlower } from "../../../src/core/calendar/first-flower.ts";
-import { settingOfClimate } from "../../../src/core/calendar/growing.ts";
+import { settingOfClimate } from "../../support/climate-rows.ts";
 import { partsFromDates, plantingBloom } from "../../../src/core/calendar/planting-bloom.ts";
 import type { Kind } from "../../../src/core/kinds/crop.ts";
 import type { Climate, Planting, Variety } from "../../../src/core/model/plan.ts";

@@ -1,6 +1,6 @@
 /** Perennials flower each year; seasons may cross New Year. */
 import { describe, expect, test } from "vitest";
-import { settingOfClimate } from "../../../src/core/calendar/growing.ts";
+import { settingOfClimate } from "../../support/climate-rows.ts";
 import { plantingBloom } from "../../../src/core/calendar/planting-bloom.ts";
 import { repeatsIn, yearsLater } from "../../../src/core/calendar/yearly.ts";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";

@@ -3,7 +3,7 @@
  * geometry against 2,000,000 angles (values worked out apart from this code).
  */
 import { describe, expect, test } from "vitest";
-import { foreignShare } from "../../../src/core/crossing-share/foreign-share.ts";
+import { foreignShare } from "../../support/foreign-share.ts";
 import {
   type Kernel,
   MAIZE_FIT,

@@ -1,16 +1,12 @@
 import { bandWords } from "../../../src/core/lots/band-words.ts";
 import { describe, expect, test } from "vitest";
-import { ageingIn } from "../../../src/core/lots/ageing.ts";
-import {
-  livesElsewhere,
-  moistureThroughYear,
-  placeRules,
-  sealedLimit,
-} from "../../../src/core/lots/better-place.ts";
+import { ageingIn, moistureRange } from "../../../src/core/lots/ageing.ts";
+import { livesElsewhere, placeRules, sealedLimit } from "../../../src/core/lots/better-place.ts";
 import { estimateOf } from "../../../src/core/lots/estimate.ts";
 import { noteWords, startWords, yearsWords } from "../../../src/core/lots/lot-words.ts";
-import { setsOf } from "../../../src/core/lots/viability-sets.ts";
+import { constantsOf } from "../../../src/core/lots/viability-sets.ts";
 import { sigmaDays } from "../../../src/core/lots/viability.ts";
+import { monthly } from "../../../src/core/lots/storage-clock.ts";
 import { rateAfter } from "../../support/viability-after.ts";
 import type { Kind } from "../../../src/core/kinds/crop.ts";
 import type { Lot, StoragePlace } from "../../../src/core/model/plan.ts";
@@ -61,7 +57,7 @@ describe("a band", () => {
   });
 
   test("adds the losses of both places, and holds the equation's own value", () => {
-    const set = setsOf("Lactuca sativa")[0];
+    const set = constantsOf({ species: "Lactuca sativa" })?.sets[0];
     if (!set) throw new Error("no lettuce");
     const lost = 120 / sigmaDays(set, 7, 22) + 245 / sigmaDays(set, 6, 5);
     const exact = rateAfter(0.95, lost, 1);
@@ -226,7 +222,7 @@ describe("a better place", () => {
   });
 
   test("moisture follows the seasons, over New Year too", () => {
-    const months = moistureThroughYear(kind("pea"), SHED);
+    const months = monthly(SHED.conditions ?? []).map((month) => moistureRange(kind("pea"), month));
     expect(months[0]).toEqual(months[11]);
     expect(months[0]).not.toEqual(months[5]);
   });

@@ -8,7 +8,9 @@ import { hundredRule, moistureDry, wetFromDry } from "../../../src/core/lots/see
 import { insideRate, sigmaDays } from "../../../src/core/lots/viability.ts";
 import { probit } from "../../../src/core/lots/normal.ts";
 import { daysBetween, rateAfter } from "../../support/viability-after.ts";
-import { setsOf } from "../../../src/core/lots/viability-sets.ts";
+import { constantsOf } from "../../../src/core/lots/viability-sets.ts";
+
+const setsOf = (species: string) => constantsOf({ species })?.sets ?? [];
 
 const rice = { ke: 8.242, cw: 4.345, ch: 0.0307, cq: 0.000501 };
 const one = (species: string) => {

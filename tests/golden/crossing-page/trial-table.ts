@@ -1,6 +1,6 @@
 /** What the estimate says where trials measured, and by what factor it misses them. */
 import { adjoiningShares } from "../../../src/core/crossing-share/distance-bins.ts";
-import { foreignShare } from "../../../src/core/crossing-share/foreign-share.ts";
+import { foreignShare } from "../../support/foreign-share.ts";
 import {
   type Kernel,
   MAIZE_FIT,
