@@ -33,7 +33,7 @@ describe("wideberth lots", () => {
   test("prints each lot with its band, then what cannot wait, what can, what is fine", () => {
     const { code, stdout, stderr } = program.run(["lots", planFile]);
     expect([code, stderr]).toEqual([0, ""]);
-    expect(stdout).toMatch(/^20 lots, /);
+    expect(stdout).toMatch(/^23 lots, /);
     expect(stdout).toMatch(/OF-24 {2}Old Ferry, tomato: 2024, 3\.2 g, Seed room\n {4}\d+ to \d+ %/);
     expect(stdout).toContain("TREATED WITH THIRAM");
     const parts = [
@@ -53,7 +53,7 @@ describe("wideberth lots", () => {
       fine: string[];
     };
     expect(code).toBe(0);
-    expect(read.lots).toHaveLength(20);
+    expect(read.lots).toHaveLength(23);
     for (const { band } of read.lots) {
       const [low, high] = band ?? [0, 1];
       expect(low >= 0 && low <= high && high <= 1).toBe(true);
@@ -68,7 +68,7 @@ describe("wideberth lots", () => {
     const { code, stdout } = program.run(["lots", planFile, "--csv"]);
     const data = csvRecords(stdout);
     expect(code).toBe(0);
-    expect(data).toHaveLength(20);
+    expect(data).toHaveLength(23);
     const old = data.find((row) => row.code === "OF-24");
     expect([old?.["latest test"], old?.["standard %"]]).toEqual(["2027-01-18", "75"]);
     expect(Number(old?.["least %"])).toBeLessThan(Number(old?.["most %"]));

@@ -16,7 +16,12 @@ import { otherSeasonCheck } from "./other-season.ts";
 import { outsideCheck } from "./outside.ts";
 import { overlapCheck } from "./overlap.ts";
 import { populationCheck } from "./population.ts";
-import { lotOfOtherVarietyCheck, oldSeedCheck, shortOfSeedCheck } from "./seed-lots.ts";
+import {
+  lotOfOtherVarietyCheck,
+  motherLotCheck,
+  oldSeedCheck,
+  shortOfSeedCheck,
+} from "./seed-lots.ts";
 import { safetyCheck } from "./safety.ts";
 import { unsureTimeCheck } from "./unsure-time.ts";
 import { hybridSeedCheck, twoFormsCheck, unknownChoiceCheck } from "./variety-entry.ts";
@@ -49,6 +54,7 @@ const checks = [
   shortOfSeedCheck,
   oldSeedCheck,
   lotOfOtherVarietyCheck,
+  motherLotCheck,
   safetyCheck,
 ] as const;
 

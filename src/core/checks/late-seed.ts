@@ -2,6 +2,7 @@
 import { autumnFrostOf } from "../calendar/season-reach.ts";
 import { isoFromDay, shortDate } from "../model/day.ts";
 import type { Check } from "./check.ts";
+import { moreOnFrost } from "./seed-lots.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 
 /** Seed would ripen after the first autumn frost. */
@@ -41,10 +42,18 @@ export const lateSeedCheck: Check<LateSeedFinding> = {
       ];
     });
   },
-  describe: (finding, { nameOf }) => ({
-    title: `Seed of ${nameOf(finding.subject)} may ripen after the first frost`,
-    sentences: [ripeSentence(finding), "Start it earlier, or be ready to finish it under cover."],
-  }),
+  describe: (finding, { nameOf, standOf }) => {
+    const stand = standOf(finding.subject);
+    return {
+      title: `Seed of ${nameOf(finding.subject)} may ripen after the first frost`,
+      sentences: [
+        ripeSentence(finding),
+        ...((stand && moreOnFrost(stand)) ?? [
+          "Start it earlier, or be ready to finish it under cover.",
+        ]),
+      ],
+    };
+  },
 };
 
 /** When the first seed is ripe against the frost given. */

@@ -4,25 +4,21 @@ import { citedAs } from "../kinds/sources.ts";
 import type { Check } from "./check.ts";
 import type { Description, Wording } from "./wording.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
+import { type FewPlants, effectOf, moreOnPopulation } from "./seed-lots.ts";
 import type { Stand } from "./stand.ts";
 
 /** Fewer seed plants of a variety than its kind needs. */
-export interface PopulationFinding extends FindingBase {
+export interface PopulationFinding extends FindingBase, FewPlants {
   readonly check: "population";
   readonly variety: string;
-  readonly plants: number;
-  readonly needed: number;
-  /** Which of the kind's two numbers falls short. */
-  readonly floor: "viable" | "maintenance";
-  readonly source: string;
 }
 
 export const populationCheck: Check<PopulationFinding> = {
   name: "population",
   title: "Too few plants to keep a variety healthy",
-  run: ({ stands }) => {
+  run: (input) => {
     const byLot = new Map<string, Stand[]>();
-    for (const stand of stands) {
+    for (const stand of input.stands) {
       if (!stand.isSeedParent || stand.variety === null) continue;
       // A lot kept apart does not mate with the rest of its variety: it stands by itself.
       const lot = stand.keepApart ? `#${stand.id}` : (stand.varietyKey ?? `#${stand.id}`);
@@ -30,7 +26,12 @@ export const populationCheck: Check<PopulationFinding> = {
       if (list) list.push(stand);
       else byLot.set(lot, [stand]);
     }
-    return [...byLot.values()].flatMap((parents) => shortfall(parents) ?? []);
+    return [...byLot.values()].flatMap((parents) => {
+      const finding = shortfall(parents);
+      if (!finding) return [];
+      const effect = effectOf(input, parents);
+      return [effect ? { ...finding, effect } : finding];
+    });
   },
   describe: describePopulation,
   figuresOf: ({ subjects }) => subjects[0] ?? null,
@@ -71,17 +72,15 @@ function floorMissed(kind: Kind, plants: number) {
   return null;
 }
 
-function describePopulation(finding: PopulationFinding, { standOf, nameOf }: Wording): Description {
-  const stand = standOf(finding.subjects[0] ?? "");
-  const name = stand?.variety?.name ?? nameOf(finding.variety);
-  const why =
-    finding.floor === "viable"
-      ? "below that the seed is hardly worth keeping"
-      : "fewer will do for a year, but the variety narrows over the years";
+function describePopulation(finding: PopulationFinding, wording: Wording): Description {
+  const { plants, needed, source } = finding;
+  const stand = wording.standOf(finding.subjects[0] ?? "");
+  const name = stand?.variety?.name ?? wording.nameOf(finding.variety);
+  const kind = stand?.kind;
   return {
-    title: `${name}: ${finding.plants} of ${finding.needed} seed plants`,
-    sentences: [
-      `${finding.needed} plants of ${stand?.kind.name ?? "this kind"} are advised (${citedAs(finding.source)}); ${why}.`,
+    title: `${name}: ${plants} of ${needed} seed plants`,
+    sentences: (kind && moreOnPopulation(finding, kind)) ?? [
+      `${needed} plants of ${kind?.name ?? "this kind"} are advised (${citedAs(source)}).`,
     ],
   };
 }

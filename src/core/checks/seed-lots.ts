@@ -1,7 +1,9 @@
 /** Whether the seed on the shelf does for what is planted: enough of it, alive, of that variety. */
+import type { Kind } from "../kinds/crop.ts";
 import type { Check, CheckInput } from "./check.ts";
 import type { FindingBase } from "./finding.ts";
 import type { Description, Wording } from "./wording.ts";
+import type { Stand } from "./stand.ts";
 
 /** The lots hold less seed than a variety's plantings take. */
 export interface ShortOfSeedFinding extends FindingBase {
@@ -39,6 +41,42 @@ export interface OtherVarietyFinding extends FindingBase {
   readonly varietyName: string;
 }
 
+/** Sown from seed of seed of seed, while older seed of the line is on the shelf. */
+export interface MotherLotFinding extends FindingBase {
+  readonly check: "mother-lot";
+  readonly subject: string;
+  /** The lot that is sown, and the first of its line that still has seed. */
+  readonly code: string;
+  readonly motherCode: string;
+  /** Growings-out from that first lot to what this planting gives. */
+  readonly cycles: number;
+}
+
+/** Fewer plants than a kind needs: what is said of them. */
+export interface FewPlants {
+  readonly plants: number;
+  readonly needed: number;
+  /** Which of the kind's two numbers falls short. */
+  readonly floor: "viable" | "maintenance";
+  readonly source: string;
+  /** What that does to the variety; left out until it is reckoned. */
+  readonly effect?: PopulationEffect;
+}
+
+/** What so many plants do to a variety. */
+export interface PopulationEffect {
+  /** How many ideal plants they amount to; null: it cannot be told. */
+  readonly effective: number | null;
+  /** What the seed they are sown from has behind it; null: no lot says. */
+  readonly line: {
+    /** Growings-out on record, and the diversity lost in those that were counted, 0 to 1. */
+    readonly generations: number;
+    readonly lost: number;
+    readonly hasUnknown: boolean;
+    readonly hasCrossing: boolean;
+  } | null;
+}
+
 /** What a check of lots finds and says; it says nothing of findings there are none of. */
 interface Part<F extends FindingBase> {
   readonly run: (input: ReckoningInput) => readonly F[];
@@ -48,6 +86,10 @@ export interface SeedReckoning {
   readonly short: Part<ShortOfSeedFinding>;
   readonly old: Part<OldSeedFinding>;
   readonly other: Part<OtherVarietyFinding>;
+  readonly mother: Part<MotherLotFinding>;
+  readonly effect: (input: ReckoningInput, stands: readonly Stand[]) => PopulationEffect;
+  readonly populationWords: (few: FewPlants, kind: Kind) => readonly string[];
+  readonly finishWords: (stand: Stand) => readonly string[];
 }
 export type ReckoningInput = Pick<CheckInput, "plan" | "layout" | "book">;
 
@@ -62,10 +104,25 @@ export function joinSeedReckoning(made: SeedReckoning): void {
   reckoning = made;
 }
 
+/** What the plants of one population do to it; null until that can be reckoned. */
+export function effectOf(input: ReckoningInput, stands: readonly Stand[]): PopulationEffect | null {
+  return reckoning?.effect(input, stands) ?? null;
+}
+
+/** Sentences on few plants; undefined until they can be made. */
+export function moreOnPopulation(few: FewPlants, kind: Kind): readonly string[] | undefined {
+  return reckoning?.populationWords(few, kind);
+}
+
+/** Sentences on what can be done for seed that frost would catch; undefined as above. */
+export function moreOnFrost(stand: Stand): readonly string[] | undefined {
+  return reckoning?.finishWords(stand);
+}
+
 function checkOfLots<F extends FindingBase>(
   name: F["check"],
   title: string,
-  part: keyof SeedReckoning,
+  part: "short" | "old" | "other" | "mother",
 ): Check<F> {
   const joined = () => reckoning?.[part] as unknown as Part<F>;
   return {
@@ -90,4 +147,9 @@ export const lotOfOtherVarietyCheck = checkOfLots<OtherVarietyFinding>(
   "lot-of-other-variety",
   "Sown from a lot of another variety",
   "other",
+);
+export const motherLotCheck = checkOfLots<MotherLotFinding>(
+  "mother-lot",
+  "Seed of seed of seed, while older seed is there",
+  "mother",
 );

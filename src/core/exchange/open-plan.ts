@@ -1,5 +1,6 @@
 /** The one way any plan comes in from text: a plan file, or GeoJSON, told apart by what is in it. */
 import type { CropBook } from "../kinds/crop-book.ts";
+import { descentFaults } from "../lots/lot-descent.ts";
 import { parseJson } from "../model/parse-json.ts";
 import type { Plan } from "../model/plan.ts";
 import { type Read, refuse, shown } from "../model/problem.ts";
@@ -42,6 +43,14 @@ export function openPlanText(text: string, fileName: string, book: CropBook): Re
       expected: "a finite number",
     });
   }
+  const looped = descentFaults(read.value.lots).map(({ lot, got, expected }) => ({
+    file: fileName,
+    object: `lots[${read.value.lots.indexOf(lot)}] ${shown(lot.code)}`,
+    field: "grownFrom",
+    got,
+    expected,
+  }));
+  if (looped.length > 0) return { ok: false, problems: looped };
   return { ok: true, value: { plan: read.value, from } };
 }
 

@@ -12,7 +12,9 @@ import { ifNotWords, watchWords } from "../checks/day-words.ts";
 import type { Stand } from "../checks/stand.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Plan } from "../model/plan.ts";
+import { biennialJobs, setOutCaution } from "./biennial-jobs.ts";
 import { handPollination } from "./hand-pollination.ts";
+import { seedTakingLines } from "./seed-taking-lines.ts";
 
 export const jobNames = [
   "sow",
@@ -29,6 +31,9 @@ export const jobNames = [
   "seed ripe",
   "clear",
   "lift roots",
+  "store roots",
+  "look over roots",
+  "set out roots",
   "watch blooms",
 ] as const;
 export type JobName = (typeof jobNames)[number];
@@ -52,8 +57,9 @@ const BEFORE_FLOWER_DAYS = 3;
 /** Every job of the checked layout in order of day, then planting. */
 export function seasonJobs(checked: CheckedLayout): readonly Job[] {
   const { plan, result } = checked;
+  const seedTaking = seedTakingLines(result.stands);
   return [
-    ...result.stands.flatMap((stand) => (stand.planting ? standJobs(plan, stand) : [])),
+    ...result.stands.flatMap((stand) => (stand.planting ? standJobs(plan, stand, seedTaking) : [])),
     ...result.stands.flatMap(cutJobs),
     ...watchJobs(checked),
   ].sort((a, b) => a.day - b.day || compareText(a.planting, b.planting));
@@ -83,7 +89,11 @@ function watchJobs(checked: CheckedLayout): readonly Job[] {
   });
 }
 
-function standJobs(plan: Plan, stand: Stand): readonly Job[] {
+function standJobs(
+  plan: Plan,
+  stand: Stand,
+  seedTaking: ReadonlyMap<string, string>,
+): readonly Job[] {
   const jobs: Job[] = [];
   const name = `${stand.planting?.code ?? ""} ${stand.variety?.name ?? ""} (${stand.kind.name})`;
   const add: AddJob = (job, day, text, caution = null) =>
@@ -91,7 +101,8 @@ function standJobs(plan: Plan, stand: Stand): readonly Job[] {
   const start = stand.planting?.start;
   if (start) {
     const isSown = start.method === "sown";
-    add(isSown ? "sow" : "set out", start.date, `${isSown ? "Sow" : "Set out"} ${name}`);
+    const what = isSown ? "Sow" : "Set out";
+    add(isSown ? "sow" : "set out", start.date, `${what} ${name}`, setOutCaution(plan, stand));
     const glass = isSown ? undefined : start.sownUnderGlass;
     if (glass !== undefined) {
       const until = `to set out on ${shortDate(start.date)}`;
@@ -105,13 +116,16 @@ function standJobs(plan: Plan, stand: Stand): readonly Job[] {
     firstAutumnFrost === undefined ? undefined : autumnFrostOf(plan.season, firstAutumnFrost);
   const isFirstYear = stand.planting?.flowering === "first-year" && !stand.shedsPollen;
   if (isFirstYear && frost !== undefined) {
-    add("lift roots", frost, `Lift or protect ${name} before hard frost`);
+    for (const { job, day, text, caution } of biennialJobs(plan, stand, name, frost)) {
+      add(job, day, text, caution);
+    }
   }
   if (stand.shedsPollen && stand.bloom) addBloomJobs(stand, name, add);
   if (stand.isSeedParent && stand.ripe) {
     const { earliest, likely, latest, isBeyond } = stand.ripe;
     const until = isBeyond ? "heat for it may be wanting" : `to ${shortDate(latest)}`;
-    const text = `Seed of ${name} likely ripe (from ${shortDate(earliest)}${isBeyond ? "; " : " "}${until})`;
+    const taking = seedTaking.get(stand.id);
+    const text = `Seed of ${name} likely ripe (from ${shortDate(earliest)}${isBeyond ? "; " : " "}${until})${taking === undefined ? "" : `. ${taking}`}`;
     add("seed ripe", likely, text, frostCaution(latest, frost));
   }
   return jobs;

@@ -27,7 +27,6 @@ const beet = {
   cautions: ["seed-districts"],
   timing: recalledTiming({ set: [60, 85], bloom: [28, 42], seed: [45, 60] }),
   population: {
-    viable: recalled(5, "recalled, not checked"),
     maintenance: from("garden-organic-16", 20, "at least 20; others print 25, 60 and more"),
   },
 } as const satisfies Partial<Kind>;
@@ -98,7 +97,6 @@ const grainAmaranth: readonly IsolationFigure[] = [
 const kindredBeet = {
   ...beet,
   population: {
-    viable: beet.population.viable,
     maintenance: from("garden-organic-16", 20, "printed for beetroot and chard; at least 20"),
   },
 } as const satisfies Partial<Kind>;

@@ -8,7 +8,6 @@ import {
   inMetres,
   inchSpacing,
   indiaRow,
-  recalled,
   recalledSpacing,
   recalledTiming,
   seedLife,
@@ -110,7 +109,6 @@ export const amaryllidaceae: readonly Kind[] = [
     timing: recalledTiming({ set: [90, 120], bloom: [28, 42], seed: [60, 75] }),
     spacing: recalledSpacing(0.25, 0.6),
     population: {
-      viable: recalled(5, "recalled, not checked"),
       maintenance: from("sussex", 15, "15 to 20 plants"),
     },
     seedLifeYears: seedLife(3, 3),

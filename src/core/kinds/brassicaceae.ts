@@ -11,7 +11,6 @@ import {
   inMetres,
   inchSpacing,
   indiaSecondary,
-  recalled,
   recalledSpacing,
   recalledTiming,
   seedLife,
@@ -43,6 +42,9 @@ const anyBrassica: readonly IsolationFigure[] = [
   }),
 ];
 
+/** No handbook's number was read for these. */
+const geneBank = from("cgn-crucifers", 50, "50 to 100 in a gene bank");
+
 const cole = {
   ...crucifer,
   ...districts,
@@ -50,7 +52,6 @@ const cole = {
   group: "brassica",
   lifeCycle: "biennial",
   population: {
-    viable: recalled(5, "recalled, not checked"),
     maintenance: from(
       "learn-seed-saving",
       20,
@@ -87,7 +88,7 @@ const turnipKin = {
   group: "brassica",
   population: {
     viable: from("sussex", 6, "at least 6 plants"),
-    maintenance: recalled(20, "recalled: 20 to 50"),
+    maintenance: geneBank,
   },
   isolation: [
     inMetres("guide-home", "handbook home", 800, "learn-seed-saving", {
@@ -384,10 +385,7 @@ export const brassicaceae: readonly Kind[] = [
     isolation: swedeFigures,
     timing: recalledTiming({ set: [35, 60], bloom: [21, 35], seed: [55, 70] }),
     spacing: recalledSpacing(0.4, 0.6),
-    population: {
-      viable: recalled(5, "recalled, not checked"),
-      maintenance: recalled(20, "recalled: 20 to 50"),
-    },
+    population: { maintenance: geneBank },
     ...seedStandard(75, 430),
   },
   {

@@ -10,6 +10,7 @@ import { fabaceae } from "./fabaceae.ts";
 import { withHeatFigures } from "./heat-figures.ts";
 import { otherFamilies } from "./other-families.ts";
 import { poaceae } from "./poaceae.ts";
+import { withRipening } from "./ripening.ts";
 import { solanaceae } from "./solanaceae.ts";
 
 export const kinds: readonly Kind[] = [
@@ -23,4 +24,4 @@ export const kinds: readonly Kind[] = [
   ...amaryllidaceae,
   ...poaceae,
   ...otherFamilies,
-].map(withHeatFigures);
+].map((kind) => withRipening(withHeatFigures(kind)));

@@ -91,7 +91,6 @@ export const otherFamilies: readonly Kind[] = [
     timing: recalledTiming({ sown: [30, 40], bloom: [30, 45], seed: [40, 50] }),
     spacing: recalledSpacing(0.05, 0.2),
     population: {
-      viable: recalled(5, "recalled, not checked"),
       maintenance: recalled(20, "recalled: 20 to 50"),
     },
     ...seedStandard(null, 45),

@@ -144,6 +144,48 @@ export const scienceSources: readonly Source[] = [
     "Penn State University",
     "2021",
   ),
+  paper(
+    "cabbage-seed",
+    "Seed position, harvest date and drying of cabbage seed, 60:65-75",
+    "Journal of Horticultural Science",
+    "1985",
+  ),
+  paper(
+    "carrot-seed-tasmania",
+    "Cutting cool temperate carrot seed crops; 35 days: Ciencia e Agrotecnologia 2017",
+    "Central Queensland University",
+    "n.d.",
+  ),
+  paper(
+    "onion-seed-israel",
+    "Flowering and seed maturation of the onion crop",
+    "not shown in the copy seen",
+    "n.d.",
+  ),
+  paper(
+    "watermelon-seed",
+    "Watermelon seed germination during development",
+    "abstract at scite.ai",
+    "n.d.",
+  ),
+  paper(
+    "cucurbit-fruit-age",
+    "Fruit age, fermentation and storage in germination of cucurbit seeds",
+    "abstract at discovery.researcher.life",
+    "n.d.",
+  ),
+  paper(
+    "pepper-seed-vigour",
+    "Sweet pepper, Scientia Agricola 68(5); bell pepper, Revista FCA UNCUYO 49(2)",
+    "Vidigal and others; Ruiz and Parera",
+    "2011 and 2017",
+  ),
+  paper(
+    "cgn-crucifers",
+    "Regeneration of miscellaneous crucifers",
+    "Centre for Genetic Resources, the Netherlands",
+    "n.d.",
+  ),
   {
     id: "fao-crop-defaults",
     title: "Default crop parameters of the water productivity model, crop_params of an open copy",

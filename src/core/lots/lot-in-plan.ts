@@ -6,6 +6,7 @@ import type { Lot, Plan } from "../model/plan.ts";
 import { shown } from "../model/problem.ts";
 import { expectedText } from "../model/read-plan.ts";
 import { lotBook } from "./lot-book.ts";
+import { descentFaults } from "./lot-descent.ts";
 
 type Shelf = Pick<Plan, "lots" | "varieties" | "storagePlaces">;
 
@@ -41,6 +42,10 @@ export function lotInPlanFaults(plan: Shelf, lot: Lot): readonly FieldFault[] {
     lot[field]?.forEach((id, at) => {
       if (id === lot.id || !shelf.lot(id)) add(`${field}[${at}]`, id, "another lot of this plan");
     });
+  }
+  const others = plan.lots.filter(({ id }) => id !== lot.id);
+  for (const fault of lot.grownFrom || lot.partOf ? descentFaults([lot, ...others]) : []) {
+    if (fault.lot === lot) add("grownFrom", fault.got, fault.expected);
   }
   // Dates can be looked at only once every one of them is a date.
   return read.success ? [...faults, ...lotFaults(lot)] : faults;

@@ -96,6 +96,10 @@ const origin = record({
   /** Own: plants it was saved from, and all the cleaned seed they gave. */
   plants: z.optional(count),
   cleanedGrams: z.optional(between(0, 1_000_000_000)),
+  /** Own: plants that shed pollen then, those it was saved from among them. */
+  pollenPlants: z.optional(count),
+  /** Own: the same amount of seed was taken from each of the plants it was saved from. */
+  equalSeed: z.optional(z.boolean()),
   /** Received: from whom, and when. */
   who: z.optional(name),
   on: z.optional(date),

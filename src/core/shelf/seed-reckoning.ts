@@ -13,6 +13,9 @@ import { estimateOf } from "../lots/estimate.ts";
 import { type SowingRow, sowingRows } from "../lots/sowing.ts";
 import { bandWords } from "../lots/band-words.ts";
 import { lotsToSow } from "../lots/lot-book.ts";
+import { finishWords } from "./finish-words.ts";
+import { motherLotPart, populationEffect } from "./line-reckoning.ts";
+import { populationWords } from "./population-words.ts";
 import { isSameVariety, varietyIndex } from "../lots/variety-index.ts";
 import { longDate } from "../model/day.ts";
 import type { Layout, Plan } from "../model/plan.ts";
@@ -151,6 +154,10 @@ function otherVariety({ plan, layout }: ReckoningInput): readonly OtherVarietyFi
 
 /** To be joined to the checks. */
 export const seedReckoning: SeedReckoning = {
+  mother: motherLotPart,
+  effect: populationEffect,
+  populationWords,
+  finishWords,
   short: {
     run: shortOfSeed,
     describe: ({ varietyName, missingPlants, missingSeeds, plants }) => ({

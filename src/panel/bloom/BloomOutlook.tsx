@@ -1,12 +1,13 @@
-import { useMemo } from "react";
+import { Suspense, lazy, useMemo } from "react";
 import { type DayWindow, bloomBasis } from "../../core/calendar/bloom-window.ts";
 import { noBloomWords } from "../../core/calendar/no-bloom.ts";
-import { coldFelt } from "../../core/calendar/cold-felt.ts";
 import { firstFlower } from "../../core/calendar/first-flower.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import { shortDate } from "../../core/model/day.ts";
-import { basisWords, coldWords } from "./bloom-basis.ts";
+import { basisWords } from "./bloom-basis.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+
+const ColdHint = lazy(async () => ({ default: (await import("./ColdHint.tsx")).ColdHint }));
 
 /** First and last flower as the checks take them, how uncertain they are and on what they rest. */
 export function BloomOutlook({ stand }: { readonly stand: Stand }) {
@@ -103,11 +104,12 @@ function BasisNote({ stand }: { readonly stand: Stand }) {
   return words === null ? null : <p className="field-hint">{words}</p>;
 }
 
-/** Biennials flower after cold. */
-function ColdNote({ stand: { kind, climate, season } }: { readonly stand: Stand }) {
-  const words = useMemo(() => {
-    if (kind.lifeCycle !== "biennial") return null;
-    return coldWords(climate ? coldFelt(kind.id, season.first, climate) : null, kind.name);
-  }, [kind, climate, season]);
-  return words === null ? null : <p className="field-hint">{words}</p>;
+/** Biennials flower after cold: fetched for them alone. */
+function ColdNote({ stand }: { readonly stand: Stand }) {
+  if (stand.kind.lifeCycle !== "biennial") return null;
+  return (
+    <Suspense fallback={null}>
+      <ColdHint stand={stand} />
+    </Suspense>
+  );
 }

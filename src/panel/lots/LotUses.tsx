@@ -3,6 +3,7 @@ import { lotBook } from "../../core/lots/lot-book.ts";
 import type { Layout, Lot, Plan } from "../../core/model/plan.ts";
 import { commit, useKept, windowNow } from "../state/plan-actions.ts";
 import { viewNow } from "../state/view-state.ts";
+import { lineDialog } from "../generations/dialogs.ts";
 import { endLotsDialog, splitLotDialog } from "./dialogs.ts";
 import { lotsNow } from "../state/lots-state.ts";
 
@@ -30,6 +31,14 @@ export function LotUses({ lot }: { readonly lot: Lot }) {
             Show on the sheet
           </button>
         )}
+      </p>
+      <p>
+        <button
+          type="button"
+          onClick={() => lineDialog.open({ varietyId: lot.variety, lotId: lot.id })}
+        >
+          Its line through the years
+        </button>
       </p>
       <LotLinks label="Made of" lots={parents} />
       <LotLinks label="In it went to" lots={parts} />

@@ -3,6 +3,7 @@ import { type LabelTarget, readLabel } from "../../core/labels/read-label.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { checkedNow, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { viewNow } from "../state/view-state.ts";
+import { lineDialog } from "../generations/dialogs.ts";
 import { walkTo } from "../state/walk-place.ts";
 import { lotsNow } from "../state/lots-state.ts";
 import "./scan.css";
@@ -174,6 +175,15 @@ function Found({ found, shownId, onClose, onAgain }: FoundProps) {
         {lots.map(({ id, code }) => (
           <button key={id} type="button" onClick={() => openLot(id, onClose)}>
             Open lot {code}
+          </button>
+        ))}
+        {lots.map(({ id, code, variety }) => (
+          <button
+            key={id}
+            type="button"
+            onClick={() => lineDialog.open({ varietyId: variety, lotId: id })}
+          >
+            Line of {code}
           </button>
         ))}
         {plot && (

@@ -125,6 +125,7 @@ const SeedListItems = memo(function SeedListItems({ rows, hatchOf }: SeedListIte
           kindText={row.kindText}
           placedText={row.placedText}
           reason={row.variety.reason ?? ""}
+          hasLots={row.hasLots}
           isShort={row.isShort}
           isChosen={row.variety.id === chosen}
           onChoose={setChosen}

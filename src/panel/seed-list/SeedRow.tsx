@@ -1,12 +1,13 @@
 import { memo } from "react";
 import type { Hatch } from "../../core/page/hatch.ts";
+import { withLoaded } from "../commands/command.ts";
 import { HatchSwatch } from "../state/HatchSwatch.tsx";
 import { viewNow } from "../state/view-state.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { placeDialog, varietyDialog } from "./commands.ts";
 import type { SeedListRow } from "./seed-list-rows.ts";
 
-type SeedRowProps = Pick<SeedListRow, "kindText" | "placedText" | "isShort"> & {
+type SeedRowProps = Pick<SeedListRow, "kindText" | "placedText" | "isShort" | "hasLots"> & {
   readonly id: string;
   readonly name: string;
   /** Ids with spaces between: a row is drawn anew only when its text changes. */
@@ -65,11 +66,25 @@ export const SeedRow = memo(function SeedRow(props: SeedRowProps) {
         {ids.length > 0 && (
           <ActionLink name="Show" about={`Show plantings of ${name}`} onPress={showPlantings} />
         )}
+        {props.hasLots && (
+          <ActionLink
+            name="Line"
+            about={`Line of ${name} through the years`}
+            onPress={() => openLine(id)}
+          />
+        )}
         <ActionLink name="Edit" about={`Edit ${name}`} onPress={() => varietyDialog.open({ id })} />
       </div>
     </li>
   );
 });
+
+function openLine(varietyId: string): void {
+  void withLoaded(
+    () => import("../generations/dialogs.ts"),
+    ({ lineDialog }) => lineDialog.open({ varietyId, lotId: null }),
+  );
+}
 
 interface ActionLinkProps {
   readonly name: string;

@@ -13,6 +13,8 @@ export interface SeedListRow {
   /** `40 of 40`, or `40 plants` when no number is wanted. */
   readonly placedText: string;
   readonly isShort: boolean;
+  /** Whether lots of it are on the shelf, whatever their state. */
+  readonly hasLots: boolean;
 }
 
 export function seedListRows(plan: Plan, layout: Layout, book: CropBook): readonly SeedListRow[] {
@@ -23,6 +25,7 @@ export function seedListRows(plan: Plan, layout: Layout, book: CropBook): readon
     entry.plants += planting.plants ?? 0;
     placed.set(planting.variety, entry);
   }
+  const withLots = new Set(plan.lots.map(({ variety }) => variety));
   return plan.varieties.map((variety) => {
     const kind = book.kind(variety.kind);
     const entry = placed.get(variety.id);
@@ -36,6 +39,7 @@ export function seedListRows(plan: Plan, layout: Layout, book: CropBook): readon
       placedPlants: plants,
       placedText: wanted === undefined ? `${plants} plants` : `${plants} of ${wanted}`,
       isShort: wanted === undefined ? entry === undefined : plants < wanted,
+      hasLots: withLots.has(variety.id),
     };
   });
 }

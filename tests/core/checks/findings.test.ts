@@ -51,6 +51,7 @@ function troubledPlan(): Plan {
       squash2: { at: 1200.5, kind: "winter-squash", isolationM: 50 },
       sparse: { at: 1900, kind: "lettuce", plants: 900, start: sown, lots: ["few"] },
       stale: { at: 2000, kind: "onion", plants: 20, start: sown, lots: ["dead"] },
+      worn: { at: 2200, kind: "pea", plants: 40, start: sown, lots: ["g3"] },
       mixed: { at: 2100, kind: "pea", plants: 20, start: sown, lots: ["few"] },
       clubbed: { at: 2200, kind: "kale" },
       rotten: { at: 2300, kind: "leek" },
@@ -76,6 +77,13 @@ function troubledPlan(): Plan {
           amount: { unit: "seeds", value: 30 },
         },
         { id: "dead", code: "DEAD", variety: "v-stale", state: "in stock", harvestYear: 1990 },
+        ...["g0", "g1", "g2", "g3"].map((id, at) => ({
+          id,
+          code: id.toUpperCase(),
+          variety: "v-worn",
+          state: "in stock" as const,
+          ...(at === 0 ? {} : { grownFrom: [`g${at - 1}`] }),
+        })),
       ],
     },
   );

@@ -46,6 +46,41 @@ describe("population", () => {
     ]);
   });
 
+  test("says who advises how many, what this season loses, and what its line lost before", () => {
+    const lots = [
+      { id: "a", code: "A", variety: "v-p", state: "in stock" as const },
+      {
+        id: "b",
+        code: "B",
+        variety: "v-p",
+        state: "in stock" as const,
+        grownFrom: ["a"],
+        from: { what: "own" as const, plants: 5, pollenPlants: 5 },
+      },
+    ];
+    const [words] = wordsOf(one("kale", { plants: 10, lots: ["b"] }, { lots }), "population");
+    expect(words).toContain("Variety p: 10 of 20 seed plants");
+    expect(words).toMatch(
+      /Gene banks grow 100 plants of kale or more \(Brassica production.*; handbooks advise 20/,
+    );
+    // 1/(2 x 10), and 1 - 0.9 x 0.95.
+    expect(words).toMatch(
+      /this season would lose 5 % .*lost 10 % in 1 generation; with this season 15 %/,
+    );
+    expect(words).not.toMatch(/memory/);
+  });
+
+  test("names handbooks first for what selfs, and counts its plants as half", () => {
+    const [words] = wordsOf(one("tomato", { plants: 4 }), "population");
+    expect(words).toMatch(/Handbooks advise 10 plants of tomato or more.*gene banks grow 7/);
+    expect(words).toMatch(/4 plants, in effect 2\.2/);
+  });
+
+  test("tells of no loss where pollen comes from plants of the grower's choice", () => {
+    const [words] = wordsOf(one("summer-squash", { plants: 3, cover: "hand" }), "population");
+    expect(words).toMatch(/hangs on how many plants give pollen/);
+  });
+
   test("leaves out what is not kept for seed", () => {
     expect(findingsOf(one("carrot", { plants: 1, purpose: "food" }), "population")).toEqual([]);
     expect(findingsOf(one("carrot", { plants: 1, flowering: "first-year" }), "population")).toEqual(
@@ -84,6 +119,32 @@ describe("late-seed", () => {
     expect(findingsOf(sown("2027-07-01", "2027-10-01"), "late-seed")).toMatchObject([
       { subject: "p", severity: "caution", frost: day("2027-10-01"), ripeLatest: ripe.latest + 61 },
     ]);
+  });
+});
+
+describe("late-seed has two ways out", () => {
+  const words = (kind: string) =>
+    wordsOf(
+      one(
+        kind,
+        { bloom: bloom("09-01", "09-20") },
+        { site: { name: "Garden", upBearingDeg: 0, firstAutumnFrost: day("2027-10-08") } },
+      ),
+      "late-seed",
+    )[0];
+
+  // Park and others 2015: 92 % after 20 days in the cut fruit, under half without.
+  test("fruit is cut and rested", () => {
+    expect(words("watermelon")).toMatch(
+      /Cut the fruit before frost.*20 days in the cut fruit 92 %/,
+    );
+    expect(words("tomato")).toMatch(/Cut the fruit before frost.*common practice/);
+  });
+
+  test("dry seed is not, and what frost does to it stands there where it was measured", () => {
+    expect(words("common-bean")).toMatch(/does not ripen once it is cut green/);
+    expect(words("common-bean")).not.toMatch(/rest it/);
+    expect(words("soybean")).toMatch(/-2 °C/);
   });
 });
 
@@ -210,5 +271,32 @@ describe("the seed list", () => {
     const [figure] = book.kind("tomato")?.isolation ?? [];
     const known = tomatoes({ figure: figure?.id }, { ...usual });
     expect(findingsOf(known, "unknown-choice")).toEqual([]);
+  });
+});
+
+describe("mother-lot", () => {
+  const chain = (length: number, first: object = {}) =>
+    Array.from({ length }, (_, at) => ({
+      id: `g${at}`,
+      code: `G${at}`,
+      variety: "v-p",
+      state: "in stock" as const,
+      ...(at === 0 ? first : { grownFrom: [`g${at - 1}`] }),
+    }));
+  const found = (length: number, first?: object) =>
+    findingsOf(
+      one("pea", { plants: 40, lots: [`g${length - 1}`] }, { lots: chain(length, first) }),
+      "mother-lot",
+    );
+
+  // Rao 2006, Crop Genebank Knowledge Base: at most three cycles from the original stock.
+  test("three growings-out are allowed, the fourth is told, with the lot to go back to", () => {
+    expect(found(3)).toEqual([]);
+    expect(found(4)).toMatchObject([{ subject: "p", cycles: 4, code: "G3", motherCode: "G0" }]);
+  });
+
+  test("nothing is told where there is nothing to go back to", () => {
+    expect(found(4, { state: "used up" })).toEqual([]);
+    expect(found(5, { state: "used up" })).toMatchObject([{ cycles: 4, motherCode: "G1" }]);
   });
 });

@@ -12,6 +12,7 @@ function row(name: string, kindText: string, isShort = false, reason?: string): 
     placedPlants: 0,
     placedText: "",
     isShort,
+    hasLots: false,
   };
 }
 

@@ -1,0 +1,125 @@
+/**
+ * What a biennial asks between its two years: lift or leave, store, look over, set out. Published
+ * limits stand with their sources; four weeks are common practice.
+ */
+import { coldestOnRecord } from "../calendar/cold-felt.ts";
+import { yearsLater } from "../calendar/yearly.ts";
+import { limitWords, rootStoreOf, storeVerdict, winterHardiness } from "../calendar/root-store.ts";
+import type { Stand } from "../checks/stand.ts";
+import type { Kind } from "../kinds/crop.ts";
+import type { DayNumber } from "../model/day.ts";
+import type { Climate, Plan } from "../model/plan.ts";
+
+export interface BiennialJob {
+  readonly job: "lift roots" | "store roots" | "look over roots" | "set out roots";
+  readonly day: DayNumber;
+  readonly text: string;
+  readonly caution: string | null;
+}
+
+const WEEK = 7;
+const FOUR_WEEKS = 28;
+
+/** Jobs of a stand in its first year, from the first autumn frost on. */
+export function biennialJobs(
+  { site }: Pick<Plan, "site">,
+  { kind, planting, climate }: Stand,
+  name: string,
+  frost: DayNumber,
+): readonly BiennialJob[] {
+  const lift: BiennialJob = {
+    job: "lift roots",
+    day: frost,
+    text: `Lift or protect ${name} before hard frost${hardinessWords(kind, climate)}`,
+    caution: null,
+  };
+  if (planting?.purpose !== "seed" || kind.lifeCycle !== "biennial") return [lift];
+  const out = setOutDay(site.lastSpringFrost, frost);
+  const store = rootStoreOf(kind.id);
+  const stored: readonly BiennialJob[] = store
+    ? [
+        {
+          job: "store roots",
+          day: frost,
+          text: `What was lifted of ${name}: keep at ${store.air}${store.note === undefined ? "" : ` (${store.note})`}; as food it keeps ${limitWords(store)}`,
+          caution: out === null ? null : storeCaution(kind, out - frost),
+        },
+        {
+          job: "look over roots",
+          day: frost + FOUR_WEEKS,
+          text: `Look over what is stored of ${name}, every four weeks until it is set out: take out what rots`,
+          caution: null,
+        },
+      ]
+    : [];
+  const setOut: readonly BiennialJob[] =
+    out === null
+      ? []
+      : [
+          {
+            job: "set out roots",
+            day: out,
+            text: `Set out the best of ${name} for seed, about four weeks before the last spring frost: plan it in next season`,
+            caution: null,
+          },
+        ];
+  return [lift, ...stored, ...setOut];
+}
+
+/** Four weeks before the last frost of the spring after an autumn frost; null: no spring frost is given. */
+function setOutDay(lastSpringFrost: DayNumber | undefined, autumn: DayNumber): DayNumber | null {
+  if (lastSpringFrost === undefined) return null;
+  let spring = lastSpringFrost;
+  for (let years = 1; spring <= autumn; years += 1) spring = yearsLater(lastSpringFrost, years);
+  return Math.max(autumn + WEEK, spring - FOUR_WEEKS);
+}
+
+/**
+ * Whether what is set out was longer in store than printed; null: not, or nobody printed it.
+ * @param days from lifting to setting out
+ */
+export function storeCaution(kind: Pick<Kind, "id">, days: number): string | null {
+  const store = rootStoreOf(kind.id);
+  if (!store || days <= 0) return null;
+  const weeks = Math.ceil(days / WEEK);
+  switch (storeVerdict(store, weeks)) {
+    case "within":
+      return null;
+    case "longer":
+      return `${weeks} weeks from lifting to setting out, and sources differ on so long: keep some to spare`;
+    case "longest":
+      return `${weeks} weeks from lifting to setting out are longer than any source prints: lift later, set out sooner or leave some in the ground`;
+  }
+}
+
+/** What cold it stands where that was printed, against the coldest day on the site's record. */
+function hardinessWords({ species }: Kind, climate: Climate | undefined): string {
+  const hardy = winterHardiness(species);
+  if (!hardy) return "";
+  const [worst, least] = hardy.coldC;
+  const stands = `left standing it takes ${least} to ${worst} °C for long (${hardy.source}), less where frost and thaw take turns`;
+  const coldest = coldestOnRecord(climate);
+  if (coldest === null) return `; ${stands}`;
+  const verdict = coldest > least ? "may be left" : "lift it, or some of it";
+  return `; ${stands}: coldest on record here ${Math.round(coldest)} °C, ${verdict}`;
+}
+
+/**
+ * Weeks in store of what is set out this season, against what is printed: lifted at the autumn
+ * frost before, as its date is given for this site.
+ */
+export function setOutCaution(
+  { site }: Pick<Plan, "site">,
+  { kind, planting }: Stand,
+): string | null {
+  const { firstAutumnFrost } = site;
+  const start = planting?.start;
+  if (kind.lifeCycle !== "biennial" || start?.method !== "transplanted") return null;
+  if (firstAutumnFrost === undefined || planting?.flowering !== "yes") return null;
+  let lifted = firstAutumnFrost;
+  for (let years = -1; lifted >= start.date; years -= 1)
+    lifted = yearsLater(firstAutumnFrost, years);
+  const days = start.date - lifted;
+  // Set out in the autumn of its first year it was never in store.
+  return days < FOUR_WEEKS ? null : storeCaution(kind, days);
+}

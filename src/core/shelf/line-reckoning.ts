@@ -1,0 +1,95 @@
+/** The part of the checks that looks back over the line of what is sown. */
+import { findingId } from "../checks/finding.ts";
+import type {
+  MotherLotFinding,
+  PopulationEffect,
+  ReckoningInput,
+  SeedReckoning,
+} from "../checks/seed-lots.ts";
+import type { Stand } from "../checks/stand.ts";
+import { plannedSize } from "../generations/growing.ts";
+import { lineBook } from "../generations/line.ts";
+import { MOST_CYCLES, motherLot } from "../generations/line-past.ts";
+import { lotsToSow } from "../lots/lot-book.ts";
+import { varietyIndex } from "../lots/variety-index.ts";
+
+/** What the plants of one population amount to, and what their seed has behind it. */
+export function populationEffect(
+  input: ReckoningInput,
+  stands: readonly Stand[],
+): PopulationEffect {
+  const plants = stands.reduce((sum, { planting }) => sum + (planting?.plants ?? 0), 0);
+  const isHandPollinated = stands.some(({ cover }) => cover === "hand");
+  const kind = stands[0]?.kind;
+  return {
+    effective: kind ? plannedSize(plants, isHandPollinated, kind).effective : null,
+    line: lineOfStands(input, stands),
+  };
+}
+
+/** Of several lots the worst of each. */
+function lineOfStands(
+  { plan, book }: ReckoningInput,
+  stands: readonly Stand[],
+): PopulationEffect["line"] {
+  if (plan.lots.length === 0) return null;
+  const lines = lineBook(plan, book);
+  const sown = stands.flatMap(({ planting, variety }) =>
+    planting ? lotsToSow(plan, planting, variety ?? undefined) : [],
+  );
+  const pasts = sown.flatMap(({ id }) => lines.lot(id)?.past ?? []);
+  if (pasts.length === 0) return null;
+  return {
+    generations: Math.max(...pasts.map(({ generations }) => generations)),
+    lost: Math.max(...pasts.map(({ lost }) => lost)),
+    // Of a lot in a circle nothing can be told.
+    hasUnknown: pasts.length < sown.length || pasts.some(({ hasUnknown }) => hasUnknown),
+    hasCrossing: pasts.some(({ hasCrossing }) => hasCrossing),
+  };
+}
+
+/**
+ * Plantings for seed whose harvest would be further from the first lot on the shelf than gene
+ * banks go. Where no older seed is left there is nothing to go back to, and nothing is said.
+ */
+function motherLots(input: ReckoningInput): readonly MotherLotFinding[] {
+  const { plan, layout, book } = input;
+  if (plan.lots.length === 0) return [];
+  const lines = lineBook(plan, book);
+  const varieties = varietyIndex(plan.varieties);
+  return layout.plantings.flatMap((planting): readonly MotherLotFinding[] => {
+    const variety = varieties.get(planting.variety);
+    const isKept = planting.purpose === "seed" && planting.flowering !== "cut";
+    if (!isKept || !variety || variety.hybrid === true) return [];
+    return lotsToSow(plan, planting, variety).flatMap((lot) => {
+      const line = lines.lot(lot.id);
+      const mother = line && motherLot(line);
+      if (!line || !mother) return [];
+      const cycles = line.past.generations - mother.past.generations + 1;
+      if (cycles <= MOST_CYCLES) return [];
+      return [
+        {
+          id: findingId("mother-lot", [planting.id, lot.id], String(cycles)),
+          check: "mother-lot",
+          severity: "caution",
+          subjects: [planting.id],
+          subject: planting.id,
+          code: lot.code,
+          motherCode: mother.lot.code,
+          cycles,
+        },
+      ];
+    });
+  });
+}
+
+export const motherLotPart: SeedReckoning["mother"] = {
+  run: motherLots,
+  describe: ({ subject, code, motherCode, cycles }, { nameOf }) => ({
+    title: `${nameOf(subject)} would be ${cycles} growings-out from lot ${motherCode}`,
+    sentences: [
+      `It is sown from ${code}. Gene banks grow seed of seed at most ${MOST_CYCLES} times and then go back to the first lot (Rao 2006).`,
+      `${motherCode} still has seed: sow that, if it germinates, and keep some of it back.`,
+    ],
+  }),
+};
