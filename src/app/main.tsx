@@ -11,7 +11,7 @@ import { keepProgramHere } from "../store/keeping/program-update.ts";
 import { watchGround, watchSeedLots } from "../store/plan/seed-checks.ts";
 import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
-import { firstSampleText } from "../panel/window/samples.ts";
+import { loadFirstSample } from "../panel/window/samples.ts";
 import "./narrow.css";
 
 listenForFaults(window);
@@ -24,6 +24,6 @@ createRoot(root).render(
 );
 watchSeedLots();
 watchGround();
-await startSession(firstSampleText);
+await startSession(loadFirstSample);
 // Under development every file is new each time: nothing is kept.
 if (import.meta.env.PROD) await keepProgramHere("./service-worker.js");

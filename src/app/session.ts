@@ -28,12 +28,15 @@ const BLOCKED = "A tab with an older Wideberth is open. Close it, and the plan o
 const OUTDATED = "A newer Wideberth is open in another tab. Reload this page to go on.";
 const UNREADABLE = "The saved copies of your last plan cannot be read. Nothing was deleted.";
 
+/** The text of the sample plan: fetched only where no plan is stored. */
+type LoadSample = () => Promise<string>;
+
 let started: Promise<void> | null = null;
 let stops: readonly (() => void)[] = [];
 
 /** Opens a plan and starts saving; to be called once, as early as possible. Never rejects. */
-export function startSession(sampleText: string): Promise<void> {
-  started ??= start(sampleText);
+export function startSession(sample: LoadSample): Promise<void> {
+  started ??= start(sample);
   return started;
 }
 
@@ -45,7 +48,7 @@ export async function endSession(): Promise<void> {
   await closePlanDb();
 }
 
-async function start(sampleText: string): Promise<void> {
+async function start(sample: LoadSample): Promise<void> {
   guardEdits(OPENING);
   watchPlanDb({
     blocked: () => tell(BLOCKED),
@@ -61,7 +64,7 @@ async function start(sampleText: string): Promise<void> {
     granted: becomeWriter,
     savedElsewhere: catchUp,
   });
-  await openAtStart(sampleText);
+  await openAtStart(sample);
   const stopAutosave = startAutosave({
     conflict: (planId) => void keepBoth(planId),
     stored: (planId) => {
@@ -75,7 +78,7 @@ async function start(sampleText: string): Promise<void> {
   void flushAutosave();
 }
 
-async function openAtStart(sampleText: string): Promise<void> {
+async function openAtStart(sample: LoadSample): Promise<void> {
   let isDamaged = false;
   let isOpen = false;
   try {
@@ -85,18 +88,19 @@ async function openAtStart(sampleText: string): Promise<void> {
       isOpen = found === "found";
       if (isOpen) break;
     }
-    if (!isOpen) await openSampleAtStart(sampleText, "sample");
+    if (!isOpen) await openSampleAtStart(sample, "sample");
     if (isDamaged) tell(UNREADABLE);
   } catch (error) {
     // What is stored could not be looked at. The sample stands in and is not stored by itself, or
     // the next start would take it for the plan that was open last.
-    await openSampleAtStart(sampleText, "stand-in");
+    await openSampleAtStart(sample, "stand-in");
     fail(faultReason(error));
   }
 }
 
-/** Opens the sample; should it be faulty, an empty plan, and says why. */
-async function openSampleAtStart(text: string, source: "sample" | "stand-in"): Promise<void> {
+/** Opens the sample; should it be faulty or out of reach, an empty plan, and says why. */
+async function openSampleAtStart(sample: LoadSample, source: "sample" | "stand-in"): Promise<void> {
+  const text = await sample().catch(() => "");
   const read = planFromText(text, "sample plan");
   await openFromOutside(read.ok ? read.value : freshPlan(), source);
   if (!read.ok) useSaveState.setState({ problems: read.problems });

@@ -28,7 +28,7 @@ export async function openTab({
   const stored = await import("../../src/store/keeping/stored-plans.ts");
   const tab = {
     notes,
-    start: () => startSession(sample),
+    start: () => startSession(async () => sample),
     kill: endSession,
     flush: flushAutosave,
     takeOver,

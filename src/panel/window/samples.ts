@@ -1,5 +1,4 @@
-/** Sample plans: the first opens on a first visit and comes with the program, others when asked for. */
-import firstSample from "../../../sample-plots/garden-to-solve.json?raw";
+/** Sample plans, each fetched when asked for; the first opens on a first visit. */
 
 interface SamplePlan {
   readonly title: string;
@@ -7,13 +6,15 @@ interface SamplePlan {
   readonly load: () => Promise<string>;
 }
 
-export const firstSampleText = firstSample;
+export async function loadFirstSample(): Promise<string> {
+  return (await import("../../../sample-plots/garden-to-solve.json?raw")).default;
+}
 
 export const samples: readonly SamplePlan[] = [
   {
     title: "Garden with conflicts to solve",
     fileName: "garden-to-solve.json",
-    load: async () => firstSample,
+    load: loadFirstSample,
   },
   {
     title: "The same garden, solved",
