@@ -2,7 +2,7 @@
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { plantVariety } from "../../store/plan/plant-variety.ts";
+import type { Point } from "../../core/geometry/point.ts";
 import { itemsAt } from "../scene/hit-test.ts";
 import { sheetItems } from "../scene/sheet-items.ts";
 import { sketch } from "../tools/sketch-store.ts";
@@ -11,6 +11,15 @@ import { toSheet } from "../scene/viewport.ts";
 
 /** What a dragged variety is known by; the seed list gives it. */
 const VARIETY_TYPE = "application/x-wideberth-variety";
+
+/** Finding a place in a bed is fetched when the first variety is dropped. */
+function plantLater(varietyId: string, bedId: string, at: Point): void {
+  import("../../store/plan/plant-variety.ts").then(
+    ({ plantVariety }) => plantVariety(varietyId, bedId, at),
+    () =>
+      useWindowStore.getState().announce("This part could not be loaded. Is the network there?"),
+  );
+}
 
 export function listenToDrops(element: HTMLElement): () => void {
   const placeOf = (event: DragEvent) => {
@@ -38,7 +47,7 @@ export function listenToDrops(element: HTMLElement): () => void {
     event.preventDefault();
     leave();
     const bed = bedAt(event);
-    if (bed) plantVariety(variety, bed.id, placeOf(event));
+    if (bed) plantLater(variety, bed.id, placeOf(event));
     else useWindowStore.getState().announce("Drop it on a bed.");
     element.focus({ preventScroll: true });
   };

@@ -74,8 +74,6 @@ interface BedRoom {
 function roomiest(layout: Layout, kind: Kind, wanted: number): BedRoom | null {
   let best: BedRoom | null = null;
   for (const bed of layout.beds) {
-    // In a bed of another shape it is not known what ground is free.
-    if (bed.outline.shape !== "rectangle") continue;
     const placed = placeInBed(layout, bed, kind, wanted);
     if (placed && placed.plants > (best?.placed.plants ?? 0)) best = { bed, placed };
   }

@@ -1,16 +1,11 @@
 /** Where along its bed a planting lies, and moving it there: sliding, another length, another bed. */
-import { areOnGroundTogether } from "../calendar/ground-time.ts";
+import { areOnGroundTogether, layoutDuring } from "../calendar/ground-time.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { moveShape, shapeCentre } from "../geometry/outline.ts";
 import { turnPoint } from "../geometry/point.ts";
 import type { AreaShape, Bed, Layout, Planting, RectangleShape } from "../model/plan.ts";
-import {
-  type Stretch,
-  freeStretches,
-  lengthFor,
-  outlineOnBed,
-  stretchOf,
-} from "./place-planting.ts";
+import { freeStretches, lengthFor, outlineOnBed, placeInBed, stretchOf } from "./place-planting.ts";
+import type { Stretch } from "./stretch.ts";
 
 /** Two turns closer than this count as the same, degrees. */
 const SAME_TURN_DEG = 0.01;
@@ -125,7 +120,8 @@ export type OtherBed =
 /**
  * Where a planting lies once it is moved to another bed: the first free stretch that takes it. One
  * that covered its old bed from edge to edge covers the new one, as long as its plants then need;
- * another keeps its size. In a bed that is no rectangle it lies about the middle.
+ * another keeps its size. In a bed that is no rectangle it takes a piece that holds its plants, and
+ * lies about the middle where there is none.
  */
 export function onOtherBed(
   layout: Layout,
@@ -134,6 +130,14 @@ export function onOtherBed(
   kind: Kind | undefined,
 ): OtherBed {
   const shape = planting.outline;
+  if (bed.outline.shape !== "rectangle" && kind) {
+    const others = {
+      ...layout,
+      plantings: layout.plantings.filter(({ id }) => id !== planting.id),
+    };
+    const placed = placeInBed(layoutDuring(others, planting), bed, kind, planting.plants ?? 1);
+    if (placed) return { ok: true, outline: placed.outline };
+  }
   if (bed.outline.shape !== "rectangle" || shape.shape !== "rectangle") {
     const to = shapeCentre(bed.outline);
     const from = shapeCentre(shape);

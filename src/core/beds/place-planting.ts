@@ -3,21 +3,13 @@ import { areOnGroundTogether } from "../calendar/ground-time.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { shapeCorners } from "../geometry/outline.ts";
 import { type Point, turnPoint } from "../geometry/point.ts";
-import type { Bed, Layout, RectangleShape, Shape } from "../model/plan.ts";
-
-/** Spacing assumed where a kind names none, metres. Ours, easily changed by resizing. */
-export const FALLBACK_SPACING_M = { inRow: 0.3, betweenRows: 0.4 };
-/** A stretch shorter than this is not offered as free. */
-const LEAST_STRETCH_M = 0.2;
-
-/** A stretch along a bed's length, metres from its near end. */
-export interface Stretch {
-  readonly fromM: number;
-  readonly toM: number;
-}
+import type { AreaShape, Bed, Layout, RectangleShape, Shape } from "../model/plan.ts";
+import { placeInOutline } from "./place-in-outline.ts";
+import { FALLBACK_SPACING_M, LEAST_STRETCH_M, type Stretch } from "./stretch.ts";
 
 export interface Placed {
-  readonly outline: RectangleShape;
+  /** A rectangle in a rectangular bed, else a piece of the bed. */
+  readonly outline: AreaShape;
   readonly plants: number;
   readonly rows: number;
 }
@@ -92,7 +84,7 @@ export function placeInBed(
   wantedPlants: number,
   at?: Point,
 ): Placed | null {
-  if (bed.outline.shape !== "rectangle") return placeInOutline(bed, kind, at);
+  if (bed.outline.shape !== "rectangle") return placeInOutline(layout, bed, kind, wantedPlants, at);
   const shape = bed.outline;
   const needed = lengthFor(kind, shape.widthM, wantedPlants);
   const free = freeStretches(layout, bed);
@@ -128,19 +120,4 @@ export function lengthFor(kind: Kind, widthM: number, plants: number): number {
   const inRow = kind.spacing?.inRowM.value ?? FALLBACK_SPACING_M.inRow;
   const { rows } = plantsThatFit(kind, widthM, inRow);
   return Math.max(inRow, Math.ceil(plants / rows) * inRow);
-}
-
-/** In a bed that is no rectangle: a square metre about the place or the bed's middle. */
-function placeInOutline(bed: Bed, kind: Kind, at?: Point): Placed {
-  const corners = shapeCorners(bed.outline);
-  const middle = {
-    x: corners.reduce((sum, corner) => sum + corner.x, 0) / corners.length,
-    y: corners.reduce((sum, corner) => sum + corner.y, 0) / corners.length,
-  };
-  const { x, y } = at ?? middle;
-  const fit = plantsThatFit(kind, 1, 1);
-  return {
-    outline: { shape: "rectangle", x, y, widthM: 1, lengthM: 1, turnDeg: 0 },
-    ...fit,
-  };
 }

@@ -2,7 +2,8 @@
 import type { Kind } from "../kinds/crop.ts";
 import { outlineArea, outlineOf } from "../geometry/outline.ts";
 import type { AreaShape } from "../model/plan.ts";
-import { FALLBACK_SPACING_M } from "./place-planting.ts";
+import { plantsInRows, rowsDirection, turnedRings } from "./rows-on-ground.ts";
+import { FALLBACK_SPACING_M } from "./stretch.ts";
 
 export interface PlantRoom {
   /** Between plants in the row and between rows, metres. */
@@ -19,7 +20,7 @@ export interface PlantRoom {
 /** Rounding of typed lengths must not cost a plant. */
 const EPSILON = 1e-6;
 
-/** Rows run along the length of a rectangle; any other ground is counted by its area. */
+/** Rows run along the length of a rectangle; other ground takes what stands in rows on it, or by its area. */
 export function plantRoom(kind: Kind, shape: AreaShape): PlantRoom {
   const inRowM = kind.spacing?.inRowM.value ?? FALLBACK_SPACING_M.inRow;
   const betweenRowsM = kind.spacing?.betweenRowsM.value ?? FALLBACK_SPACING_M.betweenRows;
@@ -33,7 +34,9 @@ export function plantRoom(kind: Kind, shape: AreaShape): PlantRoom {
     };
     return { inRowM, betweenRowsM, source, grid, plants: grid.rows * grid.perRow };
   }
-  const plants = fitting(outlineArea(outlineOf(shape)), inRowM * betweenRowsM);
+  const byArea = fitting(outlineArea(outlineOf(shape)), inRowM * betweenRowsM);
+  const rings = turnedRings(shape, rowsDirection(shape));
+  const plants = Math.max(byArea, plantsInRows(rings, inRowM, betweenRowsM).plants);
   return { inRowM, betweenRowsM, source, grid: null, plants };
 }
 

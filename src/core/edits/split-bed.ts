@@ -6,13 +6,8 @@ import { isCodeOfBed } from "../beds/codes.ts";
 import { type Edit, drawnIds, inLayout, nextId } from "./edit.ts";
 import { heldBack, heldBackWords } from "../beds/held-back.ts";
 import { newPlanting, plantsWanted } from "./new-planting.ts";
-import {
-  type Stretch,
-  freeStretches,
-  lengthFor,
-  outlineOnBed,
-  stretchOf,
-} from "../beds/place-planting.ts";
+import { freeStretches, lengthFor, outlineOnBed, stretchOf } from "../beds/place-planting.ts";
+import type { Stretch } from "../beds/stretch.ts";
 import { plantRoom } from "../beds/plant-room.ts";
 
 /** Lengths closer than this are the same, metres. */

@@ -1,7 +1,8 @@
 import { bedNeighbours, freeStarts, isWithinBed, onStretch } from "../../core/beds/bed-stretch.ts";
 import type { AlongBed } from "../../core/beds/bed-stretch.ts";
 import { setOutline } from "../../core/edits/move-objects.ts";
-import { type Stretch, freeStretches } from "../../core/beds/place-planting.ts";
+import { freeStretches } from "../../core/beds/place-planting.ts";
+import type { Stretch } from "../../core/beds/stretch.ts";
 import { formatLength } from "../../core/model/length.ts";
 import type { Bed, Planting } from "../../core/model/plan.ts";
 import { LengthField } from "../form/LengthField.tsx";

@@ -1,5 +1,5 @@
 /** What the fields for a planting's place along its bed say. */
-import type { Stretch } from "../../core/beds/place-planting.ts";
+import type { Stretch } from "../../core/beds/stretch.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 
 /** `0 to 2 m, 7 m to 10 m`: free ground of a bed; `none` when there is none. */

@@ -2,7 +2,8 @@ import { plantsWanted } from "../../core/edits/new-planting.ts";
 import { findPlace } from "../../core/beds/find-place.ts";
 import { type Placed, freeStretches } from "../../core/beds/place-planting.ts";
 import { shortDate } from "../../core/model/day.ts";
-import { type LengthUnit, formatLength } from "../../core/model/length.ts";
+import { outlineArea, outlineOf } from "../../core/geometry/outline.ts";
+import { type LengthUnit, formatArea, formatLength } from "../../core/model/length.ts";
 import type { Bed, Layout } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { plantVariety } from "../../store/plan/plant-variety.ts";
@@ -117,13 +118,18 @@ interface PlaceDraft {
   readonly plants: number | null;
 }
 
-/** Free length of a bed, metres. */
+/** Free length of a rectangular bed, metres. */
 function freeM(layout: Layout, bed: Bed): number {
   return freeStretches(layout, bed).reduce((sum, { fromM, toM }) => sum + toM - fromM, 0);
 }
 
 function firstWithRoom(layout: Layout): Bed | undefined {
-  return layout.beds.find((bed) => freeM(layout, bed) > 0) ?? layout.beds[0];
+  const isEmpty = (bed: Bed) => !layout.plantings.some((planting) => planting.bed === bed.id);
+  return (
+    layout.beds.find((bed) =>
+      bed.outline.shape === "rectangle" ? freeM(layout, bed) > 0 : isEmpty(bed),
+    ) ?? layout.beds[0]
+  );
 }
 
 function bedLabel(layout: Layout, bed: Bed, unit: LengthUnit): string {
@@ -136,7 +142,14 @@ function bedLabel(layout: Layout, bed: Bed, unit: LengthUnit): string {
 function placeWords(placed: Placed | null, count: number, unit: LengthUnit): string {
   if (!placed) return "This bed has no free ground.";
   const { plants, rows, outline } = placed;
-  const takes = `${formatLength(outline.lengthM, unit)} of the bed in ${rows} ${rows === 1 ? "row" : "rows"}`;
+  const inRows = `in ${rows} ${rows === 1 ? "row" : "rows"}`;
+  if (outline.shape !== "rectangle") {
+    const takes = `${formatArea(outlineArea(outlineOf(outline)), unit)} of the bed's ground ${inRows}`;
+    return plants < count
+      ? `Only ${plants} of ${count} fit in one piece: they take ${takes}.`
+      : `They take ${takes}, across the bed.`;
+  }
+  const takes = `${formatLength(outline.lengthM, unit)} of the bed ${inRows}`;
   return plants < count
     ? `Only ${plants} of ${count} fit: they take ${takes}, the longest free stretch.`
     : `They take ${takes}, on the first free stretch that holds them.`;

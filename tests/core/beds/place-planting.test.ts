@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { protrusion } from "../../../src/core/geometry/containment.ts";
 import { outlineOf } from "../../../src/core/geometry/outline.ts";
-import type { Bed, RectangleShape } from "../../../src/core/model/plan.ts";
+import type { AreaShape, Bed, RectangleShape } from "../../../src/core/model/plan.ts";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import type { Kind } from "../../../src/core/kinds/crop.ts";
 import {
@@ -92,7 +92,7 @@ describe("placing plants in a bed", () => {
     expect(placeInBed(full, bed, lettuce, 12)).toBeNull();
   });
 
-  test("in a bed of any shape stands about its middle or where it was dropped", () => {
+  test("in a bed of any shape takes a piece of it, at its end or where it was dropped", () => {
     const corner: Bed = {
       id: "c",
       code: "C",
@@ -105,15 +105,16 @@ describe("placing plants in a bed", () => {
         ],
       },
     };
-    expect(placeInBed(layout, corner, lettuce, 12)?.outline).toMatchObject({
-      x: 2,
-      y: 2,
-      widthM: 1,
-      lengthM: 1,
-    });
-    expect(placeInBed(layout, corner, lettuce, 12, { x: 1, y: 1 })?.outline).toMatchObject({
-      x: 1,
-      y: 1,
-    });
+    const low = placeInBed(layout, corner, lettuce, 12);
+    const high = placeInBed(layout, corner, lettuce, 12, { x: 1, y: 4 });
+    for (const placed of [low, high]) {
+      expect(placed?.plants).toBe(12);
+      expect(
+        protrusion(outlineOf(placed?.outline as AreaShape), outlineOf(corner.outline)).distanceM,
+      ).toBeLessThan(1e-6);
+    }
+    const top = outlineOf(high?.outline as AreaShape).bounds;
+    expect(top.minY).toBeLessThan(4);
+    expect(top.maxY).toBeGreaterThan(4);
   });
 });
