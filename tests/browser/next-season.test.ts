@@ -11,7 +11,7 @@ import { dropFile } from "./drop-file.ts";
 import { openSample } from "./sheet.ts";
 
 /** A plan as its file has it, dates being text. */
-type Filed = Pick<Plan, "cameFrom" | "earlierCrops" | "surroundings" | "layouts">;
+type Filed = Pick<Plan, "cameFrom" | "earlierCrops" | "surroundings" | "layouts" | "lots">;
 
 const bedAt = (x: number, code: string) => ({
   id: `bed-${code}`,
@@ -260,7 +260,7 @@ describe("three seasons in a row", () => {
       .first()
       .waitFor();
     await findings()
-      .getByText(/mustard Ember Leaf in 2028/)
+      .getByText(/may wait in the ground of A01-1/)
       .first()
       .waitFor();
     const { cameFrom, earlierCrops } = await savedPlan();
@@ -275,5 +275,25 @@ describe("three seasons in a row", () => {
       "2028 kale yes",
       "2028 mustard yes",
     ]);
+  });
+
+  test("lots that reach last season's shelf in winter are taken over in one step", async () => {
+    await openKept("Three seasons 2028");
+    await page.getByRole("button", { name: "Lots", exact: true }).click();
+    await page.getByRole("button", { name: "Add a lot", exact: true }).first().click();
+    await dialog().getByLabel("Code", { exact: true }).fill("EL-28");
+    await dialog().getByLabel("Variety").selectOption({ label: "Ember Leaf" });
+    await dialog().getByRole("button", { name: "Put it on the shelf" }).click();
+    await page.getByText("EL-28").first().waitFor();
+    await page.getByText(/^Saved /).waitFor();
+    await openKept("Three seasons 2029");
+    await fromMenu("Take over lots of the season before ...");
+    await dialog().getByText(/EL-28/).waitFor();
+    expect(await axeFaults(page)).toEqual([]);
+    await dialog().getByRole("button", { name: "Take over 1 lot" }).click();
+    await page.getByText("EL-28").first().waitFor();
+    expect((await savedPlan()).lots.map(({ code }) => code)).toEqual(["EL-28"]);
+    await fromMenu("Take over lots of the season before ...");
+    await dialog().getByText("Every lot of it is on this shelf already.").waitFor();
   });
 });

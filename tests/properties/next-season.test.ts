@@ -5,6 +5,7 @@ import { layoutOf } from "../../src/core/model/layouts.ts";
 import { problemText } from "../../src/core/model/problem.ts";
 import { readPlan, writePlan } from "../../src/core/model/read-plan.ts";
 import type { Plan } from "../../src/core/model/plan.ts";
+import { lotsFromBefore, takeLots } from "../../src/core/seasons/lots-from-before.ts";
 import { nextSeason } from "../../src/core/seasons/next-season.ts";
 import { fates } from "../../src/core/seasons/plot-fate.ts";
 import { chosenFates, offeredChoices } from "../../src/core/seasons/season-choices.ts";
@@ -117,5 +118,23 @@ test("seven seasons on no lot, place, variety, own kind or earlier crop is lost"
       for (const crop of plan.earlierCrops) expect(now.earlierCrops).toContainEqual(crop);
     }),
     { numRuns: 60 },
+  );
+});
+
+test("bringing two shelves together loses no lot of either, and reads back", () => {
+  fc.assert(
+    fc.property(arbitraryPlan, arbitraryPlan, (plan, before) => {
+      const brought = lotsFromBefore(plan, before);
+      const after = asFile(takeLots(brought, "Take").apply(plan));
+      for (const lot of plan.lots) expect(after.lots).toContainEqual(lot);
+      const shown = new Set(brought.recoded.map(({ from }) => from));
+      for (const { code } of before.lots) {
+        const isThere = after.lots.some((lot) => lot.code === code);
+        expect(isThere || shown.has(code)).toBe(true);
+      }
+      expect(after.lots.length).toBe(plan.lots.length + brought.lots.length);
+      expect(lotsFromBefore(after, before).lots, "a second time").toEqual([]);
+    }),
+    { numRuns: 100 },
   );
 });

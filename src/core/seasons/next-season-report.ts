@@ -72,7 +72,7 @@ export function unshelvedWords(plots: readonly PlotFate[]): string {
   });
   const more = plots.length - named.length;
   const list = `${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
-  return `No lot of this season's seed is on the shelf yet of: ${list}. Lots made before the step come along; those made later in this season's plan do not.`;
+  return `No lot of this season's seed is on the shelf yet of: ${list}. Lots made later in this season's plan can be taken over then.`;
 }
 
 /** All of it, one line each. */

@@ -15,6 +15,11 @@ const nextSeasonDialog = dialog(
   async () => (await import("./NextSeasonDialog.tsx")).NextSeasonDialog,
 );
 
+const lotsBeforeDialog = dialog(
+  "lots-before",
+  async () => (await import("./LotsBeforeDialog.tsx")).LotsBeforeDialog,
+);
+
 export const seasonCalendar = opening(seasonDialog, {
   name: "Season calendar",
   group: "Lists and figures",
@@ -32,7 +37,15 @@ export const startNextSeason = opening(nextSeasonDialog, {
   also: "new year carry over earlier crops",
 });
 
+export const lotsBefore = opening(lotsBeforeDialog, {
+  name: "Take over lots of the season before ...",
+  group: "Plan",
+  also: "harvest last year seed shelf",
+  whyNot: ({ plan }) => (plan.cameFrom ? null : "This plan was not started from the season before"),
+});
+
 export const seasonCommands = [
+  lotsBefore,
   seasonCalendar,
   siteClimate,
   startNextSeason,

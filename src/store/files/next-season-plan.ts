@@ -3,7 +3,7 @@ import type { Plan } from "../../core/model/plan.ts";
 import { keptSeasonOf } from "../../core/seasons/kept-season.ts";
 import type { KeptSeason } from "../../core/seasons/next-season-faults.ts";
 import { validText } from "../keeping/plan-text.ts";
-import { readGeneration } from "../keeping/read-generation.ts";
+import { readGeneration, readNewest } from "../keeping/read-generation.ts";
 import { listPlans } from "../keeping/stored-plans.ts";
 import { openFromOutside } from "../keeping/switch-plan.ts";
 
@@ -16,6 +16,12 @@ export async function keptSeasons(): Promise<readonly KeptSeason[]> {
     if (season) seasons.push(season);
   }
   return seasons;
+}
+
+/** The plan of an id as it is kept in this browser; null where none is, or none can be read. */
+export async function keptPlan(planId: string): Promise<Plan | null> {
+  const found = await readNewest(planId);
+  return found.kind === "found" ? found.copy.plan : null;
 }
 
 export type Begun =
