@@ -66,7 +66,7 @@ wideberth lots PLAN [--json | --csv]
     --csv          one row for each lot
 
 wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
-              [--with SHEETS] [--layout NAME] [--as-grown [--on YYYY-MM-DD]]
+              [--with SHEETS] [--cards 2] [--layout NAME] [--as-grown [--on YYYY-MM-DD]]
     Writes the plot map as a PDF: map sheets at a true ratio, notes, plot list.
     --paper NAME   A4, Letter, A3, A5, Legal or Tabloid
     --ratio N      1:N exactly, on as many sheets as it takes; without it a

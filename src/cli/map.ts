@@ -3,7 +3,13 @@ import { cutWords } from "../core/map/beyond-map.ts";
 import { type CompanionId, companionIds } from "../core/map/companion-ids.ts";
 import { ratioText } from "../core/page/drawing-ratio.ts";
 import { isPictureWanted, PICTURE_LEFT, printedPicture } from "../core/map/picture-mark.ts";
-import { MAX_SHEETS, oneSheetRatio, planSheets, suggestRatio } from "../core/map/page-plan.ts";
+import {
+  MAX_SHEETS,
+  oneSheetRatio,
+  planSheets,
+  suggestRatio,
+  suggestSheets,
+} from "../core/map/page-plan.ts";
 import type { Orientation, PaperName } from "../core/page/paper.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
 import { localTime } from "./clock.ts";
@@ -25,17 +31,18 @@ export async function map(args: readonly string[]): Promise<number> {
     layout: { type: "string" },
     with: { type: "string", multiple: true, default: [] },
     ...readingOptions,
+    cards: { type: "string", default: "4" },
   });
   const path = onlyArgument("map", "PLAN", positionals);
   const output = values.output ?? "";
   if (output === "") throw usage("map", "Say where the map goes: -o FILE");
-  if (values.landscape && values.portrait) throw usage("map", "Choose --landscape or --portrait");
+  const lying = orientationOf(values);
   const paper = paperNamed("map", values.paper);
-  const orientation: Orientation = values.portrait ? "portrait" : "landscape";
   const wanted = values.ratio === undefined ? undefined : ratioOf(values.ratio);
 
   const companions = companionsNamed(values.with);
   const grownOn = dayOfReading("map", values);
+  const cardsPerPage = cardsNamed(values.cards);
 
   const input = await readInput(path, values.layout);
   const { plan, layout } = input;
@@ -45,6 +52,7 @@ export async function map(args: readonly string[]): Promise<number> {
     const file = path === "-" ? "stdin" : path;
     throw new Refusal([`${file}: picture.data: got ${fault}, expected a whole PNG picture.`]);
   }
+  const orientation = lying ?? suggestSheets(plan, layout, paper).orientation;
   const ratio = wanted ?? suggestRatio(plan, layout, paper, orientation);
   const sheets = sheetCount(plan, layout, paper, orientation, ratio);
   // The PDF writer and its type are large: only this command pays for them.
@@ -52,7 +60,8 @@ export async function map(args: readonly string[]): Promise<number> {
     import("../core/paper-set/plot-map.ts"),
     import("./font.ts"),
   ]);
-  const settings = { paper, orientation, ratio, printedAt: localTime(new Date()), companions };
+  const printedAt = localTime(new Date());
+  const settings = { paper, orientation, ratio, printedAt, companions, cardsPerPage };
   const made = await plotMapPdf(checkedAs(plan, layout.id, grownOn), settings, mapFonts);
   await writeOutput(output, made.bytes);
 
@@ -80,6 +89,19 @@ function companionsNamed(texts: readonly string[]): readonly CompanionId[] {
     throw usage("map", `Got sheet "${unknown}", expected ${[...companionIds, "all"].join(", ")}`);
   }
   return companionIds.filter((id) => wanted.includes(id) || wanted.includes("all"));
+}
+
+/** Null where neither is asked for: as needs fewest sheets. */
+function orientationOf(wanted: { landscape: boolean; portrait: boolean }): Orientation | null {
+  if (wanted.landscape && wanted.portrait) throw usage("map", "Choose --landscape or --portrait");
+  if (wanted.portrait) return "portrait";
+  return wanted.landscape ? "landscape" : null;
+}
+
+/** Bed cards on a page. */
+function cardsNamed(text: string): 2 | 4 {
+  if (text !== "2" && text !== "4") throw usage("map", `Got cards "${text}", expected 2 or 4`);
+  return text === "2" ? 2 : 4;
 }
 
 /** `100` or `1:100`; the decimal mark may be a comma. */

@@ -20,6 +20,13 @@ export interface SafetyFinding extends FindingBase {
   readonly caution: string;
 }
 
+/** Whether a finding is about what can hurt somebody, not about what the law asks. */
+export function canHurt(finding: { readonly check: string }): boolean {
+  if (finding.check !== "safety") return false;
+  const { caution } = finding as SafetyFinding;
+  return caution !== SEED_LAW && caution !== SEED_DISTRICTS;
+}
+
 export const safetyCheck: Check<SafetyFinding> = {
   name: "safety",
   title: "The usual safety cautions",

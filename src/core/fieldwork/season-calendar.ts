@@ -125,7 +125,7 @@ function standJobs(
     const { earliest, likely, latest, isBeyond } = stand.ripe;
     const until = isBeyond ? "heat for it may be wanting" : `to ${shortDate(latest)}`;
     const taking = seedTaking.get(stand.id);
-    const text = `Seed of ${name} likely ripe (from ${shortDate(earliest)}${isBeyond ? "; " : " "}${until})${taking === undefined ? "" : `. ${taking}`}`;
+    const text = `First seed of ${name} likely ripe (from ${shortDate(earliest)}${isBeyond ? "; " : " "}${until})${taking === undefined ? "" : `. ${taking}`}`;
     add("seed ripe", likely, text, frostCaution(latest, frost));
   }
   return jobs;
@@ -182,12 +182,12 @@ function addBloomJobs(stand: Stand, name: string, add: AddJob): void {
   add(
     "first flower",
     bloom.likely.first,
-    `${name} likely opens its first flower (from ${shortDate(bloom.outer.first)})`,
+    `${name} likely begins to flower (from ${shortDate(bloom.outer.first)})`,
   );
   add(
     "last flower",
     bloom.likely.last,
-    `${name} likely opens its last flower (until ${shortDate(bloom.outer.last)})`,
+    `Bloom of ${name} likely over (by ${shortDate(bloom.outer.last)})`,
   );
 }
 

@@ -15,18 +15,21 @@ export interface SetOutCorner {
   readonly code: string;
   /** Counted from 1, in the order of the outline. */
   readonly number: number;
-  /** Metres from stake A: along the line to B, and square to it. */
+  /** Metres from stake P: along the line to Q, and square to it. */
   readonly x: number;
   readonly y: number;
-  /** Tape from A and from B, metres, to the millimetre or to a sixteenth of an inch. */
-  readonly fromA: number;
-  readonly fromB: number;
+  /** Tape from P and from Q, metres, to the millimetre or to a sixteenth of an inch. */
+  readonly fromP: number;
+  readonly fromQ: number;
+  /** To the next corner, and of four corners to the one across for the first two; metres, as taped. */
+  readonly toNext: number;
+  readonly across: number | null;
 }
 
 export interface SetOut {
-  /** Stakes in sheet metres; A is the origin, B lies to the right of it. */
-  readonly a: Point;
-  readonly b: Point;
+  /** Stakes in sheet metres; P is the origin, Q lies to the right of it. */
+  readonly p: Point;
+  readonly q: Point;
   readonly baselineM: number;
   readonly corners: readonly SetOutCorner[];
   /** Farthest that the point where two tapes as printed meet lies from its corner, metres. */
@@ -53,44 +56,51 @@ export function setOut(layout: Layout, unit: LengthUnit): SetOut | null {
   ];
   const bounds = joinBounds(items.map((item) => outlineOf(item.outline).bounds));
   if (!bounds) return null;
-  const { a, b } = stakes(bounds, BASELINE_STEP_M[unit]);
-  const baselineM = b.x - a.x;
-  const corners = items.flatMap(({ code, outline }) =>
-    shapeCorners(outline).map((corner, index): SetOutCorner => ({
+  const { p, q } = stakes(bounds, BASELINE_STEP_M[unit]);
+  const baselineM = q.x - p.x;
+  const corners = items.flatMap(({ code, outline }) => {
+    const all = shapeCorners(outline);
+    return all.map((corner, index): SetOutCorner => ({
       code,
       number: index + 1,
-      x: corner.x - a.x,
-      y: corner.y - a.y,
-      fromA: toTape(pointDistance(a, corner), unit),
-      fromB: toTape(pointDistance(b, corner), unit),
-    })),
-  );
+      x: corner.x - p.x,
+      y: corner.y - p.y,
+      fromP: toTape(pointDistance(p, corner), unit),
+      fromQ: toTape(pointDistance(q, corner), unit),
+      toNext: toTape(pointDistance(corner, all[(index + 1) % all.length] as Point), unit),
+      across:
+        all.length === 4 && index < 2
+          ? toTape(pointDistance(corner, all[index + 2] as Point), unit)
+          : null,
+    }));
+  });
   const errors = corners.map((corner) => {
-    const met = whereTapesMeet(corner.fromA, corner.fromB, baselineM);
+    const met = whereTapesMeet(corner.fromP, corner.fromQ, baselineM);
     return Math.hypot(met.x - corner.x, met.y - corner.y);
   });
-  return { a, b, baselineM, corners, worstM: Math.max(...errors) };
+  return { p, q, baselineM, corners, worstM: Math.max(...errors) };
 }
 
 function stakes(
   { minX, maxX, minY, maxY }: Bounds,
   stepM: number,
-): { readonly a: Point; readonly b: Point } {
+): { readonly p: Point; readonly q: Point } {
   const wanted = Math.max(maxX - minX, (maxY - minY) * DEPTH_SHARE, LEAST_BASELINE_M);
   // A whole number of decimetres or half feet is easy to tape, and loses nothing.
   const baseline = Math.ceil(wanted / stepM - 1e-9) * stepM;
   const y = minY - Math.max(LEAST_SET_BACK_M, baseline * SET_BACK);
   const x = (minX + maxX - baseline) / 2;
-  return { a: { x, y }, b: { x: x + baseline, y } };
+  return { p: { x, y }, q: { x: x + baseline, y } };
 }
 
-/** Where two tapes meet in front of the baseline: A at 0, 0 and B at baseline, 0; metres. */
-export function whereTapesMeet(fromA: number, fromB: number, baselineM: number): Point {
-  const x = (fromA * fromA - fromB * fromB + baselineM * baselineM) / (2 * baselineM);
-  return { x, y: Math.sqrt(Math.max(0, fromA * fromA - x * x)) };
+/** Where two tapes meet in front of the baseline: P at 0, 0 and Q at baseline, 0; metres. */
+export function whereTapesMeet(fromP: number, fromQ: number, baselineM: number): Point {
+  const x = (fromP * fromP - fromQ * fromQ + baselineM * baselineM) / (2 * baselineM);
+  return { x, y: Math.sqrt(Math.max(0, fromP * fromP - x * x)) };
 }
 
-function toTape(metres: number, unit: LengthUnit): number {
+/** To what a tape shows. */
+export function toTape(metres: number, unit: LengthUnit): number {
   const stepM = TAPE_STEP_M[unit];
   return Math.round(metres / stepM) * stepM;
 }
@@ -104,6 +114,18 @@ export function tapeText(metres: number, unit: LengthUnit): string {
   const [upper, lower] = lowestTerms(steps % 16, 16);
   const fraction = upper === 0 ? "" : ` ${upper}/${lower}`;
   return `${metres < 0 && steps > 0 ? "-" : ""}${feet}' ${inches}${fraction}"`;
+}
+
+/** The least length a tape can tell that is no less than an error: `3 mm`, or `1/8"`. */
+export function errorText(metres: number, unit: LengthUnit): string {
+  if (unit === "m") return `${Math.max(1, Math.ceil(metres * 1000 - 1e-9))} mm`;
+  const steps = Math.max(1, Math.ceil(metres / TAPE_STEP_M.ft - 1e-9));
+  const [upper, lower] = lowestTerms(steps % 16, 16);
+  const whole = Math.floor(steps / 16);
+  return [whole === 0 ? "" : String(whole), upper === 0 ? "" : `${upper}/${lower}`]
+    .filter((part) => part !== "")
+    .join(" ")
+    .concat('"');
 }
 
 function lowestTerms(upper: number, lower: number): readonly [number, number] {

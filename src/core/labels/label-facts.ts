@@ -19,8 +19,3 @@ export interface LabelFacts {
 export function present(words: readonly string[]): readonly string[] {
   return words.filter((each) => each !== "");
 }
-
-/** `P:B07-2 L:26-BN-014`: plain, without an address, in capitals. */
-export function machineText(code: string, lot: string): string {
-  return `P:${code}${lot === "" ? "" : ` L:${lot}`}`.toUpperCase();
-}

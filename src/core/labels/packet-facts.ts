@@ -9,7 +9,8 @@ import { byCode } from "../map/plot-rows.ts";
 import { civilFromDay } from "../model/day.ts";
 import type { Lot, Plan, Planting } from "../model/plan.ts";
 import { isolationLine } from "../record/isolation-record-words.ts";
-import { type LabelFacts, machineText, present } from "./label-facts.ts";
+import { plotCode } from "../lots/plot-code.ts";
+import { type LabelFacts, present } from "./label-facts.ts";
 import {
   BLANK,
   UNTESTED,
@@ -57,7 +58,7 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
         `Grown at ${plan.site.name === "" ? BLANK : plan.site.name}`,
         savedFrom(planting.plants),
       ]),
-      machine: machineText(planting.code, lot),
+      machine: plotCode(planting.code, lot),
       missing: present([
         lot === "" ? "lot" : "",
         plan.site.name === "" ? "where it was grown" : "",

@@ -13,7 +13,7 @@ export interface LabelTarget {
   readonly missing: readonly string[];
 }
 
-/** As the labels are printed: `P:B07-2 L:26-BN-014`, in capitals; see label-facts.ts. */
+/** As the labels are printed: `P:B07-2 L:26-BN-014`, in capitals; see lots/plot-code.ts. */
 const LABEL = /^P:(.*?)(?: L:(.*))?$/;
 
 /**

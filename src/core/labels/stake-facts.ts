@@ -4,7 +4,8 @@ import { lotCodesToSow } from "../lots/lot-book.ts";
 import { byCode } from "../map/plot-rows.ts";
 import { currentEntries } from "../record/current-entries.ts";
 import { plotRecord } from "../record/plot-record.ts";
-import { type LabelFacts, machineText, present } from "./label-facts.ts";
+import { plotCode } from "../lots/plot-code.ts";
+import { type LabelFacts, present } from "./label-facts.ts";
 import { amountWords, stakeWarning, startWords } from "./label-words.ts";
 
 export function stakeLabels({ plan, layout, book }: CheckedLayout): readonly LabelFacts[] {
@@ -24,7 +25,7 @@ export function stakeLabels({ plan, layout, book }: CheckedLayout): readonly Lab
         start === "" ? `Season ${plan.season.name}` : start,
         present([amountWords(planting), lot === "" ? "" : `Lot ${lot}`]).join("  ·  "),
       ]),
-      machine: machineText(planting.code, lot),
+      machine: plotCode(planting.code, lot),
       missing: present([start === "" ? "date" : "", lot === "" ? "lot" : ""]),
     };
   });

@@ -1,6 +1,6 @@
 /** Sheets that go with the plot map when they are wanted, in the order they are printed. */
 export const companionTitles = {
-  "bed-cards": "A card in large type for each bed",
+  "bed-cards": "Cards of the beds, with a drawing and room to write",
   calendar: "Season calendar by week",
   isolation: "Isolation report for each seed planting",
   "set-out": "Set-out table, to mark the beds with two tapes",

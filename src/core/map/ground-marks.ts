@@ -1,6 +1,7 @@
-/** What trees, fences and slopes carry on paper besides their outline. Lengths on the page, mm. */
+/** What trees, fences, slopes, buildings and water carry on paper besides their outline; mm. */
+import { ringsContain } from "../page/label-box.ts";
 import type { StyleName } from "./map-style.ts";
-import { type Mark, type PagePoint, type Pen, line } from "../page/scene.ts";
+import { type Mark, type PagePoint, type Pen, area, line } from "../page/scene.ts";
 
 const PEN: Pen = { widthMm: 0.35 };
 const TRUNK_MM = 0.9;
@@ -23,6 +24,10 @@ export function groundMarks(style: StyleName, ring: readonly PagePoint[]): reado
       return fenceMarks(ring);
     case "slope":
       return arrowMarks(ring);
+    case "building":
+      return cornerMarks(ring);
+    case "water":
+      return waveMarks(ring);
     default:
       return [];
   }
@@ -94,6 +99,38 @@ function arrowMarks(ring: readonly PagePoint[]): readonly Mark[] {
     line([place(-reach, 0), place(reach, 0)], PEN),
     line([place(reach - barb, -barb), place(reach, 0), place(reach - barb, barb)], PEN),
   ];
+}
+
+const CORNER_MM = 3;
+
+/** The first corner filled black: a building is no plot, also on a copy of a copy. */
+function cornerMarks(ring: readonly PagePoint[]): readonly Mark[] {
+  const [corner, after] = ring;
+  const before = ring.at(-1);
+  if (!corner || !after || !before) return [];
+  const towards = (to: PagePoint) => {
+    const run = distance(corner, to);
+    return run === 0 ? corner : between(corner, to, Math.min(CORNER_MM, run / 2) / run);
+  };
+  return [area([corner, towards(after), towards(before)], 0, null)];
+}
+
+const WAVE = { lengthMm: 5, heightMm: 0.7, apartMm: 1.8 } as const;
+
+/** Two short waves above the middle, where its name has room; none where they would leave it. */
+function waveMarks(ring: readonly PagePoint[]): readonly Mark[] {
+  const middle = middleOf(ring);
+  const high = 2 * (middle.y - Math.min(...ring.map(({ y }) => y)));
+  const waves = [0, 1].map((row) => {
+    const level = middle.y - high * 0.3 + row * WAVE.apartMm;
+    return Array.from({ length: 21 }, (_, step) => ({
+      x: middle.x + (step / 20 - 0.5) * WAVE.lengthMm,
+      y: level - Math.sin((step / 5) * Math.PI) * WAVE.heightMm,
+    }));
+  });
+  return waves.every((wave) => wave.every((place) => ringsContain([ring], place)))
+    ? waves.map((wave) => line(wave, { widthMm: 0.25 }))
+    : [];
 }
 
 function middleOf(ring: readonly PagePoint[]): PagePoint {

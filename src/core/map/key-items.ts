@@ -1,15 +1,24 @@
 /** The key of a map sheet: exactly the hatches and outlines drawn on it, none else. */
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Plan } from "../model/plan.ts";
-import { type FlowItem, heading, lineHeight, textLines, wrapText } from "../page/flow.ts";
+import { sharedHatchGroups } from "../page/hatch.ts";
+import {
+  type FlowItem,
+  heading,
+  lineHeight,
+  paragraph,
+  textLines,
+  wrapText,
+} from "../page/flow.ts";
 import { type StyleName, TYPE_PT, styleNames, styles } from "./map-style.ts";
 import { rowMarks } from "./row-marks.ts";
 import { type Mark, type PagePoint, type TextRuler, boxRing, line } from "../page/scene.ts";
 import { type SheetDrawing, areaMarks, signRing } from "./sheet-drawing.ts";
 import { stakeMarks } from "./stake-marks.ts";
 
-const SWATCH = { width: 10, height: 5 } as const;
-const SWATCH_GAP_MM = 3;
+const SWATCH = { width: 8, height: 4.4 } as const;
+const SWATCH_GAP_MM = 1.6;
+const COLUMN_GAP_MM = 2;
 
 export function keyItems(
   plan: Plan,
@@ -19,30 +28,64 @@ export function keyItems(
   ruler: TextRuler,
 ): readonly FlowItem[] {
   const kinds = kindsByGroup(plan, book);
-  const row = (words: string, swatch: FlowItem["draw"]) => swatchRow(words, swatch, widthMm, ruler);
   return [
     ...(drawing.hatches.size > 0
       ? [
           heading("Hatch: what crosses with what", widthMm, TYPE_PT.body, ruler),
           ...[...drawing.hatches].map(([group, hatch]) =>
-            row((kinds.get(group) ?? [group]).join(", "), (left, top) =>
-              areaMarks({ style: "bed", hatch }, [swatchRing(left, top)]),
+            swatchRow(
+              (kinds.get(group) ?? [group]).join(", "),
+              (left, top) => areaMarks({ style: "bed", hatch }, [swatchRing(left, top)]),
+              widthMm,
+              ruler,
             ),
           ),
+          ...(sharedHatchGroups(drawing.hatches).size > 0
+            ? [paragraph(SHARED_WORDS, widthMm, TYPE_PT.small, ruler)]
+            : []),
         ]
       : []),
     ...(drawing.styles.size > 0
       ? [
           heading("Lines", widthMm, TYPE_PT.body, ruler),
-          ...styleNames
-            .filter((style) => drawing.styles.has(style))
-            .map((style) => row(styles[style].words, (left, top) => styleSwatch(style, left, top))),
+          ...lineRows(drawing.styles, widthMm, ruler),
         ]
       : []),
   ];
 }
 
-export const GRID_WORDS = "Crosses mark the grid; its letters and numbers find a plot in the list.";
+/** Two beside each other: their words are short. */
+function lineRows(
+  drawn: ReadonlySet<StyleName>,
+  widthMm: number,
+  ruler: TextRuler,
+): readonly FlowItem[] {
+  const each = (widthMm - COLUMN_GAP_MM) / 2;
+  const rows = styleNames
+    .filter((style) => drawn.has(style))
+    .map((style) =>
+      swatchRow(styles[style].words, (left, top) => styleSwatch(style, left, top), each, ruler),
+    );
+  return rows.flatMap((one, index) => {
+    if (index % 2 === 1) return [];
+    const other = rows[index + 1];
+    if (!other) return [one];
+    return [
+      {
+        name: `${one.name}; ${other.name}`,
+        height: Math.max(one.height, other.height),
+        draw: (left: number, top: number) => [
+          ...one.draw(left, top),
+          ...other.draw(left + each + COLUMN_GAP_MM, top),
+        ],
+      },
+    ];
+  });
+}
+
+const SHARED_WORDS = "Groups with one hatch: the name of the kind stands by the code.";
+
+export const GRID_WORDS = "Crosses: the grid, for squares such as c4.";
 
 /** Names of the plan's kinds in each crossing group, in the order the plan first names them. */
 function kindsByGroup(plan: Plan, book: CropBook): ReadonlyMap<string, readonly string[]> {
@@ -90,12 +133,17 @@ function styleSwatch(style: StyleName, left: number, top: number): readonly Mark
 
 function rowSwatch(left: number, top: number): readonly Mark[] {
   const { width, height } = SWATCH;
-  return rowMarks({ shape: "rectangle", x: 0, y: 0, widthM: 1, lengthM: 1, turnDeg: 0 }, 3, [
-    { x: left, y: top },
-    { x: left + width, y: top },
-    { x: left + width, y: top + height },
-    { x: left, y: top + height },
-  ]);
+  return rowMarks(
+    { shape: "rectangle", x: 0, y: 0, widthM: 1, lengthM: 1, turnDeg: 0 },
+    3,
+    [
+      { x: left, y: top },
+      { x: left + width, y: top },
+      { x: left + width, y: top + height },
+      { x: left, y: top + height },
+    ],
+    0,
+  );
 }
 
 function swatchRing(left: number, top: number): readonly PagePoint[] {
@@ -109,15 +157,15 @@ function swatchRow(
   ruler: TextRuler,
 ): FlowItem {
   const indent = SWATCH.width + SWATCH_GAP_MM;
-  const lines = wrapText(words, widthMm - indent, TYPE_PT.body, ruler);
-  const textHeight = lines.length * lineHeight(TYPE_PT.body);
+  const lines = wrapText(words, widthMm - indent, TYPE_PT.small, ruler);
+  const textHeight = lines.length * lineHeight(TYPE_PT.small);
   const height = Math.max(textHeight, SWATCH.height);
   return {
     name: words,
-    height: height + 1.3,
+    height: height + 0.9,
     draw: (left, top) => [
       ...swatch(left, top + (height - SWATCH.height) / 2),
-      ...textLines(lines, { x: left + indent, y: top + (height - textHeight) / 2 }, TYPE_PT.body),
+      ...textLines(lines, { x: left + indent, y: top + (height - textHeight) / 2 }, TYPE_PT.small),
     ],
   };
 }

@@ -1,4 +1,7 @@
-/** The grid of a plot map: letters from the left, numbers from the top, at a round spacing on the ground. */
+/**
+ * The grid of a plot map: small letters from the left, numbers from the top, at a round spacing on
+ * the ground. Capitals are those of beds and plots.
+ */
 import type { Bounds } from "../geometry/bounds.ts";
 import type { Point } from "../geometry/point.ts";
 import type { LengthUnit } from "../model/length.ts";
@@ -6,12 +9,12 @@ import { type RoundLength, longestRound } from "../page/drawing-ratio.ts";
 
 /** Grid lines lie at most so far apart on paper, mm. */
 const WIDEST_MM = 50;
-/** I and O are left out: on a stake they read as 1 and 0. */
-const LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+/** Without i, l and o, which read as 1 and 0. */
+const LETTERS = "abcdefghjkmnpqrstuvwxyz";
 
 export interface MapGrid {
   readonly spacing: RoundLength;
-  /** Left edge of column A and upper edge of row 1, sheet metres. */
+  /** Left edge of column a and upper edge of row 1, sheet metres. */
   readonly left: number;
   readonly top: number;
 }
@@ -26,7 +29,7 @@ export function mapGrid(whole: Bounds, ratio: number, unit: LengthUnit): MapGrid
   };
 }
 
-/** A, B ... Z, AA, AB ... */
+/** a, b ... z, aa, ab ... */
 export function columnLetters(index: number): string {
   const last = LETTERS[index % LETTERS.length] as string;
   return index < LETTERS.length
@@ -34,7 +37,7 @@ export function columnLetters(index: number): string {
     : columnLetters(Math.floor(index / LETTERS.length) - 1) + last;
 }
 
-/** The square a place lies in, e.g. `C4`. */
+/** The square a place lies in, e.g. `c4`. */
 export function gridReference(grid: MapGrid, place: Point): string {
   const column = Math.floor((place.x - grid.left) / grid.spacing.metres);
   const row = Math.floor((grid.top - place.y) / grid.spacing.metres);

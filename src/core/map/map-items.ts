@@ -3,9 +3,9 @@ import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { LengthUnit } from "../model/length.ts";
 import { type Finding, checkOf } from "../checks/all-checks.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
-import type { AreaShape, Layout, Picture } from "../model/plan.ts";
+import type { AreaShape, Layout, Picture, Planting } from "../model/plan.ts";
 import type { Point } from "../geometry/point.ts";
-import { type Hatch, hatchByGroup } from "../page/hatch.ts";
+import { type Hatch, hatchByGroup, sharedHatchGroups } from "../page/hatch.ts";
 import { type StyleName, coverWords, plantingStyle, surroundingStyle } from "./map-style.ts";
 import { printedPicture } from "./picture-mark.ts";
 import { setOut } from "../fieldwork/set-out.ts";
@@ -20,6 +20,10 @@ export interface MapItem {
   readonly group: string | null;
   /** Words on the map; empty for none. */
   readonly label: string;
+  /** Of a planting, beside its code where there is room. */
+  readonly variety?: { readonly name: string; readonly kind: string };
+  /** Another group of the plan has the same hatch: the kind must stand in words. */
+  readonly isHatchShared?: boolean;
   /** How many rows, and the outline they run along; plantings only. */
   readonly rows?: { readonly count: number | undefined; readonly shape: AreaShape };
 }
@@ -64,7 +68,8 @@ function mapItems(
   inConflict: ReadonlySet<string>,
 ): readonly MapItem[] {
   const hatches = hatchByGroup(plan, (kind) => book.kind(kind)?.group);
-  const kinds = new Map(plan.varieties.map((variety) => [variety.id, variety.kind]));
+  const shared = sharedHatchGroups(hatches);
+  const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety]));
   const hatched = (kind: string | undefined) => {
     const group = book.kind(kind ?? "")?.group ?? null;
     return { group, hatch: group === null ? null : (hatches.get(group) ?? null) };
@@ -99,24 +104,36 @@ function mapItems(
       ...plain,
       label: bed.code,
     })),
-    ...layout.plantings.map((planting) => ({
-      id: planting.id,
-      what: "planting" as const,
-      outline: outlineOf(planting.outline),
-      style: plantingStyle(planting, inConflict.has(planting.id)),
-      ...hatched(kinds.get(planting.variety)),
-      rows: { count: planting.rows, shape: planting.outline },
-      label: [planting.code, coverWords(planting.cover)].filter((part) => part !== "").join(" "),
-    })),
+    ...layout.plantings.map((planting) => {
+      const variety = varieties.get(planting.variety);
+      const look = hatched(variety?.kind);
+      return {
+        id: planting.id,
+        what: "planting" as const,
+        outline: outlineOf(planting.outline),
+        style: plantingStyle(planting, inConflict.has(planting.id)),
+        ...look,
+        rows: { count: planting.rows, shape: planting.outline },
+        label: plantingLabel(planting),
+        variety: { name: variety?.name ?? "", kind: book.kind(variety?.kind ?? "")?.name ?? "" },
+        isHatchShared: look.group !== null && shared.has(look.group),
+      };
+    }),
   ];
+}
+
+/** `B02-1 cage`, `A04-1 to eat`: what is no seed crop says so, to be seen at arm's length. */
+function plantingLabel({ code, cover, purpose }: Planting): string {
+  const use = purpose === "food" ? "to eat" : "";
+  return [code, coverWords(cover), use].filter((part) => part !== "").join(" ");
 }
 
 function stakesOf(layout: Layout, unit: LengthUnit): MapContent["stakes"] {
   const found = setOut(layout, unit);
   return found
     ? [
-        { letter: "A", place: found.a },
-        { letter: "B", place: found.b },
+        { letter: "P", place: found.p },
+        { letter: "Q", place: found.q },
       ]
     : [];
 }

@@ -1,17 +1,20 @@
 /** Map sheets as pages: the drawing, what stands around it, and the panel beside or below. */
-import { checkOf } from "../checks/all-checks.ts";
+import { describeFinding } from "../checks/all-checks.ts";
+import { canHurt } from "../checks/safety.ts";
 import { cutWords } from "./beyond-map.ts";
 import type { FarSource } from "./far-sources.ts";
 import { farSourceText } from "./far-sources.ts";
 import { type NumberedWords, countText, findingTitles } from "./finding-items.ts";
-import { type FlowItem, heading, paragraph } from "../page/flow.ts";
+import { type FlowItem, flowInto, heading, paragraph } from "../page/flow.ts";
 import { GRID_WORDS, keyItems } from "./key-items.ts";
 import type { MapGrid } from "./map-grid.ts";
 import type { MapContent } from "./map-items.ts";
-import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "./map-style.ts";
 import { type PlotMapSettings, mapTitle, sheetText, stampText } from "./map-text.ts";
 import { SEED_LAW } from "./note-items.ts";
+import { plotKeyItems } from "./plot-key.ts";
+import type { PlotRow } from "./plot-rows.ts";
 import type { MapSheet, SheetPlan } from "./page-plan.ts";
 import { fillPanel } from "../page/panel-fill.ts";
 import { type Page, type TextRuler, figure } from "../page/scene.ts";
@@ -29,6 +32,8 @@ export interface MapSet {
   readonly content: MapContent;
   readonly grid: MapGrid;
   readonly numbered: readonly NumberedWords[];
+  /** In the order of the walk. */
+  readonly rows: readonly PlotRow[];
   readonly far: readonly FarSource[];
   /** Names of what goes on beyond the map. */
   readonly cut: readonly string[];
@@ -47,13 +52,7 @@ export function mapSheetPage(set: MapSet, sheet: MapSheet): MapSheetPage {
   const { frame } = plan;
   const view = sheetView(sheet.window, frame.drawing, plan.ratio);
   const drawing = sheetDrawing(set.content, plan, sheet, view, ruler);
-  const words = panelWords(set, sheet, drawing);
-  const { key, before, findings, between, sources } = words;
-  const panel = fillPanel(
-    [...key, ...before, ...findings, ...between, ...sources],
-    frame.panel,
-    (rest) => leftOut(set, words, rest),
-  );
+  const { panel, key } = panelOf(set, sheet, drawing);
   return {
     drawing,
     rest: panel.rest.filter((item) => item.name !== undefined && key.includes(item)),
@@ -93,13 +92,31 @@ function drawingWords({ plan, input }: MapSet, { visible }: SheetDrawing): strin
   ].join(" ");
 }
 
+/** With the plots beside the map where all of them, the key and the count of findings go in. */
+function panelOf(set: MapSet, sheet: MapSheet, drawing: SheetDrawing) {
+  const words = panelWords(set, sheet, drawing);
+  const { safety, plots, key, before, findings, between, sources } = words;
+  const must = [...safety, ...plots, ...key, ...before];
+  const hasPlots = plots.length > 0 && flowInto(must, set.plan.frame.panel).rest.length === 0;
+  const listed = hasPlots ? plots : [];
+  const panel = fillPanel(
+    [...safety, ...listed, ...key, ...before, ...findings, ...between, ...sources],
+    set.plan.frame.panel,
+    (rest) => leftOut(set, words, rest),
+  );
+  return { panel, key };
+}
+
 function panelWidth({ plan }: MapSet): number {
   return Math.min(...plan.frame.panel.map((column) => column.width));
 }
 
 /** What the panel says, in this order. */
 interface PanelWords {
-  /** Which sheet this is, and what is drawn on it. */
+  /** Which sheet this is, and what can hurt somebody: before all else, on every sheet. */
+  readonly safety: readonly FlowItem[];
+  readonly plots: readonly FlowItem[];
+  /** What is drawn on the sheet. */
   readonly key: readonly FlowItem[];
   readonly before: readonly FlowItem[];
   readonly findings: readonly FlowItem[];
@@ -115,31 +132,36 @@ function panelWords(set: MapSet, sheet: MapSheet, drawing: SheetDrawing): PanelW
     ({ number, finding }) =>
       isOne || drawing.numbers.has(number) || isAbout(finding.subjects, drawing),
   );
-  const safety = set.numbered.filter(({ finding }) => checkOf(finding).about === "people");
+  const hurts = set.numbered.filter(({ finding }) => canHurt(finding));
+  // The grower has accepted these; who holds the map may not know them.
+  const known = input.result.accepted.filter(canHurt);
+  const bold = (words: string) => paragraph(words, width, TYPE_PT.body, ruler, { isBold: true });
+  const codes = new Set([...drawing.visible].map(({ id }) => id));
+  const rows = set.rows.filter(({ id }) => codes.has(id));
   const small = (words: string) => paragraph(words, width, TYPE_PT.small, ruler);
   return {
-    key: [
+    safety: [
+      ...hurts.map(({ number, words }) =>
+        bold(`Caution: ${words.title}. Read number ${number} in the notes.`),
+      ),
+      ...known.map((finding) =>
+        bold(`Caution: ${describeFinding(finding, wordingOf(input)).title}.`),
+      ),
       ...(isOne ? [] : sheetIndex(plan, set.content, sheet, width, ruler)),
+    ],
+    plots: plotKeyItems(rows, width, ruler),
+    key: [
       ...keyItems(input.plan, input.book, drawing, width, ruler),
       { ...small(GRID_WORDS), name: GRID_WORDS },
     ],
     before: [
       ...(set.cut.length > 0 ? [small(cutWords(set.cut))] : []),
-      ...safety.map(({ number, words }) =>
-        paragraph(
-          `Caution: ${words.title}. Read number ${number} in the notes.`,
-          width,
-          TYPE_PT.body,
-          ruler,
-          { isBold: true },
-        ),
-      ),
       ...(isPassedOn(input) ? [small(SEED_LAW)] : []),
       heading(`Checks: ${countText(input.result.findings)}`, width, TYPE_PT.body, ruler),
     ],
     findings: findingTitles(here, width, ruler),
     between: [
-      ...(set.numbered.length > 0 ? [small("All of them, in full, in the notes.")] : []),
+      ...(set.numbered.length > 0 ? [small(ALL_IN_NOTES)] : []),
       ...(set.far.length > 0
         ? [heading("Pollen sources beyond the map", width, TYPE_PT.body, ruler)]
         : []),
@@ -148,10 +170,12 @@ function panelWords(set: MapSet, sheet: MapSheet, drawing: SheetDrawing): PanelW
   };
 }
 
+const ALL_IN_NOTES = "All of them, in full, in the notes.";
+
 /** What is said at the foot of a panel that had no room for the rest. */
 function leftOut(
   set: MapSet,
-  { key, before, findings, sources }: PanelWords,
+  { key, before, findings, between, sources }: PanelWords,
   rest: readonly FlowItem[],
 ): readonly FlowItem[] {
   const count = (items: readonly FlowItem[]) => items.filter((item) => rest.includes(item)).length;
@@ -163,6 +187,12 @@ function leftOut(
     ...(isHeadingLost ? [`Checks: ${countText(set.input.result.findings)}, in the notes.`] : []),
     ...(lostFindings > 0 && !isHeadingLost
       ? [`And ${lostFindings} more${isOneSheet(set) ? "" : " on this sheet,"} in the notes.`]
+      : []),
+    ...(lostFindings === 0 &&
+    !isHeadingLost &&
+    findings.length > 0 &&
+    count(between.slice(0, 1)) > 0
+      ? [ALL_IN_NOTES]
       : []),
     ...(lostSources > 0
       ? [`Pollen sources beyond the map: ${lostSources} ${isSome ? "more " : ""}in the notes.`]

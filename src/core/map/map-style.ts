@@ -28,33 +28,35 @@ export interface Style {
   readonly pen: Pen;
   /** A white line along the middle of the pen makes it double. */
   readonly isDouble?: boolean;
+  /** Grey of its ground where that is not the paper's white. */
+  readonly fill?: number;
   /** What the key says. */
   readonly words: string;
 }
 
-/** In the order of the key. */
+/**
+ * In the order of the key. Told apart without colour or grey by what is in them, not by dashes
+ * alone: ticks, waves, posts, a black corner; see ground-marks.ts.
+ */
 export const styles: Readonly<Record<StyleName, Style>> = {
-  seed: { pen: { widthMm: 0.5 }, words: "kept for seed" },
-  "not seed": { pen: { widthMm: 0.4, dashMm: [1.5, 0.9] }, words: "not kept for seed" },
-  conflict: { pen: { widthMm: 1.1 }, isDouble: true, words: "named in a conflict" },
-  measure: { pen: { widthMm: 0.35 }, words: "too close, with its number in the list" },
-  rows: { pen: { widthMm: 0.3 }, words: "ends of the rows; the dot: row 1, first plant" },
-  stake: { pen: { widthMm: 0.35 }, words: "stake to measure from; A is the origin" },
-  pollen: {
-    pen: { widthMm: 0.4, dashMm: [2.4, 0.8, 0.4, 0.8] },
-    words: "pollen source beyond the beds",
-  },
-  point: { pen: { widthMm: 0.35 }, words: "single plant or stand beyond the beds" },
+  seed: { pen: { widthMm: 0.55 }, words: "for seed" },
+  "not seed": { pen: { widthMm: 0.4, dashMm: [1.5, 0.9] }, words: "not for seed" },
+  conflict: { pen: { widthMm: 1.1 }, isDouble: true, words: "in a conflict" },
+  measure: { pen: { widthMm: 0.35 }, words: "too close" },
+  rows: { pen: { widthMm: 0.3 }, words: "row ends; dot: row 1" },
+  stake: { pen: { widthMm: 0.35 }, words: "stake for tapes" },
+  pollen: { pen: { widthMm: 0.4, dashMm: [2.4, 0.8, 0.4, 0.8] }, words: "pollen source" },
+  point: { pen: { widthMm: 0.35 }, words: "single plant or stand" },
   bed: { pen: { widthMm: 0.25 }, words: "bed" },
-  site: { pen: { widthMm: 0.25, dashMm: [4, 1, 1, 1] }, words: "edge of the site" },
+  site: { pen: { widthMm: 0.3, dashMm: [6, 1, 0.6, 1, 0.6, 1] }, words: "site's edge" },
   hedge: { pen: { widthMm: 0.9, dashMm: [0.5, 0.5] }, words: "hedge" },
   fence: { pen: { widthMm: 0.3, dashMm: [1.6, 0.5] }, words: "fence" },
-  tree: { pen: { widthMm: 0.3, dashMm: [0.8, 0.5] }, words: "tree; the cross: its trunk" },
+  tree: { pen: { widthMm: 0.3, dashMm: [0.8, 0.5] }, words: "tree; cross: trunk" },
   building: { pen: { widthMm: 0.8 }, words: "building" },
-  water: { pen: { widthMm: 0.3, dashMm: [3, 0.7, 0.7, 0.7, 0.7, 0.7] }, words: "water" },
-  path: { pen: { widthMm: 0.2, dashMm: [2.5, 1.2] }, words: "path" },
-  slope: { pen: { widthMm: 0.2, dashMm: [4, 1.5] }, words: "slope; the arrow points down" },
-  other: { pen: { widthMm: 0.25, dashMm: [0.4, 0.8] }, words: "other surroundings" },
+  water: { pen: { widthMm: 0.3 }, words: "water" },
+  path: { pen: { widthMm: 0.15 }, fill: 0.9, words: "path" },
+  slope: { pen: { widthMm: 0.2, dashMm: [4, 1.5] }, words: "slope; arrow: down" },
+  other: { pen: { widthMm: 0.25, dashMm: [0.4, 0.8] }, words: "other ground" },
   differs: {
     pen: { widthMm: 2, grey: 0.62 },
     words: "differs; its number stands in the list of differences",

@@ -17,6 +17,8 @@ export interface PlotMapSettings {
   readonly printedAt: string;
   /** Sheets that go with the map; absent: none. */
   readonly companions?: readonly CompanionId[];
+  /** Bed cards on a page; absent: four. Two are read from farther off. */
+  readonly cardsPerPage?: 2 | 4;
 }
 
 /** `Seed plots, Fallow End, season 2027`. */

@@ -77,6 +77,28 @@ export function suggestRatio(
   return rows * columns <= MAX_SHEETS ? readable : onOne;
 }
 
+/** How a map is offered first. */
+export interface SuggestedSheets {
+  readonly orientation: Orientation;
+  readonly ratio: number;
+}
+
+/** The way the paper lies that takes fewest sheets at a legible ratio; then the finer ratio. */
+export function suggestSheets(plan: Plan, layout: Layout, paper: PaperName): SuggestedSheets {
+  const tried = (["landscape", "portrait"] as const).map((orientation) => {
+    const ratio = suggestRatio(plan, layout, paper, orientation);
+    const { sheets } = planSheets(plan, layout, { paper, orientation }, ratio);
+    return { orientation, ratio, sheets: sheets.length };
+  });
+  const [lying, standing] = tried;
+  if (!lying || !standing) throw new RangeError("No way to lay the paper");
+  const isBetter =
+    standing.sheets < lying.sheets ||
+    (standing.sheets === lying.sheets && standing.ratio < lying.ratio);
+  const { orientation, ratio } = isBetter ? standing : lying;
+  return { orientation, ratio };
+}
+
 /** Whether codes go into all plantings but a tenth; those get leader lines. */
 function isReadable({ plantings }: Layout, ratio: number): boolean {
   const small = plantings.filter(({ outline }) => {

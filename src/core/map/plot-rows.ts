@@ -17,15 +17,19 @@ import type { Plan, Planting } from "../model/plan.ts";
 import { type MapGrid, gridReference } from "./map-grid.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { coverWords } from "./map-style.ts";
+import { lotCodesToSow } from "../lots/lot-book.ts";
 import { walkingNumbers } from "../fieldwork/walking-order.ts";
 
 export interface PlotRow {
+  readonly id: string;
   readonly code: string;
   /** Its number on the walk through the garden. */
   readonly walk: string;
   readonly square: string;
   readonly kind: string;
   readonly variety: string;
+  /** Codes of the lots it is sown from; empty where none is named. */
+  readonly lot: string;
   /** `seed`, `food`, `other`, and the cover if there is one. */
   readonly purpose: string;
   readonly plants: string;
@@ -37,7 +41,7 @@ export interface PlotRow {
   readonly nearestDistance: string;
 }
 
-/** In the order of their codes, `B2-1` before `B10-1`. */
+/** In the order of the walk. */
 export function plotRows(input: CheckedLayout, grid: MapGrid): readonly PlotRow[] {
   const { plan, layout, result, book } = input;
   const nearest = nearestPairs(result.stands, book);
@@ -48,30 +52,35 @@ export function plotRows(input: CheckedLayout, grid: MapGrid): readonly PlotRow[
   const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety]));
   const date = dateWriter(plan);
   const walk = walkingNumbers(layout);
-  return byCode(layout.plantings).map((planting): PlotRow => {
-    const variety = varieties.get(planting.variety);
-    const stand = result.standById.get(planting.id);
-    const pair = nearest.get(planting.id);
-    const other = pair && (pair.seedParent === planting.id ? pair.pollenSource : pair.seedParent);
-    return {
-      code: planting.code,
-      walk: String(walk.get(planting.id) ?? ""),
-      square: stand ? gridReference(grid, boundsCentre(stand.outline.bounds)) : "",
-      kind: book.kind(variety?.kind ?? "")?.name ?? "",
-      variety: `${variety?.name ?? ""}${variety?.hybrid === true ? " (hybrid)" : ""}`.trim(),
-      purpose: [planting.purpose, coverWords(planting.cover)]
-        .filter((part) => part !== "")
-        .join(", "),
-      plants: plantsText(planting),
-      size: sizeText(planting, stand, plan.units),
-      start: planting.start
-        ? `${planting.start.method === "sown" ? "sown" : "set out"} ${date(planting.start.date)}`
-        : "",
-      bloom: bloomText(planting, stand, date),
-      nearest: other === undefined ? "" : (codes.get(other) ?? other),
-      nearestDistance: pair ? distanceText(pair, planting.id, plan.units) : "",
-    };
-  });
+  const place = ({ id }: Planting) => walk.get(id) ?? Infinity;
+  return byCode(layout.plantings)
+    .toSorted((a, b) => place(a) - place(b))
+    .map((planting): PlotRow => {
+      const variety = varieties.get(planting.variety);
+      const stand = result.standById.get(planting.id);
+      const pair = nearest.get(planting.id);
+      const other = pair && (pair.seedParent === planting.id ? pair.pollenSource : pair.seedParent);
+      return {
+        id: planting.id,
+        code: planting.code,
+        walk: String(walk.get(planting.id) ?? ""),
+        square: stand ? gridReference(grid, boundsCentre(stand.outline.bounds)) : "",
+        kind: book.kind(variety?.kind ?? "")?.name ?? "",
+        variety: `${variety?.name ?? ""}${variety?.hybrid === true ? " (hybrid)" : ""}`.trim(),
+        lot: lotCodesToSow(plan, planting, variety),
+        purpose: [planting.purpose, coverWords(planting.cover)]
+          .filter((part) => part !== "")
+          .join(", "),
+        plants: plantsText(planting),
+        size: sizeText(planting, stand, plan.units),
+        start: planting.start
+          ? `${planting.start.method === "sown" ? "sow" : "set out"} ${date(planting.start.date)}`
+          : "",
+        bloom: bloomText(planting, stand, date),
+        nearest: other === undefined ? "" : (codes.get(other) ?? other),
+        nearestDistance: pair ? distanceText(pair, planting.id, plan.units) : "",
+      };
+    });
 }
 
 /**

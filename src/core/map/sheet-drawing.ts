@@ -7,13 +7,14 @@ import { type Ring, boxOf } from "../page/label-box.ts";
 import type { Ground } from "../page/label-places.ts";
 import { labelPlacer } from "../page/label-placer.ts";
 import type { MapContent, MapItem } from "./map-items.ts";
-import { type StyleName, TYPE_PT, styles } from "./map-style.ts";
+import { type StyleName, styles } from "./map-style.ts";
 import { pictureMark } from "./picture-mark.ts";
 import type { MapSheet, SheetPlan } from "./page-plan.ts";
 import { type Box, type Mark, type PagePoint, type TextRuler, area } from "../page/scene.ts";
 import { rowMarks } from "./row-marks.ts";
 import { stakeMarks } from "./stake-marks.ts";
-import { type LabelRule, placeLabels } from "./sheet-labels.ts";
+import { LABEL_RULES, isHatchReadable, plantingLabels } from "./label-rules.ts";
+import { placeLabels } from "./sheet-labels.ts";
 import { measuredMarks } from "./measured-marks.ts";
 import { joinMarks } from "./sheet-index.ts";
 import type { SheetView } from "../page/sheet-view.ts";
@@ -32,43 +33,11 @@ export interface SheetDrawing {
   readonly visible: ReadonlySet<MapItem>;
   /** Items whose words are on this sheet. */
   readonly labelled: ReadonlySet<MapItem>;
+  /** Of those, plantings whose variety stands with the code. */
+  readonly named: ReadonlySet<MapItem>;
   /** Numbers of measured findings on this sheet. */
   readonly numbers: ReadonlySet<number>;
 }
-
-const { code, small, least } = TYPE_PT;
-
-/** A code is rather turned than set small, and rather set small than put elsewhere. */
-const LABEL_RULES = {
-  planting: {
-    isBoxed: true,
-    tries: [
-      { place: "inside", sizesPt: [code, 9, small] },
-      { place: "turned", sizesPt: [code, 9, small] },
-      { place: "inside", sizesPt: [least] },
-      { place: "turned", sizesPt: [least] },
-      { place: "over", sizesPt: [9, small, least] },
-      { place: "apart", sizesPt: [small, least] },
-    ],
-  },
-  bed: {
-    isBoxed: false,
-    tries: [
-      { place: "beside", sizesPt: [small, least] },
-      { place: "inside", sizesPt: [small, least] },
-      { place: "apart", sizesPt: [small, least] },
-    ],
-  },
-  surrounding: {
-    isBoxed: false,
-    tries: [
-      { place: "inside", sizesPt: [small] },
-      { place: "turned", sizesPt: [small] },
-      { place: "beside", sizesPt: [small, least] },
-      { place: "apart", sizesPt: [small, least] },
-    ],
-  },
-} as const satisfies Readonly<Record<string, LabelRule>>;
 
 export function sheetDrawing(
   content: MapContent,
@@ -77,35 +46,36 @@ export function sheetDrawing(
   view: SheetView,
   ruler: TextRuler,
 ): SheetDrawing {
-  const window = windowOutline(sheet);
-  const shown = content.items
-    .filter((item) => gapBetween(item.outline, window).distanceM === 0)
-    .map((item) => ({ item, ground: groundOf(item, view) }));
+  const shown = shownItems(content, sheet, view);
   const drawAll = (isSymbol: boolean) =>
     shown
       .filter(({ ground }) => ground.isSymbol === isSymbol)
       .flatMap(({ item, ground }) => areaMarks(item, ground.rings));
-  const placer = labelPlacer(
-    view.box,
-    shown.filter(({ item }) => item.what !== "site").map(({ ground }) => ground),
-  );
-  const label = (what: keyof typeof LABEL_RULES) =>
-    placeLabels(
-      shown.filter(({ item }) => item.what === what && item.label !== ""),
-      placer,
-      ruler,
-      LABEL_RULES[what],
+  const grounds = shown.filter(({ item }) => item.what !== "site").map(({ ground }) => ground);
+  const slivers = shown.filter(({ ground }) => isSliver(ground, view.box));
+  const labelled = (what: MapItem["what"]) =>
+    shown.filter(
+      (each) => each.item.what === what && each.item.label !== "" && !slivers.includes(each),
     );
   // What must not be missed is placed first and so has the best place.
-  const joins = joinMarks(plan, sheet, view.box, placer, ruler);
-  const codes = label("planting");
+  const { placer, codes, joins } = plantingLabels(
+    labelled("planting"),
+    () => labelPlacer(view.box, grounds),
+    (fresh) => joinMarks(plan, sheet, view.box, fresh, ruler),
+    ruler,
+  );
+  const label = (what: "bed" | "surrounding") =>
+    placeLabels(labelled(what), placer, ruler, LABEL_RULES[what]);
   const measured = measuredMarks(content.measured, plan.whole, view, placer, ruler);
   const beds = label("bed");
   const names = label("surrounding");
-  const rows = shown.flatMap(({ item, ground }) =>
-    item.rows && ground.rings[0] ? rowMarks(item.rows.shape, item.rows.count, ground.rings[0]) : [],
-  );
+  const rows = shown.flatMap(rowsOf);
   const stakes = stakesIn(content, view);
+  const whole = new Map(shown.map(({ item, original }) => [item, original]));
+  const originals = (items: readonly MapItem[]) =>
+    new Set(items.map((item) => whole.get(item) ?? item));
+  // A line under the map says what its edge cuts.
+  const cut = slivers.flatMap(({ item }) => (item.what === "surrounding" ? [item] : []));
   return {
     marks: [
       ...(content.picture ? [pictureMark(content.picture, view)] : []),
@@ -121,14 +91,65 @@ export function sheetDrawing(
       ...stakes.flatMap(({ letter, centre }) => stakeMarks(letter, centre)),
     ],
     styles: new Set([
-      ...shown.map(({ item }) => item.style),
+      ...shown.flatMap(({ item }) => (namesItself(item, names.placed) ? [] : [item.style])),
       ...extraStyles(measured.numbers.size > 0, rows.length > 0, stakes.length > 0),
     ]),
     hatches: hatchesOf(shown.map(({ item }) => item)),
-    visible: new Set(shown.map(({ item }) => item)),
-    labelled: new Set([...codes.placed, ...beds.placed, ...names.placed]),
+    visible: originals(shown.map(({ item }) => item)),
+    labelled: originals([...codes.placed, ...beds.placed, ...names.placed, ...cut]),
+    named: originals(codes.named),
     numbers: measured.numbers,
   };
+}
+
+interface Shown {
+  /** As drawn here. */
+  readonly item: MapItem;
+  readonly original: MapItem;
+  readonly ground: Ground;
+}
+
+function rowsOf({ item: { rows }, ground: { rings } }: Shown): readonly Mark[] {
+  return rows && rings[0] ? rowMarks(rows.shape, rows.count, rings[0]) : [];
+}
+
+/** What of the content is on the sheet. */
+function shownItems({ items }: MapContent, sheet: MapSheet, view: SheetView): readonly Shown[] {
+  const window = windowOutline(sheet);
+  return items
+    .filter((item) => gapBetween(item.outline, window).distanceM === 0)
+    .map((original) => {
+      const ground = groundOf(original, view);
+      return { item: withoutLostHatch(original, ground), original, ground };
+    });
+}
+
+/** `West hedge` written on it needs no hedge in the key. */
+function namesItself(item: MapItem, named: readonly MapItem[]): boolean {
+  const isGround = item.what === "surrounding" && item.style !== "pollen" && item.style !== "point";
+  return (
+    isGround && named.includes(item) && item.label.toLowerCase().includes(styles[item.style].words)
+  );
+}
+
+/** A hatch that cannot be read is left off; the kind stands in words by the code. */
+function withoutLostHatch(item: MapItem, ground: Ground): MapItem {
+  if (item.what !== "planting" || item.hatch === null || isHatchReadable(ground)) return item;
+  return { ...item, hatch: null };
+}
+
+/** Of what the frame cuts, less than this is no ground to put a name on; mm. */
+const SLIVER_MM = 3;
+
+function isSliver({ box, isSymbol, isPlanted }: Ground, frame: Box): boolean {
+  const across = overlapOf(box.left, box.width, frame.left, frame.width);
+  const down = overlapOf(box.top, box.height, frame.top, frame.height);
+  const isCut = across < box.width - 0.01 || down < box.height - 0.01;
+  return isCut && !isSymbol && !isPlanted && Math.min(across, down) < SLIVER_MM;
+}
+
+function overlapOf(start: number, length: number, from: number, shown: number): number {
+  return Math.min(start + length, from + shown) - Math.max(start, from);
 }
 
 function hatchesOf(items: readonly MapItem[]): SheetDrawing["hatches"] {
@@ -204,8 +225,8 @@ export function areaMarks(
   { style, hatch }: Pick<MapItem, "style" | "hatch">,
   rings: readonly Ring[],
 ): readonly Mark[] {
-  const { pen, isDouble } = styles[style];
-  const filled = style === "site" || style === "path" || style === "was" ? null : 1;
+  const { pen, isDouble, fill = 1 } = styles[style];
+  const filled = style === "site" || style === "was" ? null : fill;
   const outer: Mark = { kind: "area", rings, fill: filled, hatch, pen };
   const inner: readonly Mark[] = isDouble
     ? rings.map((ring) => area(ring, null, { widthMm: pen.widthMm * 0.36, grey: 1 }))

@@ -62,7 +62,7 @@ export function headerMarks(
 }
 
 /** An arrow to true north. With the sheet's up at 30 degrees, north lies 30 degrees to the left. */
-function northArrow(centre: PagePoint, upBearingDeg: number): readonly Mark[] {
+export function northArrow(centre: PagePoint, upBearingDeg: number): readonly Mark[] {
   const angle = (-upBearingDeg * Math.PI) / 180;
   const place = (right: number, up: number): PagePoint => ({
     x: centre.x + right * Math.cos(angle) + up * Math.sin(angle),

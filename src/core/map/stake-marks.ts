@@ -2,13 +2,26 @@
 import { TYPE_PT } from "./map-style.ts";
 import { type Mark, type PagePoint, capHeight, text } from "../page/scene.ts";
 
+/** Radius of the ring round a stake, mm. */
+export const STAKE_RING_MM = 1.6;
+
 /** A stake as on the map and the sketch: a black dot in a ring, and its letter. */
-export function stakeMarks(letter: string, centre: PagePoint): readonly Mark[] {
+export function stakeMarks(
+  letter: string,
+  centre: PagePoint,
+  place: "beside" | "below" = "beside",
+): readonly Mark[] {
+  const cap = capHeight(TYPE_PT.code);
+  const at =
+    place === "beside"
+      ? { x: centre.x + 2.6, y: centre.y + cap / 2 }
+      : { x: centre.x, y: centre.y + STAKE_RING_MM + 0.9 + cap };
   return [
-    { kind: "circle", centre, radiusMm: 1.6, fill: 1, pen: { widthMm: 0.35 } },
+    { kind: "circle", centre, radiusMm: STAKE_RING_MM, fill: 1, pen: { widthMm: 0.35 } },
     { kind: "circle", centre, radiusMm: 0.6, fill: 0, pen: null },
-    text({ x: centre.x + 2.6, y: centre.y + capHeight(TYPE_PT.code) / 2 }, letter, TYPE_PT.code, {
+    text(at, letter, TYPE_PT.code, {
       isBold: true,
+      align: place === "beside" ? "left" : "middle",
     }),
   ];
 }

@@ -23,12 +23,16 @@ export interface FlowItem {
   readonly isKeptWithNext?: boolean;
   /** Left out at the top of a column. */
   readonly isSpace?: boolean;
+  /** Drawn above this item where it begins a column: the head of a table that goes on there. */
+  readonly again?: FlowItem;
 }
 
 export interface Flowed {
   readonly marks: readonly Mark[];
   /** What found no room. */
   readonly rest: readonly FlowItem[];
+  /** How far down the fullest column is filled, millimetres from its top. */
+  readonly filledMm: number;
 }
 
 const LINE_HEIGHT = 1.3;
@@ -41,6 +45,7 @@ export function lineHeight(sizePt: number): number {
 export function flowInto(items: readonly FlowItem[], columns: readonly Box[]): Flowed {
   const marks: Mark[] = [];
   let next = 0;
+  let filledMm = 0;
   for (const column of columns) {
     let top = column.top;
     const bottom = column.top + column.height;
@@ -51,13 +56,18 @@ export function flowInto(items: readonly FlowItem[], columns: readonly Box[]): F
         continue;
       }
       if (top + keptHeight(items, next) > bottom + 1e-6 && top > column.top) break;
+      if (item.again && top === column.top) {
+        marks.push(...item.again.draw(column.left, top));
+        top += item.again.height;
+      }
       if (item.isHeading && top > column.top) top += ABOVE_HEADING_MM;
       marks.push(...item.draw(column.left, top));
       top += item.height;
       next += 1;
+      filledMm = Math.max(filledMm, top - column.top);
     }
   }
-  return { marks, rest: items.slice(next) };
+  return { marks, rest: items.slice(next), filledMm };
 }
 
 /** Height of an item with all that must not be parted from it, millimetres. */
@@ -170,6 +180,21 @@ export function heading(
 ): FlowItem {
   const item = paragraph(words, widthMm, sizePt, ruler, { isBold: true, after: 1 });
   return { ...item, draw: drawnIn(SUBHEADING, item.draw), isHeading: true };
+}
+
+/** Several items as one that is never parted. @param gapMm between them */
+export function together(items: readonly FlowItem[], gapMm = 0): FlowItem {
+  return {
+    height: items.reduce((sum, { height }) => sum + height, 0) + gapMm * (items.length - 1),
+    draw: (left, top) => {
+      let y = top;
+      return items.flatMap((item) => {
+        const marks = item.draw(left, y);
+        y += item.height + gapMm;
+        return marks;
+      });
+    },
+  };
 }
 
 /** Empty room between two items; none at the top of a column. */

@@ -1,6 +1,6 @@
 /**
- * Hatches: one per crossing group, the same on sheet, seed list, bloom strip, legend and paper,
- * so that the eye sees "these mix" before it reads. Sizes are in hatch units: CSS pixels on
+ * Hatches: one per crossing group, the same in every plan, on sheet, seed list, bloom strip,
+ * legend and paper, so that the eye sees "these mix" before it reads. Sizes are in hatch units: CSS pixels on
  * screen, a quarter of a millimetre on paper - never metres. Angles avoid 0 and 90 degrees to the
  * page, which read as rows. Code is the first reading, hatch the second, tint the last.
  */
@@ -47,6 +47,35 @@ export const hatches: readonly Hatch[] = [
   ),
   hatch("wide", [line(60, 13)], null, ["#ECE4DC", "#332B24"], ["#82684F", "#C7AC91"]),
   hatch("fine-dots", [], marks("dot", 5.5, 0.9), ["#E4E4E4", "#2C2F31"], ["#6A6F72", "#ACB2B6"]),
+  hatch(
+    "close-cross",
+    [line(45, 5), line(135, 5)],
+    null,
+    ["#EFD9D3", "#3B2723"],
+    ["#9C5A48", "#DB9F8C"],
+  ),
+  hatch(
+    "short-dashes",
+    [line(155, 7, [4, 5])],
+    null,
+    ["#DCE8DA", "#22321F"],
+    ["#56805A", "#93C292"],
+  ),
+  hatch(
+    "lined-dots",
+    [line(35, 15)],
+    marks("dot", 10, 1.5),
+    ["#DDE2EE", "#232A3D"],
+    ["#566C9B", "#9DB0DC"],
+  ),
+  hatch(
+    "lined-rings",
+    [line(145, 17)],
+    marks("ring", 15, 3),
+    ["#EAE0E8", "#352A34"],
+    ["#82617C", "#C7A5C1"],
+  ),
+  hatch("steep", [line(70, 6)], null, ["#E2E9E9", "#253233"], ["#577B7C", "#95BDBE"]),
 ];
 
 function line(angleDeg: number, spacing: number, dash?: readonly [number, number]): HatchLines {
@@ -74,8 +103,45 @@ function hatch(
 }
 
 /**
- * Hatch of each crossing group in a plan, in the order the seed list first names them. With more
- * groups than hatches they repeat; the code on every planting still tells them apart.
+ * Which groups have which hatch, for ever: a grower's maps of all years and fields agree. Groups
+ * often grown together have unlike ones; those of one line share theirs, so that words tell them
+ * apart where a plan has two of them.
+ */
+const GROUPS: Readonly<Record<string, string>> = {
+  cross: "tomato asparagus flax pearl-millet",
+  rising: "bean buckwheat cosmos rice quinoa",
+  dots: "carrot okra oat bottle-gourd",
+  dashes: "beet mung-bean nasturtium rye",
+  falling: "lettuce hyacinth-bean sesame west-india-gherkin",
+  rings: "onion soybean calendula bitter-gourd",
+  pluses: "squash celery tobacco chickpea",
+  "broken-cross": "brassica peanut sweet-pea husk-tomato",
+  wide: "pea watermelon zinnia caraway",
+  "fine-dots": "maize parsley chives luffa",
+  "close-cross": "pepper coriander marigold wax-gourd",
+  "short-dashes": "cucumber spinach sorghum fenugreek white-mustard",
+  "lined-dots": "leek eggplant sunflower orach pigeon-pea",
+  "lined-rings": "radish melon cowpea cynara safflower",
+  steep: "broad-bean parsnip chicory basil lima-bean amaranth corn-salad dill fennel rocket",
+};
+
+const HATCH_OF_GROUP: ReadonlyMap<string, Hatch> = new Map(
+  hatches.flatMap((each) =>
+    (GROUPS[each.id] ?? "").split(" ").map((group) => [group, each] as const),
+  ),
+);
+
+/** Of a group in the table; else, of a grower's own kinds, one that follows from its id alone. */
+export function hatchOfGroup(group: string): Hatch {
+  const known = HATCH_OF_GROUP.get(group);
+  if (known) return known;
+  let sum = 0;
+  for (const char of group) sum = (sum * 31 + (char.codePointAt(0) ?? 0)) % 1_000_003;
+  return hatches[sum % hatches.length] as Hatch;
+}
+
+/**
+ * Hatch of each crossing group in a plan, in the order the seed list first names them.
  * @param groupOf crossing group of a kind id
  */
 export function hatchByGroup(
@@ -89,8 +155,17 @@ export function hatchByGroup(
   ];
   for (const kind of kinds) {
     const group = groupOf(kind);
-    if (group === undefined || byGroup.has(group)) continue;
-    byGroup.set(group, hatches[byGroup.size % hatches.length] as Hatch);
+    if (group !== undefined) byGroup.set(group, hatchOfGroup(group));
   }
   return byGroup;
+}
+
+/** Groups of a plan that share their hatch with another: words must tell them apart. */
+export function sharedHatchGroups(byGroup: ReadonlyMap<string, Hatch>): ReadonlySet<string> {
+  const groups = [...byGroup];
+  return new Set(
+    groups.flatMap(([group, { id }]) =>
+      groups.some(([other, its]) => other !== group && its.id === id) ? [group] : [],
+    ),
+  );
 }

@@ -11,6 +11,7 @@ const GAP_MM = 2;
 const SIDE_BAR_MM = 9;
 /** Below this width the scale bar and the check bars stand one above the other. */
 const FOOT_IN_ONE_ROW_MM = 185;
+const FOOT_MM = { inOneRow: 12, inTwo: 24 } as const;
 
 export interface PageFrame {
   readonly size: PaperSize;
@@ -29,53 +30,80 @@ export interface PageFrame {
 
 export function pageFrame(paper: PaperName, orientation: Orientation): PageFrame {
   const size = paperSize(paper, orientation);
-  const left = PAGE_MARGIN_MM;
-  const width = size.widthMm - 2 * PAGE_MARGIN_MM;
-  const isFootInOneRow = width >= FOOT_IN_ONE_ROW_MM;
-  const footHeight = isFootInOneRow ? 12 : 24;
-  // The upright check bars stand beside header and drawing: even A5 has 4 in of height there.
-  const headerWidth = width - SIDE_BAR_MM - GAP_MM;
-  const header: Box = { left, top: PAGE_MARGIN_MM, width: headerWidth, height: HEADER_MM };
+  const room: Box = {
+    left: PAGE_MARGIN_MM,
+    top: PAGE_MARGIN_MM,
+    width: size.widthMm - 2 * PAGE_MARGIN_MM,
+    height: size.heightMm - 2 * PAGE_MARGIN_MM,
+  };
+  return { size, ...(orientation === "landscape" ? besideDrawing(room) : belowDrawing(room)) };
+}
+
+type Parts = Omit<PageFrame, "size">;
+
+/** The panel has the whole height of the page where the bars go in one row under the drawing. */
+function besideDrawing({ left, top, width, height }: Box): Parts {
+  const panelWidth = clamp((width + 2 * PAGE_MARGIN_MM) * 0.22, 48, 84);
+  const panelLeft = left + width - panelWidth;
+  const drawingWidth = width - panelWidth - 3;
+  const isFull = drawingWidth >= FOOT_IN_ONE_ROW_MM;
+  const isFootInOneRow = isFull || width >= FOOT_IN_ONE_ROW_MM;
+  const footHeight = isFootInOneRow ? FOOT_MM.inOneRow : FOOT_MM.inTwo;
   const foot: Box = {
     left,
-    top: size.heightMm - PAGE_MARGIN_MM - footHeight,
-    width,
+    top: top + height - footHeight,
+    width: isFull ? drawingWidth : width,
     height: footHeight,
   };
-  const top = PAGE_MARGIN_MM + HEADER_MM;
-  const height = foot.top - GAP_MM - top;
-  const rest = { size, header, foot, isFootInOneRow };
-  return orientation === "landscape"
-    ? { ...rest, ...besideDrawing({ left, top, width, height }, size.widthMm) }
-    : { ...rest, ...belowDrawing({ left, top, width, height }, size.heightMm) };
-}
-
-type Middle = Pick<PageFrame, "drawing" | "panel" | "sideBar">;
-
-function besideDrawing({ left, top, width, height }: Box, pageMm: number): Middle {
-  const panelWidth = clamp(pageMm * 0.22, 48, 84);
-  const panelLeft = left + width - panelWidth;
+  const middle = { top: top + HEADER_MM, height: height - HEADER_MM - footHeight - GAP_MM };
   return {
-    drawing: inset({ left, top, width: width - panelWidth - 3, height }),
-    panel: [{ left: panelLeft, top, width: panelWidth - SIDE_BAR_MM - GAP_MM, height }],
-    sideBar: sideBar(left + width, top + height),
+    header: {
+      left,
+      top,
+      width: isFull ? drawingWidth : width - SIDE_BAR_MM - GAP_MM,
+      height: HEADER_MM,
+    },
+    foot,
+    isFootInOneRow,
+    drawing: inset({ left, width: drawingWidth, ...middle }),
+    panel: [
+      {
+        left: panelLeft,
+        width: panelWidth - SIDE_BAR_MM - GAP_MM,
+        ...(isFull ? { top, height } : middle),
+      },
+    ],
+    sideBar: sideBar(left + width, isFull ? top + height : middle.top + middle.height),
   };
 }
 
-function belowDrawing({ left, top, width, height }: Box, pageMm: number): Middle {
-  const panelHeight = clamp(pageMm * 0.23, 44, 84);
-  const upper = height - panelHeight - GAP_MM;
-  const columns = width < FOOT_IN_ONE_ROW_MM ? 2 : 3;
+function belowDrawing({ left, top, width, height }: Box): Parts {
+  const isFootInOneRow = width >= FOOT_IN_ONE_ROW_MM;
+  const footHeight = isFootInOneRow ? FOOT_MM.inOneRow : FOOT_MM.inTwo;
+  const foot: Box = { left, top: top + height - footHeight, width, height: footHeight };
+  const middleTop = top + HEADER_MM;
+  const panelHeight = clamp((height + 2 * PAGE_MARGIN_MM) * 0.23, 44, 84);
+  const upper = foot.top - GAP_MM - middleTop - panelHeight - GAP_MM;
+  const columns = isFootInOneRow ? 3 : 2;
   const columnWidth = (width - 5 * (columns - 1)) / columns;
   return {
-    drawing: inset({ left, top, width: width - SIDE_BAR_MM - GAP_MM, height: upper }),
+    // The upright check bars stand beside header and drawing: even A5 has 4 in of height there.
+    header: { left, top, width: width - SIDE_BAR_MM - GAP_MM, height: HEADER_MM },
+    foot,
+    isFootInOneRow,
+    drawing: inset({
+      left,
+      top: middleTop,
+      width: width - SIDE_BAR_MM - GAP_MM,
+      height: upper,
+    }),
     panel: Array.from({ length: columns }, (_, index) => ({
       left: left + index * (columnWidth + 5),
-      top: top + upper + GAP_MM,
+      top: middleTop + upper + GAP_MM,
       width: columnWidth,
       height: panelHeight,
     })),
-    sideBar: sideBar(left + width, top + upper),
+    sideBar: sideBar(left + width, middleTop + upper),
   };
 }
 

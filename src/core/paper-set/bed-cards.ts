@@ -1,111 +1,154 @@
-/** One page for each bed in large type, to be read from the clipboard by someone standing. */
-import { lotCodesToSow } from "../lots/lot-book.ts";
-import { shortDate } from "../model/day.ts";
+/**
+ * Cards of the beds, two or four to a page, in the order of the walk: a drawing of the bed, what
+ * stands where, what must not be done, and room to write. A bed without plantings has none.
+ */
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { walkingNumbers } from "../fieldwork/walking-order.ts";
+import type { ListPageSetting } from "../map/list-pages.ts";
+import { type MapItem, mapContent } from "../map/map-items.ts";
+import { mapTitle } from "../map/map-text.ts";
 import { formatLength } from "../model/length.ts";
-import type { Bed, Planting } from "../model/plan.ts";
-import { type FlowItem, flowInto, heading, paragraph, space } from "../page/flow.ts";
-import { type ListPageSetting, roomBelowHeader, titledPages } from "../map/list-pages.ts";
-import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
-import { daysToKeep } from "../fieldwork/days-to-keep.ts";
-import { listed } from "../checks/wording.ts";
-import { coverWords } from "../map/map-style.ts";
-import { byCode } from "../map/plot-rows.ts";
-import type { Mark, Page } from "../page/scene.ts";
-
-/** Read from 0.6 m in poor light, and from 1.5 m for the codes; points. */
-const TYPE = { bed: 46, code: 30, body: 18 } as const;
-/** A full bed is set smaller, rather than on two pages. */
-const SHRINK = [1, 0.85, 0.7, 0.55] as const;
+import type { AreaShape, Planting } from "../model/plan.ts";
+import { planRevision } from "../page/file-name.ts";
+import { PAGE_MARGIN_MM } from "../page/page-frame.ts";
+import { type Box, type Mark, type Page, line } from "../page/scene.ts";
+import { type BedAxes, bedAxes, placeAlong } from "./bed-axes.ts";
+import { type CardContent, cardMarks } from "./card-marks.ts";
+import { cardWords } from "./card-words.ts";
 
 export function bedCardPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
-  return byCode(input.layout.beds).flatMap((bed) => {
-    const box = roomBelowHeader(setting.frame);
-    const sets = SHRINK.map((share) => cardItems(bed, input, box.width, share, setting));
-    // The largest type with which all goes on one page; with the smallest it may take more.
-    const items = sets.find((each) => flowInto(each, [box]).rest.length === 0) ?? sets.at(-1);
-    const bodies: (readonly Mark[])[] = [];
-    let waiting: readonly FlowItem[] = items ?? [];
-    while (waiting.length > 0) {
-      const { marks, rest } = flowInto(waiting, [box]);
-      bodies.push(marks);
-      waiting = rest;
-    }
-    return titledPages(`Bed ${bed.code}`, bodies, setting);
+  const perPage = setting.cardsPerPage ?? 4;
+  const boxes = cardBoxes(setting, perPage);
+  const [first] = boxes;
+  if (!first) return [];
+  const size = { width: first.width, height: first.height };
+  const { plan, layout } = input;
+  // The revision first: what is too long is cut at the end.
+  const stamp = [
+    `rev ${planRevision(plan, layout)}`,
+    layout.name,
+    mapTitle(plan).replace(/^Seed plots, /, ""),
+  ].join("  ·  ");
+  const cards = cardSubjects(input).flatMap((subject) =>
+    cardMarks(contentOf(subject, input), size, stamp, perPage, setting.ruler),
+  );
+  const pages = Math.ceil(cards.length / perPage);
+  return Array.from({ length: pages }, (_, page): Page => {
+    const here = cards.slice(page * perPage, (page + 1) * perPage);
+    return {
+      ...setting.frame.size,
+      name: pages > 1 ? `Bed cards, page ${page + 1} of ${pages}` : "Bed cards",
+      marks: [
+        ...here.flatMap((card, index) => card(boxes[index] as Box)),
+        ...cutLines(boxes, setting),
+      ],
+    };
   });
 }
 
-function cardItems(
-  bed: Bed,
-  input: CheckedLayout,
-  width: number,
-  share: number,
-  { ruler }: ListPageSetting,
-): readonly FlowItem[] {
-  const { plan, layout } = input;
-  const big = (words: string) => paragraph(words, width, TYPE.body * share, ruler, { after: 1.5 });
-  const plantings = byCode(layout.plantings.filter((planting) => planting.bed === bed.id));
-  const size =
-    bed.outline.shape === "rectangle"
-      ? `${formatLength(bed.outline.widthM, plan.units)} wide, ${formatLength(bed.outline.lengthM, plan.units)} long`
-      : "";
+/** A bed, or a planting that stands on none. */
+interface CardSubject {
+  readonly id: string;
+  readonly title: string;
+  readonly outline: AreaShape;
+  readonly note: string;
+  readonly plantings: readonly Planting[];
+}
+
+/** In the order in which the walk comes to them; the plantings of a bed from its near end. */
+function cardSubjects({ layout }: CheckedLayout): readonly CardSubject[] {
+  const walk = walkingNumbers(layout);
+  const beds = new Set(layout.beds.map(({ id }) => id));
+  const subjects = [
+    ...layout.beds.map((bed): CardSubject => {
+      const axes = bedAxes(bed.outline);
+      const plantings = layout.plantings
+        .filter((planting) => planting.bed === bed.id)
+        .toSorted((a, b) => placeAlong(axes, a.outline) - placeAlong(axes, b.outline));
+      return { ...bed, title: `Bed ${bed.code}`, note: bed.note ?? "", plantings };
+    }),
+    ...layout.plantings
+      .filter(({ bed }) => bed === undefined || !beds.has(bed))
+      .map((planting): CardSubject => ({
+        ...planting,
+        title: `Plot ${planting.code}`,
+        note: "",
+        plantings: [planting],
+      })),
+  ].filter(({ plantings }) => plantings.length > 0);
+  const place = ({ plantings }: CardSubject) =>
+    Math.min(...plantings.map(({ id }) => walk.get(id) ?? Infinity));
+  return subjects.toSorted((a, b) => place(a) - place(b));
+}
+
+function contentOf(subject: CardSubject, input: CheckedLayout): CardContent {
+  const { plan } = input;
+  const axes = bedAxes(subject.outline);
+  const items = new Map(mapContent(input).items.map((item) => [item.id, item]));
+  return {
+    title: subject.title,
+    size: sizeWords(subject.outline, axes, plan.units),
+    note: subject.note,
+    bed: {
+      axes,
+      items: [subject.id, ...subject.plantings.map(({ id }) => id)]
+        .filter((id, index, all) => all.indexOf(id) === index)
+        .map((id) => items.get(id))
+        .filter((item): item is MapItem => item !== undefined),
+      codes: new Map(subject.plantings.map(({ id, code }) => [id, code])),
+      upBearingDeg: plan.site.upBearingDeg,
+      unit: plan.units,
+    },
+    plantings: subject.plantings.map((planting) => cardWords(planting, axes, input)),
+  };
+}
+
+function sizeWords(outline: AreaShape, axes: BedAxes, unit: "m" | "ft"): string {
+  const [width, length] = [axes.widthM, axes.lengthM].map((side) => formatLength(side, unit));
+  const about = outline.shape === "rectangle" ? "" : "at most ";
+  return `${about}${width} wide, ${length} long`;
+}
+
+function cardBoxes({ frame }: ListPageSetting, perPage: 2 | 4): readonly Box[] {
+  const { widthMm, heightMm } = frame.size;
+  const isLying = widthMm > heightMm;
+  const columns = perPage === 4 || isLying ? 2 : 1;
+  const rows = perPage / columns;
+  const [width, height] = [widthMm - 2 * PAGE_MARGIN_MM, heightMm - 2 * PAGE_MARGIN_MM];
+  return Array.from({ length: perPage }, (_, index) => ({
+    left: PAGE_MARGIN_MM + ((index % columns) * width) / columns,
+    top: PAGE_MARGIN_MM + (Math.floor(index / columns) * height) / rows,
+    width: width / columns,
+    height: height / rows,
+  }));
+}
+
+/** Where the page is cut apart, from edge to edge. */
+function cutLines(boxes: readonly Box[], { frame }: ListPageSetting): readonly Mark[] {
+  const { widthMm, heightMm } = frame.size;
+  const pen = { widthMm: 0.15, dashMm: [2, 2] };
+  const inner = (values: readonly number[]) =>
+    [...new Set(values.map((value) => Math.round(value * 1000) / 1000))].filter(
+      (value) => value > PAGE_MARGIN_MM + 1,
+    );
   return [
-    paragraph(`Bed ${bed.code}`, width, TYPE.bed * share, ruler, { isBold: true, after: 2 }),
-    ...(size === "" ? [] : [big(size)]),
-    ...(bed.note === undefined || bed.note === "" ? [] : [big(bed.note)]),
-    space(3 * share),
-    ...(plantings.length === 0 ? [big("Nothing is planted here.")] : []),
-    ...plantings.flatMap((planting) => [
-      heading(titleOf(planting, input), width, TYPE.code * share, ruler),
-      ...factsOf(planting, input).map(big),
-      space(5 * share),
-    ]),
-  ];
-}
-
-function titleOf(planting: Planting, { plan }: CheckedLayout): string {
-  const variety = plan.varieties.find(({ id }) => id === planting.variety);
-  return `${planting.code}  ${variety?.name ?? ""}`.trim();
-}
-
-/** What a helper must know and do, and what not to do, one sentence a line. */
-function factsOf(planting: Planting, checked: CheckedLayout): readonly string[] {
-  const { plan, book, result } = checked;
-  const variety = plan.varieties.find(({ id }) => id === planting.variety);
-  const stand = result.standById.get(planting.id);
-  const { start, plants, rows } = planting;
-  const bloom = stand?.shedsPollen === true ? stand.bloom?.outer : undefined;
-  const lot = lotCodesToSow(plan, planting, variety);
-  const amount = [
-    plants === undefined ? "" : `${plants} plants`,
-    rows === undefined ? "" : `${rows} ${rows === 1 ? "row" : "rows"}`,
-  ].filter((part) => part !== "");
-  const lines = [
-    [book.kind(variety?.kind ?? "")?.name ?? "", lot === "" ? "" : `lot ${lot}`]
-      .filter((part) => part !== "")
-      .join(", "),
-    amount.join(" in "),
-    start ? `${start.method === "sown" ? "Sow" : "Set out"} ${shortDate(start.date)}` : "",
-    bloom ? `In flower ${shortDate(bloom.first)} to ${shortDate(bloom.last)}` : "",
-    planting.flowering === "cut" ? "Cut before it flowers" : "",
-    coverWords(planting.cover) === "" ? "" : `Cover: ${coverWords(planting.cover)}`,
-    planting.purpose === "seed" ? "For seed: do not pick, do not thin without asking" : "",
-    ...(planting.flowering === "yes" ? watchLines(planting.id, checked) : []),
-    planting.note ?? "",
-  ];
-  return lines.filter((line) => line !== "");
-}
-
-/** Of pairs that only unsure dates keep apart: what the helper must report, and by when. */
-function watchLines(id: string, checked: CheckedLayout): readonly string[] {
-  const { overBy, notBefore } = daysToKeep(id, checked.result.pairs);
-  const { nameOf } = wordingOf(checked);
-  const names = (ids: readonly string[]) => listed(ids.map(nameOf));
-  return [
-    overBy
-      ? `Must be over by ${shortDate(overBy.day)}, for ${names(overBy.others)}: if it still flowers, tell at once`
-      : "",
-    notBefore
-      ? `Must not open before ${shortDate(notBefore.day)}, for ${names(notBefore.others)}: if it does, tell at once`
-      : "",
+    ...inner(boxes.map(({ left }) => left)).map((x) =>
+      line(
+        [
+          { x, y: PAGE_MARGIN_MM / 2 },
+          { x, y: heightMm - PAGE_MARGIN_MM / 2 },
+        ],
+        pen,
+      ),
+    ),
+    ...inner(boxes.map(({ top }) => top)).map((y) =>
+      line(
+        [
+          { x: PAGE_MARGIN_MM / 2, y },
+          { x: widthMm - PAGE_MARGIN_MM / 2, y },
+        ],
+        pen,
+      ),
+    ),
   ];
 }

@@ -1,63 +1,71 @@
-/** The season's jobs by week, with a box to tick. */
-import { longDate, shortDate } from "../model/day.ts";
-import {
-  type FlowItem,
-  heading,
-  lineHeight,
-  paragraph,
-  textLines,
-  wrapText,
-} from "../page/flow.ts";
-import { type ListPageSetting, flowPages, noteWidth } from "../map/list-pages.ts";
+/** The season's jobs by week, with a box to tick and room for who did it. */
+import { weekInWords } from "../calendar/week.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
-import { TYPE_PT } from "../map/map-style.ts";
-import { type Mark, type Page, type TextRuler, area, boxRing, line } from "../page/scene.ts";
 import { jobsDone } from "../fieldwork/job-ticks.ts";
-import type { Entry } from "../model/plan.ts";
 import { type Job, jobsByWeek, seasonJobs } from "../fieldwork/season-calendar.ts";
+import { type ListPageSetting, flowPages } from "../map/list-pages.ts";
+import { TYPE_PT } from "../map/map-style.ts";
+import { shortDate } from "../model/day.ts";
+import type { Entry } from "../model/plan.ts";
+import { type FlowItem, heading, paragraph } from "../page/flow.ts";
+import type { Page, TextRuler } from "../page/scene.ts";
+import { TICKED, type TableColumn, tableRows } from "../page/table-flow.ts";
 
-const TICK_MM = 3;
-const INDENT_MM = 6;
+const COLUMNS: readonly TableColumn[] = [
+  { title: "", share: 6, isTick: true },
+  { title: "Day", share: 14 },
+  { title: "What", share: 82 },
+  { title: "Done, by", share: 24, isBlank: true },
+];
+/** Room for a date and a name. */
+const LEAST_ROW_MM = 7;
 
 export function calendarPages(checked: CheckedLayout, setting: ListPageSetting): readonly Page[] {
-  const width = noteWidth(setting.frame);
   const jobs = seasonJobs(checked);
   const done = jobsDone(jobs, checked.plan.entries);
   const weeks = jobsByWeek(jobs);
-  const items = weeks.flatMap(({ label, monday, jobs: ofWeek }) => [
-    heading(`Week ${label}, from ${longDate(monday)}`, width, TYPE_PT.code, setting.ruler),
-    ...ofWeek.map((job) => jobItem(job, done.get(job) ?? null, width, setting.ruler)),
-  ]);
-  const empty = paragraph(
-    "No dates are known: give the plantings a start date.",
-    width,
-    TYPE_PT.body,
-    setting.ruler,
+  const none = "No dates are known: give the plantings a start date.";
+  return flowPages(
+    "Season calendar",
+    (width) =>
+      weeks.length === 0
+        ? [paragraph(none, width, TYPE_PT.body, setting.ruler)]
+        : weeks.flatMap((week) =>
+            weekItems(
+              weekInWords(week.monday),
+              week.jobs.map((job) => jobCells(job, done.get(job) ?? null)),
+              width,
+              setting.ruler,
+            ),
+          ),
+    setting,
   );
-  return flowPages("Season calendar", items.length > 0 ? items : [empty], setting);
 }
 
 /** @param done the entry that says it is done */
-function jobItem(job: Job, done: Entry | null, width: number, ruler: TextRuler): FlowItem {
-  const { day, text, caution } = job;
-  const by = done?.who === undefined ? "" : ` by ${done.who}`;
-  const said = done ? `. Done ${shortDate(done.on)}${by}` : "";
-  const words = `${shortDate(day)}: ${text}${said}${caution === null ? "" : `. Caution: ${caution}`}`;
-  const lines = wrapText(words, width - INDENT_MM, TYPE_PT.body, ruler);
-  return {
-    height: lines.length * lineHeight(TYPE_PT.body) + 1,
-    draw: (left, top) => [
-      area(boxRing({ left, top: top + 0.6, width: TICK_MM, height: TICK_MM }), null, {
-        widthMm: 0.25,
-      }),
-      ...(done ? tickLines(left, top + 0.6) : []),
-      ...textLines(lines, { x: left + INDENT_MM, y: top }, TYPE_PT.body),
-    ],
-  };
+function jobCells({ day, text, caution }: Job, done: Entry | null): readonly string[] {
+  const by = done?.who === undefined ? "" : `, ${done.who}`;
+  return [
+    done ? TICKED : "",
+    shortDate(day),
+    `${text}${caution === null ? "" : `. Caution: ${caution}`}`,
+    done ? `${shortDate(done.on)}${by}` : "",
+  ];
 }
 
-/** A tick in the box. */
-function tickLines(left: number, top: number): readonly Mark[] {
-  const at = (x: number, y: number) => ({ x: left + x * TICK_MM, y: top + y * TICK_MM });
-  return [line([at(0.15, 0.5), at(0.4, 0.8), at(0.9, 0.1)], { widthMm: 0.45 })];
+function weekItems(
+  label: string,
+  rows: readonly (readonly string[])[],
+  width: number,
+  ruler: TextRuler,
+): readonly FlowItem[] {
+  const style = {
+    sizePt: TYPE_PT.body,
+    leastRowMm: LEAST_ROW_MM,
+    continued: paragraph(`${label}, continued`, width, TYPE_PT.body, ruler, { isBold: true }),
+  };
+  return [
+    heading(label, width, TYPE_PT.code, ruler),
+    ...tableRows(COLUMNS, rows, width, style, ruler),
+  ];
 }

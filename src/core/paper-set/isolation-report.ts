@@ -19,11 +19,12 @@ import { findSource } from "../kinds/sources.ts";
 import { longDate, shortDate } from "../model/day.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
-import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pages.ts";
+import { type ListPageSetting, flowPages } from "../map/list-pages.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { plotRecords } from "../record/as-grown.ts";
 import { notObserved } from "../record/not-observed.ts";
 import { TYPE_PT } from "../map/map-style.ts";
+import { summaryItems } from "./isolation-summary.ts";
 import { SEED_LAW } from "../map/note-items.ts";
 import type { Wording } from "../checks/wording.ts";
 import type { Page } from "../page/scene.ts";
@@ -39,30 +40,30 @@ const COLUMNS: readonly TableColumn[] = [
   { title: "Required", share: 9 },
   { title: "Its bloom", share: 24 },
   { title: "Days together", share: 12 },
-  { title: "On what it rests", share: 40 },
+  { title: "Kept apart by", share: 40 },
 ];
 
 export function isolationPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   const { result, book } = input;
-  const { width } = roomBelowHeader(setting.frame);
-  const pairs = allIsolationPairs(result.stands, book);
-  const parents = result.stands.filter((stand) => stand.isSeedParent);
-  const items = parents.flatMap((stand) =>
-    parentItems(
-      stand,
-      pairs.filter(({ seedParent }) => seedParent === stand.id),
-      input,
-      width,
-      setting,
-    ),
-  );
-  const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
-  const none = items.length === 0 ? [body("Nothing is kept for seed.")] : [];
+  const all = allIsolationPairs(result.stands, book);
+  const parents = result.stands
+    .filter((stand) => stand.isSeedParent)
+    .map((stand) => ({ stand, pairs: all.filter(({ seedParent }) => seedParent === stand.id) }));
+  const items = (width: number): readonly FlowItem[] => {
+    const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
+    const closing = [body(CROSSING_CAUTION), body(SEED_LAW)];
+    if (parents.length === 0) return [body("Nothing is kept for seed."), ...closing];
+    return [
+      ...summaryItems(parents, wordingOf(input), width, setting.ruler),
+      ...parents.flatMap(({ stand, pairs }) => parentItems(stand, pairs, input, width, setting)),
+      ...closing,
+    ];
+  };
   const title =
     input.grownOn === undefined
       ? "Isolation report, as planned"
       : `Isolation report, as grown on ${longDate(input.grownOn)}`;
-  return flowPages(title, [...none, ...items, body(CROSSING_CAUTION), body(SEED_LAW)], setting, 1);
+  return flowPages(title, items, setting, 1);
 }
 
 function parentItems(
@@ -72,45 +73,22 @@ function parentItems(
   width: number,
   { ruler }: ListPageSetting,
 ): readonly FlowItem[] {
-  const { plan, result } = checked;
   const wording = wordingOf(checked);
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
-  const kept = (words: string) => ({ ...body(words), isKeptWithNext: true });
-  const { requirement } = stand;
-  const source = requirement?.source ? findSource(requirement.source) : undefined;
-  const metres = requirement === null ? null : formatDistance(requirement.metres, plan.units);
+  const name = `${wording.nameOf(stand.id)}, ${stand.kind.name} (${stand.kind.botanicalName})`;
   const rows = pairs
     .toSorted((a, b) => a.distanceM - b.distanceM)
-    .map((pair) => {
-      const other = result.standById.get(pair.pollenSource);
-      return [
-        wording.nameOf(pair.pollenSource),
-        other?.kind.name ?? "",
-        ...distanceTexts(pair, plan.units),
-        windowText(other?.sheds),
-        pair.overlapDays === null ? "not known" : String(pair.overlapDays),
-        `${describeStanding(pair, wording)}${wildText(pair)}${watchText(pair, wording)}${yearsText(pair, checked)}`,
-      ];
-    });
-  const [first] = pairs;
+    .map((pair) => pairCells(pair, checked, wording));
+  const style = {
+    sizePt: TYPE_PT.small,
+    continued: paragraph(`${name}, continued`, width, TYPE_PT.body, ruler, { isBold: true }),
+  };
   return [
-    heading(
-      `${wording.nameOf(stand.id)}, ${stand.kind.name} (${stand.kind.botanicalName})`,
-      width,
-      HEADING_PT,
-      ruler,
-    ),
-    kept(
-      `Takes pollen ${windowText(stand.receives)}; held to the ${stand.level ?? plan.level} level; needs ${metres ?? "a distance that is not known"}.`,
-    ),
-    // The planting's own figure: what a wild kind asks more stands with that wild kind.
-    ...(first && requirement
-      ? [kept(`Figure: ${requirementText({ ...first, requirement }, wording)}.`)]
-      : []),
-    ...(source ? [kept(`Source: ${sourceText(source)}.`)] : []),
+    heading(name, width, HEADING_PT, ruler),
+    { ...body(aboutParent(stand, pairs, checked, wording)), isKeptWithNext: true },
     ...(rows.length === 0
       ? [body("Nothing in this plan that could cross with it sheds pollen.")]
-      : [...tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler), space(1.5)]),
+      : lastKept([...tableItems(COLUMNS, rows, width, style, ruler), space(1.5)])),
     ...shareSentences(stand, checked).map(body),
     ...notObservedWords(stand, pairs, checked).map(body),
     space(4),
@@ -132,6 +110,62 @@ function notObservedWords(
   return [
     words.length === 0 ? "Nothing that the record asks for was left unobserved." : "Not observed:",
     ...words.map((sentence) => `- ${sentence}`),
+  ];
+}
+
+/** The last row stays with the sentence on it. */
+function lastKept(items: readonly FlowItem[]): readonly FlowItem[] {
+  return items.map((item, index) =>
+    index >= items.length - 2 ? { ...item, isKeptWithNext: true } : item,
+  );
+}
+
+/** When it takes pollen, to which level it is held, what it needs, and whose figure that is. */
+function aboutParent(
+  stand: Stand,
+  pairs: readonly IsolationPair[],
+  { plan }: CheckedLayout,
+  wording: Wording,
+): string {
+  const { requirement } = stand;
+  const needs =
+    requirement === null
+      ? "a distance that is not known"
+      : formatDistance(requirement.metres, plan.units);
+  const source = requirement?.source ? findSource(requirement.source) : undefined;
+  const [first] = pairs;
+  return [
+    `Takes pollen ${windowText(stand.receives)}; held to the ${stand.level ?? plan.level} level; needs ${needs}.`,
+    // The planting's own figure: what a wild kind asks more stands with that wild kind.
+    ...(first && requirement
+      ? [
+          `Source of the figure: ${requirementText({ ...first, requirement }, wording)}${source ? sourceRest(source) : ""}.`,
+        ]
+      : []),
+  ].join(" ");
+}
+
+/** What the words of the figure leave out: the edition, or the title of what was not seen. */
+function sourceRest({ title, publisher, edition, trust }: Source): string {
+  const named = [title, publisher === "none" ? "" : publisher].filter((part) => part !== "");
+  const dated = edition === "" || edition === "n.d." ? [] : [edition];
+  if (trust === "seen") return dated.map((part) => `, ${part}`).join("");
+  return ` (${[...named, ...dated].join(", ")})`;
+}
+
+function pairCells(
+  pair: IsolationPair,
+  checked: CheckedLayout,
+  wording: Wording,
+): readonly string[] {
+  const other = checked.result.standById.get(pair.pollenSource);
+  return [
+    wording.nameOf(pair.pollenSource),
+    other?.kind.name ?? "",
+    ...distanceTexts(pair, checked.plan.units),
+    windowText(other?.sheds),
+    pair.overlapDays === null ? "not known" : String(pair.overlapDays),
+    `${describeStanding(pair, wording)}${wildText(pair)}${watchText(pair, wording)}${yearsText(pair, checked)}`,
   ];
 }
 
@@ -178,11 +212,6 @@ function distanceTexts(pair: IsolationPair, unit: LengthUnit): readonly string[]
     unit,
   );
   return [`${measured}${after}`, `${required}${after}`];
-}
-
-function sourceText({ title, publisher, edition }: Source): string {
-  const parts = [title, publisher === "none" ? "" : publisher, edition === "n.d." ? "" : edition];
-  return parts.filter((part) => part !== "").join(", ");
 }
 
 function windowText(bloom: Bloom | null | undefined): string {

@@ -65,6 +65,7 @@ function lotItems(
   const kind = book.kind(variety?.kind ?? "");
   const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
   const title = `Lot ${lot.code}: ${variety?.name ?? ""}${kind ? `, ${kind.name} (${kind.botanicalName})` : ""}`;
+  const continued = paragraph(`${title}, continued`, width, TYPE_PT.body, ruler, { isBold: true });
   const rows = isolation.sources.map((source) => isolationSourceCells(source, plan.units));
   const more = isolation.moreSources ?? 0;
   return [
@@ -76,7 +77,7 @@ function lotItems(
       ? [body("No pollen source of its crossing group stood within twice that distance.")]
       : [
           body("Pollen sources of its crossing group within twice that distance:"),
-          ...tableItems(COLUMNS, rows, width, TYPE_PT.small, ruler),
+          ...tableItems(COLUMNS, rows, width, { sizePt: TYPE_PT.small, continued }, ruler),
         ]),
     ...(more === 0
       ? []

@@ -7,7 +7,7 @@ import { companionPages } from "./companion-pages.ts";
 import { farSources } from "../map/far-sources.ts";
 import { numberedWords } from "../map/finding-items.ts";
 import type { FlowItem } from "../page/flow.ts";
-import { flowPages, noteWidth, plotPages } from "../map/list-pages.ts";
+import { flowPages, noteWidth } from "../map/list-pages.ts";
 import { mapGrid } from "../map/map-grid.ts";
 import { mapContent } from "../map/map-items.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
@@ -16,6 +16,7 @@ import { type PlotMapSettings, mapTitle, stampText } from "../map/map-text.ts";
 import { noteItems } from "../map/note-items.ts";
 import { MAX_SHEETS, meets, planSheets } from "../map/page-plan.ts";
 import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
+import { plotPages } from "../map/plot-list.ts";
 import { plotRows } from "../map/plot-rows.ts";
 import type { Page, TextRuler } from "../page/scene.ts";
 
@@ -137,12 +138,14 @@ function mapSet(input: CheckedLayout, settings: PlotMapSettings, ruler: TextRule
       (item) =>
         item.id === id && sheetPlan.sheets.some(({ window }) => meets(item.outline.bounds, window)),
     );
+  const grid = mapGrid(sheetPlan.whole, ratio, plan.units);
   return {
     input,
     settings,
     plan: sheetPlan,
     content,
-    grid: mapGrid(sheetPlan.whole, ratio, plan.units),
+    grid,
+    rows: plotRows(input, grid),
     numbered: numberedWords(input),
     far: farSources(input, (surrounding) => isFar(surrounding.id)),
     cut: cutNames(content.items, sheetPlan.whole),
@@ -152,17 +155,19 @@ function mapSet(input: CheckedLayout, settings: PlotMapSettings, ruler: TextRule
 
 function wordPages(set: MapSet, made: readonly MapSheetPage[]): Part {
   const { input, plan, ruler } = set;
-  const { notes, unplaced } = notesOf(set, made, noteWidth(plan.frame));
+  const { unplaced } = notesOf(set, made, noteWidth(plan.frame));
+  const notes = (widthMm: number) => notesOf(set, made, widthMm).notes;
   const setting = {
     plan: input.plan,
     frame: plan.frame,
     stamp: stampText(input, set.settings),
     ruler,
+    cardsPerPage: set.settings.cardsPerPage,
   };
   return {
     pages: [
       ...flowPages("Notes", notes, setting),
-      ...plotPages(plotRows(input, set.grid), setting),
+      ...plotPages(set.rows, setting),
       ...companionPages(set.settings.companions ?? [], input, setting),
     ],
     unplaced,

@@ -3,7 +3,7 @@ import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { shelfPlace } from "../lots/estimate.ts";
 import { gramsText, treatmentWords } from "../lots/lot-words.ts";
 import { type SowingRow, sowingDayWords, sowingRows } from "../lots/sowing.ts";
-import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pages.ts";
+import { type ListPageSetting, flowPages } from "../map/list-pages.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { mapTitle } from "../map/map-text.ts";
 import { isSameVariety, varietyIndex } from "../lots/variety-index.ts";
@@ -16,35 +16,43 @@ import type { Page } from "../page/scene.ts";
 import { type TableColumn, tableItems } from "../page/table-flow.ts";
 
 const COLUMNS: readonly TableColumn[] = [
-  { title: "Done", share: 7 },
+  { title: "Done", share: 7, isTick: true },
   { title: "Date", share: 20 },
-  { title: "Plot", share: 11 },
+  { title: "Plot", share: 11, isBold: true },
   { title: "Variety, kind", share: 28 },
   { title: "Lot", share: 18 },
   { title: "Kept at", share: 20 },
-  { title: "Seeds", share: 9 },
-  { title: "Grams", share: 9 },
-  { title: "Plants", share: 9 },
+  { title: "Seeds", share: 9, align: "right" },
+  { title: "Grams", share: 9, align: "right" },
+  { title: "Plants", share: 9, align: "right" },
   { title: "Look out", share: 31 },
 ];
-/** Spaces would be drawn together. */
-const TICK = "[__]";
+/** Room for a note in pencil. */
+const LEAST_ROW_MM = 8;
 
 const CAUTION =
   'Days under glass with an "about" are counted back from setting out by the weeks of the kind; your own days go before them. Seeds are reckoned with each lot\'s tested or estimated germination, what comes up, and the spare; where no emergence is given, rules of thumb stand in. Treated seed: gloves, no children, never for food or feed; what its label and local rules say goes before this list.';
 
 export function sowingPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
-  const { width } = roomBelowHeader(setting.frame);
   const varieties = varietyIndex(input.plan.varieties);
   const rows = sowingRows(input.plan, input.layout, input.book).flatMap((row) =>
     rowTexts(row, input.plan, varieties),
   );
-  const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
-  const items =
-    rows.length === 0
-      ? [body("Nothing is sown in this layout.")]
-      : tableItems(COLUMNS, rows, width, TYPE_PT.body, setting.ruler);
-  return flowPages("Sowing list", [...items, space(4), body(CAUTION)], setting, 1);
+  const body = (words: string, width: number) =>
+    paragraph(words, width, TYPE_PT.body, setting.ruler);
+  const style = { sizePt: TYPE_PT.body, leastRowMm: LEAST_ROW_MM };
+  return flowPages(
+    "Sowing list",
+    (width) => [
+      ...(rows.length === 0
+        ? [body("Nothing is sown in this layout.", width)]
+        : tableItems(COLUMNS, rows, width, style, setting.ruler)),
+      space(4),
+      body(CAUTION, width),
+    ],
+    setting,
+    1,
+  );
 }
 
 function rowTexts(
@@ -63,7 +71,7 @@ function rowTexts(
   if (parts.length === 0) {
     const seeds = row.seeds === null ? "" : String(row.seeds);
     const words = row.seeds === null ? "number of plants not given" : short || "no lot named";
-    return [[TICK, when, planting.code, what, "", "", seeds, "", plants, words]];
+    return [["", when, planting.code, what, "", "", seeds, "", plants, words]];
   }
   return parts.map(({ lot, seeds, grams }, index) => {
     const treated = lot.treated === true || lot.treatedWith !== undefined;
@@ -75,7 +83,7 @@ function rowTexts(
       index === 0 ? short : "",
     ];
     return [
-      TICK,
+      "",
       index === 0 ? when : "",
       index === 0 ? planting.code : "",
       index === 0 ? what : "and from",

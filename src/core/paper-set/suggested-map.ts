@@ -1,7 +1,7 @@
 /** The plot map as it is offered first: on the paper of the plan's units, at the suggested ratio. */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { PlotMapSettings } from "../map/map-text.ts";
-import { oneSheetRatio, suggestRatio } from "../map/page-plan.ts";
+import { oneSheetRatio, suggestSheets } from "../map/page-plan.ts";
 import { usualPaper } from "../page/paper.ts";
 import type { PdfFonts } from "../page/pdf-writer.ts";
 import { plotMapPdf } from "./plot-map.ts";
@@ -12,8 +12,7 @@ export async function suggestedMap(
   fonts: PdfFonts,
 ): Promise<Uint8Array> {
   const paper = usualPaper(input.plan.units);
-  const ratio = suggestRatio(input.plan, input.layout, paper, "landscape");
-  const settings = { paper, orientation: "landscape" as const, ratio, printedAt };
+  const settings = { paper, ...suggestSheets(input.plan, input.layout, paper), printedAt };
   return (await plotMapPdf(input, settings, fonts)).bytes;
 }
 

@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
 import { type CompanionId, companionIds, companionTitles } from "../../core/map/companion-ids.ts";
 import { ratioText, standardRatios } from "../../core/page/drawing-ratio.ts";
-import { planSheets, suggestRatio } from "../../core/map/page-plan.ts";
+import { planSheets, suggestRatio, suggestSheets } from "../../core/map/page-plan.ts";
 import {
   type Orientation,
   type PaperName,
@@ -23,22 +23,11 @@ import { useKept } from "../state/plan-actions.ts";
 /** Paper, orientation and ratio of the map for the helper's hand. */
 export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
   const { plan, layout } = useKept();
-  const [paper, setPaper] = useState<PaperName>(usualPaper(plan.units));
-  const [orientation, setOrientation] = useState<Orientation>("landscape");
-  /** Null: as suggested. */
-  const [ownRatio, setOwnRatio] = useState<number | null>(null);
+  const { paper, orientation, suggested, ownRatio, ratio, sheets, ...set } = useSheetChoice();
   const [companions, setCompanions] = useState<readonly CompanionId[]>([]);
+  const [cardsPerPage, setCards] = useState<2 | 4>(4);
   const { state, start, cancel } = useMaking<MadePlotMap>();
-  const suggested = useMemo(
-    () => suggestRatio(plan, layout, paper, orientation),
-    [plan, layout, paper, orientation],
-  );
-  const ratio = ownRatio ?? suggested;
-  const sheets = useMemo(
-    () => planSheets(plan, layout, { paper, orientation }, ratio).sheets.length,
-    [plan, layout, paper, orientation, ratio],
-  );
-  const choice = { paper, orientation, ratio, companions };
+  const choice = { paper, orientation, ratio, companions, cardsPerPage };
   const make = () => void start((onProgress, signal) => makePlotMap(choice, onProgress, signal));
   const isMaking = state.kind === "making";
   return (
@@ -47,20 +36,25 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
         <PaperFields
           paper={paper}
           orientation={orientation}
-          onPaper={setPaper}
-          onOrientation={setOrientation}
+          onPaper={set.setPaper}
+          onOrientation={set.setOrientation}
         />
         <RatioFields
           suggested={suggested}
           own={ownRatio}
           unit={plan.units}
-          onPick={setOwnRatio}
+          onPick={set.setRatio}
           hint={sheetWords(sheets)}
         />
-        <CompanionFields chosen={companions} onSet={setCompanions} />
+        <CompanionFields
+          chosen={companions}
+          onSet={setCompanions}
+          cardsPerPage={cardsPerPage}
+          onCards={setCards}
+        />
         {sheets > 0 && (
           <PlotMapPreview
-            key={[paper, orientation, ratio, ...companions].join(" ")}
+            key={[paper, orientation, ratio, cardsPerPage, ...companions].join(" ")}
             choice={choice}
           />
         )}
@@ -78,6 +72,30 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
       </form>
     </Dialog>
   );
+}
+
+/** Paper, how it lies and ratio, each as suggested until it is chosen. */
+function useSheetChoice() {
+  const { plan, layout } = useKept();
+  const [paper, setPaper] = useState<PaperName>(usualPaper(plan.units));
+  const [ownOrientation, setOrientation] = useState<Orientation | null>(null);
+  const [ownRatio, setRatio] = useState<number | null>(null);
+  const lying = useMemo(
+    () => suggestSheets(plan, layout, paper).orientation,
+    [plan, layout, paper],
+  );
+  const orientation = ownOrientation ?? lying;
+  const suggested = useMemo(
+    () => suggestRatio(plan, layout, paper, orientation),
+    [plan, layout, paper, orientation],
+  );
+  const ratio = ownRatio ?? suggested;
+  const sheets = useMemo(
+    () => planSheets(plan, layout, { paper, orientation }, ratio).sheets.length,
+    [plan, layout, paper, orientation, ratio],
+  );
+  const set = { setPaper, setOrientation, setRatio };
+  return { paper, orientation, suggested, ownRatio, ratio, sheets, ...set };
 }
 
 interface PaperFieldsProps {
@@ -109,9 +127,11 @@ function PaperFields({ paper, orientation, onPaper, onOrientation }: PaperFields
 interface CompanionFieldsProps {
   readonly chosen: readonly CompanionId[];
   readonly onSet: (chosen: readonly CompanionId[]) => void;
+  readonly cardsPerPage: 2 | 4;
+  readonly onCards: (perPage: 2 | 4) => void;
 }
 
-function CompanionFields({ chosen, onSet }: CompanionFieldsProps) {
+function CompanionFields({ chosen, onSet, cardsPerPage, onCards }: CompanionFieldsProps) {
   const tick = (id: CompanionId, isOn: boolean) =>
     onSet(companionIds.filter((each) => (each === id ? isOn : chosen.includes(each))));
   return (
@@ -125,6 +145,17 @@ function CompanionFields({ chosen, onSet }: CompanionFieldsProps) {
           onSet={(isOn) => tick(id, isOn)}
         />
       ))}
+      {chosen.includes("bed-cards") && (
+        <ChoiceField
+          label="Bed cards on a page"
+          value={String(cardsPerPage)}
+          choices={[
+            { value: "4", label: "four" },
+            { value: "2", label: "two, in larger type" },
+          ]}
+          onPick={(text) => onCards(text === "2" ? 2 : 4)}
+        />
+      )}
     </fieldset>
   );
 }

@@ -11,6 +11,8 @@ export interface PlotMapChoice {
   readonly orientation: Orientation;
   readonly ratio: number;
   readonly companions: readonly CompanionId[];
+  /** Bed cards on a page. */
+  readonly cardsPerPage?: 2 | 4;
 }
 
 export interface MadePlotMap {

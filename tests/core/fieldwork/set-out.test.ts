@@ -57,8 +57,8 @@ describe.each(["m", "ft"] as const)("set-out in %s", (unit) => {
       const baseline = printed(table.baselineM, unit);
       expect(Math.abs(baseline - table.baselineM), `seed ${seed}`).toBeLessThan(1e-9);
       let worst = 0;
-      for (const { x, y, fromA, fromB } of table.corners) {
-        const met = meeting(printed(fromA, unit), printed(fromB, unit), baseline);
+      for (const { x, y, fromP, fromQ } of table.corners) {
+        const met = meeting(printed(fromP, unit), printed(fromQ, unit), baseline);
         worst = Math.max(worst, Math.hypot(met.x - x, met.y - y));
       }
       expect(Math.abs(worst - table.worstM), `seed ${seed}`).toBeLessThan(1e-7);

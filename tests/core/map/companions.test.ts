@@ -3,6 +3,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type CompanionId, companionIds } from "../../../src/core/map/companion-ids.ts";
 import { setOut, whereTapesMeet } from "../../../src/core/fieldwork/set-out.ts";
+import { seasonJobs } from "../../../src/core/fieldwork/season-calendar.ts";
 import { allMarks } from "../../../src/core/page/scene.ts";
 import { shapeCorners } from "../../../src/core/geometry/outline.ts";
 import { gardenPlan, mapInput, planOf, rectangle } from "../../support/paper-garden.ts";
@@ -23,27 +24,13 @@ test("only the sheets asked for are added, in the order of the list", () => {
   expect(scenes(garden, { ...a4, companions: [] })).toHaveLength(plain.length);
   const names = scenes(garden, { ...a4, companions: [...companionIds].reverse() })
     .slice(plain.length)
-    .map(({ name }) => name.replace(/,? page .*/, "").replace(/^Bed .*/, "Bed"));
+    .map(({ name }) => name.replace(/, .*/, ""));
   expect([...new Set(names)]).toEqual([
-    "Bed",
+    "Bed cards",
     "Season calendar",
     "Isolation report",
     "Set-out table",
   ]);
-});
-
-test("each bed has its card, with codes that are read while standing", () => {
-  const pages = pagesWith("bed-cards");
-  expect(pages.map(({ name }) => name)).toEqual(
-    garden.layout.beds.map(({ code }) => `Bed ${code}`),
-  );
-  const card = pages.find(({ name }) => name === "Bed B03");
-  const texts = allMarks(card?.marks ?? []).filter((mark) => mark.kind === "text");
-  const code = texts.find(({ text }) => text.startsWith("B03-1"));
-  expect(code?.sizePt).toBeGreaterThanOrEqual(20);
-  expect(wordsOf(card).join(" ")).toContain("Cover: bags");
-  expect(wordsOf(card).join(" ")).toContain("do not pick");
-  expect(wordsOf(card).join(" ")).toContain("Cut before it flowers");
 });
 
 test("the isolation report names every seed planting and every pollen source it could meet", () => {
@@ -51,13 +38,21 @@ test("the isolation report names every seed planting and every pollen source it 
   const parents = garden.result.stands.filter(({ isSeedParent }) => isSeedParent);
   for (const { planting } of parents) expect(words).toContain(planting?.code);
   expect(words).toContain("Hollins' beet field");
-  expect(words).toContain("Source: ");
+  expect(words).toContain("Source of the figure: ");
+  for (const part of ["Summary", "Grower", "inspector", "Signature"]) expect(words).toContain(part);
   expect(words).toContain("certifies nothing");
 });
 
-test("the calendar lists the weeks", () => {
-  const words = pagesWith("calendar").flatMap(wordsOf);
-  expect(words.some((text) => /^Week 2027-W\d\d, from /.test(text))).toBe(true);
+test("the calendar has its weeks in plain words, each job with a box to tick", () => {
+  const pages = pagesWith("calendar");
+  const words = pages.flatMap(wordsOf);
+  // 12 April 2027 is a Monday, in ISO week 15 (ISO 8601).
+  expect(words).toContain("Week 15: 12 to 18 April");
+  const jobs = seasonJobs(garden);
+  const boxes = pages.flatMap(({ marks }) =>
+    allMarks(marks).filter((mark) => mark.kind === "area" && mark.fill === null),
+  );
+  expect(boxes).toHaveLength(jobs.length);
 });
 
 describe("two tapes", () => {
@@ -66,11 +61,11 @@ describe("two tapes", () => {
     if (!table) throw new Error("no table");
     const corners = garden.layout.beds.flatMap(({ outline }) => shapeCorners(outline));
     expect(table.corners).toHaveLength(corners.length);
-    table.corners.forEach(({ fromA, fromB }, index) => {
-      const met = whereTapesMeet(fromA, fromB, table.baselineM);
+    table.corners.forEach(({ fromP, fromQ }, index) => {
+      const met = whereTapesMeet(fromP, fromQ, table.baselineM);
       const corner = corners[index];
-      expect(Math.abs(table.a.x + met.x - (corner?.x ?? 0))).toBeLessThan(0.01);
-      expect(Math.abs(table.a.y + met.y - (corner?.y ?? 0))).toBeLessThan(0.01);
+      expect(Math.abs(table.p.x + met.x - (corner?.x ?? 0))).toBeLessThan(0.01);
+      expect(Math.abs(table.p.y + met.y - (corner?.y ?? 0))).toBeLessThan(0.01);
     });
     expect(table.worstM).toBeLessThan(0.01);
   });
@@ -96,8 +91,8 @@ describe("two tapes", () => {
     const { bytes } = await print(garden, { ...a4, companions: ["set-out"] });
     expect(textOf(bytes)).toContain("Worked check");
     const [map] = scenes(garden, { ...a4, companions: ["set-out"] });
-    expect(wordsOf(map).join(" ")).toContain("stake to measure from; A is the origin");
-    expect(wordsOf(plain[0]).join(" ")).not.toContain("stake to measure from");
+    expect(wordsOf(map).join(" ")).toContain("stake for tapes");
+    expect(wordsOf(plain[0]).join(" ")).not.toContain("stake for tapes");
     const page = rasterise(bytes, plain.length + 1);
     expect(darkShare(page, { left: 10, top: 29, width: 130, height: 150 })).toBeGreaterThan(0.01);
   });

@@ -55,6 +55,15 @@ describe("a slope", () => {
   });
 });
 
+test("a building has one black corner, water two waves, which stay inside", () => {
+  const [corner] = groundMarks("building", ring(10, 20));
+  expect(corner).toMatchObject({ kind: "area", fill: 0 });
+  const waves = groundMarks("water", ring(10, 20)).map(pointsOf);
+  expect(waves).toHaveLength(2);
+  expect(waves.flat().every(({ x }) => x > 0 && x < 10)).toBe(true);
+  expect(groundMarks("water", ring(4, 4))).toEqual([]);
+});
+
 test("nothing else carries marks", () => {
-  expect(groundMarks("building", ring(10, 20))).toEqual([]);
+  expect(groundMarks("bed", ring(10, 20))).toEqual([]);
 });

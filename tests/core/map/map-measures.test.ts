@@ -59,24 +59,25 @@ describe("ratios", () => {
 });
 
 describe("the grid", () => {
-  test("letters leave out I and O and go on after Z", () => {
-    expect([0, 7, 8, 12, 13, 23, 24, 25].map(columnLetters)).toEqual([
-      "A",
-      "H",
-      "J",
-      "N",
-      "P",
-      "Z",
-      "AA",
-      "AB",
+  test("letters are small, leave out i, l and o and go on after z", () => {
+    expect([0, 7, 8, 10, 11, 12, 22, 23, 24].map(columnLetters)).toEqual([
+      "a",
+      "h",
+      "j",
+      "m",
+      "n",
+      "p",
+      "z",
+      "aa",
+      "ab",
     ]);
   });
 
   test("squares run right and down from the top left", () => {
     const grid = mapGrid({ minX: 1, maxX: 30, minY: -4, maxY: 19 }, 100, "m");
     expect(grid).toMatchObject({ left: 0, top: 20, spacing: { metres: 5 } });
-    expect(gridReference(grid, { x: 0.1, y: 19.9 })).toBe("A1");
-    expect(gridReference(grid, { x: 12, y: 3 })).toBe("C4");
+    expect(gridReference(grid, { x: 0.1, y: 19.9 })).toBe("a1");
+    expect(gridReference(grid, { x: 12, y: 3 })).toBe("c4");
   });
 });
 

@@ -40,7 +40,9 @@ describe("sheets laid over each other", () => {
     const group = page?.marks.find((mark) => mark.kind === "group");
     const areas = allMarks(group?.kind === "group" ? group.marks : [])
       .filter(
-        (mark): mark is AreaMark => mark.kind === "area" && mark.pen !== null && mark.fill === 1,
+        (mark): mark is AreaMark =>
+          // Boxes of words have the thinnest line.
+          mark.kind === "area" && mark.pen !== null && mark.fill === 1 && mark.pen.widthMm > 0.2,
       )
       .filter(({ pen }) => widthMm === undefined || pen?.widthMm === widthMm);
     return areas.flatMap(({ rings }) => rings.slice(0, 1)).filter((ring) => edge(ring) > 20);

@@ -18,9 +18,11 @@ const grid = mapGrid({ minX: 0, maxX: 40, minY: 0, maxY: 20 }, 200, "m");
 test("a row says what a helper needs", () => {
   const rows = plotRows(mapInput(gardenPlan()), grid);
   expect(rows.find(({ code }) => code === "B02-1")).toEqual({
+    id: "p-B02-1",
     code: "B02-1",
     walk: "8",
-    square: "C2",
+    square: "c2",
+    lot: "",
     kind: "tomato",
     variety: "Amber Lantern",
     purpose: "seed",
@@ -36,7 +38,7 @@ test("a row says what a helper needs", () => {
   expect(rows.find(({ code }) => code === "A04-1")?.nearest).toBe("");
 });
 
-test("rows come in the order of their codes, numbers as numbers", () => {
+test("rows come in the order of the walk, whatever their codes", () => {
   const codes = ["B10-1", "B2-1", "A1", "B2-10", "B2-9"];
   const plan = planOf(
     { varieties: [variety("v", "Ash", "carrot")] },
@@ -44,11 +46,11 @@ test("rows come in the order of their codes, numbers as numbers", () => {
     codes.map((code, index) => planting(`p${index}`, code, "v", rectangle(index * 5, 0, 2, 2))),
   );
   expect(plotRows(mapInput(plan), grid).map(({ code }) => code)).toEqual([
-    "A1",
-    "B2-1",
-    "B2-9",
-    "B2-10",
     "B10-1",
+    "B2-1",
+    "A1",
+    "B2-10",
+    "B2-9",
   ]);
 });
 
@@ -76,7 +78,7 @@ test("years are written when the season runs over New Year; polygons have an are
   );
   const [row] = plotRows(mapInput(plan), grid);
   expect(row).toMatchObject({
-    start: "sown 2 Oct 2026",
+    start: "sow 2 Oct 2026",
     size: "6 m²",
     variety: "Ash (hybrid)",
     plants: "",
