@@ -107,28 +107,29 @@ function hatch(
  * often grown together have unlike ones; those of one line share theirs, so that words tell them
  * apart where a plan has two of them.
  */
-const GROUPS: Readonly<Record<string, string>> = {
-  cross: "tomato asparagus flax pearl-millet",
-  rising: "bean buckwheat cosmos rice quinoa",
-  dots: "carrot okra oat bottle-gourd",
-  dashes: "beet mung-bean nasturtium rye",
-  falling: "lettuce hyacinth-bean sesame west-india-gherkin",
-  rings: "onion soybean calendula bitter-gourd",
-  pluses: "squash celery tobacco chickpea",
-  "broken-cross": "brassica peanut sweet-pea husk-tomato",
-  wide: "pea watermelon zinnia caraway",
-  "fine-dots": "maize parsley chives luffa",
-  "close-cross": "pepper coriander marigold wax-gourd",
-  "short-dashes": "cucumber spinach sorghum fenugreek white-mustard",
-  "lined-dots": "leek eggplant sunflower orach pigeon-pea",
-  "lined-rings": "radish melon cowpea cynara safflower",
-  steep: "broad-bean parsnip chicory basil lima-bean amaranth corn-salad dill fennel rocket",
-};
+const GROUPS: readonly (readonly [hatch: string, groups: string])[] = [
+  ["cross", "tomato asparagus flax pearl-millet"],
+  ["rising", "bean buckwheat cosmos rice quinoa"],
+  ["dots", "carrot okra oat bottle-gourd"],
+  ["dashes", "beet mung-bean nasturtium rye"],
+  ["falling", "lettuce hyacinth-bean sesame west-india-gherkin"],
+  ["rings", "onion soybean calendula bitter-gourd"],
+  ["pluses", "squash celery tobacco chickpea"],
+  ["broken-cross", "brassica peanut sweet-pea husk-tomato"],
+  ["wide", "pea watermelon zinnia caraway"],
+  ["fine-dots", "maize parsley chives luffa"],
+  ["close-cross", "pepper coriander marigold wax-gourd"],
+  ["short-dashes", "cucumber spinach sorghum fenugreek white-mustard"],
+  ["lined-dots", "leek eggplant sunflower orach pigeon-pea"],
+  ["lined-rings", "radish melon cowpea cynara safflower"],
+  ["steep", "broad-bean parsnip chicory basil lima-bean amaranth corn-salad dill fennel rocket"],
+];
 
 const HATCH_OF_GROUP: ReadonlyMap<string, Hatch> = new Map(
-  hatches.flatMap((each) =>
-    (GROUPS[each.id] ?? "").split(" ").map((group) => [group, each] as const),
-  ),
+  GROUPS.flatMap(([id, groups]) => {
+    const its = hatches.find((each) => each.id === id) as Hatch;
+    return groups.split(" ").map((group) => [group, its] as const);
+  }),
 );
 
 /** Of a group in the table; else, of a grower's own kinds, one that follows from its id alone. */

@@ -7,7 +7,12 @@ import {
   ratioText,
   standardRatios,
 } from "../../../src/core/page/drawing-ratio.ts";
-import { hatches, hatchByGroup } from "../../../src/core/page/hatch.ts";
+import {
+  hatchByGroup,
+  hatchOfGroup,
+  hatches,
+  sharedHatchGroups,
+} from "../../../src/core/page/hatch.ts";
 import { HATCH_UNIT_MM, hatchMarks } from "../../../src/core/page/hatch-marks.ts";
 import { columnLetters, gridReference, mapGrid } from "../../../src/core/map/map-grid.ts";
 import { oneSheetRatio, planSheets, suggestRatio } from "../../../src/core/map/page-plan.ts";
@@ -16,6 +21,7 @@ import { orientations, paperNames, paperSize } from "../../../src/core/page/pape
 import type { Box } from "../../../src/core/page/scene.ts";
 import { clipLine } from "../../../src/core/page/sheet-view.ts";
 import {
+  book,
   gardenPlan,
   planOf,
   planting,
@@ -253,17 +259,32 @@ describe("hatches on paper", () => {
     expect(right.filter((line) => left.has(line)).length).toBeGreaterThan(right.length / 2);
   });
 
-  test("each crossing group has its own, in the order the plan names them", () => {
-    const groups = hatchByGroup(gardenPlan(), (kind) => (kind === "chard" ? "beet" : kind));
-    expect([...groups.keys()]).toEqual([
-      "tomato",
-      "beet",
-      "carrot",
-      "common-bean",
-      "lettuce",
-      "onion",
-    ]);
+  test("each crossing group has its own, whatever else the plan holds", () => {
+    const groups = hatchByGroup(gardenPlan(), (kind) => book.kind(kind)?.group);
+    expect([...groups.keys()]).toEqual(["tomato", "beet", "carrot", "bean", "lettuce", "onion"]);
     expect(new Set(groups.values()).size).toBe(6);
+    const onion = planOf({ varieties: [variety("v", "Quarry White", "onion")] }, [], []);
+    const alone = hatchByGroup(onion, (kind) => book.kind(kind)?.group);
+    expect(alone.get("onion")).toBe(groups.get("onion"));
+  });
+
+  test("those of a common kitchen garden are unlike, and every group of the crop base has one", () => {
+    const common =
+      "tomato bean carrot beet lettuce onion squash brassica pea maize pepper cucumber leek radish";
+    const own = common.split(" ").map((group) => hatchOfGroup(group).id);
+    expect(new Set(own).size).toBe(own.length);
+    const known = new Set(hatches.map(({ id }) => id));
+    const groups = [...new Set(book.kinds.map(({ group }) => group))];
+    expect(groups.length).toBeGreaterThan(40);
+    for (const group of groups) expect(known).toContain(hatchOfGroup(group).id);
+    expect(hatchOfGroup("my-own-herb")).toBe(hatchOfGroup("my-own-herb"));
+  });
+
+  test("groups of a plan that share a hatch are known, for words to tell them apart", () => {
+    const byGroup = new Map(
+      ["tomato", "asparagus", "bean"].map((group) => [group, hatchOfGroup(group)]),
+    );
+    expect([...sharedHatchGroups(byGroup)]).toEqual(["tomato", "asparagus"]);
   });
 });
 
