@@ -26,9 +26,13 @@ const LotParticulars = lazy(async () => ({
 }));
 const BloomStrip = lazy(async () => ({ default: (await bloomStrip).BloomStrip }));
 
+const YearStrip = lazy(async () => ({
+  default: (await import("../panel/earlier-crops/YearStrip.tsx")).YearStrip,
+}));
+
 /** The window: header, seed list, sheet with bloom strip, findings and particulars. */
 export function App() {
-  const { title } = useShownPlan();
+  const { title, earlierCrops } = useShownPlan();
   const view = useViewState((state) => state.view);
   const drawer = useViewState((state) => state.drawer);
   useShortcuts();
@@ -53,6 +57,11 @@ export function App() {
           <ToolBar />
         </div>
         <MainView />
+        {view === "sheet" && earlierCrops.length > 0 && (
+          <Suspense fallback={null}>
+            <YearStrip />
+          </Suspense>
+        )}
         <Drawer region="bloom" name="The bloom strip">
           <Suspense fallback={<p role="status">Loading the bloom strip ...</p>}>
             <BloomStrip />

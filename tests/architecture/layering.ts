@@ -33,7 +33,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
     "files",
   ],
   store: ["window", "plan", "keeping", "files", "threads"],
-  canvas: ["scene", "draw snap", "tools", "input", "compare sheet"],
+  canvas: ["scene", "draw snap", "ground tools", "input", "compare sheet"],
   panel: [
     "state",
     "form",
@@ -75,6 +75,7 @@ const PANEL_EDGES: Readonly<Record<string, readonly string[]>> = {
   "panel/particulars": [
     "panel/beds",
     "panel/bloom",
+    "panel/earlier-crops",
     "panel/findings",
     "panel/kinds",
     "panel/record",

@@ -1,12 +1,13 @@
 /** Beds and plantings. Code first, hatch second, outline third, colour last. */
 import type { Point } from "../../core/geometry/point.ts";
 import type { BloomLook } from "./bloom-look.ts";
-import { type Brush, faded, fill, stroke, traceOutline, turned } from "./brush.ts";
+import { type Brush, faded, fill, stroke, traceLine, traceOutline, turned } from "./brush.ts";
 import { SIGN_PX, drawCoverSign, drawFlowerSign } from "./draw-signs.ts";
 import { BOX, drawBox, drawWords, wordsWidth } from "./draw-words.ts";
 import { hatchPattern, hatchTint } from "./hatch-pattern.ts";
 import { endLabelPlace, labelPlace } from "./label-place.ts";
 import type { BedItem, PlantingItem, SheetItem } from "../scene/sheet-items.ts";
+import { toPx } from "../scene/viewport.ts";
 
 /** Hatch of what does not flower on the chosen day; its edge and code stay fit to be read. */
 export const CLOSED_ALPHA = 0.32;
@@ -50,12 +51,33 @@ export function hatchFill(brush: Brush, item: SheetItem): string | CanvasPattern
   return hatchPattern(brush.context, item.hatch, brush.colours, brush.view, brush.ratio);
 }
 
-export function drawPlanting(brush: Brush, item: PlantingItem, look: BloomLook): void {
-  const { colours } = brush;
+/** What is not on the ground on the chosen day: where it stands on another. */
+export function drawAbsent(brush: Brush, item: SheetItem): void {
+  traceOutline(brush, item.outline);
+  stroke(brush, { colour: brush.colours.inkSoft, widthPx: 1, dash: [1.5, 4] });
+}
+
+/** @param sector corners of the part of its ground its hatch is on; null: all of it */
+export function drawPlanting(
+  brush: Brush,
+  item: PlantingItem,
+  look: BloomLook,
+  sector: readonly Point[] | null = null,
+): void {
+  const { colours, context } = brush;
   const isSeed = item.planting.purpose === "seed";
   const alpha = (look === "closed" ? CLOSED_ALPHA : 1) * (isSeed ? 1 : NOT_SEED_ALPHA);
+  context.save();
+  if (sector) {
+    const places = sector.map((corner) => toPx(brush.view, corner));
+    traceLine(brush, places);
+    context.clip();
+    stroke(brush, { colour: colours.inkSoft, widthPx: 1.5 });
+  }
   traceOutline(brush, item.outline);
   faded(brush, alpha, () => fill(brush, hatchFill(brush, item)));
+  context.restore();
+  traceOutline(brush, item.outline);
   if (item.planting.cover !== "none") drawNet(brush, item);
   if (look === "open" || look === "perhaps") drawOpenEdge(brush, item, look);
   const ink = look === "closed" ? colours.inkSoft : colours.ink;
@@ -102,7 +124,12 @@ const GROUND_BESIDE_PX = 4;
 const CODED_FROM_PX = 12;
 
 /** The code that stands on the stake, in a box of paper, with signs for cover and open flowers. */
-export function drawPlantingCode(brush: Brush, item: PlantingItem, look: BloomLook): void {
+export function drawPlantingCode(
+  brush: Brush,
+  item: PlantingItem,
+  look: BloomLook,
+  sector: readonly Point[] | null = null,
+): void {
   if (longPx(brush, item) < CODED_FROM_PX) return;
   const { planting, shape, outline } = item;
   const isOpen = look === "open" || look === "perhaps";
@@ -113,9 +140,16 @@ export function drawPlantingCode(brush: Brush, item: PlantingItem, look: BloomLo
     const heightPx = box.heightPx + (index === 0 ? GROUND_BESIDE_PX : 0);
     const place = labelPlace(shape, outline, brush.view, { widthPx, heightPx });
     if (!place) continue;
-    turned(brush, place.at, place.angle, () => drawCodeBox(brush, item, box, widthPx, look));
+    const at = sector ? toPx(brush.view, middleOf(sector)) : place.at;
+    turned(brush, at, place.angle, () => drawCodeBox(brush, item, box, widthPx, look));
     return;
   }
+}
+
+function middleOf(corners: readonly Point[]): Point {
+  const total = (pick: (corner: Point) => number) =>
+    corners.reduce((sum, corner) => sum + pick(corner), 0) / corners.length;
+  return { x: total(({ x }) => x), y: total(({ y }) => y) };
 }
 
 function drawCodeBox(

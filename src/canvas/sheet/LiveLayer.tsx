@@ -5,6 +5,7 @@ import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
 import { drawItems } from "../draw/draw-items.ts";
 import { drawOldPlace, drawSelected } from "../draw/draw-selection.ts";
+import { useGroundPainter } from "./use-ground-painter.ts";
 import { useLiveIds } from "./live-ids.ts";
 import { isHidden } from "../scene/locks.ts";
 import { SheetShape } from "./SheetShape.tsx";
@@ -20,6 +21,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
   const book = usePlanStore((state) => state.book);
   const day = useWindowStore((state) => state.day);
   const hidden = useWindowStore((state) => state.hidden);
+  const painter = useGroundPainter();
   const live = useLiveIds();
   const draw = useCallback(
     (brush: Brush) => {
@@ -39,14 +41,20 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
       drawItems(
         brush,
         drawn.filter((item) => live.has(item.id)),
-        { standById: usePlanStore.getState().result.standById, day, hidden },
+        {
+          standById: usePlanStore.getState().result.standById,
+          day,
+          hidden,
+          sectorOf: ({ planting }) =>
+            painter?.sectorOf(layoutOf(plan, layoutId).plantings, planting) ?? null,
+        },
       );
       drawSelected(
         brush,
         drawn.filter((item) => selected.has(item.id)),
       );
     },
-    [plan, shown, layoutId, selection, book, day, live, hidden],
+    [plan, shown, layoutId, selection, book, day, painter, live, hidden],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }

@@ -7,7 +7,6 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
-import { drawEarlierCrops } from "../draw/draw-earlier-crops.ts";
 import { drawFarMarks } from "../draw/draw-far-marks.ts";
 import { drawGrid, sheetGrid } from "../draw/draw-grid.ts";
 import { drawItems } from "../draw/draw-items.ts";
@@ -15,12 +14,14 @@ import { drawRestingPairs } from "../draw/draw-pairs.ts";
 import { drawSiteOutline } from "../draw/draw-surroundings.ts";
 import { groundBoxes } from "../draw/ground-boxes.ts";
 import { groundPicture } from "../draw/ground-picture.ts";
+import type { GroundPainter } from "../ground/ground-painter.ts";
+import { useGroundPainter } from "./use-ground-painter.ts";
 import { useLiveIds } from "./live-ids.ts";
 import { restingPairs } from "../draw/pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "../draw/sheet-colours.ts";
 import { outlineOf } from "../../core/geometry/outline.ts";
-import { sheetItems } from "../scene/sheet-items.ts";
+import { type PlantingItem, sheetItems } from "../scene/sheet-items.ts";
 import { useView } from "../scene/view-store.ts";
 import { visibleBounds } from "../scene/viewport.ts";
 
@@ -36,6 +37,8 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const layoutId = usePlanStore((state) => state.layoutId);
   const book = usePlanStore((state) => state.book);
   const day = useWindowStore((state) => state.day);
+  const year = useWindowStore((state) => state.year);
+  const painter = useGroundPainter();
   const opened = useWindowStore((state) => state.openFinding);
   const hidden = useWindowStore((state) => state.hidden);
   const live = useLiveIds();
@@ -43,8 +46,9 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const [paintPicture] = useState(groundPicture);
   const layout = layoutOf(plan, layoutId);
   const drawGround = useCallback(
-    (brush: Brush) => drawResting(brush, { plan, layout, book, day, live, opened, hidden }),
-    [plan, layout, book, day, live, opened, hidden],
+    (brush: Brush) =>
+      drawResting(brush, { plan, layout, book, day, year, painter, live, opened, hidden }),
+    [plan, layout, book, day, year, painter, live, opened, hidden],
   );
   const isPictured = isMoving && layout.plantings.length + layout.beds.length > FEW_OBJECTS;
   const draw = useCallback(
@@ -70,22 +74,26 @@ interface Resting {
   readonly layout: Layout;
   readonly book: CropBook;
   readonly day: DayNumber | null;
+  readonly year: number | null;
+  readonly painter: GroundPainter | null;
   readonly live: ReadonlySet<string>;
   readonly opened: string | null;
   readonly hidden: ReadonlySet<HideableKind>;
 }
 
 function drawResting(brush: Brush, resting: Resting): void {
-  const { plan, layout, book, day, live, opened, hidden } = resting;
+  const { plan, layout, book, day, year, painter, live, opened, hidden } = resting;
   const all = sheetItems(plan, layout, book);
   const items = all
     .within(visibleBounds(brush.view, brush, REACH_PX))
     .filter((item) => !live.has(item.id));
   const { result } = usePlanStore.getState();
   const drawOnGround = () => {
-    if (!hidden.has("earlier crops")) drawEarlierCrops(brush, plan, book, all);
+    if (!hidden.has("earlier crops")) painter?.draw(brush, plan, book, all, year);
   };
-  drawItems(brush, items, { standById: result.standById, day, hidden, drawOnGround });
+  const sectorOf = ({ planting }: PlantingItem) =>
+    painter?.sectorOf(layout.plantings, planting) ?? null;
+  drawItems(brush, items, { standById: result.standById, day, hidden, sectorOf, drawOnGround });
   if (hidden.has("conflict lines")) return;
   drawRestingPairs(brush, restingPairs(result, plan.units, live, opened));
 }

@@ -46,7 +46,7 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
         />
         {day === null && (
           <span className="day-hint" aria-hidden="true">
-            Pick a day here: the sheet then shows what flowers on it.
+            Pick a day here: the sheet then shows what stands and flowers on it.
           </span>
         )}
         {day !== null && (

@@ -7,14 +7,12 @@ import { patched } from "../../core/edits/edit.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { EarlierCrop } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
+import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { KindField } from "../kinds/KindField.tsx";
 import { CountField } from "../form/NumberField.tsx";
-import { PlaceFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import {
-  type CropDraft,
   cropCount,
   cropDraft,
   cropName,
@@ -22,6 +20,7 @@ import {
   draftProblem,
   wentToSeedWords,
 } from "./earlier-crop-words.ts";
+import { WhereFields } from "./WhereFields.tsx";
 import { nameProblem } from "../form/name-problem.ts";
 import { useForm } from "../form/use-form.ts";
 import { commit } from "../state/plan-actions.ts";
@@ -103,56 +102,4 @@ function keepCrops(
     const title = more.length === 0 ? cropName(first, book) : cropCount(crops.length);
     commit(addEarlierCrops(crops, `Add ${title}`));
   }
-}
-
-interface WhereFieldsProps {
-  readonly draft: CropDraft;
-  readonly isNew: boolean;
-  readonly onSet: (change: Partial<CropDraft>) => null;
-}
-
-function WhereFields({ draft, isNew, onSet }: WhereFieldsProps) {
-  const layout = useShownLayout();
-  const choices = [
-    ...(isNew ? [] : [{ value: "as-is" as const, label: "where it is now" }]),
-    ...(layout.beds.length > 0
-      ? [{ value: "beds" as const, label: isNew ? "whole beds" : "a whole bed" }]
-      : []),
-    { value: "rectangle" as const, label: "a rectangle, typed" },
-  ];
-  const toggle = (id: string, isOn: boolean) => {
-    const others = isNew ? draft.beds.filter((each) => each !== id) : [];
-    onSet({ beds: isOn ? [...others, id] : others });
-  };
-  const setRectangle = (change: Partial<CropDraft["rectangle"]>) =>
-    onSet({ rectangle: { ...draft.rectangle, ...change } });
-  return (
-    <>
-      <ChoiceField
-        label="Where"
-        value={draft.where}
-        choices={choices}
-        onPick={(where) => onSet({ where })}
-      />
-      {draft.where === "beds" && (
-        <fieldset className="compare-choice">
-          <legend>Beds of {layout.name}</legend>
-          {layout.beds.map(({ id, code }) => (
-            <CheckField
-              key={id}
-              label={code}
-              isOn={draft.beds.includes(id)}
-              onSet={(isOn) => toggle(id, isOn)}
-            />
-          ))}
-        </fieldset>
-      )}
-      {draft.where === "rectangle" && (
-        <>
-          <RectangleSizeFields sizes={draft.rectangle} onSet={setRectangle} />
-          <PlaceFields place={draft.rectangle} onSet={setRectangle} />
-        </>
-      )}
-    </>
-  );
 }

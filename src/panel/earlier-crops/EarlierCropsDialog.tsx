@@ -5,6 +5,8 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { EarlierCropForm } from "./EarlierCropForm.tsx";
 import { EarlierCropsTakeOver } from "./EarlierCropsTakeOver.tsx";
+import { MarkList } from "./MarkList.tsx";
+import { seedCellOf } from "./ground-history-words.ts";
 import { cropCount, cropName, placeWords } from "./earlier-crop-words.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
@@ -45,6 +47,7 @@ export function EarlierCropsDialog({ onClose }: { readonly onClose: () => void }
             )}
           </p>
         </section>
+        <MarkList />
         <EarlierCropsTakeOver />
       </Dialog>
       {editing && <EarlierCropForm crop={editing.crop} onClose={() => setEditing(null)} />}
@@ -65,6 +68,7 @@ function CropTable({ onEdit }: { readonly onEdit: (crop: EarlierCrop) => void })
             <th scope="col">Year</th>
             <th scope="col">Kind</th>
             <th scope="col">Variety</th>
+            <th scope="col">Went to seed</th>
             <th scope="col">Where</th>
             <th scope="col">Note</th>
             <th scope="col">Change</th>
@@ -76,6 +80,7 @@ function CropTable({ onEdit }: { readonly onEdit: (crop: EarlierCrop) => void })
               <td>{crop.year}</td>
               <td>{book.kind(crop.kind)?.name ?? crop.kind}</td>
               <td>{crop.varietyName ?? "–"}</td>
+              <td>{seedCellOf(crop.wentToSeed ?? "unknown")}</td>
               <td>{placeWords(crop, layout, plan)}</td>
               <td>{crop.note ?? ""}</td>
               <td>

@@ -19,7 +19,11 @@ export function cropName({ kind, varietyName = "", year }: NewEarlierCrop, book:
 }
 
 /** `beds B01, B02` of the layout on the sheet, else its middle and size. */
-export function placeWords({ outline }: EarlierCrop, layout: Layout, plan: Plan): string {
+export function placeWords(
+  { outline }: Pick<EarlierCrop, "outline">,
+  layout: Layout,
+  plan: Plan,
+): string {
   const ground = outlineOf(outline);
   const codes = layout.beds
     .filter((bed) => liesOn(outlineOf(bed.outline), ground))
@@ -39,36 +43,49 @@ export const wentToSeedWords: Readonly<Record<WentToSeed, string>> = {
   no: "no, it was eaten, cut or cleared before",
 };
 
-/** What the form for a crop holds. */
-export interface CropDraft {
-  readonly kind: string | undefined;
-  readonly varietyName: string;
-  readonly year: number | undefined;
-  readonly wentToSeed: WentToSeed;
-  readonly note: string;
+/** On which ground something is, as a form holds it. */
+export interface GroundDraft {
   /** `as-is`: the ground it has; `beds`: those ticked; `rectangle`: as typed. */
   readonly where: "as-is" | "beds" | "rectangle";
   readonly beds: readonly string[];
   readonly rectangle: RectangleShape;
 }
 
+/** What the form for a crop holds. */
+export interface CropDraft extends GroundDraft {
+  readonly kind: string | undefined;
+  readonly varietyName: string;
+  readonly year: number | undefined;
+  readonly wentToSeed: WentToSeed;
+  readonly note: string;
+}
+
 /** The form as it begins: for a new crop, or for one that is there. */
 export function cropDraft(crop: EarlierCrop | null, plan: Plan, layout: Layout): CropDraft {
-  const first = layout.beds.find(({ outline }) => outline.shape === "rectangle")?.outline;
-  const shape = crop?.outline ?? first;
-  const rectangle: RectangleShape =
-    shape?.shape === "rectangle"
-      ? shape
-      : { shape: "rectangle", x: 0, y: 0, widthM: 1.2, lengthM: 10, turnDeg: 0 };
   return {
+    ...groundDraft(crop, layout),
     kind: crop?.kind,
     varietyName: crop?.varietyName ?? "",
     year: crop?.year ?? seasonYear(plan) - 1,
     wentToSeed: crop?.wentToSeed ?? "unknown",
     note: crop?.note ?? "",
-    where: crop ? "as-is" : layout.beds.length > 0 ? "beds" : "rectangle",
+  };
+}
+
+/** Where it is now, else the beds of the layout to tick, else a rectangle like a bed. */
+export function groundDraft(
+  thing: Pick<EarlierCrop, "outline"> | null,
+  layout: Layout,
+): GroundDraft {
+  const first = layout.beds.find(({ outline }) => outline.shape === "rectangle")?.outline;
+  const shape = thing?.outline ?? first;
+  return {
+    where: thing ? "as-is" : layout.beds.length > 0 ? "beds" : "rectangle",
     beds: [],
-    rectangle,
+    rectangle:
+      shape?.shape === "rectangle"
+        ? shape
+        : { shape: "rectangle", x: 0, y: 0, widthM: 1.2, lengthM: 10, turnDeg: 0 },
   };
 }
 
@@ -102,9 +119,10 @@ export function cropsOfDraft(
   return groundsOf(draft, before, layout).map((outline) => ({ outline, ...rest }));
 }
 
-function groundsOf(
-  { where, beds, rectangle }: CropDraft,
-  before: EarlierCrop | null,
+/** The pieces of ground a form names, one for each bed. */
+export function groundsOf(
+  { where, beds, rectangle }: GroundDraft,
+  before: Pick<EarlierCrop, "outline"> | null,
   layout: Layout,
 ): readonly EarlierCrop["outline"][] {
   if (where === "as-is" && before) return [before.outline];

@@ -26,6 +26,8 @@ usePlanStore.subscribe(({ kept, openings }, before) => {
     useFindingNews.setState(NO_NEWS);
     return;
   }
+  // Checks that were fetched a moment later say nothing about a change of the plan.
+  if (kept.plan === before.kept.plan) return;
   const [now, then] = [kept.result, before.kept.result];
   if (now.findings === then.findings) return;
   const known = new Set([...then.findings, ...then.accepted].map(({ id }) => id));

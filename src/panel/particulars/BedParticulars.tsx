@@ -1,3 +1,4 @@
+import { Suspense, lazy } from "react";
 import { changeBed } from "../../core/edits/object-edits.ts";
 import type { Bed } from "../../core/model/plan.ts";
 import { OutlineFields } from "./OutlineFields.tsx";
@@ -7,6 +8,10 @@ import { useShownLayout, useWording } from "../state/use-shown-plan.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { cutBed, numberBeds, shareBed } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
+
+const GroundYears = lazy(async () => ({
+  default: (await import("../earlier-crops/GroundYears.tsx")).GroundYears,
+}));
 
 export function BedParticulars({ bed }: { readonly bed: Bed }) {
   const layout = useShownLayout();
@@ -58,6 +63,9 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
           ))}
         </ul>
       )}
+      <Suspense fallback={null}>
+        <GroundYears bed={bed} />
+      </Suspense>
       {bed.outline.shape === "rectangle" && (
         <div className="offers">
           <CommandButton of={shareBed}>Share among varieties</CommandButton>

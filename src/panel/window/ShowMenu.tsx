@@ -28,7 +28,18 @@ export function ShowMenu() {
 /** Says over the sheet that something is not shown. */
 export function HiddenLine() {
   const count = useWindowStore((state) => state.hidden.size);
+  const year = useWindowStore((state) => state.year);
   if (count === 0) return null;
+  if (year !== null) {
+    return (
+      <p className="hidden-line">
+        The ground in {year}.{" "}
+        <CommandButton of={showAll} className="link">
+          Back to this season
+        </CommandButton>
+      </p>
+    );
+  }
   return (
     <p className="hidden-line">
       {count === 1 ? "1 kind of things is hidden." : `${count} kinds of things are hidden.`}{" "}

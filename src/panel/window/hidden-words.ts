@@ -40,6 +40,7 @@ function stillSeen(kind: HideableKind): readonly string[] {
 }
 
 export function showAllKinds(): void {
+  windowNow().showYear(null);
   windowNow().hideKinds(new Set());
   windowNow().announce("Everything is shown.");
 }

@@ -38,6 +38,8 @@ interface WindowState {
   readonly tool: ToolName;
   /** Day whose open flowers the sheet shows, or null. */
   readonly day: DayNumber | null;
+  /** Earlier year whose crops the sheet shows in the place of this season's plantings, or null. */
+  readonly year: number | null;
   readonly viewRequest: ViewRequest;
   /** The open menu of objects, or null. */
   readonly menuRequest: ObjectMenuRequest | null;
@@ -52,6 +54,7 @@ interface WindowActions {
   readonly showFinding: (id: string | null) => void;
   readonly pickTool: (tool: ToolName) => void;
   readonly showDay: (day: DayNumber | null) => void;
+  readonly showYear: (year: number | null) => void;
   readonly bringIntoView: (ids: readonly string[] | "all") => void;
   /** The same, but the view stays as it is where all of it lies in it. */
   readonly keepInView: (ids: readonly string[]) => void;
@@ -60,6 +63,9 @@ interface WindowActions {
   readonly hideKinds: (hidden: ReadonlySet<HideableKind>) => void;
   readonly announce: (text: string) => void;
 }
+
+/** What is not of an earlier year, and is left out while one is shown. */
+const OF_THIS_SEASON: readonly HideableKind[] = ["plantings", "conflict lines"];
 
 export type WindowStore = WindowState & WindowActions;
 
@@ -70,6 +76,7 @@ export function windowAtStart(): WindowState {
     openFinding: null,
     tool: "select",
     day: null,
+    year: null,
     viewRequest: { ids: "all" },
     menuRequest: null,
     hidden: new Set(),
@@ -83,6 +90,11 @@ export const useWindowStore = create<WindowStore>()((set) => ({
   showFinding: (openFinding) => set({ openFinding }),
   pickTool: (tool) => set({ tool }),
   showDay: (day) => set({ day }),
+  showYear: (year) =>
+    set(({ hidden }) => {
+      const others = [...hidden].filter((kind) => !OF_THIS_SEASON.includes(kind));
+      return { year, hidden: new Set(year === null ? others : [...others, ...OF_THIS_SEASON]) };
+    }),
   bringIntoView: (ids) => set({ viewRequest: { ids } }),
   keepInView: (ids) => set({ viewRequest: { ids, isIfOutside: true } }),
   askObjectMenu: (menuRequest) => set({ menuRequest }),
