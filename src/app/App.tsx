@@ -32,7 +32,7 @@ const YearStrip = lazy(async () => ({
 
 /** The window: header, seed list, sheet with bloom strip, findings and particulars. */
 export function App() {
-  const { title, earlierCrops } = useShownPlan();
+  const { title } = useShownPlan();
   const view = useViewState((state) => state.view);
   const drawer = useViewState((state) => state.drawer);
   useShortcuts();
@@ -50,24 +50,7 @@ export function App() {
       <Drawer region="seed-list" name="The seed list" className="seed-column drawer">
         <SeedList />
       </Drawer>
-      <main className="main-column" id="main" tabIndex={-1}>
-        <div className="main-bar">
-          <ViewTabs />
-          <ViewBar />
-          <ToolBar />
-        </div>
-        <MainView />
-        {view === "sheet" && earlierCrops.length > 0 && (
-          <Suspense fallback={null}>
-            <YearStrip />
-          </Suspense>
-        )}
-        <Drawer region="bloom" name="The bloom strip">
-          <Suspense fallback={<p role="status">Loading the bloom strip ...</p>}>
-            <BloomStrip />
-          </Suspense>
-        </Drawer>
-      </main>
+      <MainColumn />
       <div className="side-column">
         <Drawer region="findings" name="The findings" id="findings">
           <Findings />
@@ -87,6 +70,32 @@ export function App() {
       <Dialogs />
       <Announcer />
     </div>
+  );
+}
+
+/** The view picked, and the strips under it. */
+function MainColumn() {
+  const { earlierCrops } = useShownPlan();
+  const view = useViewState((state) => state.view);
+  return (
+    <main className="main-column" id="main" tabIndex={-1}>
+      <div className="main-bar">
+        <ViewTabs />
+        <ViewBar />
+        <ToolBar />
+      </div>
+      <MainView />
+      {view === "sheet" && earlierCrops.length > 0 && (
+        <Suspense fallback={null}>
+          <YearStrip />
+        </Suspense>
+      )}
+      <Drawer region="bloom" name="The bloom strip">
+        <Suspense fallback={<p role="status">Loading the bloom strip ...</p>}>
+          <BloomStrip />
+        </Suspense>
+      </Drawer>
+    </main>
   );
 }
 

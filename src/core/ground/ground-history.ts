@@ -4,7 +4,7 @@ import { boundsGap } from "../geometry/bounds.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { civilFromDay } from "../model/day.ts";
-import type { EarlierCrop, GroundMark, Layout, Plan, Shape } from "../model/plan.ts";
+import type { EarlierCrop, GroundMark, Layout, Plan, Planting, Shape } from "../model/plan.ts";
 
 /** Lying in each other by less is drawing, not growing there, metres. */
 const LEAST_DEPTH_M = 0.02;
@@ -38,7 +38,8 @@ export function groundHistory(
   const season = civilFromDay(plan.season.first).year;
   const now = layout.plantings
     .filter((planting) => isOn(outline, planting.outline))
-    .map(({ id, code, variety, start, end }): GroundRow & { readonly from: number } => ({
+    .toSorted((a, b) => startOf(b) - startOf(a))
+    .map(({ id, code, variety }): GroundRow => ({
       id,
       isThisSeason: true,
       year: season,
@@ -47,10 +48,7 @@ export function groundHistory(
       varietyName: varieties.get(variety)?.name ?? "",
       wentToSeed: null,
       knownFrom: undefined,
-      from: start?.date ?? end ?? 0,
-    }))
-    .sort((a, b) => b.from - a.from)
-    .map(({ from: _, ...row }): GroundRow => row);
+    }));
   const before = cropsOn(plan, outline).map((crop): GroundRow => ({
     id: crop.id,
     isThisSeason: false,
@@ -62,6 +60,10 @@ export function groundHistory(
     knownFrom: crop.knownFrom,
   }));
   return [...now, ...before];
+}
+
+function startOf({ start, end }: Planting): number {
+  return start?.date ?? end ?? 0;
 }
 
 /** Marks of diseases on an outline. */
