@@ -15,9 +15,7 @@ const GroundYears = lazy(async () => ({
 
 export function BedParticulars({ bed }: { readonly bed: Bed }) {
   const layout = useShownLayout();
-  const wording = useWording();
   const layoutId = layout.id;
-  const inside = layout.plantings.filter((planting) => planting.bed === bed.id);
   const rename = (text: string) => {
     const problem = codeProblem(layout, text, bed.id);
     if (problem !== null) return problem;
@@ -45,6 +43,26 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
       )}
       <OutlineFields id={bed.id} name={`bed ${bed.code}`} outline={bed.outline} />
       <NoteField label="Note" value={bed.note ?? ""} onApply={setNote} />
+      <PlantingsInside bed={bed} />
+      <Suspense fallback={null}>
+        <GroundYears bed={bed} />
+      </Suspense>
+      {bed.outline.shape === "rectangle" && (
+        <div className="offers">
+          <CommandButton of={shareBed}>Share among varieties</CommandButton>
+          <CommandButton of={cutBed}>Cut in two</CommandButton>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function PlantingsInside({ bed }: { readonly bed: Bed }) {
+  const layout = useShownLayout();
+  const wording = useWording();
+  const inside = layout.plantings.filter((planting) => planting.bed === bed.id);
+  return (
+    <>
       <h4>Plantings in it</h4>
       {inside.length === 0 ? (
         <p className="soft">none</p>
@@ -63,15 +81,6 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
           ))}
         </ul>
       )}
-      <Suspense fallback={null}>
-        <GroundYears bed={bed} />
-      </Suspense>
-      {bed.outline.shape === "rectangle" && (
-        <div className="offers">
-          <CommandButton of={shareBed}>Share among varieties</CommandButton>
-          <CommandButton of={cutBed}>Cut in two</CommandButton>
-        </div>
-      )}
-    </div>
+    </>
   );
 }
