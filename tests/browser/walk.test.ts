@@ -185,6 +185,11 @@ describe("a walk without a network", () => {
     await press("Write it down");
     await expect.poll(() => record().innerText()).toContain("Rogued, 8 plants: off-type");
     expect(await walk().innerText()).toContain("2 plants");
+    // Too few are left: told at once, on the plot it is about.
+    expect(await walk().locator(".walk-news").innerText()).toMatch(
+      /Old Ferry: 2 of \d+ seed plants/,
+    );
+    expect(await sunFaults()).toEqual(NO_FAULTS);
     await press(/^Undo/);
     await expect.poll(() => record().innerText()).not.toContain("Rogued");
     expect(await record().innerText()).toContain("First flower");

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "react";
+import { type LabelPlots, labelPlots } from "../../core/labels/label-plots.ts";
 import { type LabelTarget, readLabel } from "../../core/labels/read-label.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { checkedNow, planNow, useKept, windowNow } from "../state/plan-actions.ts";
@@ -16,7 +17,7 @@ interface ScanDialogProps {
 
 /** Reads the square code of a packet or stake, by camera or typed, and opens what it names. */
 export function ScanDialog({ isForWalk, onClose }: ScanDialogProps) {
-  const { layout } = useKept();
+  const { plan, layout } = useKept();
   const [text, setText] = useState("");
   const [found, setFound] = useState<LabelTarget | null>(null);
   const take = (code: string) => {
@@ -26,11 +27,13 @@ export function ScanDialog({ isForWalk, onClose }: ScanDialogProps) {
     const sheetId = target.planting?.id ?? target.bed?.id;
     const isOnScreen = target.layout?.id === kept.layout.id;
     const isWhole = target.missing.length === 0;
+    const { isOfPlot } = labelPlots(target, kept.plan, kept.layout);
     // One thing named: it is opened at once. Several, or a plot of another layout: the person chooses.
-    if (target.lots.length === 1 && lot && sheetId === undefined && isWhole) {
+    if (isForWalk) {
+      if (target.planting && isOfPlot && isOnScreen && isWhole) goOn(target.planting.id, onClose);
+      else setFound(target);
+    } else if (target.lots.length === 1 && lot && sheetId === undefined && isWhole) {
       openLot(lot.id, onClose);
-    } else if (isForWalk && target.planting && isOnScreen && isWhole) {
-      goOn(target.planting.id, onClose);
     } else if (target.lots.length === 0 && sheetId !== undefined && isOnScreen && isWhole) {
       openPlot(sheetId, onClose);
     } else setFound(target);
@@ -65,7 +68,13 @@ export function ScanDialog({ isForWalk, onClose }: ScanDialogProps) {
         </div>
       </form>
       {found && (
-        <Found found={found} shownId={layout.id} onClose={onClose} onAgain={() => setFound(null)} />
+        <Found
+          found={found}
+          plots={labelPlots(found, plan, layout)}
+          shownId={layout.id}
+          onClose={onClose}
+          onAgain={() => setFound(null)}
+        />
       )}
     </Dialog>
   );
@@ -149,13 +158,14 @@ function openPlot(id: string, onClose: () => void): void {
 
 interface FoundProps {
   readonly found: LabelTarget;
+  readonly plots: LabelPlots;
   /** Id of the layout on screen. */
   readonly shownId: string;
   readonly onClose: () => void;
   readonly onAgain: () => void;
 }
 
-function Found({ found, shownId, onClose, onAgain }: FoundProps) {
+function Found({ found, plots, shownId, onClose, onAgain }: FoundProps) {
   const { lots, planting, bed, layout, missing } = found;
   const plot = planting ?? bed;
   const other = layout && layout.id !== shownId ? layout : null;
@@ -169,6 +179,11 @@ function Found({ found, shownId, onClose, onAgain }: FoundProps) {
         <p className="field-reason">
           {missing.join(", ")}: not in this plan, nor in any of its layouts. The label may be of
           another plan or an earlier season: plots of other seasons bear the same codes.
+        </p>
+      )}
+      {planting && !plots.isOfPlot && (
+        <p className="caution-text">
+          {planting.code} is not sown from that lot. A packet names the plot it was harvested from.
         </p>
       )}
       <p className="dialog-actions">
@@ -197,6 +212,13 @@ function Found({ found, shownId, onClose, onAgain }: FoundProps) {
             Walk to {planting.code}
           </button>
         )}
+        {plots.sown
+          .filter(({ id }) => id !== planting?.id)
+          .map(({ id, code }) => (
+            <button key={id} type="button" onClick={() => goOn(id, onClose)}>
+              Walk to {code}, sown from it
+            </button>
+          ))}
         <button type="button" className="quiet" onClick={onAgain}>
           Scan again
         </button>

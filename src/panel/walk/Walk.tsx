@@ -5,9 +5,11 @@ import { viewNow } from "../state/view-state.ts";
 import { useWalkPlace } from "../state/walk-place.ts";
 import { EntryAsk } from "./EntryAsk.tsx";
 import { EntryButtons } from "./EntryButtons.tsx";
+import { News } from "./News.tsx";
 import { PositionSheet } from "./PositionSheet.tsx";
 import { SourceSheet } from "./SourceSheet.tsx";
 import { StopCard } from "./StopCard.tsx";
+import { useNews } from "./use-news.ts";
 import { type WalkNow, useWalk } from "./use-walk.ts";
 import { WalkBar } from "./WalkBar.tsx";
 import { WalkDay } from "./WalkDay.tsx";
@@ -18,7 +20,14 @@ import "./walk.css";
 
 /** From plot to plot with a phone in one hand: what stands here, what is due, what happened. */
 export function Walk() {
+  const openings = usePlanStore((state) => state.openings);
+  // Another plan is another walk.
+  return <WalkOfPlan key={openings} />;
+}
+
+function WalkOfPlan() {
   const walk = useWalk();
+  const news = useNews(walk);
   const { stop, stops, index } = walk;
   const [sheet, setSheet] = useState<WalkSheet>(null);
   const goTo = useWalkPlace((state) => state.goTo);
@@ -43,6 +52,7 @@ export function Walk() {
       {/* Another plot is read from its top. */}
       <div className="walk-card" key={stop?.id}>
         <LookOnly />
+        {stop && <News news={news} walk={walk} />}
         {stop ? <StopCard walk={walk} stop={stop} onAsk={setSheet} /> : <p>{words.none}</p>}
       </div>
       <div className="walk-hand">

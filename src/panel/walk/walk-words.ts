@@ -51,6 +51,11 @@ export const walkWords = {
   position: "Where I stand",
   flowersHere: "A plant flowers here",
   whoAsk: "Whose notes are these? Type your name once",
+  news: "New since this walk began",
+  newsElsewhere: (count: number) =>
+    count === 1
+      ? "1 finding elsewhere is new since this walk began."
+      : `${count} findings elsewhere are new since this walk began.`,
   lookOnly: "This plan can only be looked at here: nothing is written down.",
   fewer: "One fewer",
   further: "One more",
