@@ -1,12 +1,10 @@
 import { useEffect, useRef, useState } from "react";
-import { type LabelPlots, labelPlots } from "../../core/labels/label-plots.ts";
+import { labelPlots } from "../../core/labels/label-plots.ts";
 import { type LabelTarget, readLabel } from "../../core/labels/read-label.ts";
 import { Dialog } from "../form/Dialog.tsx";
-import { checkedNow, planNow, useKept, windowNow } from "../state/plan-actions.ts";
-import { viewNow } from "../state/view-state.ts";
-import { lineDialog } from "../generations/dialogs.ts";
-import { walkTo } from "../state/walk-place.ts";
-import { lotsNow } from "../state/lots-state.ts";
+import { checkedNow, useKept } from "../state/plan-actions.ts";
+import { ScanFound } from "./ScanFound.tsx";
+import { goOn, openLot, openPlot } from "./scan-openings.ts";
 import "./scan.css";
 
 interface ScanDialogProps {
@@ -18,7 +16,6 @@ interface ScanDialogProps {
 /** Reads the square code of a packet or stake, by camera or typed, and opens what it names. */
 export function ScanDialog({ isForWalk, onClose }: ScanDialogProps) {
   const { plan, layout } = useKept();
-  const [text, setText] = useState("");
   const [found, setFound] = useState<LabelTarget | null>(null);
   const take = (code: string) => {
     const kept = checkedNow();
@@ -41,34 +38,9 @@ export function ScanDialog({ isForWalk, onClose }: ScanDialogProps) {
   return (
     <Dialog title="Scan a packet or stake" onClose={onClose}>
       <Camera onCode={take} isPaused={found !== null} />
-      <form
-        className="fields scan-typed"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (text.trim() !== "") take(text);
-        }}
-      >
-        <div className="field">
-          <label htmlFor="scan-code">Or type the code</label>
-          <div className="field-control">
-            <input
-              id="scan-code"
-              type="text"
-              autoComplete="off"
-              spellCheck={false}
-              value={text}
-              onChange={(event) => {
-                setText(event.target.value);
-                setFound(null);
-              }}
-            />
-            <button type="submit">Open</button>
-          </div>
-        </div>
-      </form>
+      <TypedCode onCode={take} onType={() => setFound(null)} />
       {found && (
-        <Found
+        <ScanFound
           found={found}
           plots={labelPlots(found, plan, layout)}
           shownId={layout.id}
@@ -77,6 +49,43 @@ export function ScanDialog({ isForWalk, onClose }: ScanDialogProps) {
         />
       )}
     </Dialog>
+  );
+}
+
+interface TypedCodeProps {
+  readonly onCode: (text: string) => void;
+  readonly onType: () => void;
+}
+
+function TypedCode({ onCode, onType }: TypedCodeProps) {
+  const [text, setText] = useState("");
+  return (
+    <form
+      className="fields scan-typed"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (text.trim() !== "") onCode(text);
+      }}
+    >
+      <div className="field">
+        <label htmlFor="scan-code">Or type the code</label>
+        <div className="field-control">
+          <input
+            id="scan-code"
+            type="text"
+            autoComplete="off"
+            spellCheck={false}
+            value={text}
+            onChange={(event) => {
+              setText(event.target.value);
+              onType();
+            }}
+          />
+          <button type="submit">Open</button>
+        </div>
+      </div>
+    </form>
   );
 }
 
@@ -135,94 +144,5 @@ function Camera({ onCode, isPaused }: CameraProps) {
         browser.
       </p>
     </>
-  );
-}
-
-function openLot(id: string, onClose: () => void): void {
-  lotsNow().openLot(id);
-  viewNow().showView("lots");
-  onClose();
-}
-
-function goOn(id: string, onClose: () => void): void {
-  walkTo(id);
-  onClose();
-}
-
-function openPlot(id: string, onClose: () => void): void {
-  windowNow().select([id]);
-  windowNow().bringIntoView([id]);
-  viewNow().showSheet();
-  onClose();
-}
-
-interface FoundProps {
-  readonly found: LabelTarget;
-  readonly plots: LabelPlots;
-  /** Id of the layout on screen. */
-  readonly shownId: string;
-  readonly onClose: () => void;
-  readonly onAgain: () => void;
-}
-
-function Found({ found, plots, shownId, onClose, onAgain }: FoundProps) {
-  const { lots, planting, bed, layout, missing } = found;
-  const plot = planting ?? bed;
-  const other = layout && layout.id !== shownId ? layout : null;
-  const turnTo = (id: string, open: (id: string, onClose: () => void) => void) => {
-    if (other) planNow().showLayout(other.id);
-    open(id, onClose);
-  };
-  return (
-    <div role="status">
-      {missing.length > 0 && (
-        <p className="field-reason">
-          {missing.join(", ")}: not in this plan, nor in any of its layouts. The label may be of
-          another plan or an earlier season: plots of other seasons bear the same codes.
-        </p>
-      )}
-      {planting && !plots.isOfPlot && (
-        <p className="caution-text">
-          {planting.code} is not sown from that lot. A packet names the plot it was harvested from.
-        </p>
-      )}
-      <p className="dialog-actions">
-        {lots.map(({ id, code }) => (
-          <button key={id} type="button" onClick={() => openLot(id, onClose)}>
-            Open lot {code}
-          </button>
-        ))}
-        {lots.map(({ id, code, variety }) => (
-          <button
-            key={id}
-            type="button"
-            onClick={() => lineDialog.open({ varietyId: variety, lotId: id })}
-          >
-            Line of {code}
-          </button>
-        ))}
-        {plot && (
-          <button type="button" onClick={() => turnTo(plot.id, openPlot)}>
-            Show {planting ? "plot" : "bed"} {plot.code}
-            {other && ` in the layout ${other.name}`}
-          </button>
-        )}
-        {planting && (
-          <button type="button" onClick={() => turnTo(planting.id, goOn)}>
-            Walk to {planting.code}
-          </button>
-        )}
-        {plots.sown
-          .filter(({ id }) => id !== planting?.id)
-          .map(({ id, code }) => (
-            <button key={id} type="button" onClick={() => goOn(id, onClose)}>
-              Walk to {code}, sown from it
-            </button>
-          ))}
-        <button type="button" className="quiet" onClick={onAgain}>
-          Scan again
-        </button>
-      </p>
-    </div>
   );
 }
