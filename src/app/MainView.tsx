@@ -4,6 +4,7 @@ import { useSheetPlace } from "../store/window/sheet-place.ts";
 import { useWindowStore } from "../store/window/window-store.ts";
 import { ClearGroundLine } from "../panel/findings/ClearGroundLine.tsx";
 import { FirstSteps } from "../panel/window/FirstSteps.tsx";
+import { ReadingLine } from "../panel/grown/ReadingLine.tsx";
 import { HiddenLine } from "../panel/window/ShowMenu.tsx";
 import { RegionBoundary } from "../panel/window/RegionBoundary.tsx";
 import { useViewState } from "../panel/state/view-state.ts";
@@ -38,6 +39,7 @@ export function MainView() {
           <Sheet />
           <ClearGroundLine />
           <HiddenLine />
+          <ReadingLine />
           <FirstSteps />
           <OnTheSheet />
         </RegionBoundary>

@@ -9,6 +9,7 @@ import { type FirstFlower, firstFlowerFromDays } from "./bloom-window.ts";
 import { type BloomSetting, frostAfter, isSpringStart, winterAfter } from "./growing.ts";
 import { type HeatEnd, firstFlowerFromHeat } from "./heat-bloom.ts";
 import type { WhyNoBloom } from "./no-bloom.ts";
+import { seenToFlower } from "./seen-seasons.ts";
 
 /** What a first flower was counted with. */
 export type FlowerFigure = {
@@ -64,6 +65,27 @@ export function firstFlower(
  * flower may come as early and as late as either says, and is likely half way between.
  */
 export function countedFlower(
+  planting: Planting,
+  variety: Variety,
+  kind: Kind,
+  setting: BloomSetting,
+): FlowerOrWhy {
+  const found = reckonedFlower(planting, variety, kind, setting);
+  const { flower } = found;
+  const seen = planting.start && seenToFlower(variety, planting.start.method);
+  if (!flower || !planting.start || !seen) return found;
+  // Seen in other seasons: as early and as late as that is possible in this one too.
+  const [least, most] = seen;
+  const { date } = planting.start;
+  const widened = {
+    ...flower,
+    earliest: Math.min(flower.earliest, date + least),
+    latest: Math.max(flower.latest, date + most),
+  };
+  return { flower: widened, why: null };
+}
+
+function reckonedFlower(
   planting: Planting,
   variety: Variety,
   kind: Kind,

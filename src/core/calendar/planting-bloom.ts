@@ -27,6 +27,7 @@ import { forecastUntilEnd } from "./cleared-bloom.ts";
 import { forecastWithSeen } from "./forecast-with-seen.ts";
 import { dayOfHeat } from "./heat-bloom.ts";
 import { seenOf } from "./seen-bloom.ts";
+import { rangeOfBoth, seenBloomDays } from "./seen-seasons.ts";
 import { repeatsIn } from "./yearly.ts";
 
 /**
@@ -142,6 +143,13 @@ type Parts = Omit<BloomParts, "ripe">;
 
 /** The grower's own length closes a bloom; that of an open-ended kind does not. */
 function lengthOf(variety: Variety, kind: Kind): BloomLength | null {
+  const length = figuredLength(variety, kind);
+  const seen = seenBloomDays(variety);
+  // A length seen in another season is possible in this one too.
+  return length && seen ? { ...length, days: rangeOfBoth(length.days, seen) } : length;
+}
+
+function figuredLength(variety: Variety, kind: Kind): BloomLength | null {
   if (variety.bloomDays) return { days: variety.bloomDays, basis: "own", isOpenEnded: false };
   const figure = kind.timing.bloomDays;
   if (!figure) return null;

@@ -4,7 +4,17 @@
  * be brought together.
  */
 import { z } from "zod/mini";
-import { between, count, date, id, name, note, record } from "./schema-parts.ts";
+import {
+  between,
+  count,
+  date,
+  dayRange,
+  dayRangeFrom,
+  id,
+  name,
+  note,
+  record,
+} from "./schema-parts.ts";
 
 export const entryKinds = [
   "sown",
@@ -62,3 +72,14 @@ export const entry = record({
     message: "expected the id of the entry that is struck out",
   }),
 );
+
+/** What one season showed of a variety: days counted from its start, as they were seen. */
+export const seenSeason = record({
+  /** Name of the season; one of each. */
+  season: name,
+  /** [least, most] days from sowing or setting out to the first flower seen. */
+  sownToFlower: z.optional(dayRange),
+  transplantedToFlower: z.optional(dayRange),
+  /** [least, most] days from the first to the last flower seen. */
+  bloomDays: z.optional(dayRangeFrom(1)),
+});

@@ -5,7 +5,7 @@
  * Turns are degrees clockwise from the sheet's up direction. Unknown fields are kept.
  */
 import { z } from "zod/mini";
-import { entry } from "./entry-schema.ts";
+import { entry, seenSeason } from "./entry-schema.ts";
 import { earlierCrop, groundMark, picture } from "./ground-schema.ts";
 import { LIMITS } from "./limits.ts";
 import { amount, lot, sowing, storagePlace } from "./lot-schema.ts";
@@ -115,6 +115,8 @@ const variety = record({
   transplantedToFlower: z.optional(dayRange),
   bloomDays: z.optional(dayRangeFrom(1)),
   heatToFlower: z.optional(heatToFlower),
+  /** What each season showed; it widens what is forecast (core/calendar/seen-seasons.ts). */
+  seen: z.optional(listOf(seenSeason, LIMITS.stays)),
   /** Ids of the lots to sow, first choice first; a planting's own go before them. */
   lots: z.optional(lotIds),
   /** Why it is grown out this season. */

@@ -1,5 +1,6 @@
 import { Suspense, lazy, useState } from "react";
 import { checkOf } from "../../core/checks/all-checks.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { YearsButton, mayTryYears } from "./YearsButton.tsx";
 import { viewNow } from "../state/view-state.ts";
 import { planNow, windowNow } from "../state/plan-actions.ts";
@@ -25,12 +26,15 @@ export function FindingBody({ id, title, text }: FindingBodyProps) {
   const result = useShownResult();
   const [isAccepting, setAccepting] = useState(false);
   const [isDating, setDating] = useState(false);
+  // What stands in the ground is neither sown anew nor tried on other years' weather.
+  const isGrown = usePlanStore(({ reading }) => reading !== null);
   const finding = result.findings.find((entry) => entry.id === id);
   if (!finding) return <p>{text}</p>;
   const check = checkOf(finding);
   const subjects = finding.subjects.join(" ");
   const figuresOf = check.figuresOf?.(finding) ?? null;
   const hasYears =
+    !isGrown &&
     (check.pairsAtRisk !== undefined || finding.check === "unsure-time") &&
     mayTryYears(finding.subjects.map((subject) => result.standById.get(subject)));
   return (
@@ -39,7 +43,7 @@ export function FindingBody({ id, title, text }: FindingBodyProps) {
       <p className="finding-actions">
         <LinkButton name="Show" title={title} onPress={() => show(finding.subjects)} />
         {figuresOf !== null && <FiguresLink standId={figuresOf} title={title} />}
-        {check.hasWaysOut === true && (
+        {check.hasWaysOut === true && !isGrown && (
           <LinkButton
             name="Sowing dates"
             title={title}

@@ -6,6 +6,7 @@ import {
   describeFinding,
 } from "../../core/checks/all-checks.ts";
 import { type Wording, severitySign, severityWord } from "../../core/checks/wording.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
 import { FindingGroupLine } from "./FindingGroupLine.tsx";
@@ -17,6 +18,11 @@ import { groupTitle } from "./findings-words.ts";
 
 /** Looked for only when asked: the arranger is not part of the first load. */
 const WaysOut = lazy(async () => ({ default: (await import("./WaysOut.tsx")).WaysOut }));
+
+/** As grown nothing is moved or sown anew: only what can still be done in the field. */
+const FieldWaysOut = lazy(async () => ({
+  default: (await import("../grown/FieldWaysOut.tsx")).FieldWaysOut,
+}));
 
 /** A line of the list: one finding, or many of one cause. */
 type Line =
@@ -32,6 +38,7 @@ export function FindingLines({ rows, wording }: FindingLinesProps) {
   const openFinding = useWindowStore((state) => state.openFinding);
   const unfolded = useFindingsState((state) => state.unfolded);
   const waysOutFor = useFindingsState((state) => state.waysOutFor);
+  const isGrown = usePlanStore(({ reading }) => reading !== null);
   const roving = useRovingRows("[data-stop]");
   const lines = useMemo(
     () => rows.flatMap((row) => linesOf(row, unfolded, openFinding)),
@@ -42,7 +49,11 @@ export function FindingLines({ rows, wording }: FindingLinesProps) {
   const waysOut = waysOutFor !== null && (
     <li key={`ways-out ${waysOutFor}`} className="ways-out-row">
       <Suspense fallback={<p role="status">Looking for ways out ...</p>}>
-        <WaysOut findingId={waysOutFor} />
+        {isGrown ? (
+          <FieldWaysOut findingId={waysOutFor} onClose={close} onDone={leaveSolved} />
+        ) : (
+          <WaysOut findingId={waysOutFor} />
+        )}
       </Suspense>
     </li>
   );
@@ -58,6 +69,9 @@ export function FindingLines({ rows, wording }: FindingLinesProps) {
     </ul>
   );
 }
+
+const close = () => useFindingsState.getState().askWaysOut(null);
+const leaveSolved = () => useFindingsState.getState().leaveSolved();
 
 /** A folded group hides nothing that is opened. */
 function linesOf(

@@ -1,5 +1,6 @@
-import { memo, useDeferredValue, useMemo, useState } from "react";
+import { Suspense, lazy, memo, useDeferredValue, useMemo, useState } from "react";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { AcceptedFindings } from "./AcceptedFindings.tsx";
 import { FindingCounts, FindingFilters } from "./FindingFilters.tsx";
@@ -10,6 +11,11 @@ import { useFindingsState } from "./findings-state.ts";
 import { newsWords, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import "./findings.css";
+
+/** How the plan is read and what the field changed: only for plans with a record. */
+const GrownHead = lazy(async () => ({
+  default: (await import("../grown/GrownHead.tsx")).GrownHead,
+}));
 
 /** Lines listed before "show more": a field full of conflicts must not slow the drag. */
 const FIRST_LINES = 60;
@@ -24,11 +30,29 @@ export function Findings() {
         </h2>
         <FindingCounts />
       </header>
+      <Reading />
       <FindingFilters />
       <LastChange />
       <FindingList />
     </section>
   );
+}
+
+function Reading() {
+  const hasRecord = usePlanStore(
+    ({ plan, reading }) => plan.entries.length > 0 || reading !== null,
+  );
+  if (!hasRecord) return null;
+  return (
+    <Suspense fallback={null}>
+      <GrownHead onWaysOut={askWaysOut} />
+    </Suspense>
+  );
+}
+
+function askWaysOut(findingId: string): void {
+  useWindowStore.getState().showFinding(findingId);
+  useFindingsState.getState().askWaysOut(findingId);
 }
 
 /** What the last kept change cleared and brought. */

@@ -15,6 +15,7 @@ export function PlanMenu() {
       <Item id="save-as" />
       <Item id="files" />
       <Item id="kept-plans" />
+      <Item id="copies" />
       <p className="menu-heading">Open a sample</p>
       {sampleCommands.map((command, index) => (
         <CommandItem key={command.id} of={command}>

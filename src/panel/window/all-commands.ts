@@ -3,6 +3,7 @@ import { arrangeLayout } from "../arrange/commands.ts";
 import { bedCommands, lineUpCommands } from "../beds/commands.ts";
 import { foldBloom } from "../bloom/commands.ts";
 import { clipboardCommands } from "../clipboard/commands.ts";
+import { helpersCopies } from "../copies/commands.ts";
 import type { Command } from "../commands/command.ts";
 import { regionCommands } from "../commands/view-commands.ts";
 import { editCommands, objectCommands } from "../commands/edit-commands.ts";
@@ -10,6 +11,7 @@ import { earlierCrops } from "../earlier-crops/commands.ts";
 import { figures } from "../figures/commands.ts";
 import { find } from "../find/commands.ts";
 import { clearGround, crossingShade, findingCommands } from "../findings/commands.ts";
+import { readAsGrown } from "../grown/commands.ts";
 import { keepingCommands, whatWentWrong } from "../keeping/commands.ts";
 import { ownKinds } from "../kinds/commands.ts";
 import { layoutCommands } from "../layouts/commands.ts";
@@ -46,12 +48,14 @@ const lists = [
   ...findingCommands,
   clearGround,
   crossingShade,
+  readAsGrown,
   foldBloom,
   ...lookCommands,
   ...toolCommands,
   ...layoutCommands,
   arrangeLayout,
   ...keepingCommands,
+  helpersCopies,
   ...sampleCommands,
   pictureUnder,
   importOutlines,

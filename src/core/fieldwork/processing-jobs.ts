@@ -1,0 +1,94 @@
+/**
+ * What is due after a harvest was written down: ferment or wash or cure, clean, dry, test, store.
+ * One run of jobs for each harvested batch; what lies before a cleaning that was written down falls
+ * out.
+ */
+import type { Stand } from "../checks/stand.ts";
+import { type Processing, processingOf, trustWords } from "../lots/processing.ts";
+import { type DayNumber, shortDate } from "../model/day.ts";
+import type { Entry, Plan } from "../model/plan.ts";
+import { currentEntries } from "../record/current-entries.ts";
+import type { Job, JobName } from "./season-calendar.ts";
+
+/** Days after it is dry at which a germination test is laid. Common practice: fresh seed may sleep. */
+const TEST_AFTER_DAYS = 30;
+
+/** Jobs of every batch harvested from the stands of a layout, in no order. */
+export function processingJobs(plan: Plan, stands: readonly Stand[]): readonly Job[] {
+  if (plan.entries.length === 0) return [];
+  const byPlot = new Map<string, Entry[]>();
+  for (const entry of currentEntries(plan.entries)) {
+    if (entry.what !== "harvested" && entry.what !== "cleaned") continue;
+    byPlot.set(entry.of, [...(byPlot.get(entry.of) ?? []), entry]);
+  }
+  return stands.flatMap((stand) => {
+    const entries = byPlot.get(stand.id) ?? [];
+    const batches = new Set(entries.filter(({ what }) => what === "harvested").map(({ on }) => on));
+    return [...batches].flatMap((on) => {
+      const cleaned = entries.find((entry) => entry.what === "cleaned" && entry.on >= on);
+      return batchJobs(stand, on, cleaned?.on ?? null);
+    });
+  });
+}
+
+/** @param cleanedOn the day this batch was cleaned; null while nobody wrote it */
+function batchJobs(stand: Stand, on: DayNumber, cleanedOn: DayNumber | null): readonly Job[] {
+  const { kind, planting, variety } = stand;
+  const how = processingOf(kind);
+  const name = `${planting?.code ?? ""} ${variety?.name ?? ""} (${kind.name}), harvested ${shortDate(on)}`;
+  const jobs: Job[] = [];
+  const add = (job: JobName, day: DayNumber, text: string, caution: string | null = null) =>
+    jobs.push({ job, planting: stand.id, batch: on, day, text, caution });
+  const [least, most] = how.wetDays ?? how.cureDays ?? [0, 0];
+  if (cleanedOn === null) addCleaning(how, on, name, add);
+  const clean = cleanedOn ?? on + most;
+  const [dryLeast, dryMost] = how.dryDays;
+  const limits = how.limits.map((said) => `${said.text} (${trustWords(said)})`).join("; ");
+  const begins = cleanedOn ?? on + least;
+  add("dry seed", begins, `Dry the seed of ${name}: ${limits}`);
+  add(
+    "store seed",
+    clean + dryMost,
+    `Seed of ${name} is likely dry (from ${shortDate(begins + dryLeast)}): small seed snaps, large seed shatters under a hammer (common practice). Label it, store it dry and cool; seal only dry seed`,
+  );
+  add(
+    "test seed",
+    clean + dryMost + TEST_AFTER_DAYS,
+    `Lay a germination test of ${name}; seed fresh from the plant may still sleep (common practice)`,
+  );
+  return jobs;
+}
+
+type AddJob = (job: JobName, day: DayNumber, text: string, caution?: string | null) => void;
+
+/** Wet seed is washed out, fermented or not; dry stalks are cured and threshed. */
+function addCleaning(how: Processing, on: DayNumber, name: string, add: AddJob): void {
+  const caution = how.cautions.length === 0 ? null : how.cautions.join(" ");
+  const said = how.wet ? `${how.wet.text} (${trustWords(how.wet)})` : "";
+  if (how.way === "fermented" && how.wetDays) {
+    const [least, most] = how.wetDays;
+    add("ferment", on, `Squeeze out and ferment ${name}, loosely covered: ${said}`, caution);
+    add(
+      "stir ferment",
+      on + 1,
+      `Stir ${name} twice a day; pour off and rinse as soon as good seed sinks, earlier when warm (common practice)`,
+    );
+    add(
+      "rinse seed",
+      on + Math.max(least, Math.min(2, most)),
+      `Pour off and rinse ${name}, after two to three days, earlier when warm, by ${shortDate(on + most)} at the latest (common practice)`,
+    );
+    return;
+  }
+  if (how.way === "wet" && how.wetDays) {
+    add("rinse seed", on, `Wash the seed out of ${name}: ${said}`, caution);
+    return;
+  }
+  const [least, most] = how.cureDays ?? [0, 0];
+  add(
+    "clean seed",
+    on + most,
+    `Thresh and clean ${name}, cured under a roof since the harvest (${least} to ${most} days, common practice)`,
+    caution,
+  );
+}

@@ -1,0 +1,156 @@
+import { useMemo, useState } from "react";
+import { patched } from "../../core/edits/edit.ts";
+import { lotBook } from "../../core/lots/lot-book.ts";
+import { lotInPlanFaults } from "../../core/lots/lot-in-plan.ts";
+import { lotsFromPlot } from "../../core/lots/harvested-lots.ts";
+import type { Lot, Plan } from "../../core/model/plan.ts";
+import { gramsToTake, harvestLot, keepHarvest, takeGrams } from "../../core/record/harvest-lot.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { FormProblem } from "../form/Field.tsx";
+import { CountField, ValueField } from "../form/NumberField.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { onFormSubmit } from "../form/use-form.ts";
+import { commit, useKept, windowNow } from "../state/plan-actions.ts";
+import { today } from "../state/today.ts";
+import { harvestWords as words } from "./harvest-words.ts";
+import { IsolationRecordView } from "./IsolationRecordView.tsx";
+import { usualDay } from "./read-plan-as.ts";
+
+interface HarvestDialogProps {
+  readonly plantingId: string;
+  readonly onClose: () => void;
+}
+
+/** The harvest of a planting put on the shelf: seen before it is kept, one step. */
+export function HarvestDialog({ plantingId, onClose }: HarvestDialogProps) {
+  const { plan, layout } = useKept();
+  const on = usualDay(plan, today());
+  const harvest = useMemo(
+    () => ({ layoutId: layout.id, plantingId, on }),
+    [layout.id, plantingId, on],
+  );
+  const made = useMemo(() => harvestLot(plan, harvest), [plan, harvest]);
+  const planting = layout.plantings.find(({ id }) => id === plantingId);
+  if (!made || !planting) {
+    return (
+      <Dialog title={words.title("")} onClose={onClose}>
+        <p>{words.gone}</p>
+      </Dialog>
+    );
+  }
+  const earlier = lotsFromPlot(plan, planting);
+  const grams = gramsToTake(plan, plantingId, layout.id, on);
+  return (
+    <Dialog title={words.title(planting.code)} onClose={onClose} isWide>
+      <Earlier
+        lots={earlier}
+        grams={grams}
+        onTake={(lot) => {
+          commit(takeGrams(lot, grams));
+          onClose();
+        }}
+      />
+      <HarvestForm made={made} plan={plan} onClose={onClose} />
+    </Dialog>
+  );
+}
+
+interface EarlierProps {
+  readonly lots: readonly Lot[];
+  readonly grams: number;
+  readonly onTake: (lot: Lot) => void;
+}
+
+/** Lots of the same plot: what was cleaned since can go to the last of them. */
+function Earlier({ lots, grams, onTake }: EarlierProps) {
+  const last = lots.findLast(({ state }) => state === "in stock");
+  if (lots.length === 0) return null;
+  return (
+    <div className="notice">
+      <p>{words.earlier(lots.map(({ code }) => code).join(", "))}</p>
+      {last && grams > 0 && (
+        <p>
+          <button type="button" onClick={() => onTake(last)}>
+            {words.take(grams, last.code)}
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}
+
+interface HarvestFormProps {
+  readonly made: Lot;
+  readonly plan: Plan;
+  readonly onClose: () => void;
+}
+
+function HarvestForm({ made, plan, onClose }: HarvestFormProps) {
+  const [lot, setLot] = useState(made);
+  const [problem, setProblem] = useState<string | null>(null);
+  const change = (changes: Partial<Lot>) => {
+    setProblem(null);
+    setLot((before) => patched<Lot>(before, changes));
+    return null;
+  };
+  const from = lot.from ?? { what: "own" as const };
+  const keep = () => {
+    const [fault] = lotInPlanFaults(plan, lot);
+    if (fault) {
+      setProblem(`${fault.field}: got ${fault.got}, expected ${fault.expected}`);
+      return;
+    }
+    commit(keepHarvest(lot));
+    windowNow().announce(words.shelf(lot.code));
+    onClose();
+  };
+  return (
+    <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
+      <TextField
+        label={words.code}
+        value={lot.code}
+        hint={lot.code === made.code ? words.codeHint : undefined}
+        onApply={(text) => change({ code: text.trim() === "" ? made.code : text.trim() })}
+      />
+      <CountField
+        label={words.plants}
+        value={from.plants}
+        onApply={(plants) => void change({ from: patched(from, { plants }) })}
+      />
+      <ValueField
+        label={words.grams}
+        value={from.cleanedGrams}
+        hint={words.gramsHint}
+        onApply={(grams) => change(withGrams(from, grams))}
+      />
+      <p>{parentWords(lot, plan)}</p>
+      <h3>{words.isolation}</h3>
+      {lot.isolation ? (
+        <IsolationRecordView record={lot.isolation} unit={plan.units} />
+      ) : (
+        <p>{words.hybrid}</p>
+      )}
+      <p className="field-hint">{words.frozen}</p>
+      <FormProblem problem={problem} />
+      <p className="dialog-actions">
+        <button type="submit" className="primary">
+          {words.keep}
+        </button>
+      </p>
+    </form>
+  );
+}
+
+function withGrams(from: NonNullable<Lot["from"]>, grams: number | undefined): Partial<Lot> {
+  return {
+    from: patched(from, { cleanedGrams: grams }),
+    ...(grams === undefined
+      ? { amount: undefined }
+      : { amount: { unit: "g" as const, value: grams } }),
+  };
+}
+
+function parentWords({ grownFrom = [] }: Lot, plan: Plan): string {
+  const codes = grownFrom.flatMap((id) => lotBook(plan.lots).lot(id)?.code ?? []);
+  return codes.length === 0 ? words.noParents : words.parents(codes.join(", "));
+}

@@ -1,0 +1,8 @@
+/** Dialogs of the plan as grown that other jobs open. */
+import { dialog } from "../state/dialog.ts";
+
+/** The harvest of one planting into a lot, with how it was isolated. */
+export const harvestDialog = dialog(
+  "harvest",
+  async () => (await import("./HarvestDialog.tsx")).HarvestDialog,
+);

@@ -1,0 +1,38 @@
+/** Words of the plan as grown in the window. */
+import type { FieldRemedy } from "../../core/record/field-remedies.ts";
+import { countBySeverity } from "../../core/checks/run-checks.ts";
+
+export const grownWords = {
+  planned: "As planned",
+  grown: "As grown",
+  legend: "The plan is read",
+  day: "On",
+  dayNeeded: "Type the day it is looked at",
+  changed: "What the field changed",
+  nothing: "The field has changed no finding of the plan.",
+  since: (day: string) => `New since ${day}`,
+  isNew: "New",
+  wayOut: "What can still be done",
+  settled: "Settled",
+  covers: "Covers that do not count",
+  doubts: (count: number) => (count === 1 ? "1 entry in doubt" : `${count} entries in doubt`),
+  moved:
+    "Moving a place here changes the plan and is judged with the record; it moves no plant in the ground.",
+  stillTitle: "What can still be done today",
+  none: "Nothing that can still be done today clears it: no cover counts once flowers may have opened, and what has flowered cannot be cut before bloom.",
+  gone: "This finding is no longer there.",
+  write: "Done: write it down",
+  doIt: "Do it",
+  close: "Close",
+} as const;
+
+/** `clears 2, brings 1 caution`. */
+export function fieldEffect({ clears, brings }: FieldRemedy): string {
+  const { caution, unknown } = countBySeverity(brings);
+  const parts = [
+    `clears ${clears.length}`,
+    ...(caution > 0 ? [`brings ${caution} ${caution === 1 ? "caution" : "cautions"}`] : []),
+    ...(unknown > 0 ? [`brings ${unknown} unknown`] : []),
+  ];
+  return parts.join(", ");
+}
