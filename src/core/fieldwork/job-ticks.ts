@@ -1,5 +1,5 @@
 /** Jobs and the field record: which entry says that a job is done, and what a tick writes down. */
-import type { DayNumber } from "../model/day.ts";
+import { type DayNumber, isoFromDay } from "../model/day.ts";
 import type { Entry } from "../model/plan.ts";
 import { currentEntries } from "../record/current-entries.ts";
 import type { EntryFields } from "../record/write-entry.ts";
@@ -31,8 +31,9 @@ const DONE_WORDS: Readonly<Partial<Record<JobName, string>>> = {
 const ROUND_DAYS = 14;
 
 /** Tells a job from the others of its plot. */
-export function jobKey({ job, beside }: Pick<Job, "job" | "beside">): string {
-  return beside === undefined ? job : `${job} ${beside}`;
+export function jobKey({ job, beside, batch }: Pick<Job, "job" | "beside" | "batch">): string {
+  const harvested = batch === undefined ? [] : [isoFromDay(batch)];
+  return [job, ...(beside === undefined ? [] : [beside]), ...harvested].join(" ");
 }
 
 /** What ticking a job off writes down. @param on the day it was done */

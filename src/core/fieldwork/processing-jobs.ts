@@ -63,7 +63,7 @@ type AddJob = (job: JobName, day: DayNumber, text: string, caution?: string | nu
 
 /** Wet seed is washed out, fermented or not; dry stalks are cured and threshed. */
 function addCleaning(how: Processing, on: DayNumber, name: string, add: AddJob): void {
-  const caution = how.cautions.length === 0 ? null : how.cautions.join(" ");
+  const caution = how.cautions.length === 0 ? null : how.cautions.join("; ");
   const said = how.wet ? `${how.wet.text} (${trustWords(how.wet)})` : "";
   if (how.way === "fermented" && how.wetDays) {
     const [least, most] = how.wetDays;

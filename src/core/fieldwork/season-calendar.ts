@@ -14,6 +14,7 @@ import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Plan } from "../model/plan.ts";
 import { biennialJobs, setOutCaution } from "./biennial-jobs.ts";
 import { handPollination } from "./hand-pollination.ts";
+import { processingJobs } from "./processing-jobs.ts";
 import { seedTakingLines } from "./seed-taking-lines.ts";
 
 export const jobNames = [
@@ -35,6 +36,13 @@ export const jobNames = [
   "look over roots",
   "set out roots",
   "watch blooms",
+  "ferment",
+  "stir ferment",
+  "rinse seed",
+  "clean seed",
+  "dry seed",
+  "store seed",
+  "test seed",
 ] as const;
 export type JobName = (typeof jobNames)[number];
 
@@ -44,6 +52,8 @@ export interface Job {
   readonly planting: string;
   /** The other stand of a job that two share. */
   readonly beside?: string;
+  /** Of a job after the harvest: the day that batch was harvested. */
+  readonly batch?: DayNumber;
   readonly day: DayNumber;
   /** What to do or expect, with the uncertainty in words where there is one. */
   readonly text: string;
@@ -62,6 +72,7 @@ export function seasonJobs(checked: CheckedLayout): readonly Job[] {
     ...result.stands.flatMap((stand) => (stand.planting ? standJobs(plan, stand, seedTaking) : [])),
     ...result.stands.flatMap(cutJobs),
     ...watchJobs(checked),
+    ...processingJobs(plan, result.stands),
   ].sort((a, b) => a.day - b.day || compareText(a.planting, b.planting));
 }
 

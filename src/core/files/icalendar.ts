@@ -33,9 +33,10 @@ export function icalendar(plan: Plan, layout: Layout, jobs: readonly Job[], stam
     .join("");
 }
 
-/** A job that two stands share is told apart by the other. */
-function besideOf({ beside }: Job): string {
-  return beside === undefined ? "" : `${beside}.`;
+/** A job that two stands share is told apart by the other, one after a harvest by its batch. */
+function besideOf({ beside, batch }: Job): string {
+  const harvested = batch === undefined ? "" : `${basicDate(batch)}.`;
+  return beside === undefined ? harvested : `${beside}.${harvested}`;
 }
 
 function basicDate(day: DayNumber): string {

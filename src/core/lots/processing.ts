@@ -63,7 +63,7 @@ const CLASS_LIST = { trust: "seen", source: ICAR } as const;
 const WET_LIST = { trust: "seen", source: AVRDC } as const;
 const RECALLED = { trust: "from memory" } as const;
 
-const HOT = "Gloves, and fresh air: hot pepper on hands gets into eyes, and its dust into lungs.";
+const HOT = "gloves, and fresh air: hot pepper on hands gets into eyes, and its dust into lungs";
 
 const words = (text: string): readonly string[] => text.trim().split(/\s+/);
 
@@ -251,7 +251,7 @@ const LIMITS: readonly Said[] = [
   seen("never above 43 C; a thin layer in diffused light", ICAR_AFTER),
 ];
 
-const DUST = "Thresh outdoors or with a mask: seed dust and mould harm lungs.";
+const DUST = "thresh outdoors or with a mask: seed dust and mould harm lungs";
 
 /** How the seed of a kind is cleaned and dried. */
 export function processingOf({ id }: Pick<Kind, "id">): Processing {

@@ -3,8 +3,9 @@ import { patched } from "../../core/edits/edit.ts";
 import { lotBook } from "../../core/lots/lot-book.ts";
 import { lotInPlanFaults } from "../../core/lots/lot-in-plan.ts";
 import { lotsFromPlot } from "../../core/lots/harvested-lots.ts";
-import type { Lot, Plan } from "../../core/model/plan.ts";
+import type { Layout, Lot, Plan, Planting } from "../../core/model/plan.ts";
 import { gramsToTake, harvestLot, keepHarvest, takeGrams } from "../../core/record/harvest-lot.ts";
+import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { FormProblem } from "../form/Field.tsx";
 import { CountField, ValueField } from "../form/NumberField.tsx";
@@ -17,33 +18,62 @@ import { IsolationRecordView } from "./IsolationRecordView.tsx";
 import { usualDay } from "./read-plan-as.ts";
 
 interface HarvestDialogProps {
-  readonly plantingId: string;
+  /** Null: it is asked for. */
+  readonly plantingId: string | null;
   readonly onClose: () => void;
 }
 
 /** The harvest of a planting put on the shelf: seen before it is kept, one step. */
 export function HarvestDialog({ plantingId, onClose }: HarvestDialogProps) {
   const { plan, layout } = useKept();
-  const on = usualDay(plan, today());
-  const harvest = useMemo(
-    () => ({ layoutId: layout.id, plantingId, on }),
-    [layout.id, plantingId, on],
-  );
-  const made = useMemo(() => harvestLot(plan, harvest), [plan, harvest]);
-  const planting = layout.plantings.find(({ id }) => id === plantingId);
-  if (!made || !planting) {
-    return (
-      <Dialog title={words.title("")} onClose={onClose}>
-        <p>{words.gone}</p>
-      </Dialog>
-    );
-  }
-  const earlier = lotsFromPlot(plan, planting);
-  const grams = gramsToTake(plan, plantingId, layout.id, on);
+  const choices = useMemo(() => harvestChoices(plan, layout), [plan, layout]);
+  const [picked, setPicked] = useState(plantingId ?? choices[0]?.value ?? "");
+  const code = layout.plantings.find(({ id }) => id === picked)?.code ?? "";
   return (
-    <Dialog title={words.title(planting.code)} onClose={onClose} isWide>
+    <Dialog title={words.title(code)} onClose={onClose} isWide>
+      {plantingId === null && (
+        <ChoiceField label={words.plot} value={picked} choices={choices} onPick={setPicked} />
+      )}
+      <HarvestOf key={picked} plantingId={picked} onClose={onClose} />
+    </Dialog>
+  );
+}
+
+/** What was written down as harvested first, then what is kept for seed, then the rest. */
+function harvestChoices({ entries, varieties }: Plan, { plantings }: Layout) {
+  const harvested = new Set(entries.filter(({ what }) => what === "harvested").map(({ of }) => of));
+  const rank = ({ id, purpose }: Planting) => {
+    if (harvested.has(id)) return 0;
+    return purpose === "seed" ? 1 : 2;
+  };
+  return [...plantings]
+    .sort((a, b) => rank(a) - rank(b))
+    .map(({ id, code, variety }) => {
+      const name = varieties.find((each) => each.id === variety)?.name ?? "";
+      return { value: id, label: `${code} ${name}` };
+    });
+}
+
+interface HarvestOfProps {
+  readonly plantingId: string;
+  readonly onClose: () => void;
+}
+
+function HarvestOf({ plantingId, onClose }: HarvestOfProps) {
+  const { plan, layout } = useKept();
+  const on = usualDay(plan, today());
+  const layoutId = layout.id;
+  const made = useMemo(
+    () => harvestLot(plan, { layoutId, plantingId, on }),
+    [plan, layoutId, plantingId, on],
+  );
+  const planting = layout.plantings.find(({ id }) => id === plantingId);
+  if (!made || !planting) return <p>{words.gone}</p>;
+  const grams = gramsToTake(plan, plantingId, layoutId, on);
+  return (
+    <>
       <Earlier
-        lots={earlier}
+        lots={lotsFromPlot(plan, planting)}
         grams={grams}
         onTake={(lot) => {
           commit(takeGrams(lot, grams));
@@ -51,7 +81,7 @@ export function HarvestDialog({ plantingId, onClose }: HarvestDialogProps) {
         }}
       />
       <HarvestForm made={made} plan={plan} onClose={onClose} />
-    </Dialog>
+    </>
   );
 }
 

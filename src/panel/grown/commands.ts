@@ -1,5 +1,5 @@
-import type { Command } from "../commands/command.ts";
-import { withLoaded } from "../commands/command.ts";
+import { type Command, withLoaded } from "../commands/command.ts";
+import { harvestDialog } from "./dialogs.ts";
 
 /** From the plan as planned to the plan as grown, and back. */
 export const readAsGrown = {
@@ -14,4 +14,17 @@ export const readAsGrown = {
       () => import("./read-plan-as.ts"),
       ({ switchReading }) => switchReading(),
     ),
+} as const satisfies Command;
+
+export const harvestIntoLot = {
+  id: "harvest",
+  name: "Harvest into a lot ...",
+  group: "Objects",
+  also: "seed saved packet shelf isolation",
+  whyNot: ({ kept }) => (kept.layout.plantings.length === 0 ? "No planting is placed yet" : null),
+  run: ({ selection, kept }) => {
+    const [only, more] = selection;
+    const isPlanting = kept.layout.plantings.some(({ id }) => id === only);
+    harvestDialog.open({ plantingId: isPlanting && more === undefined ? (only ?? null) : null });
+  },
 } as const satisfies Command;

@@ -1,6 +1,7 @@
 /** Words of making a harvest into a lot. */
 export const harvestWords = {
   title: (code: string) => `Harvest of ${code} into a lot`,
+  plot: "Plot",
   gone: "This planting is no longer in the plan.",
   code: "Code",
   codeHint: "Made by the pattern of lot codes; type another if you like",

@@ -2,6 +2,7 @@ import { useState } from "react";
 import { exportList, exportById, exportHindrance } from "../../core/files/export-list.ts";
 import { labelFaults } from "../../core/labels/label-measures.ts";
 import { usualLabelSize } from "../../core/labels/label-sizes.ts";
+import { ReadingSwitch } from "../grown/ReadingSwitch.tsx";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { LabelFields } from "./LabelFields.tsx";
@@ -38,6 +39,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
           }}
           hint={format.about}
         />
+        {format.followsReading === true && plan.entries.length > 0 && <ReadingSwitch />}
         {format.needs === "canvas" && (
           <ChoiceField
             label="Dots an inch"

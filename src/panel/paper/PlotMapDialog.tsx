@@ -9,6 +9,8 @@ import {
   paperNames,
   usualPaper,
 } from "../../core/page/paper.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { ReadingSwitch } from "../grown/ReadingSwitch.tsx";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { PlotMapPreview } from "./PlotMapPreview.tsx";
@@ -27,6 +29,7 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
   const [companions, setCompanions] = useState<readonly CompanionId[]>([]);
   const [cardsPerPage, setCards] = useState<2 | 4>(4);
   const { state, start, cancel } = useMaking<MadePlotMap>();
+  const grownOn = usePlanStore(({ reading }) => reading?.on ?? "planned");
   const choice = { paper, orientation, ratio, companions, cardsPerPage };
   const make = () => void start((onProgress, signal) => makePlotMap(choice, onProgress, signal));
   const isMaking = state.kind === "making";
@@ -52,9 +55,10 @@ export function PlotMapDialog({ onClose }: { readonly onClose: () => void }) {
           cardsPerPage={cardsPerPage}
           onCards={setCards}
         />
+        {plan.entries.length > 0 && <ReadingSwitch />}
         {sheets > 0 && (
           <PlotMapPreview
-            key={[paper, orientation, ratio, cardsPerPage, ...companions].join(" ")}
+            key={[paper, orientation, ratio, cardsPerPage, grownOn, ...companions].join(" ")}
             choice={choice}
           />
         )}

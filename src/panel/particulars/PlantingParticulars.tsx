@@ -11,6 +11,7 @@ import { BloomFields } from "../bloom/BloomFields.tsx";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { CrossingList } from "../findings/CrossingList.tsx";
 import { CrossingShareFold } from "../findings/CrossingShareFold.tsx";
+import { HarvestOffer } from "../grown/HarvestOffer.tsx";
 import { IsolationFields } from "./IsolationFields.tsx";
 import { OutlineFields } from "./OutlineFields.tsx";
 import { PlantCountFields } from "./PlantCountFields.tsx";
@@ -94,6 +95,7 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
       <CrossingList id={planting.id} />
       {planting.purpose === "seed" && <CrossingShareFold key={planting.id} planting={planting} />}
       <EntryList of={planting.id} plot={code} isOurs />
+      <HarvestOffer plantingId={planting.id} />
       <Records planting={planting} onChange={change} />
     </div>
   );

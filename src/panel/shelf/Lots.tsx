@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { useKept } from "../state/plan-actions.ts";
+import { harvestIntoLot } from "../grown/commands.ts";
 import { newLot } from "../lots/commands.ts";
 import { scanCode } from "../scan/commands.ts";
 import { lotList } from "./commands.ts";
@@ -45,6 +46,7 @@ export function Lots() {
         </div>
         <div className="lots-actions">
           <CommandButton of={newLot}>Add a lot</CommandButton>
+          <CommandButton of={harvestIntoLot}>From a harvest</CommandButton>
           <CommandButton of={scanCode}>Scan</CommandButton>
           <CommandButton of={storagePlaces} className="quiet">
             Storage places

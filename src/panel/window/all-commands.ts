@@ -11,7 +11,7 @@ import { earlierCrops } from "../earlier-crops/commands.ts";
 import { figures } from "../figures/commands.ts";
 import { find } from "../find/commands.ts";
 import { clearGround, crossingShade, findingCommands } from "../findings/commands.ts";
-import { readAsGrown } from "../grown/commands.ts";
+import { harvestIntoLot, readAsGrown } from "../grown/commands.ts";
 import { keepingCommands, whatWentWrong } from "../keeping/commands.ts";
 import { ownKinds } from "../kinds/commands.ts";
 import { layoutCommands } from "../layouts/commands.ts";
@@ -40,6 +40,7 @@ const lists = [
   ...bedCommands,
   ...seedListCommands,
   newLot,
+  harvestIntoLot,
   scanCode,
   ...lineUpCommands,
   find,
