@@ -44,7 +44,7 @@ function batchJobs(stand: Stand, on: DayNumber, cleanedOn: DayNumber | null): re
   const clean = cleanedOn ?? on + most;
   const [dryLeast, dryMost] = how.dryDays;
   const limits = how.limits.map((said) => `${said.text} (${trustWords(said)})`).join("; ");
-  const begins = cleanedOn ?? on + least;
+  const begins = cleanedOn ?? on + (how.way === "fermented" ? fermentDays(how) : least);
   add("dry seed", begins, `Dry the seed of ${name}: ${limits}`);
   add(
     "store seed",
@@ -61,12 +61,18 @@ function batchJobs(stand: Stand, on: DayNumber, cleanedOn: DayNumber | null): re
 
 type AddJob = (job: JobName, day: DayNumber, text: string, caution?: string | null) => void;
 
+/** Two days as a rule, fewer where the kind allows no more. Common practice. */
+function fermentDays({ wetDays }: Processing): number {
+  const [least, most] = wetDays ?? [0, 0];
+  return Math.max(least, Math.min(2, most));
+}
+
 /** Wet seed is washed out, fermented or not; dry stalks are cured and threshed. */
 function addCleaning(how: Processing, on: DayNumber, name: string, add: AddJob): void {
   const caution = how.cautions.length === 0 ? null : how.cautions.join("; ");
   const said = how.wet ? `${how.wet.text} (${trustWords(how.wet)})` : "";
   if (how.way === "fermented" && how.wetDays) {
-    const [least, most] = how.wetDays;
+    const [, most] = how.wetDays;
     add("ferment", on, `Squeeze out and ferment ${name}, loosely covered: ${said}`, caution);
     add(
       "stir ferment",
@@ -75,7 +81,7 @@ function addCleaning(how: Processing, on: DayNumber, name: string, add: AddJob):
     );
     add(
       "rinse seed",
-      on + Math.max(least, Math.min(2, most)),
+      on + fermentDays(how),
       `Pour off and rinse ${name}, after two to three days, earlier when warm, by ${shortDate(on + most)} at the latest (common practice)`,
     );
     return;

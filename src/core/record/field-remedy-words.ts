@@ -1,9 +1,9 @@
 /** What can still be done in the field, in words. */
 export const fieldRemedyWords = {
   cover: {
-    cage: (code: string) => `Put a cage over ${code} today`,
-    bags: (code: string) => `Bag the flowers of ${code} today`,
-    hand: (code: string) => `Tape the flowers of ${code} and pollinate by hand from today`,
+    cage: (code: string) => `Put a cage over ${code}`,
+    bags: (code: string) => `Bag the flowers of ${code}`,
+    hand: (code: string) => `Tape the flowers of ${code} and pollinate by hand`,
   },
   coverNote: {
     cage: "The mesh must stand clear of the flowers. Fix cages and stakes so that wind cannot throw them.",
@@ -15,8 +15,8 @@ export const fieldRemedyWords = {
     isOurs ? `Cut ${name} before it flowers` : `Ask that ${name} be cut before it flowers`,
   cutOpen: (name: string, isOurs: boolean) =>
     isOurs
-      ? `Cut ${name} today, every open flower`
-      : `Ask that ${name} be cut today, every open flower`,
+      ? `Cut ${name} now, every open flower`
+      : `Ask that ${name} be cut now, every open flower`,
   cutNote:
     "Look again each week: where it sprouts and opens again, write a first flower, and the finding comes back.",
   cutEntryNote: "cut, with every open flower",

@@ -1,4 +1,4 @@
-import { useId, useMemo } from "react";
+import { useEffect, useId, useMemo, useRef } from "react";
 import { describeFinding } from "../../core/checks/all-checks.ts";
 import { wordingOf } from "../../core/checks/checked-layout.ts";
 import { severityWord } from "../../core/checks/wording.ts";
@@ -19,6 +19,11 @@ interface FieldWaysOutProps {
 /** What can still be done about a finding on the day looked at; what was done is written down. */
 export function FieldWaysOut({ findingId, onClose, onDone }: FieldWaysOutProps) {
   const headingId = useId();
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    heading.current?.focus();
+    heading.current?.scrollIntoView({ block: "nearest" });
+  }, []);
   const plan = usePlanStore((state) => state.plan);
   const grown = usePlanStore((state) => state.grown);
   const finding = grown?.result.findings.find(({ id }) => id === findingId);
@@ -38,7 +43,9 @@ export function FieldWaysOut({ findingId, onClose, onDone }: FieldWaysOutProps) 
   return (
     <section className="ways-out" aria-labelledby={headingId}>
       <header className="region-head">
-        <h3 id={headingId}>{words.stillTitle}</h3>
+        <h3 id={headingId} ref={heading} tabIndex={-1}>
+          {words.stillTitle(grown?.grownOn)}
+        </h3>
         <button type="button" className="quiet" onClick={onClose}>
           {words.close}
         </button>

@@ -1,4 +1,5 @@
 /** Words of the plan as grown in the window. */
+import { type DayNumber, shortDate } from "../../core/model/day.ts";
 import type { FieldRemedy } from "../../core/record/field-remedies.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
 
@@ -18,8 +19,9 @@ export const grownWords = {
   doubts: (count: number) => (count === 1 ? "1 entry in doubt" : `${count} entries in doubt`),
   moved:
     "Moving a place here changes the plan and is judged with the record; it moves no plant in the ground.",
-  stillTitle: "What can still be done today",
-  none: "Nothing that can still be done today clears it: no cover counts once flowers may have opened, and what has flowered cannot be cut before bloom.",
+  stillTitle: (on: DayNumber | undefined) =>
+    on === undefined ? "What can still be done" : `What can still be done on ${shortDate(on)}`,
+  none: "Nothing that can still be done that day clears it: no cover counts once flowers may have opened, and what has flowered cannot be cut before bloom.",
   gone: "This finding is no longer there.",
   write: "Done: write it down",
   doIt: "Do it",

@@ -40,12 +40,12 @@ const titles = (plan: Plan, iso: string) =>
 describe("what is offered", () => {
   test("before bloom: cover either, cut what is eaten, or give up the seed; no place, no sowing", () => {
     expect(titles(garden([]), "06-01")).toEqual([
-      "Put a cage over P today",
-      "Bag the flowers of P today",
-      "Tape the flowers of P and pollinate by hand from today",
-      "Put a cage over Q today",
-      "Bag the flowers of Q today",
-      "Tape the flowers of Q and pollinate by hand from today",
+      "Put a cage over P",
+      "Bag the flowers of P",
+      "Tape the flowers of P and pollinate by hand",
+      "Put a cage over Q",
+      "Bag the flowers of Q",
+      "Tape the flowers of Q and pollinate by hand",
       "Cut Q before it flowers",
       "Keep no seed of P",
     ]);
@@ -59,7 +59,7 @@ describe("what is offered", () => {
   test("a source in flower is cut with its open flowers while the seed parent is still shut", () => {
     const early = [entry("q", "05-10", "first flower"), entry("p", "05-20", "looked at")];
     const { remedies } = remediesOn(garden(early), "05-20");
-    const cut = remedies.find(({ title }) => title === "Cut Q today, every open flower");
+    const cut = remedies.find(({ title }) => title === "Cut Q now, every open flower");
     expect(cut?.entry).toMatchObject({ of: "q", what: "last flower", on: day("2027-05-20") });
   });
 
