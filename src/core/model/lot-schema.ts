@@ -163,6 +163,8 @@ const isolation = record({
   figure: z.optional(note),
   /** Strictest level whose published distances nothing stood against; left out: none. */
   levelMet: z.optional(z.enum(["home", "sale", "stock"])),
+  /** What that level asked. */
+  levelMetM: z.optional(distance),
   /** The weakest of its sources; `distance` where there was none. */
   standing,
   bloom: z.optional(frozenBloom),
@@ -170,7 +172,7 @@ const isolation = record({
   covers: z.optional(listOf(frozenCover, LIMITS.stays)),
   /** Plants standing then. */
   plants: z.optional(count),
-  /** Within twice the distance it needs, the least secure first. */
+  /** Within twice the distance it needs, or twice what the level met asked; the least secure first. */
   sources: listOf(isolationSource, LIMITS.isolationSources),
   /** Sources within that reach that found no room in the list. */
   moreSources: z.optional(count),

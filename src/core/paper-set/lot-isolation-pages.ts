@@ -74,9 +74,9 @@ function lotItems(
     body(isolationSentences(isolation, plan.units).join(" ")),
     space(1),
     ...(rows.length === 0
-      ? [body("No pollen source of its crossing group stood within twice that distance.")]
+      ? [body("No pollen source of its crossing group stood within twice these distances.")]
       : [
-          body("Pollen sources of its crossing group within twice that distance:"),
+          body("Pollen sources of its crossing group within twice these distances:"),
           ...tableItems(COLUMNS, rows, width, { sizePt: TYPE_PT.small, continued }, ruler),
         ]),
     ...(more === 0

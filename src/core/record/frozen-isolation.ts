@@ -44,12 +44,12 @@ export function frozenIsolation(
   const stand = grown.result.standById.get(plantingId);
   if (!stand?.isSeedParent) return null;
   const records = plotRecords(kept, on);
-  const near = sourcesNear(stand, grown);
+  const met = strictestLevelMet(kept, layoutId, plantingId, on);
+  const near = sourcesNear(stand, grown, met?.metres ?? 0);
   const listed = near.slice(0, LIMITS.isolationSources);
   const level = stand.level ?? plan.level;
   const { requirement } = stand;
   const [anyPair] = near;
-  const levelMet = strictestLevelMet(kept, layoutId, plantingId, on);
   return {
     judgedOn: on,
     level,
@@ -57,7 +57,7 @@ export function frozenIsolation(
     ...(requirement && anyPair
       ? { figure: requirementText({ ...anyPair, requirement }, wordingOf(grown)) }
       : requirement && { figure: requirement.why }),
-    ...(levelMet === null ? {} : { levelMet }),
+    ...(met === null ? {} : { levelMet: met.level, levelMetM: met.metres }),
     standing: anyPair?.standing ?? "distance",
     ...bloomField(stand.receives),
     ...coversField(records.get(plantingId)),
@@ -78,14 +78,24 @@ function asSeed(plan: Plan, layoutId: string, plantingId: string): Plan {
   });
 }
 
-/** Pairs with every source of its group within reach, the least secure first, then the nearest. */
-function sourcesNear(stand: Stand, { result, book }: CheckedLayout): readonly IsolationPair[] {
+/**
+ * Pairs with every source of its group within reach, the least secure first, then the nearest.
+ *
+ * @param metM what the level met asked: what speaks for that level is in the list
+ */
+function sourcesNear(
+  stand: Stand,
+  { result, book }: CheckedLayout,
+  metM: number,
+): readonly IsolationPair[] {
   return result.stands
     .filter((other) => other.kind.group === stand.kind.group)
     .flatMap((other) => isolationPair(stand, other, book) ?? [])
     .filter(
       ({ distanceM, requiredM, standing }) =>
-        standing !== "distance" || requiredM === null || distanceM <= REACH * requiredM,
+        standing !== "distance" ||
+        requiredM === null ||
+        distanceM <= REACH * Math.max(requiredM, metM),
     )
     .sort((a, b) => rankOf(a.standing) - rankOf(b.standing) || a.distanceM - b.distanceM);
 }
@@ -152,24 +162,20 @@ function strictestLevelMet(
   layoutId: string,
   plantingId: string,
   on: DayNumber,
-): PurityLevel | null {
-  const strictestFirst = [...levelOrder].reverse();
-  return (
-    strictestFirst.find((level) => {
-      const { result, book } = checkAsGrown(
-        heldTo(plan, layoutId, plantingId, level),
-        layoutId,
-        on,
-      );
-      const stand = result.standById.get(plantingId);
-      if (!stand || stand.requirement === null) return false;
-      return result.stands.every((other) => {
-        if (other.kind.group !== stand.kind.group) return true;
-        const pair = isolationPair(stand, other, book);
-        return !pair || pair.relation === "rarely" || rankOf(pair.standing) > rankOf("unknown");
-      });
-    }) ?? null
-  );
+): { readonly level: PurityLevel; readonly metres: number } | null {
+  for (const level of [...levelOrder].reverse()) {
+    const held = heldTo(plan, layoutId, plantingId, level);
+    const { result, book } = checkAsGrown(held, layoutId, on);
+    const stand = result.standById.get(plantingId);
+    if (!stand?.requirement) continue;
+    const isMet = result.stands.every((other) => {
+      if (other.kind.group !== stand.kind.group) return true;
+      const pair = isolationPair(stand, other, book);
+      return !pair || pair.relation === "rarely" || rankOf(pair.standing) > rankOf("unknown");
+    });
+    if (isMet) return { level, metres: stand.requirement.metres };
+  }
+  return null;
 }
 
 /** The plan with that planting held to a level, by the figures as published. */

@@ -32,7 +32,8 @@ export function harvestLot(plan: Plan, { layoutId, plantingId, on }: Harvest): L
   const variety = plan.varieties.find(({ id }) => id === planting?.variety);
   if (!planting || !variety) return null;
   const record = recordOf(plan, plantingId, on);
-  const isolation = frozenIsolation(plan, layoutId, plantingId, on);
+  // What flowered after the harvest crossed nothing of it.
+  const isolation = frozenIsolation(plan, layoutId, plantingId, harvestDay(record) ?? on);
   const parents = lotsToSow(plan, planting, variety).map(({ id }) => id);
   const grams = gramsToTake(plan, plantingId, layoutId, on);
   const plants = plantsSavedFrom(record, planting.plants);

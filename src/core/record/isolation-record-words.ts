@@ -30,13 +30,14 @@ export const OTHER_SOURCES =
 
 /** Level, figure, what it rests on, days and covers, in sentences. */
 export function isolationSentences(record: IsolationRecord, unit: LengthUnit): readonly string[] {
-  const { level, requiredM, figure, levelMet, standing, bloom, covers = [], plants } = record;
+  const { level, requiredM, figure, levelMet, levelMetM, standing, bloom } = record;
+  const { covers = [], plants } = record;
   const needs = requiredM === undefined ? "a distance not known" : formatDistance(requiredM, unit);
   const from = figure === undefined ? "" : ` (${figure})`;
   return [
     levelMet === undefined
       ? "No level was met on what is known."
-      : `Level met on what is known: ${levelMet}.`,
+      : `Level met on what is known: ${levelMet}${levelMetM === undefined ? "" : ` (${formatDistance(levelMetM, unit)})`}.`,
     `Held to the ${level} level, which asked for ${needs}${from}.`,
     WEAKEST[standing],
     bloom

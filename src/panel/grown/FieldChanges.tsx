@@ -1,13 +1,13 @@
 import { useEffect, useMemo, useState } from "react";
-import { describeFinding } from "../../core/checks/all-checks.ts";
+import { type Finding, checkOf, describeFinding } from "../../core/checks/all-checks.ts";
 import { type CheckedLayout, wordingOf } from "../../core/checks/checked-layout.ts";
 import { severitySign, severityWord } from "../../core/checks/wording.ts";
 import { type DayNumber, shortDate } from "../../core/model/day.ts";
 import { fieldChanges, standingSince } from "../../core/record/field-changes.ts";
 import { asGrownWords, coversNotCounted, doubtLines } from "../../core/record/field-words.ts";
-import { checkOf } from "../../core/checks/all-checks.ts";
-import type { Finding } from "../../core/checks/all-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { predictedAndSeen } from "./commands.ts";
 import { grownWords as words } from "./grown-words.ts";
 
 interface FieldChangesProps {
@@ -62,6 +62,11 @@ function Changes({ kept, grown, on, onWaysOut }: ChangesProps) {
           </ul>
         </details>
       )}
+      <p>
+        <CommandButton of={predictedAndSeen} className="link">
+          {words.learn}
+        </CommandButton>
+      </p>
       <p className="field-hint">{words.moved}</p>
     </section>
   );

@@ -1,4 +1,5 @@
-import { type Command, withLoaded } from "../commands/command.ts";
+import { type Command, opening, withLoaded } from "../commands/command.ts";
+import { dialog } from "../state/dialog.ts";
 import { harvestDialog } from "./dialogs.ts";
 
 /** From the plan as planned to the plan as grown, and back. */
@@ -28,3 +29,12 @@ export const harvestIntoLot = {
     harvestDialog.open({ plantingId: isPlanting && more === undefined ? (only ?? null) : null });
   },
 } as const satisfies Command;
+
+const learnDialog = dialog("learn", async () => (await import("./LearnDialog.tsx")).LearnDialog);
+
+/** What was forecast and what was seen, by variety. */
+export const predictedAndSeen = opening(learnDialog, {
+  name: "Predicted and seen ...",
+  group: "Lists and figures",
+  also: "bloom forecast learn days to flower own range",
+}) satisfies Command;

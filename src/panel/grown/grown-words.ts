@@ -13,6 +13,7 @@ export const grownWords = {
   nothing: "The field has changed no finding of the plan.",
   since: (day: string) => `New since ${day}`,
   isNew: "New",
+  learn: "Predicted and seen",
   wayOut: "What can still be done",
   settled: "Settled",
   covers: "Covers that do not count",

@@ -36,6 +36,7 @@ export function PlanMenu() {
       <Item id="climate" />
       <p className="menu-heading">Kinds and varieties</p>
       <Item id="figures" />
+      <Item id="learn" />
       <Item id="own-kinds" />
       <Item id="variety-list" />
       <p className="menu-heading">Help</p>

@@ -11,7 +11,7 @@ import { earlierCrops } from "../earlier-crops/commands.ts";
 import { figures } from "../figures/commands.ts";
 import { find } from "../find/commands.ts";
 import { clearGround, crossingShade, findingCommands } from "../findings/commands.ts";
-import { harvestIntoLot, readAsGrown } from "../grown/commands.ts";
+import { harvestIntoLot, predictedAndSeen, readAsGrown } from "../grown/commands.ts";
 import { keepingCommands, whatWentWrong } from "../keeping/commands.ts";
 import { ownKinds } from "../kinds/commands.ts";
 import { layoutCommands } from "../layouts/commands.ts";
@@ -66,6 +66,7 @@ const lists = [
   storagePlaces,
   lotList,
   figures,
+  predictedAndSeen,
   earlierCrops,
   ownKinds,
   ...helpCommands,

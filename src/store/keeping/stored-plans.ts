@@ -1,4 +1,5 @@
 /** The plans in this browser and their earlier copies, for lists to choose from. */
+import type { Plan } from "../../core/model/plan.ts";
 import type { Origin } from "./keeping-rule.ts";
 import { copyOf, newPlanId } from "./plan-copy.ts";
 import { copiesOf, readFrom } from "./plan-db.ts";
@@ -24,6 +25,12 @@ export async function listPlans(): Promise<readonly StoredPlan[]> {
   return heads
     .map(({ planId, title, revision, savedAt }) => ({ planId, title, revision, savedAt }))
     .sort((a, b) => (a.savedAt < b.savedAt ? 1 : a.savedAt > b.savedAt ? -1 : 0));
+}
+
+/** A plan as it was saved last, not opened; null when it is gone or damaged. */
+export async function planStored({ planId, revision }: StoredPlan): Promise<Plan | null> {
+  const generation = await readGeneration(planId, revision);
+  return generation ? planOf(generation) : null;
 }
 
 /** Stored copies of a plan, newest first. */

@@ -131,6 +131,8 @@ describe("levels", () => {
   test("a cover that stood meets every level, and the days it stood are kept", () => {
     const record = frozen(garden(caged));
     expect(record).toMatchObject({ standing: "cover", levelMet: "stock" });
+    // What speaks for the level met is in the list, also beyond twice what home asks.
+    expect(record.levelMetM).toBeGreaterThan(record.requiredM ?? Infinity);
     expect(record.covers).toEqual([
       { cover: "cage", first: day("2027-06-01"), last: day("2027-07-09") },
     ]);

@@ -66,6 +66,9 @@ test("one press makes the lot: code, year, plot, plants, grams, parent, isolatio
     grownFrom: ["old"],
   });
   expect(lot.isolation?.sources.map(({ id }) => id)).toContain("q");
+  expect(lot.isolation?.judgedOn, "what flowers after the harvest crosses nothing of it").toBe(
+    day("2027-09-10"),
+  );
   expect(lotInPlanFaults(plan, lot)).toEqual([]);
 });
 

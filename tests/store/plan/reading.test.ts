@@ -1,6 +1,6 @@
 /** The plan read as grown in the store: the same as judged apart, through drags, edits and undo. */
 import { beforeEach, describe, expect, test } from "vitest";
-import { changePlantings, changePlan } from "../../../src/core/edits/object-edits.ts";
+import { changePlantings } from "../../../src/core/edits/object-edits.ts";
 import type { Entry } from "../../../src/core/model/plan.ts";
 import { writePlan } from "../../../src/core/model/read-plan.ts";
 import { checkAsGrown } from "../../../src/core/record/as-grown.ts";
@@ -92,7 +92,7 @@ describe("as grown", () => {
   test("an entry written down, undone and done again is followed", () => {
     read();
     const written = [...plan.entries, entry("3", "q", "06-22", "last flower")];
-    store().commit(changePlan({ entries: written }, "Write down"));
+    store().commit({ title: "Write down", apply: (old) => ({ ...old, entries: written }) });
     expectFresh(ON);
     store().undo();
     expectFresh(ON);
