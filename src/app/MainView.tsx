@@ -1,14 +1,19 @@
 import { Suspense, lazy } from "react";
 import { Sheet } from "../canvas/sheet/Sheet.tsx";
+import { usePlanStore } from "../store/plan/plan-store.ts";
 import { useSheetPlace } from "../store/window/sheet-place.ts";
 import { useWindowStore } from "../store/window/window-store.ts";
 import { ClearGroundLine } from "../panel/findings/ClearGroundLine.tsx";
-import { FirstSteps } from "../panel/window/FirstSteps.tsx";
-import { ReadingLine } from "../panel/grown/ReadingLine.tsx";
 import { HiddenLine } from "../panel/window/ShowMenu.tsx";
 import { RegionBoundary } from "../panel/window/RegionBoundary.tsx";
 import { useViewState } from "../panel/state/view-state.ts";
 
+const FirstSteps = lazy(async () => ({
+  default: (await import("../panel/window/FirstSteps.tsx")).FirstSteps,
+}));
+const ReadingLine = lazy(async () => ({
+  default: (await import("../panel/grown/ReadingLine.tsx")).ReadingLine,
+}));
 const Tables = lazy(async () => ({
   default: (await import("../panel/tables/Tables.tsx")).Tables,
 }));
@@ -28,6 +33,18 @@ const CompareView = lazy(async () => ({
   default: (await import("./CompareView.tsx")).CompareView,
 }));
 
+/** Over the sheet: that it is read as grown, and what to do with an empty one. */
+function Lines() {
+  const isGrown = usePlanStore(({ reading }) => reading !== null);
+  const isEmpty = usePlanStore(({ kept }) => kept.layout.plantings.length === 0);
+  return (
+    <Suspense fallback={null}>
+      {isGrown && <ReadingLine />}
+      {isEmpty && <FirstSteps />}
+    </Suspense>
+  );
+}
+
 /** The sheet, the tables, the lots, the compared layouts or the walk. */
 export function MainView() {
   const view = useViewState((state) => state.view);
@@ -39,8 +56,7 @@ export function MainView() {
           <Sheet />
           <ClearGroundLine />
           <HiddenLine />
-          <ReadingLine />
-          <FirstSteps />
+          <Lines />
           <OnTheSheet />
         </RegionBoundary>
       </div>

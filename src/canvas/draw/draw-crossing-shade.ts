@@ -1,5 +1,5 @@
 /** Ground by how much would cross there: bands of ink, the darker the more, never good or bad. */
-import { shadeBands } from "../../core/crossing-share/shade-words.ts";
+import { shadeBands } from "../../core/crossing-share/shade-bands.ts";
 import type { Shade } from "../../core/crossing-share/shade.ts";
 import type { Brush } from "./brush.ts";
 

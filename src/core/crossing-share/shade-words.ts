@@ -1,15 +1,7 @@
-/** The bands of the shade, and what is said beside it. */
+/** What is said beside the shade. */
 import type { Stand } from "../checks/stand.ts";
+import { shadeBands } from "./shade-bands.ts";
 import { SHORT_CAUTION, rarity } from "./share-words.ts";
-
-/** From which upper share on, and how much ink, 0 to 1; the most first, the last is all other ground. */
-export const shadeBands: readonly { readonly from: number; readonly ink: number }[] = [
-  { from: 0.05, ink: 0.42 },
-  { from: 0.01, ink: 0.3 },
-  { from: 0.001, ink: 0.19 },
-  { from: 0.0001, ink: 0.1 },
-  { from: 0, ink: 0.04 },
-];
 
 /** What the shade of a planting means. */
 export function shadeWords(code: string): string {

@@ -1,7 +1,8 @@
 /** The seed shelf: lots added, changed, split, mixed, moved, tested, removed. */
 import { lotBook } from "../lots/lot-book.ts";
 import { freeCode } from "../model/lot-code.ts";
-import type { GerminationTest, Layout, Lot, Plan, SeedAmount } from "../model/plan.ts";
+import type { GerminationTest, Lot, Plan, SeedAmount } from "../model/plan.ts";
+import { withoutMentions } from "./object-edits.ts";
 import { type Edit, mapItem, mapItems, nextId, patched } from "./edit.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
@@ -62,37 +63,6 @@ export function removeLots(ids: readonly string[], title: string): Edit {
       const lots = plan.lots.filter(({ id }) => !gone.has(id));
       return lots.length === plan.lots.length ? plan : withoutMentions({ ...plan, lots }, gone);
     },
-  };
-}
-
-/** Takes the lots out of whatever names them. */
-export function withoutMentions(plan: Plan, gone: ReadonlySet<string>): Plan {
-  const unnamed = <T extends { readonly lots?: readonly string[] | undefined }>(thing: T): T => {
-    if (!thing.lots?.some((id) => gone.has(id))) return thing;
-    const { lots, ...rest } = thing;
-    const left = lots.filter((id) => !gone.has(id));
-    return left.length === 0 ? (rest as T) : { ...thing, lots: left };
-  };
-  return {
-    ...plan,
-    lots: mapItems(plan.lots, (lot) => {
-      const left = (ids: Lot["partOf"]) => {
-        const kept = ids?.filter((id) => !gone.has(id));
-        return kept?.length === 0 ? undefined : kept;
-      };
-      const { partOf, grownFrom } = lot;
-      if (![...(partOf ?? []), ...(grownFrom ?? [])].some((id) => gone.has(id))) return lot;
-      return patched(lot, { partOf: left(partOf), grownFrom: left(grownFrom) });
-    }),
-    varieties: mapItems(plan.varieties, (variety) => {
-      const toSetOut = variety.toSetOut && mapItems(variety.toSetOut, unnamed);
-      const next = toSetOut === variety.toSetOut ? variety : { ...variety, toSetOut };
-      return unnamed(next);
-    }),
-    layouts: mapItems(plan.layouts, (layout): Layout => {
-      const plantings = mapItems(layout.plantings, unnamed);
-      return plantings === layout.plantings ? layout : { ...layout, plantings };
-    }),
   };
 }
 

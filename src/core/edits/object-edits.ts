@@ -2,9 +2,8 @@
 import type { Kind } from "../kinds/crop.ts";
 import { planBook } from "../kinds/own-kinds.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
-import type { Bed, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
-import { type Edit, inLayout, mapItem, patched } from "./edit.ts";
-import { withoutMentions } from "./lot-edits.ts";
+import type { Bed, Layout, Lot, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
+import { type Edit, inLayout, mapItem, mapItems, patched } from "./edit.ts";
 import { heldBack, heldBackWords } from "../beds/held-back.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
@@ -201,4 +200,35 @@ export function moveStart(layoutId: string, planting: Planting, date: DayNumber)
   const title = `${verb} ${planting.code} on ${shortDate(date)}`;
   const start = { ...planting.start, method, date };
   return changePlantings(layoutId, [planting.id], { start }, title);
+}
+
+/** Takes the lots out of whatever names them. */
+export function withoutMentions(plan: Plan, gone: ReadonlySet<string>): Plan {
+  const unnamed = <T extends { readonly lots?: readonly string[] | undefined }>(thing: T): T => {
+    if (!thing.lots?.some((id) => gone.has(id))) return thing;
+    const { lots, ...rest } = thing;
+    const left = lots.filter((id) => !gone.has(id));
+    return left.length === 0 ? (rest as T) : { ...thing, lots: left };
+  };
+  return {
+    ...plan,
+    lots: mapItems(plan.lots, (lot) => {
+      const left = (ids: Lot["partOf"]) => {
+        const kept = ids?.filter((id) => !gone.has(id));
+        return kept?.length === 0 ? undefined : kept;
+      };
+      const { partOf, grownFrom } = lot;
+      if (![...(partOf ?? []), ...(grownFrom ?? [])].some((id) => gone.has(id))) return lot;
+      return patched(lot, { partOf: left(partOf), grownFrom: left(grownFrom) });
+    }),
+    varieties: mapItems(plan.varieties, (variety) => {
+      const toSetOut = variety.toSetOut && mapItems(variety.toSetOut, unnamed);
+      const next = toSetOut === variety.toSetOut ? variety : { ...variety, toSetOut };
+      return unnamed(next);
+    }),
+    layouts: mapItems(plan.layouts, (layout): Layout => {
+      const plantings = mapItems(layout.plantings, unnamed);
+      return plantings === layout.plantings ? layout : { ...layout, plantings };
+    }),
+  };
 }

@@ -2,7 +2,6 @@ import { Suspense, lazy, memo, useDeferredValue, useMemo, useState } from "react
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
-import { AcceptedFindings } from "./AcceptedFindings.tsx";
 import { FindingCounts, FindingFilters } from "./FindingFilters.tsx";
 import { FindingLines } from "./FindingLines.tsx";
 import { useFindingNews } from "./finding-news.ts";
@@ -15,6 +14,10 @@ import "./findings.css";
 /** How the plan is read and what the field changed: only for plans with a record. */
 const GrownHead = lazy(async () => ({
   default: (await import("../grown/GrownHead.tsx")).GrownHead,
+}));
+
+const AcceptedFindings = lazy(async () => ({
+  default: (await import("./AcceptedFindings.tsx")).AcceptedFindings,
 }));
 
 /** Lines listed before "show more": a field full of conflicts must not slow the drag. */
@@ -105,7 +108,11 @@ const FindingList = memo(function FindingList() {
           </button>
         </p>
       )}
-      {accepted.length > 0 && <AcceptedFindings accepted={accepted} wording={wording} />}
+      {accepted.length > 0 && (
+        <Suspense fallback={null}>
+          <AcceptedFindings accepted={accepted} wording={wording} />
+        </Suspense>
+      )}
     </>
   );
 });

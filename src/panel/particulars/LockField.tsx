@@ -1,11 +1,7 @@
-import { lockedCount, setLocked } from "../../core/edits/lock.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { setLocked } from "../../core/edits/lock.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
 import { commit, planNow } from "../state/plan-actions.ts";
 import type { SelectedObjects } from "../state/selected-objects.ts";
-import { useShownPlan } from "../state/use-shown-plan.ts";
-import { CommandButton } from "../commands/CommandButton.tsx";
-import { unlockAll } from "../commands/edit-commands.ts";
 
 interface LockFieldProps {
   readonly selected: SelectedObjects;
@@ -28,21 +24,5 @@ export function LockField({ selected, names }: LockFieldProps) {
       isOn={locked === items.length}
       onSet={set}
     />
-  );
-}
-
-/** How much is locked, and the way to free it all; nothing when nothing is. */
-export function LockedLine() {
-  const plan = useShownPlan();
-  const layoutId = usePlanStore((state) => state.layoutId);
-  const count = lockedCount(plan, layoutId);
-  if (count === 0) return null;
-  return (
-    <p className="locked-line soft">
-      {count === 1 ? "1 object is locked." : `${count} objects are locked.`}{" "}
-      <CommandButton of={unlockAll} className="link">
-        Unlock all
-      </CommandButton>
-    </p>
   );
 }

@@ -1,6 +1,6 @@
 import { Suspense, lazy, useEffect, useMemo } from "react";
 import { useWindowStore } from "../../store/window/window-store.ts";
-import { LockedLine } from "./LockField.tsx";
+import { LockedLine } from "./LockedLine.tsx";
 import { countedObjects, selectedObjects } from "../state/selected-objects.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { newBed, newGround } from "../beds/commands.ts";
