@@ -2,6 +2,7 @@
 import { type CheckedLayout, checkLayout } from "../core/checks/checked-layout.ts";
 import { fieldChangeLines } from "../core/record/field-words.ts";
 import type { DayNumber } from "../core/model/day.ts";
+import { today } from "./clock.ts";
 import { checkReportJson, checkReportLines } from "../core/files/check-report.ts";
 import { checkRegister } from "./check-register.ts";
 import { openBytes } from "./input-bytes.ts";
@@ -48,5 +49,5 @@ export async function check(args: readonly string[]): Promise<number> {
 }
 
 function fieldWords(planned: CheckedLayout, grown: CheckedLayout, on: DayNumber): string {
-  return `${fieldChangeLines(planned, grown, on).join("\n")}\n\n`;
+  return `${fieldChangeLines(planned, grown, on, today(new Date())).join("\n")}\n\n`;
 }

@@ -9,11 +9,16 @@ import { fieldChanges, standingSince } from "./field-changes.ts";
 import type { CoverStay } from "./plot-record.ts";
 import { doubtWords, recordDoubts } from "./record-doubts.ts";
 
-/** Lines for a report: new findings first, then what is settled, then doubtful entries. */
+/**
+ * Lines for a report: new findings first, then what is settled, then doubtful entries.
+ *
+ * @param today entries after it, and after the day judged on, are of the future
+ */
 export function fieldChangeLines(
   planned: CheckedLayout,
   grown: CheckedLayout,
   on: DayNumber,
+  today = on,
 ): readonly string[] {
   const { worse, gone } = fieldChanges(planned, grown);
   const since = standingSince(planned, grown, worse, on);
@@ -26,7 +31,7 @@ export function fieldChangeLines(
     }),
     ...gone.map((finding) => `Settled: ${describeFinding(finding, wordingOf(planned)).title}`),
     ...coversNotCounted(planned, grown, on).map((words) => `Cover not counted: ${words}`),
-    ...doubtLines(planned, on).map((words) => `In doubt: ${words}`),
+    ...doubtLines(planned, Math.max(on, today)).map((words) => `In doubt: ${words}`),
   ];
 }
 
@@ -36,10 +41,10 @@ export function asGrownWords({ entries }: Pick<Plan, "entries">, on: DayNumber):
   return `As grown on ${longDate(on)}, by ${count === 1 ? "1 entry" : `${count} entries`} of the field record`;
 }
 
-/** Entries that cannot be right, each with why. */
-export function doubtLines(planned: CheckedLayout, on: DayNumber): readonly string[] {
+/** Entries that cannot be right, each with why. @param today entries after it are of the future */
+export function doubtLines(planned: CheckedLayout, today: DayNumber): readonly string[] {
   const { nameOf } = wordingOf(planned);
-  return recordDoubts(planned.plan, on).map(
+  return recordDoubts(planned.plan, today).map(
     ({ entry, doubt }) =>
       `${nameOf(entry.of)}, ${entry.what} on ${longDate(entry.on)}: ${doubtWords[doubt]}`,
   );

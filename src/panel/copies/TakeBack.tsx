@@ -96,7 +96,7 @@ function ComingEntries({ coming, nameOf }: EntriesProps & { readonly coming: rea
   return (
     <details>
       <summary>{comingText(coming)}</summary>
-      <ul>
+      <ul className="coming-entries">
         {coming.slice(0, FIRST_ENTRIES).map((entry) => (
           <li key={entry.id}>{entryLine(entry, nameOf(entry.of))}</li>
         ))}
@@ -111,7 +111,7 @@ function Clashes({ clashes, nameOf }: EntriesProps & { readonly clashes: readonl
   return (
     <div className="notice">
       <p>{words.clashes}:</p>
-      <ul>
+      <ul className="coming-entries">
         {clashes.map((entry) => (
           <li key={entry.id}>{entryLine(entry, nameOf(entry.of))}</li>
         ))}

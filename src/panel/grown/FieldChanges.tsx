@@ -5,6 +5,7 @@ import { severitySign, severityWord } from "../../core/checks/wording.ts";
 import { type DayNumber, shortDate } from "../../core/model/day.ts";
 import { fieldChanges, standingSince } from "../../core/record/field-changes.ts";
 import { asGrownWords, coversNotCounted, doubtLines } from "../../core/record/field-words.ts";
+import { today } from "../state/today.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { predictedAndSeen } from "./commands.ts";
@@ -32,7 +33,7 @@ interface ChangesProps extends FieldChangesProps {
 function Changes({ kept, grown, on, onWaysOut }: ChangesProps) {
   const { worse, gone } = useMemo(() => fieldChanges(kept, grown), [kept, grown]);
   const covers = useMemo(() => coversNotCounted(kept, grown, on), [kept, grown, on]);
-  const doubts = useMemo(() => doubtLines(kept, on), [kept, on]);
+  const doubts = useMemo(() => doubtLines(kept, Math.max(on, today())), [kept, on]);
   const since = useSince(kept, grown, worse, on);
   const settled = gone.map((finding) => describeFinding(finding, wordingOf(kept)).title);
   return (

@@ -5,11 +5,8 @@ import { resolveStands } from "../../../src/core/checks/stand.ts";
 import { crossingEstimate } from "../../../src/core/crossing-share/estimate.ts";
 import { shadeProblem } from "../../../src/core/crossing-share/shade-problem.ts";
 import { shadeOver } from "../../../src/core/crossing-share/shade.ts";
-import {
-  noShadeWords,
-  shadeBands,
-  shadeWords,
-} from "../../../src/core/crossing-share/shade-words.ts";
+import { shadeBands } from "../../../src/core/crossing-share/shade-bands.ts";
+import { noShadeWords, shadeWords } from "../../../src/core/crossing-share/shade-words.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import { book, layoutOf, trialPlan } from "../../support/trial-plan.ts";
 
