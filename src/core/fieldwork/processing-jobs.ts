@@ -8,13 +8,34 @@ import { type Processing, processingOf, trustWords } from "../lots/processing.ts
 import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Entry, Plan } from "../model/plan.ts";
 import { currentEntries } from "../record/current-entries.ts";
-import type { Job, JobName } from "./season-calendar.ts";
+
+export const processingJobNames = [
+  "ferment",
+  "stir ferment",
+  "rinse seed",
+  "clean seed",
+  "dry seed",
+  "store seed",
+  "test seed",
+] as const;
+type ProcessingJobName = (typeof processingJobNames)[number];
+
+/** A job of the season calendar, of one batch. */
+interface ProcessingJob {
+  readonly job: ProcessingJobName;
+  readonly planting: string;
+  /** The day that batch was harvested. */
+  readonly batch: DayNumber;
+  readonly day: DayNumber;
+  readonly text: string;
+  readonly caution: string | null;
+}
 
 /** Days after it is dry at which a germination test is laid. Common practice: fresh seed may sleep. */
 const TEST_AFTER_DAYS = 30;
 
 /** Jobs of every batch harvested from the stands of a layout, in no order. */
-export function processingJobs(plan: Plan, stands: readonly Stand[]): readonly Job[] {
+export function processingJobs(plan: Plan, stands: readonly Stand[]): readonly ProcessingJob[] {
   if (plan.entries.length === 0) return [];
   const byPlot = new Map<string, Entry[]>();
   for (const entry of currentEntries(plan.entries)) {
@@ -32,13 +53,21 @@ export function processingJobs(plan: Plan, stands: readonly Stand[]): readonly J
 }
 
 /** @param cleanedOn the day this batch was cleaned; null while nobody wrote it */
-function batchJobs(stand: Stand, on: DayNumber, cleanedOn: DayNumber | null): readonly Job[] {
+function batchJobs(
+  stand: Stand,
+  on: DayNumber,
+  cleanedOn: DayNumber | null,
+): readonly ProcessingJob[] {
   const { kind, planting, variety } = stand;
   const how = processingOf(kind);
   const name = `${planting?.code ?? ""} ${variety?.name ?? ""} (${kind.name}), harvested ${shortDate(on)}`;
-  const jobs: Job[] = [];
-  const add = (job: JobName, day: DayNumber, text: string, caution: string | null = null) =>
-    jobs.push({ job, planting: stand.id, batch: on, day, text, caution });
+  const jobs: ProcessingJob[] = [];
+  const add = (
+    job: ProcessingJobName,
+    day: DayNumber,
+    text: string,
+    caution: string | null = null,
+  ) => jobs.push({ job, planting: stand.id, batch: on, day, text, caution });
   const [least, most] = how.wetDays ?? how.cureDays ?? [0, 0];
   if (cleanedOn === null) addCleaning(how, on, name, add);
   const clean = cleanedOn ?? on + most;
@@ -59,7 +88,12 @@ function batchJobs(stand: Stand, on: DayNumber, cleanedOn: DayNumber | null): re
   return jobs;
 }
 
-type AddJob = (job: JobName, day: DayNumber, text: string, caution?: string | null) => void;
+type AddJob = (
+  job: ProcessingJobName,
+  day: DayNumber,
+  text: string,
+  caution?: string | null,
+) => void;
 
 /** Two days as a rule, fewer where the kind allows no more. Common practice. */
 function fermentDays({ wetDays }: Processing): number {

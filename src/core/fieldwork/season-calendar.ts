@@ -14,7 +14,7 @@ import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Plan } from "../model/plan.ts";
 import { biennialJobs, setOutCaution } from "./biennial-jobs.ts";
 import { handPollination } from "./hand-pollination.ts";
-import { processingJobs } from "./processing-jobs.ts";
+import { processingJobNames, processingJobs } from "./processing-jobs.ts";
 import { seedTakingLines } from "./seed-taking-lines.ts";
 
 export const jobNames = [
@@ -36,13 +36,7 @@ export const jobNames = [
   "look over roots",
   "set out roots",
   "watch blooms",
-  "ferment",
-  "stir ferment",
-  "rinse seed",
-  "clean seed",
-  "dry seed",
-  "store seed",
-  "test seed",
+  ...processingJobNames,
 ] as const;
 export type JobName = (typeof jobNames)[number];
 

@@ -50,7 +50,7 @@ function DifferenceLine({ difference, sides, onTick }: DifferenceLineProps) {
         <table id={tableId} className="sides">
           <thead>
             <tr>
-              <td />
+              <th scope="col">{words.field}</th>
               <th scope="col">{words.here}</th>
               <th scope="col">{words.there}</th>
             </tr>

@@ -22,6 +22,7 @@ export const copiesWords = {
   none: "No entry is new: all that is written there is here already.",
   changes: "Changes to the plan itself",
   noChanges: "The plan itself is the same in both.",
+  field: "What",
   here: "Here",
   there: "There",
   nothing: "nothing",
@@ -58,40 +59,40 @@ export function entryLine(entry: Entry, name: string): string {
   return `${longDate(entry.on)}, ${name}: ${entryWords(entry)}${who}`;
 }
 
-const THINGS: Readonly<Record<string, string>> = {
-  varieties: "variety",
-  lots: "lot",
-  storagePlaces: "storage place",
-  ownKinds: "own kind",
-  surroundings: "surrounding",
-  earlierCrops: "earlier crop",
-  beds: "bed",
-  plantings: "planting",
-  layouts: "layout",
-};
+const THINGS: ReadonlyMap<string, string> = new Map([
+  ["varieties", "variety"],
+  ["lots", "lot"],
+  ["storagePlaces", "storage place"],
+  ["ownKinds", "own kind"],
+  ["surroundings", "surrounding"],
+  ["earlierCrops", "earlier crop"],
+  ["beds", "bed"],
+  ["plantings", "planting"],
+  ["layouts", "layout"],
+]);
 
 /** `planting A03-1`, `the plan's site`. */
 export function differenceName({ id, name }: PlanDifference): string {
   const parts = id.split("/");
-  const thing = THINGS[parts.at(-2) ?? ""];
+  const thing = THINGS.get(parts.at(-2) ?? "");
   return thing === undefined ? `the plan's ${fieldName(id)}` : `${thing} ${name}`;
 }
 
-const FIELDS: Readonly<Record<string, string>> = {
-  outline: "place and outline",
-  isolationM: "isolation distance",
-  start: "start",
-  chosenLayout: "chosen layout",
-  accepted: "accepted findings",
-  lotCodePattern: "pattern of lot codes",
-  sowing: "rules of sowing",
-  sownToFlower: "days from sowing to flower",
-  transplantedToFlower: "days from setting out to flower",
-  keepApart: "kept apart",
-  storagePlaces: "storage places",
-  stored: "where it is kept",
-};
+const FIELDS: ReadonlyMap<string, string> = new Map([
+  ["outline", "place and outline"],
+  ["isolationM", "isolation distance"],
+  ["start", "start"],
+  ["chosenLayout", "chosen layout"],
+  ["accepted", "accepted findings"],
+  ["lotCodePattern", "pattern of lot codes"],
+  ["sowing", "rules of sowing"],
+  ["sownToFlower", "days from sowing to flower"],
+  ["transplantedToFlower", "days from setting out to flower"],
+  ["keepApart", "kept apart"],
+  ["storagePlaces", "storage places"],
+  ["stored", "where it is kept"],
+]);
 
 export function fieldName(field: string): string {
-  return FIELDS[field] ?? field;
+  return FIELDS.get(field) ?? field;
 }
