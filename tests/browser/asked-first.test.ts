@@ -103,6 +103,34 @@ describe("the season a year later asks what becomes of the dates", () => {
   });
 });
 
+test("both days of a season are typed, first one first, before anything happens", async () => {
+  await pick("Plan", "Plan settings");
+  const settings = page.getByRole("dialog", { name: "Plan settings" });
+  const season = settings.getByRole("group", { name: "Season", exact: true });
+  const type = async (label: string, text: string) => {
+    await season.getByLabel(label, { exact: true }).fill(text);
+    await page.keyboard.press("Tab");
+  };
+  await type("First day", "2028-01-01");
+  await season.getByText(/Nothing has changed yet: from 1 Jan 2028 to 31 Dec 2027/).waitFor();
+  expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+  await type("Last day", "2028-11-30");
+  const question = settings.getByRole("group", { name: "What becomes of the dates" });
+  await question.waitFor();
+  expect(await question.innerText()).toMatch(
+    /Season 2028 is to be 1 Jan 2028 to 30 Nov 2028\. .*plantings have a start/s,
+  );
+  expect(await season.getByLabel("Name", { exact: true }).inputValue()).toBe("2028");
+  await question.getByRole("button", { name: "Move all dates 1 year on" }).click();
+  await page.keyboard.press("Escape");
+  await page.getByText("season 2028").first().waitFor();
+  expect(await conflictCount(page)).toBe(3);
+  // Name, both days and all dates are one step.
+  await undo();
+  await page.getByText("season 2027").first().waitFor();
+  expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+});
+
 test("a finding is lived with for a reason, in this layout, and taken back", async () => {
   const card = findings().locator(".finding").first();
   await card.locator(".finding-open").click();

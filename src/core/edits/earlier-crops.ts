@@ -85,35 +85,48 @@ export interface BroughtCrops {
   readonly isPlaced: boolean;
 }
 
+/** What grew in an earlier plan's season, on its own sheet and of its own kinds. */
+export interface GrownCrops {
+  readonly layoutName: string;
+  readonly crops: readonly NewEarlierCrop[];
+}
+
+/** The plantings of a plan's chosen layout, else its first, as they were planned. */
+export function grownAsPlanned(plan: Plan): GrownCrops {
+  const layout = chosenLayout(plan);
+  const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety]));
+  const crops = layout.plantings.flatMap((planting: Planting): readonly NewEarlierCrop[] => {
+    const variety = varieties.get(planting.variety);
+    if (!variety) return [];
+    const { name, kind } = variety;
+    const came = outcomeAsPlanned(planting, variety, plan);
+    const named = name === "" ? {} : { varietyName: name };
+    return [{ outline: planting.outline, kind, ...came, ...named }];
+  });
+  return { layoutName: layout.name, crops };
+}
+
 /**
- * The plantings of an earlier plan's chosen layout (else its first), and the crops it knew of
- * itself, as earlier crops of a plan. Where both sites have a position, outlines are laid on the
- * ground of the plan's sheet; else the two sheets are taken to be one.
+ * What grew in an earlier plan's season, and the crops it knew of itself, as earlier crops of a
+ * plan. Where both sites have a position, outlines are laid on the ground of the plan's sheet; else
+ * the two sheets are taken to be one.
  */
-export function cropsOfPlan(earlier: Plan, plan: Plan): BroughtCrops {
-  const layout = chosenLayout(earlier);
+export function cropsOfPlan(
+  earlier: Plan,
+  plan: Plan,
+  grown: GrownCrops = grownAsPlanned(earlier),
+): BroughtCrops {
   const { year } = civilFromDay(earlier.season.first);
   const place = placer(earlier, plan);
   const kinds = kindsBrought(earlier.ownKinds, plan, crossesAlike);
   const known = new Set(plan.ownKinds);
-  const varieties = new Map(earlier.varieties.map((variety) => [variety.id, variety]));
-  const grown = layout.plantings.flatMap((planting: Planting): readonly NewEarlierCrop[] => {
-    const variety = varieties.get(planting.variety);
-    if (!variety) return [];
-    const { name } = variety;
-    const outline = place(planting.outline);
-    const kind = kinds.idOf(variety.kind);
-    const came = outcomeAsPlanned(planting, variety, earlier);
-    return [{ outline, kind, ...came, ...(name === "" ? {} : { varietyName: name }) }];
-  });
-  const before = earlier.earlierCrops.map((crop): NewEarlierCrop => ({
+  const all = [...grown.crops, ...earlier.earlierCrops].map((crop): NewEarlierCrop => ({
     ...crop,
     outline: place(crop.outline),
     kind: kinds.idOf(crop.kind),
   }));
   const marks = marksOf(earlier, plan, place, kinds.idOf);
   const taken = new Set(plan.earlierCrops.map(cropSign));
-  const all = [...grown, ...before];
   const here = all.filter(({ outline }) => isOnSheet(outline));
   const crops = here.filter((crop) => !taken.has(cropSign(crop)));
   const used = new Set([
@@ -122,7 +135,7 @@ export function cropsOfPlan(earlier: Plan, plan: Plan): BroughtCrops {
   ]);
   return {
     year,
-    layoutName: layout.name,
+    layoutName: grown.layoutName,
     crops,
     marks,
     ownKinds: kinds.ownKinds.filter((own) => !known.has(own) && used.has(own.id)),

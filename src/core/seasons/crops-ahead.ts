@@ -1,8 +1,11 @@
 /** Plots of a season as earlier crops of their ground. */
-import { cropSign } from "../edits/earlier-crops.ts";
+import { type GrownCrops, type NewEarlierCrop, cropSign } from "../edits/earlier-crops.ts";
 import { idAfter, nextId } from "../edits/edit.ts";
-import type { EarlierCrop } from "../model/plan.ts";
-import type { PlotFate } from "./plot-fate.ts";
+import type { DayNumber } from "../model/day.ts";
+import { layoutOf } from "../model/layouts.ts";
+import type { EarlierCrop, Plan } from "../model/plan.ts";
+import { type PlotFate, plotFates } from "./plot-fate.ts";
+import { grownLayoutId } from "./season-choices.ts";
 
 /**
  * Crops of the plots that stand no more, on the ground they had, to the last digit; behind the
@@ -26,6 +29,17 @@ export function cropsAhead(
     id = idAfter("e", id, taken);
   }
   return crops;
+}
+
+/** What grew in a plan's season by its field record, else as planned; what was never sown did not. */
+export function grownOf(plan: Plan, on: DayNumber): GrownCrops {
+  const layout = layoutOf(plan, grownLayoutId(plan));
+  const plots = plotFates(plan, layout.id, on).filter(({ fate }) => fate !== "never");
+  const crops = plots.map((plot): NewEarlierCrop => {
+    const { id: _, ...crop } = cropOf(plot, "");
+    return crop;
+  });
+  return { layoutName: layout.name, crops };
 }
 
 function cropOf(plot: PlotFate, id: string): EarlierCrop {

@@ -158,12 +158,13 @@ function fateOf(grown: Grown, wentToSeed: PlotFate["wentToSeed"]): Fate {
   const isGone = planting.end !== undefined || lostOn(planting, record) !== null;
   if (isGone || planting.flowering === "cut") return "over";
   if (kind.lifeCycle === "perennial") return "standing";
-  if (kind.lifeCycle === "biennial") {
-    if (wentToSeed !== "no" || planting.purpose !== "seed") return "over";
-    return isStoredOverWinter(kind) ? "lifted" : "standing";
-  }
   const { start } = planting;
   const isLate = start !== undefined && start.date > plan.season.last - AUTUMN_DAYS;
+  if (kind.lifeCycle === "biennial") {
+    if (wentToSeed !== "no" || planting.purpose !== "seed") return "over";
+    // Roots set out in autumn, and onions sown for it, are not lifted again.
+    return isStoredOverWinter(kind) && !isLate ? "lifted" : "standing";
+  }
   const isUntold = isLeafy(forecast.why) || forecast.why === "no-figure";
   return isLate && isUntold ? "standing" : "over";
 }

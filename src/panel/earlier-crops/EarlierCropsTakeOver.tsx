@@ -2,10 +2,12 @@ import { useId, useState } from "react";
 import { cropsOfPlan, takeOverCrops } from "../../core/edits/earlier-crops.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import type { Read } from "../../core/model/problem.ts";
+import { grownOf } from "../../core/seasons/crops-ahead.ts";
 import { readPlanFile } from "../../store/files/plan-file.ts";
 import { FileField, FileProblems } from "../form/FileField.tsx";
 import { broughtWords, cropCount, seasonYear } from "./earlier-crop-words.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
+import { today } from "../state/today.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 
 interface Picked {
@@ -28,8 +30,8 @@ export function EarlierCropsTakeOver() {
     <section className="csv-part">
       <h3>Take over from a plan file</h3>
       <p id={`${id}-hint`}>
-        The plantings of an earlier season&rsquo;s chosen layout become earlier crops of the year
-        they were harvested in.
+        The plots of an earlier season become earlier crops of the year they were harvested in: as
+        its field record has them, else as they were planned in its chosen layout.
       </p>
       <p>
         <FileField
@@ -52,7 +54,7 @@ interface TakeOverOutcomeProps {
 function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProps) {
   const plan = useShownPlan();
   if (!read.ok) return <FileProblems problems={read.problems} />;
-  const brought = cropsOfPlan(read.value, plan);
+  const brought = cropsOfPlan(read.value, plan, grownOf(read.value, today()));
   if (brought.year > seasonYear(plan)) {
     return (
       <p className="field-reason" role="alert">

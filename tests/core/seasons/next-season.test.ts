@@ -22,6 +22,8 @@ import { seasonAhead, titleAhead, yearsAhead } from "../../../src/core/seasons/s
 import { faultWords } from "../../../src/core/seasons/season-words.ts";
 import { storedKinds } from "../../../src/core/seasons/stored-roots.ts";
 import { unshelvedPlots } from "../../../src/core/seasons/unshelved.ts";
+import { cropsOfPlan } from "../../../src/core/edits/earlier-crops.ts";
+import { grownOf } from "../../../src/core/seasons/crops-ahead.ts";
 import { newPlanting } from "../../../src/core/edits/new-planting.ts";
 import { writePlan } from "../../../src/core/model/read-plan.ts";
 import { bloom, day, layoutOf, source, squareAt, trialPlan } from "../../support/trial-plan.ts";
@@ -100,6 +102,20 @@ describe("what became of a plot", () => {
     });
     // Lettuce of late July stays leafy or bolts: nobody knows.
     expect(told(plan)).toEqual({ rye: ["standing", "unknown"], late: ["over", "unknown"] });
+  });
+
+  test("roots set out in autumn, or sown late, are not lifted", () => {
+    const start = (method: "sown" | "transplanted", on: string) => ({ method, date: day(on) });
+    const plan = trialPlan({
+      beet: { at: 0, kind: "beet", bloom: null, start: start("transplanted", "2027-10-10") },
+      onion: { at: 2, kind: "onion", bloom: null, start: start("sown", "2027-09-05") },
+      june: { at: 4, kind: "onion", bloom: null, start: start("sown", "2027-04-05") },
+    });
+    expect(told(plan)).toEqual({
+      beet: ["standing", "no"],
+      onion: ["standing", "no"],
+      june: ["lifted", "no"],
+    });
   });
 
   test("lost or cut before bloom it left no seed; lost when seed was ripe it had some", () => {
@@ -224,6 +240,16 @@ describe("the ground", () => {
       first: day("2028-07-01"),
       last: day("2029-06-30"),
     });
+  });
+
+  test("is told the same when last season's file is taken over", () => {
+    const plan = trialPlan({ a: { at: 0, kind: "beet" }, b: { at: 2, kind: "common-bean" } });
+    const entries = [entry("a", "05-10", "sown"), entry("a", "06-01", "cut before bloom")];
+    const written = { ...plan, entries };
+    const { crops } = cropsOfPlan(written, trialPlan({}), grownOf(written, WINTER));
+    expect(crops).toMatchObject([{ kind: "beet", wentToSeed: "no", knownFrom: "record" }]);
+    expect(crops).toEqual(nextOf(written).earlierCrops.map(({ id: _, ...crop }) => crop));
+    expect(cropsOfPlan(plan, trialPlan({})).crops).toHaveLength(2);
   });
 
   test("is not told twice of one crop", () => {
