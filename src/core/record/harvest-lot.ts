@@ -1,4 +1,6 @@
 /** From the plot to the packet: a harvest made into a lot, and later cleanings put to it. */
+import { breedingOf } from "../generations/breeding.ts";
+import type { Kind } from "../kinds/crop.ts";
 import { planBook } from "../kinds/own-kinds.ts";
 import { USUAL_PATTERN, codeByPattern } from "../lots/code-pattern.ts";
 import { lotBook, lotsToSow } from "../lots/lot-book.ts";
@@ -6,7 +8,7 @@ import { lotsFromPlot } from "../lots/harvested-lots.ts";
 import { civilFromDay, type DayNumber } from "../model/day.ts";
 import { layoutOf } from "../model/layouts.ts";
 import { LIMITS } from "../model/limits.ts";
-import type { Lot, Plan } from "../model/plan.ts";
+import type { Lot, Plan, Planting } from "../model/plan.ts";
 import { addLots, changeLots, nextLotId } from "../edits/lot-edits.ts";
 import type { Edit } from "../edits/edit.ts";
 import { patched } from "../edits/edit.ts";
@@ -37,11 +39,13 @@ export function harvestLot(plan: Plan, { layoutId, plantingId, on }: Harvest): L
   const parents = lotsToSow(plan, planting, variety).map(({ id }) => id);
   const grams = gramsToTake(plan, plantingId, layoutId, on);
   const plants = plantsSavedFrom(record, planting.plants);
+  const kind = planBook(plan).kind(variety.kind);
+  const pollen = kind ? pollenPlants(record, planting, kind) : null;
   const harvestYear = civilFromDay(harvestDay(record) ?? on).year;
   const code = codeByPattern(
     plan.lotCodePattern ?? USUAL_PATTERN,
     {
-      kind: planBook(plan).kind(variety.kind)?.name ?? "",
+      kind: kind?.name ?? "",
       variety: variety.name,
       harvestYear,
       plot: planting.code,
@@ -58,6 +62,7 @@ export function harvestLot(plan: Plan, { layoutId, plantingId, on }: Harvest): L
         season: plan.season.name,
         planting: planting.id,
         ...(plants === null ? {} : { plants }),
+        ...(pollen === null ? {} : { pollenPlants: pollen }),
         ...(grams > 0 ? { cleanedGrams: grams } : {}),
       },
       ...(grams > 0 ? { amount: { unit: "g" as const, value: grams } } : {}),
@@ -116,6 +121,20 @@ function plantsSavedFrom(record: PlotRecord, planned: number | undefined): numbe
   const standing = plantsStanding(record, planned);
   if (record.harvestedPlants === null) return standing;
   return standing === null ? record.harvestedPlants : Math.min(record.harvestedPlants, standing);
+}
+
+/**
+ * Plants that shed pollen, for the effective population: those set out and still standing, of what
+ * was counted alone. With hand pollination only the grower knows of which plants pollen was taken;
+ * of females and males those that were not harvested are the males.
+ */
+function pollenPlants(record: PlotRecord, { cover }: Planting, kind: Kind): number | null {
+  const { setOutPlants, harvestedPlants, covers } = record;
+  const isByHand = cover === "hand" || covers.some((stay) => stay.cover === "hand");
+  const standing = setOutPlants === null ? null : plantsStanding(record, setOutPlants);
+  if (isByHand || standing === null) return null;
+  if (breedingOf(kind).sexes === "both") return standing;
+  return harvestedPlants === null ? null : Math.max(0, standing - harvestedPlants);
 }
 
 function harvestDay({ entries }: PlotRecord): DayNumber | null {

@@ -8,6 +8,7 @@ import { useKept } from "../state/plan-actions.ts";
 import { amountText, otherAmountWords, readAmount } from "../../core/lots/amount-text.ts";
 import { moveLotsDialog } from "./dialogs.ts";
 import { type LotChanges, changeLot } from "./lot-change.ts";
+import { GrownFromField } from "./GrownFromField.tsx";
 import { LotOrigin } from "./LotOrigin.tsx";
 import { TreatmentFields } from "./TreatmentFields.tsx";
 import { ValueField } from "../form/NumberField.tsx";
@@ -45,7 +46,11 @@ export function LotFields({ lot, kind }: LotFieldsProps) {
         onApply={(harvestYear) => change({ harvestYear }, "Harvest year")}
       />
       <AmountFields lot={lot} kind={kind} onChange={change} />
-      <LotOrigin lot={lot} onChange={change} />
+      <LotOrigin
+        lot={lot}
+        onChange={change}
+        parents={<GrownFromField lot={lot} onChange={change} />}
+      />
       <StorageFields lot={lot} />
       <TreatmentFields lot={lot} onChange={change} />
       <NoteField

@@ -1,9 +1,11 @@
+import type { ReactNode } from "react";
 import type { Lot } from "../../core/model/plan.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { DayField } from "../form/DayField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import type { LotChanges } from "./lot-change.ts";
 import { ValueField } from "../form/NumberField.tsx";
+import { originWords as words } from "./origin-words.ts";
 
 type Origin = NonNullable<Lot["from"]>;
 type OriginChanges = { readonly [Key in keyof Origin]?: Origin[Key] | undefined };
@@ -17,10 +19,12 @@ const origins = [
 interface LotOriginProps {
   readonly lot: Pick<Lot, "from">;
   readonly onChange: (changes: LotChanges, what: string) => string | null;
+  /** The field of the lots it was grown from; a new lot has none yet. */
+  readonly parents?: ReactNode;
 }
 
 /** Where the seed is from: a plot of one's own, or from whom. */
-export function LotOrigin({ lot, onChange }: LotOriginProps) {
+export function LotOrigin({ lot, onChange, parents }: LotOriginProps) {
   const { from } = lot;
   const set = (changes: OriginChanges) => {
     if (!from) return null;
@@ -48,8 +52,24 @@ export function LotOrigin({ lot, onChange }: LotOriginProps) {
           <ValueField
             label="Plants saved from"
             value={from.plants}
+            hint={words.plantsHint}
             onApply={(plants) => set({ plants })}
           />
+          <ValueField
+            label={words.pollen}
+            value={from.pollenPlants}
+            hint={words.pollenHint}
+            onApply={(pollenPlants) => set({ pollenPlants })}
+          />
+          <ChoiceField
+            label={words.equal}
+            value={from.equalSeed === undefined ? "unknown" : from.equalSeed ? "yes" : "no"}
+            choices={words.equalChoices}
+            onPick={(picked) =>
+              void set({ equalSeed: picked === "unknown" ? undefined : picked === "yes" })
+            }
+          />
+          {parents}
           <ValueField
             label="Cleaned seed, g"
             value={from.cleanedGrams}

@@ -43,6 +43,7 @@ const FIELDS: readonly (readonly [RegExp, string])[] = [
   [/^code$/, "Code"],
   [/^variety$/, "Variety"],
   [/^partOf/, "Split or mixed from"],
+  [/^grownFrom/, "Grown from"],
   [/^note$/, "Note"],
 ];
 

@@ -125,3 +125,14 @@ test("a parent that is taken off the shelf is named no more", () => {
   expect(left?.grownFrom).toBeUndefined();
   expect(left?.isolation).toEqual(kept.lots.at(-1)?.isolation);
 });
+
+test("plants that shed pollen are those set out and still standing, where they were counted", () => {
+  const counted = [entry("0", "05-01", "set out", { count: 36 }), ...record];
+  expect(harvestLot(garden(counted), HARVEST)?.from).toMatchObject({
+    plants: 28,
+    pollenPlants: 28,
+  });
+  expect(harvestLot(garden(record), HARVEST)?.from?.pollenPlants).toBeUndefined();
+  const byHand = [...counted, entry("4", "06-09", "covered", { cover: "hand" })];
+  expect(harvestLot(garden(byHand), HARVEST)?.from?.pollenPlants).toBeUndefined();
+});
