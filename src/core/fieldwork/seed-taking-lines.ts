@@ -2,8 +2,16 @@
 import type { Stand } from "../checks/stand.ts";
 import { seedTakingWords } from "../generations/seed-taking.ts";
 
+const known = new WeakMap<readonly Stand[], ReadonlyMap<string, string>>();
+
 /** By planting id. Plantings of one variety are one population, unless a lot is kept apart. */
 export function seedTakingLines(stands: readonly Stand[]): ReadonlyMap<string, string> {
+  const found = known.get(stands) ?? linesOf(stands);
+  known.set(stands, found);
+  return found;
+}
+
+function linesOf(stands: readonly Stand[]): ReadonlyMap<string, string> {
   const parents = stands.filter(({ isSeedParent }) => isSeedParent);
   const populations = new Map<string, Stand[]>();
   for (const stand of parents) {

@@ -4,6 +4,7 @@ import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { canHurt } from "../checks/safety.ts";
 import { listed } from "../checks/wording.ts";
 import { daysToKeep } from "../fieldwork/days-to-keep.ts";
+import { seedTakingLines } from "../fieldwork/seed-taking-lines.ts";
 import { lotCodesToSow } from "../lots/lot-book.ts";
 import { plotCode } from "../lots/plot-code.ts";
 import { shortDate } from "../model/day.ts";
@@ -48,6 +49,7 @@ export function cardWords(planting: Planting, axes: BedAxes, checked: CheckedLay
     orders: [
       ...safetyWords(planting, checked),
       ...ordersFor(planting, variety?.hybrid === true),
+      ...seedTaking(planting.id, checked),
       ...(planting.flowering === "yes" ? watchLines(planting.id, checked) : []),
     ],
     machine: plotCode(planting.code, lot),
@@ -108,6 +110,11 @@ function ordersFor(planting: Planting, isHybrid: boolean): readonly string[] {
     planting.flowering === "cut" ? "Cut before it flowers" : "",
     COVER_ORDERS[planting.cover],
   ].filter((part) => part !== "");
+}
+
+function seedTaking(id: string, { result }: CheckedLayout): readonly string[] {
+  const words = seedTakingLines(result.stands).get(id);
+  return words === undefined ? [] : [words];
 }
 
 /** Bitter, poisonous or treated: what can hurt somebody stands on the card of the very plot. */

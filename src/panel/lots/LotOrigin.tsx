@@ -45,45 +45,57 @@ export function LotOrigin({ lot, onChange, parents }: LotOriginProps) {
           void onChange({ from: what === "unknown" ? undefined : { what } }, "Where from")
         }
       />
-      {from?.what === "own" && (
-        <>
-          <TextField label="Plot" value={from.plot ?? ""} onApply={text("plot")} />
-          <TextField label="Season" value={from.season ?? ""} onApply={text("season")} />
-          <ValueField
-            label="Plants saved from"
-            value={from.plants}
-            hint={words.plantsHint}
-            onApply={(plants) => set({ plants })}
-          />
-          <ValueField
-            label={words.pollen}
-            value={from.pollenPlants}
-            hint={words.pollenHint}
-            onApply={(pollenPlants) => set({ pollenPlants })}
-          />
-          <ChoiceField
-            label={words.equal}
-            value={from.equalSeed === undefined ? "unknown" : from.equalSeed ? "yes" : "no"}
-            choices={words.equalChoices}
-            onPick={(picked) =>
-              void set({ equalSeed: picked === "unknown" ? undefined : picked === "yes" })
-            }
-          />
-          {parents}
-          <ValueField
-            label="Cleaned seed, g"
-            value={from.cleanedGrams}
-            hint="All that these plants gave: your own yield"
-            onApply={(cleanedGrams) => set({ cleanedGrams })}
-          />
-        </>
-      )}
+      {from?.what === "own" && <OwnFields from={from} set={set} text={text} parents={parents} />}
       {from?.what === "received" && (
         <>
           <TextField label="From whom" value={from.who ?? ""} isWide onApply={text("who")} />
           <DayField label="On" value={from.on} onApply={(on) => set({ on })} />
         </>
       )}
+    </>
+  );
+}
+
+interface OwnFieldsProps {
+  readonly from: Origin;
+  readonly set: (changes: OriginChanges) => string | null;
+  readonly text: (key: "plot" | "season") => (typed: string) => string | null;
+  readonly parents: ReactNode;
+}
+
+/** Of an own harvest: the plot, and what the line of the variety is reckoned from. */
+function OwnFields({ from, set, text, parents }: OwnFieldsProps) {
+  return (
+    <>
+      <TextField label="Plot" value={from.plot ?? ""} onApply={text("plot")} />
+      <TextField label="Season" value={from.season ?? ""} onApply={text("season")} />
+      <ValueField
+        label="Plants saved from"
+        value={from.plants}
+        hint={words.plantsHint}
+        onApply={(plants) => set({ plants })}
+      />
+      <ValueField
+        label={words.pollen}
+        value={from.pollenPlants}
+        hint={words.pollenHint}
+        onApply={(pollenPlants) => set({ pollenPlants })}
+      />
+      <ChoiceField
+        label={words.equal}
+        value={from.equalSeed === undefined ? "unknown" : from.equalSeed ? "yes" : "no"}
+        choices={words.equalChoices}
+        onPick={(picked) =>
+          void set({ equalSeed: picked === "unknown" ? undefined : picked === "yes" })
+        }
+      />
+      {parents}
+      <ValueField
+        label="Cleaned seed, g"
+        value={from.cleanedGrams}
+        hint="All that these plants gave: your own yield"
+        onApply={(cleanedGrams) => set({ cleanedGrams })}
+      />
     </>
   );
 }

@@ -154,3 +154,8 @@ describe("where in the bed", () => {
     expect([across.from, across.to]).toEqual([expect.closeTo(0.6, 9), expect.closeTo(1.2, 9)]);
   });
 });
+
+test("whoever takes seed is told to take it alike of so many plants", () => {
+  const words = wordsOf(cards()).join(" ");
+  expect(words).toMatch(/Take equal seed from (each of at least \d+|all \d+) plants/);
+});
