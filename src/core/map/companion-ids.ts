@@ -2,6 +2,7 @@
 export const companionTitles = {
   "bed-cards": "Cards of the beds, with a drawing and room to write",
   calendar: "Season calendar by week",
+  harvest: "Harvest list, by when seed is ripe, with room to write",
   isolation: "Isolation report for each seed planting",
   "set-out": "Set-out table, to mark the beds with two tapes",
 } as const;

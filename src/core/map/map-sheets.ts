@@ -17,7 +17,8 @@ import { plotKeyItems } from "./plot-key.ts";
 import type { PlotRow } from "./plot-rows.ts";
 import type { MapSheet, SheetPlan } from "./page-plan.ts";
 import { fillPanel } from "../page/panel-fill.ts";
-import { type Page, type TextRuler, figure } from "../page/scene.ts";
+import { scaledMarks } from "../page/scaled-marks.ts";
+import { type Box, type Page, type TextRuler, figure } from "../page/scene.ts";
 import { ratioText } from "../page/drawing-ratio.ts";
 import { barMarks, gridCrosses, gridEdgeMarks, headerMarks } from "./sheet-edges.ts";
 import { type SheetDrawing, sheetDrawing } from "./sheet-drawing.ts";
@@ -92,23 +93,42 @@ function drawingWords({ plan, input }: MapSet, { visible }: SheetDrawing): strin
   ].join(" ");
 }
 
+/** Rather than leave out the plots, all beside the map is set a little smaller. */
+const PANEL_SHARES = [1, 0.96, 0.92, 0.88] as const;
+
 /** With the plots beside the map where all of them, the key and the count of findings go in. */
 function panelOf(set: MapSet, sheet: MapSheet, drawing: SheetDrawing) {
-  const words = panelWords(set, sheet, drawing);
+  const tried = PANEL_SHARES.map((share) => {
+    const columns = enlarged(set.plan.frame.panel, share);
+    const width = Math.min(...columns.map((column) => column.width));
+    return { share, columns, words: panelWords(set, sheet, drawing, width) };
+  });
+  const isWhole = ({ words, columns }: (typeof tried)[number]) => {
+    const { safety, plots, key, before } = words;
+    const must = [...safety, ...plots, ...key, ...before];
+    return plots.length > 0 && flowInto(must, columns).rest.length === 0;
+  };
+  const whole = tried.find(isWhole);
+  const { share, columns, words } = whole ?? (tried[0] as (typeof tried)[number]);
   const { safety, plots, key, before, findings, between, sources } = words;
-  const must = [...safety, ...plots, ...key, ...before];
-  const hasPlots = plots.length > 0 && flowInto(must, set.plan.frame.panel).rest.length === 0;
-  const listed = hasPlots ? plots : [];
   const panel = fillPanel(
-    [...safety, ...listed, ...key, ...before, ...findings, ...between, ...sources],
-    set.plan.frame.panel,
-    (rest) => leftOut(set, words, rest),
+    [...safety, ...(whole ? plots : []), ...key, ...before, ...findings, ...between, ...sources],
+    columns,
+    (rest) => leftOut(set, words, rest, Math.min(...columns.map(({ width }) => width))),
   );
-  return { panel, key };
+  const [{ left, top }] = columns as readonly [Box];
+  return { panel: { ...panel, marks: scaledMarks(panel.marks, { x: left, y: top }, share) }, key };
 }
 
-function panelWidth({ plan }: MapSet): number {
-  return Math.min(...plan.frame.panel.map((column) => column.width));
+/** Columns so much larger that marks set in them and made smaller fill the ones given. */
+function enlarged(columns: readonly Box[], share: number): readonly Box[] {
+  const from = columns[0]?.left ?? 0;
+  return columns.map(({ left, top, width, height }) => ({
+    left: from + (left - from) / share,
+    top,
+    width: width / share,
+    height: height / share,
+  }));
 }
 
 /** What the panel says, in this order. */
@@ -124,9 +144,13 @@ interface PanelWords {
   readonly sources: readonly FlowItem[];
 }
 
-function panelWords(set: MapSet, sheet: MapSheet, drawing: SheetDrawing): PanelWords {
+function panelWords(
+  set: MapSet,
+  sheet: MapSheet,
+  drawing: SheetDrawing,
+  width: number,
+): PanelWords {
   const { input, plan, ruler } = set;
-  const width = panelWidth(set);
   const isOne = isOneSheet(set);
   const here = set.numbered.filter(
     ({ number, finding }) =>
@@ -138,6 +162,8 @@ function panelWords(set: MapSet, sheet: MapSheet, drawing: SheetDrawing): PanelW
   const bold = (words: string) => paragraph(words, width, TYPE_PT.body, ruler, { isBold: true });
   const codes = new Set([...drawing.visible].map(({ id }) => id));
   const rows = set.rows.filter(({ id }) => codes.has(id));
+  const checksItem = (isHead: boolean, words: string) =>
+    isHead ? heading(words, width, TYPE_PT.body, ruler) : bold(words);
   const small = (words: string) => paragraph(words, width, TYPE_PT.small, ruler);
   return {
     safety: [
@@ -157,7 +183,7 @@ function panelWords(set: MapSet, sheet: MapSheet, drawing: SheetDrawing): PanelW
     before: [
       ...(set.cut.length > 0 ? [small(cutWords(set.cut))] : []),
       ...(isPassedOn(input) ? [small(SEED_LAW)] : []),
-      heading(`Checks: ${countText(input.result.findings)}`, width, TYPE_PT.body, ruler),
+      checksItem(here.length > 0, `Checks: ${countText(input.result.findings)}`),
     ],
     findings: findingTitles(here, width, ruler),
     between: [
@@ -177,6 +203,7 @@ function leftOut(
   set: MapSet,
   { key, before, findings, between, sources }: PanelWords,
   rest: readonly FlowItem[],
+  width: number,
 ): readonly FlowItem[] {
   const count = (items: readonly FlowItem[]) => items.filter((item) => rest.includes(item)).length;
   const [lostFindings, lostSources] = [count(findings), count(sources)];
@@ -199,7 +226,7 @@ function leftOut(
       : []),
   ];
   if (said.length === 0) return [];
-  return [paragraph(said.join(" "), panelWidth(set), TYPE_PT.small, set.ruler, { isBold: true })];
+  return [paragraph(said.join(" "), width, TYPE_PT.small, set.ruler, { isBold: true })];
 }
 
 function isOneSheet({ plan }: MapSet): boolean {

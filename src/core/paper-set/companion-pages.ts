@@ -3,6 +3,7 @@ import type { Page } from "../page/scene.ts";
 import { bedCardPages } from "./bed-cards.ts";
 import { calendarPages } from "./calendar-pages.ts";
 import { type CompanionId, companionIds } from "../map/companion-ids.ts";
+import { harvestPages } from "./harvest-pages.ts";
 import { isolationPages } from "./isolation-report.ts";
 import type { ListPageSetting } from "../map/list-pages.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
@@ -13,6 +14,7 @@ const makers: Readonly<
 > = {
   "bed-cards": bedCardPages,
   calendar: calendarPages,
+  harvest: harvestPages,
   isolation: isolationPages,
   "set-out": setOutPages,
 };

@@ -69,7 +69,7 @@ function cornerTable({ corners }: SetOut, unit: LengthUnit) {
 function howTo({ baselineM }: SetOut, unit: LengthUnit): readonly string[] {
   return [
     `Drive stake P, the origin, and stake Q exactly ${tapeText(baselineM, unit)} apart, as the sketch shows. Hook a tape on each. Where both tapes show the lengths of a corner, beyond the line from P to Q, is that corner; hold both tapes level and tight.`,
-    "x runs from P towards Q, y square to it. Corners are counted clockwise, from the near left where the bed is a rectangle. To next: to the corner that follows, the last to the first. Across: from corner 1 to 3 and from 2 to 4; of a true rectangle both are the same, so measure them before you dig.",
+    `${unit === "m" ? "x" : "In the worked check x"} runs from P towards Q, y square to it. Corners are counted clockwise, from the near left where the bed is a rectangle. To next: to the corner that follows, the last to the first. Across: from corner 1 to 3 and from 2 to 4; of a true rectangle both are the same, so measure them before you dig.`,
   ];
 }
 

@@ -8,7 +8,7 @@ import { TYPE_PT } from "../map/map-style.ts";
 import { STAKE_RING_MM, stakeMarks } from "../map/stake-marks.ts";
 import type { Layout } from "../model/plan.ts";
 import type { FlowItem } from "../page/flow.ts";
-import { type Ring, boxOf } from "../page/label-box.ts";
+import { type Ring, boxOf, labelBox } from "../page/label-box.ts";
 import type { Ground } from "../page/label-places.ts";
 import { type LabelPlacer, labelPlacer } from "../page/label-placer.ts";
 import {
@@ -108,6 +108,12 @@ function sketchMarks(
     view.box,
     grounds.map(({ ground }) => ground),
   );
+  takePlaces(
+    placer,
+    from,
+    to,
+    marks.map((mark) => view.toPage(mark)),
+  );
   return [
     ...grounds.map(({ ground }): Mark => ({
       kind: "area",
@@ -126,9 +132,21 @@ function sketchMarks(
     ),
     ...stakeMarks("P", from, "below"),
     ...stakeMarks("Q", to, "below"),
-    ...marks.flatMap((mark, index) => fixedMarkMarks(String(index + 1), view.toPage(mark))),
+    ...marks.flatMap((mark, index) => fixedMarkMarks(String(index + 1), view.toPage(mark), from)),
     ...grounds.flatMap(({ code, ground }) => codeMarks(code, ground, placer, ruler)),
   ];
+}
+
+/** Codes keep off the line between the stakes, the stakes with their letters, and the marks. */
+function takePlaces(
+  placer: LabelPlacer,
+  from: PagePoint,
+  to: PagePoint,
+  marks: readonly PagePoint[],
+): void {
+  const middle = { x: (from.x + to.x) / 2, y: from.y + 1 };
+  placer.firstFree([labelBox(middle, to.x - from.x + 2 * STAKE_RING_MM, 4, 0)]);
+  for (const mark of marks) placer.firstFree([labelBox(mark, 7, 3.4, 0)]);
 }
 
 function isOnBed({ bed }: Layout["plantings"][number], { beds }: Layout): boolean {
@@ -169,7 +187,9 @@ function codeMarks(
 }
 
 /** A cross in a box, with the number it has in the words. */
-function fixedMarkMarks(number: string, { x, y }: PagePoint): readonly Mark[] {
+function fixedMarkMarks(number: string, { x, y }: PagePoint, stake: PagePoint): readonly Mark[] {
+  // On the side away from stake P, which may stand close by.
+  const side = x < stake.x ? -1 : 1;
   const half = 1.3;
   const box: Box = { left: x - half, top: y - half, width: 2 * half, height: 2 * half };
   const pen = { widthMm: 0.3 };
@@ -184,8 +204,9 @@ function fixedMarkMarks(number: string, { x, y }: PagePoint): readonly Mark[] {
         pen,
       ),
     ),
-    text({ x: x + half + 0.8, y: y + capHeight(TYPE_PT.body) / 2 }, number, TYPE_PT.body, {
+    text({ x: x + side * (half + 0.8), y: y + capHeight(TYPE_PT.body) / 2 }, number, TYPE_PT.body, {
       isBold: true,
+      align: side < 0 ? "right" : "left",
     }),
   ];
 }

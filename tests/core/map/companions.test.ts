@@ -28,6 +28,7 @@ test("only the sheets asked for are added, in the order of the list", () => {
   expect([...new Set(names)]).toEqual([
     "Bed cards",
     "Season calendar",
+    "Harvest list",
     "Isolation report",
     "Set-out table",
   ]);
@@ -53,6 +54,18 @@ test("the calendar has its weeks in plain words, each job with a box to tick", (
     allMarks(marks).filter((mark) => mark.kind === "area" && mark.fill === null),
   );
   expect(boxes).toHaveLength(jobs.length);
+});
+
+test("the harvest list has each seed planting once, the first to ripen first", () => {
+  const words = pagesWith("harvest").flatMap(wordsOf);
+  const seed = garden.result.stands.filter(({ isSeedParent }) => isSeedParent);
+  const codes = words.filter((word) => seed.some(({ planting }) => planting?.code === word));
+  expect(codes).toHaveLength(seed.length);
+  const days = codes.map(
+    (code) => seed.find(({ planting }) => planting?.code === code)?.ripe?.likely ?? Infinity,
+  );
+  expect(days).toEqual([...days].sort((a, b) => a - b));
+  for (const title of ["Harvested", "taken", "Lot"]) expect(words.join(" ")).toContain(title);
 });
 
 describe("two tapes", () => {
