@@ -98,18 +98,18 @@ const PANEL_SHARES = [1, 0.96, 0.92, 0.88] as const;
 
 /** With the plots beside the map where all of them, the key and the count of findings go in. */
 function panelOf(set: MapSet, sheet: MapSheet, drawing: SheetDrawing) {
-  const tried = PANEL_SHARES.map((share) => {
+  const setAt = (share: number) => {
     const columns = enlarged(set.plan.frame.panel, share);
     const width = Math.min(...columns.map((column) => column.width));
     return { share, columns, words: panelWords(set, sheet, drawing, width) };
-  });
-  const isWhole = ({ words, columns }: (typeof tried)[number]) => {
+  };
+  const isWhole = ({ words, columns }: ReturnType<typeof setAt>) => {
     const { safety, plots, key, before } = words;
     const must = [...safety, ...plots, ...key, ...before];
     return plots.length > 0 && flowInto(must, columns).rest.length === 0;
   };
-  const whole = tried.find(isWhole);
-  const { share, columns, words } = whole ?? (tried[0] as (typeof tried)[number]);
+  const whole = (isOneSheet(set) ? PANEL_SHARES : [1]).map(setAt).find(isWhole);
+  const { share, columns, words } = whole ?? setAt(1);
   const { safety, plots, key, before, findings, between, sources } = words;
   const panel = fillPanel(
     [...safety, ...(whole ? plots : []), ...key, ...before, ...findings, ...between, ...sources],
