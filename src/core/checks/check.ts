@@ -53,3 +53,23 @@ export interface Check<F extends FindingBase = FindingBase> {
    */
   readonly about?: "variety" | "people";
 }
+
+/** The part of a check that is large and joined later; it says nothing of findings there are none of. */
+export type CheckPart<F extends FindingBase, Input = CheckInput<F>> = {
+  readonly run: (input: Input) => readonly F[];
+} & Pick<Check<F>, "describe">;
+
+/** A check that finds nothing until its part is joined. @param joined the part once it is there */
+export function joinedCheck<F extends FindingBase>(
+  name: F["check"],
+  title: string,
+  joined: () => CheckPart<F> | undefined,
+): Check<F> {
+  return {
+    name,
+    title,
+    run: (input) => joined()?.run(input) ?? [],
+    // There is nothing to describe before the part has found it.
+    describe: (finding, wording) => (joined() as CheckPart<F>).describe(finding, wording),
+  };
+}

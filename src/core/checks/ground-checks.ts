@@ -2,9 +2,8 @@
  * What ground remembers, and what one season asks of it twice: volunteers, rotation, marks of
  * diseases, and days of clearing. The part that reckons is core/ground, joined when it is needed.
  */
-import type { Check, CheckInput } from "./check.ts";
+import { type CheckInput, type CheckPart, joinedCheck } from "./check.ts";
 import type { FindingBase } from "./finding.ts";
-import type { Description, Wording } from "./wording.ts";
 
 /** A crop that stood on the ground of a planting. */
 export interface GroundCrop {
@@ -103,17 +102,12 @@ export interface DateOrderFinding extends FindingBase {
   readonly end: number | null;
 }
 
-/** What a check of ground finds and says; it says nothing of findings there are none of. */
-interface Part<F extends FindingBase> {
-  readonly run: (input: CheckInput<F>) => readonly F[];
-  readonly describe: (finding: F, wording: Wording) => Description;
-}
 export interface GroundReckoning {
-  readonly volunteers: Part<VolunteersFinding>;
-  readonly rotation: Part<RotationFinding>;
-  readonly marks: Part<GroundMarkFinding>;
-  readonly cleared: Part<ClearedEarlyFinding>;
-  readonly order: Part<DateOrderFinding>;
+  readonly volunteers: CheckPart<VolunteersFinding>;
+  readonly rotation: CheckPart<RotationFinding>;
+  readonly marks: CheckPart<GroundMarkFinding>;
+  readonly cleared: CheckPart<ClearedEarlyFinding>;
+  readonly order: CheckPart<DateOrderFinding>;
 }
 
 let reckoning: GroundReckoning | null = null;
@@ -141,43 +135,28 @@ export function needsGround({
   );
 }
 
-function checkOfGround<F extends FindingBase>(
-  name: F["check"],
-  title: string,
-  part: keyof GroundReckoning,
-): Check<F> {
-  const joined = () => reckoning?.[part] as unknown as Part<F>;
-  return {
-    name,
-    title,
-    run: (input) => (reckoning ? joined().run(input) : []),
-    // There is nothing to describe before the reckoning has found it.
-    describe: (finding, wording) => joined().describe(finding, wording),
-  };
-}
-
-export const volunteersCheck = checkOfGround<VolunteersFinding>(
+export const volunteersCheck = joinedCheck<VolunteersFinding>(
   "volunteers",
   "Volunteers of an earlier crop may come up",
-  "volunteers",
+  () => reckoning?.volunteers,
 );
-export const rotationCheck = checkOfGround<RotationFinding>(
+export const rotationCheck = joinedCheck<RotationFinding>(
   "rotation",
   "Diseases of an earlier crop may wait in the ground",
-  "rotation",
+  () => reckoning?.rotation,
 );
-export const groundMarkCheck = checkOfGround<GroundMarkFinding>(
+export const groundMarkCheck = joinedCheck<GroundMarkFinding>(
   "ground-mark",
   "The ground is marked with a disease that harms the crop",
-  "marks",
+  () => reckoning?.marks,
 );
-export const clearedEarlyCheck = checkOfGround<ClearedEarlyFinding>(
+export const clearedEarlyCheck = joinedCheck<ClearedEarlyFinding>(
   "cleared-early",
   "A seed planting is cleared before its seed is ripe",
-  "cleared",
+  () => reckoning?.cleared,
 );
-export const dateOrderCheck = checkOfGround<DateOrderFinding>(
+export const dateOrderCheck = joinedCheck<DateOrderFinding>(
   "date-order",
   "Days of a planting cannot follow each other",
-  "order",
+  () => reckoning?.order,
 );

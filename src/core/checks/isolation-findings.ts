@@ -19,24 +19,37 @@ export interface IsolationFinding extends FindingBase {
   readonly atRisk: readonly IsolationPair[];
 }
 
+/** One finding for the directed pairs of any two stands, with what is kept of the run before. */
+export function findingsByPair<F extends FindingBase>(
+  check: F["check"],
+  { isUnchanged, previous }: CheckInput<F>,
+  pairs: readonly IsolationPair[],
+  make: (id: string, both: readonly IsolationPair[]) => F,
+): readonly F[] {
+  const byPair = new Map<string, IsolationPair[]>();
+  for (const pair of pairs) {
+    const id = findingId(check, [pair.seedParent, pair.pollenSource]);
+    const found = byPair.get(id);
+    if (found) found.push(pair);
+    else byPair.set(id, [pair]);
+  }
+  // A pair that touches a changed stand is judged anew both ways, so what is kept is whole.
+  return [
+    ...previous.filter((finding) => finding.subjects.every(isUnchanged)),
+    ...[...byPair].map(([id, both]) => make(id, both)),
+  ];
+}
+
 export const isolationCheck: Check<IsolationFinding> = {
   name: "isolation",
   title: "Plantings that would cross are too close",
-  run: ({ freshPairs, isUnchanged, previous }) => {
-    const byPair = new Map<string, IsolationPair[]>();
-    for (const pair of freshPairs) {
-      if (pair.standing !== "conflict") continue;
-      const id = findingId("isolation", [pair.seedParent, pair.pollenSource]);
-      const found = byPair.get(id);
-      if (found) found.push(pair);
-      else byPair.set(id, [pair]);
-    }
-    // A pair that touches a changed stand is judged anew both ways, so what is kept is whole.
-    return [
-      ...previous.filter((finding) => finding.subjects.every(isUnchanged)),
-      ...[...byPair].map(([id, atRisk]) => isolationFinding(id, atRisk)),
-    ];
-  },
+  run: (input) =>
+    findingsByPair(
+      "isolation",
+      input,
+      input.freshPairs.filter(({ standing }) => standing === "conflict"),
+      isolationFinding,
+    ),
   describe: ({ atRisk }, wording) => describeIsolation(atRisk, wording),
   brief: (finding, wording) => pairBrief(finding.atRisk[0] as IsolationPair, finding, wording),
   figuresOf: ({ atRisk }) => atRisk[0]?.seedParent ?? null,

@@ -1,8 +1,7 @@
 /** Whether the seed on the shelf does for what is planted: enough of it, alive, of that variety. */
 import type { Kind } from "../kinds/crop.ts";
-import type { Check, CheckInput } from "./check.ts";
+import { type Check, type CheckInput, type CheckPart, joinedCheck } from "./check.ts";
 import type { FindingBase } from "./finding.ts";
-import type { Description, Wording } from "./wording.ts";
 import type { Stand } from "./stand.ts";
 
 /** The lots hold less seed than a variety's plantings take. */
@@ -77,16 +76,11 @@ export interface PopulationEffect {
   } | null;
 }
 
-/** What a check of lots finds and says; it says nothing of findings there are none of. */
-interface Part<F extends FindingBase> {
-  readonly run: (input: ReckoningInput) => readonly F[];
-  readonly describe: (finding: F, wording: Wording) => Description;
-}
 export interface SeedReckoning {
-  readonly short: Part<ShortOfSeedFinding>;
-  readonly old: Part<OldSeedFinding>;
-  readonly other: Part<OtherVarietyFinding>;
-  readonly mother: Part<MotherLotFinding>;
+  readonly short: CheckPart<ShortOfSeedFinding, ReckoningInput>;
+  readonly old: CheckPart<OldSeedFinding, ReckoningInput>;
+  readonly other: CheckPart<OtherVarietyFinding, ReckoningInput>;
+  readonly mother: CheckPart<MotherLotFinding, ReckoningInput>;
   readonly effect: (input: ReckoningInput, stands: readonly Stand[]) => PopulationEffect;
   readonly populationWords: (few: FewPlants, kind: Kind) => readonly string[];
   readonly finishWords: (stand: Stand) => readonly string[];
@@ -119,37 +113,26 @@ export function moreOnFrost(stand: Stand): readonly string[] | undefined {
   return reckoning?.finishWords(stand);
 }
 
-function checkOfLots<F extends FindingBase>(
-  name: F["check"],
-  title: string,
-  part: "short" | "old" | "other" | "mother",
-): Check<F> {
-  const joined = () => reckoning?.[part] as unknown as Part<F>;
-  return {
-    name,
-    title,
-    run: (input) => (reckoning ? joined().run(input) : []),
-    // There is nothing to describe before the reckoning has found it.
-    describe: (finding, wording) => joined().describe(finding, wording),
-  };
-}
-
 export const shortOfSeedCheck: Check<ShortOfSeedFinding> = {
-  ...checkOfLots<ShortOfSeedFinding>(
+  ...joinedCheck<ShortOfSeedFinding>(
     "short-of-seed",
     "Less seed on the shelf than is sown",
-    "short",
+    () => reckoning?.short,
   ),
   about: "variety",
 };
-export const oldSeedCheck = checkOfLots<OldSeedFinding>("old-seed", "Seed too old to sow", "old");
-export const lotOfOtherVarietyCheck = checkOfLots<OtherVarietyFinding>(
+export const oldSeedCheck = joinedCheck<OldSeedFinding>(
+  "old-seed",
+  "Seed too old to sow",
+  () => reckoning?.old,
+);
+export const lotOfOtherVarietyCheck = joinedCheck<OtherVarietyFinding>(
   "lot-of-other-variety",
   "Sown from a lot of another variety",
-  "other",
+  () => reckoning?.other,
 );
-export const motherLotCheck = checkOfLots<MotherLotFinding>(
+export const motherLotCheck = joinedCheck<MotherLotFinding>(
   "mother-lot",
   "Seed of seed of seed, while older seed is there",
-  "mother",
+  () => reckoning?.mother,
 );

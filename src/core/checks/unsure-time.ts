@@ -1,6 +1,7 @@
 /** Pairs that time alone clears, on days that a rule of thumb gives: clear, but to be watched. */
 import type { Check } from "./check.ts";
-import { type FindingBase, compareText, findingId } from "./finding.ts";
+import { type FindingBase, compareText } from "./finding.ts";
+import { findingsByPair } from "./isolation-findings.ts";
 import type { IsolationPair, TimeClear } from "./isolation-pair.ts";
 import { days, ifNotWords, restsWords, watchWords } from "./day-words.ts";
 import { measureSentence } from "./isolation-words.ts";
@@ -17,21 +18,13 @@ export interface UnsureTimeFinding extends FindingBase {
 export const unsureTimeCheck: Check<UnsureTimeFinding> = {
   name: "unsure-time",
   title: "Only a rule of thumb keeps blooms apart",
-  run: ({ freshPairs, isUnchanged, previous }) => {
-    const byPair = new Map<string, IsolationPair[]>();
-    for (const pair of freshPairs) {
-      if (pair.time === null || pair.time.isSure) continue;
-      const id = findingId("unsure-time", [pair.seedParent, pair.pollenSource]);
-      const found = byPair.get(id);
-      if (found) found.push(pair);
-      else byPair.set(id, [pair]);
-    }
-    // A pair that touches a changed stand is judged anew both ways, so what is kept is whole.
-    return [
-      ...previous.filter((finding) => finding.subjects.every(isUnchanged)),
-      ...[...byPair].map(([id, resting]) => unsureTimeFinding(id, resting)),
-    ];
-  },
+  run: (input) =>
+    findingsByPair(
+      "unsure-time",
+      input,
+      input.freshPairs.filter(({ time }) => time !== null && !time.isSure),
+      unsureTimeFinding,
+    ),
   describe: ({ resting }, wording) => describeUnsureTime(resting, wording),
   brief: (finding, wording) => pairBrief(finding.resting[0] as IsolationPair, finding, wording),
   hasWaysOut: false,
