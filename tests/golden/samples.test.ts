@@ -163,3 +163,33 @@ test("the field's two conflicts are cleared by dragging Cinderpath to the far en
   const edit = moveObjects(layout.id, ["p16"], bed.outline.x - x, bed.outline.y + 30 * 0.3048 - y);
   expect(count(edit.apply(plan)).conflict).toBe(0);
 });
+
+describe("the walled garden", () => {
+  const plan = sample("walled-garden.json");
+  const layout = plan.layouts[0] as Layout;
+  const { findings } = checked(plan, layout).result;
+
+  test("has four years of ground, the last by the field record", () => {
+    const years = plan.earlierCrops.map(({ year }) => year);
+    expect([...new Set(years)]).toEqual([2023, 2024, 2025, 2026]);
+    const recorded = plan.earlierCrops.filter(({ knownFrom }) => knownFrom === "record");
+    expect(new Set(recorded.map(({ year }) => year))).toEqual(new Set([2026]));
+    expect(plan.cameFrom?.season).toBe("2026");
+  });
+
+  test("has biennials in their second year, standing and from store", () => {
+    const locked = layout.plantings.filter(({ locked: isLocked }) => isLocked === true);
+    expect(locked.map(({ code }) => code)).toEqual(["R1-1", "B1-1", "D2-1"]);
+    const [carrot] = plan.varieties;
+    expect(carrot).toMatchObject({ name: "Long Meadow", toSetOut: [{ plants: 66, plot: "D1-1" }] });
+    const set = layout.plantings.filter(({ variety }) => variety === carrot?.id);
+    expect(set.reduce((sum, { plants = 0 }) => sum + plants, 0)).toBe(42);
+  });
+
+  test("has no conflict, three cautions of rotation, and two unknowns", () => {
+    expect(countBySeverity(findings)).toMatchObject({ conflict: 0, unknown: 2 });
+    const of = (check: string) => findings.filter((finding) => finding.check === check);
+    expect(of("rotation")).toHaveLength(3);
+    expect(of("volunteers")).toMatchObject([{ severity: "unknown" }]);
+  });
+});
