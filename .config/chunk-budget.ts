@@ -40,6 +40,9 @@ export const SITE_BUDGETS: Budgets = {
     "arrange-worker": 110,
     "read-camera": 48,
     "plot-map": 24,
+    // All that paper and files are made of, off the window's thread; of that, the checks with kinds.
+    "paper-worker": 50,
+    isolation: 50,
     // The schemas and kinds, by which a plan is read.
     "write-worker": 60,
   },

@@ -13,6 +13,7 @@ import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
 import { loadFirstSample } from "../panel/window/samples.ts";
 import "./narrow.css";
+import "./print.css";
 
 listenForFaults(window);
 const root = document.getElementById("root");

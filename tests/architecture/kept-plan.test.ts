@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { filesUnder, textOf } from "./source-files.ts";
 
 const makers = filesUnder("src/panel").filter((path) =>
-  /\b(downloadBytes|makeFile|makePlotMap|makeCompare|fetchFonts)\(/.test(textOf(path)),
+  /\b(downloadBytes|makeFile|askPaper|savePrint|makeCompare|downloadMade)\(/.test(textOf(path)),
 );
 
 test("no part of the panel that makes a file reads the plan on screen", () => {

@@ -25,7 +25,8 @@ const states: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   },
   "the settings": (page) => page.getByRole("button", { name: /^season 2027/ }).click(),
   "the variety dialog": (page) => page.getByRole("button", { name: "Add a variety" }).click(),
-  "the plot map dialog": (page) => page.getByRole("button", { name: "Plot map" }).click(),
+  "the dialog that prints": (page) =>
+    page.getByRole("button", { name: "Paper", exact: true }).click(),
 };
 
 describe.each([

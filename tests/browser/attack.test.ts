@@ -281,8 +281,8 @@ test("an update taken in the middle of typing takes what is typed along; other t
       .poll(() => other.getByRole("button", { name: /^Undo/ }).first().isEnabled())
       .toBe(true);
     await saved(other);
-    await other.getByRole("button", { name: "Plot map" }).click();
-    await other.getByRole("button", { name: "Make the PDF" }).waitFor();
+    await other.getByRole("button", { name: "Paper", exact: true }).click();
+    await other.getByRole("button", { name: /^Save as PDF/ }).waitFor();
     expect(await other.title()).toBe("Other tab");
   } finally {
     await server.close();

@@ -80,9 +80,9 @@ async function faults(page: Page): Promise<readonly string[]> {
 const states: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   "the sheet at rest": async () => {},
   "the tables": (page) => page.getByRole("button", { name: "Tables", exact: true }).click(),
-  "the plot map dialog": async (page) => {
+  "the dialog that prints": async (page) => {
     await unfold(page);
-    await page.getByRole("button", { name: "Plot map" }).first().click();
+    await page.getByRole("button", { name: "Paper", exact: true }).first().click();
   },
   "the settings": async (page) => {
     await unfold(page);

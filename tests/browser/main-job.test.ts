@@ -92,9 +92,9 @@ describe("the main job in Chromium", () => {
   });
 
   test("the plot map carries every code, readable on the drawn page", async () => {
-    await page.getByRole("button", { name: "Plot map" }).click();
+    await page.getByRole("button", { name: "Paper", exact: true }).click();
     const download = page.waitForEvent("download");
-    await page.getByRole("button", { name: "Make the PDF" }).click();
+    await page.getByRole("button", { name: /^Save as PDF/ }).click();
     const folder = mkdtempSync(join(tmpdir(), "plot-map-"));
     const path = join(folder, "map.pdf");
     await (await download).saveAs(path);

@@ -117,9 +117,9 @@ describe("after the first visit, with no network", () => {
   });
 
   test("samples open and the plot map is made, in the very first visit", async () => {
-    await page.getByRole("button", { name: "Plot map" }).click();
+    await page.getByRole("button", { name: "Paper", exact: true }).click();
     const download = page.waitForEvent("download");
-    await page.getByRole("button", { name: "Make the PDF" }).click();
+    await page.getByRole("button", { name: /^Save as PDF/ }).click();
     const path = await (await download).path();
     const bytes = readFileSync(path);
     expect(bytes.subarray(0, 5).toString("latin1")).toBe("%PDF-");

@@ -21,36 +21,120 @@ describe("paper and files in Chromium", () => {
   });
   afterAll(() => browser.close());
 
-  test("the pages stand on the screen before they are printed, with what to look at", async () => {
-    await page.getByRole("button", { name: "Plot map" }).first().click();
-    const dialog = page.getByRole("dialog");
-    await dialog.getByLabel("Season calendar by week").check();
-    await dialog.getByRole("button", { name: "Show the pages" }).click();
-    const picture = dialog.getByRole("img");
+  const dialog = () => page.getByRole("dialog");
+  const openPaper = () => page.getByRole("button", { name: "Paper", exact: true }).first().click();
+
+  test("the pages stand on the screen before they are printed, counted, with what to look at", async () => {
+    await openPaper();
+    const picture = dialog().locator("img");
     await picture.waitFor();
     expect(await picture.getAttribute("alt")).toBe("Map");
     await expect
       .poll(() => picture.evaluate((image) => (image as HTMLImageElement).naturalWidth))
       .toBeGreaterThan(500);
-    expect(await dialog.innerText()).toMatch(/\d+ conflicts? (?:is|are) open\./);
-    for (let turned = 0; turned < 20; turned += 1) {
-      const next = dialog.getByRole("button", { name: "Next page" });
+    expect(await dialog().innerText()).toMatch(/\d+ conflicts? (?:is|are) open\./);
+    for (const words of [
+      /^Plot map, with notes and plot list: \d+ pages$/,
+      /^Season calendar by week: \d+ pages?$/,
+      /^Stake labels, one for each planting: 1 page$/,
+      /^Packet labels, for the lots on the shelf: \d+ pages?$/,
+    ]) {
+      await dialog().getByLabel(words).waitFor();
+    }
+    for (let turned = 0; turned < 60; turned += 1) {
+      const next = dialog().getByRole("button", { name: "Next page" });
       if (await next.isDisabled()) break;
       await next.click();
     }
-    expect(await picture.getAttribute("alt")).toContain("Season calendar");
+    expect(await picture.getAttribute("alt")).toContain("Before use");
     expect(await axeFaults(page)).toEqual([]);
   });
 
-  test("the PDF is named after place, season, layout and revision", async () => {
-    const dialog = page.getByRole("dialog");
+  test("each sort of labels is a PDF of its own, the rest is one, named by revision", async () => {
+    const names: string[] = [];
+    const take = (download: Download) => names.push(download.suggestedFilename());
+    page.on("download", take);
     const [download] = await Promise.all([
       page.waitForEvent("download"),
-      dialog.getByRole("button", { name: "Make the PDF" }).click(),
+      dialog()
+        .getByRole("button", { name: /^Save as PDF/ })
+        .click(),
     ]);
-    expect(download.suggestedFilename()).toMatch(/-2027-.*-plot-map-rev-[0-9a-z]{5}\.pdf$/);
     expect((await contents(download)).subarray(0, 5).toString()).toBe("%PDF-");
-    await dialog.getByRole("button", { name: "Close" }).click();
+    await expect.poll(() => names.length).toBe(4);
+    page.off("download", take);
+    for (const [index, what] of ["a4-paper", "stakes", "packets", "shelf-packets"].entries()) {
+      expect(names[index]).toMatch(new RegExp(`-2027-.*-${what}-rev-[0-9a-z]{5}\\.pdf$`));
+    }
+  });
+
+  test("the map alone is named a plot map; nothing ticked cannot be saved", async () => {
+    const boxes = dialog().getByRole("group", { name: "What is printed" }).getByRole("checkbox");
+    for (const box of await boxes.all()) await box.uncheck();
+    expect(
+      await dialog()
+        .getByRole("button", { name: /^Save as PDF/ })
+        .isDisabled(),
+    ).toBe(true);
+    await boxes.first().check();
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      dialog()
+        .getByRole("button", { name: /^Save as PDF/ })
+        .click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(/-a4-plot-map-rev-[0-9a-z]{5}\.pdf$/);
+    await dialog()
+      .getByText(/^Made /)
+      .waitFor();
+  });
+
+  test("a map of more than 200 sheets is asked about first", async () => {
+    await dialog().getByRole("combobox", { name: "Ratio" }).selectOption("custom");
+    await dialog().getByLabel("One to").fill("1:5");
+    await dialog().getByLabel("One to").press("Enter");
+    const asked = dialog().getByLabel(/^Yes, print all \d+ sheets of the map$/);
+    await asked.waitFor();
+    const save = dialog().getByRole("button", { name: /^Save as PDF/ });
+    expect(await save.isDisabled()).toBe(true);
+    await asked.check();
+    await expect.poll(() => save.isEnabled()).toBe(true);
+    await dialog().getByRole("combobox", { name: "Ratio" }).selectOption("suggested");
+  });
+
+  test("a bought sheet is measured field by field, refused by name, and remembered with the printer", async () => {
+    await dialog().getByText("Stake labels: sheet and printer").click();
+    const group = dialog()
+      .locator("details")
+      .filter({ hasText: "Stake labels: sheet and printer" });
+    await group.getByRole("combobox", { name: "Labels", exact: true }).selectOption("measured");
+    const field = (name: string) => group.getByLabel(name, { exact: true });
+    await field("Pitch across").fill("50");
+    await field("Pitch across").press("Tab");
+    await group.getByText(/^Pitch across: got 50 mm/).waitFor();
+    expect(
+      await dialog()
+        .getByRole("button", { name: /^Save as PDF/ })
+        .isDisabled(),
+    ).toBe(true);
+    await field("Pitch across").fill("66,5");
+    await field("Pitch across").press("Tab");
+    await expect.poll(() => group.getByText(/^Pitch across: got/).count()).toBe(0);
+    await field("First label to print on").fill("4");
+    await field("First label to print on").press("Tab");
+    await group.getByRole("img", { name: "A sheet of 3 x 7 labels, the first 3 used" }).waitFor();
+    await field("Printer is off to the right, mm").fill("1,5");
+    await field("Printer is off to the right, mm").press("Tab");
+    expect(await axeFaults(page)).toEqual([]);
+    await dialog().getByRole("button", { name: "Close" }).click();
+    await openPaper();
+    await dialog().getByText("Stake labels: sheet and printer").click();
+    expect(await field("Printer is off to the right, mm").inputValue()).toBe("1.5");
+    await group.getByRole("combobox", { name: "Labels", exact: true }).selectOption("measured");
+    expect(await field("Pitch across").inputValue()).toBe("66.5");
+    await field("Printer is off to the right, mm").fill("0");
+    await field("Printer is off to the right, mm").press("Tab");
+    await dialog().getByRole("button", { name: "Close" }).click();
   });
 
   test("every file of the list is made", async () => {

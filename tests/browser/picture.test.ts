@@ -156,11 +156,11 @@ describe("the picture under the drawing", () => {
 
   test("it is on paper only when that is asked for", async () => {
     const pdfSize = async () => {
-      await page.getByRole("button", { name: "Plot map" }).first().click();
+      await page.getByRole("button", { name: "Paper", exact: true }).first().click();
       const dialog = page.getByRole("dialog");
       const [download] = await Promise.all([
         page.waitForEvent("download"),
-        dialog.getByRole("button", { name: "Make the PDF" }).click(),
+        dialog.getByRole("button", { name: /^Save as PDF/ }).click(),
       ]);
       const bytes = readFileSync(await download.path());
       await dialog.getByRole("button", { name: "Close" }).click();
@@ -227,10 +227,13 @@ describe("the picture under the drawing", () => {
     };
     await dropFile(other, "sketched.json", JSON.stringify({ ...plan, id: "sketched", picture }));
     await other.getByText("Opened sketched.json.").waitFor();
-    await other.getByRole("button", { name: "Plot map" }).first().click();
+    await other.getByRole("button", { name: "Paper", exact: true }).first().click();
     const [download] = await Promise.all([
       other.waitForEvent("download"),
-      other.getByRole("dialog").getByRole("button", { name: "Make the PDF" }).click(),
+      other
+        .getByRole("dialog")
+        .getByRole("button", { name: /^Save as PDF/ })
+        .click(),
     ]);
     const pdf = readFileSync(await download.path()).toString("latin1");
     // What is seen through stands in a mask of its own (ISO 32000-1, 11.6.5.3).

@@ -77,9 +77,9 @@ const WINDOWS: readonly string[] = [
 
 /** Makes the plot map and every file for others that this plan has what it takes for. */
 async function makeEveryFile(): Promise<void> {
-  await page.getByRole("button", { name: "Plot map" }).click();
+  await page.getByRole("button", { name: "Paper", exact: true }).click();
   const map = page.waitForEvent("download");
-  await page.getByRole("button", { name: "Make the PDF" }).click();
+  await page.getByRole("button", { name: /^Save as PDF/ }).click();
   await (await map).path();
   await putAway();
   await pick("Plan", "Files for others ...");

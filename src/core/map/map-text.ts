@@ -15,6 +15,8 @@ export interface PlotMapSettings {
   readonly ratio: number;
   /** Printed as it is; core has no clock. Best `2027-03-02 09:40`: then it also dates the file. */
   readonly printedAt: string;
+  /** Map sheets it may take; absent: MAX_SHEETS. */
+  readonly mostSheets?: number;
   /** Sheets that go with the map; absent: none. */
   readonly companions?: readonly CompanionId[];
   /** Bed cards on a page; absent: four. Two are read from farther off. */

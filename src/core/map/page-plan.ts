@@ -18,8 +18,10 @@ const CLEARANCE_MM = 7;
 const LINE_MM = 1;
 /** Room that the code of a planting wants at the smallest type, mm. */
 const CODE_MM = { width: 8.5, height: 4 } as const;
-/** A map of more sheets than this is not made: it is surely a mistyped ratio. */
+/** A map of more sheets than this is not made unasked: it is most likely a mistyped ratio. */
 export const MAX_SHEETS = 200;
+/** More than anybody prints, also when asked. */
+export const MOST_SHEETS = 2000;
 
 export interface MapSheet {
   /** Counted row by row from the top left; empty sheets keep theirs. */
@@ -37,7 +39,7 @@ export interface SheetPlan {
   readonly columns: number;
   /** Ground covered by all sheets together. */
   readonly whole: Bounds;
-  /** Sheets with something on them; none when there would be more than MAX_SHEETS. */
+  /** Sheets with something on them; none when there would be more than may be. */
   readonly sheets: readonly MapSheet[];
 }
 
@@ -133,6 +135,14 @@ export function oneSheetRatio(
   return ratios.find(fits) ?? (ratios.at(-1) as number);
 }
 
+/** What a map is printed on. */
+export interface SheetPaper {
+  readonly paper: PaperName;
+  readonly orientation: Orientation;
+  /** Sheets it may take; absent: MAX_SHEETS. */
+  readonly mostSheets?: number;
+}
+
 /**
  * Cuts a layout into sheets at a ratio.
  * @param stakes places that are shown as well where there is room to spare, sheet metres
@@ -140,7 +150,7 @@ export function oneSheetRatio(
 export function planSheets(
   plan: Plan,
   layout: Layout,
-  { paper, orientation }: { readonly paper: PaperName; readonly orientation: Orientation },
+  { paper, orientation, mostSheets = MAX_SHEETS }: SheetPaper,
   ratio: number,
   stakes: readonly Point[] = [],
 ): SheetPlan {
@@ -167,7 +177,7 @@ export function planSheets(
     (item) => outlineOf(item.outline).bounds,
   );
   const count = rows * columns;
-  const all = Array.from({ length: count > MAX_SHEETS ? 0 : count }, (_, index): MapSheet => {
+  const all = Array.from({ length: count > mostSheets ? 0 : count }, (_, index): MapSheet => {
     const row = Math.floor(index / columns);
     const column = index % columns;
     const minX = whole.minX + column * (width - overlap);

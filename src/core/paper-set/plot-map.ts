@@ -125,13 +125,13 @@ export function sheetAndNotes(
 
 function mapSet(input: CheckedLayout, settings: PlotMapSettings, ruler: TextRuler): MapSet {
   const { plan, layout } = input;
-  const { paper, orientation, ratio } = settings;
+  const { paper, ratio, mostSheets = MAX_SHEETS } = settings;
   const content = mapContent(input, settings.companions?.includes("set-out"));
   const stakes = content.stakes.map(({ place }) => place);
-  const sheetPlan = planSheets(plan, layout, { paper, orientation }, ratio, stakes);
+  const sheetPlan = planSheets(plan, layout, settings, ratio, stakes);
   const count = sheetPlan.rows * sheetPlan.columns;
-  if (count > MAX_SHEETS) {
-    throw new RangeError(`1:${ratio} on ${paper} takes ${count} sheets, more than ${MAX_SHEETS}`);
+  if (count > mostSheets) {
+    throw new RangeError(`1:${ratio} on ${paper} takes ${count} sheets, more than ${mostSheets}`);
   }
   const isFar = (id: string) =>
     !content.items.some(

@@ -1,9 +1,7 @@
-/** Makes the printed comparison; its machinery and fonts are fetched when one is asked for. */
-import { compareFileName } from "../../core/page/file-name.ts";
-import { type PaperName, usualPaper } from "../../core/page/paper.ts";
+/** Makes the printed comparison. */
 import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
-import { downloadBytes } from "../form/download.ts";
-import { fetchFonts, printedAt } from "../form/make-file.ts";
+import { type PaperName, usualPaper } from "../../core/page/paper.ts";
+import { askPaper, downloadMade } from "../form/ask-paper.ts";
 
 export interface CompareChoice {
   /** Of one plan; the others are held against the first. */
@@ -19,32 +17,15 @@ export async function makeCompare(
   onProgress: (done: number, total: number) => void,
   signal: AbortSignal,
 ): Promise<string | null> {
-  const [{ comparePdf }, fonts] = await Promise.all([
-    import("../../core/compare/compare-pdf.ts"),
-    fetchFonts(),
-  ]);
   const plan = compared[0]?.plan;
-  if (signal.aborted || !plan) return null;
-  const print = {
-    paper: paper ?? usualPaper(plan.units),
-    isOverlaid,
-    printedAt: printedAt(new Date()),
-  };
-  const made = await comparePdf(
-    compared,
-    print,
-    fonts,
-    async (done, total) => {
-      onProgress(done, total);
-      // Room for the window to draw, and for a press on Cancel.
-      await new Promise((resolve) => setTimeout(resolve));
-    },
-    signal,
+  if (!plan) return null;
+  const on = paper ?? usualPaper(plan.units);
+  const layoutIds = compared.map(({ layout }) => layout.id);
+  const made = await askPaper(
+    { what: "compare", layoutIds, paper: on, isOverlaid },
+    { followsReading: false, onProgress, signal },
   );
-  const fileName = compareFileName(
-    plan,
-    compared.map(({ layout }) => layout),
-  );
-  downloadBytes(new Uint8Array(made.bytes), fileName, "application/pdf");
-  return `Made ${fileName}, ${made.pages} pages on ${print.paper}.`;
+  if (!made) return null;
+  const [name = ""] = downloadMade(made);
+  return `Made ${name}, ${made.files[0]?.pages ?? 0} pages on ${on}.`;
 }

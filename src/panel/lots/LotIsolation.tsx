@@ -43,7 +43,11 @@ export function LotIsolation({ lot }: { readonly lot: Lot }) {
 
 function ReportButton({ lotId }: { readonly lotId: string }) {
   const { state, start } = useMaking<string>();
-  const make = () => start(() => makeFile(exportById("lot-isolation"), { lots: new Set([lotId]) }));
+  const make = () =>
+    start(async (_, signal) => {
+      const format = exportById("lot-isolation");
+      return (await makeFile(format, { lots: new Set([lotId]), signal }))?.name ?? null;
+    });
   return (
     <>
       <p className="offers">

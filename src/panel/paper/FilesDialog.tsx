@@ -7,7 +7,7 @@ import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { LabelFields } from "./LabelFields.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
-import { makeFile, usualLabels } from "../form/make-file.ts";
+import { type MadeFile, makeFile, usualLabels } from "../form/make-file.ts";
 import { type Making, useMaking } from "../form/use-making.ts";
 import { useKept } from "../state/plan-actions.ts";
 
@@ -19,11 +19,12 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
   const [id, setId] = useState("geojson");
   const [dots, setDots] = useState<(typeof RESOLUTIONS)[number]>("150");
   const [labels, setLabels] = useState(() => usualLabels(plan.units, false));
-  const { state, start, cancel } = useMaking<string>();
+  const { state, start, cancel } = useMaking<MadeFile>();
   const format = exportById(id);
   const [fault] = format.labels === undefined ? [] : labelFaults(labels.size, labels.startAt);
   const hindrance = exportHindrance(format, plan, true);
-  const make = () => start(() => makeFile(format, { dotsPerInch: Number(dots), labels }));
+  const make = () =>
+    start((_, signal) => makeFile(format, { dotsPerInch: Number(dots), labels, signal }));
   return (
     <Dialog title={`Files for others, of ${layout.name}`} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(() => void make())}>
@@ -75,9 +76,18 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
   );
 }
 
-function MakingLine({ state }: { readonly state: Making<string> }) {
+function MakingLine({ state }: { readonly state: Making<MadeFile> }) {
   if (state.kind === "making") return <p>Making the file ...</p>;
-  if (state.kind === "made") return <p>Made {state.made}.</p>;
+  if (state.kind === "made") {
+    return (
+      <>
+        <p>Made {state.made.name}.</p>
+        {state.made.remarks.map((words) => (
+          <p key={words}>{words}.</p>
+        ))}
+      </>
+    );
+  }
   if (state.kind !== "failed") return null;
   return <p className="field-reason">The file was not made: {state.reason}</p>;
 }

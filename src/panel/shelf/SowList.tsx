@@ -38,9 +38,9 @@ function SowingFiles() {
   const { state, start } = useMaking<string>();
   const save = (id: "sowing-list" | "sowing-csv") =>
     void start(async () => {
-      const name = await makeFile(exportById(id), { hasMark: id === "sowing-csv" });
+      const made = await makeFile(exportById(id), { hasMark: id === "sowing-csv" });
       windowNow().announce("Download started.");
-      return name;
+      return made?.name ?? null;
     });
   return (
     <p className="lots-files">

@@ -10,7 +10,7 @@ import { useDraft } from "../form/use-draft.ts";
 import { nameProblem } from "../form/name-problem.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
-import { plotMap } from "../paper/commands.ts";
+import { paper } from "../paper/commands.ts";
 import { planSettings } from "../site/commands.ts";
 import "./header.css";
 
@@ -52,8 +52,8 @@ export function Header() {
         <SaveStateLine />
         <PlanMenu />
         <ThemeSwitch />
-        <CommandButton of={plotMap} className="primary">
-          Plot map
+        <CommandButton of={paper} className="primary">
+          Paper
         </CommandButton>
       </div>
     </header>

@@ -13,6 +13,7 @@ export function PlanMenu() {
       <Item id="open-plan">Open a file ...</Item>
       <Item id="save-plan">Save file</Item>
       <Item id="save-as" />
+      <Item id="paper" />
       <Item id="files" />
       <Item id="kept-plans" />
       <Item id="copies" />

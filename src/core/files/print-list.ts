@@ -1,0 +1,61 @@
+/** What is printed of a plan, by name: for one button, one command, and the pages shown before. */
+import type { LabelUse } from "../labels/label-use.ts";
+import { type CompanionId, companionIds, companionTitles } from "../map/companion-ids.ts";
+import type { Layout, Plan } from "../model/plan.ts";
+import { exportFileName } from "../page/file-name.ts";
+
+export type PrintId = "map" | CompanionId | "sowing-list" | "stakes" | "packets" | "shelf";
+
+export interface PrintPart {
+  readonly id: PrintId;
+  readonly title: string;
+  /** Printed on labels; absent: on plain paper. */
+  readonly labels?: LabelUse;
+}
+
+export const printParts: readonly PrintPart[] = [
+  { id: "map", title: "Plot map, with notes and plot list" },
+  ...companionIds.map((id) => ({ id, title: companionTitles[id] })),
+  { id: "sowing-list", title: "Sowing list, in order of sowing" },
+  { id: "stakes", title: "Stake labels, one for each planting", labels: "stakes" },
+  { id: "packets", title: "Packet labels, for this season's seed", labels: "packets" },
+  { id: "shelf", title: "Packet labels, for the lots on the shelf", labels: "lots" },
+];
+
+/** Why there is nothing to print of a part; null where there is. */
+export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string | null {
+  const isKept = layout.plantings.some(
+    ({ purpose, flowering }) => purpose === "seed" && flowering === "yes",
+  );
+  switch (id) {
+    case "map":
+      return null;
+    case "bed-cards":
+    case "set-out":
+      return layout.beds.length === 0 ? "there is no bed" : null;
+    case "calendar":
+    case "sowing-list":
+    case "stakes":
+      return layout.plantings.length === 0 ? "nothing is planted" : null;
+    case "isolation":
+    case "packets":
+      return isKept ? null : "nothing is kept for seed";
+    case "shelf":
+      return plan.lots.some(({ state }) => state === "in stock") ? null : "no lot is in stock";
+    default:
+      return null;
+  }
+}
+
+/** Whether a part is printed unless somebody says otherwise. */
+export function isUsuallyPrinted(id: PrintId, plan: Plan, layout: Layout): boolean {
+  // Beds are marked out once; packets come with the harvest, to those who keep a shelf.
+  if (id === "set-out") return false;
+  if (id === "packets" && plan.lots.length === 0) return false;
+  return printHindrance(id, plan, layout) === null;
+}
+
+/** `fallow-end-2027-layout-1-stakes-rev-k7q2m.pdf`. */
+export function printFileName(plan: Plan, layout: Layout, what: string): string {
+  return exportFileName(plan, layout, what, "pdf");
+}

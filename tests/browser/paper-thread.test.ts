@@ -1,0 +1,130 @@
+/** Paper is made beside the window: frames stay free, a run can be stopped, other scripts are set. */
+import { readFileSync } from "node:fs";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { textOf } from "../support/printed.ts";
+import { launchBrowser, siteUrl } from "./browser.ts";
+import { dropFile } from "./drop-file.ts";
+import { openSample } from "./sheet.ts";
+
+interface Watched {
+  tasks?: number[];
+}
+
+/** A plan of the sample with many more plantings, so that its paper is work. */
+function largePlan(): string {
+  const file = new URL("../../sample-plots/two-acre-field.json", import.meta.url);
+  const plan = JSON.parse(readFileSync(file, "utf8"));
+  const [layout] = plan.layouts;
+  const copies = Array.from({ length: 12 }, (_, round) =>
+    layout.plantings.map((each: { id: string; code: string }) => ({
+      ...each,
+      id: `${each.id}-${round}`,
+      code: `${each.code}/${round}`,
+    })),
+  );
+  return JSON.stringify({
+    ...plan,
+    id: "large",
+    layouts: [{ ...layout, plantings: [...layout.plantings, ...copies.flat()] }],
+  });
+}
+
+describe("paper in a thread of its own", () => {
+  let browser: Browser;
+  let page: Page;
+
+  beforeAll(async () => {
+    browser = await launchBrowser();
+    page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+    await openSample(page, siteUrl());
+    await dropFile(page, "large.json", largePlan());
+    await page.getByText("Opened large.json.").waitFor();
+  });
+  afterAll(() => browser.close());
+
+  const dialog = () => page.getByRole("dialog");
+  const save = () => dialog().getByRole("button", { name: /^Save as PDF/ });
+
+  test("while over 200 plantings are printed the window has no long task", async () => {
+    await page.getByRole("button", { name: "Paper", exact: true }).first().click();
+    await dialog().locator("img").waitFor();
+    await page.evaluate(() => {
+      const watched = globalThis as Watched;
+      watched.tasks = [];
+      new PerformanceObserver((list) => {
+        for (const { duration } of list.getEntries()) watched.tasks?.push(duration);
+      }).observe({ type: "longtask" });
+    });
+    // In the window's own thread the map alone is one task of half a second.
+    const began = await page.evaluate(() => performance.now());
+    await Promise.all([page.waitForEvent("download"), save().click()]);
+    await dialog()
+      .getByText(/^Made /)
+      .waitFor();
+    const took = (await page.evaluate(() => performance.now())) - began;
+    const tasks = await page.evaluate(() => (globalThis as Watched).tasks ?? []);
+    const long = tasks.filter((duration) => duration > 200);
+    expect(long.length, `${long.length} long tasks in ${Math.round(took)} ms`).toBe(0);
+  });
+
+  test("a run is stopped at once, and leaves nothing behind", async () => {
+    let downloads = 0;
+    const count = () => (downloads += 1);
+    page.on("download", count);
+    await save().click();
+    await dialog().getByRole("button", { name: "Cancel" }).click();
+    await expect.poll(() => dialog().getByRole("button", { name: "Cancel" }).count()).toBe(0);
+    await expect
+      .poll(() => page.workers().filter((each) => each.url().includes("paper-worker")).length)
+      .toBe(0);
+    expect(downloads).toBe(0);
+    page.off("download", count);
+    expect(await save().isEnabled()).toBe(true);
+    await dialog().getByRole("button", { name: "Close" }).click();
+  });
+
+  test("closing the dialog ends the laying out of pages", async () => {
+    await page.getByRole("button", { name: "Paper", exact: true }).first().click();
+    await dialog().getByText("Laying out the pages ...").waitFor();
+    await dialog().getByRole("button", { name: "Close" }).click();
+    await expect
+      .poll(() => page.workers().filter((each) => each.url().includes("paper-worker")).length)
+      .toBe(0);
+  });
+
+  test("names in a script the face lacks are told, and set once a face has them", async () => {
+    await page.getByRole("button", { name: "Paper", exact: true }).first().click();
+    expect(await dialog().innerText()).not.toContain("no letters for");
+    await dialog().getByText("Letters the program has not").click();
+    await dialog()
+      .locator("input[type=file]")
+      .setInputFiles({
+        name: "letter.ttf",
+        mimeType: "font/ttf",
+        buffer: Buffer.from("no face at all, but long enough to be looked at"),
+      });
+    await dialog()
+      .getByText(/^letter\.ttf: got some other file/)
+      .waitFor();
+    await dialog()
+      .locator("input[type=file]")
+      .setInputFiles({
+        name: "packed.woff2",
+        mimeType: "font/woff2",
+        buffer: Buffer.from("wOF2 and then some more bytes"),
+      });
+    await dialog()
+      .getByText(/packed for the web \(WOFF2\)/)
+      .waitFor();
+    await dialog().getByRole("button", { name: "Close" }).click();
+  });
+
+  test("Ctrl + P says where paper is made, and prints no buttons", async () => {
+    const bytes = await page.pdf({ format: "A4" });
+    const words = textOf(bytes);
+    expect(words).toContain("Paper is made by the button Paper");
+    expect(words).not.toContain("Seed list");
+    expect(words).not.toContain("Undo");
+  });
+});
