@@ -7,7 +7,7 @@ import { type PaperName, usualPaper } from "../core/page/paper.ts";
 import type { Layout, Plan } from "../core/model/plan.ts";
 import { localTime } from "./clock.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
-import { paperNamed } from "./paper-option.ts";
+import { paperNamed } from "./paper/sheet-options.ts";
 import { readInput } from "./read-input.ts";
 import { Refusal } from "./refusal.ts";
 import { writeOutput } from "./write-output.ts";
@@ -52,7 +52,7 @@ async function writePdf(
   // The PDF writer and its type are large: only this option pays for them.
   const [{ comparePdf }, { mapFonts }] = await Promise.all([
     import("../core/compare/compare-pdf.ts"),
-    import("./font.ts"),
+    import("./paper/font.ts"),
   ]);
   const print = { paper, isOverlaid, printedAt: localTime(new Date()) };
   const { bytes, pages, ratio } = await comparePdf(compared, print, mapFonts);

@@ -4,7 +4,8 @@ import { exportHindrance } from "../core/files/export-list.ts";
 import type { LabelChoice } from "../core/labels/label-pages.ts";
 import type { CheckedLayout } from "../core/checks/checked-layout.ts";
 import { localTime, utcStamp } from "./clock.ts";
-import { labelChoice, labelOptions } from "./label-options.ts";
+import { facesOf, fontOption } from "./paper/fonts-option.ts";
+import { labelChoice, labelOptions } from "./paper/label-options.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { readInput } from "./read-input.ts";
 import { checkedAs, dayOfReading, readingOptions } from "./reading-option.ts";
@@ -16,6 +17,7 @@ export async function exportFile(args: readonly string[]): Promise<number> {
     output: { type: "string", short: "o" },
     layout: { type: "string" },
     ...labelOptions,
+    ...fontOption,
     ...readingOptions,
   });
   const path = onlyArgument("export", "PLAN", positionals);
@@ -31,7 +33,7 @@ export async function exportFile(args: readonly string[]): Promise<number> {
   if (hindrance !== null) throw usage("export", `No ${format.id} of this plan: ${hindrance}`);
   const labels = labelChoice("export", values, plan.units, format.labels !== "stakes");
   const input = checkedAs(plan, layout.id, grownOn);
-  await writeOutput(output, await made(format, input, labels));
+  await writeOutput(output, await made(format, input, labels, values.font));
   if (output !== "-") process.stderr.write(`${output}: ${format.title}\n`);
   return 0;
 }
@@ -41,13 +43,14 @@ async function made(
   format: MadeFormat,
   input: CheckedLayout,
   labels: LabelChoice,
+  font: string | undefined,
 ): Promise<string | Uint8Array> {
   const now = new Date();
   try {
     return await format.make(input, {
       printedAt: localTime(now),
       stamp: utcStamp(now),
-      fonts: async () => (await import("./font.ts")).mapFonts,
+      fonts: () => facesOf(font),
       labels,
       remark: (words) => process.stderr.write(`${words}\n`),
       raster: null,

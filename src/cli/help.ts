@@ -2,6 +2,7 @@ import { MEASURES_EXAMPLE } from "../core/labels/label-measures.ts";
 import { labelSizes } from "../core/labels/label-sizes.ts";
 import { companionTitles } from "../core/map/companion-ids.ts";
 import { exportList } from "../core/files/export-list.ts";
+import { printParts } from "../core/files/print-list.ts";
 
 const formats = exportList
   .map(({ id, title, needs }) => {
@@ -15,6 +16,8 @@ const sheets = Object.entries(companionTitles)
     return `    ${(index === 0 ? "--with" : "").padEnd(7)}${id.padEnd(12)} ${title}`;
   })
   .join("\n");
+
+const parts = printParts.map(({ id, title }) => `      ${id.padEnd(13)} ${title}`).join("\n");
 
 const sizes = labelSizes
   .map(({ id }) => id)
@@ -72,6 +75,18 @@ wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
     --ratio N      1:N exactly, on as many sheets as it takes; without it a
                    standard ratio at which the plots' codes can be read
 ${sheets}
+
+wideberth print PLAN -o DIR [--only PARTS | --with PARTS] [--paper NAME] [--ratio N]
+                [--portrait] [--stake-size NAME] [--packet-size NAME] [--offset XxY] [--qr]
+                [--layout NAME] [--as-grown [--on YYYY-MM-DD]] [--force]
+    Writes all paper of a season into a folder, one PDF for each thing, and names each:
+    the map, cards, calendar, isolation report, sowing list, stakes, packets where
+    there are lots. What is in the folder is not written over without --force.
+    --only PARTS   these alone, --with PARTS these besides:
+${parts}
+    --many-sheets  a map of more than 200 sheets all the same; with map too
+    --font FILE    a face (TTF, OTF) for letters the program's has not; with map and
+                   export too
 
 wideberth export PLAN --format NAME -o FILE [--layout NAME]
                  [--size NAME] [--start N] [--offset XxY] [--qr] [--treated TEXT]

@@ -8,8 +8,9 @@ import { compare } from "./compare.ts";
 import { exportFile } from "./export.ts";
 import { help } from "./help.ts";
 import { lots } from "./lots.ts";
-import { map } from "./map.ts";
+import { map } from "./paper/map.ts";
 import { merge } from "./merge.ts";
+import { print } from "./paper/print.ts";
 import { next } from "./next.ts";
 import { Refusal } from "./refusal.ts";
 import { serve } from "./serve.ts";
@@ -24,6 +25,7 @@ const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>
   ["lots", lots],
   ["map", map],
   ["merge", merge],
+  ["print", print],
   ["next", next],
   ["export", exportFile],
   ["serve", serve],

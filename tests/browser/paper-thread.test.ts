@@ -1,7 +1,8 @@
 /** Paper is made beside the window: frames stay free, a run can be stopped, other scripts are set. */
-import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { writePlan } from "../../src/core/model/read-plan.ts";
+import { beddedPlan } from "../bench/bedded-field.ts";
 import { textOf } from "../support/printed.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
 import { dropFile } from "./drop-file.ts";
@@ -11,23 +12,9 @@ interface Watched {
   tasks?: number[];
 }
 
-/** A plan of the sample with many more plantings, so that its paper is work. */
+/** 200 plantings, so that its paper is work. */
 function largePlan(): string {
-  const file = new URL("../../sample-plots/two-acre-field.json", import.meta.url);
-  const plan = JSON.parse(readFileSync(file, "utf8"));
-  const [layout] = plan.layouts;
-  const copies = Array.from({ length: 12 }, (_, round) =>
-    layout.plantings.map((each: { id: string; code: string }) => ({
-      ...each,
-      id: `${each.id}-${round}`,
-      code: `${each.code}/${round}`,
-    })),
-  );
-  return JSON.stringify({
-    ...plan,
-    id: "large",
-    layouts: [{ ...layout, plantings: [...layout.plantings, ...copies.flat()] }],
-  });
+  return writePlan(beddedPlan(50, 4));
 }
 
 describe("paper in a thread of its own", () => {

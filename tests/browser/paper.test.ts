@@ -143,8 +143,7 @@ describe("paper and files in Chromium", () => {
     await page.getByRole("button", { name: "Copy First thoughts" }).click();
     await page.getByRole("button", { name: "Plan", exact: true }).click();
     await page.getByText("Files for others ...").click();
-    const dialog = page.getByRole("dialog");
-    const list = dialog.getByRole("combobox", { name: "File", exact: true });
+    const list = dialog().getByRole("combobox", { name: "File", exact: true });
     await list.waitFor();
     const ids = await list
       .locator("option")
@@ -154,11 +153,13 @@ describe("paper and files in Chromium", () => {
       await list.selectOption(id);
       const [download] = await Promise.all([
         page.waitForEvent("download"),
-        dialog.getByRole("button", { name: "Save the file" }).click(),
+        dialog().getByRole("button", { name: "Save the file" }).click(),
       ]);
       const bytes = await contents(download);
       expect(bytes.length).toBeGreaterThan(100);
-      expect(await dialog.getByRole("status").innerText()).toContain(download.suggestedFilename());
+      expect(await dialog().getByRole("status").innerText()).toContain(
+        download.suggestedFilename(),
+      );
       if (id !== "png") continue;
       // A4 lying at 150 dots an inch: width and height stand in the first chunk.
       expect(bytes.subarray(1, 4).toString()).toBe("PNG");

@@ -46,7 +46,13 @@ export async function printedPart(
   }
   if (id === "map") return mapPart(input, settings, ruler, step);
   const frame = pageFrame(settings.paper, settings.orientation);
-  const setting = { plan: input.plan, frame, stamp: stampText(input, settings), ruler };
+  const setting = {
+    plan: input.plan,
+    frame,
+    stamp: stampText(input, settings),
+    ruler,
+    cardsPerPage: settings.cardsPerPage,
+  };
   const pages =
     id === "sowing-list"
       ? sowingPages(input, setting)

@@ -1,7 +1,8 @@
 /** Makes the printed comparison. */
 import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
 import { type PaperName, usualPaper } from "../../core/page/paper.ts";
-import { askPaper, downloadMade } from "../form/ask-paper.ts";
+import { downloadMade } from "../form/download.ts";
+import { askPaper } from "../state/ask-paper.ts";
 
 export interface CompareChoice {
   /** Of one plan; the others are held against the first. */

@@ -4,7 +4,8 @@ import type { LabelChoice } from "../../core/labels/label-pages.ts";
 import { usualLabelSize } from "../../core/labels/label-sizes.ts";
 import { storedOffset } from "../../store/window/label-memory.ts";
 import { planNow } from "../state/plan-actions.ts";
-import { askPaper, downloadMade } from "./ask-paper.ts";
+import { askPaper } from "../state/ask-paper.ts";
+import { downloadMade } from "./download.ts";
 import { rasterOfSvg } from "./raster-of-svg.ts";
 
 /** What a dialog has asked about a file; what is left out is as usual. */

@@ -1,6 +1,6 @@
 import { useEffect, useId, useState } from "react";
 import { type KeptFace, keepFace, keptFace } from "../../store/files/extra-face.ts";
-import { askPaper } from "../form/ask-paper.ts";
+import { askPaper } from "../state/ask-paper.ts";
 import { FileField } from "../form/FileField.tsx";
 import { faceWords } from "./paper-words.ts";
 

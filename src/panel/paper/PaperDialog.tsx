@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
 import { type PrintId, isUsuallyPrinted, printParts } from "../../core/files/print-list.ts";
 import type { PaperMade } from "../../store/threads/paper-job.ts";
-import { CheckField } from "../form/ChoiceField.tsx";
+import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
 import { type Making, useMaking } from "../form/use-making.ts";
@@ -12,7 +12,7 @@ import { PaperFields, RatioFields } from "./PaperFields.tsx";
 import { PaperPages } from "./PaperPages.tsx";
 import { PaperParts } from "./PaperParts.tsx";
 import { PaperStatus } from "./PaperStatus.tsx";
-import { paperWords, sheetsText } from "./paper-words.ts";
+import { cardChoices, paperWords, sheetsText } from "./paper-words.ts";
 import { printableParts, savePrint } from "./print-choice.ts";
 import { usePages } from "./use-pages.ts";
 import { type PaperChoice, usePaperChoice } from "./use-paper-choice.ts";
@@ -44,6 +44,14 @@ export function PaperDialog({ onClose }: { readonly onClose: () => void }) {
           pages={pages.state}
           onSet={setTicked}
         />
+        {ticked.includes("bed-cards") && (
+          <ChoiceField
+            label={paperWords.cards}
+            value={String(paper.chosen.cardsPerPage)}
+            choices={cardChoices}
+            onPick={(text) => paper.set({ cardsPerPage: text === "2" ? 2 : 4 })}
+          />
+        )}
         <SheetFields paper={paper} />
         <FaceFields onChange={() => setFace(face + 1)} />
         <PaperPages parts={parts} pages={pages} />
@@ -82,7 +90,7 @@ function SheetFields({ paper }: { readonly paper: PaperChoice }) {
     <>
       <PaperFields
         paper={chosen.paper}
-        orientation={chosen.orientation}
+        orientation={paper.choice.orientation}
         onPaper={(name) => set({ paper: name })}
         onOrientation={(orientation) => set({ orientation })}
       />

@@ -13,6 +13,7 @@ export function sheetsText(count: number): string {
 export const paperWords = {
   title: (layout: string) => `Paper for ${layout}`,
   parts: "What is printed",
+  cards: "Bed cards on a page",
   paper: "Paper",
   lying: "Lying",
   ratio: "Ratio",
@@ -46,6 +47,11 @@ export const paperWords = {
   failed: (reason: string) => `Nothing was made: ${reason}`,
   labelsApart: "Labels come as files of their own, as they are printed on other sheets.",
 } as const;
+
+export const cardChoices = [
+  { value: "4", label: "four" },
+  { value: "2", label: "two, in larger type" },
+] as const;
 
 export const faceWords = {
   legend: "Letters the program has not",

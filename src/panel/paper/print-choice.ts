@@ -10,7 +10,8 @@ import type { Layout, Plan } from "../../core/model/plan.ts";
 import { plotMapFileName } from "../../core/page/file-name.ts";
 import type { Orientation, PaperName } from "../../core/page/paper.ts";
 import type { PaperJob, PaperMade, WantedPdf } from "../../store/threads/paper-job.ts";
-import { askPaper, downloadMade } from "../form/ask-paper.ts";
+import { downloadMade } from "../form/download.ts";
+import { askPaper } from "../state/ask-paper.ts";
 import { readNow } from "../state/plan-actions.ts";
 
 export interface PrintChoice {
@@ -18,6 +19,7 @@ export interface PrintChoice {
   readonly orientation: Orientation;
   readonly ratio: number;
   readonly mostSheets: number;
+  readonly cardsPerPage: 2 | 4;
   readonly stakes: LabelChoice;
   readonly packets: LabelChoice;
 }

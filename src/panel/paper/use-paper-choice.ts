@@ -1,7 +1,13 @@
 import { useMemo, useState } from "react";
 import { labelFaults } from "../../core/labels/label-measures.ts";
 import type { LabelChoice } from "../../core/labels/label-pages.ts";
-import { MAX_SHEETS, MOST_SHEETS, planSheets, suggestRatio } from "../../core/map/page-plan.ts";
+import {
+  MAX_SHEETS,
+  MOST_SHEETS,
+  planSheets,
+  suggestRatio,
+  suggestSheets,
+} from "../../core/map/page-plan.ts";
 import { type Orientation, type PaperName, usualPaper } from "../../core/page/paper.ts";
 import { usualLabels } from "../form/make-file.ts";
 import { useKept } from "../state/plan-actions.ts";
@@ -9,13 +15,16 @@ import type { PrintChoice } from "./print-choice.ts";
 
 interface Chosen {
   readonly paper: PaperName;
-  readonly orientation: Orientation;
+  /** Null: as needs fewest sheets. */
+  readonly orientation: Orientation | null;
   /** Null: as suggested. */
   readonly ratio: number | null;
   /** A map of very many sheets is wanted all the same. */
   readonly isMany: boolean;
   readonly stakes: LabelChoice;
   readonly packets: LabelChoice;
+  /** Bed cards on a page. */
+  readonly cardsPerPage: 2 | 4;
 }
 
 export interface PaperChoice {
@@ -38,13 +47,19 @@ export function usePaperChoice(): PaperChoice {
   const { plan, layout } = useKept();
   const [chosen, setChosen] = useState<Chosen>(() => ({
     paper: usualPaper(plan.units),
-    orientation: "landscape",
+    orientation: null,
     ratio: null,
     isMany: false,
     stakes: usualLabels(plan.units, false),
     packets: usualLabels(plan.units, true),
+    cardsPerPage: 4,
   }));
-  const { paper, orientation, isMany, stakes, packets } = chosen;
+  const { paper, isMany, stakes, packets, cardsPerPage } = chosen;
+  const lying = useMemo(
+    () => suggestSheets(plan, layout, paper).orientation,
+    [plan, layout, paper],
+  );
+  const orientation = chosen.orientation ?? lying;
   const suggested = useMemo(
     () => suggestRatio(plan, layout, paper, orientation),
     [plan, layout, paper, orientation],
@@ -56,8 +71,8 @@ export function usePaperChoice(): PaperChoice {
   }, [plan, layout, paper, orientation, ratio]);
   const mostSheets = isMany ? MOST_SHEETS : MAX_SHEETS;
   const choice = useMemo(
-    () => ({ paper, orientation, ratio, mostSheets, stakes, packets }),
-    [paper, orientation, ratio, mostSheets, stakes, packets],
+    () => ({ paper, orientation, ratio, mostSheets, stakes, packets, cardsPerPage }),
+    [paper, orientation, ratio, mostSheets, stakes, packets, cardsPerPage],
   );
   const [fault] = [stakes, packets].flatMap(({ size, startAt }) => labelFaults(size, startAt));
   return {

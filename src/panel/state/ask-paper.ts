@@ -2,8 +2,7 @@
 import { keptFace } from "../../store/files/extra-face.ts";
 import type { PaperJob, PaperMade } from "../../store/threads/paper-job.ts";
 import { makePaper } from "../../store/threads/paper.ts";
-import { planNow } from "../state/plan-actions.ts";
-import { downloadBytes } from "./download.ts";
+import { planNow } from "./plan-actions.ts";
 
 type Progress = (done: number, total: number) => void;
 
@@ -35,14 +34,6 @@ export async function askPaper(
     onProgress,
     signal ?? new AbortController().signal,
   );
-}
-
-/** Hands all that was made to the browser; gives the names. */
-export function downloadMade({ files }: PaperMade): readonly string[] {
-  for (const { name, bytes, mimeType } of files) {
-    downloadBytes(new Uint8Array(bytes), name, mimeType);
-  }
-  return files.map(({ name }) => name);
 }
 
 /** Local date and time as `2027-02-14 10:02`. */

@@ -4,11 +4,11 @@ import {
   MEASURES_EXAMPLE,
   measuredSize,
   readMeasures,
-} from "../core/labels/label-measures.ts";
-import type { LabelChoice, PrinterOffset } from "../core/labels/label-pages.ts";
-import { type LabelSize, labelSizes, usualLabelSize } from "../core/labels/label-sizes.ts";
-import type { LengthUnit } from "../core/model/length.ts";
-import { usage } from "./options.ts";
+} from "../../core/labels/label-measures.ts";
+import type { LabelChoice, PrinterOffset } from "../../core/labels/label-pages.ts";
+import { type LabelSize, labelSizes, usualLabelSize } from "../../core/labels/label-sizes.ts";
+import type { LengthUnit } from "../../core/model/length.ts";
+import { usage } from "../options.ts";
 
 export const labelOptions = {
   size: { type: "string" },

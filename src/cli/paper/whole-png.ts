@@ -3,8 +3,8 @@
  * the W3C's Portable Network Graphics (Third Edition): chunks in 5.3, filters in 9.2, passes in 8.1.
  */
 import { inflateSync } from "node:zlib";
-import { bytesOfBase64 } from "../core/model/picture-header.ts";
-import type { Picture } from "../core/model/plan.ts";
+import { bytesOfBase64 } from "../../core/model/picture-header.ts";
+import type { Picture } from "../../core/model/plan.ts";
 
 /** Samples in a dot for each colour type. */
 const SAMPLES: ReadonlyMap<number, number> = new Map([

@@ -4,9 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { deflateSync } from "node:zlib";
 import { afterAll, expect, test } from "vitest";
-import { map } from "../../src/cli/map.ts";
-import { pngFault } from "../../src/cli/whole-png.ts";
-import type { Picture } from "../../src/core/model/plan.ts";
+import { map } from "../../../src/cli/paper/map.ts";
+import { pngFault } from "../../../src/cli/paper/whole-png.ts";
+import type { Picture } from "../../../src/core/model/plan.ts";
 
 const [WIDTH, HEIGHT] = [9, 5];
 
