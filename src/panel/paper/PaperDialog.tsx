@@ -1,6 +1,8 @@
 import { useMemo, useState } from "react";
 import { type PrintId, isUsuallyPrinted, printParts } from "../../core/files/print-list.ts";
 import type { PaperMade } from "../../store/threads/paper-job.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { ReadingSwitch } from "../grown/ReadingSwitch.tsx";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
@@ -24,11 +26,12 @@ export function PaperDialog({ onClose }: { readonly onClose: () => void }) {
   const paper = usePaperChoice();
   const { choice, canPrint } = paper;
   const [face, setFace] = useState(0);
+  const grownOn = usePlanStore(({ reading }) => reading?.on ?? "planned");
   const printable = useMemo(() => printableParts(plan, layout), [plan, layout]);
   const [ticked, setTicked] = useState<readonly PrintId[]>(() =>
     printable.filter((id) => isUsuallyPrinted(id, plan, layout)),
   );
-  const pages = usePages(canPrint ? printable : null, choice, face);
+  const pages = usePages(canPrint ? printable : null, choice, `${face} ${grownOn}`);
   const { state, start, cancel } = useMaking<readonly string[]>();
   const parts = printParts.map(({ id }) => id).filter((id) => ticked.includes(id));
   const isMaking = state.kind === "making";
@@ -53,6 +56,7 @@ export function PaperDialog({ onClose }: { readonly onClose: () => void }) {
           />
         )}
         <SheetFields paper={paper} />
+        {plan.entries.length > 0 && <ReadingSwitch />}
         <FaceFields onChange={() => setFace(face + 1)} />
         <PaperPages parts={parts} pages={pages} />
         <PaperStatus progress={state} />

@@ -17,19 +17,19 @@ export interface LaidOut {
 
 /**
  * The pages of all that can be printed, laid out anew whenever a choice changes; a run that is no
- * longer wanted is ended. @param parts null: nothing is laid out @param face counts changes of it
+ * longer wanted is ended. @param parts null: nothing is laid out @param of what they are made besides: other words, other pages
  */
 export function usePages(
   parts: readonly PrintId[] | null,
   choice: PrintChoice,
-  face: number,
+  of: string,
 ): LaidOut {
   const { layout } = useKept();
   const isLarge = layout.plantings.length > MOST_PLANTINGS;
   const [isAsked, setAsked] = useState(!isLarge);
   const [state, setState] = useState<Making<PaperMade>>({ kind: "idle" });
   useEffect(() => {
-    if (parts === null || !isAsked || face < 0) return;
+    if (parts === null || !isAsked || of === "") return;
     const controller = new AbortController();
     const { signal } = controller;
     const say = (next: Making<PaperMade>) => {
@@ -47,7 +47,7 @@ export function usePages(
     };
     void lay();
     return () => controller.abort();
-  }, [parts, choice, isAsked, face]);
+  }, [parts, choice, isAsked, of]);
   return {
     state: isAsked && parts !== null ? state : { kind: "idle" },
     ask: isAsked ? null : () => setAsked(true),
