@@ -1,5 +1,10 @@
 import { useState } from "react";
-import { exportList, exportById, exportHindrance } from "../../core/files/export-list.ts";
+import {
+  type ExportFormat,
+  exportById,
+  exportHindrance,
+  exportList,
+} from "../../core/files/export-list.ts";
 import { labelFaults } from "../../core/labels/label-measures.ts";
 import { usualLabelSize } from "../../core/labels/label-sizes.ts";
 import { ReadingSwitch } from "../grown/ReadingSwitch.tsx";
@@ -53,13 +58,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
           <LabelFields key={id} use={format.labels} choice={labels} onSet={setLabels} />
         )}
         <div className="plot-map-status" role="status">
-          {hindrance !== null && (
-            <p className="field-reason">
-              Not of this plan: {hindrance}.
-              {format.needs === "position" && " Give it in the plan settings."}
-            </p>
-          )}
-          {fault !== undefined && <p className="field-reason">{fault}.</p>}
+          <Hindrance format={format} hindrance={hindrance} fault={fault} />
           <MakingLine state={state} />
         </div>
         <p className="dialog-actions">
@@ -73,6 +72,27 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
         </p>
       </form>
     </Dialog>
+  );
+}
+
+interface HindranceProps {
+  readonly format: ExportFormat;
+  readonly hindrance: string | null;
+  readonly fault: string | undefined;
+}
+
+/** Why the file cannot be made of this plan, or of the labels chosen. */
+function Hindrance({ format, hindrance, fault }: HindranceProps) {
+  return (
+    <>
+      {hindrance !== null && (
+        <p className="field-reason">
+          Not of this plan: {hindrance}.
+          {format.needs === "position" && " Give it in the plan settings."}
+        </p>
+      )}
+      {fault !== undefined && <p className="field-reason">{fault}.</p>}
+    </>
   );
 }
 
