@@ -223,7 +223,14 @@ function ownPlantingFields(properties: FeatureProperties, beds: readonly Bed[]) 
     ...(bed === undefined ? {} : { bed: bed.id }),
     ...(own.startMethod === undefined || own.startDate === undefined
       ? {}
-      : { start: { method: own.startMethod, date: own.startDate } }),
+      : {
+          start: {
+            method: own.startMethod,
+            date: own.startDate,
+            ...(own.sownUnderGlass === undefined ? {} : { sownUnderGlass: own.sownUnderGlass }),
+          },
+        }),
+    ...(own.endDate === undefined ? {} : { end: own.endDate }),
     ...(own.plants === undefined ? {} : { plants: own.plants }),
     ...(own.rows === undefined ? {} : { rows: own.rows }),
     ...(own.keepApart === undefined ? {} : { keepApart: own.keepApart }),

@@ -190,6 +190,12 @@ function usable<T extends z.ZodMiniType>(schema: T) {
   return orElse(z.optional(schema), undefined);
 }
 
+/** `2027-05-20` to a day number. */
+const isoDay = z.pipe(
+  z.string(),
+  z.transform((text) => dayFromIso(text) ?? undefined),
+);
+
 /** What only a planting written by Wideberth has. */
 export const ownFields = z.object({
   code: usable(name),
@@ -201,12 +207,9 @@ export const ownFields = z.object({
   rows: usable(whole(0, 10_000_000)),
   keepApart: usable(z.literal(true)),
   startMethod: usable(z.enum(["sown", "transplanted"])),
-  startDate: usable(
-    z.pipe(
-      z.string(),
-      z.transform((text) => dayFromIso(text) ?? undefined),
-    ),
-  ),
+  startDate: usable(isoDay),
+  sownUnderGlass: usable(isoDay),
+  endDate: usable(isoDay),
 });
 
 /** Member of the collection in which Wideberth writes the own kinds its features are of. */

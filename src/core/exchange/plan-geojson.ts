@@ -127,6 +127,9 @@ function plantingProperties(
     bloomEnd: bloom && isoFromDay(bloom.last),
     startMethod: start?.method,
     startDate: start && isoFromDay(start.date),
+    sownUnderGlass:
+      start?.sownUnderGlass === undefined ? undefined : isoFromDay(start.sownUnderGlass),
+    endDate: planting.end === undefined ? undefined : isoFromDay(planting.end),
     plants: planting.plants,
     rows: planting.rows,
     lot: lots.length === 0 ? undefined : codesText(lots),

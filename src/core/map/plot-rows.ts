@@ -12,7 +12,7 @@ import type { Stand } from "../checks/stand.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineArea } from "../geometry/outline.ts";
 import { boundsCentre, boundsGap } from "../geometry/bounds.ts";
-import { civilFromDay, longDate, shortDate } from "../model/day.ts";
+import { type DayNumber, civilFromDay, longDate, shortDate } from "../model/day.ts";
 import type { Plan, Planting } from "../model/plan.ts";
 import { type MapGrid, gridReference } from "./map-grid.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
@@ -73,14 +73,22 @@ export function plotRows(input: CheckedLayout, grid: MapGrid): readonly PlotRow[
           .join(", "),
         plants: plantsText(planting),
         size: sizeText(planting, stand, plan.units),
-        start: planting.start
-          ? `${planting.start.method === "sown" ? "sow" : "set out"} ${date(planting.start.date)}`
-          : "",
+        start: groundText(planting, date),
         bloom: bloomText(planting, stand, date),
         nearest: other === undefined ? "" : (codes.get(other) ?? other),
         nearestDistance: pair ? distanceText(pair, planting.id, plan.units) : "",
       };
     });
+}
+
+/** `under glass 1 Apr, set out 20 May, clear 5 Sep`: the days of a planting that are given. */
+function groundText({ start, end }: Planting, date: (day: DayNumber) => string): string {
+  const verb = start?.method === "sown" ? "sow" : "set out";
+  return [
+    ...(start?.sownUnderGlass === undefined ? [] : [`under glass ${date(start.sownUnderGlass)}`]),
+    ...(start ? [`${verb} ${date(start.date)}`] : []),
+    ...(end === undefined ? [] : [`clear ${date(end)}`]),
+  ].join(", ");
 }
 
 /**

@@ -1,4 +1,6 @@
 /** Layouts measured against figures worked out by hand, and differences against known edits. */
+import { joinGroundReckoning } from "../../../src/core/checks/ground-checks.ts";
+import { groundReckoning } from "../../../src/core/ground/ground-reckoning.ts";
 import * as fc from "fast-check";
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
@@ -19,6 +21,8 @@ import {
   square,
   variety,
 } from "../../support/arrange-garden.ts";
+
+joinGroundReckoning(groundReckoning);
 
 /** Two tomatoes 3 m apart that need 10 m, and a copy of their layout. */
 function twoLayouts(): Plan {
