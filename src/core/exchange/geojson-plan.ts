@@ -16,9 +16,9 @@ import {
   type FeatureProperties,
   type GroundFeature,
   knownProperties,
-  ownFields,
   writtenProperties,
 } from "./geojson-schema.ts";
+import { ownOf, ownPlantingFields, writtenHere } from "./own-feature-fields.ts";
 
 export interface PlacedFeature {
   readonly index: number;
@@ -158,15 +158,6 @@ function varietyList() {
   return { list, idFor };
 }
 
-/** Whether the feature says that Wideberth wrote it. */
-function writtenHere(properties: Readonly<Record<string, unknown>>): boolean {
-  return properties["wideberth"] === "planting" || properties["wideberth"] === "source";
-}
-
-function ownOf(properties: FeatureProperties) {
-  return writtenHere(properties) ? ownFields.parse(properties) : {};
-}
-
 function polygonOf(rings: PlacedFeature["rings"]) {
   const [outer = [], ...holes] = rings.map((ring) =>
     ring.map(([x, y]): [number, number] => [x, y]),
@@ -212,30 +203,6 @@ function groundOf(grounds: readonly PlacedGround[], ids: readonly string[]) {
     });
   });
   return { beds, surroundings };
-}
-
-/** Fields of a planting that only Wideberth writes. */
-function ownPlantingFields(properties: FeatureProperties, beds: readonly Bed[]) {
-  const own = ownOf(properties);
-  const bed = beds.find(({ code }) => code === own.bed);
-  return {
-    ...(own.code === undefined ? {} : { code: own.code }),
-    ...(bed === undefined ? {} : { bed: bed.id }),
-    ...(own.startMethod === undefined || own.startDate === undefined
-      ? {}
-      : {
-          start: {
-            method: own.startMethod,
-            date: own.startDate,
-            ...(own.sownUnderGlass === undefined ? {} : { sownUnderGlass: own.sownUnderGlass }),
-          },
-        }),
-    ...(own.endDate === undefined ? {} : { end: own.endDate }),
-    ...(own.plants === undefined ? {} : { plants: own.plants }),
-    ...(own.rows === undefined ? {} : { rows: own.rows }),
-    ...(own.keepApart === undefined ? {} : { keepApart: own.keepApart }),
-    ...(own.note === undefined ? {} : { note: own.note }),
-  };
 }
 
 function plantingOf(
