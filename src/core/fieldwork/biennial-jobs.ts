@@ -2,7 +2,7 @@
  * What a biennial asks between its two years: lift or leave, store, look over, set out. Published
  * limits stand with their sources; four weeks are common practice.
  */
-import { coldestOnRecord } from "../calendar/cold-felt.ts";
+import { coldFelt, coldVerdict, coldestOnRecord } from "../calendar/cold-felt.ts";
 import { yearsLater } from "../calendar/yearly.ts";
 import { limitWords, rootStoreOf, storeVerdict, winterHardiness } from "../calendar/root-store.ts";
 import type { Stand } from "../checks/stand.ts";
@@ -23,17 +23,18 @@ const FOUR_WEEKS = 28;
 /** Jobs of a stand in its first year, from the first autumn frost on. */
 export function biennialJobs(
   { site }: Pick<Plan, "site">,
-  { kind, planting, climate }: Stand,
+  { kind, planting, climate, season }: Stand,
   name: string,
   frost: DayNumber,
 ): readonly BiennialJob[] {
+  const isForSeed = planting?.purpose === "seed" && kind.lifeCycle === "biennial";
   const lift: BiennialJob = {
     job: "lift roots",
     day: frost,
     text: `Lift or protect ${name} before hard frost${hardinessWords(kind, climate)}`,
-    caution: null,
+    caution: isForSeed ? warmWinter(kind, climate, season.first) : null,
   };
-  if (planting?.purpose !== "seed" || kind.lifeCycle !== "biennial") return [lift];
+  if (!isForSeed) return [lift];
   const out = setOutDay(site.lastSpringFrost, frost);
   const store = rootStoreOf(kind.id);
   const stored: readonly BiennialJob[] = store
@@ -89,6 +90,24 @@ export function storeCaution(kind: Pick<Kind, "id">, days: number): string | nul
       return `${weeks} weeks from lifting to setting out, and sources differ on so long: keep some to spare`;
     case "longest":
       return `${weeks} weeks from lifting to setting out are longer than any source prints: lift later, set out sooner or leave some in the ground`;
+  }
+}
+
+/** Whether the site's winter is too warm for it to flower after, where its need of cold was published. */
+function warmWinter(
+  { id }: Kind,
+  climate: Climate | undefined,
+  seasonFirst: DayNumber,
+): string | null {
+  const felt = climate ? coldFelt(id, seasonFirst, climate) : null;
+  if (!felt) return null;
+  switch (coldVerdict(felt)) {
+    case "met":
+      return null;
+    case "partly":
+      return "outdoors a winter here may be too short of cold for some of it to flower";
+    case "not met":
+      return "a winter here has too little cold for it to flower: give it the rest in a store";
   }
 }
 

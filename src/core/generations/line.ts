@@ -33,18 +33,40 @@ interface KeptBook {
 
 const kept = new WeakMap<Plan["lots"], KeptBook>();
 
-/** The same lines for the same lots and varieties; plots are looked into only where a lot asks for it. */
+/** Lines as the lots tell them and the open plan's plots, where a lot does not say what it was sown from. */
 export function lineBook(plan: LinePlan, book: CropBook): LineBook {
-  const asksPlots = plan.lots.some((lot) => isOfThisSeason(lot, plan));
+  return plan.lots.some((lot) => isOfThisSeason(lot, plan))
+    ? makeLines(plan, book, parentsInPlan(plan))
+    : lineBookOfLots(plan, book);
+}
+
+/**
+ * Lines as the lots alone tell them: the same for the same lots and varieties, whatever is moved on
+ * the sheet. What is sown this season was not harvested in it, so checks need no more.
+ */
+export function lineBookOfLots(plan: LinePlan, book: CropBook): LineBook {
   const known = kept.get(plan.lots);
-  if (!asksPlots && known?.varieties === plan.varieties && known.book === book) return known.lines;
-  const lines = makeLines(plan, book);
-  if (!asksPlots) kept.set(plan.lots, { varieties: plan.varieties, book, lines });
+  if (known?.varieties === plan.varieties && known.book === book) return known.lines;
+  const lines = makeLines(plan, book, (lot) => ({ ids: namedParents(lot), isReadFromPlan: false }));
+  kept.set(plan.lots, { varieties: plan.varieties, book, lines });
   return lines;
 }
 
-function makeLines(plan: LinePlan, book: CropBook): LineBook {
+/**
+ * The lots, each harvest of the plan's own season with what its plot was sown from: for a plan that
+ * goes on without the plots.
+ */
+export function lotsWithParents(plan: LinePlan): Plan["lots"] {
+  if (!plan.lots.some((lot) => isOfThisSeason(lot, plan))) return plan.lots;
   const parentsOf = parentsInPlan(plan);
+  const lots = plan.lots.map((lot) => {
+    const { ids, isReadFromPlan } = parentsOf(lot);
+    return isReadFromPlan ? { ...lot, grownFrom: [...ids] } : lot;
+  });
+  return lots.some((lot, at) => lot !== plan.lots[at]) ? lots : plan.lots;
+}
+
+function makeLines(plan: LinePlan, book: CropBook, parentsOf: (lot: Lot) => Parents): LineBook {
   const { ordered, unordered, loops } = descentOf(plan.lots, (lot) => parentsOf(lot).ids);
   const varieties = varietyIndex(plan.varieties);
   const byId = new Map<string, LineLot>();

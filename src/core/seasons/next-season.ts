@@ -2,6 +2,7 @@
  * The plan of the season after: from a plan and what is chosen, a new one. The plan it comes from
  * is only read.
  */
+import { lotsWithParents } from "../generations/line.ts";
 import { yearsLater } from "../calendar/yearly.ts";
 import { mapItems, patched } from "../edits/edit.ts";
 import { layoutOf } from "../model/layouts.ts";
@@ -27,6 +28,8 @@ export function nextSeason(plan: Plan, choices: NextSeasonChoices): Plan {
     id: choices.id,
     title: choices.title,
     season: choices.season,
+    // The plots stay behind: what they were sown from goes into the lots harvested there.
+    lots: lotsWithParents(plan),
     site: siteAhead(plan.site, years),
     surroundings: plan.surroundings.flatMap(
       (item) => surroundingAhead(item, neighbourChoice(item, choices), years) ?? [],

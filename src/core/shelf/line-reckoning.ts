@@ -8,10 +8,11 @@ import type {
 } from "../checks/seed-lots.ts";
 import type { Stand } from "../checks/stand.ts";
 import { plannedSize } from "../generations/growing.ts";
-import { lineBook } from "../generations/line.ts";
+import { type LineBook, lineBookOfLots } from "../generations/line.ts";
 import { MOST_CYCLES, motherLot } from "../generations/line-past.ts";
 import { lotsToSow } from "../lots/lot-book.ts";
 import { varietyIndex } from "../lots/variety-index.ts";
+import type { Plan } from "../model/plan.ts";
 
 /** What the plants of one population amount to, and what their seed has behind it. */
 export function populationEffect(
@@ -33,7 +34,7 @@ function lineOfStands(
   stands: readonly Stand[],
 ): PopulationEffect["line"] {
   if (plan.lots.length === 0) return null;
-  const lines = lineBook(plan, book);
+  const lines = lineBookOfLots(plan, book);
   const sown = stands.flatMap(({ planting, variety }) =>
     planting ? lotsToSow(plan, planting, variety ?? undefined) : [],
   );
@@ -48,38 +49,60 @@ function lineOfStands(
   };
 }
 
+/** A lot further from the first of its line on the shelf than gene banks go, once grown again. */
+interface WornLot {
+  readonly code: string;
+  readonly motherCode: string;
+  readonly cycles: number;
+}
+
+const worn = new WeakMap<LineBook, ReadonlyMap<string, WornLot>>();
+
+/** By lot id; found once for the same lines, for plans are checked while something is dragged. */
+function wornLots(lines: LineBook, lots: Plan["lots"]): ReadonlyMap<string, WornLot> {
+  const known = worn.get(lines);
+  if (known) return known;
+  const found = new Map<string, WornLot>();
+  for (const { id, code } of lots) {
+    const line = lines.lot(id);
+    if (!line || line.past.generations < MOST_CYCLES) continue;
+    const mother = motherLot(line);
+    const cycles = mother ? line.past.generations - mother.past.generations + 1 : 0;
+    if (mother && cycles > MOST_CYCLES) {
+      found.set(id, { code, motherCode: mother.lot.code, cycles });
+    }
+  }
+  worn.set(lines, found);
+  return found;
+}
+
 /**
  * Plantings for seed whose harvest would be further from the first lot on the shelf than gene
  * banks go. Where no older seed is left there is nothing to go back to, and nothing is said.
  */
-function motherLots(input: ReckoningInput): readonly MotherLotFinding[] {
-  const { plan, layout, book } = input;
+function motherLots({ plan, layout, book }: ReckoningInput): readonly MotherLotFinding[] {
   if (plan.lots.length === 0) return [];
-  const lines = lineBook(plan, book);
+  const found = wornLots(lineBookOfLots(plan, book), plan.lots);
+  if (found.size === 0) return [];
   const varieties = varietyIndex(plan.varieties);
   return layout.plantings.flatMap((planting): readonly MotherLotFinding[] => {
     const variety = varieties.get(planting.variety);
     const isKept = planting.purpose === "seed" && planting.flowering !== "cut";
     if (!isKept || !variety || variety.hybrid === true) return [];
-    return lotsToSow(plan, planting, variety).flatMap((lot) => {
-      const line = lines.lot(lot.id);
-      const mother = line && motherLot(line);
-      if (!line || !mother) return [];
-      const cycles = line.past.generations - mother.past.generations + 1;
-      if (cycles <= MOST_CYCLES) return [];
-      return [
-        {
-          id: findingId("mother-lot", [planting.id, lot.id], String(cycles)),
-          check: "mother-lot",
-          severity: "caution",
-          subjects: [planting.id],
-          subject: planting.id,
-          code: lot.code,
-          motherCode: mother.lot.code,
-          cycles,
-        },
-      ];
-    });
+    // What is sown first counts: the others wait for it to run out.
+    const [first] = lotsToSow(plan, planting, variety);
+    const lot = first && found.get(first.id);
+    if (!lot) return [];
+    return [
+      {
+        id: findingId("mother-lot", [planting.id, first.id], String(lot.cycles)),
+        check: "mother-lot",
+        severity: "caution",
+        subjects: [planting.id],
+        subject: planting.id,
+        ...lot,
+      },
+    ];
   });
 }
 

@@ -14,6 +14,9 @@ export function populationWords(few: FewPlants, kind: Kind): readonly string[] {
       : []),
     adviceWords(populationAdvice(kind), kind.name),
     ...(effect ? effectWords(effect, plants) : []),
+    ...(kind.breeding === "outcrossing"
+      ? []
+      : ["A uniform variety that pollinates itself has little of it to lose, a mixed one has."]),
   ];
 }
 

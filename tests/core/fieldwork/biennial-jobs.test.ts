@@ -62,6 +62,19 @@ describe("a first-year stand kept for seed", () => {
   });
 });
 
+// Cabbage: above 16 C the cold is undone, 0 to 12 C works (OECD 2016 and an older study).
+test.each([
+  [6, null],
+  [15, "too little cold"],
+])("cabbage after a winter of %i C: %s", (celsius, words) => {
+  const climate = { normals: { minC: Array(12).fill(celsius), maxC: Array(12).fill(celsius) } };
+  const lift = jobs("cabbage", firstYear, climate).find(({ job }) => job === "lift roots");
+  if (words === null) expect(lift?.caution).toBeNull();
+  else expect(lift?.caution).toContain(words);
+  const eaten = jobs("cabbage", { ...firstYear, purpose: "food" }, climate);
+  expect(eaten.find(({ job }) => job === "lift roots")?.caution).toBeNull();
+});
+
 /** Printed for food: USDA Handbook 66, 1954, as copied by a third party; UMass Extension. */
 test.each([
   ["carrot", 16, 20],

@@ -541,6 +541,21 @@ describe("the seed list", () => {
     expect(ids({ ...plan, entries }, day("2027-08-01"))).toEqual(["gone"]);
   });
 
+  test("this season's harvests keep what they were sown from, though their plots stay behind", () => {
+    const plots = plan.layouts[0]?.plantings.map((planting) =>
+      planting.id === "fine" ? { ...planting, lots: ["lot-0"] } : planting,
+    );
+    const before = lot("lot-0", "v-fine", { harvestYear: 2024 });
+    const sown: Plan = {
+      ...plan,
+      lots: [before, ...plan.lots],
+      layouts: plan.layouts.map((layout) => ({ ...layout, plantings: plots ?? [] })),
+    };
+    const lots = new Map(nextOf(sown).lots.map((each) => [each.id, each]));
+    expect(lots.get("lot-1")?.grownFrom).toEqual(["lot-0"]);
+    expect(lots.get("lot-2")).toBe(sown.lots[2]);
+  });
+
   test("loses no lot and no storage place", () => {
     const next = nextOf(plan);
     expect(next.lots).toBe(plan.lots);
