@@ -219,9 +219,9 @@ describe("three seasons in a row", () => {
     await page.getByText(/A04-1/).first().waitFor();
     await place("Ember Leaf", "A01");
     await findings()
-      .getByText(/[Vv]olunteers .*A01-1/)
+      .locator(".finding-open", { hasText: /[Vv]olunteers .*A01-1/ })
       .first()
-      .waitFor();
+      .click();
     await page.getByText(/^Saved /).waitFor();
     const plan = await savedPlan();
     const planting = (code: string) =>
@@ -256,9 +256,9 @@ describe("three seasons in a row", () => {
     // Ground that bore mustard twice is not for the first one again.
     await place("Fen Fire", "A01");
     await findings()
-      .getByText(/[Vv]olunteers .*A01-1/)
+      .locator(".finding-open", { hasText: /[Vv]olunteers .*A01-1/ })
       .first()
-      .waitFor();
+      .click();
     await findings()
       .getByText(/may wait in the ground of A01-1/)
       .first()

@@ -15,7 +15,7 @@ const VARIETY_TYPE = "application/x-wideberth-variety";
 /** Finding a place in a bed is fetched when the first variety is dropped. */
 function plantLater(varietyId: string, bedId: string, at: Point): void {
   import("../../store/plan/plant-variety.ts").then(
-    ({ plantVariety }) => plantVariety(varietyId, bedId, at),
+    ({ plantVariety }) => plantVariety(varietyId, bedId, { at }),
     () =>
       useWindowStore.getState().announce("This part could not be loaded. Is the network there?"),
   );

@@ -52,7 +52,7 @@ export function missingPlantings(plan: Plan, layout: Layout, book: CropBook): Mi
       const room = kind ? roomiest(layoutDuring(filled, { start }), kind, wanted) : null;
       if (!kind || !room) break;
       const planting = {
-        ...newPlanting(plan, filled, room.bed, { variety, kind }, room.placed),
+        ...newPlanting(plan, filled, room.bed, variety, room.placed),
         id: nextId("p", taken),
       };
       taken.add(planting.id);

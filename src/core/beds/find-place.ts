@@ -21,6 +21,8 @@ export interface Wanted {
   readonly plants: number;
   /** A place it is laid about, on the sheet, metres. */
   readonly at?: Point | undefined;
+  /** How and when it is to start; undefined: as the latest of its kind. */
+  readonly start?: Planting["start"] | undefined;
 }
 
 /**
@@ -31,9 +33,9 @@ export function findPlace(
   plan: Plan,
   layout: Layout,
   bed: Bed,
-  { kind, plants, at }: Wanted,
+  { kind, plants, at, start }: Wanted,
 ): FoundPlace | null {
-  const usual = latestStart(plan, layout, kind.id);
+  const usual = start ?? latestStart(plan, layout, kind.id);
   const onto = at && clearedAt(layout, bed, at);
   if (onto) {
     const found = placeAfter(layout, bed, { kind, plants, at }, onto, usual);

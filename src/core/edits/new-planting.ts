@@ -1,5 +1,4 @@
 /** What a new planting starts from: the plants still wanted, and how its kind was last started. */
-import type { Kind } from "../kinds/crop.ts";
 import type { Bed, Layout, Plan, Planting, Variety } from "../model/plan.ts";
 import { nextPlantingCode } from "../beds/codes.ts";
 import { drawnIds, nextId } from "./edit.ts";
@@ -34,6 +33,16 @@ function waiting({ plantings }: Layout, { id, toSetOut = [] }: Variety): Waiting
 type Waiting = NonNullable<Variety["toSetOut"]>[number];
 
 /**
+ * How and when a new planting of a variety starts: what waits in store is set out in spring, others
+ * as their kind last was. Undefined where neither tells.
+ */
+export function startAsOthers(plan: Plan, layout: Layout, variety: Variety): Planting["start"] {
+  const last = latestStart(plan, layout, variety.kind);
+  const isSetOut = last?.method === "transplanted" && last.date >= plan.season.first;
+  return waiting(layout, variety) && !isSetOut ? rootsOut(plan) : last;
+}
+
+/**
  * A planting for seed in a bed, with an id and code of its own, started as its kind last was; what
  * waits in store is set out in spring, with the lots it was sown from.
  */
@@ -41,13 +50,11 @@ export function newPlanting(
   plan: Plan,
   layout: Layout,
   bed: Bed,
-  { variety, kind }: { readonly variety: Variety; readonly kind: Kind },
+  variety: Variety,
   placed: Pick<Placed, "plants" | "rows"> & { readonly outline: Planting["outline"] },
 ): Planting {
   const stored = waiting(layout, variety);
-  const last = latestStart(plan, layout, kind.id);
-  const isSetOut = last?.method === "transplanted" && last.date >= plan.season.first;
-  const start = stored && !isSetOut ? rootsOut(plan) : last;
+  const start = startAsOthers(plan, layout, variety);
   return {
     id: nextId("p", drawnIds(plan, layout)),
     code: nextPlantingCode(layout, bed),

@@ -70,7 +70,7 @@ export function shareBed(plan: Plan, layout: Layout, book: CropBook, asked: BedS
     const room = plantRoom(kind, outline);
     const plants = variety.wantedPlants === undefined ? room.plants : Math.min(wanted, room.plants);
     const rows = room.grid?.rows ?? 1;
-    const planting = newPlanting(plan, grown, bed, { variety, kind }, { outline, plants, rows });
+    const planting = newPlanting(plan, grown, bed, variety, { outline, plants, rows });
     grown = { ...grown, plantings: [...grown.plantings, planting] };
     shares.push({ planting, stretch, wanted });
   });

@@ -1,5 +1,14 @@
 import { type ReactNode, useId, useLayoutEffect, useRef } from "react";
 
+const FIELDS = ":is(input, select, textarea):not(:disabled, [type=hidden], [type=file])";
+
+/** To the first field, so that one can type; on a touch screen to the heading, for a keyboard would come up. */
+function focusFirst(dialog: HTMLDialogElement | null): void {
+  const isTouched = matchMedia("(pointer: coarse)").matches;
+  const field = isTouched ? null : dialog?.querySelector<HTMLElement>(FIELDS);
+  (field ?? dialog?.querySelector<HTMLElement>("h2"))?.focus();
+}
+
 interface DialogProps {
   readonly title: string;
   readonly onClose: () => void;
@@ -15,6 +24,7 @@ export function Dialog({ title, onClose, children, isWide = false }: DialogProps
     const dialog = ref.current;
     const origin = document.activeElement;
     dialog?.showModal();
+    focusFirst(dialog);
     return () => {
       dialog?.close();
       if (origin instanceof HTMLElement && origin.isConnected) origin.focus();
@@ -30,7 +40,9 @@ export function Dialog({ title, onClose, children, isWide = false }: DialogProps
       }}
     >
       <header className="dialog-head">
-        <h2 id={headingId}>{title}</h2>
+        <h2 id={headingId} tabIndex={-1}>
+          {title}
+        </h2>
         <button type="button" className="quiet" onClick={onClose}>
           Close
         </button>

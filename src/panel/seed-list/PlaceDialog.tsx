@@ -1,20 +1,22 @@
-import { plantsWanted } from "../../core/edits/new-planting.ts";
-import { findPlace } from "../../core/beds/find-place.ts";
-import { type Placed, freeStretches } from "../../core/beds/place-planting.ts";
-import { shortDate } from "../../core/model/day.ts";
-import { outlineArea, outlineOf } from "../../core/geometry/outline.ts";
-import { type LengthUnit, formatArea, formatLength } from "../../core/model/length.ts";
-import type { Bed, Layout } from "../../core/model/plan.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { plantVariety } from "../../store/plan/plant-variety.ts";
+import { useMemo } from "react";
+import { plantsWanted, startAsOthers } from "../../core/edits/new-planting.ts";
+import { usualStart } from "../../core/beds/usual-start.ts";
+import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
+import type { DayNumber } from "../../core/model/day.ts";
+import type { Variety } from "../../core/model/plan.ts";
+import { type PlantWish, plantVariety } from "../../store/plan/plant-variety.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
+import { DayField } from "../form/DayField.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { useForm } from "../form/use-form.ts";
-import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import { useKept } from "../state/plan-actions.ts";
 import { newBed } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { newVariety } from "./commands.ts";
+import { seedListRows } from "./seed-list-rows.ts";
+import { likelyBed, tryPlace } from "./place-trial.ts";
+import { bedLabel, conflictWords, followsWords, placeWords } from "./place-words.ts";
 
 interface PlaceDialogProps {
   readonly varietyId: string | null;
@@ -24,8 +26,9 @@ interface PlaceDialogProps {
 
 /** Placing a variety without dragging: which variety, which bed. */
 export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
-  const { beds } = useShownLayout();
-  const { varieties } = useShownPlan();
+  const { plan, layout } = useKept();
+  const { beds } = layout;
+  const { varieties } = plan;
   return (
     <Dialog title="Place a variety" onClose={onClose}>
       {beds.length > 0 && varieties.length > 0 ? (
@@ -50,26 +53,33 @@ function NothingToPlace({ isBedMissing }: { readonly isBedMissing: boolean }) {
   );
 }
 
+interface PlaceDraft {
+  readonly variety: string;
+  readonly bed: string;
+  /** Null: as many as are wanted. */
+  readonly plants: number | null;
+  readonly method: "transplanted" | "sown" | "unsaid";
+  readonly date: DayNumber | undefined;
+}
+
+const methods = [
+  { value: "transplanted", label: "set out" },
+  { value: "sown", label: "sown in place" },
+  { value: "unsaid", label: "not said yet" },
+] as const;
+
 function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
-  const plan = useShownPlan();
-  const layout = useShownLayout();
-  const book = usePlanStore((state) => state.book);
+  const kept = useKept();
+  const { plan, layout } = kept;
   const { draft, set, onSubmit } = useForm<PlaceDraft>({
-    start: () => ({
-      variety: varietyId ?? plan.varieties[0]?.id ?? "",
-      bed: bedId ?? firstWithRoom(layout)?.id ?? "",
-      plants: null,
-    }),
+    start: () => beginning(kept, varietyId ?? firstToPlace(kept), bedId),
     send: () => {
       onClose();
-      plantVariety(draft.variety, draft.bed, undefined, count);
+      plantVariety(draft.variety, draft.bed, wishOf(draft, count));
     },
   });
   const chosen = plan.varieties.find(({ id }) => id === draft.variety);
   const count = draft.plants ?? (chosen ? plantsWanted(layout, chosen) : 1);
-  const kind = chosen && book.kind(chosen.kind);
-  const target = layout.beds.find(({ id }) => id === draft.bed);
-  const found = kind && target ? findPlace(plan, layout, target, { kind, plants: count }) : null;
   const inBeds = layout.beds.map((bed) => ({
     value: bed.id,
     label: bedLabel(layout, bed, plan.units),
@@ -80,7 +90,7 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
         label="Variety"
         value={draft.variety}
         choices={plan.varieties.map(({ id, name }) => ({ value: id, label: name }))}
-        onPick={(variety) => set({ variety, plants: null })}
+        onPick={(variety) => set(beginning(kept, variety, bedId))}
       />
       <ChoiceField
         label="In bed"
@@ -94,14 +104,17 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
         onApply={(next) => {
           set({ plants: next ?? null });
         }}
-        hint={placeWords(found?.placed ?? null, count, plan.units)}
       />
-      {found?.after && found.start && (
-        <p className="field-hint">
-          After {found.after.code}: it starts on {shortDate(found.start.date)}, when that is
-          cleared.
-        </p>
+      <ChoiceField
+        label="Start"
+        value={draft.method}
+        choices={methods}
+        onPick={(method) => set({ method })}
+      />
+      {draft.method !== "unsaid" && (
+        <DayField label="On" value={draft.date} onApply={(date) => set({ date })} />
       )}
+      {chosen && <Outcome kept={kept} draft={draft} variety={chosen} count={count} />}
       <p className="dialog-actions">
         <button type="submit" className="primary">
           Place
@@ -111,46 +124,65 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
   );
 }
 
-interface PlaceDraft {
-  readonly variety: string;
-  readonly bed: string;
-  /** Null: as many as are wanted. */
-  readonly plants: number | null;
+interface OutcomeProps {
+  readonly kept: CheckedLayout;
+  readonly draft: PlaceDraft;
+  readonly variety: Variety;
+  readonly count: number;
 }
 
-/** Free length of a rectangular bed, metres. */
-function freeM(layout: Layout, bed: Bed): number {
-  return freeStretches(layout, bed).reduce((sum, { fromM, toM }) => sum + toM - fromM, 0);
-}
-
-function firstWithRoom(layout: Layout): Bed | undefined {
-  const isEmpty = (bed: Bed) => !layout.plantings.some((planting) => planting.bed === bed.id);
+/** What they take there, and whether that would bring a conflict. */
+function Outcome({ kept, draft, variety, count }: OutcomeProps) {
+  const kind = kept.book.kind(variety.kind);
+  const trial = useMemo(() => {
+    const bed = kept.layout.beds.find(({ id }) => id === draft.bed);
+    if (!kind || !bed) return null;
+    return tryPlace(kept, bed, variety, { ...wishOf(draft, count), kind, plants: count });
+  }, [kept, draft, variety, count, kind]);
+  const follows = followsWords(trial?.found ?? null);
   return (
-    layout.beds.find((bed) =>
-      bed.outline.shape === "rectangle" ? freeM(layout, bed) > 0 : isEmpty(bed),
-    ) ?? layout.beds[0]
+    <div className="field-hint" role="status">
+      <p>{placeWords(trial?.found ?? null, count, kind, kept.plan.units)}</p>
+      {follows !== "" && <p>{follows}</p>}
+      {trial && (
+        <p className={trial.conflicts.length > 0 ? "conflict-text" : "clear-text"}>
+          {conflictWords(trial.conflicts)}
+        </p>
+      )}
+    </div>
   );
 }
 
-function bedLabel(layout: Layout, bed: Bed, unit: LengthUnit): string {
-  if (bed.outline.shape !== "rectangle") return bed.code;
-  const free = freeM(layout, bed);
-  return free === 0 ? `${bed.code}, full` : `${bed.code}, ${formatLength(free, unit)} free`;
+function wishOf({ method, date }: PlaceDraft, plants: number): PlantWish {
+  return {
+    plants,
+    ...(method === "unsaid" || date === undefined ? {} : { start: { method, date } }),
+  };
 }
 
-/** What the plants will take, and how many do not fit. */
-function placeWords(placed: Placed | null, count: number, unit: LengthUnit): string {
-  if (!placed) return "This bed has no free ground.";
-  const { plants, rows, outline } = placed;
-  const inRows = `in ${rows} ${rows === 1 ? "row" : "rows"}`;
-  if (outline.shape !== "rectangle") {
-    const takes = `${formatArea(outlineArea(outlineOf(outline)), unit)} of the bed's ground ${inRows}`;
-    return plants < count
-      ? `Only ${plants} of ${count} fit in one piece: they take ${takes}.`
-      : `They take ${takes}, across the bed.`;
+/** The first of the seed list that is still to place; else the first. */
+function firstToPlace({ plan, layout, book }: CheckedLayout): string {
+  const rows = seedListRows(plan, layout, book);
+  return (rows.find(({ isShort }) => isShort) ?? rows[0])?.variety.id ?? "";
+}
+
+/** First answers for a variety: how it usually starts, and a bed where it brings no conflict. */
+function beginning(kept: CheckedLayout, varietyId: string, bedId: string | null): PlaceDraft {
+  const { plan, layout, book } = kept;
+  const variety = plan.varieties.find(({ id }) => id === varietyId);
+  const kind = variety && book.kind(variety.kind);
+  const asOthers = variety && startAsOthers(plan, layout, variety);
+  const isOfSeason = asOthers !== undefined && asOthers.date >= plan.season.first;
+  const start = isOfSeason ? asOthers : ((kind && usualStart(plan, layout, kind)) ?? asOthers);
+  const begun = {
+    variety: varietyId,
+    plants: null,
+    method: start?.method ?? ("unsaid" as const),
+    date: start?.date,
+  };
+  if (bedId !== null || !variety || !kind) {
+    return { ...begun, bed: bedId ?? layout.beds[0]?.id ?? "" };
   }
-  const takes = `${formatLength(outline.lengthM, unit)} of the bed ${inRows}`;
-  return plants < count
-    ? `Only ${plants} of ${count} fit: they take ${takes}, the longest free stretch.`
-    : `They take ${takes}, on the first free stretch that holds them.`;
+  const wanted = { kind, plants: plantsWanted(layout, variety), start };
+  return { ...begun, bed: (likelyBed(kept, variety, wanted) ?? layout.beds[0])?.id ?? "" };
 }

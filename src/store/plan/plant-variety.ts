@@ -4,16 +4,25 @@ import { addPlantings } from "../../core/edits/object-edits.ts";
 import { findPlace } from "../../core/beds/find-place.ts";
 import { shortDate } from "../../core/model/day.ts";
 import type { Point } from "../../core/geometry/point.ts";
+import type { Planting } from "../../core/model/plan.ts";
 import { usePlanStore } from "./plan-store.ts";
 import { useWindowStore } from "../window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 
+export interface PlantWish {
+  /** A place it is laid about, sheet metres; else the first free stretch. */
+  readonly at?: Point;
+  /** How many plants; else as many as are still wanted. */
+  readonly plants?: number;
+  /** How and when it starts; else as the latest of its kind. */
+  readonly start?: Planting["start"];
+}
+
 /**
- * Adds a planting of the variety to a bed of the shown layout and selects it: as many plants as
- * are still wanted (or as many as are asked for) and fit, about a place when one is given, else in
- * the first free stretch; where the bed is taken until something is cleared, after that.
+ * Adds a planting of the variety to a bed of the shown layout and selects it: as many plants as fit
+ * of those wished for; where the bed is taken until something is cleared, after that.
  */
-export function plantVariety(varietyId: string, bedId: string, at?: Point, plants?: number): void {
+export function plantVariety(varietyId: string, bedId: string, wish: PlantWish = {}): void {
   const { plan, layoutId, book, commit } = usePlanStore.getState();
   const { select, announce } = useWindowStore.getState();
   const layout = layoutOf(plan, layoutId);
@@ -25,14 +34,14 @@ export function plantVariety(varietyId: string, bedId: string, at?: Point, plant
     announce(`The kind of ${variety.name} is not known: choose it first.`);
     return;
   }
-  const wanted = { kind, plants: plants ?? plantsWanted(layout, variety), at };
+  const wanted = { ...wish, kind, plants: wish.plants ?? plantsWanted(layout, variety) };
   const found = findPlace(plan, layout, bed, wanted);
   if (!found) {
     announce(`Bed ${bed.code} is full.`);
     return;
   }
   const { start, after } = found;
-  const fresh = newPlanting(plan, layout, bed, { variety, kind }, found.placed);
+  const fresh = newPlanting(plan, layout, bed, variety, found.placed);
   const planting = start ? { ...fresh, start } : fresh;
   commit(addPlantings(layoutId, [planting], `Place ${variety.name} in bed ${bed.code}`));
   select([planting.id]);

@@ -343,19 +343,12 @@ describe("over the winter", () => {
     });
     expect(next.earlierCrops[0]).toMatchObject({ kind: "beet", wentToSeed: "no" });
     const bed = { id: "b", code: "B", outline: squareAt(20) };
-    const kind = cropBook().kind("beet");
-    if (!first || !kind) throw new Error("no beet");
-    const placed = newPlanting(
-      next,
-      { ...layoutOf(next), beds: [bed] },
-      bed,
-      { variety: first, kind },
-      {
-        plants: 48,
-        rows: 1,
-        outline: squareAt(20),
-      },
-    );
+    if (!first) throw new Error("no beet");
+    const placed = newPlanting(next, { ...layoutOf(next), beds: [bed] }, bed, first, {
+      plants: 48,
+      rows: 1,
+      outline: squareAt(20),
+    });
     expect(placed).toMatchObject({
       start: { method: "transplanted", date: day("2028-04-12") },
       lots: ["lot-1"],

@@ -78,7 +78,7 @@ test("it starts as the latest planting of its kind does", () => {
       { ...first, id: "p2", code: "A01-2", start: { method: "transplanted", date: 20_950 } },
     ],
   );
-  plantVariety("v2", "bed-1", { x: 0, y: 4 });
+  plantVariety("v2", "bed-1", { at: { x: 0, y: 4 } });
   expect(placed()[2]).toMatchObject({
     id: "p3",
     code: "A01-3",

@@ -1,0 +1,22 @@
+/** How and when a planting of a kind would usually start: offered, and never taken unasked. */
+import { raisingOffer } from "../kinds/raising-days.ts";
+import { weeksUnderGlass } from "../kinds/raising.ts";
+import type { Kind } from "../kinds/crop.ts";
+import type { Layout, Plan, Planting } from "../model/plan.ts";
+import { latestStart } from "./latest-start.ts";
+
+/**
+ * As the latest planting of its kind in this season; else counted from the last spring frost: set
+ * out where the kind is usually raised under glass, sown in place where it is not. Undefined where
+ * nothing tells.
+ */
+export function usualStart(plan: Plan, layout: Layout, kind: Kind): Planting["start"] {
+  const last = latestStart(plan, layout, kind.id);
+  if (last && last.date >= plan.season.first) return last;
+  const { lastSpringFrost } = plan.site;
+  if (lastSpringFrost === undefined || lastSpringFrost < plan.season.first) return undefined;
+  const { setOut } = raisingOffer({}, kind, lastSpringFrost);
+  if (!setOut) return undefined;
+  const method = weeksUnderGlass(kind) ? "transplanted" : "sown";
+  return { method, date: Math.max(plan.season.first, setOut.day) };
+}

@@ -1,0 +1,58 @@
+/** What placing a variety in a bed would bring: tried on the kept plan, never shown unasked. */
+import { newPlanting } from "../../core/edits/new-planting.ts";
+import { addPlantings } from "../../core/edits/object-edits.ts";
+import { type FoundPlace, type Wanted, findPlace } from "../../core/beds/find-place.ts";
+import { describeFinding } from "../../core/checks/all-checks.ts";
+import { type CheckedLayout, recheckLayout, wordingOf } from "../../core/checks/checked-layout.ts";
+import type { Bed, Variety } from "../../core/model/plan.ts";
+
+export interface PlaceTrial {
+  readonly found: FoundPlace;
+  /** Titles of the conflicts it would bring. */
+  readonly conflicts: readonly string[];
+}
+
+/** Null where the bed has no room. */
+export function tryPlace(
+  kept: CheckedLayout,
+  bed: Bed,
+  variety: Variety,
+  wanted: Wanted,
+): PlaceTrial | null {
+  const found = findPlace(kept.plan, kept.layout, bed, wanted);
+  if (!found) return null;
+  const { plan, layout } = kept;
+  const fresh = newPlanting(plan, layout, bed, variety, found.placed);
+  const planting = found.start ? { ...fresh, start: found.start } : fresh;
+  const edited = addPlantings(layout.id, [planting], "").apply(plan);
+  const after = recheckLayout(kept, edited);
+  if (!after) return { found, conflicts: [] };
+  const known = new Set(kept.result.findings.map(({ id }) => id));
+  const wording = wordingOf(after);
+  return {
+    found,
+    conflicts: after.result.findings
+      .filter(({ severity, id }) => severity === "conflict" && !known.has(id))
+      .map((finding) => describeFinding(finding, wording).title),
+  };
+}
+
+/** Beds tried for the first answer: enough for a garden, and no wait on a farm. */
+const MOST_TRIED = 40;
+
+/**
+ * The bed to begin with: of those with room for all plants the first without a new conflict, else
+ * the one with fewest; else the one that takes most plants. Undefined where none has room.
+ */
+export function likelyBed(kept: CheckedLayout, variety: Variety, wanted: Wanted): Bed | undefined {
+  let best: { readonly bed: Bed; readonly cost: number } | undefined;
+  for (const bed of kept.layout.beds.slice(0, MOST_TRIED)) {
+    const trial = tryPlace(kept, bed, variety, wanted);
+    if (!trial) continue;
+    const missing = wanted.plants - trial.found.placed.plants;
+    const cost = missing * kept.result.stands.length + trial.conflicts.length;
+    if (!best || cost < best.cost) best = { bed, cost };
+    if (cost === 0) break;
+  }
+  return best?.bed;
+}

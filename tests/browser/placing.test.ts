@@ -1,0 +1,57 @@
+/** Placing a variety from the dialog: first answers a grower would give, and what they would bring. */
+import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Browser, Page } from "playwright-core";
+import { axeFaults } from "./axe.ts";
+import { launchBrowser, siteUrl } from "./browser.ts";
+import { conflictCount, openSample } from "./sheet.ts";
+
+let browser: Browser;
+let page: Page;
+const dialog = () => page.getByRole("dialog", { name: "Place a variety" });
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  page.setDefaultTimeout(8000);
+  await openSample(page, siteUrl());
+});
+afterAll(() => browser.close());
+
+test("begins with what is still to place, all its plants, a bed without a conflict and a day", async () => {
+  await page.keyboard.press("Control+k");
+  await page.getByRole("dialog").getByRole("combobox").fill("place a variety");
+  await page.getByRole("option", { name: /^Place a variety/ }).click();
+  await dialog().waitFor();
+  const variety = dialog().getByLabel("Variety");
+  expect(await variety.locator("option:checked").innerText()).toBe("Quarry White");
+  expect(await variety.evaluate((field) => field === document.activeElement)).toBe(true);
+  expect(await dialog().getByLabel("Plants").inputValue()).toBe("60");
+  expect(await dialog().getByLabel("On").inputValue()).toMatch(/^2027-\d\d-\d\d$/);
+  expect(await dialog().innerText()).toContain("No new conflict there.");
+  expect(await axeFaults(page)).toEqual([]);
+});
+
+test("another bed tells at once which conflict it would bring", async () => {
+  await dialog().getByLabel("Variety").selectOption({ label: "Old Ferry" });
+  const beds = await dialog().getByLabel("In bed").locator("option").allInnerTexts();
+  const beside = beds.find((label) => label.startsWith("B02"));
+  await dialog()
+    .getByLabel("In bed")
+    .selectOption({ label: beside ?? "" });
+  await dialog()
+    .getByText(/✕ .*Amber Lantern/)
+    .waitFor();
+  expect(await dialog().innerText()).toContain("in the row");
+});
+
+test("placed with its day it is counted at once, and brings no conflict", async () => {
+  await dialog().getByLabel("Variety").selectOption({ label: "Quarry White" });
+  const before = await conflictCount(page);
+  await dialog().getByRole("button", { name: "Place", exact: true }).click();
+  await page
+    .locator(".particulars")
+    .getByRole("heading", { name: /^Planting / })
+    .waitFor();
+  expect(await conflictCount(page)).toBe(before);
+  await page.locator(".seed-row", { hasText: "Quarry White" }).getByText("60 of 60").waitFor();
+});
