@@ -57,6 +57,12 @@ const SCENES = {
     await resting(page);
     return shot(page, page.locator(".compare-sheet").first());
   },
+  "paper-dialog": async (page) => {
+    await page.getByRole("button", { name: "Paper", exact: true }).click();
+    const dialog = page.getByRole("dialog");
+    await dialog.locator("img").waitFor();
+    return shot(page, dialog);
+  },
   "earlier-crops": async (page) => {
     await page.getByRole("button", { name: "Plan", exact: true }).click();
     await page.getByRole("button", { name: /^Walled garden/ }).click();

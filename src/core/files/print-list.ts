@@ -38,6 +38,7 @@ export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string 
     case "stakes":
       return layout.plantings.length === 0 ? "nothing is planted" : null;
     case "isolation":
+    case "harvest":
     case "packets":
       return isKept ? null : "nothing is kept for seed";
     case "shelf":

@@ -147,19 +147,28 @@ function requireDistinct(
   });
 }
 
+/** Most dots of a picture: 200 MB once it is unpacked; a photo taken in has at most 4 million. */
+const MOST_DOTS = 50_000_000;
+
 /**
- * A picture is unpacked to its dots for the screen and for paper: what the file states of their
- * number is not believed. Stated and real width may be swapped by a camera's note of its turn.
+ * A picture is unpacked to its dots for the screen and for paper, four bytes each: what the plan
+ * states of their number is not believed, the picture's own header is. Stated and real width may
+ * be swapped by a camera's note of its turn.
  */
 function checkPicture({ name, data, widthPx, heightPx }: Picture, add: Add): void {
   const real = headerOfBase64(data);
-  if (!real || real.widthPx * real.heightPx <= widthPx * heightPx) return;
-  add(
-    `picture ${shown(name)}`,
-    "data",
-    `a picture of ${real.widthPx} x ${real.heightPx} dots`,
-    `at most the ${widthPx} x ${heightPx} dots that are stated`,
-  );
+  if (!real) return;
+  const dots = real.widthPx * real.heightPx;
+  const refuse = (expected: string) =>
+    add(
+      `picture ${shown(name)}`,
+      "data",
+      `a picture of ${real.widthPx} x ${real.heightPx} dots`,
+      expected,
+    );
+  if (dots > widthPx * heightPx) {
+    refuse(`at most the ${widthPx} x ${heightPx} dots that are stated`);
+  } else if (dots > MOST_DOTS) refuse(`at most ${MOST_DOTS / 1e6} million dots`);
 }
 
 function checkOutline(outline: Shape, object: string, add: Add): void {
