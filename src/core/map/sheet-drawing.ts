@@ -12,7 +12,7 @@ import { pictureMark } from "./picture-mark.ts";
 import type { MapSheet, SheetPlan } from "./page-plan.ts";
 import { type Box, type Mark, type PagePoint, type TextRuler, area } from "../page/scene.ts";
 import { rowMarks } from "./row-marks.ts";
-import { stakeMarks } from "./stake-marks.ts";
+import { stakeMarks, stakePlace } from "./stake-marks.ts";
 import { LABEL_RULES, isHatchReadable, plantingLabels } from "./label-rules.ts";
 import { placeLabels } from "./sheet-labels.ts";
 import { measuredMarks } from "./measured-marks.ts";
@@ -47,10 +47,6 @@ export function sheetDrawing(
   ruler: TextRuler,
 ): SheetDrawing {
   const shown = shownItems(content, sheet, view);
-  const drawAll = (isSymbol: boolean) =>
-    shown
-      .filter(({ ground }) => ground.isSymbol === isSymbol)
-      .flatMap(({ item, ground }) => areaMarks(item, ground.rings));
   const grounds = shown.filter(({ item }) => item.what !== "site").map(({ ground }) => ground);
   const slivers = shown.filter(({ ground }) => isSliver(ground, view.box));
   const labelled = (what: MapItem["what"]) =>
@@ -64,26 +60,27 @@ export function sheetDrawing(
     (fresh) => joinMarks(plan, sheet, view.box, fresh, ruler),
     ruler,
   );
+  const stakes = stakesIn(content, view);
+  for (const { centre } of stakes) placer.firstFree([stakePlace(centre)]);
   const label = (what: "bed" | "surrounding") =>
     placeLabels(labelled(what), placer, ruler, LABEL_RULES[what]);
   const measured = measuredMarks(content.measured, plan.whole, view, placer, ruler);
   const beds = label("bed");
   const names = label("surrounding");
   const rows = shown.flatMap(rowsOf);
-  const stakes = stakesIn(content, view);
   const whole = new Map(shown.map(({ item, original }) => [item, original]));
-  const originals = (items: readonly MapItem[]) =>
-    new Set(items.map((item) => whole.get(item) ?? item));
+  const originals = (some: readonly MapItem[]) =>
+    new Set(some.map((item) => whole.get(item) ?? item));
   // A line under the map says what its edge cuts.
   const cut = slivers.flatMap(({ item }) => (item.what === "surrounding" ? [item] : []));
   return {
     marks: [
       ...(content.picture ? [pictureMark(content.picture, view)] : []),
-      ...drawAll(false),
+      ...drawn(shown, false),
       ...rows,
       ...joins,
       ...measured.lines,
-      ...drawAll(true),
+      ...drawn(shown, true),
       ...names.marks,
       ...beds.marks,
       ...codes.marks,
@@ -107,6 +104,13 @@ interface Shown {
   readonly item: MapItem;
   readonly original: MapItem;
   readonly ground: Ground;
+}
+
+/** Outlines and hatches: of areas, or of the signs for points, which lie above all lines. */
+function drawn(shown: readonly Shown[], isSymbol: boolean): readonly Mark[] {
+  return shown
+    .filter(({ ground }) => ground.isSymbol === isSymbol)
+    .flatMap(({ item, ground }) => areaMarks(item, ground.rings));
 }
 
 function rowsOf({ item: { rows }, ground: { rings } }: Shown): readonly Mark[] {

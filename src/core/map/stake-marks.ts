@@ -1,9 +1,15 @@
 /** The stakes from which the beds are measured. */
+import { type LabelBox, labelBox } from "../page/label-box.ts";
 import { TYPE_PT } from "./map-style.ts";
 import { type Mark, type PagePoint, capHeight, text } from "../page/scene.ts";
 
 /** Radius of the ring round a stake, mm. */
 export const STAKE_RING_MM = 1.6;
+
+/** What a stake with its letter beside it takes on the page. */
+export function stakePlace({ x, y }: PagePoint): LabelBox {
+  return labelBox({ x: x + 1.6, y }, 7.4, 4, 0);
+}
 
 /** A stake as on the map and the sketch: a black dot in a ring, and its letter. */
 export function stakeMarks(

@@ -189,6 +189,9 @@ function setCard(
   };
 }
 
+/** Less room than this says nothing of a bed's size. */
+const LEAST_SIZE_MM = 12;
+
 function headMarks(
   title: string,
   size: string,
@@ -202,9 +205,16 @@ function headMarks(
     ...inPart({ role: "heading", level: 2 }, [
       text({ x: left, y: base }, title, titlePt, { isBold: true }),
     ]),
-    text({ x: left + width, y: base }, cutToWidth(size, room, TYPE_PT.body, ruler), TYPE_PT.body, {
-      align: "right",
-    }),
+    ...(room < LEAST_SIZE_MM
+      ? []
+      : [
+          text(
+            { x: left + width, y: base },
+            cutToWidth(size, room, TYPE_PT.body, ruler),
+            TYPE_PT.body,
+            { align: "right" },
+          ),
+        ]),
     line(
       [
         { x: left, y: base + 1.4 },
