@@ -87,9 +87,9 @@ export function storeCaution(kind: Pick<Kind, "id">, days: number): string | nul
     case "within":
       return null;
     case "longer":
-      return `${weeks} weeks from lifting to setting out, and sources differ on so long: keep some to spare`;
+      return `${weeks} weeks from lifting to setting out: sources differ on whether it keeps so long, so store some to spare`;
     case "longest":
-      return `${weeks} weeks from lifting to setting out are longer than any source prints: lift later, set out sooner or leave some in the ground`;
+      return `${weeks} weeks from lifting to setting out, longer than is printed for food: store more than you need and look it over often`;
   }
 }
 

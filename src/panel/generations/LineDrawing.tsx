@@ -1,5 +1,6 @@
+import { useLayoutEffect, useRef } from "react";
 import { BOX, type DrawnBox, type LineDrawing as Drawing } from "./line-drawing.ts";
-import { boxLines, plannedLines } from "./line-words.ts";
+import { DRAWING, boxLines, plannedLines } from "./line-words.ts";
 
 interface LineDrawingProps {
   readonly drawing: Drawing;
@@ -10,8 +11,13 @@ interface LineDrawingProps {
 /** Years from left to right. The table below says the same in words, and is what keys reach. */
 export function LineDrawing({ drawing, pickedId, onPick }: LineDrawingProps) {
   const { width, height, columns, boxes, strokes } = drawing;
+  const scroll = useRef<HTMLDivElement>(null);
+  // The last years are asked for first.
+  useLayoutEffect(() => {
+    scroll.current?.scrollTo({ left: width });
+  }, [width]);
   return (
-    <div className="line-scroll">
+    <div ref={scroll} className="line-scroll" role="img" aria-label={DRAWING} tabIndex={0}>
       <svg
         className="line-drawing"
         width={width}

@@ -88,10 +88,10 @@ function LotRow({ line, isPicked, onPick }: LotRowProps) {
         {growing ? (growing.seedPlants ?? "not counted") : ""}
         {growing?.isEqualSeed === true && ", equal seed"}
       </td>
-      <td>{growing ? pollenWords(growing) : ""}</td>
+      <td>{growing ? pollenWords(growing, line.kind) : ""}</td>
       <td>{growing ? sizeText(growing.size) : ""}</td>
       <td>
-        {percentText(past.lost)}
+        {past.generations > 0 && percentText(past.lost)}
         {past.hasUnknown && " and more"}
       </td>
       <td>

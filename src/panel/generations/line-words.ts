@@ -1,6 +1,10 @@
 /** A line in words: what stands in its boxes, its table, and what is said of its past. */
 import { alleleKept } from "../../core/generations/allele-kept.ts";
-import { type Breeding, countsSeedPlantsAlone } from "../../core/generations/breeding.ts";
+import {
+  type Breeding,
+  breedingOf,
+  countsSeedPlantsAlone,
+} from "../../core/generations/breeding.ts";
 import { foreignAfter, harmonicMean } from "../../core/generations/effective-size.ts";
 import type {
   Growing,
@@ -21,11 +25,21 @@ import type { PlannedGrowing } from "../../core/generations/planned-growing.ts";
 import { capital, listed } from "../../core/checks/wording.ts";
 import type { Kind } from "../../core/kinds/crop.ts";
 
+/** What a screen reader hears of the drawing. */
+export const DRAWING = "The line drawn through the years; the table below says the same";
+
 export const isolationWords: Readonly<Record<IsolationMet, string>> = {
   met: "kept apart",
   "not met": "not kept apart",
+  "not told": "unsure",
+  "not recorded": "not recorded",
+};
+
+/** In a box, where no heading says what it is about. */
+const boxIsolation: Readonly<Record<IsolationMet, string>> = {
+  ...isolationWords,
   "not told": "isolation unsure",
-  "not recorded": "isolation not recorded",
+  "not recorded": "isolation unknown",
 };
 
 /** Beside the words: never told by colour alone. */
@@ -84,7 +98,7 @@ export function boxLines(line: LineLot): readonly string[] {
   return [
     `${plantsWords(growing.seedPlants)}${growing.plot === null ? "" : `, ${growing.plot}`}`,
     sizeWords(growing.size),
-    `${isolationSign[isolation]} ${isolationWords[isolation]}`,
+    `${isolationSign[isolation]} ${boxIsolation[isolation]}`,
   ];
 }
 
@@ -200,8 +214,10 @@ export function plannedSentences(planned: PlannedGrowing): readonly string[] {
   ];
 }
 
-export function pollenWords(growing: Growing): string {
-  return growing.pollenPlants === null ? "not counted" : String(growing.pollenPlants);
+/** Where seed plants alone count, nobody asks for pollen plants. */
+export function pollenWords({ pollenPlants }: Growing, kind: Kind | undefined): string {
+  if (pollenPlants !== null) return String(pollenPlants);
+  return kind && countsSeedPlantsAlone(breedingOf(kind)) ? "" : "not counted";
 }
 
 /** On what the effective population rests for the kind: said once for the whole line. */
@@ -209,7 +225,8 @@ export function breedingWords(breeding: Breeding, kind: Pick<Kind, "name" | "bre
   const { selfed, source, sexes } = breeding;
   const by = source === null ? "our reading of how it breeds" : source;
   if (countsSeedPlantsAlone(breeding)) {
-    return `${capital(kind.name)} mostly pollinates itself: seed plants alone count, n (1 - s/2) with ${percentText(selfed)} selfed (Vencovsky and Crossa 1999; ${by}).`;
+    const mostly = selfed < 1 ? "mostly " : "";
+    return `${capital(kind.name)} ${mostly}pollinates itself: seed plants alone count, n (1 - s/2) with ${percentText(selfed)} selfed (Vencovsky and Crossa 1999; ${by}). A uniform variety has little diversity to lose, a mixed one has.`;
   }
   return sexes === "one"
     ? `${capital(kind.name)} has females and males: 4 Nf Nm / (Nf + Nm) (Wright 1931). Count both.`

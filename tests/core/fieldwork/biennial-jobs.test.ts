@@ -42,7 +42,7 @@ describe("a first-year stand kept for seed", () => {
     expect(store?.text).toContain("0 °C, 90 to 95 % humidity");
     expect(store?.text).toContain("7 to 8 weeks (USDA Handbook 66");
     expect(store?.text).toContain("17 to 26 weeks (UMass Extension)");
-    expect(store?.caution).toMatch(/27 weeks .* longer than any source prints/);
+    expect(store?.caution).toMatch(/27 weeks .* longer than is printed for food/);
   });
 
   test("that is eaten is only lifted", () => {
@@ -100,7 +100,7 @@ describe("what is set out this season", () => {
     )?.caution;
 
   test("is held against its weeks in store since the autumn frost before", () => {
-    expect(setOut("2027-04-20")).toMatch(/28 weeks .* longer than any source prints/);
+    expect(setOut("2027-04-20")).toMatch(/28 weeks .* longer than is printed for food/);
     expect(setOut("2027-02-10")).toMatch(/18 weeks .* sources differ/);
     expect(setOut("2027-04-20", "leek")).toBeNull();
   });
