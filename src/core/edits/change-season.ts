@@ -80,7 +80,9 @@ export function seasonLater(season: Plan["season"], years: number): Plan["season
       /\b((?:19|20|21)\d\d)(?:([/-])(\d\d))?\b/g,
       (_, year: string, mark?: string, end?: string) => {
         const later = String(Number(year) + years);
-        if (mark === undefined || end === undefined) return later;
+        // `2027/28` is one season over New Year; `2027-05` is a month.
+        const isSpan = Number(end) === (Number(year) + 1) % 100;
+        if (!isSpan) return `${later}${mark ?? ""}${end ?? ""}`;
         return `${later}${mark}${String((Number(end) + years + 100) % 100).padStart(2, "0")}`;
       },
     ),
@@ -102,8 +104,8 @@ export function changeSeason(season: Plan["season"], dates: DatesThen): Edit {
       const later = (day: number) => yearsLater(day, years);
       const dated = <T extends Planting | Surrounding>(item: T): T => {
         const { bloom } = item;
-        const { start, end }: Pick<Planting, "start" | "end"> = "variety" in item ? item : {};
-        if (!bloom && !start && end === undefined) return item;
+        const { start, end, stoodInto }: Partial<Planting> = "variety" in item ? item : {};
+        if (!bloom && !start && end === undefined && stoodInto === undefined) return item;
         const isDropped = dates === "drop";
         const changes = {
           bloom:
@@ -112,6 +114,9 @@ export function changeSeason(season: Plan["season"], dates: DatesThen): Edit {
               : undefined,
           ...(start ? { start: isDropped ? undefined : startLater(start, later) } : {}),
           ...(end === undefined ? {} : { end: isDropped ? undefined : later(end) }),
+          ...(stoodInto === undefined
+            ? {}
+            : { stoodInto: isDropped ? undefined : later(stoodInto) }),
         };
         return patched<Planting | Surrounding>(item, changes) as T;
       };

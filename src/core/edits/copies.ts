@@ -95,7 +95,8 @@ function withOneCopy(
     const bed = copies.get(planting.bed ?? "") ?? bedUnder(withBeds, outline, planting.bed);
     const code = copiedCode(planting.code, old, bed, codes);
     codes.add(code);
-    const { bed: _left, ...rest } = unlocked(planting);
+    // A copy of what stands is still to be sown.
+    const { bed: _left, stoodInto: _stood, ...rest } = unlocked(planting);
     const copy: Planting = { ...rest, id: makeId("p"), code, outline };
     return bed ? { ...copy, bed: bed.id } : copy;
   });

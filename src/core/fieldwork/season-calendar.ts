@@ -11,6 +11,7 @@ import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { ifNotWords, watchWords } from "../checks/day-words.ts";
 import type { Stand } from "../checks/stand.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
+import { isStanding } from "../model/layouts.ts";
 import type { Plan } from "../model/plan.ts";
 import { biennialJobs, setOutCaution } from "./biennial-jobs.ts";
 import { handPollination } from "./hand-pollination.ts";
@@ -104,7 +105,7 @@ function standJobs(
   const add: AddJob = (job, day, text, caution = null) =>
     jobs.push({ job, planting: stand.id, day, text, caution });
   const start = stand.planting?.start;
-  if (start) {
+  if (start && stand.planting && !isStanding(stand.planting)) {
     const isSown = start.method === "sown";
     const what = isSown ? "Sow" : "Set out";
     add(isSown ? "sow" : "set out", start.date, `${what} ${name}`, setOutCaution(plan, stand));

@@ -3,6 +3,7 @@ import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { raisingOffer } from "../kinds/raising-days.ts";
 import { shortDate } from "../model/day.ts";
+import { isStanding } from "../model/layouts.ts";
 import type { Layout, Lot, Plan, Planting, Variety } from "../model/plan.ts";
 import { estimateOf } from "./estimate.ts";
 import { varietyIndex } from "./variety-index.ts";
@@ -104,8 +105,13 @@ export function sowingDayWords({ day, trayDay, planting }: SowingRow): string {
   return `under glass ${trayDay === "given" ? "" : "about "}${shortDate(day)}, ${out}`;
 }
 
-/** Whether its seed is sown this season: not a biennial's overwintered roots or plants set out. */
-export function isSown({ start, flowering }: Planting, { lifeCycle }: Kind): boolean {
+/**
+ * Whether its seed is sown this season: not a biennial's overwintered roots or plants set out, nor
+ * what stands already.
+ */
+export function isSown(planting: Planting, { lifeCycle }: Kind): boolean {
+  const { start, flowering } = planting;
+  if (isStanding(planting)) return false;
   return !(lifeCycle === "biennial" && start?.method === "transplanted" && flowering === "yes");
 }
 

@@ -13,6 +13,7 @@ import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineArea } from "../geometry/outline.ts";
 import { boundsCentre, boundsGap } from "../geometry/bounds.ts";
 import { type DayNumber, civilFromDay, longDate, shortDate } from "../model/day.ts";
+import { isStanding } from "../model/layouts.ts";
 import type { Plan, Planting } from "../model/plan.ts";
 import { type MapGrid, gridReference } from "./map-grid.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
@@ -81,12 +82,16 @@ export function plotRows(input: CheckedLayout, grid: MapGrid): readonly PlotRow[
     });
 }
 
-/** `under glass 1 Apr, set out 20 May, clear 5 Sep`: the days of a planting that are given. */
-function groundText({ start, end }: Planting, date: (day: DayNumber) => string): string {
+/** `under glass 1 Apr, set out 20 May, clear 5 Sep`: the days that are given and still to come. */
+function groundText(planting: Planting, date: (day: DayNumber) => string): string {
+  const { start, end } = planting;
   const verb = start?.method === "sown" ? "sow" : "set out";
-  return [
+  const begun = [
     ...(start?.sownUnderGlass === undefined ? [] : [`under glass ${date(start.sownUnderGlass)}`]),
     ...(start ? [`${verb} ${date(start.date)}`] : []),
+  ];
+  return [
+    ...(isStanding(planting) ? ["stands"] : begun),
     ...(end === undefined ? [] : [`clear ${date(end)}`]),
   ].join(", ");
 }

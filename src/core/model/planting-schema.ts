@@ -59,6 +59,11 @@ export const planting = record({
    * stands to the end of the season.
    */
   end: z.optional(date),
+  /**
+   * The first day of the season it stood over winter into: it was begun in the season before, and
+   * nothing is sown or set out for it in this one, unless its start comes after that day.
+   */
+  stoodInto: z.optional(date),
   plants: z.optional(count),
   rows: z.optional(count),
   /** The grower's own bloom dates; they win over prediction. */

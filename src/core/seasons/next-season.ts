@@ -4,7 +4,8 @@
  */
 import { lotsWithParents } from "../generations/line.ts";
 import { yearsLater } from "../calendar/yearly.ts";
-import { mapItems, patched } from "../edits/edit.ts";
+import { patched } from "../edits/edit.ts";
+import type { DayNumber } from "../model/day.ts";
 import { layoutOf } from "../model/layouts.ts";
 import type { Layout, Plan, Planting, Site } from "../model/plan.ts";
 import { cropsAhead } from "./crops-ahead.ts";
@@ -36,7 +37,7 @@ export function nextSeason(plan: Plan, choices: NextSeasonChoices): Plan {
     ),
     earlierCrops: cropsAhead(plan.earlierCrops, plots),
     entries: [],
-    layouts: [layoutAhead(layoutOf(plan, choices.layout), plots)],
+    layouts: [layoutAhead(layoutOf(plan, choices.layout), plots, choices.season.first)],
     accepted: [],
     cameFrom: { plan: plan.id, title: plan.title, season: plan.season.name },
   };
@@ -53,14 +54,11 @@ function siteAhead(site: Site, years: number): Site {
 }
 
 /** The beds, and on them what stands over winter. */
-function layoutAhead({ beds }: Layout, plots: readonly PlotFate[]): Layout {
-  const standing = plots.filter(({ fate }) => fate === "standing").map(standingAhead);
-  return {
-    id: "layout-1",
-    name: "Layout 1",
-    beds: mapItems(beds, (bed) => bed),
-    plantings: standing,
-  };
+function layoutAhead({ beds }: Layout, plots: readonly PlotFate[], first: DayNumber): Layout {
+  const plantings = plots
+    .filter(({ fate }) => fate === "standing")
+    .map((plot) => standingAhead(plot, first));
+  return { id: "layout-1", name: "Layout 1", beds, plantings };
 }
 
 /**
@@ -68,12 +66,13 @@ function layoutAhead({ beds }: Layout, plots: readonly PlotFate[]): Layout {
  * flowers now; when, is not told by the season before, but for what blooms each year. Covers are
  * planned anew.
  */
-function standingAhead({ planting, kind }: PlotFate): Planting {
+function standingAhead({ planting, kind }: PlotFate, first: DayNumber): Planting {
   const { seen: _, ...planned } = planting as Planting & { readonly seen?: unknown };
   return patched<Planting>(planned, {
     flowering: planned.flowering === "first-year" ? "yes" : planned.flowering,
     bloom: kind.lifeCycle === "perennial" ? planned.bloom : undefined,
     end: undefined,
+    stoodInto: first,
     cover: "none",
     locked: true,
   });

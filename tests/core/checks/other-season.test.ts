@@ -153,6 +153,7 @@ describe("another season", () => {
     expect(named("2027/28", 1)).toBe("2028/29");
     expect(named("2099-00", 1)).toBe("2100-01");
     expect(named("Garden 2027", -1)).toBe("Garden 2026");
+    expect(named("2027-05 early", 1)).toBe("2028-05 early");
     expect(named("spring", 1)).toBe("spring");
   });
 

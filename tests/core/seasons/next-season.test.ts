@@ -23,6 +23,12 @@ import { faultWords } from "../../../src/core/seasons/season-words.ts";
 import { storedKinds } from "../../../src/core/seasons/stored-roots.ts";
 import { unshelvedPlots } from "../../../src/core/seasons/unshelved.ts";
 import { cropsOfPlan } from "../../../src/core/edits/earlier-crops.ts";
+import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
+import { changeSeason, seasonLater } from "../../../src/core/edits/change-season.ts";
+import { groupOf, withCopies } from "../../../src/core/edits/copies.ts";
+import { changePlantings } from "../../../src/core/edits/object-edits.ts";
+import { seasonJobs } from "../../../src/core/fieldwork/season-calendar.ts";
+import { sowingRows } from "../../../src/core/lots/sowing.ts";
 import { grownOf } from "../../../src/core/seasons/crops-ahead.ts";
 import { newPlanting } from "../../../src/core/edits/new-planting.ts";
 import { writePlan } from "../../../src/core/model/read-plan.ts";
@@ -321,9 +327,33 @@ describe("over the winter", () => {
       plants: 30,
       lots: ["lot-2"],
       locked: true,
+      stoodInto: day("2028-01-01"),
     });
     // It is no crop of the past: it stands there.
     expect(nextOf(plan).earlierCrops.map(({ kind }) => kind)).toEqual(["beet", "common-bean"]);
+  });
+
+  test("nothing is sown for what stands, nor for its copy in another place before it is dated", () => {
+    const next = nextOf(plan);
+    const sowingOf = (of: Plan) =>
+      sowingRows(of, layoutOf(of), cropBook()).map(({ planting }) => planting.code);
+    expect(sowingOf(next)).toEqual([]);
+    const jobs = seasonJobs(checkLayout(next, "layout-1"));
+    expect(jobs.filter(({ job }) => job === "sow")).toEqual([]);
+    // Sown anew, it is sown.
+    const again = changePlantings(
+      "layout-1",
+      ["kale"],
+      { start: { method: "sown", date: day("2028-06-15") } },
+      "Sow",
+    ).apply(next);
+    expect(sowingOf(again)).toEqual(["KALE"]);
+    const copied = withCopies(next, "layout-1", groupOf(next, layoutOf(next), ["kale"]), [
+      { x: 5, y: 0 },
+    ]);
+    expect(sowingOf(copied)).toHaveLength(1);
+    const moved = changeSeason(seasonLater(next.season, 1), "move").apply(next);
+    expect(sowingOf(moved)).toEqual([]);
   });
 
   test("what was lost over the summer is not among those that stand", () => {
