@@ -212,14 +212,32 @@ describe("a walk without a network", () => {
 
   test("jobs of the week are ticked, counted where it counts, and say by whom", async () => {
     await goTo("B03-1");
-    const jobs = walk().locator(".walk-jobs");
+    const jobs = walk().locator(".walk-card");
     await jobs.getByRole("checkbox", { name: /Rogue B03-1/ }).tap();
     await press("Plants: One more");
     await press("Write it down");
     await expect.poll(() => jobs.innerText()).toMatch(/Rogue B03-1.*done 6 Jul, Mara/);
-    await jobs.getByRole("checkbox", { name: /opens its first flower/ }).tap();
-    await expect.poll(() => jobs.innerText()).toMatch(/first flower.*done 6 Jul, Mara/);
+    await jobs.getByRole("checkbox", { name: /when you see the first flower open/ }).tap();
+    await expect.poll(() => jobs.innerText()).toMatch(/begins to flower.*done 6 Jul, Mara/);
     expect(await record().innerText()).toContain("Rogued, 1 plant");
+  });
+
+  test("jobs of the week are listed for all plots, and ticked there too", async () => {
+    await press("More");
+    await press("Jobs of the week");
+    const jobs = walk().getByRole("group", { name: "Jobs of the week" });
+    const rogue = jobs.getByRole("checkbox", { name: /Rogue B02-1/ });
+    expect(await sunFaults()).toEqual(NO_FAULTS);
+    expect(await axeFaults(page)).toEqual([]);
+    await rogue.tap();
+    // It is counted at its plot.
+    await expect.poll(() => heading().innerText()).toBe("B02-1");
+    await press("Write it down");
+    await expect.poll(() => record().innerText()).toContain("Rogued, Mara");
+    await press("More");
+    await press("Jobs of the week");
+    expect(await rogue.count()).toBe(0);
+    await press("Put away");
   });
 
   test("a stake's code leads to its plot", async () => {

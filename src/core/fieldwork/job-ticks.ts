@@ -12,6 +12,7 @@ const OWN_ENTRY: Readonly<Partial<Record<JobName, Entry["what"]>>> = {
   "set out": "set out",
   rogue: "rogued",
   "cover on": "covered",
+  "tape buds": "covered",
   "cover off": "uncovered",
   "cut before bloom": "cut before bloom",
   "hand pollinate": "hand pollinated",
@@ -22,7 +23,6 @@ const OWN_ENTRY: Readonly<Partial<Record<JobName, Entry["what"]>>> = {
 };
 
 const DONE_WORDS: Readonly<Partial<Record<JobName, string>>> = {
-  "tape buds": "buds taped",
   "lift roots": "roots lifted or protected",
   "watch blooms": "blooms watched",
 };
@@ -40,9 +40,12 @@ export function jobKey({ job, beside, batch }: Pick<Job, "job" | "beside" | "bat
 export function tickFields(job: Job, on: DayNumber, cover?: Entry["cover"]): EntryFields {
   const what = OWN_ENTRY[job.job] ?? "done";
   const of = job.planting;
-  if (what !== "done") {
-    return { of, on, what, ...(what === "covered" && cover !== undefined ? { cover } : {}) };
+  if (what === "covered") {
+    // Flowers taped are a cover like a cage: read as grown it counts from the day it is written.
+    const put = job.job === "tape buds" ? "hand" : cover;
+    return { of, on, what, ...(put === undefined ? {} : { cover: put }) };
   }
+  if (what !== "done") return { of, on, what };
   return { of, on, what, job: jobKey(job), note: DONE_WORDS[job.job] ?? job.job };
 }
 
@@ -64,5 +67,6 @@ function isTickOf(job: Job, entry: Entry): boolean {
   const what = OWN_ENTRY[job.job] ?? "done";
   if (entry.what !== what) return false;
   if (what === "done") return entry.job === jobKey(job);
+  if (what === "covered") return (entry.cover === "hand") === (job.job === "tape buds");
   return job.job !== "rogue" || entry.on >= job.day - ROUND_DAYS;
 }

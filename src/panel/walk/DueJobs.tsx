@@ -1,4 +1,5 @@
 import type { WalkStop } from "../../core/fieldwork/walk-stops.ts";
+import { jobKey } from "../../core/fieldwork/job-ticks.ts";
 import type { Job } from "../../core/fieldwork/season-calendar.ts";
 import { doneWords, tickHint, tickJob } from "../record/job-tick.ts";
 import { type StopJobs, stopJobs } from "./stop-jobs.ts";
@@ -29,13 +30,29 @@ export function DueJobs({ walk, stop, onAsk }: DueJobsProps) {
         ))}
         {done.map(({ job, entry }) => (
           // Not to be unticked by a wet thumb: what was counted with it would be struck out.
-          <li key={`${job.planting} ${job.job} ${job.beside ?? ""}`} className="walk-done">
+          <li key={`${job.planting} ${jobKey(job)}`} className="walk-done">
             <span aria-hidden="true">✓</span> {job.text} <b>{doneWords(entry)}</b>
           </li>
         ))}
       </ul>
       <NextJob next={next} />
     </>
+  );
+}
+
+interface DueJobListProps extends Omit<DueJobsProps, "stop"> {
+  readonly due: readonly Job[];
+}
+
+/** Jobs to tick. */
+export function DueJobList({ due, walk, onAsk }: DueJobListProps) {
+  if (due.length === 0) return null;
+  return (
+    <ul className="plain-list walk-jobs">
+      {due.map((job) => (
+        <DueJob key={`${job.planting} ${jobKey(job)}`} {...{ job, walk, onAsk }} />
+      ))}
+    </ul>
   );
 }
 

@@ -18,7 +18,7 @@ export function News({ news, walk: { grown, stop } }: NewsProps) {
     <div role="status">
       {here.length > 0 && (
         <div className="walk-news">
-          <h4>{words.news}</h4>
+          <p>{words.news}</p>
           {here.map((finding) => (
             <p key={finding.id}>
               <span aria-hidden="true">{severitySign[finding.severity]}</span>{" "}

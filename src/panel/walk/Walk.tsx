@@ -15,6 +15,7 @@ import { WalkBar } from "./WalkBar.tsx";
 import { WalkDay } from "./WalkDay.tsx";
 import { PlotList, WalkMore } from "./WalkMore.tsx";
 import type { WalkSheet } from "./walk-sheet.ts";
+import { WeekJobs } from "./WeekJobs.tsx";
 import { walkWords as words } from "./walk-words.ts";
 import "./walk.css";
 
@@ -81,6 +82,7 @@ function HandPart({ walk, sheet, onSheet }: HandPartProps) {
   const close = () => onSheet(null);
   if (sheet === "more") return <WalkMore walk={walk} onSheet={onSheet} />;
   if (sheet === "plots") return <PlotList walk={walk} onSheet={onSheet} />;
+  if (sheet === "jobs") return <WeekJobs walk={walk} onSheet={onSheet} />;
   if (sheet === "position") return <PositionSheet walk={walk} onClose={close} />;
   if (sheet === "source") return <SourceSheet walk={walk} onClose={close} />;
   if (!stop) return null;

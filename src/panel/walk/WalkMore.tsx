@@ -26,6 +26,9 @@ export function WalkMore({ walk, onSheet }: WalkMoreProps) {
         <button type="button" onClick={() => onSheet("plots")}>
           {words.plots}
         </button>
+        <button type="button" onClick={() => onSheet("jobs")}>
+          {words.weekJobs}
+        </button>
         <button
           type="button"
           onClick={() => {

@@ -4,6 +4,7 @@ import type { Entry } from "../../core/model/plan.ts";
 export type WalkSheet =
   | "more"
   | "plots"
+  | "jobs"
   | "position"
   | "source"
   | { readonly asks: Entry["what"] }

@@ -47,6 +47,8 @@ export const walkWords = {
   forSeed: "For seed: do not pick.",
   alreadyToday: (label: string) => `${label} is written down for that day already.`,
   plots: "All plots",
+  weekJobs: "Jobs of the week",
+  nothingDueAnywhere: "Nothing is due anywhere this week.",
   tools: "Elsewhere",
   position: "Where I stand",
   flowersHere: "A plant flowers here",

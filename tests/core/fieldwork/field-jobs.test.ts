@@ -112,8 +112,17 @@ describe("jobs in the field", () => {
     }
     expect(jobsDone(jobs, plan.entries).size).toBe(jobs.length);
     expect(jobsDone(jobs, garden.entries).size).toBe(0);
-    const tape = plan.entries.find(({ job }) => job === "tape buds");
-    expect(tape).toMatchObject({ what: "done", of: "squash", note: "buds taped" });
+    const watch = plan.entries.filter(({ what }) => what === "done");
+    expect(watch.every(({ job, note }) => job !== undefined && note !== undefined)).toBe(true);
+  });
+
+  test("buds taped are a cover that stands from the day it is ticked", () => {
+    const tape = jobOf(jobs, "squash", "tape buds");
+    const plan = addEntry(tickFields(tape, tape.day), { id: "t" }, "plot").apply(garden);
+    const coverOf = (of: Plan) =>
+      checkAsGrown(of, "layout-1", on("07-20")).result.standById.get("squash")?.cover;
+    expect(coverOf(garden)).toBe("none");
+    expect(coverOf(plan)).toBe("hand");
   });
 
   test("a round of roguing long before is not the last look before bloom", () => {

@@ -3,6 +3,8 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type CompanionId, companionIds } from "../../../src/core/map/companion-ids.ts";
 import { setOut, whereTapesMeet } from "../../../src/core/fieldwork/set-out.ts";
+import { tickFields } from "../../../src/core/fieldwork/job-ticks.ts";
+import { shortDate } from "../../../src/core/model/day.ts";
 import { seasonJobs } from "../../../src/core/fieldwork/season-calendar.ts";
 import { allMarks } from "../../../src/core/page/scene.ts";
 import { shapeCorners } from "../../../src/core/geometry/outline.ts";
@@ -66,6 +68,17 @@ test("the harvest list has each seed planting once, the first to ripen first", (
   );
   expect(days).toEqual([...days].sort((a, b) => a - b));
   for (const title of ["Harvested", "taken", "Lot"]) expect(words.join(" ")).toContain(title);
+});
+
+test("a job ticked in the field is ticked on paper, with the day and by whom", () => {
+  const plan = gardenPlan();
+  const [job] = seasonJobs(garden);
+  if (!job) throw new Error("no job");
+  const entry = { ...tickFields(job, job.day + 2), id: "e1", who: "Mara" };
+  const done = mapInput({ ...plan, entries: [entry] });
+  const pages = scenes(done, { ...a4, companions: ["calendar"] }).slice(plain.length);
+  expect(pages.flatMap(wordsOf)).toContain(`${shortDate(job.day + 2)}, Mara`);
+  expect(pagesWith("calendar").flatMap(wordsOf).join(" ")).not.toContain("Mara");
 });
 
 describe("two tapes", () => {
