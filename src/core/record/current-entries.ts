@@ -10,19 +10,30 @@ export interface EntryChain {
 }
 
 /**
- * Entries with their corrections, in no order. Of several corrections of one entry, made on devices
- * apart, the one written last holds (by id where that is not known). A correction of an entry
- * that is not there stands for itself.
+ * Entries with their corrections, in no order. What a correction names never holds beside it,
+ * whatever the clocks said; of corrections that were made apart the one written last holds (by id
+ * where that is not known). A correction of an entry that is not there stands for itself.
  */
 export function entryChains(entries: readonly Entry[]): readonly EntryChain[] {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
-  const held = new Map<string, Entry>();
+  const byRoot = new Map<string, Entry[]>();
   for (const entry of entries) {
     const root = rootOf(entry, byId);
-    const other = held.get(root);
-    if (other === undefined || isLater(entry, other, root)) held.set(root, entry);
+    const chain = byRoot.get(root);
+    if (chain) chain.push(entry);
+    else byRoot.set(root, [entry]);
   }
-  return [...held].map(([root, entry]) => ({ held: entry, first: byId.get(root) ?? null }));
+  return [...byRoot].map(([root, chain]) => ({
+    held: heldOf(chain),
+    first: byId.get(root) ?? null,
+  }));
+}
+
+/** Of those that no other corrects the one written last; in a circle all are corrected. */
+function heldOf(chain: readonly Entry[]): Entry {
+  const corrected = new Set(chain.map(({ corrects }) => corrects));
+  const last = chain.filter(({ id }) => !corrected.has(id));
+  return (last.length > 0 ? last : chain).reduce((a, b) => (isLater(b, a) ? b : a));
 }
 
 /** Entries that hold, by day and then id: corrections in place of what they correct, none struck out. */
@@ -56,9 +67,7 @@ function rootOf(entry: Entry, byId: ReadonlyMap<string, Entry>): string {
   return current.id;
 }
 
-/** A correction holds against what it corrects; of two corrections the one written later. */
-function isLater(a: Entry, b: Entry, root: string): boolean {
-  if (a.id === root || b.id === root) return b.id === root;
+function isLater(a: Entry, b: Entry): boolean {
   const [first, second] = [a.written ?? "", b.written ?? ""];
   return first === second ? a.id > b.id : first > second;
 }

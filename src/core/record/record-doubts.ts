@@ -11,7 +11,9 @@ export type Doubt =
   | "last flower before the first"
   | "nothing was covered"
   | "more than stood"
-  | "corrected twice apart";
+  | "corrected twice apart"
+  | "written before its day"
+  | "written before what it corrects";
 
 export interface DoubtfulEntry {
   readonly entry: Entry;
@@ -31,7 +33,7 @@ export function recordDoubts(plan: Plan, today: DayNumber): readonly DoubtfulEnt
   ]);
   const current = currentEntries(plan.entries);
   const subjects = new Set(current.map(({ of }) => of));
-  const doubts: DoubtfulEntry[] = [...correctedApart(plan.entries)];
+  const doubts: DoubtfulEntry[] = [...correctedApart(plan.entries), ...clockDoubts(plan.entries)];
   for (const entry of current) {
     if (entry.on > today) doubts.push({ entry, doubt: "of the future" });
     if (!known.has(entry.of)) doubts.push({ entry, doubt: "of an unknown plot" });
@@ -80,6 +82,35 @@ function plotDoubts(
   return doubts;
 }
 
+/** Time zones lie at most fourteen hours apart. */
+const CLOCK_SLACK_MS = 14 * 3_600_000;
+const DAY_MS = 86_400_000;
+
+/** Entries whose writing was dated by a clock that ran wrong or jumped back. */
+function clockDoubts(entries: readonly Entry[]): readonly DoubtfulEntry[] {
+  const byId = new Map(entries.map((entry) => [entry.id, entry]));
+  return entries.flatMap((entry): DoubtfulEntry[] => {
+    const written = writtenAt(entry);
+    if (written === null) return [];
+    const corrected = entry.corrects === undefined ? undefined : byId.get(entry.corrects);
+    const before = corrected && writtenAt(corrected);
+    return [
+      ...(written + CLOCK_SLACK_MS < entry.on * DAY_MS
+        ? [{ entry, doubt: "written before its day" as const }]
+        : []),
+      ...(before !== undefined && before !== null && written < before
+        ? [{ entry, doubt: "written before what it corrects" as const }]
+        : []),
+    ];
+  });
+}
+
+/** Milliseconds since 1970, as days are counted. */
+function writtenAt({ written }: Entry): number | null {
+  const at = Date.parse(written ?? "");
+  return Number.isNaN(at) ? null : at;
+}
+
 /** Entries that two corrections, neither of the other, mean to replace. */
 function correctedApart(entries: readonly Entry[]): readonly DoubtfulEntry[] {
   const byTarget = new Map<string, Entry[]>();
@@ -103,4 +134,8 @@ export const doubtWords: Readonly<Record<Doubt, string>> = {
   "nothing was covered": "no cover was written down before it",
   "more than stood": "it counts more plants than stood there",
   "corrected twice apart": "two people corrected the same entry apart; the later one holds",
+  "written before its day":
+    "it was written down before the day it is dated: a clock was wrong, or the day is",
+  "written before what it corrects":
+    "by its clock it was written before what it corrects: a clock jumped back; it holds all the same",
 };

@@ -4,6 +4,7 @@ import type { WalkStop } from "../../core/fieldwork/walk-stops.ts";
 import { type PlotFacts, plotFacts } from "../../core/record/plot-facts.ts";
 import { recordLines } from "../../core/record/record-lines.ts";
 import { useFieldPerson } from "../../store/window/field-person.ts";
+import { HarvestOffer } from "../grown/HarvestOffer.tsx";
 import { entryDialog, whoDialog } from "../record/dialogs.ts";
 import { useDoubts } from "../record/EntryList.tsx";
 import { byWords, lineWords, struckWords } from "../record/record-words.ts";
@@ -29,6 +30,7 @@ export function StopCard({ walk, stop, onAsk }: StopCardProps) {
       <FactLines facts={facts} />
       <DueJobs walk={walk} stop={stop} onAsk={onAsk} />
       <StopRecord walk={walk} stop={stop} />
+      {stop.planting !== null && <HarvestOffer plantingId={stop.id} />}
       <WhoAsk />
     </>
   );

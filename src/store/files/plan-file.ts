@@ -43,8 +43,9 @@ export async function openPlanFile(): Promise<void> {
     file = await fileOpen({
       id: "wideberth-plan",
       description: "Plan or GeoJSON",
-      extensions: [".json", ".geojson"],
-      mimeTypes: [JSON_TYPE, "application/geo+json"],
+      // Phones that share no JSON send the same text as plain text.
+      extensions: [".json", ".geojson", ".txt"],
+      mimeTypes: [JSON_TYPE, "application/geo+json", "text/plain"],
     });
   } catch (error) {
     if (!isCancelled(error)) tell("The browser refused to open a file.");

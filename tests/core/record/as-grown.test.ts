@@ -321,3 +321,27 @@ test("what cannot be right is told by its reason", () => {
     "of the future",
   ]);
 });
+
+test("clocks that ran wrong are told, and their entries kept", () => {
+  const entries = [
+    entry("p", "06-01", "rogued", { count: 1, id: "a", written: "2027-06-01T10:00:00Z" }),
+    entry("p", "06-01", "rogued", {
+      count: 2,
+      id: "b",
+      corrects: "a",
+      written: "2027-05-31T23:00:00Z",
+    }),
+    entry("p", "06-20", "note", { id: "c", written: "2024-01-01T10:00:00Z" }),
+    // East of Greenwich it is the next day already.
+    entry("p", "06-21", "note", { id: "d", written: "2027-06-20T11:00:00Z" }),
+  ];
+  const plan = garden(entries);
+  const doubts = recordDoubts(plan, day("2027-07-01"));
+  expect(doubts.map(({ entry: each, doubt }) => `${each.id} ${doubt}`)).toEqual([
+    "b written before what it corrects",
+    "c written before its day",
+  ]);
+  expect(
+    checkAsGrown(plan, "layout-1", day("2027-07-01")).result.standById.get("p")?.planting,
+  ).toMatchObject({ plants: 38 });
+});

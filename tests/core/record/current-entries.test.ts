@@ -33,6 +33,20 @@ test("of corrections made apart the one written last holds, whatever the order",
   expect(ids([early, entry("a", 1), late])).toEqual(["b"]);
 });
 
+test("a clock that jumps back does not bring back what was corrected, in any order", () => {
+  const all = [
+    entry("a", 1, { written: "2027-06-05T10:00:00Z" }),
+    entry("b", 1, { corrects: "a", written: "2027-06-05T12:00:00Z" }),
+    entry("c", 1, { corrects: "b", written: "2024-01-01T00:00:00Z" }),
+    entry("d", 1, { corrects: "a", written: "2027-06-05T11:00:00Z" }),
+  ];
+  expect(ids(all.slice(0, 3))).toEqual(["c"]);
+  expect(ids(all.slice(0, 3).reverse())).toEqual(["c"]);
+  // Made apart from both: the later of what nothing corrects.
+  const orders = [all, [...all].reverse(), [all[3], all[1], all[0], all[2]] as Entry[]];
+  for (const order of orders) expect(ids(order)).toEqual(["d"]);
+});
+
 test("corrections that go round in a circle, or of nothing, end", () => {
   expect(ids([entry("a", 1, { corrects: "b" }), entry("b", 1, { corrects: "a" })])).toHaveLength(1);
   expect(ids([entry("b", 1, { corrects: "gone" })])).toEqual(["b"]);
