@@ -59,7 +59,7 @@ describe("as grown in Chromium", () => {
   });
 
   test("what can still be done is written down at a press, and the finding goes", async () => {
-    await readAsGrown("2027-06-05");
+    await readAsGrown("2027-05-20");
     const line = page.locator(".finding").filter({ hasText: "Fen Cockade and B04-2" });
     await line.getByRole("button", { name: /^Ways out/ }).click();
     const ways = page.getByRole("region", { name: /^What can still be done on/ });

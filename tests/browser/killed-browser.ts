@@ -28,6 +28,7 @@ interface StoredText {
 
 interface PlanText {
   readonly title: string;
+  readonly entries?: readonly { readonly id: string; readonly of: string; readonly what: string }[];
   readonly layouts: readonly { readonly plantings: readonly PlantingText[] }[];
 }
 
@@ -72,12 +73,12 @@ export async function killWhileEditing(url: string, rounds: number, seed: number
   }
 }
 
-interface RunningBrowser {
+export interface RunningBrowser {
   readonly process: ChildProcess;
   readonly browser: Browser;
 }
 
-async function startBrowser(profile: string): Promise<RunningBrowser> {
+export async function startBrowser(profile: string): Promise<RunningBrowser> {
   const program = findChromium();
   if (program === null) throw new Error("No Chromium on the PATH.");
   const args = [
@@ -103,7 +104,7 @@ async function startBrowser(profile: string): Promise<RunningBrowser> {
   return { process, browser: await chromium.connectOverCDP(address) };
 }
 
-async function kill(process: ChildProcess): Promise<void> {
+export async function kill(process: ChildProcess): Promise<void> {
   if (process.pid === undefined || process.exitCode !== null || process.signalCode !== null) return;
   const gone = new Promise((resolve) => {
     process.once("exit", resolve);
@@ -112,7 +113,7 @@ async function kill(process: ChildProcess): Promise<void> {
   await gone;
 }
 
-async function openSite(browser: Browser, url: string): Promise<Page> {
+export async function openSite(browser: Browser, url: string): Promise<Page> {
   const context = browser.contexts()[0] ?? (await browser.newContext());
   const page = await context.newPage();
   await page.setViewportSize({ width: 1440, height: 900 });
@@ -154,7 +155,7 @@ async function editOnAndOn(page: Page, log: EditLog, random: SeededRandom): Prom
   }
 }
 
-async function selectFirstPlanting(page: Page, plan: PlanText): Promise<void> {
+export async function selectFirstPlanting(page: Page, plan: PlanText): Promise<void> {
   const outline = plan.layouts[0]?.plantings[0]?.outline;
   if (!outline) throw new Error("The plan has no planting.");
   const { x, y } = await pagePlace(page, outline);
@@ -169,7 +170,7 @@ async function nudgeFirstPlanting(page: Page): Promise<void> {
 }
 
 /** The newest stored copy and its head, straight from the database. */
-async function storedPlan(page: Page): Promise<PlanText> {
+export async function storedPlan(page: Page): Promise<PlanText> {
   const stored = await page.evaluate(async (): Promise<StoredText> => {
     const ask = <T>(request: IDBRequest<T>) =>
       new Promise<T>((resolve, reject) => {

@@ -1,5 +1,6 @@
 /** One plan in several tabs, and several plans in several tabs: nobody overwrites anybody. */
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import type { Plan } from "../../../src/core/model/plan.ts";
 import { layPage } from "../../support/fake-page.ts";
 import { breakRequest } from "../../support/storage-breaker.ts";
 import { type Tab, killAllTabs, openTab, startTab } from "../../support/tab.ts";
@@ -36,6 +37,37 @@ describe("a second tab with the same plan", () => {
     await vi.waitFor(() => expect(looker.title()).toBe("Written"));
     expect(looker.status().kind).toBe("saved");
     expect(await looker.stored.listGenerations("garden")).toHaveLength(2);
+  });
+
+  test("writes no entry, and follows those that the first one writes", async () => {
+    const writer = await startTab();
+    const looker = await startTab();
+    const known = writer.plan().entries.length;
+    const written = (id: string) => ({
+      title: "Write down",
+      apply: (plan: Plan): Plan => ({
+        ...plan,
+        entries: [...plan.entries, { id, of: "p1", on: 20_600, what: "looked at" }],
+      }),
+    });
+    looker.store.getState().commit(written("not-allowed"));
+    expect(looker.plan().entries).toHaveLength(known);
+    expect(looker.window.getState().announcement).toMatch(/open in another tab/);
+    writer.store.getState().commit(written("e-1"));
+    await writer.flush();
+    await vi.waitFor(() => expect(looker.plan().entries).toHaveLength(known + 1));
+    // Taken over, the record goes on from there, and none is lost.
+    await looker.takeOver();
+    looker.store.getState().commit(written("e-2"));
+    await looker.flush();
+    await vi.waitFor(() =>
+      expect(
+        writer
+          .plan()
+          .entries.slice(known)
+          .map(({ id }) => id),
+      ).toEqual(["e-1", "e-2"]),
+    );
   });
 
   test("gets its turn when the first one closes", async () => {
