@@ -1,5 +1,5 @@
 /** What cannot be right in the record. Doubtful entries are told and kept: nothing seen is lost. */
-import type { DayNumber } from "../model/day.ts";
+import { type DayNumber, dayFromIso } from "../model/day.ts";
 import type { Entry, Plan } from "../model/plan.ts";
 import { currentEntries, entriesUntil } from "./current-entries.ts";
 import { plantsStanding, plotRecord } from "./plot-record.ts";
@@ -82,34 +82,28 @@ function plotDoubts(
   return doubts;
 }
 
-/** Time zones lie at most fourteen hours apart. */
-const CLOCK_SLACK_MS = 14 * 3_600_000;
-const DAY_MS = 86_400_000;
-
 /** Entries whose writing was dated by a clock that ran wrong or jumped back. */
 function clockDoubts(entries: readonly Entry[]): readonly DoubtfulEntry[] {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   return entries.flatMap((entry): DoubtfulEntry[] => {
-    const written = writtenAt(entry);
-    if (written === null) return [];
-    const corrected = entry.corrects === undefined ? undefined : byId.get(entry.corrects);
-    const before = corrected && writtenAt(corrected);
+    const { written, corrects, on } = entry;
+    if (written === undefined) return [];
+    const before = corrects === undefined ? undefined : byId.get(corrects)?.written;
+    const day = dayFromIso(written.slice(0, ISO_DAY));
     return [
-      ...(written + CLOCK_SLACK_MS < entry.on * DAY_MS
+      // East of Greenwich it is the next day already.
+      ...(day !== null && day + 1 < on
         ? [{ entry, doubt: "written before its day" as const }]
         : []),
-      ...(before !== undefined && before !== null && written < before
+      ...(before !== undefined && written < before
         ? [{ entry, doubt: "written before what it corrects" as const }]
         : []),
     ];
   });
 }
 
-/** Milliseconds since 1970, as days are counted. */
-function writtenAt({ written }: Entry): number | null {
-  const at = Date.parse(written ?? "");
-  return Number.isNaN(at) ? null : at;
-}
+/** Letters of `2027-06-01` in a date and time. */
+const ISO_DAY = 10;
 
 /** Entries that two corrections, neither of the other, mean to replace. */
 function correctedApart(entries: readonly Entry[]): readonly DoubtfulEntry[] {
