@@ -82,7 +82,7 @@ export default defineConfig(({ isSsrBuild }) => ({
   plugins: [react(), unpackHere(), chunkBudget(SITE_BUDGETS), offlineSite(), licences()],
   // Sample plans outside the root are imported with `?raw`.
   server: { fs: { allow: [inRepository(".")] } },
-  worker: { format: "es", plugins: () => [licences()] },
+  worker: { format: "es", plugins: () => [licences(), unpackHere()] },
   ...(isSsrBuild ? commandLine : site),
   test: {
     root: inRepository("."),
