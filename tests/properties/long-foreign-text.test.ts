@@ -22,7 +22,8 @@ import { exportFileName } from "../../src/core/page/file-name.ts";
 import { readHeatSum } from "../../src/panel/bloom/heat-text.ts";
 import { readDay } from "../../src/panel/form/day-text.ts";
 import { readFieldArea } from "../../src/panel/form/field-area.ts";
-import { readCount, readDegrees, readRatio, readTurn } from "../../src/panel/form/number-text.ts";
+import { readPosition } from "../../src/core/formats/position-text.ts";
+import { readCount, readRatio, readTurn } from "../../src/panel/form/number-text.ts";
 import { readRange } from "../../src/panel/form/range-text.ts";
 import { littlePlan } from "../support/little-plan.ts";
 
@@ -75,7 +76,7 @@ const readers: readonly (readonly [string, (text: string) => unknown])[] = [
   ["a count", readCount],
   ["a turn", readTurn],
   ["a scale", readRatio],
-  ["degrees", (text) => readDegrees(text, 90)],
+  ["degrees", (text) => readPosition(text, "latitude")],
   ["a span of days", readRange],
   ["a kind's name", (text) => book.find(text)],
 ];

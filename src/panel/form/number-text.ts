@@ -47,12 +47,3 @@ export function readRatio(text: string): ReadNumber {
   if (value < 1 || value > 10_000) return { ok: false, reason: "Type a scale from 1:1 to 1:10000" };
   return { ok: true, value };
 }
-
-/** Geographic degrees within plus or minus a limit. */
-export function readDegrees(text: string, limit: number): ReadNumber {
-  const body = plain(text);
-  if (!/^-?\d+(\.\d+)?$/.test(body) || Math.abs(Number(body)) > limit) {
-    return { ok: false, reason: `Type decimal degrees from -${limit} to ${limit}` };
-  }
-  return { ok: true, value: Number(body) };
-}

@@ -1,3 +1,4 @@
+import { readPosition } from "../../core/formats/position-text.ts";
 import { useState } from "react";
 import { patched } from "../../core/edits/edit.ts";
 import { changePlan } from "../../core/edits/object-edits.ts";
@@ -6,7 +7,6 @@ import { FrostFields } from "../season/FrostFields.tsx";
 import { TurnField } from "../form/NumberField.tsx";
 import { SiteOutline } from "./SiteOutline.tsx";
 import { TextField } from "../form/TextField.tsx";
-import { readDegrees } from "../form/number-text.ts";
 import { nameProblem } from "../form/name-problem.ts";
 import { climateWords } from "../season/climate-draft.ts";
 import { commit } from "../state/plan-actions.ts";
@@ -74,13 +74,12 @@ function PositionFields({ position, onApply }: PositionFieldsProps) {
       if (position) onApply(undefined);
       return null;
     }
-    const read = readDegrees(text, axis === "latitude" ? 90 : 180);
+    const read = readPosition(text, axis);
     if (!read.ok) return read.reason;
-    const before = position ?? pending;
-    const latitude = axis === "latitude" ? read.value : before.latitude;
-    const longitude = axis === "longitude" ? read.value : before.longitude;
+    const { ok: _, ...told } = read;
+    const { latitude, longitude } = { ...(position ?? pending), ...told };
     if (latitude === undefined || longitude === undefined) {
-      setPending(axis === "latitude" ? { latitude: read.value } : { longitude: read.value });
+      setPending(told);
       return null;
     }
     setPending({});
@@ -106,7 +105,7 @@ function PositionFields({ position, onApply }: PositionFieldsProps) {
         hint={
           (latitude === undefined) !== (longitude === undefined)
             ? "Both are needed"
-            : "Of the sheet's origin, decimal degrees."
+            : "Of the sheet's origin. Both may be pasted into one field: 51.42 N, 0.35 W."
         }
         onApply={(text) => set("longitude", text)}
       />

@@ -1,11 +1,5 @@
 import { describe, expect, test } from "vitest";
-import {
-  readCount,
-  readDegrees,
-  readRatio,
-  readTurn,
-  turnText,
-} from "../../../src/panel/form/number-text.ts";
+import { readCount, readRatio, readTurn, turnText } from "../../../src/panel/form/number-text.ts";
 
 describe("counts", () => {
   test("whole numbers of any script are read", () => {
@@ -47,10 +41,4 @@ test("ratios are read with and without their one", () => {
   expect(readRatio("0").ok).toBe(false);
   expect(readRatio("2:50").ok).toBe(false);
   expect(readRatio("1:99999").ok).toBe(false);
-});
-
-test("geographic degrees stay within their limit", () => {
-  expect(readDegrees("-33,9", 90)).toEqual({ ok: true, value: -33.9 });
-  expect(readDegrees("91", 90).ok).toBe(false);
-  expect(readDegrees("51° 30'", 90).ok).toBe(false);
 });
