@@ -1,5 +1,5 @@
 /** Lots that go along when plantings are copied from one plan to another. */
-import { lotBook } from "../lots/lot-book.ts";
+import { lotBook, rememberedCrossings } from "../lots/lot-book.ts";
 import { foldedCode, freeCode } from "../model/lot-code.ts";
 import type { Lot, Plan } from "../model/plan.ts";
 import { nextId, patched } from "./edit.ts";
@@ -18,6 +18,7 @@ export function lotsToCopy(plan: Plan, things: readonly Naming[]): readonly Lot[
         amount: undefined,
         partOf: undefined,
         grownFrom: undefined,
+        crossedBefore: rememberedCrossings(plan.lots, lot, () => true),
       }),
     );
 }

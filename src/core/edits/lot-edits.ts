@@ -61,7 +61,9 @@ export function removeLots(ids: readonly string[], title: string): Edit {
     title,
     apply: (plan) => {
       const lots = plan.lots.filter(({ id }) => !gone.has(id));
-      return lots.length === plan.lots.length ? plan : withoutMentions({ ...plan, lots }, gone);
+      return lots.length === plan.lots.length
+        ? plan
+        : withoutMentions({ ...plan, lots }, gone, plan);
     },
   };
 }

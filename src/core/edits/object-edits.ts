@@ -1,6 +1,7 @@
 /** Adding, changing and removing beds, plantings, surroundings and varieties. */
 import type { Kind } from "../kinds/crop.ts";
 import { planBook } from "../kinds/own-kinds.ts";
+import { rememberedCrossings } from "../lots/lot-book.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Bed, Layout, Lot, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
 import { type Edit, inLayout, mapItem, mapItems, patched } from "./edit.ts";
@@ -175,7 +176,7 @@ export function removeVariety(id: string, title: string): Edit {
           plantings: layout.plantings.filter((planting) => planting.variety !== id),
         })),
       };
-      return gone.size === 0 ? next : withoutMentions(next, gone);
+      return gone.size === 0 ? next : withoutMentions(next, gone, plan);
     },
   };
 }
@@ -202,8 +203,11 @@ export function moveStart(layoutId: string, planting: Planting, date: DayNumber)
   return changePlantings(layoutId, [planting.id], { start }, title);
 }
 
-/** Takes the lots out of whatever names them. */
-export function withoutMentions(plan: Plan, gone: ReadonlySet<string>): Plan {
+/**
+ * Takes the lots out of whatever names them. What is grown of them remembers their crossings.
+ * @param before the plan with these lots still in it
+ */
+export function withoutMentions(plan: Plan, gone: ReadonlySet<string>, before: Plan): Plan {
   const unnamed = <T extends { readonly lots?: readonly string[] | undefined }>(thing: T): T => {
     if (!thing.lots?.some((id) => gone.has(id))) return thing;
     const { lots, ...rest } = thing;
@@ -219,7 +223,11 @@ export function withoutMentions(plan: Plan, gone: ReadonlySet<string>): Plan {
       };
       const { partOf, grownFrom } = lot;
       if (![...(partOf ?? []), ...(grownFrom ?? [])].some((id) => gone.has(id))) return lot;
-      return patched(lot, { partOf: left(partOf), grownFrom: left(grownFrom) });
+      return patched(lot, {
+        partOf: left(partOf),
+        grownFrom: left(grownFrom),
+        crossedBefore: rememberedCrossings(before.lots, lot, (id) => gone.has(id)),
+      });
     }),
     varieties: mapItems(plan.varieties, (variety) => {
       const toSetOut = variety.toSetOut && mapItems(variety.toSetOut, unnamed);

@@ -42,6 +42,8 @@ export interface LookBack {
   /** Lots of a hybrid or of another variety, with the lots grown from them. */
   readonly strangers: readonly LineLot[];
   readonly mixed: readonly LineLot[];
+  /** Codes of lots that were not kept apart and are no longer on the shelf. */
+  readonly crossedBefore: readonly string[];
 }
 
 export function lookBack(line: LineLot): LookBack {
@@ -57,6 +59,7 @@ export function lookBack(line: LineLot): LookBack {
     starts: all.filter(({ parents }) => parents.length === 0),
     strangers: all.filter(isStranger),
     mixed: all.filter(({ how, parents }) => how === "mixed" || parents.length > 1),
+    crossedBefore: [...new Set(all.flatMap(({ lot }) => lot.crossedBefore ?? []))],
   };
 }
 

@@ -145,7 +145,10 @@ function withPast(bare: Omit<LineLot, "past">): LineLot {
     lost: size === null ? lost : 1 - (1 - lost) * (1 - inbreedingOver([size])),
     through,
     hasUnknown: before.some((each) => each.hasUnknown) || (growing !== null && size === null),
-    hasCrossing: before.some((each) => each.hasCrossing) || ownWord === "not met",
+    hasCrossing:
+      before.some((each) => each.hasCrossing) ||
+      ownWord === "not met" ||
+      bare.lot.crossedBefore !== undefined,
     hasDoubt: before.some((each) => each.hasDoubt) || ownWord === "not told",
   };
   return { ...bare, past };

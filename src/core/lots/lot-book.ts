@@ -1,4 +1,8 @@
-/** Lots looked up by id, code and variety, and which of them a planting is sown from. */
+/**
+ * Lots looked up by id, code and variety, which of them a planting is sown from, and what they must
+ * remember of lots that go off the shelf.
+ */
+import { LIMITS } from "../model/limits.ts";
 import { foldedCode } from "../model/lot-code.ts";
 import type { Lot, Plan, Planting, Variety } from "../model/plan.ts";
 
@@ -59,4 +63,34 @@ export function lotCodesToSow(
   return lotsToSow(plan, planting, variety)
     .map(({ code }) => code)
     .join(", ");
+}
+
+/** Codes of a lot and of those it comes from that were not kept apart, as their records say. */
+export function crossedForebears(lots: readonly Lot[], start: Lot): readonly string[] {
+  const byId = new Map(lots.map((lot) => [lot.id, lot]));
+  const seen = new Set([start]);
+  const codes = new Set<string>();
+  for (const lot of seen) {
+    lot.crossedBefore?.forEach((code) => codes.add(code));
+    if (lot.isolation?.standing === "conflict") codes.add(lot.code);
+    for (const id of [...(lot.partOf ?? []), ...(lot.grownFrom ?? [])]) {
+      const parent = byId.get(id);
+      if (parent) seen.add(parent);
+    }
+  }
+  return [...codes];
+}
+
+/** What a lot is to remember of parents that go: with what it remembers already; undefined for nothing. */
+export function rememberedCrossings(
+  lots: readonly Lot[],
+  lot: Lot,
+  going: (id: string) => boolean,
+): string[] | undefined {
+  const parents = new Set([...(lot.partOf ?? []), ...(lot.grownFrom ?? [])].filter(going));
+  const lost = lots
+    .filter(({ id }) => parents.has(id))
+    .flatMap((parent) => crossedForebears(lots, parent));
+  const codes = [...new Set([...(lot.crossedBefore ?? []), ...lost])];
+  return codes.length === 0 ? undefined : codes.slice(0, LIMITS.lotRefs);
 }

@@ -192,6 +192,8 @@ export const lot = record({
   partOf: z.optional(listOf(id, LIMITS.lotRefs)),
   /** Own: lots its plants were sown from. */
   grownFrom: z.optional(listOf(id, LIMITS.lotRefs)),
+  /** Codes of lots it comes from that were not kept apart and are no longer on the shelf. */
+  crossedBefore: z.optional(listOf(name, LIMITS.lotRefs)),
   /** Own: how it was isolated, frozen at harvest. */
   isolation: z.optional(isolation),
   amount: z.optional(amount),

@@ -4,6 +4,7 @@
  */
 import { type Edit, nextId, patched } from "../edits/edit.ts";
 import { kindsBrought } from "../edits/kinds-brought.ts";
+import { lotsWithParents } from "../generations/line.ts";
 import { foldedCode, freeCode } from "../model/lot-code.ts";
 import type { Lot, OwnKind, Plan, StoragePlace, Variety } from "../model/plan.ts";
 
@@ -27,7 +28,8 @@ export function lotsFromBefore(plan: Plan, before: Plan): LotsBrought {
   const varieties = varietiesBrought(plan, before, kinds.idOf);
   const places = placesBrought(plan, before);
   const twins = twinsOf(plan, before, varieties.idOf);
-  const coming = before.lots.filter(({ id }) => !twins.has(id));
+  // Their plots stay behind: what they were sown from comes with them.
+  const coming = lotsWithParents(before).filter(({ id }) => !twins.has(id));
   const ids = lotIds(plan, coming, twins);
   const codes = new Set(plan.lots.map(({ code }) => foldedCode(code)));
   const recoded: { from: string; to: string }[] = [];
@@ -39,6 +41,7 @@ export function lotsFromBefore(plan: Plan, before: Plan): LotsBrought {
       { ...lot, code, id: ids.get(lot.id) ?? lot.id, variety: varieties.idOf(lot.variety) },
       {
         partOf: lot.partOf?.map((id) => ids.get(id) ?? id),
+        grownFrom: lot.grownFrom?.map((id) => ids.get(id) ?? id),
         stored: lot.stored?.map((stay) => ({ ...stay, place: places.idOf(stay.place) })),
       },
     );

@@ -121,6 +121,11 @@ export function pastSentences(line: LineLot): readonly string[] {
           `${codes(back.notMet)} ${times === 1 ? "was" : "were"} not kept apart: crosses may be in all that came of ${times === 1 ? "it" : "them"}. Were one seed in a hundred foreign each time, ${percentText(foreignAfter(0.01, times))} of the heritage would be.`,
         ]
       : []),
+    ...(back.crossedBefore.length > 0
+      ? [
+          `${listed(back.crossedBefore)}, no longer on the shelf, ${back.crossedBefore.length === 1 ? "was" : "were"} not kept apart: crosses may be in all that came of ${back.crossedBefore.length === 1 ? "it" : "them"}.`,
+        ]
+      : []),
     ...(back.notTold.length > 0
       ? [`Whether ${codes(back.notTold)} was kept apart cannot be told from its record.`]
       : []),

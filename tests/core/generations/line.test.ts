@@ -1,5 +1,7 @@
 /** Lots and plots as a line: what is known of it, and what is said to be unknown. */
 import { describe, expect, test } from "vitest";
+import { lotsToCopy } from "../../../src/core/edits/clip-lots.ts";
+import { removeLots } from "../../../src/core/edits/lot-edits.ts";
 import { lineBook } from "../../../src/core/generations/line.ts";
 import { lookBack, motherLot, withForebears } from "../../../src/core/generations/line-past.ts";
 import { plannedGrowings } from "../../../src/core/generations/planned-growing.ts";
@@ -144,6 +146,21 @@ describe("a crossing is never forgotten", () => {
       hasCrossing: false,
       hasDoubt: true,
     });
+  });
+
+  test("nor when the crossed lot, or one between, is deleted from the shelf", () => {
+    for (const gone of [["b"], ["b", "c"], ["a", "b", "mix"]]) {
+      const plan = removeLots(gone, "Delete").apply(planWith("kale", all));
+      const part = lineBook(plan, book).lot("part");
+      expect(part?.past.hasCrossing, gone.join()).toBe(true);
+      expect(part && lookBack(part).crossedBefore, gone.join()).toEqual(["B"]);
+      expect(lineBook(plan, book).lot("clean")?.past.hasCrossing).toBe(false);
+    }
+  });
+
+  test("nor when what was grown of it is copied to another plan", () => {
+    const [copy] = lotsToCopy(planWith("kale", all), [{ lots: ["c"] }]);
+    expect(copy).toMatchObject({ code: "C", crossedBefore: ["B"] });
   });
 
   test("a part keeps the record of a parent that is no longer on the shelf", () => {

@@ -46,6 +46,7 @@ test("a lot cleaned after the step comes with its place, its mother and an id of
     lots: [
       ...before.lots,
       lot("lot-2", "P-27", { harvestYear: 2027, partOf: ["lot-1"], stored: [{ place: "tin" }] }),
+      lot("lot-9", "P-28", { harvestYear: 2027, grownFrom: ["lot-2"] }),
     ],
     storagePlaces: [shelf, { id: "tin", name: "Tin" }],
   };
@@ -55,6 +56,7 @@ test("a lot cleaned after the step comes with its place, its mother and an id of
   expect(after.lots.slice(0, 2)).toEqual(busy.lots);
   expect(after.lots.slice(2)).toEqual([
     lot("lot-3", "P-27", { harvestYear: 2027, partOf: ["lot-1"], stored: [{ place: "tin" }] }),
+    lot("lot-9", "P-28", { harvestYear: 2027, grownFrom: ["lot-3"] }),
   ]);
   expect(after.storagePlaces).toEqual(later.storagePlaces);
   expect(lotsFromBefore(after, later).lots, "a second time").toEqual([]);
