@@ -1,6 +1,7 @@
 /** What the step to the next season takes along and makes, in words: for the dialog and the command. */
 import { longDate } from "../model/day.ts";
-import type { Plan, Variety } from "../model/plan.ts";
+import type { Plan, SeedAmount, Variety } from "../model/plan.ts";
+import type { SownLot } from "./lots-sown.ts";
 import type { Fate, PlotFate } from "./plot-fate.ts";
 import { counted, fateWords, plotCount } from "./season-words.ts";
 
@@ -61,8 +62,18 @@ export function headOfSeedList({ varieties }: Plan): readonly Variety[] {
   return varieties.filter(({ reason }) => reason !== undefined);
 }
 
-/** Plots named before the rest is counted only. */
+/** Plots and lots named before the rest is counted only. */
 const NAMED_PLOTS = 8;
+
+/** What the sowing list says was taken from lots; empty: nothing. */
+export function sownWords(sown: readonly SownLot[]): string {
+  const text = ({ unit, value }: SeedAmount) => `${value} ${unit}`;
+  const named = sown
+    .slice(0, NAMED_PLOTS)
+    .map(({ lot, taken, left }) => `${lot.code} ${text(taken)}, ${text(left)} left`);
+  const more = sown.length - named.length;
+  return `${named.join("; ")}${more > 0 ? `; and ${more} more` : ""}`;
+}
 
 /** Harvests that are on no shelf yet; empty: none. */
 export function unshelvedWords(plots: readonly PlotFate[]): string {

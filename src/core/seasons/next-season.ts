@@ -9,6 +9,7 @@ import type { DayNumber } from "../model/day.ts";
 import { layoutOf } from "../model/layouts.ts";
 import type { Layout, Plan, Planting, Site } from "../model/plan.ts";
 import { cropsAhead } from "./crops-ahead.ts";
+import { lotsLessSown, lotsSown } from "./lots-sown.ts";
 import { surroundingAhead } from "./neighbours-ahead.ts";
 import type { PlotFate } from "./plot-fate.ts";
 import { type NextSeasonChoices, chosenFates, neighbourChoice } from "./season-choices.ts";
@@ -23,14 +24,15 @@ import { seedListAhead } from "./seed-list-ahead.ts";
 export function nextSeason(plan: Plan, choices: NextSeasonChoices): Plan {
   const years = yearsAhead(plan.season, choices.season);
   const plots = chosenFates(plan, choices);
+  // The plots stay behind: what they were sown from goes into the lots harvested there.
+  const lots = lotsWithParents(plan);
   const { chosenLayout: _, ...rest } = plan;
   const next: Plan = {
     ...rest,
     id: choices.id,
     title: choices.title,
     season: choices.season,
-    // The plots stay behind: what they were sown from goes into the lots harvested there.
-    lots: lotsWithParents(plan),
+    lots: choices.takesSown ? lotsLessSown(lots, lotsSown(plan, choices.layout, plots)) : lots,
     site: siteAhead(plan.site, years),
     surroundings: plan.surroundings.flatMap(
       (item) => surroundingAhead(item, neighbourChoice(item, choices), years) ?? [],

@@ -23,6 +23,8 @@ export interface NextSeasonChoices {
   readonly neighbours: ReadonlyMap<string, NeighbourChoice>;
   /** Whether plants and seed wanted this season are wanted again of what need not be renewed. */
   readonly keepsWanted: boolean;
+  /** Whether what was sown, by the sowing list, is taken off the shelf. */
+  readonly takesSown: boolean;
 }
 
 /** What is offered first. */
@@ -41,6 +43,8 @@ export function offeredChoices(
     wentToSeed: new Map(),
     neighbours: new Map(),
     keepsWanted: false,
+    // Amounts are the grower's word: they are not changed by a reckoning unasked.
+    takesSown: false,
   };
 }
 

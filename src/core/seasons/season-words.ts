@@ -22,7 +22,7 @@ export const wentToSeedWords: Readonly<Record<PlotFate["wentToSeed"], string>> =
 
 export const neighbourWords: Readonly<Record<NeighbourChoice, string>> = {
   ask: "to be asked again",
-  same: "the same every year",
+  same: "same every year",
   leave: "not there any more",
 };
 

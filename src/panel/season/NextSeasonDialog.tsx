@@ -9,7 +9,7 @@ import {
 import type { Plan } from "../../core/model/plan.ts";
 import { beginSeason, keptSeasons } from "../../store/files/next-season-plan.ts";
 import { newPlanId } from "../../store/keeping/plan-copy.ts";
-import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
+import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
 import { useKept, windowNow } from "../state/plan-actions.ts";
@@ -55,12 +55,7 @@ export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) 
         <ComesAlong plan={plan} next={next} choices={choices} onSet={set} />
         <NextSeasonPlots plan={plan} plots={plots} choices={choices} onSet={set} />
         <NextSeasonNeighbours plan={plan} choices={choices} onSet={set} />
-        <NextSeasonSeed plan={plan} next={next} plots={plots} on={choices.on} />
-        <CheckField
-          label="Want as many plants again of what need not be renewed"
-          isOn={choices.keepsWanted}
-          onSet={(keepsWanted) => set({ keepsWanted })}
-        />
+        <NextSeasonSeed plan={plan} next={next} plots={plots} choices={choices} onSet={set} />
         <ThisSeasonFile plan={plan} />
         <NextSeasonFaults plan={plan} faults={faults} fault={fault} onOpened={onClose} />
         <p className="dialog-actions">
