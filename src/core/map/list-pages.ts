@@ -1,5 +1,5 @@
 /** Pages of words after the map: the notes in columns, and the lists. */
-import { type FlowItem, flowInto } from "../page/flow.ts";
+import { type FlowItem, type Flowed, flowInto } from "../page/flow.ts";
 import { mapTitle } from "./map-text.ts";
 import type { PageFrame } from "../page/page-frame.ts";
 import { PAGE_MARGIN_MM } from "../page/page-frame.ts";
@@ -109,12 +109,31 @@ function flowed(
   let filledMm = 0;
   let waiting = typeof items === "function" ? items(rooms[0]?.width ?? 0) : items;
   while (waiting.length > 0) {
-    const made = flowInto(waiting, rooms);
+    const made = evenColumns(waiting, rooms);
     bodies.push(scaledMarks(made.marks, about, share));
     filledMm = made.filledMm * share;
     waiting = made.rest;
   }
   return { bodies, share, filledMm };
+}
+
+/** Filled in turn; where all goes in, with columns about equally high. */
+function evenColumns(items: readonly FlowItem[], rooms: readonly Box[]): Flowed {
+  let best = flowInto(items, rooms);
+  if (best.rest.length > 0 || rooms.length === 1) return best;
+  let [low, high] = [0, best.filledMm];
+  for (let step = 0; step < EVEN_STEPS; step += 1) {
+    const height = (low + high) / 2;
+    const tried = flowInto(
+      items,
+      rooms.map((room) => ({ ...room, height })),
+    );
+    if (tried.rest.length === 0 && tried.filledMm <= best.filledMm) {
+      best = tried;
+      high = height;
+    } else low = height;
+  }
+  return best;
 }
 
 /** The same number of pages, the lowest columns with which it comes out. */
