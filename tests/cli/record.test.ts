@@ -72,6 +72,37 @@ describe("check --as-grown", () => {
   });
 });
 
+describe("paper and files as grown", () => {
+  const path = () => fileOf("paper.json", garden([entry("e1", "q", "06-20", "first flower")]));
+  const grown = ["--as-grown", "--on", "2027-06-20"];
+
+  test("pairs follow the record, and follow the plan without it", () => {
+    const args = ["export", path(), "--format", "pairs", "-o", "-"];
+    expect(program.run(args).stdout).not.toContain("conflict");
+    expect(program.run([...args, ...grown]).stdout).toContain("conflict");
+  });
+
+  test("what is always made as planned refuses the reading", () => {
+    const { code, stderr } = program.run([
+      "export",
+      path(),
+      "--format",
+      "sowing-csv",
+      "-o",
+      "-",
+      ...grown,
+    ]);
+    expect(code).toBe(2);
+    expect(stderr).toContain("sowing-csv is made as planned");
+  });
+
+  test("a day without the reading is refused by map as well", () => {
+    const { code, stderr } = program.run(["map", path(), "-o", "-", "--on", "2027-06-20"]);
+    expect(code).toBe(2);
+    expect(stderr).toContain("--on goes with --as-grown");
+  });
+});
+
 describe("merge", () => {
   test("keeps every entry of both and lists the changes to the plan, left as ours unless taken", () => {
     const ours = garden([entry("a", "p", "06-01", "note"), entry("both", "p", "06-02", "note")]);

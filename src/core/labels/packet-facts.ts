@@ -37,7 +37,9 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
     const parents = lotCodesToSow(plan, planting, variety);
     const tested = germinationWords(harvested, kind);
     const ripe = result.standById.get(planting.id)?.ripe;
-    const year = civilFromDay(ripe?.likely ?? plan.season.last).year;
+    const year = harvested?.harvestYear ?? civilFromDay(ripe?.likely ?? plan.season.last).year;
+    // Plants that were harvested go before those that were to stand.
+    const plants = harvested?.from?.plants ?? planting.plants;
     const own = pairs.filter(({ seedParent }) => seedParent === planting.id);
     return {
       headIs: "name",
@@ -56,13 +58,13 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
           ? isolationLine(harvested.isolation)
           : isolationWords(own, input.grownOn !== undefined),
         `Grown at ${plan.site.name === "" ? BLANK : plan.site.name}`,
-        savedFrom(planting.plants),
+        savedFrom(plants),
       ]),
       machine: plotCode(planting.code, lot),
       missing: present([
         lot === "" ? "lot" : "",
         plan.site.name === "" ? "where it was grown" : "",
-        planting.plants === undefined ? "plants saved from" : "",
+        plants === undefined ? "plants saved from" : "",
         tested ? "" : "germination and month of the test",
       ]),
     };

@@ -115,7 +115,10 @@ test("the packet is that lot's, by the planting it names even after the plot has
   const label = packetLabels(checkLayout(moved, "layout-1"), "").find(
     ({ head }) => head === "Variety p",
   );
-  expect(label?.lines.join("\n")).toContain("Lot VP-27-01");
+  const lines = label?.lines.join("\n") ?? "";
+  expect(lines).toContain("Lot VP-27-01");
+  expect(lines, "the plants harvested, not those planned").toContain("Saved from 30 plants");
+  expect(lines, "as it was frozen, not as planned").toContain("Isolation as grown: ");
 });
 
 test("a parent that is taken off the shelf is named no more", () => {
