@@ -107,6 +107,7 @@ describe("the main job in Chromium", () => {
     // The page is drawn, not only written: the first sheet has a fair share of ink.
     execFileSync("pdftoppm", [
       "-gray",
+      "-singlefile",
       "-r",
       "60",
       "-f",
@@ -116,7 +117,7 @@ describe("the main job in Chromium", () => {
       path,
       join(folder, "page"),
     ]);
-    const image = readFileSync(join(folder, "page-1.pgm"));
+    const image = readFileSync(join(folder, "page.pgm"));
     const dark = image.filter((value) => value < 128).length / image.length;
     expect(dark).toBeGreaterThan(0.01);
   });

