@@ -47,10 +47,11 @@ describe("paper in a thread of its own", () => {
     });
     // In the window's own thread the map alone is one task of half a second.
     const began = await page.evaluate(() => performance.now());
-    await Promise.all([page.waitForEvent("download"), save().click()]);
+    const longest = { timeout: 100_000 };
+    await Promise.all([page.waitForEvent("download", longest), save().click()]);
     await dialog()
       .getByText(/^Made /)
-      .waitFor();
+      .waitFor(longest);
     const took = (await page.evaluate(() => performance.now())) - began;
     const tasks = await page.evaluate(() => (globalThis as Watched).tasks ?? []);
     const long = tasks.filter((duration) => duration > 200);
