@@ -1,8 +1,8 @@
 /**
  * `npm run pictures`: makes the pictures of the documents anew, from the program as it is: those of
- * paper with the command line, those of the screen in Chromium over the built site. With words only
- * the pictures whose names hold one of them: `npm run pictures -- print- walk`. Look at each before
- * it is kept.
+ * paper with the command line, those of the screen in Chromium over the built site; and the printed
+ * samples. With words only those whose names hold one of them: `npm run pictures -- print- walk`.
+ * Look at each before it is kept.
  */
 import { execFileSync } from "node:child_process";
 import { copyFileSync, mkdtempSync, rmSync } from "node:fs";
@@ -36,6 +36,16 @@ const PDFS = {
   packets: ["export", SOLVED, "--format", "packet-labels"],
 };
 
+/** Printed samples of the sample plans, sample-plots/printed. */
+const PRINTED = {
+  "garden-to-solve-map": ["map", SOLVE, "-o"],
+  "garden-solved-map": ["map", SOLVED, "--with", "bed-cards,calendar,isolation,set-out", "-o"],
+  "garden-solved-compared": ["compare", SOLVED, "--pdf"],
+  "garden-solved-packets": ["export", SOLVED, "--format", "packet-labels", "-o"],
+  "garden-solved-stakes": ["export", SOLVED, "--format", "stake-labels", "-o"],
+  "two-acre-field-map": ["map", "sample-plots/two-acre-field.json", "-o"],
+};
+
 const words = process.argv.slice(2);
 const isWanted = (name) => words.length === 0 || words.some((word) => name.includes(word));
 
@@ -43,21 +53,30 @@ if (!installPackages()) process.exit(1);
 const folder = mkdtempSync(join(tmpdir(), "wideberth-pictures-"));
 try {
   const paper = Object.keys(PAPER).filter(isWanted);
-  if (paper.length > 0) paperPictures(paper);
+  const printed = Object.keys(PRINTED).filter(isWanted);
+  if (paper.length + printed.length > 0) {
+    build(["--ssr", "--outDir", join(folder, "cli")]);
+    paperPictures(paper);
+    for (const name of printed) {
+      run([...PRINTED[name], `${repository}sample-plots/printed/${name}.pdf`]);
+      console.log(`sample-plots/printed/${name}.pdf`);
+    }
+  }
   const { screenPictures } = await import("./screen-pictures.mjs");
   await screenPictures(folder, isWanted, keep);
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
 
+/** The command line, whose words are not for here. */
+function run(args) {
+  return execFileSync(process.execPath, [join(folder, "cli/wideberth.mjs"), ...args], {
+    cwd: repository,
+    stdio: ["ignore", "ignore", "pipe"],
+  });
+}
+
 function paperPictures(names) {
-  const cli = join(folder, "cli");
-  build(["--ssr", "--outDir", cli]);
-  const run = (args) =>
-    execFileSync(process.execPath, [join(cli, "wideberth.mjs"), ...args], {
-      stdio: ["ignore", "ignore", "pipe"],
-      cwd: repository,
-    });
   const made = new Map();
   const pdfOf = (of) => {
     const file = made.get(of) ?? join(folder, `${of.replaceAll(" ", "-")}.pdf`);
