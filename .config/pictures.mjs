@@ -39,11 +39,24 @@ const PDFS = {
 /** Printed samples of the sample plans, sample-plots/printed. */
 const PRINTED = {
   "garden-to-solve-map": ["map", SOLVE, "-o"],
-  "garden-solved-map": ["map", SOLVED, "--with", "bed-cards,calendar,isolation,set-out", "-o"],
+  "garden-solved-map": [
+    "map",
+    SOLVED,
+    "--with",
+    "bed-cards,calendar,harvest,isolation,set-out",
+    "-o",
+  ],
   "garden-solved-compared": ["compare", SOLVED, "--pdf"],
   "garden-solved-packets": ["export", SOLVED, "--format", "packet-labels", "-o"],
   "garden-solved-stakes": ["export", SOLVED, "--format", "stake-labels", "-o"],
-  "two-acre-field-map": ["map", "sample-plots/two-acre-field.json", "-o"],
+  "two-acre-field-shelf-packets": [
+    "export",
+    "sample-plots/two-acre-field.json",
+    "--format",
+    "lot-labels",
+    "-o",
+  ],
+  "two-acre-field-map": ["map", "sample-plots/two-acre-field.json", "--paper", "Letter", "-o"],
 };
 
 const words = process.argv.slice(2);
