@@ -140,10 +140,16 @@ export function drawPlantingCode(
     const heightPx = box.heightPx + (index === 0 ? GROUND_BESIDE_PX : 0);
     const place = labelPlace(shape, outline, brush.view, { widthPx, heightPx });
     if (!place) continue;
-    const at = sector ? toPx(brush.view, middleOf(sector)) : place.at;
+    const at = sector ? sectorPlace(place.at, toPx(brush.view, middleOf(sector))) : place.at;
     turned(brush, at, place.angle, () => drawCodeBox(brush, item, box, widthPx, look));
     return;
   }
+}
+
+/** Farther out than the middle of the sector, so that two codes on a short bed lie apart. */
+function sectorPlace(middle: Point, ofSector: Point): Point {
+  const onward = (from: number, to: number) => from + (to - from) * 1.5;
+  return { x: onward(middle.x, ofSector.x), y: onward(middle.y, ofSector.y) };
 }
 
 function middleOf(corners: readonly Point[]): Point {
