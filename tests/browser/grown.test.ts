@@ -83,7 +83,7 @@ describe("as grown in Chromium", () => {
     const lots = page.getByRole("listbox", { name: "Lots on the shelf" });
     await lots.getByRole("option").filter({ hasText: "ST-27-01" }).click();
     const particulars = page.getByRole("region", { name: "Particulars" });
-    await particulars.getByText("Grown from").waitFor();
+    await particulars.getByText("Grown from").first().waitFor();
     const started = page.waitForEvent("download");
     await particulars.getByRole("button", { name: "Isolation report (PDF)" }).click();
     const path = join(tmpdir(), `wideberth-isolation-${process.pid}.pdf`);
