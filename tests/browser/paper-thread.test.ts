@@ -3,6 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { writePlan } from "../../src/core/model/read-plan.ts";
 import { beddedPlan } from "../bench/bedded-field.ts";
+import { otherFace } from "../support/other-face.ts";
 import { textOf } from "../support/printed.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
 import { dropFile } from "./drop-file.ts";
@@ -83,7 +84,7 @@ describe("paper in a thread of its own", () => {
       .toBe(0);
   });
 
-  test("names in a script the face lacks are told, and set once a face has them", async () => {
+  test("a face is tried and kept on the device; a file that is none is refused by name", async () => {
     await page.getByRole("button", { name: "Paper", exact: true }).first().click();
     expect(await dialog().innerText()).not.toContain("no letters for");
     await dialog().getByText("Letters the program has not").click();
@@ -107,6 +108,20 @@ describe("paper in a thread of its own", () => {
     await dialog()
       .getByText(/packed for the web \(WOFF2\)/)
       .waitFor();
+    await dialog()
+      .locator("input[type=file]")
+      .setInputFiles({
+        name: "own.ttf",
+        mimeType: "font/ttf",
+        buffer: Buffer.from(otherFace()),
+      });
+    await dialog().getByText("In use: own.ttf.").waitFor();
+    await dialog().getByRole("button", { name: "Close" }).click();
+    await page.getByRole("button", { name: "Paper", exact: true }).first().click();
+    await dialog().getByText("Letters the program has not").click();
+    await dialog().getByText("In use: own.ttf.").waitFor();
+    await dialog().getByRole("button", { name: "Remove it" }).click();
+    await expect.poll(() => dialog().getByText("In use: own.ttf.").count()).toBe(0);
     await dialog().getByRole("button", { name: "Close" }).click();
   });
 
