@@ -44,7 +44,6 @@ export function cardWords(planting: Planting, axes: BedAxes, checked: CheckedLay
       ]
         .filter((part) => part !== "")
         .join("; "),
-      seedTakingLines(checked.result.stands).get(planting.id) ?? "",
       planting.note ?? "",
     ].filter((part) => part !== ""),
     orders: [

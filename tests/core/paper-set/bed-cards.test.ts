@@ -156,6 +156,11 @@ describe("where in the bed", () => {
 });
 
 test("whoever takes seed is told to take it alike of so many plants", () => {
-  const words = wordsOf(cards()).join(" ");
-  expect(words).toMatch(/Take equal seed from (each of at least \d+|all \d+) plants/);
+  const words = wordsOf(cards()).filter((each) => /^Take (equal )?seed from/.test(each));
+  const kept = garden.result.stands.filter(
+    ({ isSeedParent, planting: on }) => isSeedParent && on?.bed !== undefined,
+  );
+  expect(words.join(" ")).toMatch(/(each of at least|all) \d+ plants/);
+  // Once for each planting kept for seed.
+  expect(words).toHaveLength(kept.length);
 });
