@@ -16,7 +16,7 @@ describe("arranging in Chromium", () => {
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await openSample(page, siteUrl());
     await page
-      .getByText(/^3 conflicts/)
+      .getByText(/3 conflicts/)
       .first()
       .waitFor();
   });

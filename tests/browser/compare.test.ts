@@ -18,7 +18,7 @@ describe("comparing layouts in Chromium", () => {
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await openSample(page, siteUrl());
     await page
-      .getByText(/^3 conflicts/)
+      .getByText(/3 conflicts/)
       .first()
       .waitFor();
     await page.getByRole("button", { name: "Compare", exact: true }).click();

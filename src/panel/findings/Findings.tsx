@@ -11,14 +11,26 @@ import { newsWords, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import "./findings.css";
 
-/** How the plan is read and what the field changed: only for plans with a record. */
-const GrownHead = lazy(async () => ({
-  default: (await import("../grown/GrownHead.tsx")).GrownHead,
-}));
+/** In the place of a part that cannot be fetched: the findings themselves stay in sight. */
+function NotLoaded() {
+  return <p className="soft">A part of the findings could not be loaded. Is the network there?</p>;
+}
+const notLoaded = { default: NotLoaded };
 
-const AcceptedFindings = lazy(async () => ({
-  default: (await import("./AcceptedFindings.tsx")).AcceptedFindings,
-}));
+/** How the plan is read and what the field changed: only for plans with a record. */
+const GrownHead = lazy(() =>
+  import("../grown/GrownHead.tsx").then(
+    ({ GrownHead: Loaded }) => ({ default: Loaded }),
+    () => notLoaded,
+  ),
+);
+
+const AcceptedFindings = lazy(() =>
+  import("./AcceptedFindings.tsx").then(
+    ({ AcceptedFindings: Loaded }) => ({ default: Loaded }),
+    () => notLoaded,
+  ),
+);
 
 /** Lines listed before "show more": a field full of conflicts must not slow the drag. */
 const FIRST_LINES = 60;
