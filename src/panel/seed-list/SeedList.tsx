@@ -1,4 +1,12 @@
-import { type RefObject, memo, useDeferredValue, useEffect, useMemo, useState } from "react";
+import {
+  type RefObject,
+  memo,
+  useCallback,
+  useDeferredValue,
+  useEffect,
+  useMemo,
+  useState,
+} from "react";
 import type { Hatch } from "../../core/page/hatch.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { oneOf, stored } from "../../store/window/stored.ts";
@@ -36,10 +44,10 @@ export function SeedList() {
   const [typed, setTyped] = useState("");
   const rows = useMemo(() => seedListRows(plan, layout, book), [plan, layout, book]);
   const listed = useMemo(() => inOrderOf(foundRows(rows, typed), order), [rows, typed, order]);
-  const pickOrder = (picked: SeedListOrder) => {
+  const pickOrder = useCallback((picked: SeedListOrder) => {
     storedOrder.save(picked);
     setOrder(picked);
-  };
+  }, []);
   return (
     <section className="region seed-list" aria-labelledby="seed-list-heading">
       <header className="region-head">
@@ -78,7 +86,9 @@ interface SeedListToolsProps {
   readonly onOrder: (order: SeedListOrder) => void;
 }
 
-function SeedListTools({ typed, order, onType, onOrder }: SeedListToolsProps) {
+/** Drawn when it changes itself: a drag changes the rows and nothing here. */
+const SeedListTools = memo(function SeedListTools(props: SeedListToolsProps) {
+  const { typed, order, onType, onOrder } = props;
   return (
     <div className="seed-tools">
       <input
@@ -104,7 +114,7 @@ function SeedListTools({ typed, order, onType, onOrder }: SeedListToolsProps) {
       </select>
     </div>
   );
-}
+});
 
 interface SeedListItemsProps {
   readonly rows: readonly SeedListRow[];

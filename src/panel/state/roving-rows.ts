@@ -14,12 +14,12 @@ export function useRovingRows(stop = STOP) {
   useEffect(() => {
     const stops = stopsOf(ref.current, stop);
     const current = stops.find(({ tabIndex }) => tabIndex === 0) ?? stops[0];
-    for (const each of stops) each.tabIndex = each === current ? 0 : -1;
+    for (const each of stops) reachByTab(each, each === current);
   });
   const onFocus = useCallback(
     (event: FocusEvent<HTMLUListElement>) => {
       if (!event.target.matches(stop)) return;
-      for (const each of stopsOf(ref.current, stop)) each.tabIndex = each === event.target ? 0 : -1;
+      for (const each of stopsOf(ref.current, stop)) reachByTab(each, each === event.target);
     },
     [stop],
   );
@@ -35,6 +35,12 @@ export function useRovingRows(stop = STOP) {
     [stop],
   );
   return { ref, onFocus, onKeyDown };
+}
+
+/** Written only where it changes: a drag draws long lists again and again. */
+function reachByTab(stop: HTMLElement, isReached: boolean): void {
+  const tabIndex = isReached ? 0 : -1;
+  if (stop.tabIndex !== tabIndex) stop.tabIndex = tabIndex;
 }
 
 function stopsOf(within: Element | null, stop: string): readonly HTMLElement[] {
