@@ -15,7 +15,7 @@ import { newBed } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { newVariety } from "./commands.ts";
 import { seedListRows } from "./seed-list-rows.ts";
-import { likelyBed, tryPlace } from "./place-trial.ts";
+import { type PlaceTrial, likelyBed, tryPlace } from "./place-trial.ts";
 import { bedLabel, conflictWords, followsWords, placeWords } from "./place-words.ts";
 
 interface PlaceDialogProps {
@@ -145,12 +145,16 @@ function Outcome({ kept, draft, variety, count }: OutcomeProps) {
       <p>{placeWords(trial?.found ?? null, count, kind, kept.plan.units)}</p>
       {follows !== "" && <p>{follows}</p>}
       {trial && (
-        <p className={trial.conflicts.length > 0 ? "conflict-text" : "clear-text"}>
-          {conflictWords(trial.conflicts)}
-        </p>
+        <p className={outcomeClass(trial)}>{conflictWords(trial.conflicts, trial.isUnsure)}</p>
       )}
     </div>
   );
+}
+
+/** Green only where nothing is left open. */
+function outcomeClass({ conflicts, isUnsure }: PlaceTrial): string {
+  if (conflicts.length > 0) return "conflict-text";
+  return isUnsure ? "caution-text" : "clear-text";
 }
 
 function wishOf({ method, date }: PlaceDraft, plants: number): PlantWish {

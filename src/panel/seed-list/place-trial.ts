@@ -10,6 +10,8 @@ export interface PlaceTrial {
   readonly found: FoundPlace;
   /** Titles of the conflicts it would bring. */
   readonly conflicts: readonly string[];
+  /** Whether it would bring something that cannot be told, such as a bloom without dates. */
+  readonly isUnsure: boolean;
 }
 
 /** Null where the bed has no room. */
@@ -26,13 +28,15 @@ export function tryPlace(
   const planting = found.start ? { ...fresh, start: found.start } : fresh;
   const edited = addPlantings(layout.id, [planting], "").apply(plan);
   const after = recheckLayout(kept, edited);
-  if (!after) return { found, conflicts: [] };
+  if (!after) return { found, conflicts: [], isUnsure: true };
   const known = new Set(kept.result.findings.map(({ id }) => id));
   const wording = wordingOf(after);
+  const brought = after.result.findings.filter(({ id }) => !known.has(id));
   return {
     found,
-    conflicts: after.result.findings
-      .filter(({ severity, id }) => severity === "conflict" && !known.has(id))
+    isUnsure: brought.some(({ severity }) => severity === "unknown"),
+    conflicts: brought
+      .filter(({ severity }) => severity === "conflict")
       .map((finding) => describeFinding(finding, wording).title),
   };
 }

@@ -46,8 +46,12 @@ export function followsWords(found: FoundPlace | null): string {
 }
 
 /** Whether it would bring conflicts there, and which. */
-export function conflictWords(conflicts: readonly string[]): string {
-  if (conflicts.length === 0) return "No new conflict there.";
+export function conflictWords(conflicts: readonly string[], isUnsure: boolean): string {
+  if (conflicts.length === 0) {
+    return isUnsure
+      ? "No new conflict found there, but not all is known: see the findings once it is placed."
+      : "No new conflict there.";
+  }
   const more = conflicts.length - MOST_NAMED;
   const named = conflicts.slice(0, MOST_NAMED).join("; ");
   return `✕ ${named}${more > 0 ? `; and ${more} more` : ""}.`;

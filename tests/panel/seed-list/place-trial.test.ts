@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { checkLayout } from "../../../src/core/checks/checked-layout.ts";
 import type { Kind } from "../../../src/core/kinds/crop.ts";
 import type { Variety } from "../../../src/core/model/plan.ts";
+import { conflictWords } from "../../../src/panel/seed-list/place-words.ts";
 import { likelyBed, tryPlace } from "../../../src/panel/seed-list/place-trial.ts";
 import { bedAt, book, day, plantingAt, rectangle, smallPlan } from "../../support/small-plan.ts";
 
@@ -35,4 +36,14 @@ test("the bed to begin with has room and brings no conflict, though it is not th
   const checked = kept();
   const variety = checked.plan.varieties[0] as Variety;
   expect(likelyBed(checked, variety, { kind: tomato, plants: 10, start })?.code).toBe("B03");
+});
+
+test("without a start it says that not all is known, and never that it is clear", () => {
+  const checked = kept();
+  const variety = checked.plan.varieties[0] as Variety;
+  const bed = checked.layout.beds[1];
+  if (!bed) throw new Error("There is a second bed.");
+  const trial = tryPlace(checked, bed, variety, { kind: tomato, plants: 10 });
+  expect(trial?.isUnsure).toBe(true);
+  expect(conflictWords(trial?.conflicts ?? [], true)).toContain("not all is known");
 });
