@@ -38,6 +38,8 @@ export const SITE_BUDGETS: Budgets = {
     dist: 30,
     "prove-worker": 130,
     "arrange-worker": 110,
+    "lay-out-worker": 125,
+    "clear-worker": 150,
     "read-camera": 48,
     "plot-map": 24,
     // All that paper and files are made of, off the window's thread; of that, the checks with kinds.

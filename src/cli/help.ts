@@ -62,6 +62,12 @@ wideberth compare PLAN [--json | --csv | --pdf FILE] [--layout NAME --layout NAM
     --pdf FILE     drawings at one ratio, measures and differences, to print
     --overlaid     with --pdf: the first layout drawn under each of the others
 
+wideberth lay-out PLAN -o FILE [--layout NAME]
+    Lays what the seed list still wants on the beds of a layout, in rows at its spacing and
+    started at a sensible date, in three new layouts: all grown this year, fewest covers,
+    roomiest distances. Says what each costs and what did not fit. PLAN stays as it is.
+    --layout NAME  the layout with the beds; without it the chosen or first one
+
 wideberth lots PLAN [--json | --csv]
     Prints the seed shelf: each lot with the band of its germination today, and
     which varieties to renew, most urgent first.

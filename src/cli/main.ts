@@ -7,6 +7,7 @@ import { check } from "./check.ts";
 import { compare } from "./compare.ts";
 import { exportFile } from "./export.ts";
 import { help } from "./help.ts";
+import { layOutList } from "./lay-out.ts";
 import { lots } from "./lots.ts";
 import { map } from "./paper/map.ts";
 import { merge } from "./merge.ts";
@@ -22,6 +23,7 @@ joinGroundReckoning(groundReckoning);
 const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>> = new Map([
   ["check", check],
   ["compare", compare],
+  ["lay-out", layOutList],
   ["lots", lots],
   ["map", map],
   ["merge", merge],

@@ -26,7 +26,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
     "beds generations",
     "checks edits",
     "crossing-share ground outlines record remedies shelf",
-    "fieldwork",
+    "clearing fieldwork",
     "arrange map seasons",
     "exchange labels paper-set",
     "compare",
@@ -89,6 +89,7 @@ const PANEL_EDGES: Readonly<Record<string, readonly string[]>> = {
   "panel/scan": ["panel/generations"],
   "panel/season": ["panel/record"],
   "panel/seed-list": [
+    "panel/arrange",
     "panel/beds",
     "panel/bloom",
     "panel/figures",

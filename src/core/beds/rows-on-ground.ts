@@ -15,6 +15,17 @@ const ORIGIN: Point = { x: 0, y: 0 };
  */
 export function rowsDirection(shape: AreaShape): number {
   if (shape.shape === "rectangle") return shape.turnDeg;
+  const known = directions.get(shape);
+  if (known !== undefined) return known;
+  const found = alongSmallestBox(shape);
+  directions.set(shape, found);
+  return found;
+}
+
+/** Asked again for the same bed with every plot that is laid in it. */
+const directions = new WeakMap<AreaShape, number>();
+
+function alongSmallestBox(shape: AreaShape): number {
   const corners = shapeCorners(shape);
   let best = { area: Number.POSITIVE_INFINITY, turnDeg: 0 };
   let before = corners.at(-1);

@@ -7,7 +7,7 @@ import { rootsOut } from "../beds/roots-out.ts";
 import type { Placed } from "../beds/place-planting.ts";
 
 /** Plants to place when the variety does not say how many are wanted. No source; our choice. */
-const UNASKED_PLANTS = 10;
+export const UNASKED_PLANTS = 10;
 
 /** Plants of a variety still to place in a layout; at least one. */
 export function plantsWanted(layout: Layout, variety: Variety): number {

@@ -13,3 +13,15 @@ export const arrangeLayout = opening(arrangeDialog, {
   whyNot: ({ plan, layoutId }) =>
     layoutOf(plan, layoutId).plantings.length === 0 ? "Nothing is planted yet" : null,
 });
+
+const layOutDialog = dialog(
+  "lay-out",
+  async () => (await import("./LayOutDialog.tsx")).LayOutDialog,
+);
+
+/** Lays out what the seed list still wants, three ways. */
+export const layOutSeedList = opening(layOutDialog, {
+  name: "Lay out the seed list ...",
+  group: "Layouts",
+  also: "place all varieties plant everything automatically",
+});

@@ -23,6 +23,7 @@ import { useHatches } from "../state/use-hatches.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
+import { layOutSeedList } from "../arrange/commands.ts";
 import { newVariety, varietyList } from "./commands.ts";
 import "./seed-list.css";
 
@@ -74,6 +75,9 @@ export function SeedList() {
         <CommandButton of={varietyList} className="quiet">
           Read or save as CSV
         </CommandButton>
+        {rows.some(({ isShort }) => isShort) && (
+          <CommandButton of={layOutSeedList} className="quiet" />
+        )}
       </div>
     </section>
   );

@@ -2,6 +2,7 @@ import { useState } from "react";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { bedRows, newBed } from "../beds/commands.ts";
+import { layOutSeedList } from "../arrange/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { newVariety, placeDialog, varietyList } from "../seed-list/commands.ts";
 import { commandById } from "./all-commands.ts";
@@ -61,6 +62,7 @@ function NextStep({ hasVariety, onHide }: NextStepProps) {
         <>
           <p>Step 3 of 3: drag each variety from the seed list onto a bed, or</p>
           <PlaceButton />
+          <CommandButton of={layOutSeedList} />
         </>
       ) : (
         <>

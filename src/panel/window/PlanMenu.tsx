@@ -40,6 +40,7 @@ export function PlanMenu() {
       <Item id="learn" />
       <Item id="own-kinds" />
       <Item id="variety-list" />
+      <Item id="lay-out" />
       <p className="menu-heading">Help</p>
       <Item id="settings" />
       <Item id="commands" />

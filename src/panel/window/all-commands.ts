@@ -1,5 +1,5 @@
 /** Every command of the program: menus, keys and the searchable list take them from here. */
-import { arrangeLayout } from "../arrange/commands.ts";
+import { arrangeLayout, layOutSeedList } from "../arrange/commands.ts";
 import { bedCommands, lineUpCommands } from "../beds/commands.ts";
 import { foldBloom } from "../bloom/commands.ts";
 import { clipboardCommands } from "../clipboard/commands.ts";
@@ -55,6 +55,7 @@ const lists = [
   ...toolCommands,
   ...layoutCommands,
   arrangeLayout,
+  layOutSeedList,
   ...keepingCommands,
   helpersCopies,
   ...sampleCommands,
