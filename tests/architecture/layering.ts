@@ -109,7 +109,6 @@ const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   jsqr: ["panel/scan"],
   "browser-fs-access": ["store"],
   konva: ["canvas"],
-  "react-konva": ["canvas"],
   react: ["app", "panel", "canvas", "store"],
   "react-dom": ["app", "panel"],
   zustand: ["app", "panel", "canvas", "store"],

@@ -19,7 +19,7 @@ export function PictureLayer({ colours }: { readonly colours: Colours }) {
     [picture, dots],
   );
   return picture && dots && picture.isHidden !== true && !isLeftOut ? (
-    <SheetShape colours={colours} draw={draw} />
+    <SheetShape colours={colours} draw={draw} isLowest />
   ) : null;
 }
 

@@ -1,5 +1,4 @@
 import { useEffect, useRef } from "react";
-import { Stage } from "react-konva/lib/ReactKonvaCore.js";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
@@ -17,6 +16,7 @@ import { useColours } from "../draw/sheet-colours.ts";
 import { useSketch } from "../tools/sketch-store.ts";
 import { tools } from "../tools/tool-list.ts";
 import { TypedFields } from "./TypedFields.tsx";
+import { StageContext, useStage } from "./use-stage.ts";
 import { listenToDrops } from "../input/variety-drop.ts";
 import { useView, zoomAboutMiddle } from "../scene/view-store.ts";
 import { visibleBounds } from "../scene/viewport.ts";
@@ -35,6 +35,8 @@ export function Sheet() {
   const widthPx = useView((state) => state.widthPx);
   const heightPx = useView((state) => state.heightPx);
   const colours = useColours();
+  const place = useRef<HTMLDivElement>(null);
+  const stage = useStage(place, { widthPx, heightPx });
   useSize(holder);
   usePixelRatio();
   useViewRequests(widthPx > 0 && heightPx > 0);
@@ -55,12 +57,13 @@ export function Sheet() {
         data-view={JSON.stringify(view)}
         style={{ background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
       >
-        <Stage width={widthPx} height={heightPx}>
+        <div ref={place} />
+        <StageContext value={stage}>
           <PictureLayer colours={colours} />
           <StaticLayer colours={colours} />
           <LiveLayer colours={colours} />
           <OverlayLayer colours={colours} />
-        </Stage>
+        </StageContext>
       </div>
       <DraftBar />
       <SheetSwitches />

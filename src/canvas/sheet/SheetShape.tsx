@@ -1,37 +1,62 @@
 import type { Context } from "konva/lib/Context.js";
-import type { Layer as LayerNode } from "konva/lib/Layer.js";
-import { useCallback, useEffect, useRef } from "react";
-import { Layer, Shape } from "react-konva/lib/ReactKonvaCore.js";
+import { Layer } from "konva/lib/Layer.js";
+import { Shape } from "konva/lib/Shape.js";
+import { useContext, useLayoutEffect, useState } from "react";
 import type { Brush } from "../draw/brush.ts";
 import type { Colours } from "../draw/sheet-colours.ts";
 import { useView } from "../scene/view-store.ts";
+import { StageContext } from "./use-stage.ts";
 
 interface SheetShapeProps {
   readonly colours: Colours;
   /** Draws the whole layer in pixels; a new function means that it must be drawn again. */
   readonly draw: (brush: Brush) => void;
+  /** Lies under all others, whenever it comes. */
+  readonly isLowest?: boolean;
 }
 
 /** One layer with one shape that draws everything on it, at most once a frame. */
-export function SheetShape({ colours, draw }: SheetShapeProps) {
+export function SheetShape({ colours, draw, isLowest = false }: SheetShapeProps) {
   const view = useView((state) => state.view);
   const widthPx = useView((state) => state.widthPx);
   const heightPx = useView((state) => state.heightPx);
   const ratio = useView((state) => state.ratio);
-  const layer = useRef<LayerNode>(null);
-  const paint = useCallback(
-    ({ _context: context }: Context) => {
-      if (widthPx > 0 && heightPx > 0) draw({ context, view, colours, ratio, widthPx, heightPx });
-    },
-    [draw, view, colours, ratio, widthPx, heightPx],
-  );
-  useEffect(() => {
-    layer.current?.getCanvas().setPixelRatio(ratio);
-    layer.current?.batchDraw();
-  }, [ratio]);
-  return (
-    <Layer ref={layer} listening={false}>
-      <Shape sceneFunc={paint} listening={false} perfectDrawEnabled={false} />
-    </Layer>
-  );
+  const placed = useLayer(isLowest);
+  useLayoutEffect(() => {
+    placed?.shape.sceneFunc(({ _context: context }: Context) => {
+      // The stage takes a new size one side after the other, and is drawn after each.
+      if (placed.layer.width() !== widthPx || placed.layer.height() !== heightPx) return;
+      draw({ context, view, colours, ratio, widthPx, heightPx });
+    });
+  }, [placed, draw, view, colours, ratio, widthPx, heightPx]);
+  useLayoutEffect(() => {
+    placed?.layer.getCanvas().setPixelRatio(ratio);
+    placed?.layer.batchDraw();
+  }, [placed, ratio]);
+  return null;
+}
+
+interface Placed {
+  readonly layer: Layer;
+  readonly shape: Shape;
+}
+
+/** A layer of its own on the stage, over those that came before. */
+function useLayer(isLowest: boolean): Placed | null {
+  const stage = useContext(StageContext);
+  const [placed, setPlaced] = useState<Placed | null>(null);
+  useLayoutEffect(() => {
+    if (!stage) return;
+    const layer = new Layer({ listening: false });
+    const shape = new Shape({ listening: false, perfectDrawEnabled: false });
+    stage.add(layer);
+    if (isLowest) layer.moveToBottom();
+    layer.add(shape);
+    setPlaced({ layer, shape });
+    return () => {
+      setPlaced(null);
+      layer.destroy();
+    };
+  }, [stage, isLowest]);
+  return placed;
 }
