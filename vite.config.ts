@@ -4,6 +4,7 @@ import react from "@vitejs/plugin-react";
 import type { UserConfig } from "vite";
 import { defineConfig } from "vitest/config";
 import { SITE_BUDGETS, chunkBudget } from "./.config/chunk-budget.ts";
+import { firstLoad } from "./.config/first-load.ts";
 import { licences } from "./.config/licences.ts";
 import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
 import { unpackHere } from "./.config/unpack-here.ts";
@@ -41,9 +42,9 @@ const site: UserConfig = {
               test: /node_modules\/zod\/|src\/core\/model\/|no-code-from-text/,
               priority: 2,
             },
-            // All commands with what they stand on, which lazy parts share: as many small files
-            // the same code weighs more.
-            { name: "base", test: /src\/panel\/window\/all-commands\.ts$/, priority: 1 },
+            // All that the page cannot run without: in many small files the same code weighs more
+            // and comes later.
+            { name: firstLoad("base", inRepository("src/app/main.tsx")), priority: 1 },
           ],
         },
       },
