@@ -35,8 +35,7 @@ export function Sheet() {
   const widthPx = useView((state) => state.widthPx);
   const heightPx = useView((state) => state.heightPx);
   const colours = useColours();
-  const place = useRef<HTMLDivElement>(null);
-  const stage = useStage(place, { widthPx, heightPx });
+  const { place, stage } = useStage({ widthPx, heightPx });
   useSize(holder);
   usePixelRatio();
   useViewRequests(widthPx > 0 && heightPx > 0);

@@ -21,42 +21,30 @@ export function SheetShape({ colours, draw, isLowest = false }: SheetShapeProps)
   const widthPx = useView((state) => state.widthPx);
   const heightPx = useView((state) => state.heightPx);
   const ratio = useView((state) => state.ratio);
-  const placed = useLayer(isLowest);
+  const stage = useContext(StageContext);
+  const [{ layer, shape }] = useState(emptyLayer);
   useLayoutEffect(() => {
-    placed?.shape.sceneFunc(({ _context: context }: Context) => {
+    stage?.add(layer);
+    if (stage && isLowest) layer.moveToBottom();
+    return () => void layer.remove();
+  }, [stage, layer, isLowest]);
+  useLayoutEffect(() => {
+    shape.sceneFunc(({ _context: context }: Context) => {
       // The stage takes a new size one side after the other, and is drawn after each.
-      if (placed.layer.width() !== widthPx || placed.layer.height() !== heightPx) return;
+      if (layer.width() !== widthPx || layer.height() !== heightPx) return;
       draw({ context, view, colours, ratio, widthPx, heightPx });
     });
-  }, [placed, draw, view, colours, ratio, widthPx, heightPx]);
+  }, [layer, shape, draw, view, colours, ratio, widthPx, heightPx]);
   useLayoutEffect(() => {
-    placed?.layer.getCanvas().setPixelRatio(ratio);
-    placed?.layer.batchDraw();
-  }, [placed, ratio]);
+    layer.getCanvas().setPixelRatio(ratio);
+    layer.batchDraw();
+  }, [layer, ratio]);
   return null;
 }
 
-interface Placed {
-  readonly layer: Layer;
-  readonly shape: Shape;
-}
-
-/** A layer of its own on the stage, over those that came before. */
-function useLayer(isLowest: boolean): Placed | null {
-  const stage = useContext(StageContext);
-  const [placed, setPlaced] = useState<Placed | null>(null);
-  useLayoutEffect(() => {
-    if (!stage) return;
-    const layer = new Layer({ listening: false });
-    const shape = new Shape({ listening: false, perfectDrawEnabled: false });
-    stage.add(layer);
-    if (isLowest) layer.moveToBottom();
-    layer.add(shape);
-    setPlaced({ layer, shape });
-    return () => {
-      setPlaced(null);
-      layer.destroy();
-    };
-  }, [stage, isLowest]);
-  return placed;
+function emptyLayer(): { readonly layer: Layer; readonly shape: Shape } {
+  const layer = new Layer({ listening: false });
+  const shape = new Shape({ listening: false, perfectDrawEnabled: false });
+  layer.add(shape);
+  return { layer, shape };
 }

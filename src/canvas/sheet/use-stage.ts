@@ -3,30 +3,28 @@
  * reconciler into the first load, to keep a tree of four layers that never changes.
  */
 import { Stage } from "konva/lib/Stage.js";
-import { createContext, useLayoutEffect, useState } from "react";
+import { createContext, useCallback, useLayoutEffect, useState } from "react";
 import type { Size } from "../scene/viewport.ts";
 
 /** The stage that the layers under it stand on; none before there is a place and a size for it. */
 export const StageContext = createContext<Stage | null>(null);
 
-/** A stage in the element given, as large as said, for as long as there is one. */
-export function useStage(
-  place: React.RefObject<HTMLDivElement | null>,
-  { widthPx, heightPx }: Size,
-): Stage | null {
+/** A stage as large as said in the element that takes the ref, once there is a size. */
+export function useStage({ widthPx, heightPx }: Size): {
+  readonly place: React.RefCallback<HTMLDivElement> | null;
+  readonly stage: Stage | null;
+} {
   const [stage, setStage] = useState<Stage | null>(null);
-  const hasSize = widthPx > 0 && heightPx > 0;
-  useLayoutEffect(() => {
-    if (!hasSize || !place.current) return;
-    const made = new Stage({ container: place.current, listening: false });
+  const put = useCallback((container: HTMLDivElement) => {
+    const made = new Stage({ container, listening: false });
     setStage(made);
     return () => {
       setStage(null);
       made.destroy();
     };
-  }, [place, hasSize]);
+  }, []);
   useLayoutEffect(() => {
     stage?.size({ width: widthPx, height: heightPx });
   }, [stage, widthPx, heightPx]);
-  return stage;
+  return { place: widthPx > 0 && heightPx > 0 ? put : null, stage };
 }
