@@ -7,7 +7,7 @@ import { shapeCentre, outlineOf } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import { type Brush, stroke, traceLine, traceOutline } from "../draw/brush.ts";
-import { drawItems } from "../draw/draw-items.ts";
+import { drawItems, itemLabels } from "../draw/draw-items.ts";
 import { drawRestingPairs } from "../draw/draw-pairs.ts";
 import { drawSiteOutline } from "../draw/draw-surroundings.ts";
 import { BOX, type Box, boxWidth, drawBox, drawWords, isFree } from "../draw/draw-words.ts";
@@ -38,14 +38,16 @@ export function drawPane(
 ): void {
   if (plan.site.outline) drawSiteOutline(brush, outlineOf(plan.site.outline));
   const items = sheetItems(plan, layout, book);
-  drawItems(brush, items.within(visibleBounds(brush.view, brush, REACH_PX)), {
-    standById: result.standById,
-    day: null,
-  });
-  drawRestingPairs(brush, restingPairs(result, plan.units, NONE_LIVE, null));
+  const seen = items.within(visibleBounds(brush.view, brush, REACH_PX));
+  const look = { standById: result.standById, day: null };
+  const labels = itemLabels(brush, seen, look);
+  const words = [...labels.values()].map(({ label }) => label);
+  const drawUnderCodes = () =>
+    drawRestingPairs(brush, restingPairs(result, plan.units, NONE_LIVE, null), words);
+  drawItems(brush, seen, { ...look, labels, drawUnderCodes });
   if (against) {
     const before = sheetItems(plan, against, book).byId;
-    const taken: Box[] = [];
+    const taken: Box[] = words.map(({ bounds }) => bounds);
     for (const difference of layoutDifferences(against, layout)) {
       drawDifference(brush, plan, difference, {
         before:

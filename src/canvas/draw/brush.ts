@@ -81,3 +81,28 @@ export function faded({ context }: Brush, alpha: number, draw: () => void): void
   draw();
   context.restore();
 }
+
+/** Draws everywhere but on some boxes that do not overlap: lines then run under the words in them. */
+export function around(
+  { context, widthPx, heightPx }: Brush,
+  boxes: readonly { readonly corners: readonly Point[] }[],
+  draw: () => void,
+): void {
+  if (boxes.length === 0) {
+    draw();
+    return;
+  }
+  context.save();
+  context.beginPath();
+  context.rect(0, 0, widthPx, heightPx);
+  for (const { corners } of boxes) {
+    corners.forEach(({ x, y }, index) => {
+      if (index === 0) context.moveTo(x, y);
+      else context.lineTo(x, y);
+    });
+    context.closePath();
+  }
+  context.clip("evenodd");
+  draw();
+  context.restore();
+}

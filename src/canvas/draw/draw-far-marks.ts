@@ -8,53 +8,131 @@ import { formatDistance } from "../../core/model/length.ts";
 import type { Layout, Plan, Surrounding } from "../../core/model/plan.ts";
 import { type Brush, fill, stroke, traceLine } from "./brush.ts";
 import { type Box, boxWidth, drawWords, isFree } from "./draw-words.ts";
-import { held, toPx, visibleBounds } from "../scene/viewport.ts";
+import { type Size, held, toPx, visibleBounds } from "../scene/viewport.ts";
 
 const INSET_PX = 30;
 const MARKS_MOST = 8;
 
+/** A mark with its words. */
+export interface FarMark {
+  /** Around both. */
+  readonly box: Box;
+  readonly text: string;
+  readonly isLeft: boolean;
+  /** Where the source lies, out of the drawing. */
+  readonly source: Point;
+}
+
+/** What words may lie on where there is no room else. */
+export type MayCover = "nothing" | "edges" | "ground";
+type IsOpen = (box: Box, may: MayCover) => boolean;
+
 /**
- * Each says its label and how far it lies from the nearest bed, edge to edge, as near to its arrow as there is room.
- * @param ground boxes of what is drawn, which the words keep clear of
+ * Mark and words of each stand together at the edge, as near to the way it lies as there is room;
+ * the words say its label and how far it lies from the nearest bed, edge to edge.
+ * @param isOpen whether nothing is drawn in a box but what may be covered
  */
-export function drawFarMarks(
+export function farMarks(
   brush: Brush,
   plan: Plan,
   layout: Layout,
   book: CropBook,
-  ground: () => readonly Box[],
-): void {
-  const { colours, view, widthPx, heightPx } = brush;
+  isOpen: IsOpen,
+): readonly FarMark[] {
+  const { view, widthPx, heightPx } = brush;
   const seen = visibleBounds(view, { widthPx, heightPx });
   const far = plan.surroundings
     .filter((entry) => entry.what === "pollen" && book.kind(entry.kind ?? "") !== undefined)
-    .filter((entry) => boundsGap(outlineOf(entry.outline).bounds, seen) > 0)
-    .map((entry) => ({ entry, at: toPx(view, shapeCentre(entry.outline)) }));
-  if (far.length === 0) return;
-  const taken: Box[] = [
-    ...ground(),
-    { left: 0, top: heightPx - 62, width: 260, height: 62 },
-    { left: widthPx - 110, top: heightPx - 60, width: 110, height: 60 },
+    .filter((entry) => boundsGap(outlineOf(entry.outline).bounds, seen) > 0);
+  const taken: Box[] = [...furnitureBoxes(brush)];
+  return far.slice(0, MARKS_MOST).map((entry) => {
+    const away = distanceFromBeds(layout.beds, entry);
+    const long =
+      away === null ? [] : [`${entry.label}, ${formatDistance(away, plan.units)} from the beds`];
+    const source = toPx(view, shapeCentre(entry.outline));
+    const mark = placeOfMark(
+      brush,
+      source,
+      [...long, entry.label],
+      (box, may) => isFree(brush, box, taken) && isOpen(box, may),
+    );
+    taken.push(mark.box);
+    return mark;
+  });
+}
+
+/** Scale bar, zoom buttons and north arrow: at the edges of every drawing. */
+export function furnitureBoxes({ widthPx, heightPx }: Size): readonly Box[] {
+  return [
+    { left: 0, top: heightPx - 62, width: 180, height: 62 },
+    { left: widthPx - 110, top: heightPx - 84, width: 110, height: 84 },
     { left: widthPx - 70, top: 0, width: 70, height: 110 },
   ];
-  for (const { entry, at } of far.slice(0, MARKS_MOST)) {
-    const edge = edgePlace(brush, at);
-    const away = distanceFromBeds(layout.beds, entry);
-    const text =
-      away === null
-        ? entry.label
-        : `${entry.label}, ${formatDistance(away, plan.units)} from the beds`;
-    const width = boxWidth(brush, "note", text);
-    drawArrow(brush, edge, Math.atan2(at.y - edge.y, at.x - edge.x));
-    const box = boxBeside(brush, edge, width, taken);
-    if (!box) continue;
-    taken.push(box);
-    drawWords(
-      brush,
-      { x: box.left + width / 2, y: box.top + 9 },
-      { text, face: "note", colour: colours.inkSoft, hasHalo: true },
-    );
+}
+
+const MARK_HEIGHT_PX = 20;
+/** Width of the mark and of the gap to its words. */
+const ARROW_PX = 24;
+/** From the edges of the drawing: the figures of the grid stand there. */
+const EDGE_PX = { side: 18, top: 26, bottom: 6 } as const;
+/** How far along the edge from the way to the source mark and words may stand, nearest first. */
+const ALONG_STEP_PX = 22;
+const NEAR_STEPS = [0, 1, -1, 2, -2, 3, -3, 4, -4];
+const FAR_STEPS = [5, -5, 6, -6, 7, -7, 8, -8, 10, -10, 12, -12, 14, -14];
+const REACHES = [
+  { steps: NEAR_STEPS, may: "nothing" },
+  { steps: NEAR_STEPS, may: "edges" },
+  { steps: FAR_STEPS, may: "edges" },
+  { steps: [...NEAR_STEPS, ...FAR_STEPS], may: "ground" },
+] as const;
+
+/** Room at the edge the source lies behind; the nearest place, over other things, when there is none. */
+function placeOfMark(
+  brush: Brush,
+  source: Point,
+  texts: readonly string[],
+  isOpen: IsOpen,
+): FarMark {
+  const { widthPx, heightPx } = brush;
+  const edge = edgePlace(brush, source);
+  const isLeft = edge.x < widthPx / 2;
+  const isUpright = edge.x <= INSET_PX + 1 || edge.x >= widthPx - INSET_PX - 1;
+  const boxFor = (text: string, along: number): Box => {
+    const width = boxWidth(brush, "note", text) + ARROW_PX;
+    const middle = isLeft ? edge.x + width / 2 - ARROW_PX / 2 : edge.x - width / 2 + ARROW_PX / 2;
+    const x = isUpright ? middle : middle + along * 3;
+    const y = isUpright ? edge.y + along : edge.y;
+    return {
+      left: held(
+        x - width / 2,
+        EDGE_PX.side,
+        Math.max(EDGE_PX.side, widthPx - width - EDGE_PX.side),
+      ),
+      top: held(y - MARK_HEIGHT_PX / 2, EDGE_PX.top, heightPx - MARK_HEIGHT_PX - EDGE_PX.bottom),
+      width,
+      height: MARK_HEIGHT_PX,
+    };
+  };
+  for (const reach of REACHES) {
+    for (const text of texts) {
+      for (const step of reach.steps) {
+        const box = boxFor(text, step * ALONG_STEP_PX);
+        if (isOpen(box, reach.may)) return { box, text, isLeft, source };
+      }
+    }
   }
+  const text = texts.at(-1) ?? "";
+  return { box: boxFor(text, 0), text, isLeft, source };
+}
+
+export function drawFarMark(brush: Brush, { box, text, isLeft, source }: FarMark): void {
+  const y = box.top + box.height / 2;
+  const half = ARROW_PX / 2;
+  const mark = { x: isLeft ? box.left + half : box.left + box.width - half, y };
+  drawArrow(brush, mark, Math.atan2(source.y - mark.y, source.x - mark.x));
+  const words = { text, face: "note", colour: brush.colours.inkSoft, hasHalo: true } as const;
+  const x = isLeft ? box.left + ARROW_PX : box.left + box.width - ARROW_PX;
+  drawWords(brush, { x, y }, { ...words, align: isLeft ? "left" : "right" });
 }
 
 const measured = new WeakMap<Surrounding, { beds: Layout["beds"]; distanceM: number | null }>();
@@ -91,20 +169,4 @@ function drawArrow(brush: Brush, { x, y }: Point, angle: number): void {
   brush.context.closePath();
   fill(brush, brush.colours.sheet);
   stroke(brush, { colour: brush.colours.inkSoft, widthPx: 1.25 });
-}
-
-/** How far along the edge from its arrow the words may stand, pixels, the nearest first. */
-const ALONG_PX = [0, 20, -20, 40, -40, 60, -60];
-
-/** Room for the words inward of the arrow; null when others stand there. */
-function boxBeside(brush: Brush, edge: Point, width: number, taken: readonly Box[]): Box | null {
-  const isLeft = edge.x < brush.widthPx / 2;
-  const beside = isLeft ? edge.x + 14 : edge.x - 14 - width;
-  const left = held(beside, 24, brush.widthPx - width - 4);
-  for (const along of ALONG_PX) {
-    const top = held(edge.y - 9 + along, 24, brush.heightPx - 22);
-    const box = { left, top, width, height: 18 };
-    if (isFree(brush, box, taken)) return box;
-  }
-  return null;
 }

@@ -4,13 +4,24 @@ import type { Point } from "../../core/geometry/point.ts";
 import type { DayNumber } from "../../core/model/day.ts";
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
-import { bloomLook } from "./bloom-look.ts";
+import { type BloomLook, bloomLook } from "./bloom-look.ts";
 import type { Brush } from "./brush.ts";
-import { drawAbsent, drawBed, drawBedCode, drawPlanting, drawPlantingCode } from "./draw-plots.ts";
+import {
+  codeWidth,
+  drawAbsent,
+  drawBed,
+  drawBedCode,
+  drawLeader,
+  drawPlanting,
+  drawPlantingCode,
+} from "./draw-plots.ts";
 import { drawLockSign } from "./draw-signs.ts";
 import { drawSurrounding, drawSurroundingLabel } from "./draw-surroundings.ts";
+import { type Box, wordsWidth } from "./draw-words.ts";
+import { type SheetLabel, planLabels } from "./label-plan.ts";
 import { isHidden, isLocked, lockSignPlace } from "../scene/locks.ts";
 import type { PlantingItem, SheetItem } from "../scene/sheet-items.ts";
+import { toPx } from "../scene/viewport.ts";
 
 const NOTHING: ReadonlySet<HideableKind> = new Set();
 
@@ -23,45 +34,94 @@ export interface ItemsLook {
   readonly hidden?: ReadonlySet<HideableKind>;
   /** The part of its ground a planting is drawn on that shares it with another; null: all of it. */
   readonly sectorOf?: (item: PlantingItem) => readonly Point[] | null;
-  /** Called between the grounds and what is drawn on them. */
-  readonly drawOnGround?: () => void;
 }
 
+export interface ItemsDrawn extends ItemsLook {
+  /** Where words stand. */
+  readonly labels: Labels;
+  /** Called between the grounds and what is drawn on them. */
+  readonly drawOnGround?: () => void;
+  /** Called before the codes: lines that run under them. */
+  readonly drawUnderCodes?: () => void;
+}
+
+export type Labels = ReadonlyMap<string, SheetLabel>;
+
+const isAbsent = (item: SheetItem, day: DayNumber | null) =>
+  item.what === "planting" && day !== null && !standsOn(item.planting, day);
+
 /**
- * Grounds first, then what else is drawn on them, labels of surroundings between beds and
- * plantings, codes over everything.
+ * Where the words of items stand.
+ * @param furniture boxes at the edges of the drawing that are always there
  */
-export function drawItems(
+export function itemLabels(
   brush: Brush,
-  all: readonly SheetItem[],
-  { standById, day, hidden = NOTHING, sectorOf = () => null, drawOnGround }: ItemsLook,
-): void {
+  items: readonly SheetItem[],
+  { standById, day, hidden = NOTHING, sectorOf = () => null }: ItemsLook,
+  furniture: readonly Box[] = [],
+): Labels {
+  return planLabels(brush.view, brush, {
+    items: items.filter((item) => !isHidden(item, hidden) && !isAbsent(item, day)),
+    wordsPx: (item) => {
+      if (item.what === "planting") {
+        return codeWidth(brush, item, bloomLook(standById.get(item.id), day));
+      }
+      if (item.what === "bed") {
+        return hidden.has("bed codes") ? 0 : wordsWidth(brush, "code", item.bed.code);
+      }
+      const isNamed = !hidden.has("labels") && item.surrounding.label !== "";
+      return isNamed ? wordsWidth(brush, "note", item.surrounding.label) : 0;
+    },
+    towardOf: (item) => {
+      const sector = day === null ? sectorOf(item) : null;
+      return sector && toPx(brush.view, middleOf(sector));
+    },
+    furniture,
+  });
+}
+
+function middleOf(corners: readonly Point[]): Point {
+  const total = (pick: (corner: Point) => number) =>
+    corners.reduce((sum, corner) => sum + pick(corner), 0) / corners.length;
+  return { x: total(({ x }) => x), y: total(({ y }) => y) };
+}
+
+/** Grounds first, then what else is drawn on them, plantings, lines, and words over everything. */
+export function drawItems(brush: Brush, all: readonly SheetItem[], drawn: ItemsDrawn): void {
+  const { standById, day, hidden = NOTHING, sectorOf = () => null } = drawn;
   const items = hidden.size === 0 ? all : all.filter((item) => !isHidden(item, hidden));
   const lookOf = (item: SheetItem) => bloomLook(standById.get(item.id), day);
-  const isAbsent = (item: SheetItem) =>
-    item.what === "planting" && day !== null && !standsOn(item.planting, day);
   for (const item of items) {
     if (item.what === "surrounding") drawSurrounding(brush, item, lookOf(item));
     else if (item.what === "bed") drawBed(brush, item);
   }
-  drawOnGround?.();
+  drawn.drawOnGround?.();
+  for (const item of items) if (isAbsent(item, day)) drawAbsent(brush, item);
   for (const item of items) {
-    if (item.what !== "surrounding" || hidden.has("labels")) continue;
-    drawSurroundingLabel(brush, item, lookOf(item));
-  }
-  for (const item of items) if (isAbsent(item)) drawAbsent(brush, item);
-  for (const item of items) {
-    if (item.what !== "planting" || isAbsent(item)) continue;
+    if (item.what !== "planting" || isAbsent(item, day)) continue;
     drawPlanting(brush, item, lookOf(item), day === null ? sectorOf(item) : null);
   }
-  for (const item of items) {
-    if (item.what === "bed") {
-      if (!hidden.has("bed codes")) drawBedCode(brush, item);
-    } else if (item.what === "planting" && !isAbsent(item)) {
-      drawPlantingCode(brush, item, lookOf(item), day === null ? sectorOf(item) : null);
-    }
-  }
+  drawn.drawUnderCodes?.();
+  drawLabels(brush, items, drawn.labels, lookOf);
   for (const item of items) {
     if (isLocked(item)) drawLockSign(brush, lockSignPlace(item, brush.view));
+  }
+}
+
+function drawLabels(
+  brush: Brush,
+  items: readonly SheetItem[],
+  labels: Labels,
+  lookOf: (item: SheetItem) => BloomLook,
+): void {
+  const labelled = items.flatMap((item) => {
+    const label = labels.get(item.id);
+    return label ? [{ item, label }] : [];
+  });
+  for (const { label } of labelled) drawLeader(brush, label);
+  for (const { item, label } of labelled) {
+    if (item.what === "bed") drawBedCode(brush, item, label);
+    else if (item.what === "planting") drawPlantingCode(brush, item, lookOf(item), label);
+    else drawSurroundingLabel(brush, item, lookOf(item), label);
   }
 }

@@ -1,13 +1,14 @@
 /** Closest-point lines with their measures, as a surveyor writes them. */
 import type { Point } from "../../core/geometry/point.ts";
-import { type Brush, stroke, traceCircle, traceLine } from "./brush.ts";
+import { type LabelBox, directions } from "../../core/page/label-box.ts";
+import { type Brush, around, stroke, traceCircle, traceLine } from "./brush.ts";
 import { type Box, BOX, boxWidth, drawBox, drawWords, isFree } from "./draw-words.ts";
 import type { PairLine, Tone } from "./pair-lines.ts";
 import type { Colours } from "./sheet-colours.ts";
 import { toPx } from "../scene/viewport.ts";
 
 /** Boxes are tried so far beside their line, pixels. */
-const BESIDE_PX = 12;
+const BESIDE_PX = [12, 26, 44] as const;
 /** At most so many measures are written; the rest are lines only. */
 const WRITTEN_MOST = 24;
 /** With more of them in view, lines would hide the plan. */
@@ -36,8 +37,13 @@ export function toneColour(colours: Colours, tone: Tone): string {
  * Conflicts of what is not selected: a thin line with a cross. Of a long line only the ends are
  * drawn through, so that it does not cut up the sheet. Where there are very many, each stand that
  * is in conflict gets a cross instead.
+ * @param words what the crosses keep off
  */
-export function drawRestingPairs(brush: Brush, lines: readonly PairLine[]): void {
+export function drawRestingPairs(
+  brush: Brush,
+  lines: readonly PairLine[],
+  words: readonly LabelBox[] = [],
+): void {
   const seen = lines.filter((line) => isInView(brush, ...endsPx(brush, line)));
   if (seen.length > LINES_MOST) {
     drawCrossesOnly(brush, seen);
@@ -59,7 +65,8 @@ export function drawRestingPairs(brush: Brush, lines: readonly PairLine[]): void
       traceLine(brush, [to, between(from, to, 1 - stub)]);
       stroke(brush, { colour, widthPx: 1 });
     }
-    drawCross(brush, between(from, to, crossShare(length, shown)), line.tone);
+    const share = crossShare(length, shown);
+    drawCross(brush, crossPlace(from, to, [share, ...shares(shown)], words), line.tone);
   }
 }
 
@@ -74,6 +81,43 @@ function drawCrossesOnly(brush: Brush, lines: readonly PairLine[]): void {
       drawCross(brush, ends[index === 0 ? 0 : 1], line.tone);
     });
   }
+}
+
+/** Shares of a line at which a cross may stand, in the part that is seen. */
+function shares([first, last]: readonly [number, number]): readonly number[] {
+  return [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1].map(
+    (share) => first + (last - first) * share,
+  );
+}
+
+/** On the line where no words are, else beside it, else at the first share. */
+function crossPlace(
+  from: Point,
+  to: Point,
+  tried: readonly number[],
+  words: readonly LabelBox[],
+): Point {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const out = { x: (from.y - to.y) / length, y: (to.x - from.x) / length };
+  const [first = 0.5] = tried;
+  for (const aside of [0, 11, -11, 18, -18]) {
+    for (const share of tried) {
+      const on = between(from, to, share);
+      const at = { x: on.x + out.x * aside, y: on.y + out.y * aside };
+      if (!words.some((label) => isOn(label, at, SIGN_RADIUS_PX))) return at;
+    }
+  }
+  return between(from, to, first);
+}
+
+/** Whether a place lies on a box of words, or within some pixels of it. */
+function isOn({ centre, width, height, turnDeg }: LabelBox, at: Point, reachPx: number): boolean {
+  const { right, down } = directions(turnDeg);
+  const [dx, dy] = [at.x - centre.x, at.y - centre.y];
+  return (
+    Math.abs(dx * right.x + dy * right.y) < width / 2 + reachPx &&
+    Math.abs(dx * down.x + dy * down.y) < height / 2 + reachPx
+  );
 }
 
 function drawCross(brush: Brush, at: Point, tone: Tone): void {
@@ -112,28 +156,21 @@ function drawSign(brush: Brush, { x, y }: Point, tone: Tone, colour: string): vo
 /**
  * Pairs of what is selected: the worst first, so that their measures find a place first.
  * @param taken boxes that measures must not cover, such as that of the dragged planting
+ * @param words codes and names: lines run under them and measures stand off them
  * @returns the same with the boxes of the measures
  */
 export function drawHeldPairs(
   brush: Brush,
   lines: readonly PairLine[],
   taken: readonly Box[],
+  words: readonly LabelBox[],
 ): readonly Box[] {
   const { colours } = brush;
   const seen = lines.filter((line) => isInView(brush, ...endsPx(brush, line))).slice(0, HELD_MOST);
-  for (const line of seen.toReversed()) {
-    const [from, to] = endsPx(brush, line);
-    const colour = toneColour(colours, line.tone);
-    traceLine(brush, [from, to]);
-    stroke(brush, line.isLight ? { colour, widthPx: 1.25, dash: [5, 4] } : { colour, widthPx: 2 });
-    for (const end of [from, to]) {
-      traceCircle(brush, end, line.isLight ? 2.5 : 3.5);
-      brush.context.fillStyle = colours.sheet;
-      brush.context.fill();
-      stroke(brush, { colour, widthPx: line.isLight ? 1.25 : 1.75 });
-    }
-  }
-  const boxes = [...taken];
+  around(brush, words, () => {
+    for (const line of seen.toReversed()) drawHeldLine(brush, line);
+  });
+  const boxes = [...taken, ...words.map(({ bounds }) => bounds)];
   for (const line of seen.slice(0, WRITTEN_MOST)) {
     const width = boxWidth(brush, "bold", line.text);
     const box = placeBox(brush, line, width, boxes);
@@ -148,6 +185,20 @@ export function drawHeldPairs(
     );
   }
   return boxes;
+}
+
+function drawHeldLine(brush: Brush, line: PairLine): void {
+  const { colours } = brush;
+  const [from, to] = endsPx(brush, line);
+  const colour = toneColour(colours, line.tone);
+  traceLine(brush, [from, to]);
+  stroke(brush, line.isLight ? { colour, widthPx: 1.25, dash: [5, 4] } : { colour, widthPx: 2 });
+  for (const end of [from, to]) {
+    traceCircle(brush, end, line.isLight ? 2.5 : 3.5);
+    brush.context.fillStyle = colours.sheet;
+    brush.context.fill();
+    stroke(brush, { colour, widthPx: line.isLight ? 1.25 : 1.75 });
+  }
 }
 
 function endsPx({ view }: Brush, line: PairLine): readonly [Point, Point] {
@@ -189,19 +240,26 @@ function placeBox(brush: Brush, line: PairLine, width: number, taken: readonly B
   const shown = shownPart(brush, from, to);
   if (!shown) return null;
   const isSteep = Math.abs(to.y - from.y) >= Math.abs(to.x - from.x);
-  for (const share of [0.5, 0.35, 0.65, 0.2, 0.8]) {
-    const at = between(from, to, shown[0] + (shown[1] - shown[0]) * share);
-    const beside = [
-      { left: at.x + BESIDE_PX, top: at.y - BOX.heightPx / 2 },
-      { left: at.x - BESIDE_PX - width, top: at.y - BOX.heightPx / 2 },
-      { left: at.x - width / 2, top: at.y + BESIDE_PX },
-      { left: at.x - width / 2, top: at.y - BESIDE_PX - BOX.heightPx },
-    ];
-    for (const place of isSteep ? beside : [beside[3], beside[2], beside[0], beside[1]]) {
-      if (!place) continue;
-      const box = { ...place, width, height: BOX.heightPx };
-      if (isFree(brush, box, taken)) return box;
+  for (const awayPx of BESIDE_PX) {
+    for (const share of [0.5, 0.35, 0.65, 0.2, 0.8]) {
+      const at = between(from, to, shown[0] + (shown[1] - shown[0]) * share);
+      for (const place of besidePlaces(at, width, awayPx, isSteep)) {
+        const box = { ...place, width, height: BOX.heightPx };
+        if (isFree(brush, box, taken)) return box;
+      }
     }
   }
   return null;
+}
+
+function besidePlaces({ x, y }: Point, width: number, awayPx: number, isSteep: boolean) {
+  const sides = [
+    { left: x + awayPx, top: y - BOX.heightPx / 2 },
+    { left: x - awayPx - width, top: y - BOX.heightPx / 2 },
+  ];
+  const ends = [
+    { left: x - width / 2, top: y - awayPx - BOX.heightPx },
+    { left: x - width / 2, top: y + awayPx },
+  ];
+  return isSteep ? [...sides, ...ends.toReversed()] : [...ends, ...sides];
 }

@@ -1,11 +1,21 @@
 /** Beds and plantings. Code first, hatch second, outline third, colour last. */
 import type { Point } from "../../core/geometry/point.ts";
 import type { BloomLook } from "./bloom-look.ts";
-import { type Brush, faded, fill, stroke, traceLine, traceOutline, turned } from "./brush.ts";
+import type { LabelBox } from "../../core/page/label-box.ts";
+import {
+  type Brush,
+  faded,
+  fill,
+  stroke,
+  traceCircle,
+  traceLine,
+  traceOutline,
+  turned,
+} from "./brush.ts";
 import { SIGN_PX, drawCoverSign, drawFlowerSign } from "./draw-signs.ts";
-import { BOX, drawBox, drawWords, wordsWidth } from "./draw-words.ts";
+import { drawBox, drawWords, wordsWidth } from "./draw-words.ts";
 import { hatchPattern, hatchTint } from "./hatch-pattern.ts";
-import { endLabelPlace, labelPlace } from "./label-place.ts";
+import type { LabelSet, SheetLabel } from "./label-plan.ts";
 import type { BedItem, PlantingItem, SheetItem } from "../scene/sheet-items.ts";
 import { toPx } from "../scene/viewport.ts";
 
@@ -19,23 +29,41 @@ export function drawBed(brush: Brush, item: BedItem): void {
   stroke(brush, { colour: brush.colours.ink, widthPx: 1 });
 }
 
-/** The bed's code beside its end, unless the bed is too small on the screen to be told apart. */
-export function drawBedCode(brush: Brush, item: BedItem): void {
-  const { bed, outline, shape } = item;
-  const place = endLabelPlace(shape, outline, brush.view, 6);
-  if (longPx(brush, item) < wordsWidth(brush, "code", bed.code) * 1.2) return;
-  drawWords(
-    brush,
-    place.at,
-    {
-      text: bed.code,
-      face: "code",
-      colour: brush.colours.inkSoft,
-      align: place.align,
-      hasHalo: true,
-    },
-    place.angle,
+/** The bed's code where it was found room for. */
+export function drawBedCode(brush: Brush, { bed }: BedItem, { label, set }: SheetLabel): void {
+  lettered(brush, label, set.scale, () =>
+    drawWords(
+      brush,
+      { x: 0, y: 0 },
+      { text: bed.code, face: "code", colour: brush.colours.inkSoft, hasHalo: true },
+    ),
   );
+}
+
+/** Draws words about the middle of their box, along it and at their size. */
+export function lettered(
+  brush: Brush,
+  { centre, turnDeg }: LabelBox,
+  scale: number,
+  draw: () => void,
+): void {
+  turned(brush, centre, (turnDeg * Math.PI) / 180, () => {
+    brush.context.scale(scale, scale);
+    draw();
+  });
+}
+
+/** From the ground to words that stand beside it. */
+export function drawLeader(brush: Brush, { leader }: SheetLabel): void {
+  if (!leader) return;
+  const { colours, context } = brush;
+  traceLine(brush, leader);
+  stroke(brush, { colour: colours.sheet, widthPx: 3 });
+  traceLine(brush, leader);
+  stroke(brush, { colour: colours.ink, widthPx: 1 });
+  traceCircle(brush, leader[0], 2);
+  context.fillStyle = colours.ink;
+  context.fill();
 }
 
 /** Ground shorter than this shows its tint alone: a hatch could not be told from another. */
@@ -109,59 +137,29 @@ function drawOpenEdge(brush: Brush, item: PlantingItem, look: "open" | "perhaps"
   traceOutline(brush, item.outline);
 }
 
-interface CodeBox {
-  readonly heightPx: number;
-  /** Paper left and right of the code. */
-  readonly sidePx: number;
+/** Room a planting's code and its signs for cover and open flowers take at full size, pixels. */
+export function codeWidth(brush: Brush, { planting }: PlantingItem, look: BloomLook): number {
+  const isOpen = look === "open" || look === "perhaps";
+  const signs = (planting.cover === "none" ? 0 : 1) + (isOpen ? 1 : 0);
+  return wordsWidth(brush, "code", planting.code) + signs * SIGN_PX;
 }
-
-/** On small ground the box is cut close, so that hatch and outline still show. */
-const CODE_BOXES: readonly CodeBox[] = [BOX, { heightPx: 14, sidePx: 2.5 }];
-/** Ground whose short side is less than the box and this much more takes the close one. */
-const GROUND_BESIDE_PX = 4;
-
-/** No code is as short as this: nothing shorter is tried. */
-const CODED_FROM_PX = 12;
 
 /** The code that stands on the stake, in a box of paper, with signs for cover and open flowers. */
 export function drawPlantingCode(
   brush: Brush,
   item: PlantingItem,
   look: BloomLook,
-  sector: readonly Point[] | null = null,
+  { label, set }: SheetLabel,
 ): void {
-  if (longPx(brush, item) < CODED_FROM_PX) return;
-  const { planting, shape, outline } = item;
-  const isOpen = look === "open" || look === "perhaps";
-  const signs = (planting.cover === "none" ? 0 : 1) + (isOpen ? 1 : 0);
-  const wordsPx = wordsWidth(brush, "code", planting.code) + signs * SIGN_PX;
-  for (const [index, box] of CODE_BOXES.entries()) {
-    const widthPx = Math.ceil(wordsPx) + box.sidePx * 2;
-    const heightPx = box.heightPx + (index === 0 ? GROUND_BESIDE_PX : 0);
-    const place = labelPlace(shape, outline, brush.view, { widthPx, heightPx });
-    if (!place) continue;
-    const at = sector ? sectorPlace(place.at, toPx(brush.view, middleOf(sector))) : place.at;
-    turned(brush, at, place.angle, () => drawCodeBox(brush, item, box, widthPx, look));
-    return;
-  }
-}
-
-/** Farther out than the middle of the sector, so that two codes on a short bed lie apart. */
-function sectorPlace(middle: Point, ofSector: Point): Point {
-  const onward = (from: number, to: number) => from + (to - from) * 1.5;
-  return { x: onward(middle.x, ofSector.x), y: onward(middle.y, ofSector.y) };
-}
-
-function middleOf(corners: readonly Point[]): Point {
-  const total = (pick: (corner: Point) => number) =>
-    corners.reduce((sum, corner) => sum + pick(corner), 0) / corners.length;
-  return { x: total(({ x }) => x), y: total(({ y }) => y) };
+  lettered(brush, label, set.scale, () =>
+    drawCodeBox(brush, item, set, label.width / set.scale, look),
+  );
 }
 
 function drawCodeBox(
   brush: Brush,
   { planting }: PlantingItem,
-  { heightPx, sidePx }: CodeBox,
+  { heightPx, sidePx }: LabelSet,
   width: number,
   look: BloomLook,
 ): void {

@@ -4,9 +4,9 @@ import type { Point } from "../../core/geometry/point.ts";
 import type { BloomLook } from "./bloom-look.ts";
 import { type Brush, faded, fill, stroke, traceCircle, traceLine, traceOutline } from "./brush.ts";
 import { drawFence, drawSlope, drawTree } from "./draw-ground.ts";
-import { CLOSED_ALPHA, hatchFill } from "./draw-plots.ts";
-import { drawWords, wordsWidth } from "./draw-words.ts";
-import { labelPlace, sideLabelPlace } from "./label-place.ts";
+import { CLOSED_ALPHA, hatchFill, lettered } from "./draw-plots.ts";
+import { drawWords } from "./draw-words.ts";
+import type { SheetLabel } from "./label-plan.ts";
 import type { SurroundingItem } from "../scene/sheet-items.ts";
 import { toPx } from "../scene/viewport.ts";
 
@@ -168,33 +168,21 @@ function drawTicks(brush: Brush, from: Point, to: Point, sideA: number, sideB: n
   stroke(brush, { colour: colours.clear, widthPx: 1.25 });
 }
 
-/** The label: beside a single plant, inside an area where it fits, else along its longest edge. */
-export function drawSurroundingLabel(brush: Brush, item: SurroundingItem, look: BloomLook): void {
-  const { colours, view } = brush;
-  const { label, what } = item.surrounding;
-  if (label === "") return;
-  const words = {
-    text: label,
-    face: "note",
-    colour: what === "pollen" && look !== "closed" ? colours.ink : colours.inkSoft,
-    hasHalo: true,
-  } as const;
-  const width = wordsWidth(brush, "note", label);
-  if (item.shape.shape === "point") {
-    const at = toPx(view, item.shape);
-    const isRoomLeft = at.x - POINT_RADIUS_PX - 6 - width > 4;
-    const x = at.x + (POINT_RADIUS_PX + 6) * (isRoomLeft ? -1 : 1);
-    drawWords(brush, { x, y: at.y }, { ...words, align: isRoomLeft ? "right" : "left" });
-    return;
-  }
-  const place = labelPlace(item.shape, item.outline, view, { widthPx: width, heightPx: 16 });
-  // Inside, the words would stand on the trunk, the posts or the arrow.
-  if (place && what !== "hedge" && what !== "tree" && what !== "fence" && what !== "slope") {
-    drawWords(brush, place.at, words, place.angle);
-    return;
-  }
-  const beside = sideLabelPlace(item.outline, view, 13);
-  if (beside.runPx >= width * 0.6 || what === "pollen" || what === "tree") {
-    drawWords(brush, beside.at, words, beside.angle);
-  }
+/** What lies there, in words. */
+export function drawSurroundingLabel(
+  brush: Brush,
+  { surrounding }: SurroundingItem,
+  look: BloomLook,
+  { label, set }: SheetLabel,
+): void {
+  const { colours } = brush;
+  const isInk = surrounding.what === "pollen" && look !== "closed";
+  const colour = isInk ? colours.ink : colours.inkSoft;
+  lettered(brush, label, set.scale, () =>
+    drawWords(
+      brush,
+      { x: 0, y: 0 },
+      { text: surrounding.label, face: "note", colour, hasHalo: true },
+    ),
+  );
 }

@@ -1,8 +1,11 @@
 /** Boxes on the screen that words keep clear of. */
 import type { Brush } from "./brush.ts";
-import type { Box } from "./draw-words.ts";
+import { type LabelBox, isInRings, labelBox, meetsRings } from "../../core/page/label-box.ts";
+import type { MayCover } from "./draw-far-marks.ts";
+import { type Box, isFree } from "./draw-words.ts";
+import { ringsInPixels } from "./label-room.ts";
 import type { SheetItem, SheetItems } from "../scene/sheet-items.ts";
-import { toPx, visibleBounds } from "../scene/viewport.ts";
+import { toPx, toSheet, visibleBounds } from "../scene/viewport.ts";
 
 export function boxAround({ view }: Brush, { outline: { bounds } }: SheetItem): Box {
   const upper = toPx(view, { x: bounds.minX, y: bounds.maxY });
@@ -20,4 +23,36 @@ export function groundBoxes(brush: Brush, items: SheetItems): readonly Box[] {
     const isWide = item.what === "surrounding" && box.width > brush.widthPx * WIDE_SHARE;
     return isWide ? [] : [box];
   });
+}
+
+/** Whether words in a box would lie on no other words, and on no ground or edge but what they may. */
+export function isOpenGround(
+  brush: Brush,
+  items: SheetItems,
+  words: readonly LabelBox[],
+): (box: Box, may: MayCover) => boolean {
+  return (box, may) => {
+    if (
+      !isFree(
+        brush,
+        box,
+        words.map(({ bounds }) => bounds),
+      )
+    )
+      return false;
+    if (may === "ground") return true;
+    const middle = { x: box.left + box.width / 2, y: box.top + box.height / 2 };
+    const label = labelBox(middle, box.width, box.height, 0);
+    const upper = toSheet(brush.view, { x: box.left, y: box.top });
+    const lower = toSheet(brush.view, { x: box.left + box.width, y: box.top + box.height });
+    const near = items.within({ minX: upper.x, minY: lower.y, maxX: lower.x, maxY: upper.y });
+    return near.every((item) => {
+      const { rings, box: around } = ringsInPixels(brush.view, item);
+      if (!meetsRings(label, rings, around)) return true;
+      // Wide ground is written on where its edge does not run through the words.
+      if (item.what !== "surrounding") return false;
+      const isPlain = item.surrounding.what === "path" || item.surrounding.what === "other";
+      return isInRings(label, rings) || (may === "edges" && isPlain);
+    });
+  };
 }

@@ -17,7 +17,8 @@ const OVERHANG_PX = 3;
 /** Reading direction along a line: the same line, turned so that words stand upright. */
 export function uprightAngle(angle: number): number {
   const half = ((angle % Math.PI) + Math.PI) % Math.PI;
-  return half >= Math.PI / 2 ? half - Math.PI : half;
+  // A hair off plumb still reads upward, as all beside it does.
+  return half >= Math.PI / 2 - 1e-9 ? half - Math.PI : half;
 }
 
 /** Directions of a rectangle's width and length on the screen, radians clockwise from the right. */
@@ -59,8 +60,8 @@ export function labelPlace(
   return { at: toPx(view, cut.middle), angle: 0 };
 }
 
-/** The widest stretch of ground along a level line. */
-function widestCut(
+/** The widest stretch of ground along a level line, metres. */
+export function widestCut(
   outline: Outline,
   y: number,
 ): { readonly middle: Point; readonly widthM: number } | null {
@@ -82,45 +83,6 @@ function widestCut(
     if (widthM > (best?.widthM ?? 0) && outlineContains(outline, middle.x, middle.y)) {
       best = { middle, widthM };
     }
-  }
-  return best;
-}
-
-export interface EndLabel extends LabelPlace {
-  /** Which part of the words lies at the place. */
-  readonly align: "left" | "right" | "center";
-}
-
-/**
- * Beside the end of a bed, outside it: to the left of beds that lie across the screen, over the
- * upper end of beds that stand.
- */
-export function endLabelPlace(shape: Shape, outline: Outline, view: View, gapPx: number): EndLabel {
-  if (shape.shape !== "rectangle") {
-    const at = upperLeft(outline, view);
-    return { at: { x: at.x, y: at.y - gapPx - 4 }, angle: 0, align: "center" };
-  }
-  const axes = axesOf(shape);
-  const isLong = shape.lengthM >= shape.widthM;
-  const along = uprightAngle(isLong ? axes.length : axes.width);
-  const across = uprightAngle(isLong ? axes.width : axes.length);
-  const halfPx = (Math.max(shape.lengthM, shape.widthM) / 2) * view.scale;
-  const centre = toPx(view, shapeCentre(shape));
-  if (Math.abs(along) <= Math.PI / 4) {
-    return { at: onward(centre, along, -halfPx - gapPx), angle: along, align: "right" };
-  }
-  // The end of the bed that lies higher on the screen.
-  const up = along < 0 ? 1 : -1;
-  return { at: onward(centre, along, up * (halfPx + gapPx + 5)), angle: across, align: "center" };
-}
-
-/** The corner that lies furthest to the upper left on the screen. */
-function upperLeft({ rings }: Outline, view: View): Point {
-  const ring = rings[0] ?? new Float64Array(2);
-  let best = toPx(view, { x: ring[0] as number, y: ring[1] as number });
-  for (let index = 2; index < ring.length; index += 2) {
-    const corner = toPx(view, { x: ring[index] as number, y: ring[index + 1] as number });
-    if (corner.x + corner.y < best.x + best.y) best = corner;
   }
   return best;
 }

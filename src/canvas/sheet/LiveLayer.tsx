@@ -2,7 +2,7 @@ import { useCallback } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import type { Brush } from "../draw/brush.ts";
+import { type Brush, around } from "../draw/brush.ts";
 import { drawItems } from "../draw/draw-items.ts";
 import { drawOldPlace, drawSelected } from "../draw/draw-selection.ts";
 import { useGroundPainter } from "./use-ground-painter.ts";
@@ -10,7 +10,9 @@ import { useLiveIds } from "./live-ids.ts";
 import { isHidden } from "../scene/locks.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "../draw/sheet-colours.ts";
+import { useView } from "../scene/view-store.ts";
 import { itemsOf } from "../scene/sheet-items.ts";
+import { boxesOf, liveLabels, lookOf } from "./sheet-labels.ts";
 
 /** What is selected or on the move, drawn anew on every frame of a drag. */
 export function LiveLayer({ colours }: { readonly colours: Colours }) {
@@ -23,6 +25,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
   const hidden = useWindowStore((state) => state.hidden);
   const painter = useGroundPainter();
   const live = useLiveIds();
+  const isMoving = useView((state) => state.isMoving);
   const draw = useCallback(
     (brush: Brush) => {
       if (live.size === 0 && selection.length === 0) return;
@@ -38,23 +41,20 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
           drawOldPlace(brush, item);
         }
       }
-      drawItems(
-        brush,
-        drawn.filter((item) => live.has(item.id)),
-        {
-          standById: usePlanStore.getState().result.standById,
-          day,
-          hidden,
-          sectorOf: ({ planting }) =>
-            painter?.sectorOf(layoutOf(plan, layoutId).plantings, planting) ?? null,
-        },
-      );
-      drawSelected(
-        brush,
-        drawn.filter((item) => selected.has(item.id)),
+      const { result } = usePlanStore.getState();
+      const layout = layoutOf(plan, layoutId);
+      const resting = { plan, layout, book, result, day, hidden, painter, isMoving };
+      const items = drawn.filter((item) => live.has(item.id));
+      const labels = liveLabels(brush, resting, shown, items);
+      drawItems(brush, items, { ...lookOf(resting), labels });
+      around(brush, boxesOf(labels), () =>
+        drawSelected(
+          brush,
+          drawn.filter((item) => selected.has(item.id)),
+        ),
       );
     },
-    [plan, shown, layoutId, selection, book, day, painter, live, hidden],
+    [plan, shown, layoutId, selection, book, day, painter, live, hidden, isMoving],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }

@@ -1,4 +1,6 @@
 import { useCallback } from "react";
+import type { Point } from "../../core/geometry/point.ts";
+import type { LabelBox } from "../../core/page/label-box.ts";
 import { severitySign } from "../../core/checks/wording.ts";
 import { type Finding, checkOf } from "../../core/checks/all-checks.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
@@ -9,20 +11,31 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useSheetPlace } from "../../store/window/sheet-place.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import type { Brush } from "../draw/brush.ts";
+import { type Brush, around } from "../draw/brush.ts";
 import { drawClearGround } from "../draw/draw-clear-ground.ts";
 import { drawCrossingShade } from "../draw/draw-crossing-shade.ts";
 import { drawNorthArrow, drawScaleBar } from "../draw/draw-furniture.ts";
 import { drawHere } from "../draw/draw-here.ts";
 import { sheetGrid } from "../draw/draw-grid.ts";
 import { drawHeldPairs, toneColour } from "../draw/draw-pairs.ts";
-import { drawRing, drawRingWords } from "../draw/draw-rings.ts";
+import { type Ring, drawRing, drawRingWords } from "../draw/draw-rings.ts";
 import { drawHandles, drawNamed } from "../draw/draw-selection.ts";
 import { drawSketch } from "../tools/draw-sketch.ts";
 import { boxAround, groundBoxes } from "../draw/ground-boxes.ts";
 import { handleSizes, isCoarsePointer } from "../scene/handles.ts";
 import { itemHandles } from "../scene/item-handles.ts";
 import { useLiveIds } from "./live-ids.ts";
+import type { GroundPainter } from "../ground/ground-painter.ts";
+import { useView } from "../scene/view-store.ts";
+import {
+  boxesOf,
+  isLarge,
+  liveLabels,
+  markBox,
+  restingLabels,
+  restingMarks,
+} from "./sheet-labels.ts";
+import { useGroundPainter } from "./use-ground-painter.ts";
 import { isHidden } from "../scene/locks.ts";
 import { type PairLine, heldPairs, pairLine } from "../draw/pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
@@ -47,12 +60,18 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const clear = useClearGround();
   const shade = useCrossingShade();
   const here = useSheetPlace((state) => state.place);
+  const isMoving = useView((state) => state.isMoving);
+  const painter = useGroundPainter();
   const draw = useCallback(
     (brush: Brush) => {
       if (shade) drawCrossingShade(brush, shade);
       if (clear) drawClearGround(brush, clear.rings);
       const finding = [...result.findings, ...result.accepted].find(({ id }) => id === openFinding);
       drawOverlay(brush, {
+        words:
+          isMoving && isLarge(layoutOf(plan, layoutId))
+            ? []
+            : wordsNow(brush, painter, live, isMoving),
         plan,
         layout: layoutOf(plan, layoutId),
         result,
@@ -78,12 +97,35 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
       shade,
       here,
       hidden,
+      isMoving,
+      painter,
     ],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }
 
+/** Boxes of all words that are drawn now. */
+function wordsNow(
+  brush: Brush,
+  painter: GroundPainter | null,
+  live: ReadonlySet<string>,
+  isMoving: boolean,
+): readonly LabelBox[] {
+  const { plan, shown, layoutId, book, result } = usePlanStore.getState();
+  const { day, hidden } = useWindowStore.getState();
+  const layout = layoutOf(plan, layoutId);
+  const resting = { plan, layout, book, result, day, hidden, painter, isMoving };
+  const atRest = restingLabels(brush, resting);
+  const marks = restingMarks(brush, resting, boxesOf(atRest)).map(markBox);
+  if (shown === plan) return [...boxesOf(atRest), ...marks];
+  const moving = itemsOf(shown, layoutOf(shown, layoutId), book, live);
+  const moved = boxesOf(liveLabels(brush, resting, shown, moving));
+  return [...boxesOf(atRest, live), ...moved, ...marks];
+}
+
 interface Overlay {
+  /** Boxes of codes and names, which lines run under. */
+  readonly words: readonly LabelBox[];
   readonly plan: Plan;
   readonly layout: Layout;
   readonly result: CheckResult;
@@ -101,19 +143,19 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
   const { colours } = brush;
   const selected = new Set(selection);
   const items = itemsOf(plan, layout, book, selected).filter((item) => !isHidden(item, hidden));
-  const around = hidden.has("rings") ? [] : shownRings(result, selection, plan.units, colours);
-  const rings = around.map((ring) => ({
-    ring,
-    places: drawRing(brush, ring),
-  }));
-  if (finding) {
+  const shown = hidden.has("rings") ? [] : shownRings(result, selection, plan.units, colours);
+  const { words } = overlay;
+  const rings: { readonly ring: Ring; readonly places: readonly Point[] }[] = [];
+  around(brush, words, () => {
+    for (const ring of shown) rings.push({ ring, places: drawRing(brush, ring) });
+    if (!finding) return;
     const named = itemsOf(plan, layout, book, new Set(finding.subjects));
     drawNamed(
       brush,
       named.filter((item) => !selected.has(item.id)),
       toneColour(colours, finding.severity),
     );
-  }
+  });
   const pairs = hidden.has("conflict lines")
     ? []
     : heldPairs(result, plan.units, overlay.live, sketch.isMoving);
@@ -128,6 +170,7 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
     brush,
     lines,
     items.slice(0, 2).map((item) => boxAround(brush, item)),
+    words,
   );
   const taken = [...pills];
   if (rings.length > 0) {

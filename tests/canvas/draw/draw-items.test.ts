@@ -1,7 +1,7 @@
 /** Items look as the stands they are handed say, whichever layout is open. */
 import { afterEach, expect, test, vi } from "vitest";
 import type { Brush } from "../../../src/canvas/draw/brush.ts";
-import { drawItems } from "../../../src/canvas/draw/draw-items.ts";
+import { drawItems, itemLabels } from "../../../src/canvas/draw/draw-items.ts";
 import type { Colours } from "../../../src/canvas/draw/sheet-colours.ts";
 import { sheetItems } from "../../../src/canvas/scene/sheet-items.ts";
 import type { Stand } from "../../../src/core/checks/stand.ts";
@@ -41,7 +41,9 @@ test("a stand in flower is drawn so by its own layout's stands, with another pla
   const items = [...sheetItems(plan, layoutOf(plan), book).byId.values()];
   const drawn = (standById: ReadonlyMap<string, Stand>) => {
     const { told, brush } = recorder();
-    drawItems(brush, items, { standById, day: day("2027-07-10") });
+    const look = { standById, day: day("2027-07-10") };
+    const labels = itemLabels(brush, items, look);
+    drawItems(brush, items, { ...look, labels });
     return told;
   };
   const { standById } = check(plan);

@@ -50,10 +50,10 @@ describe("the turning handle", () => {
       ({ handle }) => handle.kind === "turn",
     )?.at;
 
-  test("stands beyond the far end", () => {
+  test("stands beside a bed whose code is over its far end", () => {
     const at = turnOf("b3");
-    expect(at?.x).toBeCloseTo(100 + 20 * 20);
-    expect(at?.y).toBeLessThan(300 - 3 * 20);
+    expect(at?.x).toBeGreaterThan(100 + 20 * 20);
+    expect(at?.y).toBeCloseTo(300);
   });
 
   test("but not over a neighbour", () => {
