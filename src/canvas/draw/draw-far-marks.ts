@@ -7,7 +7,7 @@ import type { Point } from "../../core/geometry/point.ts";
 import { formatDistance } from "../../core/model/length.ts";
 import type { Layout, Plan, Surrounding } from "../../core/model/plan.ts";
 import { type Brush, fill, stroke, traceLine } from "./brush.ts";
-import { type Box, boxWidth, drawWords, isFree } from "./draw-words.ts";
+import { type Box, boxWidth, drawPaper, drawWords, isFree } from "./draw-words.ts";
 import { type Size, held, toPx, visibleBounds } from "../scene/viewport.ts";
 
 const INSET_PX = 30;
@@ -61,12 +61,14 @@ export function farMarks(
   });
 }
 
-/** Scale bar, zoom buttons and north arrow: at the edges of every drawing. */
+/** Figures of the grid, scale bar, zoom buttons and north arrow: at the edges of every drawing. */
 export function furnitureBoxes({ widthPx, heightPx }: Size): readonly Box[] {
   return [
     { left: 0, top: heightPx - 62, width: 180, height: 62 },
     { left: widthPx - 110, top: heightPx - 84, width: 110, height: 84 },
     { left: widthPx - 70, top: 0, width: 70, height: 110 },
+    { left: 0, top: 0, width: 16, height: heightPx },
+    { left: 0, top: 0, width: widthPx, height: 20 },
   ];
 }
 
@@ -77,6 +79,7 @@ const ARROW_PX = 24;
 const EDGE_PX = { side: 18, top: 26, bottom: 6 } as const;
 /** How far along the edge from the way to the source mark and words may stand, nearest first. */
 const ALONG_STEP_PX = 22;
+const ROW_PX = 22;
 const NEAR_STEPS = [0, 1, -1, 2, -2, 3, -3, 4, -4];
 const FAR_STEPS = [5, -5, 6, -6, 7, -7, 8, -8, 10, -10, 12, -12, 14, -14];
 const REACHES = [
@@ -97,11 +100,12 @@ function placeOfMark(
   const edge = edgePlace(brush, source);
   const isLeft = edge.x < widthPx / 2;
   const isUpright = edge.x <= INSET_PX + 1 || edge.x >= widthPx - INSET_PX - 1;
-  const boxFor = (text: string, along: number): Box => {
+  const inward = edge.y < heightPx / 2 ? ROW_PX : -ROW_PX;
+  const boxFor = (text: string, along: number, row = 0): Box => {
     const width = boxWidth(brush, "note", text) + ARROW_PX;
     const middle = isLeft ? edge.x + width / 2 - ARROW_PX / 2 : edge.x - width / 2 + ARROW_PX / 2;
     const x = isUpright ? middle : middle + along * 3;
-    const y = isUpright ? edge.y + along : edge.y;
+    const y = isUpright ? edge.y + along : edge.y + inward * row;
     return {
       left: held(
         x - width / 2,
@@ -115,9 +119,12 @@ function placeOfMark(
   };
   for (const reach of REACHES) {
     for (const text of texts) {
-      for (const step of reach.steps) {
-        const box = boxFor(text, step * ALONG_STEP_PX);
-        if (isOpen(box, reach.may)) return { box, text, isLeft, source };
+      // Along the side of the drawing there are places enough; above and below it rows as well.
+      for (const row of isUpright ? [0] : [0, 1, 2]) {
+        for (const step of reach.steps) {
+          const box = boxFor(text, step * ALONG_STEP_PX, row);
+          if (isOpen(box, reach.may)) return { box, text, isLeft, source };
+        }
       }
     }
   }
@@ -132,6 +139,11 @@ export function drawFarMark(brush: Brush, { box, text, isLeft, source }: FarMark
   drawArrow(brush, mark, Math.atan2(source.y - mark.y, source.x - mark.x));
   const words = { text, face: "note", colour: brush.colours.inkSoft, hasHalo: true } as const;
   const x = isLeft ? box.left + ARROW_PX : box.left + box.width - ARROW_PX;
+  drawPaper(brush, {
+    ...box,
+    left: isLeft ? x - 2 : box.left,
+    width: box.width - ARROW_PX + 2,
+  });
   drawWords(brush, { x, y }, { ...words, align: isLeft ? "left" : "right" });
 }
 

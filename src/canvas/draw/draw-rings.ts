@@ -2,7 +2,7 @@
 import type { Outline } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { Brush } from "./brush.ts";
-import { type Box, BOX, drawWords, isFree, wordsWidth } from "./draw-words.ts";
+import { type Box, BOX, drawPaper, drawWords, isFree, wordsWidth } from "./draw-words.ts";
 import {
   type RingPiece,
   offsetRing,
@@ -64,6 +64,7 @@ export function drawRingWords(
   for (const { x, y } of places) {
     const box = { left: x - width / 2, top: y - 9, width, height: BOX.heightPx };
     if (!isFree(brush, box, taken)) continue;
+    drawPaper(brush, box);
     const words = { text: ring.text, face: "bold", colour: ring.colour, hasHalo: true } as const;
     drawWords(brush, { x, y }, words);
     return box;

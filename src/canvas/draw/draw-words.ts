@@ -90,6 +90,15 @@ export function drawBox({ context, colours }: Brush, box: Box, edge: string, edg
   context.stroke();
 }
 
+/** Paper without an edge: what is under words shows faintly, and no line runs through them. */
+export function drawPaper({ context, colours }: Brush, { left, top, width, height }: Box): void {
+  context.save();
+  context.globalAlpha *= 0.86;
+  context.fillStyle = colours.sheet;
+  context.fillRect(left, top + 1, width, height - 2);
+  context.restore();
+}
+
 /** Whether a box lies wholly on the drawing and clear of others. */
 export function isFree({ widthPx, heightPx }: Brush, box: Box, taken: readonly Box[]): boolean {
   const isOnSheet =
