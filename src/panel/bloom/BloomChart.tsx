@@ -1,9 +1,10 @@
-import { useDeferredValue, useMemo, useState } from "react";
+import { type CSSProperties, useDeferredValue, useMemo, useState } from "react";
 import type { Hatch } from "../../core/page/hatch.ts";
 import type { Plan, Site } from "../../core/model/plan.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { BloomFrosts, BloomLines, BloomMonths } from "./BloomAxis.tsx";
 import { BloomLineList, LINE_PX } from "./BloomLineList.tsx";
+import { useBloomHeight } from "./bloom-height.ts";
 import { DaySlider } from "./DaySlider.tsx";
 import { type BloomLine, type BloomOrder, bloomLines, linesHeld } from "./bloom-order.ts";
 import { type BloomRow, bloomRows } from "./bloom-rows.ts";
@@ -51,8 +52,14 @@ interface BloomPlotProps extends Held {
 /** Slider, months, the lines in view, and frosts. */
 function BloomPlot({ lines, axis, rows, season, site, hatchOf }: BloomPlotProps) {
   const { ref, onScroll, from, to, focused } = useVisibleLines(LINE_PX);
+  const shown = useBloomHeight((state) => state.rows);
   return (
-    <div className="bloom-chart" ref={ref} onScroll={onScroll}>
+    <div
+      className="bloom-chart"
+      ref={ref}
+      onScroll={onScroll}
+      style={{ "--rows-height": `${shown * LINE_PX}px` } as CSSProperties}
+    >
       <div className="bloom-head">
         <DaySlider axis={axis} rows={rows} />
         <BloomMonths axis={axis} />

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { BloomSplitter } from "./BloomSplitter.tsx";
 import { BloomChart } from "./BloomChart.tsx";
 import { LateSpringTrial } from "./LateSpringTrial.tsx";
 import { type BloomOrder, bloomOrders, orderWords } from "./bloom-order.ts";
@@ -15,6 +16,7 @@ export function BloomStrip() {
   const [isTesting, setTesting] = useState(false);
   return (
     <section className="region bloom" aria-labelledby="bloom-heading">
+      {isOpen && <BloomSplitter />}
       <header className="region-head">
         <h2 id="bloom-heading" tabIndex={-1}>
           Bloom
