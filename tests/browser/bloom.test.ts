@@ -192,4 +192,26 @@ describe("the bloom strip in Chromium", () => {
     await undo(page).click();
     await expect.poll(() => flower()).toBe(inMedford);
   });
+
+  test("its height is the grower's, and what is drawn stays where it is meanwhile", async () => {
+    const edge = page.getByRole("separator", { name: "Height of the bloom strip" });
+    const origin = async () => {
+      const text = (await page.locator(".sheet").getAttribute("data-view")) ?? "{}";
+      const { scale, x } = JSON.parse(text) as { readonly scale: number; readonly x: number };
+      return { scale, x };
+    };
+    const before = await origin();
+    await edge.focus();
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("ArrowDown");
+    await expect.poll(() => edge.getAttribute("aria-valuenow")).toBe("4");
+    await expect
+      .poll(async () => (await page.locator(".bloom-chart").boundingBox())?.height)
+      .toBe(80 + 4 * 24);
+    expect(await origin()).toEqual(before);
+    await page.reload();
+    await expect.poll(() => edge.getAttribute("aria-valuenow")).toBe("4");
+    await edge.dblclick();
+    await expect.poll(() => edge.getAttribute("aria-valuenow")).toBe("6");
+  });
 });

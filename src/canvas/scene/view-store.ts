@@ -9,6 +9,7 @@ import {
   fittedView,
   pannedBy,
   resizedView,
+  stayingView,
   zoomedAbout,
 } from "./viewport.ts";
 
@@ -26,7 +27,8 @@ interface ViewStore extends Size {
   readonly fitted: Bounds | null;
   /** While it is being panned or zoomed the drawing may be a moved picture of itself. */
   readonly isMoving: boolean;
-  readonly resize: (size: Size) => void;
+  /** @param movedPx how far its corner moved where only something beside it changed; null: the window did */
+  readonly resize: (size: Size, movedPx: Point | null) => void;
   readonly setRatio: (ratio: number) => void;
   readonly fit: (bounds: Bounds) => void;
   readonly pan: (dxPx: number, dyPx: number) => void;
@@ -54,13 +56,15 @@ export const useView = create<ViewStore>()((set) => {
     ratio: 1,
     fitted: null,
     isMoving: false,
-    resize: (size) =>
-      set(({ view, fitted, widthPx, heightPx }) => ({
-        ...size,
-        view: fitted
-          ? fittedView(fitted, size, FIT_INSET)
-          : resizedView(view, { widthPx, heightPx }, size),
-      })),
+    resize: (size, movedPx) =>
+      set(({ view, fitted, widthPx, heightPx }) => {
+        const stayed = movedPx && widthPx > 0 ? stayingView(view, movedPx, fitted, size) : null;
+        const anew = () =>
+          fitted
+            ? fittedView(fitted, size, FIT_INSET)
+            : resizedView(view, { widthPx, heightPx }, size);
+        return { ...size, view: stayed ?? anew() };
+      }),
     setRatio: (ratio) => set({ ratio }),
     fit: (bounds) =>
       set((state) => ({ view: fittedView(bounds, state, FIT_INSET), fitted: bounds })),

@@ -83,6 +83,29 @@ export function resizedView(view: View, before: Size, after: Size): View {
   );
 }
 
+/**
+ * The view after something beside the drawing took or gave room: what is drawn stays where it is
+ * on the screen, or moves just so far that all of what was fitted can still be seen.
+ * @param movedPx how far the drawing's upper left corner moved on the screen
+ * @param fitted ground that was fitted and is to stay in sight; null: none
+ * @returns null when what was fitted no longer goes in
+ */
+export function stayingView(
+  view: View,
+  movedPx: Point,
+  fitted: Bounds | null,
+  { widthPx, heightPx }: Size,
+): View | null {
+  const stayed = pannedBy(view, -movedPx.x, -movedPx.y);
+  if (!fitted) return stayed;
+  const upper = toPx(stayed, { x: fitted.minX, y: fitted.maxY });
+  const lower = toPx(stayed, { x: fitted.maxX, y: fitted.minY });
+  if (lower.x - upper.x > widthPx || lower.y - upper.y > heightPx) return null;
+  const inward = (from: number, to: number, most: number) =>
+    from < 0 ? -from : Math.min(0, most - to);
+  return pannedBy(stayed, inward(upper.x, lower.x, widthPx), inward(upper.y, lower.y, heightPx));
+}
+
 /** Ground that is visible, grown by some pixels on every side. */
 export function visibleBounds(view: View, size: Size, marginPx = 0): Bounds {
   const lower = toSheet(view, { x: -marginPx, y: size.heightPx + marginPx });

@@ -78,14 +78,19 @@ function useSize(holder: Holder): void {
   useEffect(() => {
     const element = holder.current;
     if (!element) return;
+    let last: { readonly x: number; readonly y: number; readonly window: string } | null = null;
     const measure = () => {
       const [before, size] = [useView.getState(), element.getBoundingClientRect()];
+      const now = { x: size.left, y: size.top, window: `${innerWidth} ${innerHeight}` };
+      const isBeside = last?.window === now.window;
+      const movedPx = last && isBeside ? { x: now.x - last.x, y: now.y - last.y } : null;
+      last = now;
       const widthPx = Math.round(size.width);
       const heightPx = Math.round(size.height);
       // A sheet that is hidden for a while keeps its view.
       if (widthPx === 0 || heightPx === 0) return;
       if (widthPx === before.widthPx && heightPx === before.heightPx) return;
-      before.resize({ widthPx, heightPx });
+      before.resize({ widthPx, heightPx }, movedPx);
     };
     const observer = new ResizeObserver(measure);
     observer.observe(element);

@@ -6,6 +6,7 @@ import {
   fittedView,
   pannedBy,
   resizedView,
+  stayingView,
   toPx,
   toSheet,
   visibleBounds,
@@ -92,4 +93,31 @@ test("the middle stays in the middle when the drawing changes its size", () => {
 
 test("the visible ground reaches as far as the drawing and its margin", () => {
   expect(visibleBounds(view, size, 20)).toEqual({ minX: -6, minY: -16, maxX: 36, maxY: 16 });
+});
+
+describe("when something beside the drawing takes room", () => {
+  const drawn: View = { scale: 10, x: 100, y: 300 };
+
+  test("what is drawn stays where it is on the screen", () => {
+    expect(stayingView(drawn, { x: 0, y: 40 }, null, { widthPx: 800, heightPx: 400 })).toEqual({
+      scale: 10,
+      x: 100,
+      y: 260,
+    });
+  });
+
+  test("and moves only as far as keeps in sight what was fitted", () => {
+    const fitted = { minX: 0, minY: 0, maxX: 20, maxY: 28 };
+    expect(stayingView(drawn, { x: 0, y: 40 }, fitted, { widthPx: 800, heightPx: 400 })?.y).toBe(
+      280,
+    );
+    expect(stayingView(drawn, { x: 0, y: 0 }, fitted, { widthPx: 800, heightPx: 290 })?.y).toBe(
+      290,
+    );
+  });
+
+  test("unless that no longer goes in", () => {
+    const fitted = { minX: 0, minY: 0, maxX: 20, maxY: 28 };
+    expect(stayingView(drawn, { x: 0, y: 0 }, fitted, { widthPx: 800, heightPx: 270 })).toBeNull();
+  });
 });
