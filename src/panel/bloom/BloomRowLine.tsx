@@ -49,8 +49,7 @@ export const BloomRowLine = memo(function BloomRowLine(props: BloomRowLineProps)
         title={`${code} ${name}`}
         onClick={() => windowNow().select([id])}
       >
-        {code}
-        <span className="bloom-name">{name}</span>
+        {code} <span className="bloom-name">{name}</span>
       </button>
       <div className="bloom-track">
         <svg className="bloom-bars" width="100%" height="22" aria-hidden="true" focusable="false">
