@@ -117,15 +117,16 @@ function placeOfMark(
       height: MARK_HEIGHT_PX,
     };
   };
-  for (const reach of REACHES) {
-    for (const text of texts) {
-      // Along the side of the drawing there are places enough; above and below it rows as well.
-      for (const row of isUpright ? [0] : [0, 1, 2]) {
-        for (const step of reach.steps) {
-          const box = boxFor(text, step * ALONG_STEP_PX, row);
-          if (isOpen(box, reach.may)) return { box, text, isLeft, source };
-        }
-      }
+  // Along the side of the drawing there are places enough; above and below it rows as well.
+  const rows = isUpright ? [0] : [0, 1, 2];
+  for (const { steps, may } of REACHES) {
+    const tried = texts.flatMap((text) =>
+      rows.flatMap((row) => steps.map((step) => ({ text, row, along: step * ALONG_STEP_PX }))),
+    );
+    const found = tried.find(({ text, row, along }) => isOpen(boxFor(text, along, row), may));
+    if (found) {
+      const { text, along, row } = found;
+      return { box: boxFor(text, along, row), text, isLeft, source };
     }
   }
   const text = texts.at(-1) ?? "";

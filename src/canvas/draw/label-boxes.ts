@@ -106,10 +106,10 @@ function* slidBoxes(
   const by = held(dx * Math.cos(angle) + dy * Math.sin(angle), -along, along);
   const down = held(dy * Math.cos(angle) - dx * Math.sin(angle), -across, across);
   yield boxAt(onward(onward(centre, angle, by), angle + Math.PI / 2, down), size, angle);
-  for (const down of across < 2 ? [0] : SLIDES) {
-    const row = onward(centre, angle + Math.PI / 2, across * down);
-    for (const by of along < 2 ? [0] : SLIDES) {
-      yield boxAt(onward(row, angle, along * by), size, angle);
+  for (const rowShare of across < 2 ? [0] : SLIDES) {
+    const row = onward(centre, angle + Math.PI / 2, across * rowShare);
+    for (const share of along < 2 ? [0] : SLIDES) {
+      yield boxAt(onward(row, angle, along * share), size, angle);
     }
   }
 }
