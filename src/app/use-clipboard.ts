@@ -3,9 +3,10 @@ import { withLoaded } from "../panel/commands/command.ts";
 import { windowNow } from "../panel/state/plan-actions.ts";
 import { viewNow } from "../panel/state/view-state.ts";
 import { useWindowStore } from "../store/window/window-store.ts";
-import { TYPED_INTO } from "./typed-into.ts";
+import { TYPED_INTO } from "../store/window/typed-into.ts";
 
 const load = () => import("../panel/clipboard/clipboard-actions.ts");
+const loadCorners = () => import("../canvas/tools/paste-corners.ts");
 type Clipboard = Awaited<ReturnType<typeof load>>;
 
 /** Text that is marked or typed is the browser's to copy; a dialog lies over the plan. */
@@ -15,10 +16,40 @@ function isTextual(event: ClipboardEvent): boolean {
   return isTyping || viewNow().dialog !== null || document.getSelection()?.isCollapsed === false;
 }
 
+/** A paste so soon after the middle button belongs to it, ms. */
+const MIDDLE_MS = 400;
+
+/**
+ * Some systems paste what is marked when the middle button is let go, which here pans. The paste
+ * comes between the press and the release, or just after it.
+ */
+function watchMiddle(): { readonly isMiddlePress: () => boolean; readonly stopMiddle: () => void } {
+  let isHeld = false;
+  let releasedAt = -Infinity;
+  const down = ({ button }: MouseEvent) => {
+    if (button === 1) isHeld = true;
+  };
+  const up = ({ button }: MouseEvent) => {
+    if (button !== 1) return;
+    isHeld = false;
+    releasedAt = performance.now();
+  };
+  window.addEventListener("mousedown", down, true);
+  window.addEventListener("mouseup", up, true);
+  return {
+    isMiddlePress: () => isHeld || performance.now() - releasedAt < MIDDLE_MS,
+    stopMiddle: () => {
+      window.removeEventListener("mousedown", down, true);
+      window.removeEventListener("mouseup", up, true);
+    },
+  };
+}
+
 /** The browser's own copy, cut and paste, from keys or its menu, for what is selected. */
 export function useClipboard(): void {
   useEffect(() => {
     let clipboard: Clipboard | null = null;
+    const { isMiddlePress, stopMiddle } = watchMiddle();
     const loadAhead = async () => {
       clipboard = await load().catch(() => null);
     };
@@ -41,8 +72,16 @@ export function useClipboard(): void {
     };
     const paste = (event: ClipboardEvent) => {
       if (isTextual(event)) return;
+      if (isMiddlePress()) {
+        event.preventDefault();
+        return;
+      }
       const text = event.clipboardData?.getData("text/plain") ?? "";
       event.preventDefault();
+      if (windowNow().tool === "draw-outline") {
+        void withLoaded(loadCorners, ({ pasteCornerText }) => pasteCornerText(text));
+        return;
+      }
       void withLoaded(load, (loaded) => {
         loaded.pasteText(text);
       });
@@ -52,6 +91,7 @@ export function useClipboard(): void {
     document.addEventListener("paste", paste);
     return () => {
       stopWatching();
+      stopMiddle();
       document.removeEventListener("copy", copy);
       document.removeEventListener("cut", copy);
       document.removeEventListener("paste", paste);

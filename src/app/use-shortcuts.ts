@@ -3,7 +3,7 @@ import { runCommand } from "../panel/commands/command.ts";
 import { usePreferences } from "../panel/state/preferences.ts";
 import { commandOf } from "../panel/commands/shortcuts.ts";
 import { viewNow } from "../panel/state/view-state.ts";
-import { TYPED_INTO } from "./typed-into.ts";
+import { TYPED_INTO } from "../store/window/typed-into.ts";
 import { useClipboard } from "./use-clipboard.ts";
 import { allCommands } from "../panel/window/all-commands.ts";
 

@@ -62,7 +62,7 @@ test("each tab brings back its own plan, a new tab the one saved last", async ()
   const one = await startTab();
   const two = await openTab({});
   await two.start();
-  two.file.newPlan();
+  void two.file.newPlan();
   await vi.waitFor(() => expect(two.title()).toBe("New plan"));
   two.retitle("Second field");
   await two.flush();

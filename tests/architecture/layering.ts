@@ -97,7 +97,7 @@ const PANEL_EDGES: Readonly<Record<string, readonly string[]>> = {
     "panel/kinds",
   ],
   "panel/shelf": ["panel/grown", "panel/lots", "panel/scan", "panel/storage"],
-  "panel/site": ["panel/particulars", "panel/season"],
+  "panel/site": ["panel/outlines", "panel/particulars", "panel/season"],
   "panel/walk": ["panel/grown", "panel/kinds", "panel/record", "panel/scan"],
   "panel/tables": ["panel/beds", "panel/seed-list"],
 };

@@ -2,6 +2,7 @@
  * Keys while the sheet has the focus that are no commands: they belong to the gesture, the tool or
  * the view. Delete, zoom and the like go on to the window. Tab is left alone, so that nobody is caught in it.
  */
+import { TYPED_INTO } from "../../store/window/typed-into.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { arrowDirection, cancelNudge, endNudge, nudge } from "./nudge.ts";
 import type { PointerInput } from "./pointer-input.ts";
@@ -24,23 +25,41 @@ export function listenToKeys(element: HTMLElement, pointers: PointerInput): () =
       endNudge();
       return;
     }
-    if (pressKey(event, pointers)) event.preventDefault();
-  };
-  const up = (event: KeyboardEvent) => {
-    if (event.key === " ") pointers.holdPan(false);
-  };
-  const blur = () => {
-    pointers.holdPan(false);
-    endNudge();
+    if (pressKey(event, pointers) || event.key === " ") event.preventDefault();
   };
   element.addEventListener("keydown", down);
-  element.addEventListener("keyup", up);
-  element.addEventListener("blur", blur);
+  element.addEventListener("blur", endNudge);
+  const stopSpace = listenToSpace(pointers);
   return () => {
-    blur();
+    stopSpace();
+    endNudge();
     element.removeEventListener("keydown", down);
-    element.removeEventListener("keyup", up);
-    element.removeEventListener("blur", blur);
+    element.removeEventListener("blur", endNudge);
+  };
+}
+
+/**
+ * The space bar pans wherever the focus is: a tool that was just chosen has left it on its button.
+ * That button is pressed by the key as ever, unless something was panned meanwhile.
+ */
+function listenToSpace(pointers: PointerInput): () => void {
+  const down = ({ key, target, ctrlKey, metaKey }: KeyboardEvent) => {
+    const isTyped = target instanceof Element && target.matches(TYPED_INTO);
+    if (key === " " && !isTyped && !ctrlKey && !metaKey) pointers.holdPan(true);
+  };
+  const up = (event: KeyboardEvent) => {
+    // A button that has the focus would be pressed when the key comes up.
+    if (event.key === " " && pointers.holdPan(false)) event.preventDefault();
+  };
+  const away = () => void pointers.holdPan(false);
+  window.addEventListener("keydown", down);
+  window.addEventListener("keyup", up);
+  window.addEventListener("blur", away);
+  return () => {
+    away();
+    window.removeEventListener("keydown", down);
+    window.removeEventListener("keyup", up);
+    window.removeEventListener("blur", away);
   };
 }
 
@@ -62,10 +81,7 @@ function pressKey(event: KeyboardEvent, pointers: PointerInput): boolean {
     return true;
   }
   endNudge();
-  if (tools[tool].key(key)) return true;
-  if (key !== " ") return false;
-  pointers.holdPan(true);
-  return true;
+  return tools[tool].key(key);
 }
 
 /** The innermost thing first: the gesture, the nudge, the tool's draft, the tool, the selection. */

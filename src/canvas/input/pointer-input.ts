@@ -20,8 +20,8 @@ const RIGHT = 2;
 export interface PointerInput {
   /** Puts back what the gesture at work has done; false when none is. */
   readonly cancel: () => boolean;
-  /** While held, presses pan whatever the tool. */
-  readonly holdPan: (isHeld: boolean) => void;
+  /** While held, presses pan whatever the tool. True when it is let go and something was panned. */
+  readonly holdPan: (isHeld: boolean) => boolean;
   readonly stop: () => void;
 }
 
@@ -39,6 +39,7 @@ export function listenToPointers(element: HTMLElement): PointerInput {
     reader: pointerReader(element),
     fingers: fingerTracker(),
     isPanHeld: false,
+    hasPanned: false,
   };
   const lift = (event: PointerEvent, after: "end" | "cancel") => {
     input.fingers.lift(event.pointerId);
@@ -65,9 +66,12 @@ export function listenToPointers(element: HTMLElement): PointerInput {
   return {
     cancel: run.cancel,
     holdPan: (isHeld) => {
-      if (input.isPanHeld === isHeld) return;
+      if (input.isPanHeld === isHeld) return false;
+      const hasPanned = input.hasPanned && !isHeld;
       input.isPanHeld = isHeld;
+      input.hasPanned = false;
       if (!run.isBusy()) sketch({ cursor: isHeld ? "grab" : null });
+      return hasPanned;
     },
     stop: () => {
       run.cancel();
@@ -85,9 +89,12 @@ interface Input {
   readonly fingers: ReturnType<typeof fingerTracker>;
   readonly hovers: ReturnType<typeof onceAFrame<SheetPointer>>;
   isPanHeld: boolean;
+  /** Since panning was held. */
+  hasPanned: boolean;
 }
 
-function press({ element, reader, run, fingers, hovers, isPanHeld }: Input, event: PointerEvent) {
+function press(input: Input, event: PointerEvent) {
+  const { element, reader, run, fingers, hovers, isPanHeld } = input;
   if (event.button !== LEFT && event.button !== MIDDLE) return;
   endNudge();
   if (event.pointerType === "touch" && fingers.add(event.pointerId, reader.pxOf(event))) {
@@ -103,6 +110,7 @@ function press({ element, reader, run, fingers, hovers, isPanHeld }: Input, even
   if (event.pointerType === "pen") useSheetModes.setState({ isPenInUse: true });
   const isPalm = event.pointerType === "touch" && useSheetModes.getState().isPenInUse;
   const isPan = event.button === MIDDLE || isPanHeld || isPalm;
+  input.hasPanned ||= isPanHeld;
   const start = reader.read(event);
   run.start(event.pointerId, isPan ? panGesture(start) : toolInUse().press(start));
 }

@@ -21,10 +21,15 @@ const CROSS = /^[x×*]$/i;
 /** The fields of what is typed while drawing; nothing while nothing is. */
 export function TypedFields() {
   const owner = useTypedValues((state) => state.owner);
-  return owner && <Fields labels={owner.labels} />;
+  return owner && <Fields key={owner.labels[0]} labels={owner.labels} note={owner.note} />;
 }
 
-function Fields({ labels }: { readonly labels: TwoTexts }) {
+interface FieldsProps {
+  readonly labels: TwoTexts;
+  readonly note: string | undefined;
+}
+
+function Fields({ labels, note = "Enter keeps it, Escape lets go." }: FieldsProps) {
   const texts = useTypedValues((state) => state.texts);
   const problem = useTypedValues((state) => state.problem);
   const at = useTypedValues((state) => state.at);
@@ -46,7 +51,7 @@ function Fields({ labels }: { readonly labels: TwoTexts }) {
   return (
     <div className="typed-fields" role="group" aria-label="Exact size" style={{ left, top }}>
       <div className="typed-pair">
-        {([0, 1] as const).map((index) => (
+        {(labels[1] === "" ? ([0] as const) : ([0, 1] as const)).map((index) => (
           <label key={index}>
             {labels[index]}
             <input
@@ -69,7 +74,7 @@ function Fields({ labels }: { readonly labels: TwoTexts }) {
         </button>
       )}
       <div id={noteId} className={problem === null ? "typed-note" : "typed-note wrong"}>
-        {problem ?? "Enter keeps it, Escape lets go."}
+        {problem ?? note}
       </div>
     </div>
   );

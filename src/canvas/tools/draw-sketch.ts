@@ -81,10 +81,20 @@ function drawGuide(
   drawWords(brush, at, { text: label, face: "plain", colour: colours.held, hasHalo: true });
 }
 
+/** From so many corners on they are drawn small. */
+const MANY_CORNERS = 24;
+
 /** The outline being clicked together; its first corner is the one that closes it. */
-function drawDraft(brush: Brush, { corners, nextCorner }: Sketch): void {
-  if (corners.length === 0) return;
+function drawDraft(brush: Brush, { corners, nextCorner, curve }: Sketch): void {
   const { colours, view } = brush;
+  if (curve.length > 0) {
+    traceLine(
+      brush,
+      [...corners.slice(-1), ...curve].map((place) => toPx(view, place)),
+    );
+    stroke(brush, { colour: colours.held, widthPx: 1.5, dash: [6, 4] });
+  }
+  if (corners.length === 0) return;
   const placed = corners.map((corner) => toPx(view, corner));
   traceLine(brush, placed);
   stroke(brush, { colour: colours.held, widthPx: 2 });
@@ -98,7 +108,8 @@ function drawDraft(brush: Brush, { corners, nextCorner }: Sketch): void {
   }
   for (const crossing of outlineCrossings(corners)) drawCrossing(brush, crossing);
   placed.forEach((corner, index) => {
-    traceCircle(brush, corner, index === 0 ? 6 : 3.5);
+    // Corners of a curve lie close together.
+    traceCircle(brush, corner, index === 0 ? 6 : placed.length > MANY_CORNERS ? 2 : 3.5);
     fill(brush, colours.sheet);
     stroke(brush, { colour: colours.held, widthPx: 1.75 });
   });

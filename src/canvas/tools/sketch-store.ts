@@ -49,6 +49,8 @@ export interface Sketch {
   /** An outline being clicked together, and where its next corner would be. */
   readonly corners: readonly Point[];
   readonly nextCorner: Point | null;
+  /** What the next press would add where that is no straight side: an arc, or a whole circle. */
+  readonly curve: readonly Point[];
   readonly measurement: Measurement | null;
   /** Bed a variety would be dropped on. */
   readonly dropBed: string | null;
@@ -67,6 +69,7 @@ const EMPTY: Sketch = {
   rectangle: null,
   corners: [],
   nextCorner: null,
+  curve: [],
   measurement: null,
   dropBed: null,
   readout: null,

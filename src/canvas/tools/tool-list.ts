@@ -1,7 +1,7 @@
 /** The tool behind each name. */
 import type { ToolName } from "../../store/window/window-store.ts";
 import { drawBedTool } from "./draw-bed.ts";
-import { drawOutlineTool } from "./draw-outline.ts";
+import { laterTool } from "./later-tool.ts";
 import { markLengthTool } from "./mark-length.ts";
 import { markSourceTool } from "./mark-source.ts";
 import { measureTool } from "./measure.ts";
@@ -14,7 +14,10 @@ export const tools: Readonly<Record<ToolName, Tool>> = {
   select: selectTool,
   pan: panTool,
   "draw-bed": drawBedTool,
-  "draw-outline": drawOutlineTool,
+  "draw-outline": laterTool(
+    "crosshair",
+    async () => (await import("./draw-outline.ts")).drawOutlineTool,
+  ),
   "mark-source": markSourceTool,
   measure: measureTool,
   "mark-length": markLengthTool,

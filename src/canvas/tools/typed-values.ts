@@ -6,7 +6,10 @@ export type TwoTexts = readonly [string, string];
 
 /** The tool that is being typed for. */
 export interface TypedOwner {
+  /** The second one empty: only one value is asked for. */
   readonly labels: TwoTexts;
+  /** What is to be known of the values, in place of the words on keys. */
+  readonly note?: string;
   /** Shows what the texts give, an empty one meaning what the pointer says; why not, if it cannot. */
   readonly change: (texts: TwoTexts) => string | null;
   /** Enter: keeps what is shown. */

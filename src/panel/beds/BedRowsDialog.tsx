@@ -41,8 +41,8 @@ function rowsDrawn(plan: Plan, layout: Layout, rows: BedRows) {
   return isOverMost(rows) ? [] : bedsInRows(plan, layout, rows);
 }
 
-function suggestedRows(layout: Layout): BedRows {
-  const { code, widthM, lengthM, turnDeg, x, y } = suggestedBed(layout);
+function suggestedRows(plan: Plan, layout: Layout): BedRows {
+  const { code, widthM, lengthM, turnDeg, x, y } = suggestedBed(plan, layout);
   return {
     count: 6,
     rows: 1,
@@ -70,7 +70,7 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
   const plan = useShownPlan();
   const layout = useShownLayout();
   const form = useForm({
-    start: () => suggestedRows(layout),
+    start: () => suggestedRows(plan, layout),
     send: (typed) => {
       const made = rowsDrawn(plan, layout, typed);
       if (made.length === 0) return;

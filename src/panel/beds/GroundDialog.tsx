@@ -47,8 +47,8 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
   const draw = () => {
     onClose();
     viewNow().showSheet();
-    useOutlineTarget.setState({ target: typed.what });
     windowNow().pickTool("draw-outline");
+    useOutlineTarget.setState({ target: typed.what });
   };
   return (
     <Dialog title="Add ground" onClose={onClose}>

@@ -2,6 +2,7 @@
 import { nextBedCode } from "../../core/beds/codes.ts";
 import { drawnIds, nextId } from "../../core/edits/edit.ts";
 import { outlineOf } from "../../core/geometry/outline.ts";
+import type { Bounds } from "../../core/geometry/bounds.ts";
 import { roundShape } from "../../core/geometry/round.ts";
 import type { Bed, Layout, Plan } from "../../core/model/plan.ts";
 
@@ -20,12 +21,15 @@ export interface TypedBed {
 const PATH_M = 0.6;
 
 /** The next bed as the last one suggests it: same size and turn, one path further to the right. */
-export function suggestedBed(layout: Layout): TypedBed {
+export function suggestedBed({ site }: Plan, layout: Layout): TypedBed {
   const code = nextBedCode(layout);
   const last = layout.beds.at(-1)?.outline;
   if (last?.shape !== "rectangle") {
-    const x = last ? besideAll(layout, 1.2) : 0;
-    return { code, isRound: false, widthM: 1.2, lengthM: 10, turnDeg: 0, x, y: 0 };
+    const first = { code, isRound: false, widthM: 1.2, lengthM: 10, turnDeg: 0 };
+    if (last) return { ...first, x: besideAll(layout, 1.2), y: 0 };
+    return site.outline
+      ? inCorner(first, outlineOf(site.outline).bounds)
+      : { ...first, x: 0, y: 0 };
   }
   const { widthM, lengthM, turnDeg } = last;
   const step = widthM + PATH_M;
@@ -40,6 +44,15 @@ export function suggestedBed(layout: Layout): TypedBed {
     x: round(last.x + step * Math.cos(angle)),
     y: round(last.y - step * Math.sin(angle)),
   };
+}
+
+/** The first bed of a plot that has an edge: a path in from its lower left corner, no longer than the plot. */
+function inCorner(bed: Omit<TypedBed, "x" | "y">, { minX, minY, maxY }: Bounds): TypedBed {
+  const room = Math.floor((maxY - minY - 2 * PATH_M) * 10) / 10;
+  const lengthM = Math.max(1, Math.min(bed.lengthM, room));
+  const round = (metres: number) => Math.round(metres * 100) / 100;
+  const x = round(minX + PATH_M + bed.widthM / 2);
+  return { ...bed, lengthM, x, y: round(minY + PATH_M + lengthM / 2) };
 }
 
 /** Middle of a bed of a width that lies to the right of all others, metres. */

@@ -1,4 +1,5 @@
 import { newPlan, openPlanFile, savePlanFile } from "../../store/files/plan-file.ts";
+import { isWorkedOn } from "../../store/keeping/current-plan.ts";
 import { type Command, ctrl, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
 
@@ -6,13 +7,25 @@ const keptPlansDialog = dialog(
   "kept-plans",
   async () => (await import("./KeptPlansDialog.tsx")).KeptPlansDialog,
 );
+const newPlanDialog = dialog(
+  "new-plan",
+  async () => (await import("./NewPlanDialog.tsx")).NewPlanDialog,
+);
 const diagnosticsDialog = dialog(
   "diagnostics",
   async () => (await import("./DiagnosticsDialog.tsx")).DiagnosticsDialog,
 );
 
 export const keepingCommands = [
-  { id: "new-plan", name: "New plan", group: "Plan", run: newPlan },
+  {
+    id: "new-plan",
+    name: "New plan",
+    group: "Plan",
+    run: () => {
+      if (isWorkedOn()) newPlanDialog.open();
+      else void newPlan();
+    },
+  },
   {
     id: "open-plan",
     name: "Open a plan file ...",

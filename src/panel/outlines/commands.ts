@@ -1,4 +1,4 @@
-import { opening } from "../commands/command.ts";
+import { type Command, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
 
 const importDialog = dialog(
@@ -11,3 +11,16 @@ export const importOutlines = opening(importDialog, {
   group: "Plan",
   also: "import gpx geojson track waypoints",
 });
+
+export const cornerList = dialog(
+  "corner-list",
+  async () => (await import("./CornerListDialog.tsx")).CornerListDialog,
+);
+
+export const outlineFromCorners = {
+  id: "corner-list",
+  name: "Outline from its corners ...",
+  group: "Objects",
+  also: "coordinates list paste survey bearing curve polygon",
+  run: () => cornerList.open({ target: "bed" }),
+} as const satisfies Command;

@@ -3,11 +3,12 @@ import { growBounds, joinBounds } from "../../core/geometry/bounds.ts";
 import { outlineArea, outlineOf } from "../../core/geometry/outline.ts";
 import { formatArea } from "../../core/model/length.ts";
 import type { Layout, Plan, PolygonShape } from "../../core/model/plan.ts";
-import { useOutlineTarget } from "../../store/window/outline-target.ts";
 import { CornerFields } from "../particulars/CornerFields.tsx";
-import { commit, windowNow } from "../state/plan-actions.ts";
+import { cornerList } from "../outlines/commands.ts";
+import { commit } from "../state/plan-actions.ts";
 import { useShownLayout } from "../state/use-shown-plan.ts";
-import { viewNow } from "../state/view-state.ts";
+import { plotWords } from "./plot-words.ts";
+import { drawEdge } from "./site-edge.ts";
 
 /** Left free around what is drawn where the edge is laid about it, metres. No source; our choice. */
 const MARGIN_M = 2;
@@ -25,6 +26,13 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
           {outline ? formatArea(outlineArea(outlineOf(outline)), plan.units) : "not drawn"}{" "}
           <button type="button" className="link" onClick={drawEdge}>
             Draw it
+          </button>{" "}
+          <button
+            type="button"
+            className="link"
+            onClick={() => cornerList.open({ target: "site" })}
+          >
+            {plotWords.type}
           </button>{" "}
           {around && (
             <button
@@ -54,14 +62,6 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
       )}
     </>
   );
-}
-
-/** Leaves the settings for the sheet, where the edge is then drawn corner by corner. */
-function drawEdge(): void {
-  viewNow().closeDialog();
-  viewNow().showSheet();
-  useOutlineTarget.setState({ target: "site" });
-  windowNow().pickTool("draw-outline");
 }
 
 /** A rectangle around beds, plantings and surroundings, in whole metres; null when nothing is drawn. */

@@ -6,6 +6,14 @@ const settingsDialog = dialog(
   async () => (await import("./SettingsDialog.tsx")).SettingsDialog,
 );
 
+export const plotDialog = dialog("plot", async () => (await import("./PlotDialog.tsx")).PlotDialog);
+
+export const plotFacts = opening(plotDialog, {
+  name: "Your plot: size, place, frosts ...",
+  group: "Plan",
+  also: "site outline edge position latitude longitude frost first steps",
+});
+
 export const planSettings = opening(settingsDialog, {
   name: "Plan settings",
   group: "Plan",

@@ -5,7 +5,10 @@ import { bedRows, newBed } from "../beds/commands.ts";
 import { layOutSeedList } from "../arrange/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { newVariety, placeDialog, varietyList } from "../seed-list/commands.ts";
+import { drawEdge } from "../site/site-edge.ts";
+import { plotFacts } from "../site/commands.ts";
 import { commandById } from "./all-commands.ts";
+import { firstStepsWords as words } from "./first-steps-words.ts";
 
 /** What to do with an empty sheet; gone with the first planting. */
 export function FirstSteps() {
@@ -22,26 +25,37 @@ export function FirstSteps() {
   return (
     <section className="first-steps" aria-labelledby="first-steps-heading">
       <header className="region-head">
-        <h2 id="first-steps-heading">Three steps to a first plan</h2>
+        <h2 id="first-steps-heading">{words.heading}</h2>
         <button type="button" className="quiet" onClick={hide}>
-          Hide
+          {words.hide}
         </button>
       </header>
       <ol>
         <li>
-          <p>Lay out beds: measured with a tape, or drawn</p>
-          <CommandButton of={commandById("tool-draw-bed")}>Draw on the sheet</CommandButton>
-          <CommandButton of={newBed}>Type its size</CommandButton>
-          <CommandButton of={bedRows}>Rows of equal beds</CommandButton>
+          <p>
+            {words.plot}
+            {plan.site.outline && <Done />}
+          </p>
+          <CommandButton of={plotFacts}>{words.plotFacts}</CommandButton>
+          <button type="button" onClick={drawEdge}>
+            {words.drawEdge}
+          </button>
         </li>
         <li>
-          <p>Add the varieties you want seed of{hasVariety && <Done />}</p>
-          <VarietyButtons />
+          <p>{words.beds}</p>
+          <CommandButton of={commandById("tool-draw-bed")}>{words.drawBed}</CommandButton>
+          <CommandButton of={newBed}>{words.typeBed}</CommandButton>
+          <CommandButton of={bedRows}>{words.bedRows}</CommandButton>
         </li>
         <li>
           <p>
-            Drag each from the seed list onto a bed, and from there until nothing is too close; or
+            {words.varieties}
+            {hasVariety && <Done />}
           </p>
+          <VarietyButtons />
+        </li>
+        <li>
+          <p>{words.place}</p>
           <PlaceButton isOff />
         </li>
       </ol>
@@ -57,21 +71,21 @@ interface NextStepProps {
 /** Once there are beds to see, the steps left are one line that leaves the beds in sight. */
 function NextStep({ hasVariety, onHide }: NextStepProps) {
   return (
-    <section className="first-steps next-step" aria-label="Next step">
+    <section className="first-steps next-step" aria-label={words.next}>
       {hasVariety ? (
         <>
-          <p>Step 3 of 3: drag each variety from the seed list onto a bed, or</p>
+          <p>{words.nextPlace}</p>
           <PlaceButton />
           <CommandButton of={layOutSeedList} />
         </>
       ) : (
         <>
-          <p>Step 2 of 3: add the varieties you want seed of</p>
+          <p>{words.nextVarieties}</p>
           <VarietyButtons />
         </>
       )}
       <button type="button" className="quiet" onClick={onHide}>
-        Hide
+        {words.hide}
       </button>
     </section>
   );
@@ -80,8 +94,8 @@ function NextStep({ hasVariety, onHide }: NextStepProps) {
 function VarietyButtons() {
   return (
     <>
-      <CommandButton of={newVariety}>Add a variety</CommandButton>
-      <CommandButton of={varietyList}>Read a list</CommandButton>
+      <CommandButton of={newVariety}>{words.newVariety}</CommandButton>
+      <CommandButton of={varietyList}>{words.varietyList}</CommandButton>
     </>
   );
 }
@@ -90,11 +104,11 @@ function PlaceButton({ isOff = false }: { readonly isOff?: boolean }) {
   const place = () => placeDialog.open({ varietyId: null, bedId: null });
   return (
     <button type="button" disabled={isOff} onClick={place}>
-      Place a variety
+      {words.placeVariety}
     </button>
   );
 }
 
 function Done() {
-  return <span className="clear-text"> ✓ done</span>;
+  return <span className="clear-text"> {words.done}</span>;
 }

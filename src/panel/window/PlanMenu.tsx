@@ -24,9 +24,11 @@ export function PlanMenu() {
         </CommandItem>
       ))}
       <p className="menu-heading">Ground</p>
+      <Item id="plot" />
       <Item id="new-ground" />
       <Item id="bed-rows" />
       <Item id="number-beds" />
+      <Item id="corner-list" />
       <Item id="picture" />
       <Item id="earlier-crops" />
       <Item id="outline-import">Outlines from GPS or a map program</Item>

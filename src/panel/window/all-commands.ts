@@ -16,14 +16,14 @@ import { keepingCommands, whatWentWrong } from "../keeping/commands.ts";
 import { ownKinds } from "../kinds/commands.ts";
 import { layoutCommands } from "../layouts/commands.ts";
 import { newLot } from "../lots/commands.ts";
-import { importOutlines } from "../outlines/commands.ts";
+import { importOutlines, outlineFromCorners } from "../outlines/commands.ts";
 import { paperCommands } from "../paper/commands.ts";
 import { pictureUnder } from "../picture/commands.ts";
 import { scanCode } from "../scan/commands.ts";
 import { seasonCommands } from "../season/commands.ts";
 import { seedListCommands } from "../seed-list/commands.ts";
 import { lotList } from "../shelf/commands.ts";
-import { planSettings } from "../site/commands.ts";
+import { planSettings, plotFacts } from "../site/commands.ts";
 import { storagePlaces } from "../storage/commands.ts";
 import {
   helpCommands,
@@ -61,8 +61,10 @@ const lists = [
   ...sampleCommands,
   pictureUnder,
   importOutlines,
+  outlineFromCorners,
   ...paperCommands,
   planSettings,
+  plotFacts,
   ...seasonCommands,
   storagePlaces,
   lotList,

@@ -107,9 +107,9 @@ export async function readPlanFile(file: File): Promise<Read<OpenedPlan>> {
 /**
  * Saves to the plan's own file where the browser can, else as a download. A "new file" is asked
  * for anew and is a plan of its own from then on: two files that are edited apart must not pass for
- * one plan.
+ * one plan. False when no file was written.
  */
-export async function savePlanFile(place: "own file" | "new file" = "own file"): Promise<void> {
+export async function savePlanFile(place: "own file" | "new file" = "own file"): Promise<boolean> {
   const { plan: shown, layoutId } = usePlanStore.getState();
   const plan = place === "new file" ? { ...shown, id: newPlanId() } : shown;
   const written = validText(plan);
@@ -123,7 +123,7 @@ export async function savePlanFile(place: "own file" | "new file" = "own file"):
         expected: "a plan that opens again; undo the last change",
       }).problems,
     );
-    return;
+    return false;
   }
   const blob = new Blob([written.text], { type: JSON_TYPE });
   const fileName = planFileName(plan, layoutOf(plan, layoutId), new Date());
@@ -143,7 +143,7 @@ export async function savePlanFile(place: "own file" | "new file" = "own file"):
       // Whether it arrives is not told to the page: only the reminder takes it for done.
       noteInFile(plan.id);
       tell(`Download started: ${fileName}.`);
-      return;
+      return true;
     }
     const file = await saved.getFile();
     if ((await file.text()) !== written.text) throw new Error("The file holds something else");
@@ -158,8 +158,10 @@ export async function savePlanFile(place: "own file" | "new file" = "own file"):
         ? `Saved to ${file.name}. The file the plan came from had been changed elsewhere and was left alone.`
         : `Saved to ${file.name}.`,
     );
+    return true;
   } catch (error) {
     if (!isCancelled(error)) tell("The file could not be written. The plan is unchanged.");
+    return false;
   }
 }
 
@@ -204,9 +206,9 @@ export function openSample(text: string, name: string): void {
   else void openFromOutside(read.value, "sample");
 }
 
-/** Starts an empty plan. */
-export function newPlan(): void {
-  void openFromOutside(freshPlan(), "made-here");
+/** Starts an empty plan; false when the open one stays. What is open stays stored in the browser. */
+export function newPlan(): Promise<boolean> {
+  return openFromOutside(freshPlan(), "made-here");
 }
 
 function showProblems(problems: readonly Problem[]): void {

@@ -43,6 +43,11 @@ export function hasWorkToLose(): boolean {
   return hasUnsaved() && usePlanStore.getState().plan !== known.inFile;
 }
 
+/** Whether anything was ever done to the open plan, in this tab or before: a sample just opened is not. */
+export function isWorkedOn(): boolean {
+  return known.origin === "edit" || usePlanStore.getState().past.length > 0;
+}
+
 /** Puts another plan on screen, with the steps of undo kept for it. */
 export function showPlan(
   plan: Plan,

@@ -2,7 +2,7 @@
 import type { Plan } from "../../core/model/plan.ts";
 import type { Origin } from "./keeping-rule.ts";
 import { copyOf, newPlanId } from "./plan-copy.ts";
-import { copiesOf, readFrom } from "./plan-db.ts";
+import { copiesOf, historyKey, readFrom, withPlanDb, within } from "./plan-db.ts";
 import { planOf, readGeneration } from "./read-generation.ts";
 import { clockText } from "./save-state.ts";
 import { openFromOutside } from "./switch-plan.ts";
@@ -63,4 +63,16 @@ export async function openGenerationAsCopy(planId: string, revision: number): Pr
 /** The text of a copy just as it is stored, whole or damaged; null when it is gone. */
 export async function textOfCopy(planId: string, revision: number): Promise<string | null> {
   return (await readGeneration(planId, revision))?.text ?? null;
+}
+
+/** Takes a plan that is not open, with all its copies and steps of undo, out of this browser. */
+export function deleteStoredPlan(planId: string): Promise<void> {
+  return withPlanDb((db) => {
+    const transaction = db.transaction(["generations", "heads", "notes"], "readwrite");
+    return within(transaction, async () => {
+      await transaction.objectStore("generations").delete(copiesOf(planId));
+      await transaction.objectStore("heads").delete(planId);
+      await transaction.objectStore("notes").delete(historyKey(planId));
+    });
+  });
 }

@@ -9,7 +9,7 @@ import {
   leastCorners,
   outlineTargets,
   shapeOfCorners,
-} from "../../../src/canvas/tools/outline-target.ts";
+} from "../../../src/core/outlines/drawn-outline.ts";
 import { alongSide, readDegrees } from "../../../src/canvas/tools/typed-side.ts";
 import { beginsNumber } from "../../../src/canvas/tools/typed-values.ts";
 import { shapeCorners } from "../../../src/core/geometry/outline.ts";

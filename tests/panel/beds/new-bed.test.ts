@@ -1,29 +1,43 @@
 import { expect, test } from "vitest";
 import { circleOf } from "../../../src/core/geometry/round.ts";
 import { bedFromTyped, codeProblem, suggestedBed } from "../../../src/panel/beds/new-bed.ts";
+import { rectanglePlot } from "../../../src/panel/site/plot-form.ts";
 import { plantingAt, smallPlan } from "../../support/small-plan.ts";
 
 test("the next bed has the next code and the last bed's size, one path further", () => {
-  const { layout } = smallPlan();
-  const suggested = suggestedBed(layout);
+  const { plan, layout } = smallPlan();
+  const suggested = suggestedBed(plan, layout);
   expect(suggested).toMatchObject({ code: "B03", widthM: 1, lengthM: 10, turnDeg: 0, y: 0 });
   expect(suggested.x).toBeCloseTo(4.6, 9);
 });
 
 test("beside a turned bed the next one lies across its turn", () => {
-  const { layout } = smallPlan();
+  const { plan, layout } = smallPlan();
   const beds = layout.beds.map((bed) => ({
     ...bed,
     outline: { ...bed.outline, turnDeg: 90 },
   }));
-  const suggested = suggestedBed({ ...layout, beds });
+  const suggested = suggestedBed(plan, { ...layout, beds });
   expect(suggested.x).toBeCloseTo(3, 9);
   expect(suggested.y).toBeCloseTo(-1.6, 9);
 });
 
 test("an empty layout still gets a first bed", () => {
-  const { layout } = smallPlan();
-  expect(suggestedBed({ ...layout, beds: [] })).toMatchObject({ code: "A01", x: 0, y: 0 });
+  const { plan, layout } = smallPlan();
+  const bare = { ...plan, site: { name: plan.site.name, upBearingDeg: 0 } };
+  expect(suggestedBed(bare, { ...layout, beds: [] })).toMatchObject({ code: "A01", x: 0, y: 0 });
+});
+
+test("the first bed of a plot that has an edge lies inside it, a path from its lower left corner", () => {
+  const { plan, layout } = smallPlan();
+  const outline = rectanglePlot(20, 8);
+  const edged = { ...plan, site: { ...plan.site, outline } };
+  expect(suggestedBed(edged, { ...layout, beds: [] })).toMatchObject({
+    widthM: 1.2,
+    lengthM: 6.8,
+    x: 1.2,
+    y: 4,
+  });
 });
 
 test("a code is needed, is short and is nobody else's", () => {
@@ -37,12 +51,16 @@ test("a code is needed, is short and is nobody else's", () => {
 
 test("a typed bed gets an id nobody has", () => {
   const { plan, layout } = smallPlan();
-  const bed = bedFromTyped(plan, layout, { ...suggestedBed(layout), code: " C01 " });
+  const bed = bedFromTyped(plan, layout, { ...suggestedBed(plan, layout), code: " C01 " });
   expect(bed).toMatchObject({ id: "bed-3", code: "C01" });
 });
 
 test("a round bed has its width as diameter", () => {
   const { plan, layout } = smallPlan();
-  const bed = bedFromTyped(plan, layout, { ...suggestedBed(layout), isRound: true, widthM: 3 });
+  const bed = bedFromTyped(plan, layout, {
+    ...suggestedBed(plan, layout),
+    isRound: true,
+    widthM: 3,
+  });
   expect(circleOf(bed.outline)?.diameterM).toBeCloseTo(3, 5);
 });

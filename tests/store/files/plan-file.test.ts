@@ -113,7 +113,7 @@ describe("opening", () => {
   test("a file of the plan another tab has open becomes a plan of its own", async () => {
     const second = await openTab();
     await second.start();
-    second.file.newPlan();
+    void second.file.newPlan();
     await vi.waitFor(() => expect(second.title()).toBe("New plan"));
     await second.file.openPlanFromFile(file(writePlan({ ...gardenPlan(), title: "From file" })));
     expect(second.title()).toBe("From file");
@@ -249,7 +249,7 @@ describe("samples and new plans", () => {
   });
 
   test("an untouched sample opened again is the same plan", async () => {
-    tab.file.newPlan();
+    void tab.file.newPlan();
     await vi.waitFor(() => expect(tab.title()).toBe("New plan"));
     tab.file.openSample(writePlan(gardenPlan()), "Garden");
     await vi.waitFor(() => expect(tab.plan().id).toBe("garden"));
@@ -259,11 +259,11 @@ describe("samples and new plans", () => {
 
   test("a new plan is empty and for the season that is planned now", async () => {
     vi.useFakeTimers({ toFake: ["Date"], now: new Date(2026, 10, 3) });
-    tab.file.newPlan();
+    void tab.file.newPlan();
     await vi.waitFor(() => expect(tab.title()).toBe("New plan"));
     expect(tab.plan().season.name).toBe("2027");
     vi.setSystemTime(new Date(2027, 1, 3));
-    tab.file.newPlan();
+    void tab.file.newPlan();
     await vi.waitFor(() => expect(tab.store.getState().plan.season.name).toBe("2027"));
     vi.useRealTimers();
   });

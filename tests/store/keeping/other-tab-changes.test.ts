@@ -128,7 +128,7 @@ describe("a second tab with the same plan", () => {
 test("different plans in different tabs do not disturb each other", async () => {
   const one = await startTab();
   const two = await startTab();
-  two.file.newPlan();
+  void two.file.newPlan();
   await vi.waitFor(() => expect(two.title()).toBe("New plan"));
   expect(two.isReadOnly()).toBe(false);
   one.retitle("First");
@@ -140,7 +140,7 @@ test("different plans in different tabs do not disturb each other", async () => 
 
 test("two tabs that make a plan at the same moment make two", async () => {
   const tabs = [await startTab(), await startTab()];
-  for (const tab of tabs) tab.file.newPlan();
+  for (const tab of tabs) void tab.file.newPlan();
   for (const tab of tabs) await vi.waitFor(() => expect(tab.title()).toBe("New plan"));
   for (const tab of tabs) await tab.flush();
   expect(await titles(tabs[0] as Tab)).toEqual(["Garden", "New plan", "New plan"]);

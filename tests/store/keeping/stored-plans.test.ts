@@ -18,7 +18,7 @@ afterEach(async () => {
 
 test("plans are listed with the one saved last first", async () => {
   vi.useFakeTimers({ toFake: ["Date"] });
-  tab.file.newPlan();
+  void tab.file.newPlan();
   await vi.waitFor(() => expect(tab.title()).toBe("New plan"));
   tab.retitle("Second field");
   vi.setSystemTime(new Date(2030, 0, 1, 9, 0));

@@ -76,7 +76,7 @@ test("what was unsaved when the page went is one more step", async () => {
 test("each plan has its own steps, and another plan has none of them", async () => {
   tab.retitle("Mine");
   await tab.flush();
-  tab.file.newPlan();
+  void tab.file.newPlan();
   await expect.poll(() => tab.title()).not.toBe("Mine");
   undo();
   expect(tab.store.getState().past).toEqual([]);

@@ -1,0 +1,26 @@
+/** Words of the first facts of a plot: its ground, where it lies, its frosts. */
+export const plotWords = {
+  title: "Your plot",
+  about: "What you know now; all of it can wait, and be changed in the plan settings.",
+  across: "Plot, across",
+  up: "Plot, up the sheet",
+  sizeHint:
+    "For a rectangle. Its lower left corner is the sheet's 0, 0; the beds are counted from there.",
+  drawnHint: (area: string) => `The plot has an outline of ${area} already; a size replaces it.`,
+  bothSizes: "Both sizes are needed for a rectangle",
+  shaped: "Another shape:",
+  draw: "Draw it",
+  type: "Type or paste its corners ...",
+  bearing: "The sheet's top points",
+  bearingHint: "Degrees clockwise from north: 0 is north, 90 is east.",
+  position: "Where on earth",
+  positionHint: "Latitude and longitude, such as 51.42 N, 0.35 W or 51 25 12 N, 0 21 0 W.",
+  bothAxes: "Latitude and longitude are needed, with a comma between",
+  notSet: "not set",
+  autumnPlaceholder: "12 Oct",
+  lastFrost: "Last spring frost",
+  firstFrost: "First autumn frost",
+  apply: "Apply",
+  thenClimate: "Apply, then the climate ...",
+  edit: "Set the plot's first facts",
+} as const;

@@ -1,0 +1,12 @@
+/** Drawing the edge of the site. */
+import { useOutlineTarget } from "../../store/window/outline-target.ts";
+import { windowNow } from "../state/plan-actions.ts";
+import { viewNow } from "../state/view-state.ts";
+
+/** Leaves the dialog for the sheet, where the edge is then drawn corner by corner. */
+export function drawEdge(): void {
+  viewNow().closeDialog();
+  viewNow().showSheet();
+  windowNow().pickTool("draw-outline");
+  useOutlineTarget.setState({ target: "site" });
+}

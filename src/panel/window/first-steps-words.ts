@@ -1,0 +1,21 @@
+/** The steps to a first plan, in words. */
+export const firstStepsWords = {
+  heading: "Four steps to a first plan",
+  hide: "Hide",
+  plot: "Your plot: its size or outline, where on earth, frosts, climate; all of it can wait",
+  plotFacts: "Size, place, frosts",
+  drawEdge: "Draw its edge",
+  beds: "Lay out beds: measured with a tape, or drawn",
+  drawBed: "Draw on the sheet",
+  typeBed: "Type its size",
+  bedRows: "Rows of equal beds",
+  varieties: "Add the varieties you want seed of",
+  newVariety: "Add a variety",
+  varietyList: "Read a list",
+  place: "Drag each from the seed list onto a bed, and from there until nothing is too close; or",
+  placeVariety: "Place a variety",
+  next: "Next step",
+  nextVarieties: "Step 3 of 4: add the varieties you want seed of",
+  nextPlace: "Step 4 of 4: drag each variety from the seed list onto a bed, or",
+  done: "✓ done",
+} as const;
