@@ -5,7 +5,7 @@ export const cornerWords = {
   list: "Corners, one to a line",
   example: "0, 0\n12.5, 0\n12.5, 9 through 14, 4.5\n9 m at 270",
   about:
-    "Right and up from the sheet's 0, 0; or the length and direction of a side; or a curve, by a place it passes through.",
+    "Right and up from the sheet's 0, 0; or the length and direction of a side, in degrees clockwise from the sheet's top; or a curve, by a place it passes through.",
   zero: "Directions are clockwise from",
   fromTop: "the sheet's top",
   fromNorth: "north",

@@ -11,7 +11,7 @@ import { onFormSubmit } from "../form/use-form.ts";
 import { cornerList } from "../outlines/commands.ts";
 import { runCommand } from "../commands/command.ts";
 import { siteClimate } from "../season/commands.ts";
-import { commit, planNow } from "../state/plan-actions.ts";
+import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { type TypedPlot, plotOf, plotProblem, positionOf, siteWith } from "./plot-form.ts";
 import { plotWords as words } from "./plot-words.ts";
@@ -36,7 +36,9 @@ export function PlotDialog({ onClose }: { readonly onClose: () => void }) {
     return true;
   };
   const send = onFormSubmit(() => {
-    if (apply()) onClose();
+    if (!apply()) return;
+    onClose();
+    windowNow().bringIntoView("all");
   });
   return (
     <Dialog title={words.title} onClose={onClose}>

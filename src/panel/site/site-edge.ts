@@ -9,4 +9,8 @@ export function drawEdge(): void {
   viewNow().showSheet();
   windowNow().pickTool("draw-outline");
   useOutlineTarget.setState({ target: "site" });
+  // What was pressed may be gone by then; the keys are the drawing's from here on.
+  requestAnimationFrame(() => {
+    document.querySelector<HTMLElement>(".sheet[data-view]")?.focus();
+  });
 }

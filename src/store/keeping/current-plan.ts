@@ -43,9 +43,10 @@ export function hasWorkToLose(): boolean {
   return hasUnsaved() && usePlanStore.getState().plan !== known.inFile;
 }
 
-/** Whether anything was ever done to the open plan, in this tab or before: a sample just opened is not. */
+/** Whether anything was done to the open plan, in this tab or before: to a sample just opened nothing was. */
 export function isWorkedOn(): boolean {
-  return known.origin === "edit" || usePlanStore.getState().past.length > 0;
+  const { plan, past } = usePlanStore.getState();
+  return past.length > 0 || plan !== known.inFile;
 }
 
 /** Puts another plan on screen, with the steps of undo kept for it. */
