@@ -20,7 +20,7 @@ export const outlineDraftWords = {
   closeOutline: "Close outline",
   keepLine: "Keep as a line",
   keepPoint: "Keep as a point",
-  done: "Done",
+  done: "Close",
   cancel: "Cancel",
   crossing: "Two sides cross, as marked: an outline cannot be closed like that. Take corners back.",
   closing: "The side that closes it would cross another: take corners back or add some.",

@@ -11,7 +11,7 @@ function contents(plan: Plan): string {
     counted(plantings, "planting", "plantings"),
     counted(plan.varieties.length, "variety", "varieties"),
   ];
-  return parts.join(", ");
+  return parts.filter((part) => part !== "").join(", ") || "nothing in it yet";
 }
 
 export const newPlanWords = {
