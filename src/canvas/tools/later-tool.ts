@@ -18,6 +18,10 @@ export function laterTool(cursor: string, load: () => Promise<Tool>): Tool {
     const gesture = (await fetch())?.press(start);
     if (isTaken) gesture?.end(end);
   };
+  const takeLater = async () => {
+    const loaded = await fetch();
+    if (isTaken) loaded?.take?.();
+  };
   return {
     cursor,
     press: (start) =>
@@ -30,9 +34,7 @@ export function laterTool(cursor: string, load: () => Promise<Tool>): Tool {
     key: (key) => tool?.key(key) ?? false,
     take: () => {
       isTaken = true;
-      void fetch().then((loaded) => {
-        if (isTaken) loaded?.take?.();
-      });
+      void takeLater();
     },
     leave: () => {
       isTaken = false;

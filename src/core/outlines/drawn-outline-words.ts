@@ -1,7 +1,7 @@
 /** What a drawn outline can become, in words; they are also the first names of what is drawn. */
-import type { OutlineTarget } from "./drawn-outline.ts";
+import type { SurroundingSort } from "../model/plan.ts";
 
-export const outlineTargetWords: Readonly<Record<OutlineTarget, string>> = {
+export const outlineTargetWords: Readonly<Record<"bed" | "site" | SurroundingSort, string>> = {
   bed: "Bed",
   path: "Path",
   hedge: "Hedge",

@@ -13,9 +13,6 @@ import "./kept.css";
 export function NewPlanDialog({ onClose }: { readonly onClose: () => void }) {
   const [plan] = useState(() => usePlanStore.getState().plan);
   const [isAsking, setAsking] = useState(false);
-  const isFailed = useSaveState(({ state }) => state.kind === "failed");
-  const isReadOnly = useSaveState((state) => state.isReadOnly);
-  const isInFile = useFileNotes(({ notes }) => lastFileOf(notes, plan.id) !== null);
   const begin = async (): Promise<boolean> => {
     const isBegun = await newPlan();
     if (isBegun) onClose();
@@ -30,56 +27,69 @@ export function NewPlanDialog({ onClose }: { readonly onClose: () => void }) {
       tell(words.removeFailed(faultReason(error)));
     });
   };
-  if (isAsking) {
-    return (
-      <Dialog title={words.title} onClose={onClose}>
-        <p role="alert">{words.sure(plan)}</p>
-        <p className="dialog-actions">
-          <button type="button" onClick={() => void remove()}>
-            {words.sureButton}
-          </button>
-          <button type="button" className="quiet" onClick={() => setAsking(false)}>
-            {words.cancel}
-          </button>
-        </p>
-      </Dialog>
-    );
-  }
-  return (
+  return isAsking ? (
+    <Dialog title={words.title} onClose={onClose}>
+      <p role="alert">{words.sure(plan)}</p>
+      <p className="dialog-actions">
+        <button type="button" onClick={() => void remove()}>
+          {words.sureButton}
+        </button>
+        <button type="button" className="quiet" onClick={() => setAsking(false)}>
+          {words.cancel}
+        </button>
+      </p>
+    </Dialog>
+  ) : (
     <Dialog title={words.title} onClose={onClose}>
       <p>{words.open(plan)}</p>
-      <ul className="plain-list new-plan-ways">
-        <li>
-          <button
-            type="button"
-            className="primary"
-            disabled={isFailed}
-            onClick={() => void begin()}
-          >
-            {words.keep}
-          </button>
-          <p className="field-hint">{isFailed ? words.keepFails : words.keepHint}</p>
-        </li>
-        <li>
-          <button type="button" onClick={() => void save()}>
-            {words.save}
-          </button>
-          <p className="field-hint">{words.saveHint}</p>
-        </li>
-        {!isReadOnly && (
-          <li>
-            <button type="button" onClick={() => setAsking(true)}>
-              {words.remove}
-            </button>
-            <p className="field-hint">{words.removeHint(isInFile)}</p>
-          </li>
-        )}
-      </ul>
+      <Ways
+        planId={plan.id}
+        onKeep={() => void begin()}
+        onSave={() => void save()}
+        onDelete={() => setAsking(true)}
+      />
       <p className="dialog-actions">
         <button type="button" className="quiet" onClick={onClose}>
           {words.cancel}
         </button>
       </p>
     </Dialog>
+  );
+}
+
+interface WaysProps {
+  readonly planId: string;
+  readonly onKeep: () => void;
+  readonly onSave: () => void;
+  readonly onDelete: () => void;
+}
+
+function Ways({ planId, onKeep, onSave, onDelete }: WaysProps) {
+  const isFailed = useSaveState(({ state }) => state.kind === "failed");
+  const isReadOnly = useSaveState((state) => state.isReadOnly);
+  const isInFile = useFileNotes(({ notes }) => lastFileOf(notes, planId) !== null);
+  return (
+    <ul className="plain-list new-plan-ways">
+      <li>
+        <button type="button" className="primary" disabled={isFailed} onClick={onKeep}>
+          {words.keep}
+        </button>
+        <p className="field-hint">{isFailed ? words.keepFails : words.keepHint}</p>
+      </li>
+      <li>
+        <button type="button" onClick={onSave}>
+          {words.save}
+        </button>
+        <p className="field-hint">{words.saveHint}</p>
+      </li>
+      {!isReadOnly && (
+        <li>
+          <button type="button" onClick={onDelete}>
+            {words.remove}
+          </button>
+          <p className="field-hint">{words.removeHint(isInFile)}</p>
+        </li>
+      )}
+    </ul>
   );
 }

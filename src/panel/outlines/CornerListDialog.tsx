@@ -55,20 +55,7 @@ export function CornerListDialog({ target: first, onClose }: CornerListDialogPro
   return (
     <Dialog title={words.title} onClose={onClose} isWide>
       <form className="fields" noValidate onSubmit={send}>
-        <label htmlFor={listId}>{words.list}</label>
-        <textarea
-          id={listId}
-          className="corner-list"
-          rows={8}
-          spellCheck={false}
-          placeholder={words.example}
-          aria-describedby={`${listId}-about ${listId}-told`}
-          value={text}
-          onChange={(event) => setText(event.target.value)}
-        />
-        <p className="field-hint" id={`${listId}-about`}>
-          {words.about}
-        </p>
+        <ListField id={listId} text={text} onType={setText} />
         <ChoiceField
           label={words.draws}
           value={target}
@@ -94,6 +81,33 @@ export function CornerListDialog({ target: first, onClose }: CornerListDialogPro
         </p>
       </form>
     </Dialog>
+  );
+}
+
+interface ListFieldProps {
+  readonly id: string;
+  readonly text: string;
+  readonly onType: (text: string) => void;
+}
+
+function ListField({ id, text, onType }: ListFieldProps) {
+  return (
+    <>
+      <label htmlFor={id}>{words.list}</label>
+      <textarea
+        id={id}
+        className="corner-list"
+        rows={8}
+        spellCheck={false}
+        placeholder={words.example}
+        aria-describedby={`${id}-about ${id}-told`}
+        value={text}
+        onChange={(event) => onType(event.target.value)}
+      />
+      <p className="field-hint" id={`${id}-about`}>
+        {words.about}
+      </p>
+    </>
   );
 }
 
