@@ -23,6 +23,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
     "formats model",
     "geometry kinds",
     "calendar distances lots page",
+    "practice",
     "beds generations",
     "checks edits",
     "crossing-share ground outlines record remedies shelf",

@@ -56,6 +56,9 @@ export const groundSorts = [
 /** What is around the beds: a pollen source, or ground. */
 export const surroundingSorts = ["pollen", ...groundSorts] as const;
 
+/** Who can keep a pollen source from flowering: the grower, its owner if asked, nobody. */
+export const reaches = ["ours", "ask", "none"] as const;
+
 /** Ways to count daily heat; see core/calendar/degree-days.ts. */
 export const heatMethods = [
   "simple average",
@@ -129,6 +132,8 @@ const variety = record({
   sowing: z.optional(sowing),
   /** Roots or plants of an earlier season, kept over winter to be set out in this one. */
   toSetOut: z.optional(listOf(overwintered, LIMITS.overwintered)),
+  /** Is not grown out this season, and waits for another. */
+  waits: z.optional(z.boolean()),
   note: z.optional(note),
 });
 
@@ -154,6 +159,8 @@ const surrounding = record({
   cover: z._default(z.enum(covers), "none"),
   /** Bloom dates, flowering, cover and variety are the same every year: kept for the next season. */
   everyYear: z.optional(z.boolean()),
+  /** Who can cut it: we, its owner if asked, or nobody. Left out: we, if it lies within the plot. */
+  reach: z.optional(z.enum(reaches)),
   /** Is not moved, resized or deleted. */
   locked: z.optional(z.boolean()),
   note: z.optional(note),

@@ -1,50 +1,65 @@
 /**
- * Ways out of an isolation finding, made when it is opened, each verified on the edited plan,
- * least disturbance first. Never applied unattended.
+ * Ways out of an isolation finding, made when it is opened, each verified on the edited plan, the
+ * one a grower would take first before the others. Never applied unattended.
  */
-import { type Finding, checkOf } from "../checks/all-checks.ts";
-import { isSameLot, stopsPollen } from "../checks/isolation.ts";
-import type { Stand } from "../checks/stand.ts";
-import { changePlantings } from "../edits/object-edits.ts";
-import { shortDate } from "../model/day.ts";
-import type { Cover, Planting } from "../model/plan.ts";
-import { nearestSpotProposals, otherBedProposals, swapProposals } from "./move-proposals.ts";
-import { type Proposal, type Remedy, verified } from "./remedy.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
-import { staggerOffers } from "./stagger.ts";
+import { type Finding, checkOf } from "../checks/all-checks.ts";
+import type { Stand } from "../checks/stand.ts";
+import { aroundProposals } from "./around-proposals.ts";
+import { coverProposals, turnsProposal } from "./cover-proposals.ts";
+import { cutProposals } from "./cut-proposals.ts";
+import { dateProposals } from "./date-proposals.ts";
+import { fewerProposals } from "./fewer-proposals.ts";
+import { guardProposals } from "./guard-proposals.ts";
+import { nearestSpotProposals, otherBedProposals, swapProposals } from "./move-proposals.ts";
+import { inOrderOfWorth } from "./rank-ways.ts";
+import { type Proposal, type Remedy, verified } from "./remedy.ts";
+import { yearProposals } from "./year-proposals.ts";
 
-/** How much ways that move nothing disturb, on the scale of metres moved. No source; our choice. */
-const DISTURBANCE = { date: 12, cover: 25, cut: 35, frost: 40, notForSeed: 60 } as const;
-/** A start moved by more than this is called large. No source; our choice. */
-const LARGE_SHIFT_DAYS = 42;
-/** Remedies of one way kept: a choice, not a catalogue. */
-const PER_WAY = 3;
-
+/** All of them, the best first; whoever shows fewer says how many there are. */
 export function findRemedies(context: CheckedLayout, finding: Finding): readonly Remedy[] {
-  const plantings = finding.subjects.flatMap((id) => {
-    const planting = context.result.standById.get(id)?.planting;
-    return planting ? [planting] : [];
-  });
-  const tried = (proposals: readonly Proposal[]) =>
-    proposals.flatMap((proposal) => {
-      const remedy = verified(context, finding, proposal);
-      return remedy ? [remedy] : [];
-    });
-  const found = [
-    ...plantings.flatMap((planting) => tried(nearestSpotProposals(context, planting))),
-    ...plantings.flatMap((planting) => tried(swapProposals(context, planting))),
-    ...plantings.flatMap((planting) => otherBeds(context, finding, planting)),
-    ...tried(dateProposals(context, finding)),
-    ...plantings.flatMap((planting) => tried(coverProposals(context, planting))),
-    ...plantings.flatMap((planting) => tried(purposeProposals(context, finding, planting))),
-  ].sort((a, b) => a.disturbance - b.disturbance);
-  const counts = new Map<string, number>();
+  const stands = finding.subjects.flatMap((id) => context.result.standById.get(id) ?? []);
+  const proposals = [
+    ...stands.flatMap((stand) => movesOf(context, stand)),
+    ...dateProposals(context, finding),
+    ...stands.flatMap((stand) => coverProposals(context, stand)),
+    ...inTurns(context, stands),
+    ...stands.flatMap((stand) => fewerProposals(context, stand, finding)),
+    ...stands.flatMap((stand) => guardProposals(context, stand, finding)),
+    ...stands.flatMap((stand) => cutProposals(context, stand)),
+    ...stands.flatMap((stand) => aroundProposals(context, stand, parentOf(context, finding))),
+    ...stands.flatMap((stand) => yearProposals(context, stand)),
+  ];
+  const tried = proposals.flatMap((proposal) => verified(context, finding, proposal) ?? []);
+  const beds = stands.flatMap((stand) => otherBeds(context, finding, stand));
+  return withoutTwins(inOrderOfWorth([...tried, ...beds]));
+}
+
+function movesOf(context: CheckedLayout, { planting }: Stand): readonly Proposal[] {
+  if (!planting || planting.locked === true) return [];
+  return [...nearestSpotProposals(context, planting), ...swapProposals(context, planting)];
+}
+
+function inTurns(context: CheckedLayout, [a, b]: readonly Stand[]): readonly Proposal[] {
+  const proposal = a && b ? turnsProposal(context, [a, b]) : null;
+  return proposal ? [proposal] : [];
+}
+
+/** The seed parent at most risk of the finding. */
+function parentOf({ result }: CheckedLayout, finding: Finding): Stand | undefined {
+  const [worst] = checkOf(finding).pairsAtRisk?.(finding) ?? [];
+  return worst && result.standById.get(worst.seedParent);
+}
+
+/**
+ * Of two into the same bed the better, and of keeping no seed the milder: where that alone does, the
+ * other is not needed.
+ */
+function withoutTwins(remedies: readonly Remedy[]): readonly Remedy[] {
   const goals = new Set<string>();
-  return found.filter((remedy) => {
-    const count = counts.get(remedy.way) ?? 0;
-    const goal = remedy.into ?? remedy.title;
-    if (count >= PER_WAY || goals.has(goal)) return false;
-    counts.set(remedy.way, count + 1);
+  return remedies.filter(({ into, title, way, touches }) => {
+    const goal = into ?? (way === "not for seed" ? `${way} ${touches.join(" ")}` : title);
+    if (goals.has(goal)) return false;
     goals.add(goal);
     return true;
   });
@@ -54,8 +69,9 @@ export function findRemedies(context: CheckedLayout, finding: Finding): readonly
 function otherBeds(
   context: CheckedLayout,
   finding: Finding,
-  planting: Planting,
+  { planting }: Stand,
 ): readonly Remedy[] {
+  if (!planting || planting.locked === true) return [];
   const troubles = context.result.findings.filter(
     (entry) => entry.severity === "conflict" && entry.subjects.includes(planting.id),
   );
@@ -69,125 +85,4 @@ function otherBeds(
     }
     return first ? [first] : [];
   });
-}
-
-function dateProposals(context: CheckedLayout, finding: Finding): readonly Proposal[] {
-  const { plan, result } = context;
-  const [first, second] = finding.subjects;
-  if (first === undefined || second === undefined) return [];
-  return staggerOffers(context, [first, second]).map((offer) => {
-    const planting = result.standById.get(offer.planting)?.planting;
-    const verb = planting?.start?.method === "transplanted" ? "Set out" : "Sow";
-    const shift = Math.abs(offer.startShift);
-    return {
-      way: "date",
-      title: `${verb} ${planting?.code ?? ""} ${shift} days ${offer.startShift < 0 ? "earlier" : "later"}, on ${shortDate(offer.start)}`,
-      notes: [
-        `Bloom moves by ${Math.abs(offer.bloomShift)} days and leaves ${offer.gapDays} days between the two. It rests on time alone: a late spring can undo it.`,
-        ...(shift > LARGE_SHIFT_DAYS ? ["Few seasons allow so large a shift."] : []),
-        ...(plan.site.lastSpringFrost === undefined || plan.site.firstAutumnFrost === undefined
-          ? ["Frost dates are missing from the site, so frost was not looked at."]
-          : []),
-        ...(offer.frost === "before last frost"
-          ? ["That is before the last spring frost given."]
-          : []),
-        ...(offer.frost === "seed after first frost"
-          ? ["Seed would likely ripen after the first frost."]
-          : []),
-      ],
-      edit: offer.edit,
-      disturbance: DISTURBANCE.date + shift + (offer.frost === null ? 0 : DISTURBANCE.frost),
-    };
-  });
-}
-
-const COVER_WORDS: Readonly<Record<Exclude<Cover, "none">, readonly [string, string]>> = {
-  cage: [
-    "Cage",
-    "The mesh must stand clear of the flowers and go on before the first opens. Fix cages and stakes so that wind cannot throw them.",
-  ],
-  bags: ["Bag the flowers of", "Bag before the first flower opens and mark each bagged fruit."],
-  hand: [
-    "Pollinate by hand and tape the flowers of",
-    "Tape buds the evening before, pollinate next morning, tape again and mark each fruit.",
-  ],
-};
-
-function coverProposals(
-  { layout, result }: CheckedLayout,
-  planting: Planting,
-): readonly Proposal[] {
-  const stand = result.standById.get(planting.id) as Stand;
-  return (["cage", "bags", "hand"] as const)
-    .filter((cover) => stopsPollen(cover, stand.carrier))
-    .map((cover, index) => ({
-      way: "cover",
-      title: `${COVER_WORDS[cover][0]} ${planting.code}`,
-      notes: [
-        COVER_WORDS[cover][1],
-        ...(cover !== "hand" && stand.kind.breeding === "outcrossing" && stand.carrier === "insects"
-          ? ["It needs pollinators inside, or cages opened on alternate days."]
-          : []),
-        ...(cover === "cage" ? inTurnWords(result, stand) : []),
-      ],
-      edit: changePlantings(layout.id, [planting.id], { cover }, `Cover ${planting.code}`),
-      disturbance: DISTURBANCE.cover + index,
-    }));
-}
-
-/** Cages of one crossing group are opened in turn, never together. */
-function inTurnWords({ stands }: CheckedLayout["result"], stand: Stand): readonly string[] {
-  const codes = stands
-    .filter((other) => other.cover === "cage" && other.kind.group === stand.kind.group)
-    .filter((other) => !isSameLot(stand, other))
-    .flatMap(({ planting }) => planting?.code ?? []);
-  if (codes.length === 0) return [];
-  const turn = codes.length === 1 ? "every other day" : `one day in ${codes.length + 1}`;
-  return [
-    `${codes.join(", ")} of its crossing group ${codes.length === 1 ? "is" : "are"} caged too. Without pollinators inside, open one cage a day and keep the others shut: each is open ${turn}.`,
-  ];
-}
-
-/** Cutting a source that is not kept for seed, or no longer keeping seed of the parent at risk. */
-function purposeProposals(
-  { layout }: CheckedLayout,
-  finding: Finding,
-  planting: Planting,
-): readonly Proposal[] {
-  if (planting.purpose !== "seed") {
-    return [
-      {
-        way: "cut",
-        title: `Cut ${planting.code} before it flowers`,
-        notes: ["Every plant must be cut, and again if it sprouts."],
-        edit: changePlantings(
-          layout.id,
-          [planting.id],
-          { flowering: "cut" },
-          `Cut ${planting.code} before bloom`,
-        ),
-        disturbance: DISTURBANCE.cut,
-      },
-    ];
-  }
-  if (
-    !(checkOf(finding).pairsAtRisk?.(finding) ?? []).every(
-      (pair) => pair.seedParent === planting.id,
-    )
-  )
-    return [];
-  return [
-    {
-      way: "not for seed",
-      title: `Keep no seed of ${planting.code}`,
-      notes: ["It is grown to eat; mark its seed as not to be kept."],
-      edit: changePlantings(
-        layout.id,
-        [planting.id],
-        { purpose: "food" },
-        `${planting.code} not for seed`,
-      ),
-      disturbance: DISTURBANCE.notForSeed,
-    },
-  ];
 }

@@ -9,7 +9,7 @@ import { type Point, compassWord, directionDeg, pointDistance } from "../geometr
 import { formatDistance } from "../model/length.ts";
 import type { Bed, Layout, Planting, RectangleShape } from "../model/plan.ts";
 import { clearGround, nearestPlace } from "./clear-ground.ts";
-import type { Proposal } from "./remedy.ts";
+import { NO_COST, type Proposal } from "./remedy.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 
 /** Steps tried along another bed, metres. */
@@ -40,7 +40,8 @@ export function nearestSpotProposals(
       title: `Move ${planting.code} ${moveWords(context, from, to)}${way}`,
       notes: [],
       edit,
-      disturbance: pointDistance(from, to),
+      cost: { ...NO_COST, groundM: pointDistance(from, to) },
+      touches: [planting.id],
     },
   ];
 }
@@ -71,7 +72,7 @@ export function otherBedProposals(
     .map((bed) =>
       placesOn(layoutDuring(context.layout, planting), bed, shape)
         .map((outline) => bedProposal(context, planting, bed, from, outline))
-        .sort((a, b) => a.disturbance - b.disturbance),
+        .sort((a, b) => a.cost.groundM - b.cost.groundM),
     );
 }
 
@@ -93,7 +94,8 @@ function bedProposal(
       outline,
       `Move ${planting.code} to ${bed.code}`,
     ),
-    disturbance: pointDistance(from, outline),
+    cost: { ...NO_COST, groundM: pointDistance(from, outline) },
+    touches: [planting.id],
   };
 }
 
@@ -147,5 +149,12 @@ function swapProposal(context: CheckedLayout, planting: Planting, other: Plantin
         turnObjects(id, [other.id], from, -turn),
       ].reduce((next, step) => step.apply(next), plan),
   };
-  return { way: "swap", title, notes: [], edit, disturbance: 2 * pointDistance(from, to) };
+  return {
+    way: "swap",
+    title,
+    notes: [],
+    edit,
+    cost: { ...NO_COST, groundM: 2 * pointDistance(from, to) },
+    touches: [planting.id, other.id],
+  };
 }

@@ -14,10 +14,18 @@ import type { Edit } from "../edits/edit.ts";
 import { moveStart } from "../edits/object-edits.ts";
 import type { DayNumber } from "../model/day.ts";
 import type { Layout, Plan, Planting } from "../model/plan.ts";
+import { startDays } from "../practice/start-days.ts";
 import { broughtFindings } from "./remedy.ts";
 
-/** Furthest a start is shifted, days. */
+/** Furthest a start is shifted where frosts or ripening bound it, days. */
 const MAX_SHIFT_DAYS = 150;
+/** Furthest where what would bound it is not known. No source; our choice. */
+const UNBOUNDED_SHIFT_DAYS = 21;
+/**
+ * What starts so long before the last spring frost grows over winter: cold and day length decide
+ * when it flowers, and another day of sowing does not move that. No source; our choice.
+ */
+const OVERWINTERED_DAYS = 90;
 
 export interface StaggerOffer {
   readonly planting: string;
@@ -32,8 +40,13 @@ export interface StaggerOffer {
   /** Days between the two blooms after the shift, and the days that are wanted. */
   readonly gapDays: number;
   readonly guardDays: number;
-  /** Start before the last spring frost given, or seed ripe after the first autumn frost. */
+  /**
+   * Start before the last spring frost given, of a kind that stands it; or the latest seed ripe
+   * after the first autumn frost, the likely one before it.
+   */
   readonly frost: "before last frost" | "seed after first frost" | null;
+  /** Whether the frosts that bound it are known; where not, it is moved by three weeks at most. */
+  readonly isBounded: boolean;
   /** Conflicts of the whole layout after the edit. */
   readonly conflictsAfter: number;
   readonly edit: Edit;
@@ -41,8 +54,9 @@ export interface StaggerOffer {
 
 /**
  * For two stands in conflict: the nearest earlier and later start of either planting that puts
- * their blooms far enough apart both ways, within the season, and brings no new conflict. Empty
- * when there is none, when both bloom by own dates, or when nothing is known of their bloom.
+ * their blooms far enough apart both ways, within the days its kind can start in
+ * (core/practice/start-days.ts) and still ripen seed, and brings no new conflict. Empty when there
+ * is none, when both bloom by own dates, or when nothing is known of their bloom.
  */
 export function staggerOffers(
   checked: CheckedLayout,
@@ -68,13 +82,18 @@ function nearestStart(
 ): StaggerOffer | null {
   const { plan, book } = checked;
   const { planting, bloom } = stand;
-  if (!planting?.start || planting.bloom || !bloom) return null;
-  for (let shift = 1; shift <= MAX_SHIFT_DAYS; shift += 1) {
+  if (!planting?.start || planting.bloom || !bloom || planting.locked === true) return null;
+  const within = startsWithin(plan, stand, direction);
+  if (!within) return null;
+  for (let shift = 1; shift <= within.most; shift += 1) {
     const start = planting.start.date + direction * shift;
-    if (start < plan.season.first || start > plan.season.last) return null;
+    // Before the days it could start in it may come into them; behind them it only goes further.
+    if (direction > 0 ? start > within.last : start < within.first) return null;
+    if (start < within.first || start > within.last) continue;
     const moved = standStarting(checked, planting, start);
     const pairs = moved ? bothWays(moved, other, book) : [];
     if (!moved?.bloom || pairs.length === 0 || !pairs.every(isClear)) continue;
+    if (!isRipeInTime(plan, moved)) continue;
     const tried = tryStart(checked, planting, start);
     if (!tried) continue;
     return {
@@ -87,9 +106,47 @@ function nearestStart(
       gapDays: Math.min(...pairs.map((found) => found.gapDays ?? 0)),
       guardDays: Math.max(...pairs.map((found) => found.guardDays)),
       frost: frostTrouble(plan, start, moved),
+      isBounded: within.isBounded,
     };
   }
   return null;
+}
+
+/**
+ * The days its start may be moved to; null where it is not moved at all: what stands over winter,
+ * and what came from the season before.
+ */
+export function startsWithin(
+  plan: Plan,
+  { planting, kind, isSeedParent, ripe }: Stand,
+  direction: -1 | 1,
+): {
+  readonly first: DayNumber;
+  readonly last: DayNumber;
+  readonly most: number;
+  readonly isBounded: boolean;
+} | null {
+  if (!planting?.start || planting.stoodInto !== undefined) return null;
+  const { date, method } = planting.start;
+  const { lastSpringFrost, firstAutumnFrost } = plan.site;
+  if (date < plan.season.first) return null;
+  if (lastSpringFrost !== undefined && date < lastSpringFrost - OVERWINTERED_DAYS) return null;
+  const days = startDays(plan, kind, method);
+  const isRipeKnown = firstAutumnFrost !== undefined && (!isSeedParent || ripe !== null);
+  const isBounded = days !== null && (direction < 0 || isRipeKnown);
+  return {
+    first: days?.first ?? plan.season.first,
+    last: Math.min(days?.last ?? Infinity, plan.season.last),
+    most: isBounded ? MAX_SHIFT_DAYS : UNBOUNDED_SHIFT_DAYS,
+    isBounded,
+  };
+}
+
+/** Whether seed is likely ripe before the first autumn frost; so is what frosts are not given for. */
+export function isRipeInTime(plan: Plan, { ripe, isSeedParent }: Stand): boolean {
+  const { firstAutumnFrost } = plan.site;
+  if (!isSeedParent || ripe === null || firstAutumnFrost === undefined) return true;
+  return ripe.likely <= autumnFrostOf(plan.season, firstAutumnFrost);
 }
 
 /** The edit with what the checks say after it; null when it brings a conflict or makes one worse. */
@@ -108,7 +165,7 @@ function tryStart(
 }
 
 /** The stand a planting would be if it started on another day. */
-function standStarting(
+export function standStarting(
   { plan, layout, book }: CheckedLayout,
   planting: Planting,
   start: DayNumber,
@@ -130,7 +187,7 @@ function frostTrouble(plan: Plan, start: DayNumber, stand: Stand): StaggerOffer[
   const { lastSpringFrost, firstAutumnFrost } = plan.site;
   const autumn =
     firstAutumnFrost === undefined ? Infinity : autumnFrostOf(plan.season, firstAutumnFrost);
-  if (stand.ripe && stand.ripe.likely > autumn) {
+  if (stand.isSeedParent && stand.ripe && stand.ripe.latest > autumn) {
     return "seed after first frost";
   }
   return lastSpringFrost !== undefined && start < lastSpringFrost ? "before last frost" : null;

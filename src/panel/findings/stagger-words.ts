@@ -12,16 +12,17 @@ export function offerTitle(offer: StaggerOffer, code: string, isSown: boolean): 
 
 /** What the date gains and costs, sentence by sentence. */
 export function offerNotes(offer: StaggerOffer): readonly string[] {
-  const { gapDays, guardDays, frost, conflictsAfter } = offer;
+  const { gapDays, guardDays, frost, conflictsAfter, isBounded } = offer;
   return [
     shrinkWords(offer),
     `Then ${days(gapDays)} lie between the two blooms, ${guardDays} wanted${gapDays === guardDays ? ": no slack" : ""}.`,
     ...(frost === "before last frost"
-      ? ["That is before the last spring frost given: for hardy kinds only."]
+      ? ["That is before the last spring frost given, which this kind stands when young."]
       : []),
     ...(frost === "seed after first frost"
-      ? ["Its seed would likely ripen after the first autumn frost."]
+      ? ["Its last seed may come after the first autumn frost."]
       : []),
+    ...(isBounded ? [] : ["Frost dates are missing, so no more than three weeks are offered."]),
     conflictsAfter === 0
       ? "No conflict is left."
       : `${conflictsAfter === 1 ? "1 conflict is" : `${conflictsAfter} conflicts are`} left.`,
@@ -55,5 +56,5 @@ export function inOrderOfUse(offers: readonly StaggerOffer[]): readonly StaggerO
 export function noOfferWords(hasOwnDates: boolean, hasStart: boolean): string {
   if (hasOwnDates) return "Their bloom dates are typed: change those in the particulars.";
   if (!hasStart) return "Neither has a start that could be moved.";
-  return "No start within the season keeps the two far enough apart without a new conflict.";
+  return "No start that the frosts allow keeps the two far enough apart without a new conflict.";
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { type Proposal, verified } from "../../../src/core/remedies/remedy.ts";
+import { NO_COST, type Proposal, verified } from "../../../src/core/remedies/remedy.ts";
 import { findRemedies } from "../../../src/core/remedies/find-remedies.ts";
+import { spoilsGround } from "../../../src/core/remedies/rank-ways.ts";
 import { staggerOffers } from "../../../src/core/remedies/stagger.ts";
 import type { IsolationFinding } from "../../../src/core/checks/isolation-findings.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
@@ -61,9 +62,18 @@ describe("remedies of a conflict", () => {
     }
   });
 
-  test("the least disturbance goes first", () => {
-    const order = remedies.map((remedy) => remedy.disturbance);
-    expect(order).toEqual([...order].sort((a, b) => a - b));
+  test("what clears most goes first, then what brings least, then the least work", () => {
+    const order = remedies.map(({ conflictsAfter, brings, cost }) => [
+      conflictsAfter,
+      brings.length,
+      cost.work,
+      cost.groundM,
+    ]);
+    const sorted = [...order].sort((a, b) => {
+      const at = a.findIndex((value, index) => value !== b[index]);
+      return at < 0 ? 0 : (a[at] ?? 0) - (b[at] ?? 0);
+    });
+    expect(order).toEqual(sorted);
   });
 
   test("it offers another bed, a swap with a bean, bags and a cage", () => {
@@ -82,6 +92,14 @@ describe("sowing dates that clear a pair", () => {
       { ...planting("p", "m1", { outline: square(0, -6, 3), bed: "a" }), start },
       { ...planting("q", "m2", { outline: square(0, 6, 3), bed: "a" }), start },
     ].map(({ bloom: _bloom, ...rest }) => rest),
+    {
+      site: {
+        name: "Garden",
+        upBearingDeg: 0,
+        lastSpringFrost: day("2027-01-20"),
+        firstAutumnFrost: day("2027-12-10"),
+      },
+    },
   );
   const offers = staggerOffers(checkedLayout(plan), ["p", "q"]);
 
@@ -150,7 +168,8 @@ describe("a way out that brings nearer what stays too near", () => {
     way: "move",
     title: "Move p",
     notes: [],
-    disturbance: 1,
+    cost: NO_COST,
+    touches: ["p"],
     edit: {
       title: "Move p",
       apply: (before) => ({
@@ -182,4 +201,25 @@ describe("a way out that brings nearer what stays too near", () => {
       "isolation|p|r",
     ]);
   });
+});
+
+test("what brings an overlap stands behind everything clean, however much it clears", () => {
+  // r is wider than p by less than a swap minds, and does not fit between p's neighbours.
+  const near = ["t1", "t2"].map((id) => variety(id, "tomato", { isolationM: 3 }));
+  const plan = gardenPlan(
+    [...near, variety("b1", "common-bean"), variety("b2", "lettuce")],
+    [bed("a", 0, 0, 1.2, 8), bed("b", 9, 0, 1.2, 8)],
+    [
+      planting("p", "t1", { outline: square(0, 0, 1.2), bed: "a" }),
+      planting("q", "t2", { outline: square(0, 2.4, 1.2), bed: "a" }),
+      planting("above", "b2", { outline: square(0, 1.2, 1.2), bed: "a" }),
+      planting("below", "b2", { outline: square(0, -1.2, 1.2), bed: "a" }),
+      planting("r", "b1", { outline: square(9, 0, 1.28), bed: "b" }),
+    ],
+  );
+  const remedies = findRemedies(checkedLayout(plan), isolationOf(plan));
+  const spoilt = remedies.map(spoilsGround);
+  expect(remedies[spoilt.indexOf(true)]?.title).toBe("Swap P with R");
+  expect(spoilt.indexOf(true)).toBeGreaterThan(0);
+  expect(spoilt.slice(spoilt.indexOf(true))).not.toContain(false);
 });

@@ -25,7 +25,7 @@ const site: Site = {
   name: "Garden",
   upBearingDeg: 0,
   lastSpringFrost: day("2027-04-28"),
-  firstAutumnFrost: day("2027-11-10"),
+  firstAutumnFrost: day("2027-11-25"),
 };
 
 function sown(id: string, x: number, iso: string, more: Partial<Planting> = {}): Planting {
@@ -107,16 +107,48 @@ test("counted in days the bloom moves as far as the sowing, which the offer says
   }
 });
 
-test("frosts are remarked on", () => {
-  const [earlier] = offersFor(twoMaizes({ lastSpringFrost: day("2027-05-09") }));
-  expect(earlier).toMatchObject({ frost: "before last frost" });
-  const later = offersFor(twoMaizes({ firstAutumnFrost: day("2027-09-20") })).filter(
-    ({ startShift }) => startShift > 0,
-  );
-  expect(later.map(({ frost }) => frost)).toEqual([
-    "seed after first frost",
-    "seed after first frost",
-  ]);
+describe("frosts bound the dates offered", () => {
+  const earlier = (offers: readonly StaggerOffer[]) =>
+    offers.filter(({ startShift }) => startShift < 0);
+  const later = (offers: readonly StaggerOffer[]) =>
+    offers.filter(({ startShift }) => startShift > 0);
+
+  test("a tender kind is not sown before the last spring frost", () => {
+    expect(earlier(offersFor(twoMaizes({ lastSpringFrost: day("2027-01-20") })))).not.toEqual([]);
+    expect(earlier(offersFor(twoMaizes({ lastSpringFrost: day("2027-05-09") })))).toEqual([]);
+  });
+
+  test("nor so late that its seed is likely ripe after the first autumn frost", () => {
+    expect(later(offersFor(twoMaizes({})))).not.toEqual([]);
+    expect(later(offersFor(twoMaizes({ firstAutumnFrost: day("2027-09-20") })))).toEqual([]);
+  });
+
+  test("what may be ripe too late is told", () => {
+    const offers = later(offersFor(twoMaizes({ climate: medford })));
+    expect(offers.map(({ frost }) => frost)).toEqual([
+      "seed after first frost",
+      "seed after first frost",
+    ]);
+  });
+
+  test("without frosts no more than three weeks are offered", () => {
+    const { lastSpringFrost: _spring, firstAutumnFrost: _autumn, ...bare } = site;
+    const plan = { ...twoMaizes({}), site: bare };
+    for (const { startShift, isBounded } of offersFor(plan)) {
+      expect(Math.abs(startShift)).toBeLessThanOrEqual(21);
+      expect(isBounded).toBe(false);
+    }
+  });
+
+  test("what stands over winter is not offered another day", () => {
+    const plan = twoMaizes({}, "broad-bean");
+    const layout = firstLayout(plan);
+    const autumn = layout.plantings.map((each) => ({
+      ...each,
+      start: { method: "sown" as const, date: day("2026-11-05") },
+    }));
+    expect(offersFor({ ...plan, layouts: [{ ...layout, plantings: autumn }] })).toEqual([]);
+  });
 });
 
 test("a date that would bring another conflict is passed over", () => {

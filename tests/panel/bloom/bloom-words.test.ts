@@ -82,6 +82,7 @@ const offer: StaggerOffer = {
   gapDays: 14,
   guardDays: 14,
   frost: null,
+  isBounded: true,
   conflictsAfter: 0,
   edit: { title: "", apply: (plan) => plan },
 };

@@ -1,0 +1,108 @@
+/** Ways out that keep pollen off: only covers that stop this kind's pollen and still give seed. */
+import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { isSameLot, stopsPollen } from "../checks/isolation.ts";
+import type { Stand } from "../checks/stand.ts";
+import { changePlantings } from "../edits/object-edits.ts";
+import type { Cover } from "../model/plan.ts";
+import { handWay } from "../practice/by-hand.ts";
+import { mayOpenByTurns, underCover } from "../practice/under-cover.ts";
+import { NO_COST, type Proposal } from "./remedy.ts";
+import { wayWords as words } from "./way-words.ts";
+
+/** Hours a season, roughly: put up and taken down, insects brought, flowers done one by one. Ours. */
+const WORK = { bags: 20, cage: 30, hand: 45, brushed: 70, turns: 50 } as const;
+
+/** Covers of one planting. */
+export function coverProposals(context: CheckedLayout, stand: Stand): readonly Proposal[] {
+  if (stand.planting === null) return [];
+  return (["bags", "cage", "hand"] as const).flatMap((cover) => {
+    if (stand.cover === cover || !stopsPollen(cover, stand.carrier)) return [];
+    return coverProposal(context, stand, cover) ?? [];
+  });
+}
+
+function coverProposal(
+  { layout, result }: CheckedLayout,
+  { id, planting, kind, isSeedParent, ...stand }: Stand,
+  cover: Exclude<Cover, "none">,
+): Proposal | null {
+  const rule = underCover(kind, cover);
+  // What gives no seed needs no pollinators: only that its own pollen stays in.
+  if (!planting || (isSeedParent && !rule) || (!isSeedParent && cover === "hand")) return null;
+  const title = words[cover](planting.code);
+  return {
+    way: "cover",
+    title,
+    notes: [
+      ...(cover === "cage" ? [words.cageNote] : []),
+      ...(cover === "bags" ? [words.bagsNote] : []),
+      ...(isSeedParent && rule ? coverNotes(kind, cover, rule) : []),
+      ...(cover === "cage"
+        ? alsoCaged(result, { id, planting, kind, isSeedParent, ...stand })
+        : []),
+    ],
+    edit: changePlantings(layout.id, [id], { cover }, title),
+    cost: { ...NO_COST, work: workOf(kind, cover), cages: cover === "cage" ? 1 : 0 },
+    touches: [id],
+  };
+}
+
+function coverNotes(
+  kind: Stand["kind"],
+  cover: Exclude<Cover, "none">,
+  rule: NonNullable<ReturnType<typeof underCover>>,
+): readonly string[] {
+  if (cover === "hand") {
+    const way = handWay(kind);
+    return way ? [words.handNote(way)] : [];
+  }
+  const isShut = cover === "cage" && rule.value !== "itself";
+  return [words.under(rule), ...(isShut ? [words.shut] : [])];
+}
+
+function workOf(kind: Stand["kind"], cover: Exclude<Cover, "none">): number {
+  if (cover !== "hand") return WORK[cover];
+  return handWay(kind)?.value === "umbels brushed" ? WORK.brushed : WORK.hand;
+}
+
+/** Cages of one crossing group are opened in turn, never together. */
+function alsoCaged({ stands }: CheckedLayout["result"], stand: Stand): readonly string[] {
+  const codes = stands
+    .filter((other) => other.cover === "cage" && other.kind.group === stand.kind.group)
+    .filter((other) => !isSameLot(stand, other))
+    .flatMap(({ planting }) => planting?.code ?? []);
+  return codes.length === 0 ? [] : [words.alsoCaged(codes)];
+}
+
+/**
+ * Both of two plantings caged and opened by turns. Only where nothing else in reach sheds pollen of
+ * their group: what flowers in the open would come in on the days a cage stands open.
+ */
+export function turnsProposal(
+  { layout, result }: CheckedLayout,
+  [a, b]: readonly [Stand, Stand],
+): Proposal | null {
+  if (!a.planting || !b.planting || a.cover !== "none" || b.cover !== "none") return null;
+  const rules = [mayOpenByTurns(a.kind), mayOpenByTurns(b.kind)];
+  const source = rules[0]?.source;
+  if (source === undefined || !rules[1]) return null;
+  const isAnotherOpen = result.pairs.some(
+    ({ seedParent, pollenSource, standing }) =>
+      (seedParent === a.id || seedParent === b.id) &&
+      pollenSource !== a.id &&
+      pollenSource !== b.id &&
+      standing !== "distance" &&
+      standing !== "time",
+  );
+  if (isAnotherOpen) return null;
+  const ids = [a.id, b.id];
+  const title = words.byTurns([a.planting.code, b.planting.code]);
+  return {
+    way: "cover",
+    title,
+    notes: [words.cageNote, words.byTurnsNote(2, source)],
+    edit: changePlantings(layout.id, ids, { cover: "cage" }, title),
+    cost: { ...NO_COST, work: WORK.turns, cages: 2 },
+    touches: ids,
+  };
+}
