@@ -1,20 +1,13 @@
-/** Covers that keep pollen out of a kind and that its flowers can be given. */
+/** Covers that keep pollen out of a kind and under which it still gives true seed. */
 import { stopsPollen } from "../checks/isolation.ts";
 import type { Kind } from "../kinds/crop.ts";
 import type { Cover } from "../model/plan.ts";
+import { underCover } from "../practice/under-cover.ts";
 
-/**
- * Covers of a kind, the usual first. Taping flowers and pollinating by hand is done with the large
- * flowers of the cucumber family; wind pollen is kept out by bags (common practice).
- */
+/** In the order they are offered: flowers done by hand, which asks for no insects, before a cage. */
+const COVERS = ["hand", "bags", "cage"] as const;
+
+/** Covers of a kind, the usual first; see core/practice/under-cover.ts for who says so. */
 export function coversFor(kind: Kind): readonly Exclude<Cover, "none">[] {
-  const covers: readonly Exclude<Cover, "none">[] =
-    kind.family === "Cucurbitaceae"
-      ? ["hand", "cage"]
-      : kind.carrier === "insects"
-        ? kind.breeding === "outcrossing"
-          ? ["cage"]
-          : ["bags", "cage"]
-        : ["bags"];
-  return covers.filter((cover) => stopsPollen(cover, kind.carrier));
+  return COVERS.filter((cover) => stopsPollen(cover, kind.carrier) && underCover(kind, cover));
 }
