@@ -1,17 +1,21 @@
 /**
  * `npm run bench`: runs the benchmarks, prints one table and writes docs/benchmarks.md with the
  * machine and the date. `npm run bench -- NAME` runs those whose file has NAME in it and leaves
- * the page alone. Ends with 1 when a benchmark failed or a budget is missed.
+ * the page alone. With `--against FILE`, an earlier page or the rows of one, it names what got
+ * worse. Ends with 1 when a benchmark failed, a budget is missed or something got worse.
  */
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { cpus, release, totalmem, type } from "node:os";
+import { parseArgs } from "node:util";
+import { cells, compareTables, figure, headings, readTable, tableLines } from "./bench-table.mjs";
 import { installPackages } from "./installed-packages.mjs";
 import { repository, tool } from "./repository.mjs";
 import { findShapely } from "./shapely.mjs";
 
 /** Parts of the table in order; a part not listed comes last. */
 const sections = [
+  "Machine",
   "Whole-plan check",
   "One move",
   "District register",
@@ -24,17 +28,12 @@ const sections = [
   "Seed lots",
 ];
 
-const headings = ["Part", "What", "Size", "Value", "Budget", ""];
-const cells = (row) => [
-  row.section,
-  row.what,
-  row.size,
-  `${typeof row.value === "number" ? figure(row.value) : row.value} ${row.unit}`.trim(),
-  row.budget ?? "",
-  row.isMet === undefined ? "" : row.isMet ? "met" : "missed",
-];
-
-const names = process.argv.slice(2);
+const { values: options, positionals: names } = parseArgs({
+  options: { against: { type: "string" } },
+  allowPositionals: true,
+});
+// Read first: the page that is written may be the one compared with.
+const earlier = options.against === undefined ? null : readEarlier(options.against);
 const rowsFile = `${repository}.build/bench-rows.jsonl`;
 if (!installPackages()) process.exit(1);
 const isPassed = runBenchmarks();
@@ -47,16 +46,42 @@ const missed = rows.filter((row) => row.isMet === false && !isGoal(row)).length;
 console.log(
   `\n${rows.length} rows, ${missed} budgets missed${isPassed ? "" : ", a benchmark failed"}`,
 );
-process.exitCode = isPassed && missed === 0 ? 0 : 1;
+const worse = earlier === null ? 0 : tellWorse(earlier);
+process.exitCode = isPassed && missed === 0 && worse === 0 ? 0 : 1;
+
+function readEarlier(path) {
+  const found = existsSync(path) ? readTable(readFileSync(path, "utf8")) : [];
+  if (found.length > 0) return found;
+  console.error(`${path}: got no table, expected a page or rows that "npm run bench" wrote.`);
+  process.exit(2);
+}
+
+/** Says what got worse than in an earlier table; how much did. */
+function tellWorse(before) {
+  const compared = compareTables(rows, before);
+  const machine = `a fixed piece of work takes ${figure(compared.slower)} times as long as then`;
+  console.log(`\n${compared.compared} rows compared with ${options.against}; ${machine}.`);
+  if (compared.worse.length === 0) console.log("Nothing got worse.");
+  for (const line of compared.worse) console.log(`WORSE ${line}`);
+  return compared.worse.length;
+}
 
 function runBenchmarks() {
   mkdirSync(`${repository}.build`, { recursive: true });
   rmSync(rowsFile, { force: true });
-  const { status } = spawnSync(tool("vitest"), ["run", "--project=bench", ...names], {
-    cwd: repository,
-    stdio: "inherit",
-    env: { ...process.env, WIDEBERTH_BENCH_ROWS: rowsFile, WIDEBERTH_SHAPELY: findShapely() ?? "" },
-  });
+  const { status } = spawnSync(
+    tool("vitest"),
+    ["run", "--project=bench", `--reporter=${repository}.config/bench-progress.mjs`, ...names],
+    {
+      cwd: repository,
+      stdio: "inherit",
+      env: {
+        ...process.env,
+        WIDEBERTH_BENCH_ROWS: rowsFile,
+        WIDEBERTH_SHAPELY: findShapely() ?? "",
+      },
+    },
+  );
   return status === 0;
 }
 
@@ -74,15 +99,6 @@ function readRows() {
   return found.sort((a, b) => rank(a) - rank(b));
 }
 
-/** Three significant digits, never in powers of ten unless it is tiny. */
-function figure(value) {
-  if (value === 0) return "0";
-  if (Math.abs(value) < 1e-4) return value.toExponential(1);
-  return Math.abs(value) >= 1000
-    ? Math.round(value).toLocaleString("en")
-    : String(Number(value.toPrecision(3)));
-}
-
 function printTable(all) {
   const table = [headings, ...all.map(cells)];
   const widths = headings.map((_, column) => Math.max(...table.map((row) => row[column].length)));
@@ -91,7 +107,6 @@ function printTable(all) {
 }
 
 function writePage(all) {
-  const line = (row) => `| ${row.map((cell) => cell.replaceAll("|", "\\|")).join(" | ")} |`;
   const text = [
     "# Benchmarks",
     "",
@@ -99,9 +114,7 @@ function writePage(all) {
     "",
     ...machineLines(),
     "",
-    line(headings),
-    line(headings.map(() => "---")),
-    ...all.map((row) => line(cells(row))),
+    ...tableLines(all),
     "",
   ];
   writeFileSync(`${repository}docs/benchmarks.md`, text.join("\n"));

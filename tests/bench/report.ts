@@ -7,7 +7,7 @@ import { appendFileSync } from "node:fs";
 export interface Row {
   /** Part of the table, as .config/bench.mjs lists them; a new one comes last. */
   readonly section: string;
-  /** What was measured, and against what: "all pairs, against JSTS". */
+  /** What was measured, and against what: "all pairs, against JSTS"; remarks after a semicolon. */
   readonly what: string;
   /** How much of it: "10,000 plantings, 8 crossing groups". */
   readonly size: string;
@@ -15,6 +15,8 @@ export interface Row {
   readonly value: number | string;
   /** Of the value: "x", "ms", "MB", "KiB gzip"; "" for words. */
   readonly unit: string;
+  /** Given where a larger value is the better one. */
+  readonly moreIsBetter?: true;
   /** In words, when there is one: "at least 5 x". */
   readonly budget?: string;
   /** Whether the budget is met; given whenever a budget is. */
