@@ -1,0 +1,261 @@
+/**
+ * The years as a mixed-integer model. A yes or no for each set of seasons a variety can have, just
+ * one yes for each variety; a yes or no for each variety under a cover in a season; and the load of
+ * each season in steps that cost more and more, so that work is even.
+ */
+import type { ModelData } from "highs";
+import { COVERED, FIRST_YEAR_LOAD, type ItemYears, SEED_LOAD, yearsOfItem } from "./item-years.ts";
+import {
+  type CrossingSet,
+  type Years,
+  type YearsItem,
+  type YearsProblem,
+  isFirstYear,
+  isGrown,
+} from "./years-problem.ts";
+
+interface Row {
+  readonly terms: readonly (readonly [column: number, factor: number])[];
+  readonly lower: number;
+  readonly upper: number;
+}
+
+type Terms = Row["terms"];
+
+export interface YearsModel {
+  readonly data: ModelData;
+  /** The lay-out that columns of a solution stand for. */
+  readonly yearsOf: (values: ArrayLike<number>) => Years;
+  /** Columns of a lay-out, as a start; null where it is none of the model's. */
+  readonly startOf: (years: Years) => { readonly indices: number[]; readonly values: number[] } | null;
+}
+
+/** Null where some variety has no way at all to be kept alive. */
+export function yearsModel(problem: YearsProblem, isCosted = true): YearsModel | null {
+  const ways = problem.items.map((_, index) => yearsOfItem(problem, index));
+  if (ways.some((list) => list.length === 0)) return null;
+  const draft = new Draft();
+  const columns = ways.map((list) => list.map(({ points }) => draft.whole(isCosted ? points : 0)));
+  for (const list of columns) {
+    draft.row(
+      list.map((column) => [column, 1]),
+      1,
+      1,
+    );
+  }
+  const grownIn = (item: number, season: number): Terms =>
+    (ways[item] ?? []).flatMap(({ bits }, at) =>
+      isGrown(bits, season) ? [[columns[item]?.[at] as number, 1] as const] : [],
+    );
+  const firstYearIn = (item: number, season: number): Terms =>
+    (ways[item] ?? []).flatMap(({ bits }, at) =>
+      isFirstYear(problem.items[item] as YearsItem, bits, season)
+        ? [[columns[item]?.[at] as number, 1] as const]
+        : [],
+    );
+  for (let season = 0; season < problem.seasons; season += 1) {
+    const inSeason = { grown: (item: number) => grownIn(item, season), first: (item: number) => firstYearIn(item, season) };
+    addCovers(draft, problem, inSeason.grown, isCosted);
+    addGround(draft, problem, inSeason);
+    if (isCosted) addLoad(draft, problem, inSeason);
+  }
+  addRests(draft, problem, grownIn);
+  return {
+    data: draft.data(),
+    yearsOf: (values) =>
+      ways.map((list, item) => {
+        const at = list.findIndex((_, way) => (values[columns[item]?.[way] ?? -1] ?? 0) > 0.5);
+        return list[at]?.bits ?? 0;
+      }),
+    startOf: (years) => startOf(ways, columns, years),
+  };
+}
+
+function startOf(
+  ways: readonly (readonly ItemYears[])[],
+  columns: readonly (readonly number[])[],
+  years: Years,
+) {
+  const indices: number[] = [];
+  for (const [item, list] of ways.entries()) {
+    const at = list.findIndex(({ bits }) => bits === years[item]);
+    const column = columns[item]?.[at];
+    if (column === undefined) return null;
+    indices.push(column);
+  }
+  return { indices, values: indices.map(() => 1) };
+}
+
+class Draft {
+  private readonly rows: Row[] = [];
+  private readonly costs: number[] = [];
+  private readonly isWhole: boolean[] = [];
+
+  whole(cost: number): number {
+    this.isWhole.push(true);
+    return this.costs.push(cost) - 1;
+  }
+
+  part(cost: number): number {
+    this.isWhole.push(false);
+    return this.costs.push(cost) - 1;
+  }
+
+  row(terms: Terms, lower: number, upper: number): void {
+    if (terms.length > 0) this.rows.push({ terms, lower, upper });
+  }
+
+  data(): ModelData {
+    const { rows, costs, isWhole } = this;
+    const starts = [0];
+    const indices: number[] = [];
+    const values: number[] = [];
+    for (const { terms } of rows) {
+      const sums = new Map<number, number>();
+      for (const [column, factor] of terms) sums.set(column, (sums.get(column) ?? 0) + factor);
+      indices.push(...sums.keys());
+      values.push(...sums.values());
+      starts.push(indices.length);
+    }
+    const numCols = costs.length;
+    return {
+      numCols,
+      numRows: rows.length,
+      colCost: Float64Array.from(costs),
+      colLower: new Float64Array(numCols),
+      colUpper: Float64Array.from(costs, () => 1),
+      rowLower: Float64Array.from(rows, ({ lower }) => lower),
+      rowUpper: Float64Array.from(rows, ({ upper }) => upper),
+      matrix: {
+        format: "csr",
+        numRows: rows.length,
+        numCols,
+        starts: Int32Array.from(starts),
+        indices: Int32Array.from(indices),
+        values: Float64Array.from(values),
+      },
+      integrality: Int32Array.from(isWhole, (whole) => (whole ? 1 : 0)),
+    };
+  }
+}
+
+/** Sets stand apart or under covers, and there are no more covers than the grower has. */
+function addCovers(
+  draft: Draft,
+  problem: YearsProblem,
+  grown: (item: number) => Terms,
+  isCosted: boolean,
+): void {
+  const used: Record<YearsItem["cover"], [number, number][]> = { cage: [], bag: [] };
+  for (const set of problem.sets) {
+    const open = set.members.map((item): Terms => {
+      const { cover, isExposed } = problem.items[item] as YearsItem;
+      const terms = grown(item);
+      // Exposed without any cover is the judge's to say: no other season would be better.
+      if (problem.covers[cover] === 0 || terms.length === 0) return terms;
+      const covered = draft.whole(isCosted ? COVERED : 0);
+      used[cover].push([covered, 1]);
+      const left = [...terms, [covered, -1] as const];
+      draft.row(left, 0, isExposed ? 0 : Infinity);
+      return left;
+    });
+    addApart(draft, problem, set, open);
+  }
+  for (const cover of ["cage", "bag"] as const) draft.row(used[cover], -Infinity, problem.covers[cover]);
+}
+
+/** As many stay open as there are places for the one of them that asks most. */
+function addApart(
+  draft: Draft,
+  problem: YearsProblem,
+  { members, apart }: CrossingSet,
+  open: readonly Terms[],
+): void {
+  const levelOf = (item: number) => {
+    const needM = problem.items[item]?.needM ?? Infinity;
+    const at = apart.findIndex(({ metres }) => metres >= needM);
+    return at < 0 ? apart.length - 1 : at;
+  };
+  const [nearest] = apart;
+  if (!nearest || members.length < 2) return;
+  const steps: [number, number][] = [];
+  for (let level = 1; level < apart.length; level += 1) {
+    const fewer = (apart[level - 1]?.places ?? 1) - (apart[level]?.places ?? 1);
+    if (fewer <= 0) continue;
+    const isAsked = draft.whole(0);
+    steps.push([isAsked, fewer]);
+    for (const [at, item] of members.entries()) {
+      if (levelOf(item) < level) continue;
+      draft.row([...(open[at] ?? []), [isAsked, -1]], -Infinity, 0);
+    }
+  }
+  draft.row([...open.flat(), ...steps], -Infinity, nearest.places);
+}
+
+interface InSeason {
+  readonly grown: (item: number) => Terms;
+  readonly first: (item: number) => Terms;
+}
+
+function addGround(draft: Draft, problem: YearsProblem, { grown, first }: InSeason): void {
+  const { items, groundM2, mostVarieties } = problem;
+  if (groundM2 < Infinity) {
+    const terms = items.flatMap((item, index) =>
+      [...grown(index), ...first(index)].map(
+        ([column, factor]) => [column, factor * item.groundM2] as const,
+      ),
+    );
+    draft.row(terms, -Infinity, groundM2);
+  }
+  if (mostVarieties < Infinity) {
+    draft.row(
+      items.flatMap((_, index) => grown(index)),
+      -Infinity,
+      mostVarieties,
+    );
+  }
+}
+
+/** Each unit of load costs one point more than the one before. */
+function addLoad(draft: Draft, { items }: YearsProblem, { grown, first }: InSeason): void {
+  const scaled = (terms: Terms, by: number) =>
+    terms.map(([column, factor]) => [column, factor * by] as const);
+  const terms = items.flatMap((_, index) => [
+    ...scaled(grown(index), SEED_LOAD),
+    ...scaled(first(index), FIRST_YEAR_LOAD),
+  ]);
+  const most = items.reduce(
+    (sum, { lead }) => sum + SEED_LOAD + (lead === 2 ? FIRST_YEAR_LOAD : 0),
+    0,
+  );
+  const steps = Array.from(
+    { length: most },
+    (_, unit) => [draft.part(unit + 1), -1] as const,
+  );
+  draft.row([...terms, ...steps], 0, 0);
+}
+
+/** Ground of a set within its years of rest, all of it different ground. */
+function addRests(
+  draft: Draft,
+  { items, rests, groundM2, seasons }: YearsProblem,
+  grownIn: (item: number, season: number) => Terms,
+): void {
+  if (groundM2 === Infinity) return;
+  for (const { members, years, before } of rests) {
+    for (let season = 0; season < seasons; season += 1) {
+      const from = Math.max(0, season - years);
+      const terms: (readonly [number, number])[] = [];
+      for (let at = from; at <= season; at += 1) {
+        for (const item of members) {
+          const area = items[item]?.groundM2 ?? 0;
+          terms.push(...grownIn(item, at).map(([column]) => [column, area] as const));
+        }
+      }
+      let had = 0;
+      for (let back = season + 1; back <= years; back += 1) had += before[back - season - 1] ?? 0;
+      // What stood before is over and done with: it binds only seasons that bear the set's seed.
+      draft.row(terms, -Infinity, Math.max(groundM2 - had, 0));
+    }
+  }
+}
