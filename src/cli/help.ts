@@ -74,6 +74,13 @@ wideberth lots PLAN [--json | --csv]
     --json         one object for programs
     --csv          one row for each lot
 
+wideberth years PLAN [--seasons N] [--anew] [--json | --csv] [-o FILE] [--layout NAME]
+    Prints which variety is grown for seed in which season, and what stands against it:
+    as kept in the plan, or laid out by a search where the plan has none.
+    --seasons N    2 to 6 of them, the plan's own first
+    --anew         laid out anew; what was set by hand stays
+    -o FILE        also the plan with these years kept in it; PLAN stays as it is
+
 wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]
               [--with SHEETS] [--cards 2] [--layout NAME] [--as-grown [--on YYYY-MM-DD]]
     Writes the plot map as a PDF: map sheets at a true ratio, notes, plot list.
@@ -112,5 +119,5 @@ wideberth --help
 wideberth --version
 
 FILE and PLAN may be - for stdin, and -o - is stdout.
-Exit codes: 0 no conflict (map, export: written), 1 conflicts, 2 bad input or usage, said on stderr.
+Exit codes: 0 no conflict (map, export: written), 1 conflicts (years: faults), 2 bad input or usage, said on stderr.
 `;

@@ -16,6 +16,7 @@ import { next } from "./next.ts";
 import { Refusal } from "./refusal.ts";
 import { serve } from "./serve.ts";
 import { version } from "./version.ts";
+import { years } from "./years.ts";
 
 joinSeedReckoning(seedReckoning);
 joinGroundReckoning(groundReckoning);
@@ -31,6 +32,7 @@ const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>
   ["next", next],
   ["export", exportFile],
   ["serve", serve],
+  ["years", years],
 ]);
 
 async function run(args: readonly string[]): Promise<number> {

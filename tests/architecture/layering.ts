@@ -29,6 +29,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
     "crossing-share ground outlines record remedies shelf",
     "clearing fieldwork",
     "arrange map seasons",
+    "renewal",
     "exchange labels paper-set",
     "compare",
     "files",

@@ -96,7 +96,17 @@ describe("its command, in a folder with nothing else", () => {
   test("tells its version and what it can do", () => {
     expect(run("--version").stdout.trim()).toBe(version);
     const help = run("--help").stdout;
-    for (const name of ["serve", "check", "compare", "lots", "map", "print", "export", "merge"]) {
+    for (const name of [
+      "serve",
+      "check",
+      "compare",
+      "lots",
+      "map",
+      "print",
+      "export",
+      "merge",
+      "years",
+    ]) {
       expect(help).toMatch(new RegExp(`^wideberth ${name} `, "m"));
     }
   });

@@ -253,3 +253,34 @@ export const sowing = record({
   /** Extra plants to choose from: 0.1 is one in ten. */
   spare: z.optional(between(0, 10)),
 });
+
+/** Of one variety in one year: grown for seed, or kept free of it by hand. */
+const yearChoice = record({
+  variety: id,
+  /** Calendar year in which that season begins. */
+  year,
+  grown: z.boolean(),
+  /** Set by the grower: a search leaves it as it is. */
+  byHand: z.optional(z.boolean()),
+});
+
+/**
+ * Which variety is grown for seed in which of the next seasons; see core/renewal. What is of a year
+ * gone by, or of a variety that is no longer in the plan, says nothing.
+ */
+export const renewalYears = record({
+  /** Seasons laid out, the plan's own first. */
+  seasons: z.optional(whole(2, 6)),
+  /** Which end of a lot's band it must be grown again before. */
+  end: z.optional(z.enum(["earliest", "likely"])),
+  /** Ground for seed in one season, square metres; left out: all beds. */
+  groundM2: z.optional(moreThanZero(100_000_000)),
+  /** Varieties in one season that can stand in cages, and in bags or be pollinated by hand. */
+  cages: z.optional(whole(0, 10_000)),
+  bags: z.optional(whole(0, 10_000)),
+  /** Varieties that may be grown for seed in one season; left out: any number. */
+  mostVarieties: z.optional(whole(1, LIMITS.items)),
+  /** Ids of varieties that are not laid out. */
+  leftOut: z.optional(listOf(id, LIMITS.items)),
+  choices: listOf(yearChoice, LIMITS.items),
+});

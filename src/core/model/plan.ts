@@ -8,7 +8,7 @@ import { z } from "zod/mini";
 import { entry, seenSeason } from "./entry-schema.ts";
 import { earlierCrop, groundMark, picture } from "./ground-schema.ts";
 import { LIMITS } from "./limits.ts";
-import { amount, lot, sowing, storagePlace } from "./lot-schema.ts";
+import { amount, lot, renewalYears, sowing, storagePlace } from "./lot-schema.ts";
 import { ownKind } from "./own-kind-schema.ts";
 import {
   covers,
@@ -229,6 +229,8 @@ export const planSchema = record({
   /** How codes of new lots are made; see core/lots/code-pattern.ts. */
   lotCodePattern: z.optional(name),
   sowing: z.optional(sowing),
+  /** Which variety is grown for seed in which of the next seasons. */
+  renewalYears: z.optional(renewalYears),
   surroundings: z._default(listOf(surrounding, LIMITS.items), []),
   earlierCrops: z._default(listOf(earlierCrop, LIMITS.items), []),
   groundMarks: z._default(listOf(groundMark, LIMITS.items), []),
@@ -258,6 +260,8 @@ export type GerminationTest = NonNullable<Lot["tests"]>[number];
 export type IsolationRecord = NonNullable<Lot["isolation"]>;
 export type StoragePlace = DeepReadonly<z.output<typeof storagePlace>>;
 export type SeedAmount = DeepReadonly<z.output<typeof amount>>;
+
+export type RenewalYears = DeepReadonly<z.output<typeof renewalYears>>;
 
 export type Variety = DeepReadonly<z.output<typeof variety>>;
 export type Surrounding = DeepReadonly<z.output<typeof surrounding>>;

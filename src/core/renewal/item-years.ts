@@ -2,19 +2,38 @@
  * The sets of seasons in which one variety can be grown so that its seed never dies, and what each
  * set costs in points by itself. No source for the points; our choice.
  */
-import { type ByHand, type YearsItem, type YearsProblem, isGrown, seasonsOf } from "./years-problem.ts";
+import {
+  type ByHand,
+  type YearsItem,
+  type YearsProblem,
+  isGrown,
+  seasonsOf,
+} from "./years-problem.ts";
 
 /** Points. What all work rests on: one variety grown for seed once. */
 export const GROWING = 20;
 /** One variety more under a cover in a season. */
 export const COVERED = 8;
 /** One season that a variety waits whose seed may be dead already. */
-export const WAITING = 40;
+export const WAITING = 60;
+/** One season that a variety waits past the early end of its band. */
+const PAST_EARLY = 5;
 /** Grown in the last season that can save it: should the crop fail, it is lost. */
 const LAST_CHANCE = 3;
+/** One unit of load in a season that has the mean load; each more costs more, so that seasons are even. */
+const EVEN = 10;
 /** Load of a season that bears seed, and of a biennial's year before; see season-work.ts. */
 export const SEED_LOAD = 2;
 export const FIRST_YEAR_LOAD = 1;
+
+/** Points of the first unit of load in a season; the second costs twice as much, and so on. */
+export function loadPrice({ items, seasons }: Pick<YearsProblem, "items" | "seasons">): number {
+  const all = items.reduce(
+    (sum, { lead }) => sum + SEED_LOAD + (lead === 2 ? FIRST_YEAR_LOAD : 0),
+    0,
+  );
+  return EVEN / Math.max(1, all / seasons);
+}
 
 export interface ItemYears {
   readonly bits: number;
@@ -51,9 +70,13 @@ export function itemPoints(item: YearsItem, bits: number, seasons: number): numb
   let points = grown.length * GROWING;
   if (first === undefined) return points;
   if (item.isLate) points += WAITING * (first - item.first);
-  else if (first === item.deadline) points += LAST_CHANCE;
+  else {
+    points += PAST_EARLY * Math.max(0, first - Math.max(item.early, item.first));
+    if (first === item.deadline) points += LAST_CHANCE;
+  }
   for (const season of grown) {
-    if (isGrown(bits, nextBy(item, season)) && nextBy(item, season) < seasons) points += LAST_CHANCE;
+    if (isGrown(bits, nextBy(item, season)) && nextBy(item, season) < seasons)
+      points += LAST_CHANCE;
   }
   return points;
 }
@@ -83,8 +106,7 @@ export function yearsOfItem(problem: YearsProblem, index: number): readonly Item
     .filter(
       ({ bits, points }) =>
         !all.some(
-          (less) =>
-            less.bits !== bits && (less.bits & bits) === less.bits && less.points <= points,
+          (less) => less.bits !== bits && (less.bits & bits) === less.bits && less.points <= points,
         ),
     )
     .sort((a, b) => a.points - b.points || a.bits - b.bits);

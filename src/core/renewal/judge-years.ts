@@ -154,3 +154,15 @@ export function standing(
   if (isGrown(bits, season)) return "seed";
   return isFirstYear(item, bits, season) ? "first-year" : null;
 }
+
+/** One variety in one season, as a table shows it. */
+export interface YearsCell {
+  readonly grown: "seed" | "first-year" | null;
+  readonly isCovered: boolean;
+  /** Set by the grower. */
+  readonly byHand: boolean;
+  /** The early end, and the likely end, of its best lot fall in this season. */
+  readonly endsEarly: boolean;
+  readonly endsLikely: boolean;
+  readonly hasFault: boolean;
+}

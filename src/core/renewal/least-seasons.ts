@@ -25,7 +25,10 @@ export function leastSeasons(
   clock: () => number,
 ): LeastSeasons {
   if (problem.items.length === 0) return { kind: "proven", seasons: 0 };
-  let seasons = Math.max(fewestByCount(problem), 1 + Math.max(...problem.items.map((item) => item.first)));
+  let seasons = Math.max(
+    fewestByCount(problem),
+    1 + Math.max(...problem.items.map((item) => item.first)),
+  );
   for (; seasons <= MOST_SEASONS_LOOKED_AT; seasons += 1) {
     const left = clock();
     if (left <= 0) return { kind: "at least", seasons };

@@ -1,5 +1,5 @@
 /** What one season asks of garden and grower: places apart, covers, ground, and work. */
-import { COVERED, FIRST_YEAR_LOAD, SEED_LOAD } from "./item-years.ts";
+import { COVERED, FIRST_YEAR_LOAD, SEED_LOAD, loadPrice } from "./item-years.ts";
 import {
   type CrossingSet,
   type YearsItem,
@@ -37,9 +37,7 @@ export function coversOfSet(
   // What cannot be covered stays; of the others those go first that need the most.
   const inOrder = [...open].sort(
     (a, b) =>
-      Number(canCover(a)) - Number(canCover(b)) ||
-      itemAt(a).needM - itemAt(b).needM ||
-      a - b,
+      Number(canCover(a)) - Number(canCover(b)) || itemAt(a).needM - itemAt(b).needM || a - b,
   );
   const stays = inOrder.filter((index) => !canCover(index));
   let most = 0;
@@ -107,7 +105,7 @@ export function seasonWork(
     bags: ofCover("bag"),
     groundM2,
     tooMany,
-    points: covered.length * COVERED + (load * (load + 1)) / 2,
+    points: covered.length * COVERED + (loadPrice(problem) * load * (load + 1)) / 2,
   };
 }
 

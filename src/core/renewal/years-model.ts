@@ -4,7 +4,14 @@
  * each season in steps that cost more and more, so that work is even.
  */
 import type { ModelData } from "highs";
-import { COVERED, FIRST_YEAR_LOAD, type ItemYears, SEED_LOAD, yearsOfItem } from "./item-years.ts";
+import {
+  COVERED,
+  FIRST_YEAR_LOAD,
+  type ItemYears,
+  SEED_LOAD,
+  loadPrice,
+  yearsOfItem,
+} from "./item-years.ts";
 import {
   type CrossingSet,
   type Years,
@@ -27,7 +34,9 @@ export interface YearsModel {
   /** The lay-out that columns of a solution stand for. */
   readonly yearsOf: (values: ArrayLike<number>) => Years;
   /** Columns of a lay-out, as a start; null where it is none of the model's. */
-  readonly startOf: (years: Years) => { readonly indices: number[]; readonly values: number[] } | null;
+  readonly startOf: (
+    years: Years,
+  ) => { readonly indices: number[]; readonly values: number[] } | null;
 }
 
 /** Null where some variety has no way at all to be kept alive. */
@@ -54,7 +63,10 @@ export function yearsModel(problem: YearsProblem, isCosted = true): YearsModel |
         : [],
     );
   for (let season = 0; season < problem.seasons; season += 1) {
-    const inSeason = { grown: (item: number) => grownIn(item, season), first: (item: number) => firstYearIn(item, season) };
+    const inSeason = {
+      grown: (item: number) => grownIn(item, season),
+      first: (item: number) => firstYearIn(item, season),
+    };
     addCovers(draft, problem, inSeason.grown, isCosted);
     addGround(draft, problem, inSeason);
     if (isCosted) addLoad(draft, problem, inSeason);
@@ -161,7 +173,8 @@ function addCovers(
     });
     addApart(draft, problem, set, open);
   }
-  for (const cover of ["cage", "bag"] as const) draft.row(used[cover], -Infinity, problem.covers[cover]);
+  for (const cover of ["cage", "bag"] as const)
+    draft.row(used[cover], -Infinity, problem.covers[cover]);
 }
 
 /** As many stay open as there are places for the one of them that asks most. */
@@ -216,8 +229,10 @@ function addGround(draft: Draft, problem: YearsProblem, { grown, first }: InSeas
   }
 }
 
-/** Each unit of load costs one point more than the one before. */
-function addLoad(draft: Draft, { items }: YearsProblem, { grown, first }: InSeason): void {
+/** Each unit of load costs more than the one before. */
+function addLoad(draft: Draft, problem: YearsProblem, { grown, first }: InSeason): void {
+  const { items } = problem;
+  const price = loadPrice(problem);
   const scaled = (terms: Terms, by: number) =>
     terms.map(([column, factor]) => [column, factor * by] as const);
   const terms = items.flatMap((_, index) => [
@@ -230,7 +245,7 @@ function addLoad(draft: Draft, { items }: YearsProblem, { grown, first }: InSeas
   );
   const steps = Array.from(
     { length: most },
-    (_, unit) => [draft.part(unit + 1), -1] as const,
+    (_, unit) => [draft.part(price * (unit + 1)), -1] as const,
   );
   draft.row([...terms, ...steps], 0, 0);
 }

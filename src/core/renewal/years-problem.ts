@@ -16,10 +16,12 @@ export interface YearsItem {
   /** First season it can bear seed in. */
   readonly first: number;
   /**
-   * The last season whose seed is ripe before its best lot may be under the standard, by the early
-   * end of the band; beyond the last season: it need not be grown yet.
+   * The last season whose seed is ripe before its best lot is under the standard, by the end of the
+   * band that is counted with; beyond the last season: it need not be grown yet.
    */
   readonly deadline: number;
+  /** The same by the early end: each season it waits beyond costs a little. */
+  readonly early: number;
   /** Its seed may be dead already, or nobody knows: as soon as can be, and each season it waits counts. */
   readonly isLate: boolean;
   /** Seasons from one growing to the last that brings fresh seed before that seed may be dead. */

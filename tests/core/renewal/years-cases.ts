@@ -1,6 +1,10 @@
 /** Made-up problems of years: small ones for all ways, large ones for time. */
 import { seededRandom } from "../../../src/core/arrange/seeded.ts";
-import type { CrossingSet, YearsItem, YearsProblem } from "../../../src/core/renewal/years-problem.ts";
+import type {
+  CrossingSet,
+  YearsItem,
+  YearsProblem,
+} from "../../../src/core/renewal/years-problem.ts";
 
 export function item(index: number, over: Partial<YearsItem> = {}): YearsItem {
   return {
@@ -9,6 +13,7 @@ export function item(index: number, over: Partial<YearsItem> = {}): YearsItem {
     lead: 1,
     first: over.lead === 2 ? 1 : 0,
     deadline: Infinity,
+    early: Infinity,
     isLate: false,
     keeps: 10,
     needM: 100,
@@ -18,7 +23,10 @@ export function item(index: number, over: Partial<YearsItem> = {}): YearsItem {
   };
 }
 
-export function problemOf(items: readonly YearsItem[], over: Partial<YearsProblem> = {}): YearsProblem {
+export function problemOf(
+  items: readonly YearsItem[],
+  over: Partial<YearsProblem> = {},
+): YearsProblem {
   return {
     seasons: 3,
     items,
@@ -56,6 +64,7 @@ export function collection(
       groundM2: 2 + below(8),
       isLate,
       deadline: isLate ? -1 : first + below(seasons + 3),
+      early: first + below(seasons + 1) - 1,
       keeps: lead + below(6),
       needM: next() < 0.2 ? 300 : 100,
       cover: index % each === 0 ? "bag" : "cage",
@@ -83,7 +92,9 @@ export function collection(
   return problemOf(items, {
     seasons,
     sets,
-    rests: sets.slice(0, 2).map(({ members }) => ({ members, years: 1 + below(3), before: [below(9), below(9)] })),
+    rests: sets
+      .slice(0, 2)
+      .map(({ members }) => ({ members, years: 1 + below(3), before: [below(9), below(9)] })),
     groundM2: (ground / seasons) * (1.4 + next()),
     mostVarieties: next() < 0.5 ? Infinity : Math.ceil(count / seasons) + 1 + below(3),
     covers: { cage: below(3), bag: below(2) },

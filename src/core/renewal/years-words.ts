@@ -1,0 +1,291 @@
+/** What is said of the years ahead, on the page, on paper and on the command line alike. */
+import { crossingGroups } from "../kinds/groups.ts";
+import { renewalReason } from "../lots/renewal-words.ts";
+import { longDate } from "../model/day.ts";
+import { type LengthUnit, formatArea, formatDistance } from "../model/length.ts";
+import type { Plan } from "../model/plan.ts";
+import { placesApart } from "./season-work.ts";
+import type { JudgedYears, YearsCell, YearsFault } from "./judge-years.ts";
+import type { NotLaidOut, PlanYears, YearsRow } from "./years-of-plan.ts";
+import { seasonsOf } from "./years-problem.ts";
+
+/** What words need besides the years themselves. */
+export interface YearsNames {
+  readonly years: PlanYears;
+  /** Of the seasons, the plan's own first. */
+  readonly seasons: readonly string[];
+  readonly units: LengthUnit;
+}
+
+/** Every name: what is to be tested or left out is never hidden behind a number. */
+function listed(names: readonly string[]): string {
+  if (names.length <= 1) return names[0] ?? "";
+  return `${names.slice(0, -1).join(", ")} and ${names.at(-1) ?? ""}`;
+}
+
+/** How crossing sets are headed in tables: their groups' names, with the kinds where a group has several sets. */
+export function partName(rows: readonly YearsRow[], members: readonly number[]): string {
+  const own = new Set(members);
+  const kinds = [...new Set(members.flatMap((index) => rows[index]?.kind ?? []))];
+  const names = [...new Set(kinds.map(({ group }) => group))].map((id) => {
+    const name =
+      crossingGroups.find((each) => each.id === id)?.name ??
+      kinds.find(({ group }) => group === id)?.name ??
+      id;
+    const isParted = rows.some(({ kind }, index) => kind.group === id && !own.has(index));
+    const here = kinds.filter(({ group }) => group === id);
+    return isParted ? `${name} (${listed(here.map((kind) => kind.name))})` : name;
+  });
+  return listed(names);
+}
+
+function varietiesWords(count: number): string {
+  return count === 1 ? "1 variety" : `${count} varieties`;
+}
+
+function seasonsWords(count: number): string {
+  return count === 1 ? "1 season" : `${count} seasons`;
+}
+
+function metresWords(metres: number, units: LengthUnit): string {
+  return metres === Infinity ? "no figure says how far" : formatDistance(metres, units);
+}
+
+export function faultWords(fault: YearsFault, names: YearsNames): string {
+  const { years, seasons, units } = names;
+  const nameOf = (item: number) => years.rows[item]?.variety.name ?? "";
+  const all = (items: readonly number[]) => listed(items.map(nameOf));
+  const season = seasons[fault.season] ?? "";
+  switch (fault.kind) {
+    case "dies":
+      return diesWords(fault.item, season, names);
+    case "too soon":
+      return `${nameOf(fault.item)} is a biennial: for seed in ${season} it had to be sown the season before.`;
+    case "together": {
+      const set = years.problem.sets[fault.set];
+      const needM = Math.max(0, ...fault.items.map((item) => years.rows[item]?.needM ?? 0));
+      const places = set ? placesApart(set, needM) : 1;
+      const room = places === 1 ? "only 1 place" : `${places} places`;
+      const more = fault.tooMany === 1 ? "1 must go" : `${fault.tooMany} must go`;
+      return `${season}: ${all(fault.items)} cross, and the beds have ${room} that far apart (${metresWords(needM, units)}): ${more} to another season or under a cover.`;
+    }
+    case "exposed":
+      return exposedWords(fault.item, season, names);
+    case "covers": {
+      const what = fault.cover === "cage" ? "a cage" : "bags or pollination by hand";
+      return `${season}: ${varietiesWords(fault.items.length)} would need ${what} (${all(fault.items)}), and there is enough for ${fault.has}.`;
+    }
+    case "ground":
+      return `${season}: ${formatArea(fault.needsM2, units)} are needed and ${formatArea(fault.hasM2, units)} are there for seed.`;
+    case "rest": {
+      const rest = years.problem.rests[fault.rest];
+      const name = partName(years.rows, rest?.members ?? []);
+      return `${season}: ground is to be free of ${name} for ${rest?.years === 1 ? "1 year" : `${rest?.years ?? 0} years`}. With the years before it takes ${formatArea(fault.needsM2, units)} of different ground, and there are ${formatArea(fault.hasM2, units)}.`;
+    }
+    case "work":
+      return `${season}: ${varietiesWords(fault.varieties)} are grown for seed, and at most ${fault.most} are to be.`;
+  }
+}
+
+function diesWords(item: number, season: string, { years }: YearsNames): string {
+  const row = years.rows[item];
+  if (!row) return "";
+  const { name } = row.variety;
+  const isFirst = years.problem.items[item]?.isLate === true;
+  if (isFirst && row.standing !== "keeps") {
+    return `${name} is not grown again in time, by ${season} at the latest: its seed may be dead.`;
+  }
+  const end = years.settings.end === "earliest" ? "may be" : "is likely";
+  return `${name} must be grown for seed by ${season}: after it, what is left ${end} under its standard.`;
+}
+
+function exposedWords(item: number, season: string, { years, units }: YearsNames): string {
+  const row = years.rows[item];
+  if (!row) return "";
+  const near = row.around.map(({ surrounding }) => surrounding.label || "a pollen source");
+  const far = metresWords(row.needM, units);
+  return `${season}: pollen of ${listed([...new Set(near)])} reaches ${row.variety.name} on every bed (${far}), in whatever year: it needs a cover, or a word with the neighbour.`;
+}
+
+/** What a lay-out rests on though nothing stands against it, and the varieties it is about. */
+export interface YearsCaution {
+  readonly words: string;
+  readonly names: readonly string[];
+}
+
+export function cautionsOf(judged: JudgedYears, { years }: YearsNames): readonly YearsCaution[] {
+  const { rows, problem, rare } = years;
+  const caution = (words: string, isMeant: (row: YearsRow, item: number) => boolean) => {
+    const names = rows.filter(isMeant).map(({ variety }) => variety.name);
+    return names.length === 0 ? [] : [{ words, names }];
+  };
+  const isWaiting = ({ standing }: YearsRow, item: number) => {
+    const first = judged.seasons.findIndex(({ grown }) => grown.includes(item));
+    const early = problem.items[item]?.early ?? Infinity;
+    if (standing !== "keeps") return false;
+    return first < 0 ? early < problem.seasons - 1 : first > early;
+  };
+  return [
+    ...caution(
+      "Nobody knows how old this seed is, so it is not taken for alive: test it first",
+      ({ standing }) => standing === "unknown",
+    ),
+    ...caution(
+      "No figure says how long seed of these kinds keeps: test it each winter",
+      ({ standing }) => standing === "no figure",
+    ),
+    ...caution(
+      "Under their standard, or short of seed, before fresh seed can be ripe: grown as soon as can be",
+      ({ standing }) => standing === "late",
+    ),
+    ...caution(
+      "Wait beyond the early end of their band: test them each winter, and grow them sooner if a test says so",
+      isWaiting,
+    ),
+    ...caution(
+      "Seed may not keep until the next is ripe where it lies: sow it in time, or keep it cooler and drier",
+      ({ isShortLived }) => isShortLived,
+    ),
+    ...caution(
+      "No spacing is known of these kinds, so the ground they take is a guess",
+      ({ isGroundAssumed }) => isGroundAssumed,
+    ),
+    ...caution(
+      "No isolation distance is known, so each stands alone among what it crosses with",
+      ({ needM }) => needM === Infinity,
+    ),
+    ...(rare.length === 0
+      ? []
+      : [
+          {
+            words: "Cross only rarely and may stand in one season; the findings say so then",
+            names: rare.map(([one, other]) => `${one.name} with ${other.name}`),
+          },
+        ]),
+  ];
+}
+
+/** As one sentence with every name. */
+export function cautionWords({ words, names }: YearsCaution): string {
+  return `${words}: ${listed(names)}.`;
+}
+
+/** What is not counted here, for the reader. */
+export function limitWords({ years: { bedsM2, problem } }: YearsNames): string {
+  const ground =
+    bedsM2 === null
+      ? "No bed is drawn, so no two that cross are put into one season, and ground is not counted. "
+      : problem.rests.length === 0
+        ? ""
+        : "Rest of the ground is counted by area, not bed by bed. ";
+  return `${ground}Plants grown to eat that flower, dates and the neighbours of later years are not looked at: the findings judge each season once it is drawn.`;
+}
+
+export function notWords(why: NotLaidOut): string {
+  switch (why) {
+    case "no lot":
+      return "no lot on the shelf";
+    case "gone":
+      return "no seed left: ask for it elsewhere";
+    case "left out":
+      return "left out by hand";
+    case "kind not known":
+      return "kind not known";
+  }
+}
+
+/** How the seed of a variety stands, in a few words: `May 2028, likely Oct 2030`. */
+export function standingWords(row: YearsRow): string {
+  switch (row.standing) {
+    case "unknown":
+      return "age not known: test it";
+    case "no figure":
+      return "no figure of seed life";
+    case "late":
+      return row.renewal.cause === "short" ? "too little seed" : "may be under its standard now";
+    case "keeps":
+      return "holds";
+  }
+}
+
+/** Why it is laid out as it is: for the seed list, and beside the table. */
+export function turnReason(row: YearsRow, names: YearsNames, season: number): string {
+  const bits = names.years.years[names.years.rows.indexOf(row)] ?? 0;
+  const later = seasonsOf(bits).filter((each) => each > season);
+  const next =
+    later.length === 0 ? "" : ` Next in ${listed(later.map((each) => names.seasons[each] ?? ""))}.`;
+  return `${lifeWords(row)} By the years laid out, its turn is ${names.seasons[season] ?? ""}.${next}`;
+}
+
+/** How long its best lot lasts. */
+export function lifeWords(row: YearsRow): string {
+  const { end, standing, kind } = row;
+  if (standing === "unknown") {
+    return `Nothing is known of the age of ${row.lot?.code ?? "its seed"}: test it before anything else.`;
+  }
+  if (standing === "no figure" || !end) {
+    return `No figure says how long seed of ${kind.name} keeps: test it each winter.`;
+  }
+  if (standing === "late") return renewalReason(row.renewal);
+  const on = (day: number | null) => (day === null ? "a century off" : longDate(day));
+  return `${end.lot.code} may be under its standard from ${on(end.earliest)}, likely from ${on(end.likely)}.`;
+}
+
+/** How far an answer is proven. */
+export function gapWords(gap: number): string {
+  if (gap <= 0.0005)
+    return "Proven: no lay-out of these years costs less work, waiting and covers.";
+  const percent = Math.ceil(gap * 1000) / 10;
+  return gap <= 0.05
+    ? `No lay-out can be more than ${percent} % better (work, waiting and covers counted together).`
+    : `Found by search, not proven: a lay-out up to ${Math.ceil(gap * 100)} % better may exist.`;
+}
+
+/** Varieties that cannot all be kept, whatever the years. */
+export function clashWords(
+  items: readonly number[],
+  isSmallest: boolean,
+  { years: { rows, problem }, seasons }: YearsNames,
+): string {
+  const list = listed(items.map((item) => rows[item]?.variety.name ?? ""));
+  const span = `${seasonsWords(problem.seasons)} (${seasons[0] ?? ""} to ${seasons.at(-1) ?? ""})`;
+  const kinds = [...new Set(items.map((item) => rows[item]?.kind.name ?? ""))];
+  const first =
+    items.length === 1
+      ? `${list} cannot be kept alive in these ${span}.`
+      : `These ${items.length} cannot all be kept alive with this garden, these covers and ${span}: ${list} (${listed(kinds)}).`;
+  const ways =
+    "More seasons, a cover more, more ground, or one of them left out would let the rest be";
+  if (items.length === 1) return `${first} More seasons may help, or seed from elsewhere.`;
+  return isSmallest
+    ? `${first} Any one of them left out, the others can be. ${ways}.`
+    : `${first} A smaller set may already clash: time ran out. ${ways}.`;
+}
+
+/** Area of ground, for tables. */
+export function groundWords(squareMetres: number, { units }: Pick<Plan, "units">): string {
+  return formatArea(squareMetres, units);
+}
+
+/** Whether the lay-out can be followed as it stands. */
+export function verdictWords({ faults }: JudgedYears, { years }: YearsNames): string {
+  if (years.rows.length === 0) return "No variety with a lot on the shelf is to be kept.";
+  if (faults.length > 0) {
+    return faults.length === 1
+      ? "1 thing stands against these years:"
+      : `${faults.length} things stand against these years:`;
+  }
+  const end = years.settings.end === "earliest" ? "may be" : "is likely";
+  const doubtful = years.rows.filter(({ standing }) => standing !== "keeps").length;
+  const known = `Nothing stands against these years: fresh seed is ripe before what there is ${end} under its standard`;
+  return doubtful === 0
+    ? `${known}.`
+    : `${known}, but for ${varietiesWords(doubtful)} whose seed may be dead already or of which nobody knows.`;
+}
+
+/** One cell of the table: `seed`, `seed, caged`, `first year`. */
+export function cellWords({ grown, isCovered }: Pick<YearsCell, "grown" | "isCovered">): string {
+  if (grown === null) return "";
+  if (grown === "first-year") return "first year";
+  return isCovered ? "seed, cover" : "seed";
+}
