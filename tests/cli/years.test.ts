@@ -55,7 +55,8 @@ describe("wideberth years", () => {
   test("as many seasons as asked, and CSV with one row a variety", () => {
     const { stdout } = program.run(["years", planFile, "--seasons", "3", "--csv"]);
     const rows = csvRecords(stdout);
-    expect(Object.keys(rows[0] ?? {}).slice(-4)).toEqual(["plants", "2027", "2028", "2029"]);
+    const seasons = Object.keys(rows[0] ?? {}).filter((heading) => /^\d{4}$/.test(heading));
+    expect(seasons).toEqual(["2027", "2028", "2029"]);
     expect(rows).toHaveLength(60);
   });
 

@@ -50,7 +50,7 @@ function startState(problem: YearsProblem, choices: State["choices"]): State {
       problem.rests.flatMap(({ members }, rest) => (members.includes(item) ? [rest] : [])),
     ),
   };
-  problem.seasons > 0 && refresh(state, [], (1 << problem.seasons) - 1, problem.rests.keys());
+  refresh(state, [], (1 << problem.seasons) - 1, problem.rests.keys());
   const order = [...choices.keys()].sort(
     (a, b) => (choices[a]?.length ?? 0) - (choices[b]?.length ?? 0) || a - b,
   );

@@ -40,7 +40,7 @@ export function solveYears(
     const isOptimal = status === highs.constants.modelStatus.optimal;
     const bound = Number(solver.info.get("mip_dual_bound"));
     const values = solver.getSolution().colValue;
-    const found = Number(solver.getObjectiveValue());
+    const found = solver.getObjectiveValue();
     if (!isOptimal && !(Number.isFinite(found) && values.length > 0 && found < 1e20)) {
       return { kind: "open" };
     }

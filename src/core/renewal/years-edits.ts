@@ -88,8 +88,8 @@ export function clearYears(isAll: boolean, title: string): Edit {
   };
 }
 
-function withoutHand({ byHand: _, ...choice }: YearChoice): readonly YearChoice[] {
-  return choice.grown ? [choice] : [];
+function withoutHand(choice: YearChoice): readonly YearChoice[] {
+  return choice.grown ? [patched(choice, { byHand: undefined })] : [];
 }
 
 /** What the plan's own season asks for by the years: plants, lot to sow, and why. */
