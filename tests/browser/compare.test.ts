@@ -46,7 +46,8 @@ describe("comparing layouts in Chromium", () => {
 
   test("a planting taken out of the copy is named, and the plants missing are measured", async () => {
     await page.getByRole("button", { name: "Tables" }).click();
-    await page.getByRole("button", { name: /^Delete A01-1/ }).click();
+    await page.getByRole("button", { name: /^Actions for A01-1/ }).click();
+    await page.getByRole("menuitem", { name: /^Delete/ }).click();
     await page.getByRole("button", { name: "Compare", exact: true }).click();
     await expect.poll(() => page.locator(".differences").innerText()).toMatch(/A01-1 .*: removed/);
     const row = page.getByRole("row", { name: /^Plants missing/ });

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef, useState } from "react";
 import { joinBounds } from "../../core/geometry/bounds.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { contentBounds } from "../scene/content-bounds.ts";
+import { plotsBounds } from "../scene/content-bounds.ts";
 import { type ComparePane, drawPane } from "./draw-compare.ts";
 import { drawNorthArrow, drawScaleBar } from "../draw/draw-furniture.ts";
 import { type Colours, useColours } from "../draw/sheet-colours.ts";
@@ -24,8 +24,8 @@ export function CompareSheets({ panes, isOverlaid }: CompareSheetsProps) {
     () =>
       joinBounds(
         panes.flatMap(({ layout, against }) => [
-          contentBounds(plan, layout),
-          ...(against ? [contentBounds(plan, against)] : []),
+          plotsBounds(plan, layout),
+          ...(against ? [plotsBounds(plan, against)] : []),
         ]),
       ) ?? { minX: 0, minY: 0, maxX: 1, maxY: 1 },
     [plan, panes],

@@ -62,7 +62,8 @@ function paint(brush: Brush, item: SurroundingItem, look: BloomLook): void {
       stroke(brush, { colour: colours.ink, widthPx: 1.25, dash: [9, 3, 2, 3] });
       return;
     case "building":
-      fill(brush, colours.hairline);
+      // The system's few colours have no tint: a filled box would be a black block.
+      if (!colours.isForced) fill(brush, colours.hairline);
       stroke(brush, { colour: colours.ink, widthPx: 2 });
       return;
     case "water":

@@ -10,7 +10,7 @@ const AROUND_M = 1;
 /** The ground an isolation distance reaches is shown up to so much, metres, or so many own sizes. */
 const REQUIRED_MOST = { metres: 12, sizes: 4 } as const;
 /** Surroundings are fitted in unless the beds would become smaller than this share. */
-const SMALLEST_SHARE = 0.3;
+const SMALLEST_SHARE = 0.5;
 
 const boundsOf = (entries: readonly { readonly outline: Shape }[]) =>
   entries.map((entry) => outlineOf(entry.outline).bounds);
@@ -37,6 +37,12 @@ export function contentBounds(plan: Plan, layout: Layout): Bounds {
     bounds = wider;
   }
   return growBounds(bounds, AROUND_M);
+}
+
+/** Beds, plantings and site alone; what lies around where there are none. */
+export function plotsBounds(plan: Plan, layout: Layout): Bounds {
+  const plots = plotBounds(plan, layout);
+  return plots ? growBounds(plots, AROUND_M) : contentBounds(plan, layout);
 }
 
 /**

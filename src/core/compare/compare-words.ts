@@ -4,7 +4,8 @@ import type { Change, Difference } from "./layout-differences.ts";
 import { compassWord } from "../geometry/point.ts";
 import { type LengthUnit, formatArea, formatDistance } from "../model/length.ts";
 import { rarity, twoFigures } from "../crossing-share/share-words.ts";
-import type { Plan } from "../model/plan.ts";
+import { shortDate } from "../model/day.ts";
+import type { Flowering, Plan } from "../model/plan.ts";
 import { coverWords } from "../map/map-style.ts";
 
 /** Fewer crossed seeds in a thousand are not told apart. */
@@ -111,6 +112,16 @@ function wordsOf(change: Change, { units, site }: Plan): string {
       return change.to === "seed" ? "now for seed" : "no longer for seed";
     case "plants":
       return `${change.to ?? "unknown"} plants, was ${change.from ?? "unknown"}`;
+    case "end":
+      return change.to === null
+        ? "stands to the end of the season"
+        : `cleared on ${shortDate(change.to)}`;
+    case "flowering":
+      return FLOWERING_WORDS[change.to];
+    case "rows":
+      return `${change.to ?? "unknown"} rows, was ${change.from ?? "unknown"}`;
+    case "other":
+      return `other ${change.fields.map((field) => FIELD_WORDS.get(field) ?? field).join(", ")}`;
     case "variety":
       return "another variety";
     case "locked":
@@ -122,6 +133,24 @@ function wordsOf(change: Change, { units, site }: Plan): string {
       return change.kind;
   }
 }
+
+const FLOWERING_WORDS: Readonly<Record<Flowering, string>> = {
+  yes: "will flower",
+  cut: "cut before bloom",
+  "first-year": "first year, does not flower",
+};
+
+/** What a planting keeps beside its ground and days, as the particulars call it. */
+const FIELD_WORDS: ReadonlyMap<string, string> = new Map([
+  ["start", "way of starting"],
+  ["stoodInto", "winter"],
+  ["isolationM", "isolation distance"],
+  ["level", "level"],
+  ["adjustments", "adjustments of the distance"],
+  ["lots", "lots"],
+  ["keepApart", "keeping apart of lots"],
+  ["note", "note"],
+]);
 
 function dateWords(days: number | null): string {
   if (days === null) return "other dates";

@@ -4,7 +4,7 @@
  */
 import { outlineArea, outlineOf, shapeCentre } from "../geometry/outline.ts";
 import { directionDeg, pointDistance } from "../geometry/point.ts";
-import type { AreaShape, Bed, Cover, Layout, Planting, Purpose } from "../model/plan.ts";
+import type { AreaShape, Bed, Cover, Flowering, Layout, Planting, Purpose } from "../model/plan.ts";
 
 /** Lengths that differ by less are the same, metres: what no tape shows. */
 const SAME_M = 0.001;
@@ -19,6 +19,12 @@ export type Change =
   | { readonly kind: "moved"; readonly metres: number; readonly towardsDeg: number }
   /** Starts or blooms this many days later; earlier when negative; null: a date came or went. */
   | { readonly kind: "date"; readonly days: number | null }
+  /** Cleared on another day; null: it stands to the end of the season. */
+  | { readonly kind: "end"; readonly to: number | null }
+  | { readonly kind: "flowering"; readonly to: Flowering }
+  | { readonly kind: "rows"; readonly from: number | null; readonly to: number | null }
+  /** Anything else that is kept of a planting or bed, by what it is called in the plan file. */
+  | { readonly kind: "other"; readonly fields: readonly string[] }
   | { readonly kind: "cover"; readonly from: Cover; readonly to: Cover }
   | { readonly kind: "purpose"; readonly from: Purpose; readonly to: Purpose }
   | { readonly kind: "plants"; readonly from: number | null; readonly to: number | null };
@@ -103,7 +109,38 @@ function changesBetween<T extends Bed | Planting>(
   if (!before) return [{ kind: "added" }];
   if (!after) return [{ kind: "removed" }];
   if (before === after) return [];
-  return [...outlineChanges(before.outline, after.outline), ...more(before, after)];
+  return [
+    ...outlineChanges(before.outline, after.outline),
+    ...more(before, after),
+    ...otherChanges(before, after),
+  ];
+}
+
+/** What changes of their own kind tell, and what tells nothing about the ground. */
+const TOLD: ReadonlySet<string> = new Set([
+  "id",
+  "code",
+  "bed",
+  "outline",
+  "variety",
+  "start",
+  "bloom",
+  "end",
+  "flowering",
+  "cover",
+  "purpose",
+  "plants",
+  "rows",
+  "locked",
+]);
+
+/** No change to a planting is passed over: a layout that differs never differs in nothing. */
+function otherChanges(before: object, after: object): readonly Change[] {
+  const [from, to] = [new Map(Object.entries(before)), new Map(Object.entries(after))];
+  const fields = [...new Set([...from.keys(), ...to.keys()])].filter(
+    (key) => !TOLD.has(key) && JSON.stringify(from.get(key)) !== JSON.stringify(to.get(key)),
+  );
+  return fields.length === 0 ? [] : [{ kind: "other", fields }];
 }
 
 function outlineChanges(before: AreaShape, after: AreaShape): readonly Change[] {
@@ -130,6 +167,16 @@ function plantingChanges(before: Planting, after: Planting): readonly Change[] {
   if (before.variety !== after.variety) changes.push({ kind: "variety" });
   const days = daysLater(before, after);
   if (days !== 0) changes.push({ kind: "date", days });
+  const isOtherStart =
+    before.start?.method !== after.start?.method ||
+    before.start?.sownUnderGlass !== after.start?.sownUnderGlass;
+  if (days === 0 && isOtherStart) changes.push({ kind: "other", fields: ["start"] });
+  if (before.end !== after.end) changes.push({ kind: "end", to: after.end ?? null });
+  if (before.flowering !== after.flowering) {
+    changes.push({ kind: "flowering", to: after.flowering });
+  }
+  const [rows, rowsNow] = [before.rows ?? null, after.rows ?? null];
+  if (rows !== rowsNow) changes.push({ kind: "rows", from: rows, to: rowsNow });
   if (before.cover !== after.cover) {
     changes.push({ kind: "cover", from: before.cover, to: after.cover });
   }

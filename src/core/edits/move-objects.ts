@@ -103,7 +103,10 @@ export function bedUnder(layout: Layout, shape: Shape, present?: string): Bed | 
   return layout.beds.find((bed) => bed.id === present && holds(bed)) ?? layout.beds.find(holds);
 }
 
-/** Moved plantings belong to the bed they now stand in; a code made from the old bed follows. */
+/**
+ * Moved plantings belong to the bed they now stand in; a code made from the old bed follows. Off
+ * all beds a planting keeps its code: it is on its way, and the stake says what it said.
+ */
 function reassign(layout: Layout, moved: ReadonlySet<string>): Layout {
   let next = layout;
   for (const planting of layout.plantings) {
@@ -112,8 +115,7 @@ function reassign(layout: Layout, moved: ReadonlySet<string>): Layout {
     if (planting.bed !== undefined && moved.has(planting.bed)) continue;
     const bed = bedUnder(next, planting.outline, planting.bed);
     if (bed?.id === planting.bed) continue;
-    const old = next.beds.find((entry) => entry.id === planting.bed);
-    const code = isCodeOfBed(planting.code, old) ? nextPlantingCode(next, bed) : planting.code;
+    const code = bed ? codeInBed(next, planting, bed) : planting.code;
     const { bed: _left, ...rest } = planting;
     const changed: Planting = bed ? { ...rest, code, bed: bed.id } : { ...rest, code };
     next = {
@@ -122,4 +124,14 @@ function reassign(layout: Layout, moved: ReadonlySet<string>): Layout {
     };
   }
   return next;
+}
+
+/** The code it has where that is the bed's own or given by hand, else the next one there. */
+function codeInBed(layout: Layout, { code, bed: oldId }: Planting, bed: Bed): string {
+  const old =
+    oldId === undefined
+      ? layout.beds.find((entry) => isCodeOfBed(code, entry))
+      : layout.beds.find(({ id }) => id === oldId);
+  if (isCodeOfBed(code, bed)) return code;
+  return isCodeOfBed(code, old) ? nextPlantingCode(layout, bed) : code;
 }

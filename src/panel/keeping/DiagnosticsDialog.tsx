@@ -1,9 +1,6 @@
 import { useState } from "react";
-import {
-  clearDiagnostics,
-  diagnosticsText,
-  useDiagnostics,
-} from "../../store/keeping/diagnostics.ts";
+import { clearDiagnostics, useDiagnostics } from "../../store/keeping/diagnostics.ts";
+import { diagnosticsText } from "./diagnostics-words.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { downloadBytes } from "../form/download.ts";
 import "./kept.css";

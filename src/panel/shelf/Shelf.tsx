@@ -19,6 +19,16 @@ import {
   statesShownWords,
 } from "./shelf-rows.ts";
 import { today } from "../state/today.ts";
+import { usePruned } from "../state/use-pruned.ts";
+
+/** What a filter hides is no longer picked. */
+function keepPicked(shown: ReadonlySet<string>): void {
+  const { picked, active, pick } = lotsNow();
+  const kept = picked.filter((id) => shown.has(id));
+  if (kept.length < picked.length) {
+    pick(kept, active !== null && shown.has(active) ? active : (kept.at(-1) ?? null));
+  }
+}
 
 /** All lots as one list: found by any word, sorted, several picked at once. */
 export function Shelf() {
@@ -31,6 +41,8 @@ export function Shelf() {
   const need = useMemo(() => needOfLots(sowingRows(plan, layout, book)), [plan, layout, book]);
   const ordered = useMemo(() => sortedRows(rows, sort, need, day), [rows, sort, need, day]);
   const found = useMemo(() => foundRows(ordered, query, stateShown), [ordered, query, stateShown]);
+  const shown = useMemo(() => new Set(found.map(({ lot }) => lot.id)), [found]);
+  usePruned(`${stateShown} ${query}`, shown, keepPicked);
   if (plan.lots.length === 0) {
     return (
       <p className="region-empty lots-empty">

@@ -1,7 +1,14 @@
 import { type ReactNode, useId, useMemo, useRef, useState } from "react";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { ActionsButton } from "../commands/ActionsButton.tsx";
-import { type ObjectTable, type Sorting, type TableRow, sortedRows } from "./table-rows.ts";
+import {
+  type ObjectTable,
+  type Sorting,
+  type TableRow,
+  foundRows,
+  sortedRows,
+} from "./table-rows.ts";
+import { findRows } from "./table-words.ts";
 import { windowNow } from "../state/plan-actions.ts";
 
 export interface RowAction {
@@ -15,16 +22,24 @@ export interface RowAction {
 interface ObjectTableViewProps {
   readonly table: ObjectTable;
   readonly actions: readonly RowAction[];
+  /** What was asked for: rows without it are left out. */
+  readonly query: string;
+  /** A cell that can be typed into; undefined: its text stands there. */
+  readonly editCell?: ((id: string, column: number) => ReactNode) | undefined;
   readonly children?: ReactNode;
 }
 
 /** One table: sorted by any column, rows picked by their box, edited in the particulars. */
-export function ObjectTableView({ table, actions, children }: ObjectTableViewProps) {
+export function ObjectTableView(props: ObjectTableViewProps) {
+  const { table, actions, query, editCell, children } = props;
   const headingId = useId();
   const headingRef = useRef<HTMLHeadingElement>(null);
   const selection = useWindowStore((state) => state.selection);
   const [sorting, setSorting] = useState<Sorting | null>(null);
-  const rows = useMemo(() => sortedRows(table.rows, sorting), [table.rows, sorting]);
+  const rows = useMemo(
+    () => sortedRows(foundRows(table.rows, query), sorting),
+    [table.rows, query, sorting],
+  );
   const selected = new Set(selection);
   const sortBy = (column: number) =>
     setSorting({
@@ -37,11 +52,11 @@ export function ObjectTableView({ table, actions, children }: ObjectTableViewPro
         <h2 id={headingId} ref={headingRef} tabIndex={-1}>
           {table.caption}
         </h2>
-        <p className="region-note">{table.rows.length}</p>
+        <p className="region-note">{findRows.of(rows.length, table.rows.length)}</p>
         {children}
       </div>
       {rows.length === 0 ? (
-        <p className="region-empty">none</p>
+        <p className="region-empty">{table.rows.length === 0 ? "none" : findRows.none}</p>
       ) : (
         <div className="table-scroll">
           <table>
@@ -53,6 +68,7 @@ export function ObjectTableView({ table, actions, children }: ObjectTableViewPro
                   row={row}
                   isSelected={selected.has(row.id)}
                   actions={actions}
+                  editCell={editCell}
                   onAction={() => headingRef.current?.focus()}
                 />
               ))}
@@ -101,11 +117,12 @@ interface BodyRowProps {
   readonly row: TableRow;
   readonly isSelected: boolean;
   readonly actions: readonly RowAction[];
+  readonly editCell: ObjectTableViewProps["editCell"];
   /** After an action that may have taken the row away. */
   readonly onAction: () => void;
 }
 
-function BodyRow({ row, isSelected, actions, onAction }: BodyRowProps) {
+function BodyRow({ row, isSelected, actions, editCell, onAction }: BodyRowProps) {
   const [name = "", ...cells] = row.cells;
   const toggle = () => {
     const { selection } = windowNow();
@@ -129,7 +146,7 @@ function BodyRow({ row, isSelected, actions, onAction }: BodyRowProps) {
         </label>
       </th>
       {cells.map((cell, index) => (
-        <td key={index}>{cell}</td>
+        <td key={index}>{editCell?.(row.id, index + 1) ?? cell}</td>
       ))}
       <td className="row-actions">
         <ActionsButton ids={[row.id]} names={name} isLink />

@@ -1,13 +1,40 @@
-import { useDeferredValue, useMemo } from "react";
+import { useDeferredValue, useMemo, useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { ObjectTableView, type RowAction } from "./ObjectTableView.tsx";
-import { bedTable, plantingTable, surroundingTable } from "./table-rows.ts";
+import { PlantsCell, StartCell } from "./EditCells.tsx";
+import {
+  type ObjectTable,
+  bedTable,
+  foundRows,
+  plantingColumn,
+  plantingTable,
+  surroundingTable,
+} from "./table-rows.ts";
+import { findRows } from "./table-words.ts";
+import { usePruned } from "../state/use-pruned.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
 import { newBed, newGround, numberBeds } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
-import { removeNow } from "../commands/remove-objects.ts";
 import { placeDialog } from "../seed-list/commands.ts";
 import "./tables.css";
+
+const NONE: readonly RowAction[] = [];
+
+/** What the words asked for hide is no longer selected. */
+function useTablesPruned(asked: string, tables: readonly ObjectTable[]): void {
+  const shown = useMemo(
+    () => new Set(tables.flatMap(({ rows }) => foundRows(rows, asked).map(({ id }) => id))),
+    [tables, asked],
+  );
+  usePruned(asked, shown, keepSelected);
+}
+
+function keepSelected(shown: ReadonlySet<string>): void {
+  const { selection, select } = windowNow();
+  const kept = selection.filter((id) => shown.has(id));
+  if (kept.length < selection.length) select(kept);
+}
 
 /** Everything on the sheet as tables: the way for keyboard and screen reader. */
 export function Tables() {
@@ -21,9 +48,19 @@ export function Tables() {
     () => surroundingTable(plan, (id) => book.kind(id)?.name ?? id),
     [plan, book],
   );
-  const remove: RowAction = {
-    label: "Delete",
-    run: (id) => removeNow([id]),
+  const [query, setQuery] = useState("");
+  const asked = useDeferredValue(query);
+  const tables = useMemo(() => [beds, plantings, surroundings], [beds, plantings, surroundings]);
+  useTablesPruned(asked, tables);
+  const byId = useMemo(
+    () => new Map(layout.plantings.map((planting) => [planting.id, planting])),
+    [layout],
+  );
+  const editCell = (id: string, column: number) => {
+    const planting = byId.get(id);
+    if (!planting) return undefined;
+    if (column === plantingColumn("plants")) return <PlantsCell planting={planting} />;
+    return column === plantingColumn("start") ? <StartCell planting={planting} /> : undefined;
   };
   const place: RowAction = {
     label: "Place a variety in",
@@ -32,16 +69,27 @@ export function Tables() {
   };
   return (
     <div className="tables">
-      <ObjectTableView table={beds} actions={[place, remove]}>
+      <input
+        type="search"
+        className="table-find"
+        aria-label={findRows.label}
+        placeholder={findRows.placeholder}
+        autoComplete="off"
+        spellCheck={false}
+        data-draft={query === "" ? "none" : "typed"}
+        value={query}
+        onChange={(event) => setQuery(event.target.value)}
+      />
+      <ObjectTableView table={beds} query={asked} actions={[place]}>
         {layout.beds.length > 1 && <CommandButton of={numberBeds}>Number the beds</CommandButton>}
         <CommandButton of={newBed}>New bed by its size</CommandButton>
       </ObjectTableView>
-      <ObjectTableView table={plantings} actions={[remove]}>
+      <ObjectTableView table={plantings} query={asked} actions={NONE} editCell={editCell}>
         <button type="button" onClick={() => placeDialog.open({ varietyId: null, bedId: null })}>
           Place a variety
         </button>
       </ObjectTableView>
-      <ObjectTableView table={surroundings} actions={[remove]}>
+      <ObjectTableView table={surroundings} query={asked} actions={NONE}>
         <CommandButton of={newGround}>Add ground</CommandButton>
       </ObjectTableView>
     </div>

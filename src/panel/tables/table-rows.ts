@@ -4,13 +4,17 @@ import { shapeCentre } from "../../core/geometry/outline.ts";
 import { shortDate } from "../../core/model/day.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import type { Layout, Plan, Shape } from "../../core/model/plan.ts";
+import { foldedText } from "../form/folded-text.ts";
 import { turnText } from "../form/number-text.ts";
+import { plantingColumns, startMethods } from "./table-words.ts";
 import { purposeWords, surroundingWords } from "../state/plan-words.ts";
 
 export interface TableRow {
   readonly id: string;
   /** Texts in the order of the table's columns; the first names the object. */
   readonly cells: readonly string[];
+  /** By what a column sorts whose texts have another order, such as days; by its place. */
+  readonly keys?: ReadonlyMap<number, number>;
 }
 
 export interface ObjectTable {
@@ -68,41 +72,50 @@ export function plantingTable(plan: Plan, layout: Layout, result: CheckResult): 
   const conflicts = conflictCounts(result);
   return {
     caption: "Plantings",
-    columns: [
-      "Planting",
-      "Variety",
-      "Kind",
-      "Purpose",
-      "Bed",
-      "Plants",
-      "Size",
-      "Turn",
-      "Right (x)",
-      "Up (y)",
-      "First flower",
-      "Conflicts",
-      "Locked",
-    ],
+    columns: Object.values(plantingColumns),
     rows: layout.plantings.map((planting) => {
       const stand = result.standById.get(planting.id);
+      const [turn, right, up] = placeTexts(planting.outline, plan.units);
+      const { start } = planting;
+      const flower = stand?.bloom?.likely.first;
+      const cells: Readonly<Record<PlantingColumn, string>> = {
+        code: planting.code,
+        variety: varieties.get(planting.variety) ?? "unknown",
+        kind: stand?.kind.name ?? "unknown",
+        purpose: purposeWords[planting.purpose],
+        bed: beds.get(planting.bed ?? "") ?? "none",
+        plants: planting.plants === undefined ? "" : String(planting.plants),
+        start: start ? `${startMethods[start.method]} ${shortDate(start.date)}` : "",
+        flower: flower === undefined ? "" : shortDate(flower),
+        conflicts: String(conflicts.get(planting.id) ?? 0),
+        size: sizeText(planting.outline, plan.units),
+        turn,
+        right,
+        up,
+        locked: lockedText(planting.locked),
+      };
+      const days = [
+        [plantingColumn("start"), start?.date],
+        [plantingColumn("flower"), flower],
+      ] as const;
+      const known = days.flatMap(([column, day]) =>
+        day === undefined ? [] : [[column, day] as const],
+      );
       return {
         id: planting.id,
-        cells: [
-          planting.code,
-          varieties.get(planting.variety) ?? "unknown",
-          stand?.kind.name ?? "unknown",
-          purposeWords[planting.purpose],
-          beds.get(planting.bed ?? "") ?? "none",
-          planting.plants === undefined ? "" : String(planting.plants),
-          sizeText(planting.outline, plan.units),
-          ...placeTexts(planting.outline, plan.units),
-          stand?.bloom ? shortDate(stand.bloom.likely.first) : "",
-          String(conflicts.get(planting.id) ?? 0),
-          lockedText(planting.locked),
-        ],
+        cells: plantingOrder.map((column) => cells[column]),
+        keys: new Map(known),
       };
     }),
   };
+}
+
+export type PlantingColumn = keyof typeof plantingColumns;
+const plantingOrder = Object.keys(plantingColumns) as readonly PlantingColumn[];
+
+/** The place of a column in the table of plantings. */
+export function plantingColumn(column: PlantingColumn): number {
+  return plantingOrder.indexOf(column);
 }
 
 function conflictCounts({ findings }: CheckResult): ReadonlyMap<string, number> {
@@ -152,7 +165,24 @@ export function sortedRows(
   if (sorting === null) return rows;
   const { column, isDescending } = sorting;
   const direction = isDescending ? -1 : 1;
-  return [...rows].sort(
-    (a, b) => direction * collator.compare(a.cells[column] ?? "", b.cells[column] ?? ""),
-  );
+  return [...rows].sort((a, b) => {
+    const [from, to] = [a.keys?.get(column), b.keys?.get(column)];
+    if (from !== undefined && to !== undefined) return direction * (from - to);
+    const [left, right] = [a.cells[column] ?? "", b.cells[column] ?? ""];
+    // What has nothing in the column comes last, whichever way it is sorted.
+    if (left === "" || right === "") return Number(left === "") - Number(right === "");
+    return direction * collator.compare(left, right);
+  });
+}
+
+/** Rows that have every word somewhere in their texts. */
+export function foundRows(rows: readonly TableRow[], query: string): readonly TableRow[] {
+  const words = foldedText(query)
+    .split(" ")
+    .filter((word) => word !== "");
+  if (words.length === 0) return rows;
+  return rows.filter(({ cells }) => {
+    const text = foldedText(cells.join(" "));
+    return words.every((word) => text.includes(word));
+  });
 }

@@ -39,11 +39,6 @@ export function note(topic: Topic, text: string): void {
   }
 }
 
-/** Every entry as lines of text, the oldest first. */
-export function diagnosticsText(entries: readonly DiagnosticEntry[]): string {
-  return entries.map(({ at, topic, text }) => `${at} ${topic}: ${text}\n`).join("");
-}
-
 /** Forgets every entry. */
 export function clearDiagnostics(): void {
   useDiagnostics.setState({ entries: [] });
@@ -56,8 +51,11 @@ export function clearDiagnostics(): void {
 
 /** Hears of faults nobody caught; gives back a function that stops. */
 export function listenForFaults(page: Window): () => void {
-  const thrown = ({ message, filename, lineno }: ErrorEvent) =>
+  const thrown = ({ message, filename, lineno }: ErrorEvent) => {
+    // The browser says so when it puts off a measure to the next frame: nothing went wrong.
+    if (message.startsWith("ResizeObserver loop")) return;
     note("program", `${message} (${filename}:${lineno})`);
+  };
   const rejected = ({ reason }: PromiseRejectionEvent) => note("program", String(reason));
   const violated = ({ effectiveDirective, blockedURI }: SecurityPolicyViolationEvent) =>
     note("security", `${effectiveDirective} refused ${blockedURI}`);

@@ -5,6 +5,7 @@ import * as fc from "fast-check";
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import { type MeasureName, compareLayouts } from "../../../src/core/compare/compare-layouts.ts";
+import { changeWords } from "../../../src/core/compare/compare-words.ts";
 import { layoutDifferences } from "../../../src/core/compare/layout-differences.ts";
 import { copyLayout } from "../../../src/core/edits/layout-edits.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
@@ -145,6 +146,22 @@ describe("differences", () => {
       ["p1", ["resized", "date"]],
       ["p2", ["added"]],
     ]);
+  });
+
+  test.each([
+    [{ cover: "cage" }, "under cover: cage"],
+    [{ end: day("2027-07-20") }, "cleared on 20 Jul"],
+    [{ flowering: "cut" }, "cut before bloom"],
+    [{ rows: 3 }, "3 rows, was unknown"],
+    [{ purpose: "food" }, "no longer for seed"],
+    [{ isolationM: 40 }, "other isolation distance"],
+    [{ level: "stock" }, "other level"],
+    [{ keepApart: true }, "other keeping apart of lots"],
+    [{ note: "wet corner" }, "other note"],
+  ] as const)("a planting with %o differs in just that", (changes, words) => {
+    const plan = changePlantings("layout-2", ["p1"], changes, "").apply(twoLayouts());
+    const found = layoutDifferences(firstLayout(plan), secondLayout(plan));
+    expect(found.map((each) => changeWords(each, plan))).toEqual([[words]]);
   });
 
   test("the same lot under another id is matched by its code", () => {

@@ -32,10 +32,15 @@ describe("moving a planting", () => {
     expect([plantingOf(both, "p1").code, plantingOf(both, "p2").code]).toEqual(["A02-1", "A02-2"]);
   });
 
-  test("out of all beds takes the bed away", () => {
+  test("out of all beds takes the bed away and leaves the code, which counts again on a bed", () => {
     const moved = plantingOf(moveObjects(LAYOUT, ["p1"], 50, 0).apply(littlePlan), "p1");
     expect(moved).not.toHaveProperty("bed");
-    expect(moved.code).toBe("P-2");
+    expect(moved.code).toBe("A01-1");
+    const off = moveObjects(LAYOUT, ["p1"], 50, 0).apply(littlePlan);
+    const back = moveObjects(LAYOUT, ["p1"], -50, 0).apply(off);
+    expect(plantingOf(back, "p1")).toMatchObject({ bed: "b1", code: "A01-1" });
+    const other = moveObjects(LAYOUT, ["p1"], -47, 0).apply(off);
+    expect(plantingOf(other, "p1")).toMatchObject({ bed: "b2", code: "A02-1" });
   });
 
   test("leaves a code given by hand alone", () => {

@@ -1,0 +1,38 @@
+/** Headings and labels of the tables. */
+
+export const plantingColumns = {
+  code: "Planting",
+  variety: "Variety",
+  kind: "Kind",
+  purpose: "Purpose",
+  bed: "Bed",
+  plants: "Plants",
+  start: "Start",
+  flower: "First flower",
+  conflicts: "Conflicts",
+  size: "Size",
+  turn: "Turn",
+  right: "Right (x)",
+  up: "Up (y)",
+  locked: "Locked",
+} as const;
+
+export const startMethods = { sown: "sown", transplanted: "set out" } as const;
+
+export const cellLabels = {
+  plants: (code: string) => `Plants of ${code}`,
+  start: (code: string) => `Start of ${code}, date`,
+  method: (code: string) => `Start of ${code}, how`,
+};
+
+export const cellTitles = {
+  plants: (code: string) => `Set plants of ${code}`,
+  start: (code: string) => `Set start of ${code}`,
+};
+
+export const findRows = {
+  label: "Find in the tables",
+  placeholder: "Code, variety, kind ...",
+  none: "Nothing here has these words.",
+  of: (shown: number, all: number) => (shown === all ? String(all) : `${shown} of ${all}`),
+};
