@@ -57,6 +57,36 @@ describe("beds, plantings and ground by their numbers", () => {
     await expect.poll(values).toEqual(["8", "4", "2"]);
   });
 
+  test("plants and start are typed in the table, which keeps what is seen selected", async () => {
+    await page.getByRole("button", { name: "Tables", exact: true }).click();
+    const start = page.getByRole("textbox", { name: "Start of A01-1, date" });
+    await start.fill("2 Jun");
+    await start.press("Enter");
+    const plantings = page.getByRole("region", { name: "Plantings", exact: true });
+    const row = plantings.getByRole("row", { name: /^A01-1/ });
+    // The bean's first flower is counted from the new day.
+    await expect.poll(() => row.innerText()).toContain("12 Jul");
+    const plants = page.getByRole("textbox", { name: "Plants of A01-1" });
+    await plants.fill("many");
+    await plants.press("Enter");
+    await row.getByRole("alert").waitFor();
+    await plants.fill("88");
+    await plants.press("Enter");
+    await plantings.getByRole("button", { name: "First flower" }).click();
+    const codes = async () =>
+      (await plantings.locator("tbody th").allInnerTexts()).map((c) => c.trim());
+    // By the day, not by its letters; what does not flower comes last.
+    await expect
+      .poll(codes)
+      .toEqual(["B04-1", "B04-2", "A03-1", "B01-1", "B02-1", "B03-1", "A02-1", "A01-1", "A04-1"]);
+    await page.getByRole("checkbox", { name: "A01-1" }).check();
+    await page.getByRole("checkbox", { name: "B04-1" }).check();
+    await page.getByRole("searchbox", { name: "Find in the tables" }).fill("lettuce");
+    await expect.poll(codes).toEqual(["B04-1", "B04-2"]);
+    await page.getByText("1 planting", { exact: true }).waitFor();
+    expect(await axeFaults(page)).toEqual([]);
+  });
+
   test("beds are numbered only after a look at the old and new codes", async () => {
     await command("Number the beds");
     await dialog().getByLabel("Letters").fill("N");

@@ -80,14 +80,14 @@ export function Tables() {
         value={query}
         onChange={(event) => setQuery(event.target.value)}
       />
-      <ObjectTableView table={beds} query={asked} actions={[place]}>
-        {layout.beds.length > 1 && <CommandButton of={numberBeds}>Number the beds</CommandButton>}
-        <CommandButton of={newBed}>New bed by its size</CommandButton>
-      </ObjectTableView>
       <ObjectTableView table={plantings} query={asked} actions={NONE} editCell={editCell}>
         <button type="button" onClick={() => placeDialog.open({ varietyId: null, bedId: null })}>
           Place a variety
         </button>
+      </ObjectTableView>
+      <ObjectTableView table={beds} query={asked} actions={[place]}>
+        {layout.beds.length > 1 && <CommandButton of={numberBeds}>Number the beds</CommandButton>}
+        <CommandButton of={newBed}>New bed by its size</CommandButton>
       </ObjectTableView>
       <ObjectTableView table={surroundings} query={asked} actions={NONE}>
         <CommandButton of={newGround}>Add ground</CommandButton>
