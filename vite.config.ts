@@ -22,6 +22,13 @@ const site: UserConfig = {
     outDir: inRepository(".build/site"),
     emptyOutDir: true,
     sourcemap: "hidden",
+    // What a late part leans on is fetched when that part names it: the lists of all their files
+    // would be 4 KiB of the first load. Their style sheets must be there before they are shown.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_file, needed, { hostType }) =>
+        hostType === "html" ? needed : needed.filter((path) => path.endsWith(".css")),
+    },
     // The PDF writer is one large chunk, loaded when a map is made; a test holds the first load.
     chunkSizeWarningLimit: 700,
     // The plot map's font is a file of its own, fetched only when a map is made.

@@ -9,6 +9,7 @@ import { createRoot } from "react-dom/client";
 import { listenForFaults } from "../store/keeping/diagnostics.ts";
 import { keepProgramHere } from "../store/keeping/program-update.ts";
 import { watchGround, watchSeedLots } from "../store/plan/seed-checks.ts";
+import { fetchWhenIdle } from "./fetch-when-idle.ts";
 import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
 import { loadFirstSample } from "../panel/window/samples.ts";
@@ -26,5 +27,6 @@ createRoot(root).render(
 watchSeedLots();
 watchGround();
 await startSession(loadFirstSample);
+fetchWhenIdle();
 // Under development every file is new each time: nothing is kept.
 if (import.meta.env.PROD) await keepProgramHere("./service-worker.js");

@@ -25,6 +25,7 @@ export async function openTab({
   const { flushAutosave } = await import("../../src/store/keeping/autosave.ts");
   const { takeOver } = await import("../../src/store/keeping/plan-lock.ts");
   const file = await import("../../src/store/files/plan-file.ts");
+  const { downloadPlan } = await import("../../src/store/files/download-plan.ts");
   const stored = await import("../../src/store/keeping/stored-plans.ts");
   const tab = {
     notes,
@@ -33,6 +34,7 @@ export async function openTab({
     flush: flushAutosave,
     takeOver,
     file,
+    download: downloadPlan,
     stored,
     store: usePlanStore,
     window: useWindowStore,

@@ -15,8 +15,8 @@ import { nameOf } from "../snap/snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
 import { carry, dropCarried, isCarrying, moveCarried, putDown } from "./move-without-dragging.ts";
 import { clickOrDrag, panGesture } from "./gestures.ts";
+import { lateGesture } from "./late-tool.ts";
 import { moveGesture } from "./move-gesture.ts";
-import { handleGesture } from "./shape-gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
 
 /** A pointer reaches what lies within so many pixels of it. */
@@ -72,7 +72,7 @@ export const selectTool: Tool = {
 
 /** Dragged, a handle is let go where the drag ends; clicked, it stays in hand until the next click. */
 function pullGesture(start: SheetPointer, item: SheetItem, handle: Handle): Gesture {
-  const pulled = () => handleGesture(start, item, handle);
+  const pulled = () => lateGesture(({ handleGesture }) => handleGesture(start, item, handle));
   const verb = handle.kind === "turn" ? "Turning" : "Shaping";
   const click = () => carry(pulled(), `${verb} ${nameOf(item)}: click where the handle goes.`);
   return clickOrDrag(start, click, pulled);

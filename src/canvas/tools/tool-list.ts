@@ -1,11 +1,6 @@
 /** The tool behind each name. */
 import type { ToolName } from "../../store/window/window-store.ts";
-import { drawBedTool } from "./draw-bed.ts";
-import { laterTool } from "./later-tool.ts";
-import { markLengthTool } from "./mark-length.ts";
-import { markSourceTool } from "./mark-source.ts";
-import { measureTool } from "./measure.ts";
-import { movePictureTool } from "./move-picture.ts";
+import { drawingTool } from "./late-tool.ts";
 import { panTool } from "./pan.ts";
 import { selectTool } from "./select.ts";
 import type { Tool } from "./tool.ts";
@@ -13,13 +8,10 @@ import type { Tool } from "./tool.ts";
 export const tools: Readonly<Record<ToolName, Tool>> = {
   select: selectTool,
   pan: panTool,
-  "draw-bed": drawBedTool,
-  "draw-outline": laterTool(
-    "crosshair",
-    async () => (await import("./draw-outline.ts")).drawOutlineTool,
-  ),
-  "mark-source": markSourceTool,
-  measure: measureTool,
-  "mark-length": markLengthTool,
-  "move-picture": movePictureTool,
+  "draw-bed": drawingTool("draw-bed", "crosshair"),
+  "draw-outline": drawingTool("draw-outline", "crosshair"),
+  "mark-source": drawingTool("mark-source", "crosshair"),
+  measure: drawingTool("measure", "crosshair"),
+  "mark-length": drawingTool("mark-length", "crosshair"),
+  "move-picture": drawingTool("move-picture", "move"),
 };

@@ -1,5 +1,5 @@
 import { problemText } from "../../core/model/problem.ts";
-import { savePlanFile } from "../../store/files/plan-file.ts";
+import { savePlanFile } from "../../store/files/plan-file-late.ts";
 import { takeOver } from "../../store/keeping/plan-lock.ts";
 import { useSaveState } from "../../store/keeping/save-state.ts";
 import { UpdateOffer } from "./UpdateOffer.tsx";

@@ -1,5 +1,5 @@
 import { daysWithoutFile, useFileNotes } from "../../store/files/file-reminder.ts";
-import { savePlanFile } from "../../store/files/plan-file.ts";
+import { savePlanFile } from "../../store/files/plan-file-late.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { type SaveStatus, useSaveState } from "../../store/keeping/save-state.ts";
 

@@ -1,4 +1,4 @@
-import { newPlan, openPlanFile, savePlanFile } from "../../store/files/plan-file.ts";
+import { newPlan, openPlanFile, savePlanFile } from "../../store/files/plan-file-late.ts";
 import { isWorkedOn } from "../../store/keeping/current-plan.ts";
 import { type Command, ctrl, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";

@@ -1,6 +1,6 @@
 import { Component, type ReactNode } from "react";
 import { note } from "../../store/keeping/diagnostics.ts";
-import { downloadPlan } from "../../store/files/plan-file.ts";
+import { downloadPlan } from "../../store/files/download-plan.ts";
 import { reloadPage } from "../../store/keeping/program-update.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { isPartMissing } from "./part-missing.ts";

@@ -1,6 +1,6 @@
 /** Commands on the window itself: views, tools, what the sheet shows, samples, help. */
 import type { ToolName } from "../../store/window/window-store.ts";
-import { openSample } from "../../store/files/plan-file.ts";
+import { openSample } from "../../store/files/plan-file-late.ts";
 import { tell } from "../../store/keeping/save-state.ts";
 import { hideableKinds } from "../../store/window/hideable-kinds.ts";
 import { useSheetPreferences } from "../../store/window/sheet-preferences.ts";

@@ -1,5 +1,5 @@
 /** A plan file dropped anywhere on the page is opened. */
-import { openPlanFromFile } from "./plan-file.ts";
+import { openPlanFromFile } from "./plan-file-late.ts";
 
 /** Gives back a function that stops it. */
 export function acceptDroppedFiles(target: Window): () => void {

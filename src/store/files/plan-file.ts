@@ -8,7 +8,6 @@ import { cropBook } from "../../core/kinds/crop-book.ts";
 import type { OpenedPlan } from "../../core/exchange/open-plan.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { type Problem, type Read, problemText, refuse } from "../../core/model/problem.ts";
-import { writePlan } from "../../core/model/read-plan.ts";
 import { reviewLeaving } from "../keeping/autosave.ts";
 import { hasWorkToLose, knownPlan, markInFile } from "../keeping/current-plan.ts";
 import { textOfFile } from "./decode-file.ts";
@@ -178,25 +177,6 @@ async function ownFile(
     // Moved, deleted, or no longer permitted.
     return { handle: null, isChanged: false };
   }
-}
-
-/**
- * Downloads what is in memory, at once and leaning on nothing else: the way out when the screen
- * has failed. A plan too broken for a plan file is downloaded as it is.
- */
-export function downloadPlan(): void {
-  const { plan, layoutId } = usePlanStore.getState();
-  let text: string;
-  try {
-    text = writePlan(plan);
-  } catch {
-    text = JSON.stringify(plan, null, 2);
-  }
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([text], { type: JSON_TYPE }));
-  link.download = planFileName(plan, layoutOf(plan, layoutId), new Date());
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
 /** Opens a plan that comes with the program. */

@@ -170,7 +170,7 @@ describe("the emergency download", () => {
       title: "Turn",
       apply: (plan) => ({ ...plan, site: { ...plan.site, upBearingDeg } }),
     });
-    tab.file.downloadPlan();
+    tab.download();
     expect(page.document.links).toEqual([
       { href: "blob:1", download: "fallow-end-2027-layout-1-2026-11-03.json", clicks: 1 },
     ]);

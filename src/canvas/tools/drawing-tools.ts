@@ -1,0 +1,20 @@
+/** The tools that draw and measure, and the handles: fetched once the sheet stands. */
+import { drawBedTool } from "./draw-bed.ts";
+import { drawOutlineTool } from "./draw-outline.ts";
+import { markLengthTool } from "./mark-length.ts";
+import { markSourceTool } from "./mark-source.ts";
+import { measureTool } from "./measure.ts";
+import { movePictureTool } from "./move-picture.ts";
+import { handleGesture } from "./shape-gestures.ts";
+import type { Tool } from "./tool.ts";
+
+export { handleGesture };
+
+export const drawingTools = {
+  "draw-bed": drawBedTool,
+  "draw-outline": drawOutlineTool,
+  "mark-source": markSourceTool,
+  measure: measureTool,
+  "mark-length": markLengthTool,
+  "move-picture": movePictureTool,
+} as const satisfies Readonly<Record<string, Tool>>;
