@@ -44,9 +44,9 @@ export function settle(
   const { taken } = cheapestChoices(
     remembered({
       pieces,
-      clash: (a, i, b, j) => {
+      together: (a, i, b, j) => {
         const [one, other] = [pieces[a]?.[i], pieces[b]?.[j]];
-        return one !== undefined && other !== undefined && choicesClash(one, other, clashRule);
+        return one && other && choicesClash(one, other, clashRule) ? Infinity : 0;
       },
     }),
     STEPS,

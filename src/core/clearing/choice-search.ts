@@ -1,18 +1,27 @@
 /**
- * The cheapest set of choices in which no two clash, by branch and bound. Pieces that nothing ties
- * together are settled apart from each other. Exact where it says so; where its steps run out
- * before, the best it has found.
+ * The cheapest set of choices, one of each piece, by branch and bound: no two that exclude each
+ * other, and every pair that stays in conflict counted. Pieces that nothing ties together are
+ * settled apart. Exact where it says so; where its steps run out before, the best it has found.
  */
-import type { Choice } from "./choice.ts";
 
-/** For each piece its choices, and for each two of them whether they clash. */
+/** One thing that can be done with a piece; the first of a list is to leave it as it is. */
+export interface Priced {
+  /** How little it is wished: the sum over all pieces is made least. */
+  readonly cost: number;
+  /** Cages it takes. */
+  readonly cages: number;
+}
+
 export interface ChoiceProblem {
-  readonly pieces: readonly (readonly Choice[])[];
-  readonly clash: (a: number, choiceA: number, b: number, choiceB: number) => boolean;
+  readonly pieces: readonly (readonly Priced[])[];
+  /** What two choices of two pieces cost together; 0: nothing, Infinity: they exclude each other. */
+  readonly together: (a: number, choiceA: number, b: number, choiceB: number) => number;
+  /** Cages at most, of all that is taken; left out: as many as it takes. */
+  readonly mostCages?: number;
 }
 
 export interface ChoiceAnswer {
-  /** Which choice is taken of each piece; null: no set without a clash was found. */
+  /** Which choice is taken of each piece; null: no set was found. */
   readonly taken: readonly number[] | null;
   readonly cost: number;
   /** Whether nothing cheaper is among the choices, or there is no set at all. */
@@ -37,10 +46,12 @@ export function cheapestChoices(problem: ChoiceProblem, steps = STEPS): ChoiceAn
   return { taken, cost, isProven };
 }
 
-/** Pieces that a clash ties together, directly or through others. */
-function tiedGroups({ pieces, clash }: ChoiceProblem): readonly (readonly number[])[] {
+/** Pieces that are tied together, directly or through others. A limit of cages ties all of them. */
+export function tiedGroups(problem: ChoiceProblem): readonly (readonly number[])[] {
+  const { pieces, together, mostCages } = problem;
+  if (mostCages !== undefined) return pieces.length === 0 ? [] : [[...pieces.keys()]];
   const isTied = (a: number, b: number) =>
-    (pieces[a] ?? []).some((_, i) => (pieces[b] ?? []).some((__, j) => clash(a, i, b, j)));
+    (pieces[a] ?? []).some((_, i) => (pieces[b] ?? []).some((__, j) => together(a, i, b, j) > 0));
   const left = new Set(pieces.keys());
   const groups: number[][] = [];
   for (const first of pieces.keys()) {
@@ -63,10 +74,11 @@ class GroupSearch {
   private steps: number;
   private best: number[] | null = null;
   private bestCost = Infinity;
+  private cages = 0;
   private readonly taken: number[];
-  /** How many of the choices taken forbid each choice. */
-  private readonly forbidden: Int32Array[];
-
+  /** How many of the choices taken exclude each choice, and what they add to it. */
+  private readonly excluded: Int32Array[];
+  private readonly added: Float64Array[];
   private readonly problem: ChoiceProblem;
   private readonly group: readonly number[];
 
@@ -75,7 +87,8 @@ class GroupSearch {
     this.group = group;
     this.steps = steps;
     this.taken = group.map(() => -1);
-    this.forbidden = group.map((piece) => new Int32Array(this.choices(piece).length));
+    this.excluded = group.map((piece) => new Int32Array(this.choices(piece).length));
+    this.added = group.map((piece) => new Float64Array(this.choices(piece).length));
   }
 
   run(): ChoiceAnswer {
@@ -83,16 +96,18 @@ class GroupSearch {
     return { taken: this.best, cost: this.bestCost, isProven: this.steps > 0 };
   }
 
-  private choices(piece: number): readonly Choice[] {
+  private choices(piece: number): readonly Priced[] {
     return this.problem.pieces[piece] ?? [];
   }
 
-  /** Choices of the piece at a place of the group that nothing taken forbids, cheapest first. */
+  /** Choices of the piece at a place of the group that are still free, cheapest first. */
   private free(at: number): readonly number[] {
     const choices = this.choices(this.group[at] as number);
+    const most = this.problem.mostCages ?? Infinity;
     return [...choices.keys()]
-      .filter((choice) => this.forbidden[at]?.[choice] === 0)
-      .sort((a, b) => (choices[a]?.cost ?? 0) - (choices[b]?.cost ?? 0));
+      .filter((choice) => this.excluded[at]?.[choice] === 0)
+      .filter((choice) => this.cages + (choices[choice]?.cages ?? 0) <= most)
+      .sort((a, b) => this.costOf(at, a) - this.costOf(at, b));
   }
 
   private descend(cost: number): void {
@@ -115,25 +130,31 @@ class GroupSearch {
       return;
     }
     for (const choice of next.free) {
+      const more = this.costOf(next.at, choice);
       this.take(next.at, choice, 1);
-      this.descend(cost + this.costOf(next.at, choice));
+      this.descend(cost + more);
       this.take(next.at, choice, -1);
     }
   }
 
+  /** With what it costs beside the choices taken. */
   private costOf(at: number, choice: number): number {
-    return this.choices(this.group[at] as number)[choice]?.cost ?? 0;
+    const own = this.choices(this.group[at] as number)[choice]?.cost ?? 0;
+    return own + (this.added[at]?.[choice] ?? 0);
   }
 
   private take(at: number, choice: number, sign: 1 | -1): void {
+    const piece = this.group[at] as number;
     this.taken[at] = sign === 1 ? choice : -1;
-    for (const [other, piece] of this.group.entries()) {
+    this.cages += sign * (this.choices(piece)[choice]?.cages ?? 0);
+    for (const [other, there] of this.group.entries()) {
       if (other === at || this.taken[other] !== -1) continue;
-      const list = this.forbidden[other] as Int32Array;
-      for (let there = 0; there < list.length; there += 1) {
-        if (this.problem.clash(this.group[at] as number, choice, piece, there)) {
-          list[there] = (list[there] ?? 0) + sign;
-        }
+      const [excluded, added] = [this.excluded[other], this.added[other]];
+      if (!excluded || !added) continue;
+      for (let each = 0; each < excluded.length; each += 1) {
+        const cost = this.problem.together(piece, choice, there, each);
+        if (cost === Infinity) excluded[each] = (excluded[each] ?? 0) + sign;
+        else if (cost > 0) added[each] = (added[each] ?? 0) + sign * cost;
       }
     }
   }
@@ -141,22 +162,22 @@ class GroupSearch {
 
 /** The same problem with every pair asked once and remembered. */
 export function remembered(problem: ChoiceProblem): ChoiceProblem {
-  const tables = new Map<string, Uint8Array>();
+  const tables = new Map<string, Float64Array>();
   const tableOf = (a: number, b: number) => {
     const key = `${a} ${b}`;
     const found = tables.get(key);
     if (found) return found;
-    const [left, right] = [problem.pieces[a] ?? [], problem.pieces[b] ?? []];
-    const table = Uint8Array.from({ length: left.length * right.length }, (_, at) =>
-      problem.clash(a, Math.floor(at / right.length), b, at % right.length) ? 1 : 0,
+    const width = problem.pieces[b]?.length ?? 0;
+    const table = Float64Array.from({ length: (problem.pieces[a]?.length ?? 0) * width }, (_, at) =>
+      problem.together(a, Math.floor(at / width), b, at % width),
     );
     tables.set(key, table);
     return table;
   };
-  const clash: ChoiceProblem["clash"] = (a, choiceA, b, choiceB) => {
-    if (a > b) return clash(b, choiceB, a, choiceA);
+  const together: ChoiceProblem["together"] = (a, choiceA, b, choiceB) => {
+    if (a > b) return together(b, choiceB, a, choiceA);
     const width = problem.pieces[b]?.length ?? 0;
-    return tableOf(a, b)[choiceA * width + choiceB] === 1;
+    return tableOf(a, b)[choiceA * width + choiceB] ?? 0;
   };
-  return { pieces: problem.pieces, clash };
+  return { ...problem, together };
 }

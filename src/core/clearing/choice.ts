@@ -11,15 +11,11 @@ import { boundsGap } from "../geometry/bounds.ts";
 import { overlapDepth } from "../geometry/containment.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Planting } from "../model/plan.ts";
+import type { Priced } from "./choice-search.ts";
 
-/** One thing that can be done; the first of a list is to leave all as it is. */
-export interface Choice {
+export interface Choice extends Priced {
   /** What would stand then; none: nothing is grown. */
   readonly stands: readonly Stand[];
-  /** How little it is wished: the sum over all pieces is made least. */
-  readonly cost: number;
-  /** Cages it takes. */
-  readonly cages: number;
 }
 
 /** How two stands are to be apart. */
