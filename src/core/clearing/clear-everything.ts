@@ -6,7 +6,6 @@
 import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
 import type { Finding } from "../checks/all-checks.ts";
 import type { Plan } from "../model/plan.ts";
-import { spoilsGround } from "../remedies/rank-ways.ts";
 import { type Proposal, broughtFindings } from "../remedies/remedy.ts";
 import { searchedChoices } from "./choice-rounds.ts";
 import type { ChoiceAnswer, ChoiceProblem } from "./choice-search.ts";
@@ -16,7 +15,7 @@ import {
   type ClearingProblem,
   clearingProblem,
 } from "./clearing-problem.ts";
-import { type ClearingStep, clearingSteps } from "./clearing-steps.ts";
+import { type ClearingStep, clearingSteps, isHarm } from "./clearing-steps.ts";
 
 export interface Clearing {
   /** What to do, in an order in which no step brings a conflict. */
@@ -110,17 +109,12 @@ function changesOf(
 }
 
 /** All of them, one after the other. */
-export function applied(plan: Plan, changes: readonly Proposal[]): Plan {
+function applied(plan: Plan, changes: readonly Proposal[]): Plan {
   return changes.reduce((next, { edit }) => edit.apply(next), plan);
 }
 
 function conflictsIn({ result }: CheckedLayout): readonly Finding[] {
   return result.findings.filter(({ severity }) => severity === "conflict");
-}
-
-/** What no set of changes may bring. */
-function isHarm(finding: Finding): boolean {
-  return finding.severity !== "caution" || spoilsGround({ brings: [finding] });
 }
 
 /** What is ruled out: ways by themselves, and two together. */

@@ -1,15 +1,21 @@
 /** In which order changes are made, so that each can be applied by itself and none brings a conflict. */
 import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
-import type { Edit } from "../edits/edit.ts";
+import type { Finding } from "../checks/all-checks.ts";
 import { spoilsGround } from "../remedies/rank-ways.ts";
 import { type Proposal, broughtFindings } from "../remedies/remedy.ts";
+import { type ObjectChange, objectChange } from "./object-change.ts";
 
 export interface ClearingStep {
   /** One change, or several that only go together. */
-  readonly changes: readonly Proposal[];
-  readonly edit: Edit;
+  readonly changes: readonly Pick<Proposal, "title" | "notes" | "way">[];
+  readonly change: ObjectChange;
   /** Ids of conflicts it clears when those before it are made. */
   readonly clears: readonly string[];
+}
+
+/** What no change may bring: a conflict, something unknown, ground that is no longer its own. */
+export function isHarm(finding: Finding): boolean {
+  return finding.severity !== "caution" || spoilsGround({ brings: [finding] });
 }
 
 /** One after the other as long as one can be made without harm; what is left then goes together. */
@@ -21,37 +27,43 @@ export function clearingSteps(
   let left = [...changes];
   let now = checked;
   while (left.length > 0) {
-    const next = left.map((change) => tried(now, [change])).find((made) => made !== null);
-    const made = next ?? tried(now, left, true);
-    if (!made) break;
-    steps.push(made.step);
-    now = made.after;
-    left = left.filter((change) => !made.step.changes.includes(change));
+    const next = firstHarmless(now, left) ?? { changes: left, made: tried(now, left) };
+    if (!next.made) break;
+    steps.push(next.made.step);
+    now = next.made.after;
+    left = left.filter((change) => !next.changes.includes(change));
   }
   return steps;
+}
+
+function firstHarmless(now: CheckedLayout, left: readonly Proposal[]) {
+  for (const change of left) {
+    const made = tried(now, [change]);
+    if (made?.isHarmless === true) return { changes: [change], made };
+  }
+  return null;
 }
 
 interface Made {
   readonly step: ClearingStep;
   readonly after: CheckedLayout;
+  readonly isHarmless: boolean;
 }
 
-/** Null where it would bring a conflict, something unknown or an overlap. */
-function tried(now: CheckedLayout, changes: readonly Proposal[], isSure = false): Made | null {
-  const edit: Edit = {
-    title: changes.map(({ title }) => title).join("; "),
-    apply: (plan) => changes.reduce((next, each) => each.edit.apply(next), plan),
-  };
-  const after = recheckLayout(now, edit.apply(now.plan));
+function tried(now: CheckedLayout, changes: readonly Proposal[]): Made | null {
+  const plan = changes.reduce((next, { edit }) => edit.apply(next), now.plan);
+  const after = recheckLayout(now, plan);
   if (!after) return null;
-  const brings = broughtFindings(now.result, after.result);
-  const isHarmless = brings.every(
-    (finding) => finding.severity === "caution" && !spoilsGround({ brings: [finding] }),
-  );
-  if (!isHarmless && !isSure) return null;
   const left = new Set(after.result.findings.map(({ id }) => id));
-  const clears = now.result.findings
-    .filter(({ severity, id }) => severity === "conflict" && !left.has(id))
-    .map(({ id }) => id);
-  return { step: { changes, edit, clears }, after };
+  return {
+    step: {
+      changes: changes.map(({ title, notes, way }) => ({ title, notes, way })),
+      change: objectChange(now.plan, plan, now.layout.id),
+      clears: now.result.findings
+        .filter(({ severity, id }) => severity === "conflict" && !left.has(id))
+        .map(({ id }) => id),
+    },
+    after,
+    isHarmless: !broughtFindings(now.result, after.result).some(isHarm),
+  };
 }

@@ -1,0 +1,47 @@
+/** Clearing a whole layout in words that claim no more than is known, for screen and command line. */
+import { type Clearing } from "./clear-everything.ts";
+import { CONFLICT_COST } from "./clearing-problem.ts";
+
+export const CLEARING_TITLE = "Clear everything";
+
+function conflicts(count: number): string {
+  return count === 1 ? "1 conflict" : `${count} conflicts`;
+}
+
+function changes(count: number): string {
+  return count === 1 ? "1 change" : `${count} changes`;
+}
+
+/** `12 conflicts: 5 changes clear all of them.` */
+export function outcomeWords({ before, left, steps }: Clearing): string {
+  const count = steps.reduce((sum, step) => sum + step.changes.length, 0);
+  if (before === 0) return "There is no conflict to clear.";
+  if (count === 0) {
+    return `${conflicts(before)}: no change that is allowed clears any of them.`;
+  }
+  const verb = count === 1 ? "clears" : "clear";
+  return left.length === 0
+    ? `${conflicts(before)}: ${changes(count)} ${verb} all of them.`
+    : `${conflicts(before)}: ${changes(count)} ${verb} all but ${left.length}.`;
+}
+
+/** On what it rests: proof or search, and over what. */
+export function proofWords({ before, isProven, atLeast, ways, left }: Clearing): string {
+  if (before === 0) return "";
+  const among = ways === 1 ? "the one way looked at" : `the ${ways} ways looked at`;
+  if (isProven) {
+    return left.length === 0
+      ? `Proven: among ${among} nothing milder clears them all. What lies between two places or days looked at is not covered.`
+      : `Proven: among ${among} none clears more, and nothing milder as many. What lies between two places or days looked at is not covered.`;
+  }
+  const least = Math.floor(atLeast / CONFLICT_COST);
+  const bound = least > 0 ? ` So much is proven: at least ${conflicts(least)} would be left.` : "";
+  return `Found by search among ${among}, not proven: something milder may exist.${bound}`;
+}
+
+/** What to try where conflicts are left. */
+export const LEFT_ADVICE =
+  "Allow more, ask the neighbour, or look at the ways out of each by itself.";
+
+export const STALE = "The plan has been changed since. Look again.";
+export const TOO_SOON = "Not yet: it would bring a conflict as long as those before it are not made.";
