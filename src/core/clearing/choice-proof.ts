@@ -25,7 +25,12 @@ export function provenChoices(
 ): ChoiceProof {
   const starts = columnStarts(problem);
   return highs.withModel(modelOf(problem, starts), (model): ChoiceProof => {
-    model.options.set({ output_flag: false, time_limit: seconds, mip_rel_gap: 0, mip_abs_gap: 1e-6 });
+    model.options.set({
+      output_flag: false,
+      time_limit: seconds,
+      mip_rel_gap: 0,
+      mip_abs_gap: 1e-6,
+    });
     if (first) {
       const indices = first.map((choice, piece) => (starts[piece] as number) + choice);
       model.setSolution({ indices, values: indices.map(() => 1) });
@@ -68,7 +73,8 @@ export function costOf(problem: ChoiceProblem, taken: readonly number[]): number
   for (const [a, choice] of taken.entries()) {
     cost += pieces[a]?.[choice]?.cost ?? 0;
     cages += pieces[a]?.[choice]?.cages ?? 0;
-    for (let b = a + 1; b < taken.length; b += 1) cost += together(a, choice, b, taken[b] as number);
+    for (let b = a + 1; b < taken.length; b += 1)
+      cost += together(a, choice, b, taken[b] as number);
   }
   return cages > mostCages ? Infinity : cost;
 }
@@ -114,7 +120,11 @@ function modelOf(problem: ChoiceProblem, starts: readonly number[]): ModelData {
   }
   // What is ruled out is no yes.
   const most = costs.map((cost, column) => (column < own && cost === Infinity ? 0 : 1));
-  return assembled(rows, costs.map((cost) => (cost === Infinity ? 0 : cost)), most);
+  return assembled(
+    rows,
+    costs.map((cost) => (cost === Infinity ? 0 : cost)),
+    most,
+  );
 }
 
 interface Crossing {

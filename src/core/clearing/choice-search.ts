@@ -110,30 +110,44 @@ class GroupSearch {
       .sort((a, b) => this.costOf(at, a) - this.costOf(at, b));
   }
 
+  /** How many choices of a piece are free, and what the cheapest of them costs. */
+  private outlook(at: number): { readonly count: number; readonly least: number } {
+    const choices = this.choices(this.group[at] as number);
+    const most = (this.problem.mostCages ?? Infinity) - this.cages;
+    let count = 0;
+    let least = Infinity;
+    for (let choice = 0; choice < choices.length; choice += 1) {
+      if (this.excluded[at]?.[choice] !== 0 || (choices[choice]?.cages ?? 0) > most) continue;
+      count += 1;
+      least = Math.min(least, this.costOf(at, choice));
+    }
+    return { count, least };
+  }
+
   private descend(cost: number): void {
     this.steps -= 1;
     if (this.steps <= 0 && this.best !== null) return;
     let bound = cost;
-    let next: { readonly at: number; readonly free: readonly number[] } | null = null;
+    let next = -1;
+    let fewest = Infinity;
     for (let at = 0; at < this.group.length; at += 1) {
       if (this.taken[at] !== -1) continue;
-      const free = this.free(at);
-      const [cheapest] = free;
-      if (cheapest === undefined) return;
-      bound += this.costOf(at, cheapest);
-      if (next === null || free.length < next.free.length) next = { at, free };
+      const { count, least } = this.outlook(at);
+      if (count === 0) return;
+      bound += least;
+      if (count < fewest) [next, fewest] = [at, count];
     }
     if (bound >= this.bestCost - EPSILON) return;
-    if (next === null) {
+    if (next === -1) {
       this.best = [...this.taken];
       this.bestCost = cost;
       return;
     }
-    for (const choice of next.free) {
-      const more = this.costOf(next.at, choice);
-      this.take(next.at, choice, 1);
+    for (const choice of this.free(next)) {
+      const more = this.costOf(next, choice);
+      this.take(next, choice, 1);
       this.descend(cost + more);
-      this.take(next.at, choice, -1);
+      this.take(next, choice, -1);
     }
   }
 
@@ -162,15 +176,18 @@ class GroupSearch {
 
 /** The same problem with every pair asked once and remembered. */
 export function remembered(problem: ChoiceProblem): ChoiceProblem {
-  const tables = new Map<string, Float64Array>();
+  const count = problem.pieces.length;
+  const tables = new Map<number, Float64Array>();
   const tableOf = (a: number, b: number) => {
-    const key = `${a} ${b}`;
+    const key = a * count + b;
     const found = tables.get(key);
     if (found) return found;
     const width = problem.pieces[b]?.length ?? 0;
-    const table = Float64Array.from({ length: (problem.pieces[a]?.length ?? 0) * width }, (_, at) =>
-      problem.together(a, Math.floor(at / width), b, at % width),
-    );
+    const height = problem.pieces[a]?.length ?? 0;
+    const table = new Float64Array(height * width);
+    for (let i = 0; i < height; i += 1) {
+      for (let j = 0; j < width; j += 1) table[i * width + j] = problem.together(a, i, b, j);
+    }
     tables.set(key, table);
     return table;
   };

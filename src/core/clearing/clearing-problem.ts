@@ -28,6 +28,8 @@ export interface Allowances {
 export interface ClearingChoice extends Choice {
   /** Null: it stays as it is. */
   readonly proposal: Proposal | null;
+  /** Whether it lies on other ground then, and may come to lie on another. */
+  readonly isMoved: boolean;
 }
 
 export interface ClearingPiece {
@@ -52,10 +54,7 @@ const PLACES_PER_BED = 4;
 const MOST_MOVES = 16;
 const MOVES: ReadonlySet<Proposal["way"]> = new Set(["move", "other bed", "swap"]);
 
-export function clearingProblem(
-  checked: CheckedLayout,
-  allowances: Allowances,
-): ClearingProblem {
+export function clearingProblem(checked: CheckedLayout, allowances: Allowances): ClearingProblem {
   const judge = judgeOf(checked);
   const allowed = candidateWays(checked, {
     mostDays: allowances.mostDays,
@@ -73,14 +72,19 @@ export function clearingProblem(
     byId.set(id, stand ? [priced(judge, fixed, { stands: [stand], proposal: null })] : []);
   }
   for (const proposal of allowed) addChoices(checked, byId, proposal, judge, fixed);
-  const pieces = [...byId].map(([id, choices]): ClearingPiece => ({ id, choices: trimmed(choices) }));
+  const pieces = [...byId].map(([id, choices]): ClearingPiece => ({
+    id,
+    choices: trimmed(choices),
+  }));
   const lists = pieces.map(({ choices }) => choices);
+  const groups = pieces.map(({ id }) => checked.result.standById.get(id)?.kind.group);
   const together: ChoiceProblem["together"] = (a, i, b, j) => {
     const [one, other] = [lists[a]?.[i], lists[b]?.[j]];
     if (!one || !other) return Infinity;
     const [idA, idB] = [pieces[a]?.id ?? "", pieces[b]?.id ?? ""];
     if (areAtOdds(one, idA, other, idB)) return Infinity;
-    return costTogether(judge, one.stands, other.stands);
+    const isApart = !one.isMoved && !other.isMoved && groups[a] !== groups[b];
+    return isApart ? 0 : costTogether(judge, one.stands, other.stands);
   };
   const problem = {
     pieces: lists,
@@ -90,8 +94,9 @@ export function clearingProblem(
   return {
     pieces,
     problem: remembered(problem),
-    ways: new Set(pieces.flatMap(({ choices }) => choices.flatMap(({ proposal }) => proposal ?? [])))
-      .size,
+    ways: new Set(
+      pieces.flatMap(({ choices }) => choices.flatMap(({ proposal }) => proposal ?? [])),
+    ).size,
   };
 }
 
@@ -170,7 +175,11 @@ function priced(
   fixed: readonly Stand[],
   choice: Pick<ClearingChoice, "stands" | "proposal">,
 ): ClearingChoice {
-  return { ...choice, cost: costTogether(judge, choice.stands, fixed), cages: 0 };
+  const { standById } = judge.checked.result;
+  const isMoved = choice.stands.some(
+    ({ id, planting }) => planting?.outline !== standById.get(id)?.planting?.outline,
+  );
+  return { ...choice, isMoved, cost: costTogether(judge, choice.stands, fixed), cages: 0 };
 }
 
 function costTogether(judge: Judge, some: readonly Stand[], others: readonly Stand[]): number {
@@ -210,7 +219,9 @@ function oneWay({ checked, now, accepted }: Judge, parent: Stand, source: Stand)
 /** Whether one is a way that touches what the other belongs to, and is not taken there. */
 function areAtOdds(one: ClearingChoice, idA: string, other: ClearingChoice, idB: string): boolean {
   if (one.proposal === other.proposal) return false;
-  return one.proposal?.touches.includes(idB) === true || other.proposal?.touches.includes(idA) === true;
+  return (
+    one.proposal?.touches.includes(idB) === true || other.proposal?.touches.includes(idA) === true
+  );
 }
 
 /** All that is no move, and the shortest moves. */

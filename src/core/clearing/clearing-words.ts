@@ -44,4 +44,5 @@ export const LEFT_ADVICE =
   "Allow more, ask the neighbour, or look at the ways out of each by itself.";
 
 export const STALE = "The plan has been changed since. Look again.";
-export const TOO_SOON = "Not yet: it would bring a conflict as long as those before it are not made.";
+export const TOO_SOON =
+  "Not yet: it would bring a conflict as long as those before it are not made.";

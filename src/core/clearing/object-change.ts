@@ -49,13 +49,17 @@ function made(plan: Plan, layoutId: string, change: ObjectChange): Plan {
   const varieties = replaced(plan.varieties, change.varieties);
   const isSame = surroundings === plan.surroundings && varieties === plan.varieties;
   const gone = new Set(change.gone);
-  return inLayout(isSame ? plan : { ...plan, surroundings, varieties }, layoutId, (layout): Layout => {
-    const plantings = replaced(layout.plantings, change.plantings);
-    const left = plantings.some(({ id }) => gone.has(id))
-      ? plantings.filter(({ id }) => !gone.has(id))
-      : plantings;
-    return left === layout.plantings ? layout : { ...layout, plantings: left };
-  });
+  return inLayout(
+    isSame ? plan : { ...plan, surroundings, varieties },
+    layoutId,
+    (layout): Layout => {
+      const plantings = replaced(layout.plantings, change.plantings);
+      const left = plantings.some(({ id }) => gone.has(id))
+        ? plantings.filter(({ id }) => !gone.has(id))
+        : plantings;
+      return left === layout.plantings ? layout : { ...layout, plantings: left };
+    },
+  );
 }
 
 function replaced<T extends { readonly id: string }>(

@@ -22,7 +22,9 @@ export const CHANGES = "Changes, in this order";
 export const UNDO_TITLE = "Clear everything";
 
 export function lookingText(left: number): string {
-  return left === 1 ? "1 conflict left in the best so far." : `${left} conflicts left in the best so far.`;
+  return left === 1
+    ? "1 conflict left in the best so far."
+    : `${left} conflicts left in the best so far.`;
 }
 
 export function clearsText(count: number): string {
