@@ -39,7 +39,7 @@ export const SITE_BUDGETS: Budgets = {
     "prove-worker": 130,
     "arrange-worker": 110,
     "lay-out-worker": 125,
-    "clear-worker": 150,
+    "clear-worker": 165,
     "read-camera": 48,
     "plot-map": 24,
     // All that paper and files are made of, off the window's thread; of that, the checks with kinds.

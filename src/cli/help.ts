@@ -55,6 +55,15 @@ wideberth next PLAN -o FILE [--layout NAME] [--on YYYY-MM-DD]
     --layout NAME  the layout that was grown; without it the one the field record is of
     --on DAY       entries of the field record until then count; today without it
 
+wideberth clear PLAN -o FILE [--cages N] [--days N] [--stay CODE ...] [--grow NAME ...]
+                [--layout NAME]
+    Finds the fewest and mildest changes that clear all conflicts of a layout together, and
+    writes the plan with them made. Each is told, with what is left.
+    --cages N      new cages at most; without it as many as it takes
+    --days N       days a start may move; 42 without it
+    --stay CODE    this planting stays as it is
+    --grow NAME    this variety is grown for seed this year whatever it costs
+
 wideberth compare PLAN [--json | --csv | --pdf FILE] [--layout NAME --layout NAME ...]
                   [--paper NAME] [--overlaid]
     Measures the layouts of a plan side by side and lists what differs from the first.

@@ -4,6 +4,7 @@ import { joinSeedReckoning } from "../core/checks/seed-lots.ts";
 import { groundReckoning } from "../core/ground/ground-reckoning.ts";
 import { seedReckoning } from "../core/shelf/seed-reckoning.ts";
 import { check } from "./check.ts";
+import { clear } from "./clear.ts";
 import { compare } from "./compare.ts";
 import { exportFile } from "./export.ts";
 import { help } from "./help.ts";
@@ -23,6 +24,7 @@ joinGroundReckoning(groundReckoning);
 
 const commands: ReadonlyMap<string, (args: readonly string[]) => Promise<number>> = new Map([
   ["check", check],
+  ["clear", clear],
   ["compare", compare],
   ["lay-out", layOutList],
   ["lots", lots],

@@ -1,7 +1,7 @@
 /** Gardens of 10 to 60 plantings from a seed, planted without a thought for what crosses. */
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { sensibleStarts } from "../../src/core/arrange/sensible-starts.ts";
-import type { Plan, Planting } from "../../src/core/model/plan.ts";
+import type { Bed, Plan, Planting, RectangleShape } from "../../src/core/model/plan.ts";
 import { bed, day, firstLayout, gardenPlan, variety } from "./arrange-garden.ts";
 import { seeded } from "../bench/field.ts";
 
@@ -50,14 +50,14 @@ export function seededGarden(seed: number, plantings: number): Plan {
   const laid = varieties.map((each, index): Planting => {
     const kind = book.kind(each.kind);
     if (!kind) throw new Error(`no kind ${each.kind}`);
-    const home = beds[Math.floor(index / 2)];
-    const { x, y } = home?.outline as { readonly x: number; readonly y: number };
+    const home = beds[Math.floor(index / 2)] as Bed;
+    const { x, y } = home.outline as RectangleShape;
     const start = sensibleStarts(empty, firstLayout(empty), each, kind).usual;
     return {
       id: `p${index}`,
-      code: `${home?.code ?? ""}-${(index % 2) + 1}`,
+      code: `${home.code}-${(index % 2) + 1}`,
       variety: each.id,
-      bed: home?.id ?? "",
+      bed: home.id,
       outline: {
         shape: "rectangle",
         x,

@@ -141,6 +141,7 @@ interface TicksProps {
 }
 
 function Ticks({ legend, items, ticked, onTick }: TicksProps) {
+  if (items.length === 0) return null;
   return (
     <fieldset>
       <legend>{legend}</legend>

@@ -26,6 +26,7 @@ import {
   LEFT,
   TRY,
   UNDO_TITLE,
+  WHAT_IT_TAKES,
   clearsText,
 } from "./clearing-texts.ts";
 
@@ -35,33 +36,11 @@ interface ClearingAnswerProps {
 }
 
 /** The changes found: all tried on the sheet or applied together, or applied one by one. */
-export function ClearingAnswer({ answer, request: { plan, layoutId } }: ClearingAnswerProps) {
+export function ClearingAnswer({ answer, request }: ClearingAnswerProps) {
   const kept = useKept();
-  // The plan as it is known here: as it was looked at, then as each step applied here left it.
-  const [known, setKnown] = useState(plan);
-  const [done, setDone] = useState<ReadonlySet<ClearingStep>>(new Set());
-  const [tooSoon, setTooSoon] = useState<ClearingStep | null>(null);
-  const isStale = kept.plan !== known || kept.layout.id !== layoutId;
-  const { steps, all } = useMemo(() => {
-    const left = answer.steps.filter((step) => !done.has(step));
-    const changes = left.map(({ change }) => change);
-    return { steps: left, all: makeChanges(layoutId, changes, UNDO_TITLE) };
-  }, [layoutId, done, answer]);
+  const { steps, all, done, isStale, tooSoon, apply, applyOne } = useSteps(answer, request);
   const tried = usePlanStore(triedEdit) === all;
   useEffect(() => putBack, []);
-  const apply = (edit: Edit, made: readonly ClearingStep[]) => {
-    putBack();
-    commit(edit);
-    setKnown(planNow().kept.plan);
-    setDone(new Set([...done, ...made]));
-    setTooSoon(null);
-  };
-  const applyOne = (step: ClearingStep) => {
-    const title = step.changes.map((change) => change.title).join("; ");
-    const edit = makeChanges(layoutId, [step.change], title);
-    if (bringsHarm(kept, edit)) setTooSoon(step);
-    else apply(edit, [step]);
-  };
   return (
     <>
       <div role="status">
@@ -81,23 +60,51 @@ export function ClearingAnswer({ answer, request: { plan, layoutId } }: Clearing
           </button>
         </p>
       )}
-      {answer.steps.length > 0 && (
-        <ol className="clearing-steps" aria-label={CHANGES}>
-          {answer.steps.map((step) => (
-            <StepLine
-              key={step.changes.map(({ title }) => title).join()}
-              step={step}
-              isDone={done.has(step)}
-              isTooSoon={tooSoon === step}
-              onApply={isStale ? null : () => applyOne(step)}
-            />
-          ))}
-        </ol>
-      )}
+      <ol className="clearing-steps" aria-label={CHANGES}>
+        {answer.steps.map((step) => (
+          <StepLine
+            key={titleOf(step)}
+            step={step}
+            isDone={done.has(step)}
+            isTooSoon={tooSoon === step}
+            onApply={isStale ? null : () => applyOne(step)}
+          />
+        ))}
+      </ol>
       <FindingTitles heading={LEFT} findings={answer.left} kept={kept} advice={LEFT_ADVICE} />
       <FindingTitles heading={BRINGS} findings={answer.brings} kept={kept} />
     </>
   );
+}
+
+const titleOf = ({ changes }: ClearingStep) => changes.map(({ title }) => title).join("; ");
+
+/** The steps that are left, and what applies them to the plan they were found for. */
+function useSteps(answer: ClearAnswer, { plan, layoutId }: ClearRequest) {
+  const kept = useKept();
+  // The plan as it is known here: as it was looked at, then as each step applied here left it.
+  const [known, setKnown] = useState(plan);
+  const [done, setDone] = useState<ReadonlySet<ClearingStep>>(new Set());
+  const [tooSoon, setTooSoon] = useState<ClearingStep | null>(null);
+  const { steps, all } = useMemo(() => {
+    const left = answer.steps.filter((step) => !done.has(step));
+    const changes = left.map(({ change }) => change);
+    return { steps: left, all: makeChanges(layoutId, changes, UNDO_TITLE) };
+  }, [layoutId, done, answer]);
+  const apply = (edit: Edit, made: readonly ClearingStep[]) => {
+    putBack();
+    commit(edit);
+    setKnown(planNow().kept.plan);
+    setDone(new Set([...done, ...made]));
+    setTooSoon(null);
+  };
+  const applyOne = (step: ClearingStep) => {
+    const edit = makeChanges(layoutId, [step.change], titleOf(step));
+    if (bringsHarm(kept, edit)) setTooSoon(step);
+    else apply(edit, [step]);
+  };
+  const isStale = kept.plan !== known || kept.layout.id !== layoutId;
+  return { steps, all, done, isStale, tooSoon, apply, applyOne };
 }
 
 /** Whether it brings what nothing here may bring, as the plan is now. */
@@ -134,14 +141,19 @@ function StepLine({ step, isDone, isTooSoon, onApply }: StepLineProps) {
           {clears.length > 0 && <span className="way-out-effect">{clearsText(clears.length)}</span>}
         </p>
       ))}
-      {notes.length > 0 && <p className="way-out-notes">{notes.join(" ")}</p>}
+      {notes.length > 0 && (
+        <details>
+          <summary>{WHAT_IT_TAKES}</summary>
+          <p className="way-out-notes">{notes.join(" ")}</p>
+        </details>
+      )}
       {isTooSoon && <p role="alert">{TOO_SOON}</p>}
       {isDone && <p className="clear-text">{APPLIED}</p>}
       {!isDone && onApply && (
         <button
           type="button"
           className="link"
-          aria-label={`${APPLY}: ${changes.map(({ title }) => title).join("; ")}`}
+          aria-label={`${APPLY}: ${titleOf(step)}`}
           onClick={onApply}
         >
           {APPLY}

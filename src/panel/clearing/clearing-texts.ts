@@ -19,6 +19,7 @@ export const LOOK_AGAIN = "Look again";
 export const LEFT = "What is left";
 export const BRINGS = "What comes with it";
 export const CHANGES = "Changes, in this order";
+export const WHAT_IT_TAKES = "What it takes";
 export const UNDO_TITLE = "Clear everything";
 
 export function lookingText(left: number): string {

@@ -2,6 +2,7 @@ import { Suspense, lazy, memo, useDeferredValue, useMemo, useState } from "react
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
+import { ClearingHead } from "../clearing/ClearingHead.tsx";
 import { FindingCounts, FindingFilters } from "./FindingFilters.tsx";
 import { FindingLines } from "./FindingLines.tsx";
 import { useFindingNews } from "./finding-news.ts";
@@ -46,6 +47,7 @@ export function Findings() {
         <FindingCounts />
       </header>
       <Reading />
+      <ClearingHead />
       <FindingFilters />
       <LastChange />
       <FindingList />

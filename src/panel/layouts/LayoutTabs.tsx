@@ -2,6 +2,7 @@ import { Menu } from "../form/Menu.tsx";
 import { planNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { arrangeLayout, layOutSeedList } from "../arrange/commands.ts";
+import { clearEverything } from "../clearing/commands.ts";
 import { CommandItem } from "../commands/CommandItem.tsx";
 import {
   chooseLayout,
@@ -44,6 +45,7 @@ function LayoutMenu() {
       <CommandItem of={copyLayout}>Copy {layout.name}</CommandItem>
       <CommandItem of={renameLayout}>Rename {layout.name}</CommandItem>
       <CommandItem of={layOutSeedList} />
+      <CommandItem of={clearEverything} />
       <CommandItem of={arrangeLayout}>Arrange {layout.name} for me</CommandItem>
       <CommandItem of={takePlantings}>Take selected plantings to another layout</CommandItem>
       <CommandItem of={lendBeds}>Use these beds in other layouts</CommandItem>

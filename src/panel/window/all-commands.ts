@@ -1,6 +1,7 @@
 /** Every command of the program: menus, keys and the searchable list take them from here. */
 import { arrangeLayout, layOutSeedList } from "../arrange/commands.ts";
 import { bedCommands, lineUpCommands } from "../beds/commands.ts";
+import { clearEverything } from "../clearing/commands.ts";
 import { foldBloom } from "../bloom/commands.ts";
 import { clipboardCommands } from "../clipboard/commands.ts";
 import { helpersCopies } from "../copies/commands.ts";
@@ -56,6 +57,7 @@ const lists = [
   ...layoutCommands,
   arrangeLayout,
   layOutSeedList,
+  clearEverything,
   ...keepingCommands,
   helpersCopies,
   ...sampleCommands,
