@@ -74,10 +74,12 @@ test("shown numbers never contradict the verdict", () => {
         expect(isUnder || left < right).toBe(isShort);
         // What falls short is never shown longer than it is.
         if (isShort && !isUnder) expect(left).toBeLessThanOrEqual(measured + 1e-8);
-        // Tenths of a metre; inches, and whole feet where the requirement is 100 feet or more.
-        const step = shownIn === "m" ? 0.1 : required >= 30.48 ? 0.3048 : 0.0254;
+        // Tenths of a metre, from 100 m up whole metres; inches, and whole feet from 100 feet up.
+        const isWhole = shownIn === "m" && required >= 99.95;
+        const inMetres = isWhole ? 1 : 0.1;
+        const step = shownIn === "m" ? inMetres : required >= 30.48 ? 0.3048 : 0.0254;
         expect(Math.abs(left - measured)).toBeLessThan(step * 1.1);
-        expect(Math.abs(right - required)).toBeLessThan(step * 0.51);
+        expect(Math.abs(right - required)).toBeLessThan(step * (isWhole ? 1 : 0.51));
       },
     ),
     { numRuns: 5000 },

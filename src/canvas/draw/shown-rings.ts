@@ -1,7 +1,7 @@
 /** Which rings of required distance the sheet shows. */
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Stand } from "../../core/checks/stand.ts";
-import { type LengthUnit, formatDistance } from "../../core/model/length.ts";
+import { type LengthUnit, formatRequired } from "../../core/model/length.ts";
 import type { Ring } from "./draw-rings.ts";
 import type { Colours } from "./sheet-colours.ts";
 
@@ -52,5 +52,5 @@ export function shownRings(
 
 /** @param named the stand to name, where it is not plain which one the ring is about */
 function needsText(named: Stand | null, metres: number, unit: LengthUnit): string {
-  return `${named?.planting?.code ?? ""} needs ${formatDistance(metres, unit)}`.trim();
+  return `${named?.planting?.code ?? ""} needs ${formatRequired(metres, unit)}`.trim();
 }

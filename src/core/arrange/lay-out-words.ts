@@ -2,7 +2,7 @@
 import { listed } from "../checks/wording.ts";
 import { UNASKED_PLANTS } from "../edits/new-planting.ts";
 import { shortDate } from "../model/day.ts";
-import { type LengthUnit, formatArea, formatDistance } from "../model/length.ts";
+import { type LengthUnit, formatArea, formatDistance, formatRequired } from "../model/length.ts";
 import type { LayOutFault } from "./lay-out-faults.ts";
 import type { LayGoal } from "./lay-out-goals.ts";
 import type { LaidOut } from "./lay-out.ts";
@@ -73,7 +73,7 @@ export function costWords({ cost, left }: LaidOut, unit: LengthUnit): readonly s
   const lost = short.reduce((sum, { plants }) => sum + plants, 0);
   const tight = tightest
     ? [
-        `Closest of those that distance keeps apart: ${formatDistance(tightest.distanceM, unit)} of ${formatDistance(tightest.requiredM, unit)}`,
+        `Closest of those that distance keeps apart: ${formatDistance(tightest.distanceM, unit)} of ${formatRequired(tightest.requiredM, unit)}`,
       ]
     : [];
   return [

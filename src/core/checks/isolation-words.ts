@@ -1,7 +1,7 @@
 /** Words for two stands that would mix, for one that may, and for what its distance lacks. */
 import { noBloomWords } from "../calendar/no-bloom.ts";
 import { shortDate } from "../model/day.ts";
-import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
+import { type LengthUnit, formatDistance, formatMeasured, formatRequired } from "../model/length.ts";
 import { days } from "./day-words.ts";
 import type { FindingBase } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
@@ -57,7 +57,7 @@ function bloomSentence(pair: IsolationPair, { standOf }: Wording): string {
 function otherWaySentence(other: IsolationPair, worst: IsolationPair, wording: Wording): string {
   const parent = wording.nameOf(other.seedParent);
   if (other.requiredM === worst.requiredM) return `Seed of ${parent} is at risk as well.`;
-  const needed = formatDistance(other.requiredM ?? 0, wording.unit);
+  const needed = formatRequired(other.requiredM ?? 0, wording.unit);
   const { isPicked, adjustments } = other.requirement ?? {};
   // What the grower chose is named wherever it counts.
   const chosen =
@@ -106,7 +106,7 @@ export function describeMissingFigure(
     title: `${nameOf(subject)} has no isolation distance`,
     sentences: [
       requirement
-        ? `Nothing published is known here for ${kind} at this purity level. What is published for a laxer one, ${formatDistance(requirement.metres, unit)}, is kept, but whether that is enough is not known, and ${others} may cross with it.`
+        ? `Nothing published is known here for ${kind} at this purity level. What is published for a laxer one, ${formatRequired(requirement.metres, unit)}, is kept, but whether that is enough is not known, and ${others} may cross with it.`
         : `Nothing published is known here for ${kind} at this purity level, and ${others} may cross with it.`,
       "Type your own distance for the planting or its variety.",
     ],

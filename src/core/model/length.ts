@@ -171,7 +171,7 @@ function feetAndInches(metres: number, step = 0.25): string {
  * and inches, `8' 10"`, from 100 feet up whole feet.
  */
 export function formatDistance(metres: number, unit: LengthUnit): string {
-  if (unit === "m") return `${trimmed(metres, metres >= 99.95 ? 0 : 1)} m`;
+  if (unit === "m") return `${trimmed(metres, metres >= FAR_M ? 0 : 1)} m`;
   return feetAndInches(metres, metres >= FAR_FEET_M ? 12 : 1);
 }
 
@@ -192,7 +192,8 @@ export interface ShownMeasure {
 
 /**
  * A measured distance beside its requirement. A distance that falls short is rounded down, and
- * shown more finely until the two differ; one that passes is never shown as less.
+ * shown more finely until the two differ; one that passes is never shown as less. A requirement
+ * from 100 m up is shown in whole metres, rounded up: a mile is 1610 m.
  */
 export function formatMeasured(
   measuredM: number,
@@ -201,26 +202,45 @@ export function formatMeasured(
   unit: LengthUnit,
 ): ShownMeasure {
   const after = unit === "m" ? " m" : "";
-  const steps = unit === "m" ? METRE_STEPS : requiredM >= FAR_FEET_M ? FAR_INCH_STEPS : INCH_STEPS;
   const shownAs = (metres: number, step: number) =>
     unit === "m"
       ? trimmed(metres, Math.round(-Math.log10(step)))
       : feetAndInches(metres, step / METRES_PER_INCH);
-  for (const step of steps) {
-    const required = Math.round(requiredM / step);
+  for (const step of stepsFor(requiredM, unit)) {
+    const required = step === 1 ? wholeMetres(requiredM) : Math.round(requiredM / step);
     const down = Math.floor(measuredM / step + 1e-9);
-    const measured = isShort ? down : Math.max(down, required);
-    if (isShort && measured >= required) continue;
+    if (isShort && down >= required) continue;
+    // Between the requirement and the whole metre above it only finer steps tell that it passes.
+    if (!isShort && step === 1 && down < required) continue;
     return {
-      measured: shownAs(measured * step, step),
+      measured: shownAs((isShort ? down : Math.max(down, required)) * step, step),
       required: shownAs(required * step, step),
       after,
     };
   }
-  const required = formatDistance(requiredM, unit).replace(/ m$/, "");
+  const required = formatRequired(requiredM, unit).replace(/ m$/, "");
   return { measured: `just under ${required}`, required, after };
 }
 
+/** A distance that must be kept: as `formatDistance`, but whole metres are rounded up. */
+export function formatRequired(metres: number, unit: LengthUnit): string {
+  return unit === "m" && metres >= FAR_M
+    ? `${wholeMetres(metres)} m`
+    : formatDistance(metres, unit);
+}
+
+/** Metres up to the next whole one; what sums leave behind (100.0000001) is none. */
+function wholeMetres(metres: number): number {
+  return Math.ceil(metres - 1e-6);
+}
+
+function stepsFor(requiredM: number, unit: LengthUnit): readonly number[] {
+  if (unit === "m") return requiredM >= FAR_M ? [1, ...METRE_STEPS] : METRE_STEPS;
+  return requiredM >= FAR_FEET_M ? FAR_INCH_STEPS : INCH_STEPS;
+}
+
+/** From here on metres are shown whole. */
+const FAR_M = 99.95;
 /** From here on feet are shown whole, metres. */
 const FAR_FEET_M = 100 * METRES_PER_FOOT;
 /** How finely a distance is shown at first and then, metres: tenths of a metre; feet, inches, quarters. */

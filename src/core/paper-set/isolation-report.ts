@@ -17,7 +17,7 @@ import { seasonsWords } from "../crossing-share/seasons-words.ts";
 import type { Source } from "../kinds/crop.ts";
 import { findSource } from "../kinds/sources.ts";
 import { longDate, shortDate } from "../model/day.ts";
-import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
+import { type LengthUnit, formatDistance, formatMeasured, formatRequired } from "../model/length.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, flowPages } from "../map/list-pages.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
@@ -131,7 +131,7 @@ function aboutParent(
   const needs =
     requirement === null
       ? "a distance that is not known"
-      : formatDistance(requirement.metres, plan.units);
+      : formatRequired(requirement.metres, plan.units);
   const source = requirement?.source ? findSource(requirement.source) : undefined;
   const [first] = pairs;
   return [

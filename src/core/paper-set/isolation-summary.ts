@@ -4,7 +4,7 @@ import type { IsolationPair, Standing } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";
 import type { Wording } from "../checks/wording.ts";
 import { TYPE_PT } from "../map/map-style.ts";
-import { formatDistance, formatMeasured } from "../model/length.ts";
+import { formatDistance, formatMeasured, formatRequired } from "../model/length.ts";
 import { type FlowItem, heading, lineHeight, space } from "../page/flow.ts";
 import { type Mark, type TextRuler, line, text } from "../page/scene.ts";
 import { type TableColumn, tableItems } from "../page/table-flow.ts";
@@ -44,7 +44,7 @@ export function summaryItems(
       stand.planting?.plants === undefined ? "" : String(stand.planting.plants),
       stand.requirement === null
         ? "not known"
-        : formatDistance(stand.requirement.metres, wording.unit),
+        : formatRequired(stand.requirement.metres, wording.unit),
       weakest ? wording.nameOf(weakest.pollenSource) : "nothing that could cross",
       weakest ? apartText(weakest, wording) : "",
       weakest ? keptApartBy(weakest) : "",

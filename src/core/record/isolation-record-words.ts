@@ -1,7 +1,7 @@
 /** A lot's frozen isolation record in words: for the window, the packet and paper alike. */
 import type { Basis } from "../calendar/basis.ts";
 import { longDate } from "../model/day.ts";
-import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
+import { type LengthUnit, formatDistance, formatMeasured, formatRequired } from "../model/length.ts";
 import type { IsolationRecord } from "../model/plan.ts";
 
 type Source = IsolationRecord["sources"][number];
@@ -32,12 +32,12 @@ export const OTHER_SOURCES =
 export function isolationSentences(record: IsolationRecord, unit: LengthUnit): readonly string[] {
   const { level, requiredM, figure, levelMet, levelMetM, standing, bloom } = record;
   const { covers = [], plants } = record;
-  const needs = requiredM === undefined ? "a distance not known" : formatDistance(requiredM, unit);
+  const needs = requiredM === undefined ? "a distance not known" : formatRequired(requiredM, unit);
   const from = figure === undefined ? "" : ` (${figure})`;
   return [
     levelMet === undefined
       ? "No level was met on what is known."
-      : `Level met on what is known: ${levelMet}${levelMetM === undefined ? "" : ` (${formatDistance(levelMetM, unit)})`}.`,
+      : `Level met on what is known: ${levelMet}${levelMetM === undefined ? "" : ` (${formatRequired(levelMetM, unit)})`}.`,
     `Held to the ${level} level, which asked for ${needs}${from}.`,
     WEAKEST[standing],
     bloom

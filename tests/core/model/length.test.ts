@@ -4,6 +4,7 @@ import {
   formatDistance,
   formatLength,
   formatMeasured,
+  formatRequired,
   parseLength,
 } from "../../../src/core/model/length.ts";
 
@@ -231,6 +232,13 @@ describe("formatMeasured", () => {
     [499.9, 500, true, "ft", `1640' 1"`, `1640' 5"`],
     [0, 7.62, true, "m", "0", "7.6"],
     [0.01, 0.04, true, "m", "0.01", "0.04"],
+    // A mile, 660 and 500 feet: whole metres, rounded up, never met by a metre that is not there.
+    [1205.4, 1609.344, true, "m", "1205", "1610"],
+    [1609.3, 1609.344, true, "m", "1609", "1610"],
+    [1609.6, 1609.344, false, "m", "1609.6", "1609.3"],
+    [1611, 1609.344, false, "m", "1611", "1610"],
+    [201, 201.168, true, "m", "201", "202"],
+    [152.4, 152.4, false, "m", "152.4", "152.4"],
   ] as const)("%d of %d m, short: %s, in %s", (measured, required, isShort, unit, left, right) => {
     expect(formatMeasured(measured, required, isShort, unit)).toEqual({
       measured: left,
@@ -238,4 +246,15 @@ describe("formatMeasured", () => {
       after: unit === "m" ? " m" : "",
     });
   });
+});
+
+test.each([
+  [1609.344, "m", "1610 m"],
+  [201.168, "m", "202 m"],
+  [800, "m", "800 m"],
+  [100.0000000001, "m", "100 m"],
+  [7.62, "m", "7.6 m"],
+  [1609.344, "ft", "5280'"],
+] as const)("a distance of %d m to be kept is shown in %s as %s", (metres, unit, text) => {
+  expect(formatRequired(metres, unit)).toBe(text);
 });
