@@ -20,6 +20,7 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
 /** Folders of the layers that have folders, lowest level first. */
 const LEVELS: Readonly<Record<string, readonly string[]>> = {
   core: [
+    "words",
     "formats model",
     "geometry kinds",
     "calendar distances lots page",

@@ -41,7 +41,7 @@ describe("arranging in Chromium", () => {
     await open();
     await page.getByText("3 conflicts before, no conflict after").waitFor();
     expect(await axeFaults(page)).toEqual([]);
-    await page.getByRole("button", { name: "Keep as a new layout" }).click();
+    await page.getByRole("button", { name: "Add as a new layout" }).click();
     await expect.poll(() => page.locator(".layout-tab").count()).toBe(2);
     await expect.poll(() => conflictCount(page)).toBe(0);
   });
@@ -60,7 +60,7 @@ describe("arranging in Chromium", () => {
     await page.getByRole("button", { name: "Arrange", exact: true }).click();
     await page.getByText("60 plants together").waitFor();
     await page.getByText("3 conflicts before, no conflict after").waitFor();
-    await page.getByRole("button", { name: "Keep as a new layout" }).click();
+    await page.getByRole("button", { name: "Add as a new layout" }).click();
     await expect.poll(() => page.locator(".layout-tab").count()).toBe(2);
     await expect.poll(() => conflictCount(page)).toBe(0);
     await page.keyboard.press("Control+z");
@@ -80,7 +80,7 @@ describe("arranging in Chromium", () => {
     await expect.poll(() => conflictCount(page)).toBeGreaterThan(3);
     await page.getByRole("button", { name: "Layout", exact: true }).click();
     await page.getByRole("button", { name: /^Arrange .* for me/ }).click();
-    await page.getByLabel("Seconds at most").fill("3");
+    await page.getByLabel("Time limit, seconds").fill("3");
     await page.getByRole("button", { name: "Arrange", exact: true }).click();
     const ask = page.getByRole("button", { name: "Can any layout do better?" });
     await ask.click();

@@ -59,7 +59,7 @@ describe("the season a year later asks what becomes of the dates", () => {
     // Sowing days are counted, not blooms and frosts alone.
     expect(await question().innerText()).toMatch(/1[0-9] dates would lie outside/);
     expect(await axeFaults(page)).toEqual([]);
-    await button("Leave the season").click();
+    await button("Cancel").click();
     await question().waitFor({ state: "detached" });
     await page.keyboard.press("Escape");
     expect(await conflictCount(page)).toBe(3);
@@ -148,7 +148,7 @@ test("a finding is lived with for a reason, in this layout, and taken back", asy
   await findings().getByText("Accepted because: Both are for the kitchen this year").waitFor();
   // In a layout begun afterwards nothing is accepted; a copy would take it along.
   await findings()
-    .getByRole("button", { name: /^Take back: B04-1/ })
+    .getByRole("button", { name: /^Reset: B04-1/ })
     .click();
   await expect.poll(() => conflictCount(page)).toBe(3);
 });
@@ -175,7 +175,7 @@ describe("a pasted kind whose name this plan has with other figures", () => {
   test("is asked with both figures; nothing is pasted unasked", async () => {
     expect(await dialog().innerText()).toMatch(/copied with 300 m .*in this plan 5 m/);
     expect(await axeFaults(page)).toEqual([]);
-    await button("Paste nothing").click();
+    await button("Cancel").click();
     await dialog().waitFor({ state: "detached" });
     expect(await seedList().getByText("Golden Niger").count()).toBe(0);
   });

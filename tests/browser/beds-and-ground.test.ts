@@ -95,7 +95,7 @@ describe("beds, plantings and ground by their numbers", () => {
       .getByText(/Stakes, packets and maps already written carry the old codes/)
       .waitFor();
     expect(await axeFaults(page)).toEqual([]);
-    await dialog().getByRole("button", { name: "Give the new codes" }).click();
+    await dialog().getByRole("button", { name: "Apply the new codes" }).click();
     await page.getByRole("button", { name: "Tables", exact: true }).click();
     const codes = page.getByRole("region", { name: "Beds" }).locator("tbody th");
     const given = async () => (await codes.allInnerTexts()).map((code) => code.trim());
@@ -110,7 +110,7 @@ describe("beds, plantings and ground by their numbers", () => {
     await command("New bed by its size");
     await dialog().getByLabel("Shape").selectOption("round");
     await dialog().getByLabel("Diameter").fill("3 m");
-    await dialog().getByRole("button", { name: "Draw the bed" }).click();
+    await dialog().getByRole("button", { name: "Add the bed" }).click();
     await expect.poll(() => particulars().getByLabel("Diameter").inputValue()).toBe("3 m");
   });
 
@@ -119,7 +119,7 @@ describe("beds, plantings and ground by their numbers", () => {
     await dialog().getByLabel("What it is").selectOption("tree");
     await dialog().getByLabel("Diameter").fill("6 m");
     expect(await axeFaults(page)).toEqual([]);
-    await dialog().getByRole("button", { name: "Place it" }).click();
+    await dialog().getByRole("button", { name: "Add it" }).click();
     await particulars().getByRole("heading", { name: "Tree" }).waitFor();
     expect(await particulars().getByLabel("Diameter").inputValue()).toBe("6 m");
   });

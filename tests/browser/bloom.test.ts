@@ -185,7 +185,7 @@ describe("the bloom strip in Chromium", () => {
     await page.getByRole("button", { name: "Fill the table" }).click();
     expect(await january.inputValue()).toBe("28.9");
     expect(await axeFaults(page)).toEqual([]);
-    await page.getByRole("button", { name: "Keep the climate" }).click();
+    await page.getByRole("button", { name: "Apply", exact: true }).click();
     expect(await undo(page).getAttribute("title")).toBe("Undo: Set the climate of the site");
     // Prospect is cooler than Medford: the maize flowers later.
     await expect.poll(() => flower()).not.toBe(inMedford);

@@ -97,8 +97,8 @@ describe("the list of commands", () => {
     await page.keyboard.press("j");
     await expect.poll(() => undoTitle(page)).toBe("Undo: Duplicate bed B05");
     await page.keyboard.press("?");
-    await dialog.getByRole("button", { name: "Put all keys back" }).click();
-    await dialog.getByRole("button", { name: "Put all keys back" }).waitFor({ state: "detached" });
+    await dialog.getByRole("button", { name: "Reset all keys" }).click();
+    await dialog.getByRole("button", { name: "Reset all keys" }).waitFor({ state: "detached" });
   });
 
   test("draws rows of beds in one undo step, codes going on and never taken twice", async () => {
@@ -108,7 +108,7 @@ describe("the list of commands", () => {
     await dialog.getByLabel("Bed width").fill("80 cm");
     await dialog.getByLabel("Path between beds").fill("40 cm");
     expect(await axeFaults(page)).toEqual([]);
-    await dialog.getByRole("button", { name: "Draw the beds" }).click();
+    await dialog.getByRole("button", { name: "Add the beds" }).click();
     await expect.poll(() => undoTitle(page)).toBe("Undo: Draw 12 beds");
     await page.getByRole("button", { name: "Tables", exact: true }).click();
     await expect.poll(() => rows(page, "Beds").count()).toBe(22);
@@ -211,7 +211,7 @@ describe("objects", () => {
     await dialog.getByLabel("Along", { exact: true }).fill("3");
     await dialog.getByLabel("Gap across").fill("1 m");
     expect(await axeFaults(page)).toEqual([]);
-    await dialog.getByRole("button", { name: "Make the copies" }).click();
+    await dialog.getByRole("button", { name: "Add the copies" }).click();
     await expect.poll(() => rows(page, "Beds").count()).toBe(10 + 3 * 5);
   });
 

@@ -130,7 +130,7 @@ describe("an outline", () => {
     expect(await axeFaults(page)).toEqual([]);
     await bar().getByRole("button", { name: "Close outline" }).click();
     await bar().getByText("Two sides cross").waitFor();
-    await bar().getByRole("button", { name: "Take last corner back" }).click();
+    await bar().getByRole("button", { name: "Delete last corner" }).click();
     await bar().getByText("Two sides cross").waitFor({ state: "detached" });
     await bar().getByRole("button", { name: "Close outline" }).click();
     await expect.poll(said).toContain("Draw bed");
@@ -149,14 +149,14 @@ describe("an outline", () => {
   test("can have a side typed, and two corners make a fence", async () => {
     await pickTool("Draw outline");
     await clickOnSheet(BARE);
-    await bar().getByLabel("Draws:").selectOption("fence");
+    await bar().getByLabel("Drawing:").selectOption("fence");
     await bar().getByRole("button", { name: "Type next side" }).click();
     await page.keyboard.type("6.5");
     await page.keyboard.press("Tab");
     await page.keyboard.type("90");
     await page.keyboard.press("Enter");
     await bar().getByText("2 corners").waitFor();
-    await bar().getByRole("button", { name: "Keep as a line" }).click();
+    await bar().getByRole("button", { name: "Add as a line" }).click();
     await expect.poll(said).toContain("Add Fence");
     expect(await page.getByLabel("Length", { exact: true }).inputValue()).toBe("6.5 m");
     await undo();

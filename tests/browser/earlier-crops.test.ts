@@ -66,13 +66,13 @@ describe("earlier crops in Chromium", () => {
   test("an earlier plan's chosen layout is taken over, once", async () => {
     await page.getByLabel("Plan file").setInputFiles(lastYear);
     await page.getByText("garden-solved.json: 10 earlier crops to take").waitFor();
-    await page.getByRole("button", { name: "Take 10 earlier crops" }).click();
+    await page.getByRole("button", { name: "Add 10 earlier crops" }).click();
     await expect.poll(() => rows().count()).toBe(10);
     await page.getByLabel("Plan file").setInputFiles([]);
     await page.getByLabel("Plan file").setInputFiles(lastYear);
     await page.getByText("10 earlier crops of it stand here already.").waitFor();
     expect(await page.getByRole("button", { name: "Nothing to take" }).isDisabled()).toBe(true);
-    await page.getByRole("button", { name: "Leave it" }).click();
+    await page.getByRole("button", { name: "Cancel", exact: true }).click();
   });
 
   test("one is changed to a typed rectangle, and removed", async () => {
@@ -84,7 +84,7 @@ describe("earlier crops in Chromium", () => {
     await form.getByLabel("Where").selectOption({ label: "a rectangle, typed" });
     await form.getByLabel("Middle, right (x)").fill("200");
     await form.getByLabel("Note", { exact: true }).fill("Beyond the lane");
-    await form.getByRole("button", { name: "Keep changes" }).click();
+    await form.getByRole("button", { name: "Apply", exact: true }).click();
     await expect
       .poll(() => rows().filter({ hasText: "Beyond the lane" }).innerText())
       .toMatch(/no bed; middle 200/);

@@ -38,13 +38,13 @@ describe("writing the field record", () => {
   });
 
   test("takes an entry with what its kind asks for", async () => {
-    await particulars().getByRole("button", { name: "Write down ..." }).click();
+    await particulars().getByRole("button", { name: "Add an entry ..." }).click();
     await dialog().getByLabel("What").selectOption({ label: "Rogued" });
     await dialog().getByLabel("Plants").fill("4");
     await dialog().getByLabel("Why").fill("pale");
     await dialog().getByLabel("Your name").fill("Mara");
     expect(await axeFaults(page)).toEqual([]);
-    await dialog().getByRole("button", { name: "Write it down" }).click();
+    await dialog().getByRole("button", { name: "Add", exact: true }).click();
     await expect
       .poll(() => record().locator("li").first().innerText())
       .toMatch(/6 Jul 2027 Rogued, 4 plants: pale\s+Mara/);
@@ -55,7 +55,7 @@ describe("writing the field record", () => {
       .getByRole("button", { name: /^Correct: rogued, 4 plants/ })
       .click();
     await dialog().getByLabel("Plants").fill("5");
-    await dialog().getByRole("button", { name: "Keep the correction" }).click();
+    await dialog().getByRole("button", { name: "Apply", exact: true }).click();
     const first = record().locator("li").first();
     await expect.poll(() => first.innerText()).toContain("Rogued, 5 plants: pale");
     expect(await first.innerText()).toContain("written first as: rogued, 4 plants: pale");
@@ -74,10 +74,10 @@ describe("writing the field record", () => {
   });
 
   test("what cannot be right is marked and kept", async () => {
-    await particulars().getByRole("button", { name: "Write down ..." }).click();
+    await particulars().getByRole("button", { name: "Add an entry ..." }).click();
     await dialog().getByLabel("What").selectOption({ label: "Cover off" });
     await dialog().getByLabel("Day").fill("2027-06-01");
-    await dialog().getByRole("button", { name: "Write it down" }).click();
+    await dialog().getByRole("button", { name: "Add", exact: true }).click();
     const line = record().locator("li").filter({ hasText: "Uncovered" });
     await expect.poll(() => line.innerText()).toContain("no cover was written down before it");
   });

@@ -88,7 +88,7 @@ describe("figures in Chromium", () => {
     await fromPlanMenu("Own kinds and figures");
     const kinds = page.getByRole("dialog", { name: "Own kinds and figures" });
     await kinds.getByText("91.4 m home").waitFor();
-    await kinds.getByRole("button", { name: "Remove moonfruit" }).click();
+    await kinds.getByRole("button", { name: "Delete moonfruit" }).click();
     await kinds.getByText("moonfruit stays while Pale Lamp is of that kind").waitFor();
     expect(await axeFaults(page)).toEqual([]);
   });
@@ -109,7 +109,7 @@ describe("figures in Chromium", () => {
     await dialog.getByText('got "moonfruit", expected the common name').waitFor();
     expect(await axeFaults(page)).toEqual([]);
     expect(await page.locator(".seed-row").filter({ hasText: "Kite" }).count()).toBe(0);
-    await dialog.getByRole("button", { name: "Take 1 variety" }).click();
+    await dialog.getByRole("button", { name: "Add 1 variety" }).click();
     await page.locator(".seed-row").filter({ hasText: "Copper Kite" }).waitFor();
     await page.getByRole("button", { name: /^Undo/ }).click();
     await expect.poll(() => page.locator(".seed-row").filter({ hasText: "Kite" }).count()).toBe(0);

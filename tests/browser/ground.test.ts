@@ -68,7 +68,7 @@ describe("ground in Chromium", () => {
     await clickD3("Bed D3");
     await page.getByRole("button", { name: "Back to this season" }).click();
     await expect.poll(() => page.getByText("The ground in 2025.").count()).toBe(0);
-    await strip.getByRole("button", { name: "Fold" }).click();
+    await strip.getByRole("button", { name: "Hide", exact: true }).click();
   });
 
   test("an end is typed, refused before the start, and a seed planting is told of it", async () => {

@@ -66,7 +66,7 @@ describe("as grown in Chromium", () => {
     const bag = "Bag the flowers of B04-1";
     await ways.getByText(bag).waitFor();
     expect(await ways.innerText(), "no place and no date in the field").not.toMatch(/Move|Sow /);
-    await ways.getByRole("button", { name: `Done: write it down: ${bag}` }).click();
+    await ways.getByRole("button", { name: `Add as done: ${bag}` }).click();
     await expect.poll(() => line.count()).toBe(0);
     await page.getByRole("button", { name: /^Undo/ }).click();
     await expect.poll(() => line.count()).toBe(1);
@@ -79,7 +79,7 @@ describe("as grown in Chromium", () => {
     await dialog().getByText("Chard in the cottage garden").first().waitFor();
     expect(await dialog().innerText()).toContain("No level was met on what is known.");
     expect(await axeFaults(page)).toEqual([]);
-    await dialog().getByRole("button", { name: "Put it on the shelf" }).click();
+    await dialog().getByRole("button", { name: "Add the lot" }).click();
     const lots = page.getByRole("listbox", { name: "Lots on the shelf" });
     await lots.getByRole("option").filter({ hasText: "ST-27-01" }).click();
     const particulars = page.getByRole("region", { name: "Particulars" });
@@ -97,7 +97,7 @@ describe("as grown in Chromium", () => {
     await findings().getByRole("button", { name: "Predicted and seen" }).click();
     const bean = dialog().getByRole("region", { name: "Kettle Dun" });
     await bean.getByText("10 days earlier").waitFor();
-    await bean.getByRole("button", { name: /^Keep the days seen/ }).click();
+    await bean.getByRole("button", { name: /^Add the days seen/ }).click();
     await bean.getByText("Kept with the variety.").waitFor();
     expect(await axeFaults(page)).toEqual([]);
   });
@@ -126,7 +126,7 @@ describe("as grown in Chromium", () => {
     await dialog().getByText("Two different entries with one id: both are kept").waitFor();
     expect(await axeFaults(page)).toEqual([]);
     await dialog().getByLabel("Take the plan's title as it is there").check();
-    await dialog().getByRole("button", { name: "Bring in 2 entries and 1 change" }).click();
+    await dialog().getByRole("button", { name: "Add 2 entries and 1 change" }).click();
     await expect.poll(() => page.getByLabel("Plan title").inputValue()).toBe("Renamed there");
     await page.getByRole("button", { name: /^Undo/ }).click();
     await expect.poll(() => page.getByLabel("Plan title").inputValue()).toBe(sample.title);
@@ -147,7 +147,7 @@ describe("as grown in Chromium", () => {
       .waitFor();
     expect(
       await dialog()
-        .getByRole("button", { name: /^Bring in/ })
+        .getByRole("button", { name: /^(?:Add \d|Apply \d)/ })
         .count(),
     ).toBe(0);
   });

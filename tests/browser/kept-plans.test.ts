@@ -110,7 +110,7 @@ test("what went wrong can be read, copied and cleared", async () => {
       throw new Error("A fault of this test");
     });
   });
-  await pickFromMenu("What went wrong");
+  await pickFromMenu("Trouble report");
   await page.getByText("A fault of this test").waitFor();
   await context.grantPermissions(["clipboard-read", "clipboard-write"]);
   await page.getByRole("button", { name: "Copy", exact: true }).click();
@@ -136,7 +136,7 @@ test("a fault while drawing leaves the plan, its keeping and the other regions w
   });
   await page.setViewportSize({ width: 1300, height: 800 });
   await retitle("Kept all the same");
-  await pickFromMenu("What went wrong");
+  await pickFromMenu("Trouble report");
   await page.getByText("The drawing broke").waitFor();
   await page.keyboard.press("Escape");
   await page.evaluate(() => (Reflect.get(window, "mend") as () => void)());

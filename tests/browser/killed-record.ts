@@ -64,13 +64,13 @@ function entriesOf({ entries = [] }: Awaited<ReturnType<typeof storedPlan>>) {
 async function writeOnAndOn(page: Page, log: Written): Promise<void> {
   try {
     for (;;) {
-      await page.getByRole("button", { name: "Write down ..." }).click();
+      await page.getByRole("button", { name: "Add an entry ..." }).click();
       const dialog = page.getByRole("dialog");
       await dialog.getByLabel("What", { exact: true }).selectOption("note");
       await dialog.getByLabel("Note", { exact: true }).fill(`Entry ${log.made + 1}`);
       // Noted before it is made: a kill may fall between the two.
       log.made += 1;
-      await dialog.getByRole("button", { name: "Write it down" }).click();
+      await dialog.getByRole("button", { name: "Add", exact: true }).click();
       await dialog.waitFor({ state: "detached" });
       await page.locator(".save-state.saved").waitFor();
       log.confirmed = log.made;

@@ -69,7 +69,7 @@ describe("the seed shelf in Chromium", () => {
     await particulars().getByRole("button", { name: "Enter a test" }).click();
     await dialog().getByLabel("Seeds sown").fill("10");
     await dialog().getByLabel("Sprouted", { exact: true }).fill("11");
-    await dialog().getByRole("button", { name: "Keep the test" }).click();
+    await dialog().getByRole("button", { name: "Add the test" }).click();
     await dialog().getByText("Sprouted: got 11, expected at most the 10 seeds sown").waitFor();
     await dialog().getByLabel("Sprouted", { exact: true }).fill("9");
     await dialog().getByLabel("Last count").focus();
@@ -77,7 +77,7 @@ describe("the seed shelf in Chromium", () => {
     await dialog().getByText("10 seeds say little").waitFor();
     expect(await dialog().innerText()).toContain("55 to 100 %");
     expect(await axeFaults(page)).toEqual([]);
-    await dialog().getByRole("button", { name: "Keep the test" }).click();
+    await dialog().getByRole("button", { name: "Add the test" }).click();
     await particulars().getByText("so 55 to 100 %").waitFor();
     expect(await particulars().innerText()).toContain("Treated seed is poison");
   });
@@ -94,10 +94,10 @@ describe("the seed shelf in Chromium", () => {
     const code = dialog().getByLabel("Code", { exact: true });
     await expect.poll(() => code.inputValue()).toMatch(/^AB-26-\d\d$/);
     await code.fill("ab-26");
-    await dialog().getByRole("button", { name: "Put it on the shelf" }).click();
+    await dialog().getByRole("button", { name: "Add the lot" }).click();
     await dialog().getByText("a code no other lot has (AB-26 is taken)").waitFor();
     await code.fill("AB-26-77");
-    await dialog().getByRole("button", { name: "Put it on the shelf" }).click();
+    await dialog().getByRole("button", { name: "Add the lot" }).click();
     await particulars()
       .getByRole("heading", { name: /AB-26-77/ })
       .waitFor();
@@ -140,7 +140,7 @@ describe("the seed shelf in Chromium", () => {
     await dialog().getByLabel("Seed wanted").fill("300 g");
     await dialog().getByText("which is it?").waitFor();
     await dialog().getByLabel("Kept in reserve").fill("500 g");
-    await dialog().getByRole("button", { name: "Keep changes" }).click();
+    await dialog().getByRole("button", { name: "Apply", exact: true }).click();
     const due = list.getByRole("listitem").filter({ hasText: "Anvil Blue" });
     await due.getByText("Less than kept in reserve").waitFor();
     expect(await due.innerText()).toContain("are to be kept");
@@ -205,7 +205,7 @@ describe("the seed shelf in Chromium", () => {
     await dialog().getByLabel("CSV file").setInputFiles(saved);
     await dialog().getByText("1 new; 3 rows cannot be used.").waitFor();
     expect(await axeFaults(page)).toEqual([]);
-    await dialog().getByRole("button", { name: "Take 1 lot" }).click();
+    await dialog().getByRole("button", { name: "Add 1 lot" }).click();
     await line("NEW-1").waitFor();
     expect(await line("NEW-2").count()).toBe(0);
   });

@@ -63,10 +63,10 @@ describe("outlines from a file", () => {
     await dialog().getByLabel("Width of number 2").fill("1 ft");
     await dialog().getByLabel("Width of number 2").press("Enter");
     await dialog().getByLabel("All points become").selectOption("a tree");
-    await dialog().getByRole("button", { name: "Take 6 outlines" }).waitFor();
+    await dialog().getByRole("button", { name: "Add 6 outlines" }).waitFor();
     await dialog().getByLabel("All points become").selectOption("nothing: skipped");
     expect(await axeFaults(page)).toEqual([]);
-    await dialog().getByRole("button", { name: "Take 2 outlines" }).click();
+    await dialog().getByRole("button", { name: "Add 2 outlines" }).click();
     const after = await savedPlan();
     expect(after.surroundings.at(-1)).toMatchObject({ what: "fence", label: "North fence" });
     expect(after.layouts[0]?.beds.at(-1)?.code).toBe("N1");
@@ -89,7 +89,7 @@ describe("outlines from a file", () => {
       .getByText(/lies \d+ km from the site/)
       .first()
       .waitFor();
-    expect(await dialog().getByRole("button", { name: "Take 1 outline" }).isDisabled()).toBe(true);
-    await dialog().getByRole("button", { name: "Leave the plan as it is" }).click();
+    expect(await dialog().getByRole("button", { name: "Add 1 outline" }).isDisabled()).toBe(true);
+    await dialog().getByRole("button", { name: "Cancel", exact: true }).click();
   });
 });

@@ -120,7 +120,7 @@ describe("paper in a thread of its own", () => {
     await page.getByRole("button", { name: "Paper", exact: true }).first().click();
     await dialog().getByText("Letters the program has not").click();
     await dialog().getByText("In use: own.ttf.").waitFor();
-    await dialog().getByRole("button", { name: "Remove it" }).click();
+    await dialog().getByRole("button", { name: "Delete it" }).click();
     await expect.poll(() => dialog().getByText("In use: own.ttf.").count()).toBe(0);
     await dialog().getByRole("button", { name: "Close" }).click();
   });

@@ -90,16 +90,16 @@ describe("paper and files in Chromium", () => {
   });
 
   test("a map of more than 200 sheets is asked about first", async () => {
-    await dialog().getByRole("combobox", { name: "Ratio" }).selectOption("custom");
-    await dialog().getByLabel("One to").fill("1:5");
-    await dialog().getByLabel("One to").press("Enter");
+    await dialog().getByRole("combobox", { name: "Scale" }).selectOption("custom");
+    await dialog().getByLabel("Scale 1 :").fill("1:5");
+    await dialog().getByLabel("Scale 1 :").press("Enter");
     const asked = dialog().getByLabel(/^Yes, print all \d+ sheets of the map$/);
     await asked.waitFor();
     const save = dialog().getByRole("button", { name: /^Save as PDF/ });
     expect(await save.isDisabled()).toBe(true);
     await asked.check();
     await expect.poll(() => save.isEnabled()).toBe(true);
-    await dialog().getByRole("combobox", { name: "Ratio" }).selectOption("suggested");
+    await dialog().getByRole("combobox", { name: "Scale" }).selectOption("suggested");
   });
 
   test("a bought sheet is measured field by field, refused by name, and remembered with the printer", async () => {

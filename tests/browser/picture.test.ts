@@ -196,7 +196,7 @@ describe("the picture under the drawing", () => {
 
   test("removing it is one step that undo takes back", async () => {
     const before = await savedPicture();
-    await panel().getByRole("button", { name: "Remove the picture" }).click();
+    await panel().getByRole("button", { name: "Delete the picture" }).click();
     expect((await savedPlan()).plan.picture).toBeUndefined();
     await page.keyboard.press("Control+z");
     expect(await savedPicture()).toEqual(before);

@@ -72,7 +72,7 @@ const WINDOWS: readonly string[] = [
   "Seed list as CSV",
   "Plan settings",
   "Keys",
-  "What went wrong",
+  "Trouble report",
 ];
 
 /** Makes the plot map and every file for others that this plan has what it takes for. */

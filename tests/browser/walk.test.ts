@@ -182,7 +182,7 @@ describe("a walk without a network", () => {
     await press("Plants: One fewer");
     await press("off-type");
     expect(await sunFaults()).toEqual(NO_FAULTS);
-    await press("Write it down");
+    await press("Add");
     await expect.poll(() => record().innerText()).toContain("Rogued, 8 plants: off-type");
     expect(await walk().innerText()).toContain("2 plants");
     // Too few are left: told at once, on the plot it is about.
@@ -195,7 +195,7 @@ describe("a walk without a network", () => {
     expect(await record().innerText()).toContain("First flower");
     await press("Rogued");
     await walk().getByLabel("Plants", { exact: true }).fill("3");
-    await press("Write it down");
+    await press("Add");
     await expect.poll(() => record().innerText()).toContain("Rogued, 3 plants");
   });
 
@@ -203,10 +203,10 @@ describe("a walk without a network", () => {
     await press(/Type your name once/);
     const dialog = page.getByRole("dialog", { name: "Your name" });
     await dialog.getByLabel("Your name").fill("Mara");
-    await dialog.getByRole("button", { name: "That is me" }).tap();
+    await dialog.getByRole("button", { name: "Apply", exact: true }).tap();
     await press("Note");
     await walk().getByRole("textbox", { name: "Note" }).fill("string is loose");
-    await press("Write it down");
+    await press("Add");
     await expect.poll(() => record().innerText()).toContain("Note: string is loose, Mara");
   });
 
@@ -215,7 +215,7 @@ describe("a walk without a network", () => {
     const jobs = walk().locator(".walk-card");
     await jobs.getByRole("checkbox", { name: /Rogue B03-1/ }).tap();
     await press("Plants: One more");
-    await press("Write it down");
+    await press("Add");
     await expect.poll(() => jobs.innerText()).toMatch(/Rogue B03-1.*done 6 Jul, Mara/);
     await jobs.getByRole("checkbox", { name: /when you see the first flower open/ }).tap();
     await expect.poll(() => jobs.innerText()).toMatch(/begins to flower.*done 6 Jul, Mara/);
@@ -232,12 +232,12 @@ describe("a walk without a network", () => {
     await rogue.tap();
     // It is counted at its plot.
     await expect.poll(() => heading().innerText()).toBe("B02-1");
-    await press("Write it down");
+    await press("Add");
     await expect.poll(() => record().innerText()).toContain("Rogued, Mara");
     await press("More");
     await press("Jobs of the week");
     expect(await rogue.count()).toBe(0);
-    await press("Put away");
+    await press("Close");
   });
 
   test("a stake's code leads to its plot", async () => {
@@ -269,7 +269,7 @@ describe("a walk without a network", () => {
     await expect.poll(() => danger.innerText()).toContain("A01-1 Kettle Dun: not clear");
     expect(await axeFaults(page)).toEqual([]);
     expect(await sunFaults()).toEqual(NO_FAULTS);
-    await press("Place it");
+    await press("Add");
     await expect.poll(() => heading().innerText()).toBe("Common bean found 6 Jul");
     expect(await record().innerText()).toContain("found in flower");
   });
@@ -304,7 +304,7 @@ describe("a walk without a network", () => {
         expect(await sunFaults(), `${theme} ${open ?? "card"}`).toEqual(NO_FAULTS);
         expect(await axeFaults(page), `${theme} ${open ?? "card"}`).toEqual([]);
       }
-      await press("Put away");
+      await press("Close");
     }
     await setTheme("light");
   });
@@ -336,7 +336,7 @@ test("without leave it says so, and a plant is measured from a plot", async () =
     await press("Where I stand");
     await press("Ask the phone where I stand");
     await walk().getByText("was not allowed").waitFor();
-    await press("Put away");
+    await press("Close");
     await press("More");
     await press("A plant flowers here");
     await press("Tomato");
@@ -345,7 +345,7 @@ test("without leave it says so, and a plant is measured from a plot", async () =
     await walk().getByLabel("Distance").press("Enter");
     const danger = walk().getByRole("status").filter({ hasText: "What it endangers" });
     await expect.poll(() => danger.innerText()).toContain("B01-1 Old Ferry");
-    await press("Place it");
+    await press("Add");
     await expect.poll(() => heading().innerText()).toBe("Tomato found 6 Jul");
   } finally {
     await browser.close();

@@ -29,7 +29,7 @@ interface FieldsProps {
   readonly note: string | undefined;
 }
 
-function Fields({ labels, note = "Enter keeps it, Escape lets go." }: FieldsProps) {
+function Fields({ labels, note = "Enter applies it, Escape cancels." }: FieldsProps) {
   const texts = useTypedValues((state) => state.texts);
   const problem = useTypedValues((state) => state.problem);
   const at = useTypedValues((state) => state.at);
@@ -70,7 +70,7 @@ function Fields({ labels, note = "Enter keeps it, Escape lets go." }: FieldsProp
       </div>
       {isCoarsePointer() && (
         <button type="button" onClick={applyTyped}>
-          Keep
+          Apply
         </button>
       )}
       <div id={noteId} className={problem === null ? "typed-note" : "typed-note wrong"}>

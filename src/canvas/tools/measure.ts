@@ -88,7 +88,7 @@ function keep(measurement: Measurement): void {
 }
 
 function barOf(text: string) {
-  return { text, fault: null, actions: [{ label: "Dismiss", act: dismiss }] };
+  return { text, fault: null, actions: [{ label: "Close", act: dismiss }] };
 }
 
 function between(from: End, to: End): Measurement {

@@ -21,7 +21,7 @@ export function acceptFinding(acceptance: Acceptance): Edit {
 /** @param layoutId the layout in which it is no longer accepted */
 export function withdrawAcceptance(finding: string, layoutId: string): Edit {
   return {
-    title: "Take back an acceptance",
+    title: "Reset an accepted finding",
     apply: (plan) => ({
       ...plan,
       accepted: plan.accepted.filter((entry) => !isSame(entry, finding, layoutId)),

@@ -9,6 +9,8 @@ export interface Edit {
   readonly apply: (plan: Plan) => Plan;
   /** What it leaves alone in that plan and why, to be said when it is kept; null for nothing. */
   readonly note?: (plan: Plan) => string | null;
+  /** How far it moves what it moves, metres, where that is all it does. */
+  readonly movedM?: number;
 }
 
 /** The plan with one layout replaced; the same plan when nothing changed. */

@@ -23,7 +23,8 @@ export function moveObjects(
   dy: number,
   title = "Move",
 ): Edit {
-  return reshapeObjects(layoutId, ids, (shape) => moveShape(shape, dx, dy), title);
+  const movedM = Math.hypot(dx, dy);
+  return { ...reshapeObjects(layoutId, ids, (shape) => moveShape(shape, dx, dy), title), movedM };
 }
 
 /** Turns objects about a centre, degrees clockwise; what is locked stays. */

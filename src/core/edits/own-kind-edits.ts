@@ -21,7 +21,7 @@ export function changeOwnKind(kind: OwnKind): Edit {
 /** Removes an own kind; nothing happens while something needs it. */
 export function removeOwnKind(kind: Pick<OwnKind, "id" | "name">): Edit {
   return {
-    title: `Remove the kind ${kind.name}`,
+    title: `Delete the kind ${kind.name}`,
     apply: (plan) =>
       ownKindRefusal(plan, kind) === null
         ? { ...plan, ownKinds: plan.ownKinds.filter(({ id }) => id !== kind.id) }

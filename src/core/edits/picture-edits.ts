@@ -36,7 +36,7 @@ export function changePicture(changes: Changes, title: string): Edit {
 
 export function removePicture(): Edit {
   return {
-    title: "Remove the picture",
+    title: "Delete the picture",
     apply: (plan) => patched<Plan>(plan, { picture: undefined }),
   };
 }

@@ -13,7 +13,7 @@ export function nextPlaceId(plan: Pick<Plan, "storagePlaces">): string {
 /** Adds a place, or puts it in the place of the one with its id. */
 export function putStoragePlace(place: StoragePlace): Edit {
   return {
-    title: `Storage place ${place.name}`,
+    title: `Change the storage place ${place.name}`,
     apply: (plan) => {
       const isKnown = plan.storagePlaces.some(({ id }) => id === place.id);
       const storagePlaces = isKnown
@@ -27,7 +27,7 @@ export function putStoragePlace(place: StoragePlace): Edit {
 /** Removes a place; the stays of lots there go too, and where they lie is then not known. */
 export function removeStoragePlace({ id, name }: Pick<StoragePlace, "id" | "name">): Edit {
   return {
-    title: `Remove the storage place ${name}`,
+    title: `Delete the storage place ${name}`,
     apply: (plan) => {
       const storagePlaces = plan.storagePlaces.filter((place) => place.id !== id);
       if (storagePlaces.length === plan.storagePlaces.length) return plan;

@@ -212,8 +212,12 @@ export function formatMeasured(
     if (isShort && down >= required) continue;
     // Between the requirement and the whole metre above it only finer steps tell that it passes.
     if (!isShort && step === 1 && down < required) continue;
+    // Of a far requirement much is missing where tenths are shown, so none contradicts it.
+    const isNear = step === 1 && measuredM < FAR_M;
     return {
-      measured: shownAs((isShort ? down : Math.max(down, required)) * step, step),
+      measured: isNear
+        ? shownAs(Math.floor(measuredM * 10 + 1e-9) / 10, 0.1)
+        : shownAs((isShort ? down : Math.max(down, required)) * step, step),
       required: shownAs(required * step, step),
       after,
     };

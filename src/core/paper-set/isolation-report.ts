@@ -15,7 +15,7 @@ import { CROSSING_CAUTION } from "../crossing-share/share-words.ts";
 import { seasonsOf } from "../crossing-share/seasons-tried.ts";
 import { seasonsWords } from "../crossing-share/seasons-words.ts";
 import type { Source } from "../kinds/crop.ts";
-import { findSource } from "../kinds/sources.ts";
+import { editionOf, findSource, publisherOf } from "../kinds/sources.ts";
 import { longDate, shortDate } from "../model/day.ts";
 import { type LengthUnit, formatDistance, formatMeasured, formatRequired } from "../model/length.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
@@ -146,9 +146,10 @@ function aboutParent(
 }
 
 /** What the words of the figure leave out: the edition, or the title of what was not seen. */
-function sourceRest({ title, publisher, edition, trust }: Source): string {
-  const named = [title, publisher === "none" ? "" : publisher].filter((part) => part !== "");
-  const dated = edition === "" || edition === "n.d." ? [] : [edition];
+function sourceRest(source: Source): string {
+  const { title, trust } = source;
+  const named = [title, publisherOf(source) ?? ""].filter((part) => part !== "");
+  const dated = [editionOf(source) ?? ""].filter((part) => part !== "");
   if (trust === "seen") return dated.map((part) => `, ${part}`).join("");
   return ` (${[...named, ...dated].join(", ")})`;
 }

@@ -32,7 +32,7 @@ function adviceWords(advice: readonly Advice[], kindName: string): string {
       case "own figure":
         return `your own figure is ${what}`;
       case "from memory":
-        return `${what} are advised (from memory)`;
+        return `a rule of thumb without a published source is ${what}`;
     }
   });
   const text = parts.join("; ");

@@ -40,10 +40,10 @@ export function ArrangeAnswered({ answer, request, onKeep, onAnother }: ArrangeA
           disabled={kept.moved.length + answer.added.length === 0}
           onClick={() => onKeep({ ...kept, added: answer.added })}
         >
-          Keep as a new layout
+          Add as a new layout
         </button>
         <button type="button" onClick={onAnother}>
-          Try another seed number
+          Try another start
         </button>
         {isLeft && stage.kind !== "running" && stage.kind !== "answered" && (
           <button

@@ -103,11 +103,11 @@ function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
           {short.map(({ variety, missing }) => `${variety.name} (${missing})`).join(", ")}
         </label>
       )}
-      <CountField label="Seconds at most" value={settings.seconds} onApply={setSeconds} />
+      <CountField label="Time limit, seconds" value={settings.seconds} onApply={setSeconds} />
       <CountField
-        label="Seed number"
+        label="Start number"
         value={settings.seed}
-        hint="The same number looks the same way again"
+        hint="Where the search starts. The same number gives the same answer again"
         onApply={(seed = 1) => onSet({ ...settings, seed })}
       />
       <p className="dialog-actions">

@@ -23,7 +23,7 @@ export function arrangedWords(answer: ArrangeAnswer): readonly string[] {
           ...rest,
         ]
       : [
-          `${words}, and no move was found that makes fewer. A longer search or another seed number may find one: this is no proof that there is none.`,
+          `${words}, and no move was found that makes fewer. A longer search or another start may find one: this is no proof that there is none.`,
           ...rest,
         ];
   }
@@ -63,7 +63,7 @@ export function rotationWords(before: ArrangedCounts, after: ArrangedCounts): re
     ...(before.kin + after.kin === 0
       ? []
       : [
-          `Plantings that follow hosts of their diseases too soon, or their family within ${ROTATION_YEARS} years where no source names a disease (a wish): ${before.kin} before, ${after.kin} after.`,
+          `Plantings that follow hosts of their diseases too soon, or their family within ${ROTATION_YEARS} years where no source names a disease, which is wished for, not required: ${before.kin} before, ${after.kin} after.`,
         ]),
   ];
 }
@@ -84,7 +84,7 @@ function plantWords(count: number): string {
 
 /** What a proof says of a search's answer; it holds for its places only, and says so. */
 export function proofWords(proof: SlotProof, { conflicts, overlaps }: Trouble): readonly string[] {
-  const places = `Looked at were ${proof.slots} places: where each planting lies, where the search laid it, and even steps along the middle of every bed it fits. What lies between them is not covered.`;
+  const places = `The search considered ${proof.slots} places: where each planting lies, where the search laid it, and even steps along the middle of every bed it fits. What lies between them is not covered.`;
   if (proof.kind === "no-room") {
     return ["Nothing is proven: in these places not every planting has ground of its own.", places];
   }

@@ -45,7 +45,7 @@ export function ArrayDialog({ onClose }: { readonly onClose: () => void }) {
         </p>
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Make the copies
+            Add the copies
           </button>
         </p>
       </form>

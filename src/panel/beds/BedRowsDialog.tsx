@@ -97,7 +97,7 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
         </p>
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Draw the beds
+            Add the beds
           </button>
         </p>
       </form>
@@ -141,7 +141,7 @@ function RowPlaceFields({ rows, onSet }: RowFieldsProps) {
   return (
     <>
       <ChoiceField
-        label="Beds lie"
+        label="Direction of the beds"
         value={rows.direction}
         choices={choicesOf(directionWords)}
         hint="As seen when looking along the first bed."

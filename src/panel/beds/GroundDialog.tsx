@@ -78,7 +78,7 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
         <PlaceFields place={typed} onSet={set} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Place it
+            Add it
           </button>
           <button type="button" onClick={draw}>
             Draw it on the sheet instead

@@ -25,7 +25,7 @@ export function LineUpFields() {
   return (
     <div className="fields">
       <ChoiceField
-        label="Directions of"
+        label="Line up along"
         value={frame}
         choices={frames}
         onPick={setFrame}

@@ -46,7 +46,7 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
         <PlaceFields place={typed} onSet={set} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Draw the bed
+            Add the bed
           </button>
           <CommandButton of={bedRows}>Rows of equal beds ...</CommandButton>
         </p>

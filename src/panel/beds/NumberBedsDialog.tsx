@@ -62,7 +62,7 @@ export function NumberBedsDialog({ onClose }: { readonly onClose: () => void }) 
         <RenamingPreview renaming={renaming} changedBeds={changed.length} />
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={isRefused}>
-            Give the new codes
+            Apply the new codes
           </button>
         </p>
       </form>

@@ -53,7 +53,7 @@ export function RenameObjectDialog({ id, onClose }: RenameObjectDialogProps) {
         />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Rename
+            Apply
           </button>
         </p>
       </form>

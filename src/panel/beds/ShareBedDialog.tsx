@@ -70,7 +70,7 @@ export function ShareBedDialog({
         <SharePreview plan={plan} shared={shared} />
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={!shared.ok}>
-            Place them
+            Add the plantings
           </button>
         </p>
       </form>

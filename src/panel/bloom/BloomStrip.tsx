@@ -21,7 +21,7 @@ export function BloomStrip() {
         <h2 id="bloom-heading" tabIndex={-1}>
           Bloom
         </h2>
-        <p className="region-note">hatched: likely; dashed: at most; barred: with a conflict</p>
+        <p className="region-note">hatched: likely; dashed: earliest to latest; striped: in conflict</p>
         <div className="bloom-actions">
           {isOpen && (
             <>
@@ -40,7 +40,7 @@ export function BloomStrip() {
             Calendar
           </CommandButton>
           <CommandButton of={foldBloom} className="quiet fold" aria-expanded={isOpen}>
-            {isOpen ? "Fold" : "Unfold"}
+            {isOpen ? "Hide" : "Show"}
           </CommandButton>
         </div>
       </header>

@@ -20,8 +20,8 @@ export function coldWords(felt: ColdFelt | null, kindName: string): string {
     );
   }
   return (
-    `Cold felt outdoors here ${until}: ${Math.round(felt.days)} fully effective days, which readies ` +
-    `${percent(felt.share)} of the way; 30 days are half of it (Streck 2003). ${verdictWords(felt)} Bulbs from a store feel ` +
+    `Cold felt outdoors here ${until}: ${Math.round(felt.days)} days that count in full, which meets ` +
+    `${percent(felt.share)} of the cold they need; 30 days meet half (Streck 2003). ${verdictWords(felt)} Bulbs from a store feel ` +
     "the store instead: 5 to 13 °C for 90 to 120 days."
   );
 }

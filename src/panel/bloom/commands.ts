@@ -3,7 +3,7 @@ import { viewNow } from "../state/view-state.ts";
 
 export const foldBloom = {
   id: "bloom",
-  name: "Fold or unfold the bloom strip",
+  name: "Show or hide the bloom strip",
   group: "View",
   run: () => viewNow().toggleBloom(),
 } as const satisfies Command;

@@ -36,10 +36,10 @@ export function PasteKindsDialog({ text, onClose }: PasteKindsDialogProps) {
           <button type="button" onClick={() => paste("copied")}>
             {isAllBuiltIn
               ? `Use the copied figures for all ${names} of this plan`
-              : "Bring the copied kinds along beside them"}
+              : "Add the copied kinds beside them"}
           </button>
           <button type="button" onClick={onClose}>
-            Paste nothing
+            Cancel
           </button>
         </p>
       </div>

@@ -13,7 +13,7 @@ export const gestureKeys: readonly KeySection[] = [
       { key: "Shift + arrows", does: "Move it further" },
       { key: "Space held", does: "Drag the view with any tool" },
       { key: "Enter", does: "Close the outline being drawn" },
-      { key: "Backspace", does: "Take its last corner back" },
+      { key: "Backspace", does: "Delete its last corner" },
       { key: "A number", does: "Type the size of what is being drawn; Tab to the second value" },
       {
         key: "Shift held",
@@ -28,14 +28,14 @@ export const gestureKeys: readonly KeySection[] = [
     keys: [
       { key: "Arrows", does: "Sow or set out a day earlier or later" },
       { key: "Shift + arrows", does: "A week earlier or later" },
-      { key: "Escape", does: "Put it back" },
+      { key: "Escape", does: "Cancel: it goes back" },
     ],
   },
   {
     heading: "In a field",
     keys: [
       { key: "Enter", does: "Apply what is typed" },
-      { key: "Escape", does: "Bring the old value back" },
+      { key: "Escape", does: "Cancel: the old value comes back" },
     ],
   },
 ];

@@ -74,6 +74,6 @@ function DifferenceLine({ difference, sides, onTick }: DifferenceLineProps) {
 function tickText(difference: PlanDifference): string {
   const name = differenceName(difference);
   if (difference.how === "added") return `Add ${name}, which is new there`;
-  if (difference.how === "missing") return `Remove ${name}, which is not there`;
+  if (difference.how === "missing") return `Delete ${name}, which is not there`;
   return `Take ${name} as it is there`;
 }

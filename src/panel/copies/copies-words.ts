@@ -27,7 +27,7 @@ export const copiesWords = {
   there: "There",
   nothing: "nothing",
   clashes: "Two different entries with one id: both are kept",
-  leave: "Leave the plan as it is",
+  leave: "Cancel",
   blocked: "What is ticked does not fit together",
 } as const;
 
@@ -37,8 +37,8 @@ export function entriesText(count: number): string {
 
 export function takeText(entries: number, changes: number): string {
   const changed = changes === 1 ? "1 change" : `${changes} changes`;
-  if (changes === 0) return `Bring in ${entriesText(entries)}`;
-  return entries === 0 ? `Bring in ${changed}` : `Bring in ${entriesText(entries)} and ${changed}`;
+  if (changes === 0) return `Add ${entriesText(entries)}`;
+  return entries === 0 ? `Apply ${changed}` : `Add ${entriesText(entries)} and ${changed}`;
 }
 
 /** `14 entries come in: Mara 9, Joss 4, nobody named 1.` */
@@ -64,7 +64,7 @@ const THINGS: ReadonlyMap<string, string> = new Map([
   ["lots", "lot"],
   ["storagePlaces", "storage place"],
   ["ownKinds", "own kind"],
-  ["surroundings", "surrounding"],
+  ["surroundings", "neighbour or feature"],
   ["earlierCrops", "earlier crop"],
   ["beds", "bed"],
   ["plantings", "planting"],

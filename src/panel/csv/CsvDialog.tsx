@@ -28,7 +28,7 @@ interface CsvDialogProps<List> {
   readonly read: (text: string, fileName: string) => Read<List>;
   /** What the list would do, row by row. */
   readonly Preview: ComponentType<{ readonly list: List }>;
-  /** How many rows would change the plan, as `Take 3 lots`, and the change; null: none would. */
+  /** How many rows would change the plan, as `Add 3 lots`, and the change; null: none would. */
   readonly taking: (list: List) => {
     readonly words: string;
     readonly edit: (title: string) => Edit;
@@ -99,7 +99,7 @@ function Outcome<List>({
       <Preview list={list} />
       <p className="dialog-actions">
         <button type="button" className="primary" disabled={taken === null} onClick={take}>
-          {taken?.words ?? "Nothing to take"}
+          {taken?.words ?? "Nothing to add"}
         </button>
         <button type="button" onClick={onClose}>
           {leaveWords}

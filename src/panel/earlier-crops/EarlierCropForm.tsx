@@ -80,7 +80,7 @@ export function EarlierCropForm({ crop, onClose }: EarlierCropFormProps) {
         )}
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            {crop ? "Keep changes" : "Add to the plan"}
+            {crop ? "Apply" : "Add to the plan"}
           </button>
         </p>
       </form>

@@ -39,10 +39,10 @@ export function EarlierCropsDialog({ onClose }: { readonly onClose: () => void }
                 type="button"
                 onClick={() => {
                   const ids = earlierCrops.map(({ id }) => id);
-                  commit(removeEarlierCrops(ids, `Remove ${cropCount(ids.length)}`));
+                  commit(removeEarlierCrops(ids, `Delete ${cropCount(ids.length)}`));
                 }}
               >
-                Remove all {earlierCrops.length}
+                Delete all {earlierCrops.length}
               </button>
             )}
           </p>
@@ -114,10 +114,10 @@ function CropButtons({ crop, name, onEdit }: CropButtonsProps) {
       <button
         type="button"
         className="link"
-        aria-label={`Remove ${name}`}
-        onClick={() => commit(removeEarlierCrops([crop.id], `Remove ${name}`))}
+        aria-label={`Delete ${name}`}
+        onClick={() => commit(removeEarlierCrops([crop.id], `Delete ${name}`))}
       >
-        Remove
+        Delete
       </button>
     </>
   );

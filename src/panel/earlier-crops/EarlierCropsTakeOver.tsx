@@ -65,8 +65,8 @@ function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProp
   }
   const take = () => {
     const words = cropCount(brought.crops.length);
-    commit(takeOverCrops(brought, `Take ${words} from ${name}`));
-    windowNow().announce(`${words} taken from ${name}.`);
+    commit(takeOverCrops(brought, `Add ${words} from ${name}`));
+    windowNow().announce(`${words} added from ${name}.`);
     onDone();
   };
   return (
@@ -84,11 +84,11 @@ function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProp
           onClick={take}
         >
           {brought.crops.length + brought.marks.length === 0
-            ? "Nothing to take"
-            : `Take ${cropCount(brought.crops.length)}`}
+            ? "Nothing to add"
+            : `Add ${cropCount(brought.crops.length)}`}
         </button>
         <button type="button" onClick={onDone}>
-          Leave it
+          Cancel
         </button>
       </p>
     </>

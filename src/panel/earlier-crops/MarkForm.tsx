@@ -68,7 +68,7 @@ export function MarkForm({ mark, onClose }: MarkFormProps) {
         )}
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            {mark ? "Keep changes" : "Mark the ground"}
+            {mark ? "Apply" : "Add the mark"}
           </button>
         </p>
       </form>

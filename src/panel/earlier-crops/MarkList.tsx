@@ -38,12 +38,12 @@ export function MarkList() {
                 <button
                   type="button"
                   className="link"
-                  aria-label={`Remove the mark ${markName(mark)} on ${place}`}
+                  aria-label={`Delete the mark ${markName(mark)} on ${place}`}
                   onClick={() =>
-                    commit(removeGroundMark(mark.id, `Remove the mark ${markName(mark)}`))
+                    commit(removeGroundMark(mark.id, `Delete the mark ${markName(mark)}`))
                   }
                 >
-                  Remove
+                  Delete
                 </button>
               </li>
             );

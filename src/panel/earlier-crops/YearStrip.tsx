@@ -58,7 +58,7 @@ export function YearStrip() {
         <span className="soft">what stood here, {span}</span>
       )}
       <button type="button" className="quiet fold" aria-expanded={isOpen} onClick={fold}>
-        {isOpen ? "Fold" : "Years"}
+        {isOpen ? "Hide" : "Years"}
       </button>
     </section>
   );

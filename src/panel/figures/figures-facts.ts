@@ -78,8 +78,8 @@ function plants({ population, spacing, landYears }: Kind, unit: LengthUnit): rea
   return [
     ...sourced("Fewest seed plants", population?.viable, String),
     ...sourced("Seed plants to keep a variety", population?.maintenance, String),
-    ...sourced("Apart in the row", spacing?.inRowM, length),
-    ...sourced("Between rows", spacing?.betweenRowsM, length),
+    ...sourced("Spacing in the row", spacing?.inRowM, length),
+    ...sourced("Spacing between rows", spacing?.betweenRowsM, length),
     ...sourced("Ground free of it before", landYears, (years) => counted(years, "year")),
   ];
 }

@@ -1,5 +1,5 @@
 /** A source as a reader would look it up, with how far it is trusted. */
-import { findSource } from "../../core/kinds/sources.ts";
+import { editionOf, findSource, publisherOf } from "../../core/kinds/sources.ts";
 
 export interface SourceWords {
   /** `Title, publisher, edition`; parts that say nothing are left out. */
@@ -11,10 +11,10 @@ export interface SourceWords {
 export function sourceWords(id: string): SourceWords {
   const source = findSource(id);
   if (!source) return { text: id, trust: "unknown source" };
-  const edition = source.edition === "n.d." ? "" : source.edition;
-  const publisher = source.publisher === "none" ? "" : source.publisher;
   return {
-    text: [source.title, publisher, edition].filter((part) => part !== "").join(", "),
+    text: [source.title, publisherOf(source), editionOf(source)]
+      .filter((part) => part !== null)
+      .join(", "),
     trust: source.trust,
   };
 }

@@ -31,10 +31,10 @@ export function AcceptedFindings({ accepted, wording }: AcceptedFindingsProps) {
               <button
                 type="button"
                 className="link"
-                aria-label={`Take back: ${title}`}
+                aria-label={`Reset: ${title}`}
                 onClick={() => commit(withdrawAcceptance(finding.id, layoutId))}
               >
-                Take back
+                Reset
               </button>
             </li>
           );

@@ -3,7 +3,8 @@ import type { Severity } from "../../core/checks/finding.ts";
 import { severitySign } from "../../core/checks/wording.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useShownResult } from "../state/use-shown-plan.ts";
-import { countWord, countsOf } from "./findings-words.ts";
+import { countWord } from "../../core/words/deed-words.ts";
+import { countsOf } from "./findings-words.ts";
 import { useFindingsState } from "./findings-state.ts";
 
 const SEVERITIES: readonly Severity[] = ["conflict", "caution", "unknown"];

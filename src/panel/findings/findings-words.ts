@@ -2,6 +2,7 @@
 import type { Severity } from "../../core/checks/finding.ts";
 import type { Finding } from "../../core/checks/all-checks.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
+import { countWord } from "../../core/words/deed-words.ts";
 import { type IsolationPair, countPairs } from "../../core/checks/isolation-pair.ts";
 
 const counted = new WeakMap<readonly Finding[], Readonly<Record<Severity, number>>>();
@@ -23,11 +24,6 @@ export function waysOutOf(title: string): string {
   return `Ways out: ${title}`;
 }
 
-/** `3 conflicts`, `1 caution`, `0 unknowns`. */
-export function countWord(count: number, severity: Severity): string {
-  return plural(count, severity) ?? `0 ${severity}s`;
-}
-
 /** `Wild carrot by the road: only a rule of thumb keeps blooms apart`; without a cause the check alone. */
 export function groupTitle(checkTitle: string, cause: string | null): string {
   if (cause === null) return checkTitle;
@@ -44,18 +40,12 @@ export function newsWords(cleared: number, fresh: number): string {
 
 /** `2 conflicts, 1 caution, 1 unknown`; `none` when all are 0. */
 export function countWords(counts: Readonly<Record<Severity, number>>): string {
-  const parts = [
-    plural(counts.conflict, "conflict"),
-    plural(counts.caution, "caution"),
-    plural(counts.unknown, "unknown"),
-  ].filter((part) => part !== null);
-  return parts.length === 0 ? "none" : parts.join(", ");
+  const parts = SEVERITIES.filter((severity) => counts[severity] > 0);
+  if (parts.length === 0) return "none";
+  return parts.map((severity) => countWord(counts[severity], severity)).join(", ");
 }
 
-function plural(count: number, word: string): string | null {
-  if (count === 0) return null;
-  return count === 1 ? `1 ${word}` : `${count} ${word}s`;
-}
+const SEVERITIES = ["conflict", "caution", "unknown"] as const;
 
 /**
  * What the absence of conflicts rests on. `pairs` are those that distance does not clear; time

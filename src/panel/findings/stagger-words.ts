@@ -41,7 +41,7 @@ function shrinkWords({ startShift, bloomShift, counted }: StaggerOffer): string 
 export function offersNote(offers: readonly StaggerOffer[]): string {
   const isInDays = offers.some((offer) => offer.counted === "days");
   return isInDays
-    ? "Apart in time alone: a late spring can undo it. And bloom counted in days is optimistic: truly it moves less than the sowing, in maize sown in May 9 days for 14. Leave more days than these."
+    ? "Apart in time alone: a late spring can undo it. Bloom moves less than sowing does: maize sown in May 14 days later silks about 9 days later. Leave more days than these."
     : "Apart in time alone: a late spring can undo it.";
 }
 

@@ -24,8 +24,8 @@ export const grownWords = {
     on === undefined ? "What can still be done" : `What can still be done on ${shortDate(on)}`,
   none: "Nothing that can still be done that day clears it: no cover counts once flowers may have opened, and what has flowered cannot be cut before bloom.",
   gone: "This finding is no longer there.",
-  write: "Done: write it down",
-  doIt: "Do it",
+  write: "Add as done",
+  doIt: "Apply",
   close: "Close",
 } as const;
 

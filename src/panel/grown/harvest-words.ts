@@ -17,10 +17,10 @@ export const harvestWords = {
   noSources: "No pollen source of its crossing group stands within twice these distances.",
   more: (count: number) => `${count} more lie within that reach.`,
   notObserved: "Not observed",
-  keep: "Put it on the shelf",
+  keep: "Add the lot",
   shelf: (code: string) => `${code} is on the shelf.`,
   earlier: (codes: string) => `Already on the shelf from this plot: ${codes}.`,
-  take: (grams: number, code: string) => `Put ${grams} g more to lot ${code}`,
+  take: (grams: number, code: string) => `Add ${grams} g to lot ${code}`,
   report: "Isolation report (PDF)",
   made: (name: string) => `${name} made.`,
 } as const;

@@ -19,8 +19,8 @@ export const learnWords = {
   off: "Off by",
   seasons: "Seasons held",
   looking: "Looking through the plans kept in this browser ...",
-  keep: "Keep the days seen",
-  take: "Take as its own range",
+  keep: "Add the days seen",
+  take: "Apply as its own range",
   done: "Kept with the variety.",
   nothing: "No start is known, so no days can be counted.",
 } as const;

@@ -44,7 +44,7 @@ export function Notices() {
             <p>And {problems.length - FIRST_PROBLEMS} more places.</p>
           )}
           <button type="button" onClick={putAway}>
-            Put away
+            Close
           </button>
         </div>
       )}
@@ -52,7 +52,7 @@ export function Notices() {
         <div className="notice" role="status">
           <p>{notice}</p>
           <button type="button" onClick={putAway}>
-            Put away
+            Close
           </button>
         </div>
       )}

@@ -54,7 +54,7 @@ export const keepingCommands = [
 ] as const satisfies readonly Command[];
 
 export const whatWentWrong = opening(diagnosticsDialog, {
-  name: "What went wrong",
+  name: "Trouble report",
   group: "Help",
   also: "errors fault",
 });

@@ -57,7 +57,7 @@ export function OwnKindBotany({ own, onChange }: OwnKindPartProps) {
       />
       {species.length > 0 && (
         <ChoiceField
-          label="Of the species"
+          label="Species"
           value={species.find(({ value }) => value === ownSpecies)?.value ?? ANOTHER}
           choices={[{ value: ANOTHER, label: "another one" }, ...species]}
           onPick={(picked) => onChange({ species: picked === ANOTHER ? undefined : picked })}

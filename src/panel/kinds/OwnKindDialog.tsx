@@ -54,7 +54,7 @@ export function OwnKindDialog({ start, onKept, onClose }: OwnKindDialogProps) {
         )}
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            {isThere ? "Keep changes" : "Add to the plan"}
+            {isThere ? "Apply" : "Add to the plan"}
           </button>
         </p>
       </form>

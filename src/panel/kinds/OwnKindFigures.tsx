@@ -35,7 +35,7 @@ export function OwnKindFigures({ own, onChange }: OwnKindPartProps) {
         />
       ))}
       <TextField
-        label="Where it is from"
+        label="Source"
         value={own.source ?? ""}
         placeholder="a book, a neighbour, own trials"
         isWide
@@ -92,7 +92,7 @@ function OwnKindPlants({ own, onChange }: OwnKindPartProps) {
     <>
       <h3 className="field-part">Plants</h3>
       <LengthField
-        label="Apart in the row"
+        label="Spacing in the row"
         value={own.inRowM}
         placeholder={shown(usual?.spacing?.inRowM.value)}
         isSize
@@ -101,7 +101,7 @@ function OwnKindPlants({ own, onChange }: OwnKindPartProps) {
         hint="Both spacings are needed for the number of plants."
       />
       <LengthField
-        label="Between rows"
+        label="Spacing between rows"
         value={own.betweenRowsM}
         placeholder={shown(usual?.spacing?.betweenRowsM.value)}
         isSize

@@ -82,10 +82,10 @@ function OwnKindList({ onEdit }: { readonly onEdit: (own: OwnKind) => void }) {
             <button
               type="button"
               className="link"
-              aria-label={`Remove ${own.name}`}
+              aria-label={`Delete ${own.name}`}
               onClick={() => remove(own)}
             >
-              Remove
+              Delete
             </button>
           </li>
         ))}

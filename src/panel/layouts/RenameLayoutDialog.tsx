@@ -36,7 +36,7 @@ export function RenameLayoutDialog({ id, onClose }: RenameLayoutDialogProps) {
         <TextField label="Name" value={name} isWide onApply={apply} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Rename
+            Apply
           </button>
         </p>
       </form>

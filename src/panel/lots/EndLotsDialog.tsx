@@ -21,16 +21,22 @@ export function EndLotsDialog({ ids, as, onClose }: EndLotsDialogProps) {
   const what = lots.length === 1 ? (lots[0]?.code ?? "") : `${lots.length} lots`;
   const end = () => {
     const discardedBecause = as === "discarded" && reason !== "" ? reason : undefined;
-    commit(changeLots(ids, { state: as, discardedBecause }, `${what} ${as}`));
+    commit(
+      changeLots(
+        ids,
+        { state: as, discardedBecause },
+        as === "discarded" ? `${what} thrown away` : `${what} used up`,
+      ),
+    );
     onClose();
   };
   const isTreated = lots.some(({ treated }) => treated === true);
   return (
-    <Dialog title={as === "discarded" ? `Discard ${what}` : `${what} used up`} onClose={onClose}>
+    <Dialog title={as === "discarded" ? `${what} thrown away` : `${what} used up`} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(end)}>
         <p>
           {as === "discarded"
-            ? "It stays in the list as discarded, with why."
+            ? "It stays in the list as thrown away, with why."
             : "It stays in the list, so that the line of seed can be followed."}
         </p>
         {as === "discarded" && (
@@ -55,7 +61,7 @@ export function EndLotsDialog({ ids, as, onClose }: EndLotsDialogProps) {
         )}
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            {as === "discarded" ? "Discard" : "It is used up"}
+            Apply
           </button>
         </p>
       </form>

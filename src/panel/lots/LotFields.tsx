@@ -43,7 +43,7 @@ export function LotFields({ lot, kind }: LotFieldsProps) {
       <ValueField
         label="Harvest year"
         value={lot.harvestYear}
-        onApply={(harvestYear) => change({ harvestYear }, "Harvest year")}
+        onApply={(harvestYear) => change({ harvestYear }, "Change the harvest year")}
       />
       <AmountFields lot={lot} kind={kind} onChange={change} />
       <LotOrigin
@@ -81,7 +81,7 @@ function AmountFields({ lot, kind, onChange }: LotFieldsProps & { readonly onCha
         label="Seeds in a gram"
         value={lot.seedsPerGram}
         placeholder={kind?.seedsPerGram ? `${kind.seedsPerGram.value} (kind)` : "not known"}
-        onApply={(seedsPerGram) => onChange({ seedsPerGram }, "Seeds in a gram")}
+        onApply={(seedsPerGram) => onChange({ seedsPerGram }, "Change seeds per gram")}
       />
     </>
   );

@@ -69,10 +69,10 @@ function TestLine({ lot, test, kind }: LotTestsProps & { readonly test: Germinat
         <button
           type="button"
           className="link"
-          aria-label={`Remove ${name}`}
-          onClick={() => commit(removeTest(lot.id, test.id, `Remove ${name}`))}
+          aria-label={`Delete ${name}`}
+          onClick={() => commit(removeTest(lot.id, test.id, `Delete ${name}`))}
         >
-          Remove
+          Delete
         </button>
       </p>
     </li>

@@ -66,7 +66,7 @@ function StateLine({ lot }: { readonly lot: Lot }) {
     return (
       <>
         <p>
-          <b>{lot.state === "discarded" ? "Discarded" : "Used up"}</b>
+          <b>{lot.state === "discarded" ? "Thrown away" : "Used up"}</b>
           {lot.discardedBecause === undefined ? "" : `: ${lot.discardedBecause}`}.
         </p>
         <p className="offers">
@@ -102,7 +102,7 @@ function StateLine({ lot }: { readonly lot: Lot }) {
           type="button"
           onClick={() => endLotsDialog.open({ ids: [lot.id], as: "discarded" })}
         >
-          Discard
+          Thrown away
         </button>
         <DeleteButton lot={lot} />
       </p>

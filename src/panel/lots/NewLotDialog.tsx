@@ -73,7 +73,7 @@ export function NewLotDialog({ varietyId, onClose }: NewLotDialogProps) {
         <FormProblem problem={problem} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Put it on the shelf
+            Add the lot
           </button>
           <button type="button" onClick={() => keep(true)}>
             Add and type the next

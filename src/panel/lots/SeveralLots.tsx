@@ -43,7 +43,7 @@ export function SeveralLots({ lots }: { readonly lots: readonly Lot[] }) {
           Used up
         </button>
         <button type="button" onClick={() => endLotsDialog.open({ ids, as: "discarded" })}>
-          Discard
+          Thrown away
         </button>
         <button type="button" onClick={() => treat(true)}>
           They are treated

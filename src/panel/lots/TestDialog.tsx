@@ -64,7 +64,7 @@ export function TestDialog({ lotId, testId, onClose }: TestDialogProps) {
         <FormProblem problem={problem} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            {existing ? "Keep changes" : "Keep the test"}
+            {existing ? "Apply" : "Add the test"}
           </button>
         </p>
       </form>

@@ -57,8 +57,8 @@ export function OutlineImportChoices({ fileName, traces, onDone }: OutlineImport
     <>
       <p>{positionWords(plan, traces)}</p>
       <LengthField
-        label="Let corners go that lie within"
-        hint="Of the outline without them. 0 keeps every corner."
+        label="Simplify: drop corners closer than"
+        hint="To the outline without them. 0 keeps every corner."
         value={toleranceM}
         onApply={(metres) => {
           setTolerance(metres);
@@ -104,7 +104,7 @@ function TakeThem({ count, problems, onTake, onDone }: TakeThemProps) {
           {takeOutlinesWords(count)}
         </button>
         <button type="button" onClick={onDone}>
-          Leave the plan as it is
+          Cancel
         </button>
       </p>
     </>

@@ -49,5 +49,5 @@ export function positionWords(plan: Plan, traces: readonly Trace[]): string {
 
 export function takeOutlinesWords(count: number): string {
   if (count === 0) return "Nothing to take";
-  return count === 1 ? "Take 1 outline" : `Take ${count} outlines`;
+  return count === 1 ? "Add 1 outline" : `Add ${count} outlines`;
 }

@@ -48,7 +48,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
         {format.followsReading === true && plan.entries.length > 0 && <ReadingSwitch />}
         {format.needs === "canvas" && (
           <ChoiceField
-            label="Dots an inch"
+            label="Resolution, dots per inch"
             value={dots}
             choices={RESOLUTIONS.map((value) => ({ value, label: value }))}
             onPick={setDots}

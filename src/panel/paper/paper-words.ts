@@ -5,7 +5,7 @@ export function pagesText(count: number): string {
   return count === 1 ? "1 page" : `${count} pages`;
 }
 
-/** How many sheets the map takes at the ratio chosen. */
+/** How many sheets the map takes at the scale chosen. */
 export function sheetsText(count: number): string {
   return count === 1 ? "The map fits one sheet." : `The map takes ${count} sheets that overlap.`;
 }
@@ -15,13 +15,13 @@ export const paperWords = {
   parts: "What is printed",
   cards: "Bed cards on a page",
   paper: "Paper",
-  lying: "Lying",
-  ratio: "Ratio",
-  another: "another ratio",
-  oneTo: "One to",
+  lying: "Orientation",
+  ratio: "Scale",
+  another: "another scale",
+  oneTo: "Scale 1 :",
   suggested: (ratio: string) => `${ratio}, as suggested`,
   tooMany: (count: number) =>
-    `The map would take ${count} sheets: most likely the ratio is mistyped. Choose a coarser one.`,
+    `The map would take ${count} sheets: most likely the scale is mistyped. Choose a coarser one.`,
   many: (count: number) => `Yes, print all ${count} sheets of the map`,
   stakes: "Stake labels: sheet and printer",
   packets: "Packet labels: sheet and printer",
@@ -58,7 +58,7 @@ export const faceWords = {
   hint: "Names in scripts other than Latin, Greek and Cyrillic need a face of your own: a TrueType or OpenType file. It is kept on this device and used where the program's own has no letter.",
   label: "Face (TTF, OTF)",
   kept: (name: string) => `In use: ${name}.`,
-  remove: "Remove it",
+  remove: "Delete it",
   trying: "Trying the face ...",
   refused: (name: string, reason: string) => `${name}: ${reason}.`,
   unread: "it cannot be read (moved, deleted or not permitted)",

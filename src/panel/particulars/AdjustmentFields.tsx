@@ -56,7 +56,7 @@ export function AdjustmentFields({
         <p key={id} className="field-hint">
           {id} is recorded here but not offered to this kind, so it changes nothing.{" "}
           <button type="button" className="link" onClick={() => set(id, null)}>
-            Take it away
+            Delete
           </button>
         </p>
       ))}

@@ -53,10 +53,10 @@ export function CornerFields({ outline, onApply }: CornerFieldsProps) {
               <button
                 type="button"
                 className="link"
-                aria-label={`Remove corner ${index + 1}`}
+                aria-label={`Delete corner ${index + 1}`}
                 onClick={() => setReason(applied(removeCorner(outline, index)))}
               >
-                Remove
+                Delete
               </button>
             </div>
           </li>

@@ -64,7 +64,7 @@ function OpacityField({ opacity }: { readonly opacity: number }) {
     if (planNow().previewing) commit(fade(text));
   };
   return (
-    <Field label="Strength" parts={parts}>
+    <Field label="Opacity" parts={parts}>
       <input
         {...parts.control}
         type="range"

@@ -68,7 +68,7 @@ function LaidPicture({ picture }: { readonly picture: Picture }) {
         label="Printed on plot maps too, unless hidden"
         isOn={picture.isPrinted === true}
         onSet={(isPrinted) =>
-          set({ isPrinted }, isPrinted ? "Print the picture" : "Leave the picture off paper")
+          set({ isPrinted }, isPrinted ? "Print the picture" : "Keep the picture off paper")
         }
       />
       <CheckField
@@ -107,7 +107,7 @@ function PictureActions() {
         Move it by dragging
       </button>
       <button type="button" onClick={remove}>
-        Remove the picture
+        Delete the picture
       </button>
     </p>
   );

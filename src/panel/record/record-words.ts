@@ -65,8 +65,8 @@ export function nameOfEntry(entry: Entry): string {
 export const recordWords = {
   heading: "Field record",
   none: "Nothing is written down yet.",
-  add: "Write down ...",
-  addTitle: (plot: string) => `Write down for ${plot}`,
+  add: "Add an entry ...",
+  addTitle: (plot: string) => `Add an entry for ${plot}`,
   correctTitle: (plot: string) => `Correct an entry of ${plot}`,
   correct: "Correct",
   strike: "Strike out",
@@ -84,9 +84,9 @@ export const recordWords = {
   note: "Note",
   who: "Your name",
   whoHint: "Goes with what you write down; kept on this device",
-  keep: "Write it down",
-  keepName: "That is me",
-  keepCorrection: "Keep the correction",
+  keep: "Add",
+  keepName: "Apply",
+  keepCorrection: "Apply",
   correctionHint:
     "The entry stays in the record with its correction beside it, so that copies on other phones can be brought together.",
 } as const;

@@ -65,11 +65,11 @@ export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {
         <Frosts site={site} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Keep the climate
+            Apply
           </button>
           {site.climate && (
-            <button type="button" onClick={() => keepClimate(undefined, "Take the climate away")}>
-              Take the climate away
+            <button type="button" onClick={() => keepClimate(undefined, "Delete the climate")}>
+              Delete the climate
             </button>
           )}
         </p>

@@ -54,7 +54,7 @@ export function ClimateRecord({ days, unit, onRead }: ClimateRecordProps) {
         </label>
         {days && (
           <button type="button" onClick={() => onRead(undefined)}>
-            Take the record away
+            Delete the record
           </button>
         )}
       </p>

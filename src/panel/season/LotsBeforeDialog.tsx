@@ -98,7 +98,7 @@ function TakeThem({ plan, before, onClose }: TakeThemProps) {
   const words = lotsBeforeWords(brought, plan, before);
   const count = counted(brought.lots.length, "lot", "lots");
   const take = () => {
-    commit(takeLots(brought, `Take over ${count} of season ${before.season.name}`));
+    commit(takeLots(brought, `Add ${count} of season ${before.season.name}`));
     onClose();
   };
   return (
@@ -109,7 +109,7 @@ function TakeThem({ plan, before, onClose }: TakeThemProps) {
       {brought.lots.length > 0 && (
         <p className="dialog-actions">
           <button type="button" className="primary" onClick={take}>
-            {`Take over ${count}`}
+            {`Add ${count}`}
           </button>
         </p>
       )}

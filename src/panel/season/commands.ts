@@ -38,7 +38,7 @@ export const startNextSeason = opening(nextSeasonDialog, {
 });
 
 export const lotsBefore = opening(lotsBeforeDialog, {
-  name: "Take over lots of the season before ...",
+  name: "Add lots of the season before ...",
   group: "Plan",
   also: "harvest last year seed shelf",
   whyNot: ({ plan }) => (plan.cameFrom ? null : "This plan was not started from the season before"),

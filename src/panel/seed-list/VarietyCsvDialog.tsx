@@ -36,7 +36,7 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
       read={read}
       Preview={Preview}
       taking={taking}
-      leaveWords="Leave the seed list as it is"
+      leaveWords="Cancel"
       onClose={onClose}
     />
   );

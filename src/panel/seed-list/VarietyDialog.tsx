@@ -144,7 +144,7 @@ function VarietyActions({ existing, isSeries, onKeep, onClose }: VarietyActionsP
     return (
       <p className="dialog-actions">
         <button type="submit" className="primary">
-          Keep changes
+          Apply
         </button>
         <RemoveVariety variety={existing} onClose={onClose} />
       </p>

@@ -15,5 +15,5 @@ export function rowEffect({ change, columns }: Pick<AcceptedRow, "change" | "col
 
 /** `Take 1 variety` or `Take 12 varieties`. */
 export function takeWords(count: number): string {
-  return count === 1 ? "Take 1 variety" : `Take ${count} varieties`;
+  return count === 1 ? "Add 1 variety" : `Add ${count} varieties`;
 }

@@ -34,7 +34,7 @@ export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
       read={read}
       Preview={Preview}
       taking={taking}
-      leaveWords="Leave the shelf as it is"
+      leaveWords="Cancel"
       onClose={onClose}
     />
   );
@@ -70,7 +70,7 @@ function taking({ accepted, newPlaces }: LotList) {
   const lots = rowsToTake(accepted).map(({ lot }) => lot);
   if (lots.length === 0) return null;
   return {
-    words: lots.length === 1 ? "Take 1 lot" : `Take ${lots.length} lots`,
+    words: lots.length === 1 ? "Add 1 lot" : `Add ${lots.length} lots`,
     edit: (title: string): Edit => {
       const steps = [...newPlaces.map(putStoragePlace), putLots(lots, title)];
       return { title, apply: (before) => steps.reduce((plan, step) => step.apply(plan), before) };

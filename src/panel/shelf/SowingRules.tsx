@@ -9,7 +9,7 @@ export function SowingRules() {
   const { plan } = useKept();
   const { sowing = {} } = plan;
   const set = (changes: NonNullable<Plan["sowing"]>) => {
-    commit(changePlan({ sowing: { ...sowing, ...changes } }, "How much is sown"));
+    commit(changePlan({ sowing: { ...sowing, ...changes } }, "Change how much is sown"));
     return null;
   };
   const percent = (value: number | undefined) =>

@@ -104,7 +104,7 @@ function SeasonQuestion({ plan, next, onSet, onDone }: SeasonQuestionProps) {
           </button>
         ))}
         <button type="button" className="quiet" onClick={onDone}>
-          Leave the season
+          Cancel
         </button>
       </p>
     </div>
@@ -130,11 +130,11 @@ function EndsBefore({ plan, next, onSet, onDone }: SeasonQuestionProps) {
       <p className="dialog-actions">
         {isFitting && (
           <button type="button" className="primary" onClick={() => onSet(other)}>
-            {`Take ${seasonDays({ ...next, ...other })}`}
+            {`Apply ${seasonDays({ ...next, ...other })}`}
           </button>
         )}
         <button type="button" className="quiet" onClick={onDone}>
-          Leave the season
+          Cancel
         </button>
       </p>
     </div>

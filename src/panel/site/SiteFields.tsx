@@ -32,8 +32,8 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
         onApply={(text) => nameProblem(text) ?? set({ name: text.trim() }, "Rename the site")}
       />
       <TurnField
-        label="Bearing of up"
-        hint="Where the sheet's top points, degrees clockwise from north."
+        label="Compass direction at the top"
+        hint="Degrees clockwise from north; 0 where north is at the top of the sheet."
         value={site.upBearingDeg}
         onApply={(upBearingDeg) => {
           set({ upBearingDeg }, "Turn the north arrow");

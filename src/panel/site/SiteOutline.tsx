@@ -38,18 +38,18 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
             <button
               type="button"
               className="link"
-              onClick={() => commit(setSiteOutline(around, "Lay the site's edge"))}
+              onClick={() => commit(setSiteOutline(around, "Draw the site's edge"))}
             >
-              Lay it around what is drawn
+              Add it around what is drawn
             </button>
           )}{" "}
           {outline && (
             <button
               type="button"
               className="link"
-              onClick={() => commit(setSiteOutline(undefined, "Remove the site's edge"))}
+              onClick={() => commit(setSiteOutline(undefined, "Delete the site's edge"))}
             >
-              Remove
+              Delete
             </button>
           )}
         </span>

@@ -51,7 +51,7 @@ export function answersFor(plan: Plan, next: Plan["season"]): readonly SeasonAns
   const by = `${counted(Math.abs(years), "year", "years")} ${years < 0 ? "back" : "on"}`;
   const move: SeasonAnswer = { dates: "move", label: `Move all dates ${by}` };
   const keep: SeasonAnswer = { dates: "keep", label: "Keep them as they are" };
-  const drop: SeasonAnswer = { dates: "drop", label: "Take all dates out" };
+  const drop: SeasonAnswer = { dates: "drop", label: "Clear all dates" };
   if (years === 0) return [keep, drop];
   return datesLeftBehind(plan, next) === 0 ? [keep, move, drop] : [move, keep, drop];
 }

@@ -36,7 +36,7 @@ export function countedObjects({ beds, plantings, surroundings }: SelectedObject
   return [
     counted(beds.length, "bed", "beds"),
     counted(plantings.length, "planting", "plantings"),
-    counted(surroundings.length, "surrounding", "surroundings"),
+    counted(surroundings.length, "neighbour or feature", "neighbours and features"),
   ]
     .filter((part) => part !== "")
     .join(", ");

@@ -91,7 +91,7 @@ function PlaceActions({ isNew, onLeave }: Pick<PlaceFormProps, "isNew" | "onLeav
   return (
     <p className="dialog-actions">
       <button type="submit" className="primary">
-        {isNew ? "Add the place" : "Keep changes"}
+        {isNew ? "Add the place" : "Apply"}
       </button>
       <button type="button" onClick={onLeave}>
         Back to the places
@@ -155,7 +155,7 @@ function ConditionFields({ condition, isOnly, onSet, onRemove }: ConditionFields
       )}
       <p>
         <button type="button" className="link" onClick={onRemove}>
-          Remove this part of the year
+          Delete this part of the year
         </button>
       </p>
     </fieldset>

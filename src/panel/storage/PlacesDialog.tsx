@@ -88,10 +88,10 @@ function PlaceLine({ place, onOpen }: PlaceLineProps) {
         <button
           type="button"
           className="link"
-          aria-label={`Remove ${place.name}`}
+          aria-label={`Delete ${place.name}`}
           onClick={() => commit(removeStoragePlace(place))}
         >
-          Remove
+          Delete
         </button>
       </div>
     </li>

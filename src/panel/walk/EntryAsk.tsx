@@ -44,7 +44,7 @@ export function EntryAsk({ stop, what, on, onClose }: EntryAskProps) {
       <FormProblem problem={form.problem} />
       <div className="walk-pair">
         <button type="button" onClick={onClose}>
-          {words.putAway}
+          {words.cancel}
         </button>
         <button type="submit" className="primary">
           {words.write}

@@ -49,7 +49,7 @@ export function PositionSheet({ walk, onClose }: PositionSheetProps) {
       ))}
       <div className="walk-pair">
         <button type="button" onClick={onClose}>
-          {walkWords.putAway}
+          {walkWords.close}
         </button>
         <button
           type="button"

@@ -50,7 +50,7 @@ export function SourceSheet({ walk, onClose }: SourceSheetProps) {
       )}
       {kind === null && (
         <button type="button" onClick={onClose}>
-          {walkWords.putAway}
+          {walkWords.cancel}
         </button>
       )}
     </div>
@@ -130,7 +130,7 @@ function PlaceAndTell({ walk, kind, onClose, onKind }: PlaceAndTellProps) {
       {found ? <Danger walk={walk} found={found} /> : <p>{words.needsPlace}</p>}
       <div className="walk-pair">
         <button type="button" onClick={onClose}>
-          {walkWords.putAway}
+          {walkWords.cancel}
         </button>
         <button
           type="button"

@@ -76,7 +76,7 @@ export function PlotList({ walk, onSheet }: WalkMoreProps) {
         </button>
       ))}
       <button type="button" onClick={() => onSheet(null)}>
-        {words.putAway}
+        {words.close}
       </button>
     </div>
   );

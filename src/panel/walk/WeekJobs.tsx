@@ -44,7 +44,7 @@ export function WeekJobs({ walk, onSheet }: WeekJobsProps) {
         </div>
       ))}
       <button type="button" onClick={() => onSheet(null)}>
-        {words.putAway}
+        {words.close}
       </button>
     </div>
   );

@@ -40,7 +40,7 @@ export const positionWords = {
   direction: "Towards",
   danger: "What it endangers",
   nothing: "Nothing here that crosses with it stands nearer than it needs.",
-  put: "Place it",
+  put: "Add",
   needsPlace: "Ask the phone for the position, or pick a plot to measure from",
   foundLabel: (kind: string, day: string) => `${kind} found ${day}`,
   correct: "Correct the place by",

@@ -29,8 +29,9 @@ export const walkWords = {
   scan: "Scan",
   more: "More",
   less: "Less",
-  write: "Write it down",
-  putAway: "Put away",
+  write: "Add",
+  cancel: "Cancel",
+  close: "Close",
   due: "Due",
   older: (count: number) =>
     count === 1

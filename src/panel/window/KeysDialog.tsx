@@ -59,7 +59,7 @@ export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
         <CommandButton of={commandList}>All commands</CommandButton>
         {hasOwn && (
           <button type="button" onClick={() => useOwnKeys.getState().forgetKeys()}>
-            Put all keys back
+            Reset all keys
           </button>
         )}
       </p>

@@ -7,15 +7,16 @@ import { create } from "zustand";
 import { type CheckedLayout, checkLayout } from "../../core/checks/checked-layout.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
-import { codeChanges } from "../../core/beds/codes.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import { type Patch, applyPatch, difference } from "../../core/edits/patch.ts";
 import { emptyPlan } from "../../core/model/empty-plan.ts";
 import { layoutOf, openingLayoutId } from "../../core/model/layouts.ts";
 import { idsOnSheet } from "../../core/model/collections.ts";
 import type { Plan } from "../../core/model/plan.ts";
+import { deedWords } from "../../core/words/deed-words.ts";
 import { useWindowStore, windowAtStart } from "../window/window-store.ts";
 import { type Reading, type Readings, readings } from "./reading.ts";
+import { keptWords, travelWords } from "./spoken.ts";
 
 /** Steps kept for undo. */
 export const HISTORY_DEPTH = 500;
@@ -129,11 +130,6 @@ function selectStillThere(shown: Plan, layoutId: string): void {
   if (kept.length < selection.length) select(kept);
 }
 
-function findingsSpoken(result: CheckResult): string {
-  const conflicts = result.findings.filter((finding) => finding.severity === "conflict").length;
-  return conflicts === 1 ? "1 conflict" : `${conflicts} conflicts`;
-}
-
 interface Travelled {
   readonly step: HistoryStep;
   readonly now: Readings;
@@ -155,18 +151,6 @@ function travelled(state: PlanState, direction: "back" | "forward"): Travelled |
   };
 }
 
-/** What is said when an edit has been kept: what it did, codes it changed, conflicts left. */
-function keptWords(
-  { title }: Edit,
-  note: string | null,
-  before: CheckedLayout,
-  { kept, grown }: Readings,
-): string {
-  const codes = codeChanges(before.layout, kept.layout).slice(0, 3);
-  const said = [title, ...(note === null ? [] : [note]), ...codes];
-  return [...said, `${findingsSpoken((grown ?? kept).result)}.`].join(". ");
-}
-
 const announce = (text: string) => useWindowStore.getState().announce(text);
 
 type Set = (change: Partial<PlanState>) => void;
@@ -177,7 +161,7 @@ function putBackTrial(set: Set, state: PlanState, isSaid: boolean): void {
   const { previewing } = state;
   if (previewing?.by !== "trial") return;
   set(keptAs(state));
-  if (isSaid) announce(`Put back: ${previewing.edit.title}.`);
+  if (isSaid) announce(`${deedWords.tryCancelled(previewing.edit.title)}.`);
 }
 
 /** Keeps an edit, whoever asks. */
@@ -224,8 +208,7 @@ function travel(set: Set, get: Get, direction: "back" | "forward"): void {
   const { step, now, history } = next;
   selectStillThere(now.kept.plan, now.kept.layout.id);
   set({ ...keptAs(now), ...history });
-  const verb = isBack ? "Undone" : "Done again";
-  announce(`${verb}: ${step.title}. ${findingsSpoken((now.grown ?? now.kept).result)}.`);
+  announce(travelWords(step.title, direction, now));
 }
 
 function planActions(set: Set, get: Get): PlanActions {

@@ -67,7 +67,7 @@ describe("what a bloom rests on", () => {
       "310 C-days. The first carrots flower after 126, nine in ten after 336",
     );
     expect(coldWords({ kind: "onion", winter, days: 30, share: 0.5 }, "onion")).toContain(
-      "30 fully effective days, which readies 50 % of the way",
+      "30 days that count in full, which meets 50 % of the cold they need",
     );
     expect(coldWords(null, "beet")).toMatch(/^Beet is a biennial/);
   });

@@ -115,7 +115,7 @@ describe("facts", () => {
     expect(facts.get("In bloom")?.text).toBe("50 to 80 days");
     expect(facts.get("In bloom")?.note).toBeNull();
     expect(facts.get("Seeds per gram")).toMatchObject({ text: "405", source: "cfr-201-46" });
-    expect(facts.get("Apart in the row")?.text).toMatch(/'/);
+    expect(facts.get("Spacing in the row")?.text).toMatch(/'/);
     expect(facts.get("Ground free of it before")?.text).toBe("1 year");
   });
 

@@ -16,5 +16,5 @@ function list(...rows: readonly string[]) {
 test("each row, and how many are taken", () => {
   const read = list("Tarn,beet,5", "Old Ferry,tomato,21", "Mossgate Plum,tomato,30");
   expect(read.accepted.map(rowEffect)).toEqual(["new", "changes plants wanted", "as it is"]);
-  expect([takeWords(1), takeWords(2)]).toEqual(["Take 1 variety", "Take 2 varieties"]);
+  expect([takeWords(1), takeWords(2)]).toEqual(["Add 1 variety", "Add 2 varieties"]);
 });

@@ -250,19 +250,27 @@ describe("selection", () => {
 });
 
 describe("announcements", () => {
-  const conflicts = () =>
-    store().result.findings.filter(({ severity }) => severity === "conflict").length;
-  const counted = () => (conflicts() === 1 ? "1 conflict" : `${conflicts()} conflicts`);
+  /** Findings of each severity, counted here. */
+  const counted = () => {
+    const { findings } = store().result;
+    const count = (severity: string) => findings.filter((each) => each.severity === severity).length;
+    return ["conflict", "caution", "unknown"]
+      .filter((severity) => severity === "conflict" || count(severity) > 0)
+      .map((severity) => `${count(severity)} ${severity}${count(severity) === 1 ? "" : "s"}`)
+      .join(", ");
+  };
 
-  test("name the edit, codes that changed with the bed, and how many conflicts there are now", () => {
+  test("say what happened, codes that changed with the bed, and how many findings there are now", () => {
     store().commit(move(1));
-    expect(inWindow().announcement).toBe(`Move no. 1. B01-1 is now P-1. ${counted()}.`);
+    expect(inWindow().announcement).toMatch(/^Moved no\. 1 by [\d.]+ m\. B01-1 is now P-1\. /);
+    expect(inWindow().announcement).toContain(` ${counted()}.`);
     store().undo();
     expect(inWindow().announcement).toBe(`Undone: Move no. 1. ${counted()}.`);
     store().redo();
-    expect(inWindow().announcement).toBe(`Done again: Move no. 1. ${counted()}.`);
+    expect(inWindow().announcement).toBe(`Redone: Move no. 1. ${counted()}.`);
     store().commit(removeObjects(LAYOUT, ["bed-1", "bed-2", "bed-3"], "Clear the beds"));
-    expect(inWindow().announcement).toBe("Clear the beds. 0 conflicts.");
+    expect(inWindow().announcement).toBe(`Cleared the beds. ${counted()}.`);
+    expect(inWindow().announcement).toContain("0 conflicts");
   });
 
   test("say what an edit leaves alone because it is locked", () => {

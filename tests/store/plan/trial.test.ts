@@ -45,7 +45,7 @@ describe("while a change is on trial", () => {
     expect(store().previewing).toBeNull();
     expect(store().shown).toBe(store().plan);
     expect(store().past).toHaveLength(1);
-    expect(inWindow().announcement).toBe(`Put back: ${moveAway.title}.`);
+    expect(inWindow().announcement).toBe(`Not applied: ${moveAway.title}.`);
     store().undo();
     expect(store().past).toHaveLength(0);
   });
