@@ -1,7 +1,12 @@
 /** Words for two stands that would mix, for one that may, and for what its distance lacks. */
 import { noBloomWords } from "../calendar/no-bloom.ts";
 import { shortDate } from "../model/day.ts";
-import { type LengthUnit, formatDistance, formatMeasured, formatRequired } from "../model/length.ts";
+import {
+  type LengthUnit,
+  formatDistance,
+  formatMeasured,
+  formatRequired,
+} from "../model/length.ts";
 import { days } from "./day-words.ts";
 import type { FindingBase } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";

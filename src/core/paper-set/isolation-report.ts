@@ -17,7 +17,12 @@ import { seasonsWords } from "../crossing-share/seasons-words.ts";
 import type { Source } from "../kinds/crop.ts";
 import { editionOf, findSource, publisherOf } from "../kinds/sources.ts";
 import { longDate, shortDate } from "../model/day.ts";
-import { type LengthUnit, formatDistance, formatMeasured, formatRequired } from "../model/length.ts";
+import {
+  type LengthUnit,
+  formatDistance,
+  formatMeasured,
+  formatRequired,
+} from "../model/length.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, flowPages } from "../map/list-pages.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";

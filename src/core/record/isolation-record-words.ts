@@ -1,7 +1,12 @@
 /** A lot's frozen isolation record in words: for the window, the packet and paper alike. */
 import type { Basis } from "../calendar/basis.ts";
 import { longDate } from "../model/day.ts";
-import { type LengthUnit, formatDistance, formatMeasured, formatRequired } from "../model/length.ts";
+import {
+  type LengthUnit,
+  formatDistance,
+  formatMeasured,
+  formatRequired,
+} from "../model/length.ts";
 import type { IsolationRecord } from "../model/plan.ts";
 
 type Source = IsolationRecord["sources"][number];

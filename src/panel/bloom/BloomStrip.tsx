@@ -21,7 +21,9 @@ export function BloomStrip() {
         <h2 id="bloom-heading" tabIndex={-1}>
           Bloom
         </h2>
-        <p className="region-note">hatched: likely; dashed: earliest to latest; striped: in conflict</p>
+        <p className="region-note">
+          hatched: likely; dashed: earliest to latest; striped: in conflict
+        </p>
         <div className="bloom-actions">
           {isOpen && (
             <>

@@ -32,7 +32,10 @@ export function EndLotsDialog({ ids, as, onClose }: EndLotsDialogProps) {
   };
   const isTreated = lots.some(({ treated }) => treated === true);
   return (
-    <Dialog title={as === "discarded" ? `${what} thrown away` : `${what} used up`} onClose={onClose}>
+    <Dialog
+      title={as === "discarded" ? `${what} thrown away` : `${what} used up`}
+      onClose={onClose}
+    >
       <form className="fields" noValidate onSubmit={onFormSubmit(end)}>
         <p>
           {as === "discarded"

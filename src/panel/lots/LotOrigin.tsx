@@ -31,7 +31,10 @@ export function LotOrigin({ lot, onChange, parents }: LotOriginProps) {
     const merged = Object.entries({ ...from, ...changes }).filter(
       ([, value]) => value !== undefined,
     );
-    return onChange({ from: Object.fromEntries(merged) as unknown as Origin }, "Change where it came from");
+    return onChange(
+      { from: Object.fromEntries(merged) as unknown as Origin },
+      "Change where it came from",
+    );
   };
   const text = (key: "plot" | "season" | "who") => (typed: string) =>
     set({ [key]: typed.trim() === "" ? undefined : typed.trim() });
@@ -42,7 +45,10 @@ export function LotOrigin({ lot, onChange, parents }: LotOriginProps) {
         value={from?.what ?? "unknown"}
         choices={origins}
         onPick={(what) =>
-          void onChange({ from: what === "unknown" ? undefined : { what } }, "Change where it came from")
+          void onChange(
+            { from: what === "unknown" ? undefined : { what } },
+            "Change where it came from",
+          )
         }
       />
       {from?.what === "own" && <OwnFields from={from} set={set} text={text} parents={parents} />}

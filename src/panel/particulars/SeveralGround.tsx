@@ -13,7 +13,8 @@ type Change = Parameters<typeof changeSurrounding>[1];
 
 /** Fields several surroundings share. */
 export function SeveralSurroundings({ items }: { readonly items: readonly Surrounding[] }) {
-  const what = items.length === 1 ? "1 neighbour or feature" : `${items.length} neighbours and features`;
+  const what =
+    items.length === 1 ? "1 neighbour or feature" : `${items.length} neighbours and features`;
   const change = (changes: Change, field: string) =>
     commit({
       title: `Set ${field} of ${what}`,

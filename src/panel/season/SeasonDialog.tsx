@@ -36,7 +36,8 @@ export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
     <Dialog title={`Season calendar of ${layout.name}`} onClose={onClose} isWide>
       <div className="season">
         <p className="season-head">
-          {plan.title}, season {plan.season.name}. Dates of bloom and seed are estimates; covers and roguing are set 3 days before the earliest flower.
+          {plan.title}, season {plan.season.name}. Dates of bloom and seed are estimates; covers and
+          roguing are set 3 days before the earliest flower.
         </p>
         <JobFilter jobs={jobs} hidden={hidden} onToggle={toggle} />
         <p className="dialog-actions">

@@ -253,7 +253,8 @@ describe("announcements", () => {
   /** Findings of each severity, counted here. */
   const counted = () => {
     const { findings } = store().result;
-    const count = (severity: string) => findings.filter((each) => each.severity === severity).length;
+    const count = (severity: string) =>
+      findings.filter((each) => each.severity === severity).length;
     return ["conflict", "caution", "unknown"]
       .filter((severity) => severity === "conflict" || count(severity) > 0)
       .map((severity) => `${count(severity)} ${severity}${count(severity) === 1 ? "" : "s"}`)
