@@ -49,6 +49,8 @@ const SYNONYMS: ReadonlyMap<string, (typeof VERBS)[number]> = new Map([
 const OTHER_MEANING: ReadonlySet<string> = new Set([
   // Goes back to the plan from the walk through the garden.
   "Leave the walk",
+  // What becomes of the open plan: it stays where it is kept, or it does not.
+  "Keep it in this browser",
 ]);
 
 const files = sourceFiles();
