@@ -21,7 +21,7 @@ export interface Colours {
 
 const DARK = "(prefers-color-scheme: dark)";
 const FORCED = "(forced-colors: active)";
-const QUERIES = [DARK, FORCED, "(prefers-contrast: more)"];
+const QUERIES = [DARK, FORCED];
 
 function readColours(): Colours {
   const root = document.documentElement;
@@ -69,7 +69,9 @@ export function useColours(): Colours {
   useEffect(() => {
     const reread = () => setColours(readColours());
     const observer = new MutationObserver(reread);
-    observer.observe(document.documentElement, { attributeFilter: ["data-theme"] });
+    observer.observe(document.documentElement, {
+      attributeFilter: ["data-theme", "data-contrast"],
+    });
     const queries = QUERIES.map((query) => matchMedia(query));
     for (const query of queries) query.addEventListener("change", reread);
     reread();

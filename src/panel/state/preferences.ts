@@ -2,7 +2,8 @@
 import { create } from "zustand";
 import { oneOf, stored } from "../../store/window/stored.ts";
 
-export const themeChoices = ["system", "light", "dark"] as const;
+/** `sun` and `night`: light and dark with words at 7:1. */
+export const themeChoices = ["system", "light", "dark", "sun", "night"] as const;
 export type ThemeChoice = (typeof themeChoices)[number];
 export type Theme = "light" | "dark";
 
@@ -20,16 +21,20 @@ const storedTheme = stored("wideberth.theme", oneOf(themeChoices));
 const storedLetters = stored("wideberth.letter-keys", oneOf(["on", "off"]));
 
 const darkScheme = matchMedia("(prefers-color-scheme: dark)");
+const moreContrast = matchMedia("(prefers-contrast: more)");
 
 function resolved(choice: ThemeChoice): Theme {
-  if (choice !== "system") return choice;
-  return darkScheme.matches ? "dark" : "light";
+  if (choice === "system") return darkScheme.matches ? "dark" : "light";
+  return choice === "dark" || choice === "night" ? "dark" : "light";
 }
 
-/** The attribute is always set, so that styles and the sheet read one thing. */
+/** The attributes are always set, so that styles and the sheet read one thing. */
 function shown(choice: ThemeChoice): Theme {
   const theme = resolved(choice);
-  document.documentElement.dataset.theme = theme;
+  const isStrong = choice === "sun" || choice === "night" || moreContrast.matches;
+  const { dataset } = document.documentElement;
+  dataset["contrast"] = isStrong ? "more" : "usual";
+  dataset.theme = theme;
   return theme;
 }
 
@@ -47,6 +52,8 @@ export const usePreferences = create<Preferences>()((set) => ({
   },
 }));
 
-darkScheme.addEventListener("change", () => {
-  usePreferences.setState((state) => ({ theme: shown(state.themeChoice) }));
-});
+for (const query of [darkScheme, moreContrast]) {
+  query.addEventListener("change", () => {
+    usePreferences.setState((state) => ({ theme: shown(state.themeChoice) }));
+  });
+}

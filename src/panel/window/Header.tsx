@@ -5,7 +5,8 @@ import { LayoutTabs } from "../layouts/LayoutTabs.tsx";
 import { PlanMenu } from "./PlanMenu.tsx";
 import { SaveStateLine } from "../keeping/SaveStateLine.tsx";
 import { commit } from "../state/plan-actions.ts";
-import { type ThemeChoice, themeChoices, usePreferences } from "../state/preferences.ts";
+import { themeChoices, usePreferences } from "../state/preferences.ts";
+import { themeWords } from "./theme-words.ts";
 import { useDraft } from "../form/use-draft.ts";
 import { nameProblem } from "../form/name-problem.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
@@ -105,12 +106,6 @@ function PlanFacts() {
     </CommandButton>
   );
 }
-
-const themeWords: Readonly<Record<ThemeChoice, string>> = {
-  system: "Theme: system",
-  light: "Theme: light",
-  dark: "Theme: dark",
-};
 
 function ThemeSwitch() {
   const { themeChoice, chooseTheme } = usePreferences();

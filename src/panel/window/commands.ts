@@ -13,6 +13,7 @@ import { themeChoices, usePreferences } from "../state/preferences.ts";
 import { type MainView, viewNow } from "../state/view-state.ts";
 import { hideableWords, setHidden, showAllKinds } from "./hidden-words.ts";
 import { samples } from "./samples.ts";
+import { themeWords } from "./theme-words.ts";
 import { toolEntries } from "./tools.ts";
 
 const commandsDialog = dialog(
@@ -106,8 +107,9 @@ export const lookCommands = [
     (choice) =>
       ({
         id: `theme-${choice}`,
-        name: `Theme: ${choice}`,
+        name: themeWords[choice],
         group: "View",
+        also: "colours contrast sunlight",
         run: () => usePreferences.getState().chooseTheme(choice),
       }) as const satisfies Command,
   ),

@@ -46,14 +46,19 @@ function colours(selector: string, after = 0): Readonly<Record<string, string>> 
   );
 }
 
-const more = css.indexOf("(prefers-contrast: more)");
 const light = colours(":root");
 const dark = { ...light, ...colours(':root[data-theme="dark"]') };
 const themes = [
   ["light", light, "light"],
   ["dark", dark, "dark"],
-  ["light, more contrast", { ...light, ...colours(":root", more) }, "light"],
-  ["dark, more contrast", { ...dark, ...colours(':root[data-theme="dark"]', more) }, "dark"],
+] as const;
+
+const more = colours(':root[data-contrast="more"]');
+const darkMore = colours(':root[data-theme="dark"][data-contrast="more"]');
+/** For bright sun: WCAG 2.2, 1.4.6, contrast (enhanced). */
+const strong = [
+  ["bright sun", { ...light, ...more }, "light"],
+  ["strong dark", { ...dark, ...more, ...darkMore }, "dark"],
 ] as const;
 
 /** Every ink that words are written in; all stand on the sheet or have a halo or box of it. */
@@ -70,7 +75,25 @@ test("the formula gives what WCAG says: 21 for black on white, 1 for the same tw
   expect(contrast("#777777", "#ffffff")).toBeLessThan(4.5);
 });
 
-describe.each(themes)("%s", (_, theme, ground) => {
+test.each(strong)(
+  "%s has words at 7:1 on paper, sheet and beds, and edges at 4.5:1",
+  (_, theme) => {
+    const ratio = (one: string, two: string) => contrast(theme[one] ?? "", theme[two] ?? "");
+    for (const under of ["sheet", "paper", "bed"]) {
+      for (const ink of WORDS)
+        expect(ratio(ink, under), `${ink} on ${under}`).toBeGreaterThanOrEqual(7);
+      expect(ratio("edge", under)).toBeGreaterThanOrEqual(4.5);
+    }
+    // White on what is held or foremost.
+    for (const ground of ["ink", "held", "conflict"]) {
+      expect(ratio("on-ink", ground), ground).toBeGreaterThanOrEqual(7);
+    }
+    // Every colour is its own: none is left from the usual theme.
+    expect(Object.keys(more).sort()).toEqual(Object.keys(darkMore).sort());
+  },
+);
+
+describe.each([...themes, ...strong])("%s", (_, theme, ground) => {
   const colourOf = (name: string) => {
     const colour = theme[name];
     if (colour === undefined) throw new Error(`no --${name}`);
