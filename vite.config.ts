@@ -125,6 +125,8 @@ export default defineConfig(({ isSsrBuild }) => ({
           hookTimeout: 60_000,
           // A busy machine takes its time; what is waited for comes or does not.
           expect: { poll: { timeout: 15_000 } },
+          // A machine under load may once answer too late; the report names what was tried again.
+          retry: 1,
           fileParallelism: false,
         },
       },

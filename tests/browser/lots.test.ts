@@ -115,9 +115,9 @@ describe("the seed shelf in Chromium", () => {
     await page.getByRole("button", { name: "To renew", exact: true }).click();
     const list = page.getByRole("list", { name: "To renew this season" });
     const first = list.getByRole("listitem").first();
-    expect(await first.innerText()).toContain("Old Ferry");
+    await expect.poll(() => first.innerText()).toContain("Old Ferry");
     // One stop of the Tab key; arrows go on.
-    expect(await list.locator('[tabindex="0"]').count()).toBe(1);
+    await expect.poll(() => list.locator('[tabindex="0"]').count()).toBe(1);
     await list.locator('[tabindex="0"]').focus();
     await page.keyboard.press("ArrowDown");
     await expect

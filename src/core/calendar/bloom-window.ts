@@ -101,8 +101,9 @@ function middle([least, most]: DayRange): number {
   return Math.round((least + most) / 2);
 }
 
-/** Bloom from dates, taken as certain: the grower's own, or seen this season. */
-export function bloomFromDates(window: DayWindow, basis: "seen" | "own" = "own"): Bloom {
+/** Bloom from dates: the grower's own, seen this season, or a forecast read from a file. */
+export function bloomFromDates({ first, last }: DayWindow, basis: Basis = "own"): Bloom {
+  const window = { first, last };
   return { likely: window, outer: window, counted: "own dates", opens: basis, closes: basis };
 }
 

@@ -33,13 +33,13 @@ import { repeatsIn } from "./yearly.ts";
 /**
  * Dates are the whole bloom and stand for both its parts.
  * @param season for what flowers every year: the dates are repeated in each year that meets it
- * @param basis `seen` for dates observed this season
+ * @param basis on what the dates rest
  */
 export function partsFromDates(
   window: DayWindow,
   kind: Kind | null = null,
   season: DayWindow | null = null,
-  basis: "seen" | "own" = "own",
+  basis: Basis = "own",
 ): BloomParts {
   const [first, ...also] = season ? repeatsIn(window, season) : [window];
   const bloom: Bloom = {
@@ -85,7 +85,7 @@ function expectedBloom(
   const { season } = setting;
   if (planting.bloom) {
     const yearly = kind.lifeCycle === "perennial" ? season : null;
-    return { bloom: partsFromDates(planting.bloom, kind, yearly), why: null };
+    return { bloom: partsFromDates(planting.bloom, kind, yearly, planting.bloom.basis), why: null };
   }
   const { flower, why } = countedFlower(planting, variety, kind, setting);
   if (!planting.start || !flower) return { bloom: null, why: why ?? "no-start" };

@@ -191,7 +191,7 @@ function surroundingStand(
 ): Stand {
   const yearly = kind.lifeCycle === "perennial" ? season : null;
   const forecast: Forecast = surrounding.bloom
-    ? { bloom: partsFromDates(surrounding.bloom, null, yearly), why: null }
+    ? { bloom: partsFromDates(surrounding.bloom, null, yearly, surrounding.bloom.basis), why: null }
     : { bloom: null, why: "no-start" };
   const seen = seenOf(surrounding);
   return {

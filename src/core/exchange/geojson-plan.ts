@@ -251,9 +251,17 @@ function sourceOf(placed: PlacedFeature, id: string): Surrounding {
   return { ...source, ...extrasOf(placed, id) };
 }
 
-/** A window needs both its days; with one of them it is not known. */
-function bloomOf({ bloomStart: first, bloomEnd: last }: FeatureProperties) {
-  return first === undefined || last === undefined ? {} : { bloom: { first, last } };
+/**
+ * A window needs both its days; with one of them it is not known. A forecast stays one. An older
+ * file of our own does not say: days beside a start may be reckoned from it, so they are taken
+ * as a rule of thumb.
+ */
+function bloomOf(properties: FeatureProperties): Pick<Planting, "bloom"> {
+  const { bloomStart: first, bloomEnd: last } = properties;
+  if (first === undefined || last === undefined) return {};
+  const isReckoned = ownOf(properties).startDate !== undefined;
+  const basis = properties.bloomBasis ?? (isReckoned ? "rule of thumb" : "own");
+  return { bloom: basis === "own" || basis === "seen" ? { first, last } : { first, last, basis } };
 }
 
 /** The days of bloom a feature names: both, one or none. */

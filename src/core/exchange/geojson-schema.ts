@@ -3,6 +3,7 @@
  * properties). Every rule carries the words for what was expected instead.
  */
 import { z } from "zod/mini";
+import { bases } from "../calendar/basis.ts";
 import { dayFromIso } from "../model/day.ts";
 import { groundSorts } from "../model/plan.ts";
 import { covers, flowerings, levels, purposes } from "../model/planting-schema.ts";
@@ -106,6 +107,9 @@ const name = z
   .check(z.maxLength(LIMITS.name, wants(`at most ${LIMITS.name} characters`)));
 const metres = "a number of metres from 0 to 100000";
 
+/** `oneOf` compares words joined by hyphens. */
+const basesAlike = Object.fromEntries(bases.map((each) => [each.replaceAll(" ", "-"), each]));
+
 const properties = z.looseObject(
   {
     kind: z.pipe(
@@ -116,6 +120,7 @@ const properties = z.looseObject(
     purpose: maybe(oneOf(purposes)),
     bloomStart: maybe(date),
     bloomEnd: maybe(date),
+    bloomBasis: maybe(oneOf(bases, basesAlike)),
     isolationM: maybe(
       z
         .number(wants(metres))

@@ -4,6 +4,7 @@
  * the file checked elsewhere gives the same findings; `wideberth` says what a feature is.
  */
 import { rewind } from "@turf/turf";
+import { bloomBasis } from "../calendar/bloom-window.ts";
 import { type LocalFrame, localFrame } from "../geometry/local-frame.ts";
 import { outlineOf } from "../geometry/outline.ts";
 import { lotsToSow } from "../lots/lot-book.ts";
@@ -101,13 +102,20 @@ function isolationOf(
   return Math.max(requirement.metres, ...[...wildRequirements.values()].map((each) => each.metres));
 }
 
+/** The days it may be in flower by every reckoning, and on what they rest; undefined: not known. */
+function bloomOf({ bloom: own }: Planting, stand: Stand | undefined) {
+  const bloom = stand?.bloom;
+  if (bloom) return { ...(bloom.widest ?? bloom.outer), basis: bloomBasis(bloom) };
+  return own && { ...own, basis: own.basis ?? ("own" as const) };
+}
+
 function plantingProperties(
   planting: Planting,
   { plan, layout, result, book }: CheckedLayout,
 ): Readonly<Record<string, unknown>> {
   const variety = plan.varieties.find(({ id }) => id === planting.variety);
   const stand = result.standById.get(planting.id);
-  const bloom = stand?.bloom?.outer ?? planting.bloom;
+  const bloom = bloomOf(planting, stand);
   const { start } = planting;
   const lots = lotsToSow(plan, planting, variety);
   return {
@@ -125,6 +133,7 @@ function plantingProperties(
     isolationM: isolationOf(planting, variety, stand),
     bloomStart: bloom && isoFromDay(bloom.first),
     bloomEnd: bloom && isoFromDay(bloom.last),
+    bloomBasis: bloom?.basis,
     startMethod: start?.method,
     startDate: start && isoFromDay(start.date),
     sownUnderGlass:
@@ -154,6 +163,7 @@ function surroundingProperties(
     cover: item.cover,
     bloomStart: item.bloom && isoFromDay(item.bloom.first),
     bloomEnd: item.bloom && isoFromDay(item.bloom.last),
+    bloomBasis: item.bloom?.basis,
     note: item.note,
   };
 }

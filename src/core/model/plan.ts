@@ -24,11 +24,11 @@ import {
 } from "./planting-schema.ts";
 import {
   between,
+  bloomDays,
   count,
   date,
   dayRange,
   dayRangeFrom,
-  dayWindow,
   distance,
   id,
   listOf,
@@ -155,7 +155,7 @@ const surrounding = record({
   kind: z.optional(id),
   varietyName: z.optional(name),
   flowering: z._default(flowering, "yes"),
-  bloom: z.optional(dayWindow),
+  bloom: z.optional(bloomDays),
   cover: z._default(z.enum(covers), "none"),
   /** Bloom dates, flowering, cover and variety are the same every year: kept for the next season. */
   everyYear: z.optional(z.boolean()),

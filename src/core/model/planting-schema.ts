@@ -2,9 +2,9 @@
 import { z } from "zod/mini";
 import { LIMITS } from "./limits.ts";
 import {
+  bloomDays,
   count,
   date,
-  dayWindow,
   distance,
   id,
   listOf,
@@ -66,8 +66,8 @@ export const planting = record({
   stoodInto: z.optional(date),
   plants: z.optional(count),
   rows: z.optional(count),
-  /** The grower's own bloom dates; they win over prediction. */
-  bloom: z.optional(dayWindow),
+  /** The grower's own bloom dates, or those of a file it was read from; they win over prediction. */
+  bloom: z.optional(bloomDays),
   isolationM: z.optional(distance),
   level: z.optional(level),
   adjustments: z.optional(listOf(statedAdjustment, LIMITS.adjustments)),

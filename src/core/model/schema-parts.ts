@@ -66,11 +66,24 @@ export const date = z.codec(z.string().check(z.meta({ format: "date" })), z.int(
   encode: isoFromDay,
 });
 
-export const dayWindow = record({ first: date, last: date }).check(
-  z.refine((window) => window.first <= window.last, {
+const inOrder = z.refine(
+  (window: { readonly first: number; readonly last: number }) => window.first <= window.last,
+  {
     message: "expected the last day not to be before the first",
-  }),
+  },
 );
+
+export const dayWindow = record({ first: date, last: date }).check(inOrder);
+
+/** On what days of bloom rest that came with a file as another program's forecast. */
+export const forecastBases = ["published", "planned end", "rule of thumb"] as const;
+
+/** Days of bloom; without a basis they are the grower's own. */
+export const bloomDays = record({
+  first: date,
+  last: date,
+  basis: z.optional(z.enum(forecastBases)),
+}).check(inOrder);
 
 /** [least, most] whole days, from a least number on. */
 export function dayRangeFrom(least: number) {
