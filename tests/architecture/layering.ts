@@ -25,7 +25,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
     "geometry kinds",
     "calendar distances lots page",
     "practice",
-    "beds generations",
+    "beds generations nearness",
     "checks edits",
     "crossing-share ground outlines record remedies shelf",
     "clearing fieldwork",

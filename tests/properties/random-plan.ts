@@ -1,4 +1,8 @@
 /** Crowded random plans and random edits of them, for comparing two ways to compute the same. */
+import { joinGroundReckoning } from "../../src/core/checks/ground-checks.ts";
+import { joinSeedReckoning } from "../../src/core/checks/seed-lots.ts";
+import { groundReckoning } from "../../src/core/ground/ground-reckoning.ts";
+import { seedReckoning } from "../../src/core/shelf/seed-reckoning.ts";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import { acceptFinding, withdrawAcceptance } from "../../src/core/edits/accept-finding.ts";
 import type { Edit } from "../../src/core/edits/edit.ts";
@@ -24,6 +28,9 @@ import type {
 import { randomStar } from "../support/shape-pairs.ts";
 import type { SeededRandom } from "./seeded-random.ts";
 
+joinSeedReckoning(seedReckoning);
+joinGroundReckoning(groundReckoning);
+
 export const book = cropBook();
 
 const KINDS = [
@@ -36,6 +43,9 @@ const KINDS = [
   "butternut",
   "maize",
   "husk-tomato",
+  "common-bean",
+  "lettuce",
+  "onion",
 ] as const;
 const SEASON_FIRST = 20_820;
 
@@ -66,6 +76,7 @@ function traits(random: SeededRandom): Partial<Planting> {
     ...(random.chance(0.3) ? { isolationM: random.pick([0, 1, 5, 20, 1000]) } : {}),
     ...(random.chance(0.1) ? { keepApart: true } : {}),
     ...(random.chance(0.2) ? { level: random.pick(["home", "sale", "stock"]) } : {}),
+    ...(random.chance(0.15) ? { end: SEASON_FIRST + random.whole(120, 300) } : {}),
     ...(random.chance(0.8) ? { bloom: randomWindow(random) } : {}),
     ...(random.chance(0.5)
       ? {
@@ -125,7 +136,13 @@ export function randomPlan(random: SeededRandom, plantingCount: number, spread =
     code: `B${index}`,
     outline: randomArea(random, spread),
   }));
-  const empty = { ...emptyPlan("random", 2027), varieties, surroundings };
+  const earlierCrops = Array.from({ length: 3 }, (_, index): Plan["earlierCrops"][number] => ({
+    id: `c${index}`,
+    kind: random.pick(KINDS),
+    year: 2027 - random.whole(1, 4),
+    outline: randomArea(random, spread),
+  }));
+  const empty = { ...emptyPlan("random", 2027), varieties, surroundings, earlierCrops };
   const layout: Layout = { id: "layout-1", name: "Layout 1", beds, plantings: [] };
   const plantings = Array.from({ length: plantingCount }, (_, index) =>
     randomPlanting(random, `p${index}`, layout, empty, spread),

@@ -2,6 +2,7 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Outline } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
+import type { ListPatch } from "../nearness/patched-list.ts";
 import type { FindingBase } from "./finding.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
@@ -26,6 +27,31 @@ export interface CheckInput<F extends FindingBase = FindingBase> {
   readonly previous: readonly F[];
 }
 
+/** A stand that is no longer what it was, at its place in the list. */
+export interface StandChange {
+  readonly place: number;
+  readonly before: Stand;
+  readonly after: Stand;
+}
+
+/** What changed since a run: a few stands and beds, each as it was and is; nothing came or went. */
+export interface ChangeInput extends Pick<
+  CheckInput,
+  "plan" | "layout" | "book" | "stands" | "standById" | "bedOutlines"
+> {
+  readonly changes: readonly StandChange[];
+  /** Ids of beds that are not what they were. */
+  readonly changedBeds: readonly string[];
+  /** Directed pairs that touch a changed stand: as they were, and as they are. */
+  readonly gonePairs: readonly IsolationPair[];
+  readonly freshPairs: readonly IsolationPair[];
+  /** Directed pairs that touch a stand, either way, in the order of all pairs. */
+  readonly pairsOf: (id: string) => readonly IsolationPair[];
+  /** Stands whose bounds lie within some metres of a stand's, as they are and as they were. */
+  readonly near: (stand: Stand, metres: number) => readonly Stand[];
+  readonly nearBefore: (stand: Stand, metres: number) => readonly Stand[];
+}
+
 export interface BedOutline {
   readonly bed: Bed;
   readonly outline: Outline;
@@ -37,6 +63,13 @@ export interface Check<F extends FindingBase = FindingBase> {
   /** One line for lists of checks. */
   readonly title: string;
   readonly run: (input: CheckInput<F>) => readonly F[];
+  /**
+   * What of its findings is gone, by id, and what is found, after a few stands changed. Absent: it
+   * is run anew. With what stays the findings are those of a fresh run.
+   */
+  readonly patch?: (input: ChangeInput) => ListPatch<F>;
+  /** Whether nothing it finds depends on where plantings and beds lie: a move leaves all as it is. */
+  readonly ignoresPlace?: boolean;
   /** A finding in words, for screen, paper and command line alike. */
   readonly describe: (finding: F, wording: Wording) => Description;
   /** In the fewest words, for a list of findings. Absent: its title, and what was measured of what. */

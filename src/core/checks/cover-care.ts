@@ -15,6 +15,7 @@ export interface CoverFinding extends FindingBase {
 
 export const coverCareCheck: Check<CoverFinding> = {
   name: "cover-care",
+  ignoresPlace: true,
   title: "A cover needs care, or does not help",
   run: ({ stands }) =>
     stands.flatMap((stand) => {

@@ -35,6 +35,13 @@ export const crowdedCheck: Check<CrowdedFinding> = {
     }
     return findings;
   },
+  patch: ({ changes }) => {
+    const of = (stand: Stand) => (stand.planting ? crowdedFinding(stand, stand.planting) : null);
+    return {
+      gone: changes.flatMap(({ before }) => of(before)?.id ?? []),
+      found: changes.flatMap(({ after }) => of(after) ?? []),
+    };
+  },
   describe: describeCrowded,
 };
 

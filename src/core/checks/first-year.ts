@@ -14,6 +14,7 @@ export interface BiennialFinding extends FindingBase {
 
 export const biennialCheck: Check<BiennialFinding> = {
   name: "biennial",
+  ignoresPlace: true,
   title: "A biennial will not flower in its first year",
   run: ({ plan, stands }) =>
     stands
@@ -48,6 +49,7 @@ export interface AnnualFirstYearFinding extends FindingBase {
 
 export const annualFirstYearCheck: Check<AnnualFirstYearFinding> = {
   name: "annual-first-year",
+  ignoresPlace: true,
   title: "An annual is marked as not flowering in its first year",
   run: ({ stands }) =>
     stands

@@ -2,7 +2,7 @@
  * What ground remembers, and what one season asks of it twice: volunteers, rotation, marks of
  * diseases, and days of clearing. The part that reckons is core/ground, joined when it is needed.
  */
-import { type CheckInput, type CheckPart, joinedCheck } from "./check.ts";
+import { type Check, type CheckInput, type CheckPart, joinedCheck } from "./check.ts";
 import type { FindingBase } from "./finding.ts";
 
 /** A crop that stood on the ground of a planting. */
@@ -121,6 +121,10 @@ export function joinGroundReckoning(made: GroundReckoning): void {
   reckoning = made;
 }
 
+export function isGroundReckoned(): boolean {
+  return reckoning !== null;
+}
+
 /** Whether a plan has earlier crops, marks, a day of clearing or of sowing under glass. */
 export function needsGround({
   earlierCrops,
@@ -150,13 +154,19 @@ export const groundMarkCheck = joinedCheck<GroundMarkFinding>(
   "The ground is marked with a disease that harms the crop",
   () => reckoning?.marks,
 );
-export const clearedEarlyCheck = joinedCheck<ClearedEarlyFinding>(
-  "cleared-early",
-  "A seed planting is cleared before its seed is ripe",
-  () => reckoning?.cleared,
-);
-export const dateOrderCheck = joinedCheck<DateOrderFinding>(
-  "date-order",
-  "Days of a planting cannot follow each other",
-  () => reckoning?.order,
-);
+export const clearedEarlyCheck: Check<ClearedEarlyFinding> = {
+  ...joinedCheck<ClearedEarlyFinding>(
+    "cleared-early",
+    "A seed planting is cleared before its seed is ripe",
+    () => reckoning?.cleared,
+  ),
+  ignoresPlace: true,
+};
+export const dateOrderCheck: Check<DateOrderFinding> = {
+  ...joinedCheck<DateOrderFinding>(
+    "date-order",
+    "Days of a planting cannot follow each other",
+    () => reckoning?.order,
+  ),
+  ignoresPlace: true,
+};

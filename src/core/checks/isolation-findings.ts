@@ -1,5 +1,6 @@
 /** Isolation pairs to findings: one per pair of stands, and one per stand that lacks a figure or dates. */
-import type { Check, CheckInput } from "./check.ts";
+import type { ListPatch } from "../nearness/patched-list.ts";
+import type { ChangeInput, Check, CheckInput } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
 import { lacksFigure } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
@@ -26,6 +27,18 @@ export function findingsByPair<F extends FindingBase>(
   pairs: readonly IsolationPair[],
   make: (id: string, both: readonly IsolationPair[]) => F,
 ): readonly F[] {
+  // A pair that touches a changed stand is judged anew both ways, so what is kept is whole.
+  return [
+    ...previous.filter((finding) => finding.subjects.every(isUnchanged)),
+    ...[...byStands(check, pairs)].map(([id, both]) => make(id, both)),
+  ];
+}
+
+/** The directed pairs of any two stands, by the id of their finding. */
+function byStands(
+  check: string,
+  pairs: readonly IsolationPair[],
+): ReadonlyMap<string, readonly IsolationPair[]> {
   const byPair = new Map<string, IsolationPair[]>();
   for (const pair of pairs) {
     const id = findingId(check, [pair.seedParent, pair.pollenSource]);
@@ -33,23 +46,31 @@ export function findingsByPair<F extends FindingBase>(
     if (found) found.push(pair);
     else byPair.set(id, [pair]);
   }
-  // A pair that touches a changed stand is judged anew both ways, so what is kept is whole.
-  return [
-    ...previous.filter((finding) => finding.subjects.every(isUnchanged)),
-    ...[...byPair].map(([id, both]) => make(id, both)),
-  ];
+  return byPair;
 }
+
+/** The same after a few stands changed. @param counts whether a pair makes such a finding */
+export function patchByPair<F extends FindingBase>(
+  check: F["check"],
+  { gonePairs, freshPairs }: ChangeInput,
+  counts: (pair: IsolationPair) => boolean,
+  make: (id: string, both: readonly IsolationPair[]) => F,
+): ListPatch<F> {
+  const idOf = (pair: IsolationPair) => findingId(check, [pair.seedParent, pair.pollenSource]);
+  return {
+    gone: gonePairs.filter(counts).map(idOf),
+    found: [...byStands(check, freshPairs.filter(counts))].map(([id, both]) => make(id, both)),
+  };
+}
+
+const isConflict = ({ standing }: IsolationPair) => standing === "conflict";
 
 export const isolationCheck: Check<IsolationFinding> = {
   name: "isolation",
   title: "Plantings that would cross are too close",
   run: (input) =>
-    findingsByPair(
-      "isolation",
-      input,
-      input.freshPairs.filter(({ standing }) => standing === "conflict"),
-      isolationFinding,
-    ),
+    findingsByPair("isolation", input, input.freshPairs.filter(isConflict), isolationFinding),
+  patch: (input) => patchByPair("isolation", input, isConflict, isolationFinding),
   describe: ({ atRisk }, wording) => describeIsolation(atRisk, wording),
   brief: (finding, wording) => pairBrief(finding.atRisk[0] as IsolationPair, finding, wording),
   figuresOf: ({ atRisk }) => atRisk[0]?.seedParent ?? null,
@@ -85,15 +106,8 @@ export interface MissingBloomFinding extends FindingBase {
 export const missingBloomCheck: Check<MissingBloomFinding> = {
   name: "missing-bloom",
   title: "Bloom dates are missing",
-  run: (input) =>
-    [...unknownsBySubject(input, (pair) => pair.lacksBloom)].map(
-      ([subject, pairs]): MissingBloomFinding => ({
-        ...nearestOf("missing-bloom", subject, pairs),
-        check: "missing-bloom",
-        subject,
-        against: othersOf(subject, pairs),
-      }),
-    ),
+  run: (input) => [...unknownsBySubject(input, lacksBloom)].map(missingBloom),
+  patch: (input) => patchBySubject("missing-bloom", input, lacksBloom, missingBloom),
   describe: (finding, { nameOf, standOf, unit }) => ({
     title: `${nameOf(finding.subject)} has no bloom dates`,
     sentences: [
@@ -113,22 +127,63 @@ export interface MissingFigureFinding extends FindingBase {
 export const missingFigureCheck: Check<MissingFigureFinding> = {
   name: "missing-figure",
   title: "No isolation distance is known",
-  run: (input) =>
-    [...unknownsBySubject(input, (pair) => (lacksFigure(pair) ? [pair.seedParent] : []))].map(
-      ([subject, pairs]): MissingFigureFinding => ({
-        ...nearestOf("missing-figure", subject, pairs),
-        check: "missing-figure",
-        subject,
-        against: othersOf(subject, pairs),
-      }),
-    ),
+  run: (input) => [...unknownsBySubject(input, lackingFigure)].map(missingFigure),
+  patch: (input) => patchBySubject("missing-figure", input, lackingFigure, missingFigure),
   describe: ({ subject, against }, wording) => describeMissingFigure(subject, against, wording),
   figuresOf: ({ subject }) => subject,
 };
 
+type Blame = (pair: IsolationPair) => readonly string[];
+
+const lacksBloom: Blame = (pair) => pair.lacksBloom;
+const lackingFigure: Blame = (pair) => (lacksFigure(pair) ? [pair.seedParent] : []);
+
+function missingBloom([subject, pairs]: readonly [
+  string,
+  readonly IsolationPair[],
+]): MissingBloomFinding {
+  return {
+    ...nearestOf("missing-bloom", subject, pairs),
+    check: "missing-bloom",
+    subject,
+    against: othersOf(subject, pairs),
+  };
+}
+
+function missingFigure([subject, pairs]: readonly [
+  string,
+  readonly IsolationPair[],
+]): MissingFigureFinding {
+  return {
+    ...nearestOf("missing-figure", subject, pairs),
+    check: "missing-figure",
+    subject,
+    against: othersOf(subject, pairs),
+  };
+}
+
+/** Those blamed before or now, each by all pairs it is in. */
+function patchBySubject<F extends FindingBase>(
+  check: F["check"],
+  { gonePairs, freshPairs, pairsOf }: ChangeInput,
+  blame: Blame,
+  make: (entry: readonly [string, readonly IsolationPair[]]) => F,
+): ListPatch<F> {
+  const touched = new Set(
+    unknownsBySubject({ pairs: [...gonePairs, ...freshPairs] }, blame).keys(),
+  );
+  return {
+    gone: [...touched].map((subject) => findingId(check, [subject])),
+    found: [...touched].flatMap((subject) => {
+      const pairs = unknownsBySubject({ pairs: pairsOf(subject) }, blame).get(subject);
+      return pairs ? [make([subject, pairs])] : [];
+    }),
+  };
+}
+
 function unknownsBySubject(
   { pairs }: Pick<CheckInput, "pairs">,
-  blame: (pair: IsolationPair) => readonly string[],
+  blame: Blame,
 ): ReadonlyMap<string, readonly IsolationPair[]> {
   const found = new Map<string, IsolationPair[]>();
   for (const pair of pairs) {

@@ -16,7 +16,7 @@ import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import type { Cover } from "../model/plan.ts";
 import type { IsolationPair, Standing, TimeClear } from "./isolation-pair.ts";
-import { groupStands, nearStands } from "./near-stands.ts";
+import { groupStands, nearStands } from "../nearness/near-stands.ts";
 import { type Stand, requirementFrom } from "./stand.ts";
 
 /**
@@ -56,7 +56,7 @@ export function isolationPairs(
 function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
   const byParent: PairsByParent = new Map();
   for (const group of groupStands(stands).values()) pairsOfGroup(group, book, byParent);
-  const pairs = inOneList(stands, byParent);
+  const pairs = pairsInOrder(stands, byParent);
   return { byParent, pairs, fresh: pairs };
 }
 
@@ -71,7 +71,7 @@ function carriedRun(
     const changed = group.filter(({ id }) => earlier.changed.has(id));
     if (changed.length === group.length) {
       pairsOfGroup(group, book, byParent);
-      for (const pair of inOneList(group, byParent)) fresh.push(pair);
+      for (const pair of pairsInOrder(group, byParent)) fresh.push(pair);
       continue;
     }
     for (const parent of group) {
@@ -84,7 +84,7 @@ function carriedRun(
     }
     putInOrder(group, byParent);
   }
-  return { byParent, pairs: inOneList(stands, byParent), fresh };
+  return { byParent, pairs: pairsInOrder(stands, byParent), fresh };
 }
 
 type PairsByParent = Map<string, readonly IsolationPair[]>;
@@ -100,7 +100,10 @@ function pairsOfGroup(group: readonly Stand[], book: CropBook, byParent: PairsBy
 }
 
 /** The pairs of those stands that are seed parents, in the order of the stands. */
-function inOneList(stands: readonly Stand[], byParent: PairsByParent): IsolationPair[] {
+export function pairsInOrder(
+  stands: readonly Stand[],
+  byParent: ReadonlyMap<string, readonly IsolationPair[]>,
+): readonly IsolationPair[] {
   const pairs: IsolationPair[] = [];
   for (const { id } of stands) for (const pair of byParent.get(id) ?? []) pairs.push(pair);
   return pairs;
@@ -136,7 +139,11 @@ function inOrder(
 }
 
 /** The pairs of one seed parent that distance does not clear, in the order of the sources. */
-function closePairs(parent: Stand, sources: readonly Stand[], book: CropBook): IsolationPair[] {
+export function closePairs(
+  parent: Stand,
+  sources: readonly Stand[],
+  book: CropBook,
+): IsolationPair[] {
   const { bounds } = parent.outline;
   const pairs: IsolationPair[] = [];
   // Sources of one kind mostly follow each other: their relation is looked up once.

@@ -19,6 +19,7 @@ export interface LateSeedFinding extends FindingBase {
 
 export const lateSeedCheck: Check<LateSeedFinding> = {
   name: "late-seed",
+  ignoresPlace: true,
   title: "Seed would ripen after the first frost",
   run: ({ plan, stands }) => {
     if (plan.site.firstAutumnFrost === undefined) return [];

@@ -54,9 +54,33 @@ export const mixingCheck: Check<MixingFinding> = {
       ...found.values(),
     ];
   },
+  patch: ({ changes, stands, near, nearBefore }) => {
+    const gone: string[] = [];
+    const found = new Map<string, MixingFinding>();
+    for (const { before, after } of changes) {
+      const metres = reachOf(after, stands);
+      for (const other of nearBefore(before, metres)) {
+        gone.push(findingId("mixing", [before.id, other.id]));
+      }
+      for (const other of near(after, metres)) {
+        if (other === after) continue;
+        const finding = worse(mixingOf(after, other), mixingOf(other, after));
+        if (finding) found.set(finding.id, finding);
+      }
+    }
+    return { gone, found: [...found.values()] };
+  },
   describe: describeMixing,
   figuresOf: ({ subject }) => subject,
 };
+
+/** How far from a stand anything can mix with it, metres. */
+function reachOf({ kind }: Stand, stands: readonly Stand[]): number {
+  const ofName = smallDistanceOf(kind).metres;
+  const strip = MIXING_STRIP.metres;
+  // Only stock seed keeps off its own name, and few plans hold any.
+  return ofName > strip && stands.some(({ level }) => level === "stock") ? ofName : strip;
+}
 
 function describeMixing(finding: MixingFinding, { nameOf, unit }: Wording): Description {
   const [subject, other] = [nameOf(finding.subject), nameOf(finding.other)];

@@ -44,8 +44,7 @@ export const otherSeasonCheck: Check<OtherSeasonFinding> = {
   run: ({ plan, stands, pairs }) => {
     const untold = new Map<string, IsolationPair[]>();
     for (const pair of pairs) {
-      const isDated = !lacksFigure(pair) && pair.overlapDays !== null;
-      if (pair.standing !== "unknown" || !isDated) continue;
+      if (!isUntold(pair)) continue;
       for (const id of [pair.seedParent, pair.pollenSource]) {
         const list = untold.get(id);
         if (list) list.push(pair);
@@ -63,6 +62,22 @@ export const otherSeasonCheck: Check<OtherSeasonFinding> = {
       }),
     ];
   },
+  patch: ({ changes, gonePairs, freshPairs, pairsOf, standById, plan }) => {
+    const touched = new Set(changes.map(({ after }) => after.id));
+    for (const pair of [...gonePairs, ...freshPairs]) {
+      if (isUntold(pair)) touched.add(pair.seedParent).add(pair.pollenSource);
+    }
+    return {
+      gone: [...touched].map((id) => findingId("other-season", [id])),
+      found: [...touched].flatMap((id) => {
+        const stand = standById.get(id);
+        const dates = stand ? standDates(stand) : [];
+        return stand && dates.length > 0
+          ? [findingOf(stand.id, dates, pairsOf(stand.id).filter(isUntold), plan)]
+          : [];
+      }),
+    };
+  },
   describe: ({ subject, dates, against, season }, { nameOf }) => ({
     title: `${capital(nameOf(subject))} has dates of another season`,
     sentences: [
@@ -79,6 +94,11 @@ export const otherSeasonCheck: Check<OtherSeasonFinding> = {
     ],
   }),
 };
+
+/** Cannot be told, though both have dates and a distance is known. */
+function isUntold(pair: IsolationPair): boolean {
+  return pair.standing === "unknown" && !lacksFigure(pair) && pair.overlapDays !== null;
+}
 
 function spanText(first: number, last: number): string {
   return first === last ? longDate(first) : `${longDate(first)} to ${longDate(last)}`;

@@ -2,7 +2,7 @@
 import { formatLength } from "../model/length.ts";
 import { protrusion } from "../geometry/containment.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
-import type { Check } from "./check.ts";
+import type { BedOutline, Check } from "./check.ts";
 import type { Description, Wording } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
@@ -27,15 +27,11 @@ export const outsideCheck: Check<OutsideFinding> = {
         finding.outer !== "site" && finding.outer !== "beds" && finding.subjects.every(isUnchanged),
     );
     const site = plan.site.outline ? outlineOf(plan.site.outline) : null;
+    const hasBeds = layout.beds.length > 0;
     for (const stand of stands) {
-      if (stand.planting !== null && !bedOutlines.has(stand.planting.bed ?? "")) {
-        findings.push(...bedlessFindings(stand, layout.beds.length > 0, site));
-        continue;
-      }
       const bed = bedOutlines.get(stand.planting?.bed ?? "");
-      if (!bed || (isUnchanged(stand.id) && isUnchanged(bed.bed.id))) continue;
-      const finding = outsideFinding(stand.id, stand.outline, bed.bed.id, bed.outline);
-      if (finding) findings.push(finding);
+      if (bed && isUnchanged(stand.id) && isUnchanged(bed.bed.id)) continue;
+      findings.push(...standFindings(stand, bed, hasBeds, site));
     }
     if (site) {
       for (const { bed, outline } of bedOutlines.values()) {
@@ -45,8 +41,54 @@ export const outsideCheck: Check<OutsideFinding> = {
     }
     return findings;
   },
+  patch: ({ plan, layout, stands, bedOutlines, changes, changedBeds }) => {
+    const site = plan.site.outline ? outlineOf(plan.site.outline) : null;
+    const hasBeds = layout.beds.length > 0;
+    const moved = new Set(changedBeds);
+    const touched =
+      moved.size === 0
+        ? []
+        : stands.filter(({ planting }) => planting !== null && moved.has(planting.bed ?? ""));
+    const after = new Set([...changes.map((change) => change.after), ...touched]);
+    return {
+      gone: [...changes.map(({ before }) => before), ...touched]
+        .flatMap(outsideIds)
+        .concat(changedBeds.map((id) => findingId("outside", [id]))),
+      found: [
+        ...[...after].flatMap((stand) =>
+          standFindings(stand, bedOutlines.get(stand.planting?.bed ?? ""), hasBeds, site),
+        ),
+        ...changedBeds.flatMap((id) => {
+          const bed = bedOutlines.get(id);
+          return (site && bed && outsideFinding(id, bed.outline, "site", site)) ?? [];
+        }),
+      ],
+    };
+  },
   describe: describeOutside,
 };
+
+/** All that a stand may be told for: beyond its bed, beyond the site, in no bed. */
+function outsideIds({ id, planting }: Stand): readonly string[] {
+  const bed = planting?.bed;
+  return [
+    findingId("outside", [id]),
+    findingId("outside", [id], "beds"),
+    ...(bed === undefined ? [] : [findingId("outside", [id, bed])]),
+  ];
+}
+
+function standFindings(
+  stand: Stand,
+  bed: BedOutline | undefined,
+  hasBeds: boolean,
+  site: Outline | null,
+): readonly OutsideFinding[] {
+  if (stand.planting === null) return [];
+  if (!bed) return bedlessFindings(stand, hasBeds, site);
+  const finding = outsideFinding(stand.id, stand.outline, bed.bed.id, bed.outline);
+  return finding ? [finding] : [];
+}
 
 /** A planting in no bed: only where there are beds is that a slip; the site holds it in any case. */
 function bedlessFindings(

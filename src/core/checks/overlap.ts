@@ -36,6 +36,23 @@ export const overlapCheck: Check<OverlapFinding> = {
     }
     return findings;
   },
+  patch: ({ changes, near, nearBefore }) => {
+    const changed = new Set(changes.map(({ after }) => after));
+    const gone: string[] = [];
+    const found: OverlapFinding[] = [];
+    for (const { before, after } of changes) {
+      if (after.planting === null) continue;
+      for (const other of nearBefore(before, 0))
+        gone.push(findingId("overlap", [before.id, other.id]));
+      for (const other of near(after, 0)) {
+        if (other === after || other.planting === null) continue;
+        if (changed.has(other) && other.id < after.id) continue;
+        const finding = overlapFinding(other, after);
+        if (finding) found.push(finding);
+      }
+    }
+    return { gone, found };
+  },
   describe: ({ subjects, measuredM }, { nameOf, unit }) => ({
     title: `${listed(subjects.map(nameOf))} lie on the same ground`,
     sentences: [`They overlap by ${formatLength(measuredM ?? 0, unit)}.`],

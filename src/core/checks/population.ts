@@ -15,6 +15,7 @@ export interface PopulationFinding extends FindingBase, FewPlants {
 
 export const populationCheck: Check<PopulationFinding> = {
   name: "population",
+  ignoresPlace: true,
   title: "Too few plants to keep a variety healthy",
   run: (input) => {
     const byLot = new Map<string, Stand[]>();

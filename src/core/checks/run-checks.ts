@@ -4,13 +4,17 @@
  */
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
+import { type ListPatch, itemOf, patchedList } from "../nearness/patched-list.ts";
 import { changedIds } from "../model/changed-ids.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
+import { isGroundReckoned } from "./ground-checks.ts";
+import { isSeedReckoned } from "./seed-lots.ts";
 import { acceptance } from "./acceptance.ts";
 import { type Finding, allChecks } from "./all-checks.ts";
-import type { BedOutline, Check } from "./check.ts";
+import type { BedOutline, Check, CheckInput } from "./check.ts";
 import { type FindingBase, type Severity, compareText } from "./finding.ts";
-import { isolationPairs } from "./isolation.ts";
+import { type CarriedRun, type RunOf, carriedRun } from "./carried-run.ts";
+import { isolationPairs, pairsInOrder } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import { type Stand, resolveStands } from "./stand.ts";
 
@@ -26,10 +30,15 @@ export interface CheckResult {
   readonly standById: ReadonlyMap<string, Stand>;
   readonly bedOutlines: ReadonlyMap<string, BedOutline>;
   /** By name of the check, accepted ones as well; `foundBy` reads it. */
-  readonly byCheck: ReadonlyMap<string, readonly Finding[]>;
+  readonly byCheck: ReadonlyMap<string, FoundLists>;
+  /** What it is the result of. */
+  readonly of: RunOf;
 }
 
-const SEVERITY_ORDER: Readonly<Record<Severity, number>> = { conflict: 0, caution: 1, unknown: 2 };
+/** Findings of one check: conflicts, cautions, unknowns, each list in the order of ids. */
+type FoundLists = readonly (readonly Finding[])[];
+
+const SEVERITIES: readonly Severity[] = ["conflict", "caution", "unknown"];
 
 export function runChecks(
   plan: Plan,
@@ -37,6 +46,9 @@ export function runChecks(
   book: CropBook,
   previous?: CheckResult,
 ): CheckResult {
+  const now = { plan, layout, book, joined: `${isSeedReckoned()} ${isGroundReckoned()}` };
+  const carried = previous && carriedRun(now, previous);
+  if (carried) return carriedResult(now, carried, previous);
   const stands = resolveStands(plan, layout, book, previous?.standById);
   const standById = new Map(stands.map((stand) => [stand.id, stand]));
   const bedOutlines = resolveBeds(layout.beds, previous?.bedOutlines);
@@ -53,9 +65,7 @@ export function runChecks(
     previous && { byParent: previous.pairsByParent, changed },
   );
   const input = {
-    plan,
-    layout,
-    book,
+    ...now,
     stands,
     standById,
     bedOutlines,
@@ -64,28 +74,106 @@ export function runChecks(
     changedStands: previous ? stands.filter((stand) => changed.has(stand.id)) : stands,
     isUnchanged: (id: string) => previous !== undefined && !changed.has(id),
   };
-  const byCheck = new Map<string, readonly Finding[]>();
+  const byCheck = new Map<string, FoundLists>();
   for (const check of allChecks) {
-    const found = check.run({ ...input, previous: previous?.byCheck.get(check.name) ?? [] });
-    byCheck.set(
-      check.name,
-      [...found].sort((a, b) => compareText(a.id, b.id)),
-    );
+    const before = previous?.byCheck.get(check.name);
+    byCheck.set(check.name, listsOf(check.run({ ...input, previous: before?.flat() ?? [] })));
   }
-  const all = [...byCheck.values()]
-    .flat()
-    .sort((a, b) => SEVERITY_ORDER[a.severity] - SEVERITY_ORDER[b.severity]);
-  const isAccepted = acceptance(plan, layout);
+  const parts = { pairs, pairsByParent: byParent, stands, standById, bedOutlines, byCheck };
+  return { ...parts, of: now, ...inOrder(now, byCheck) };
+}
+
+/** Brings each check up to date for what changed; those that cannot be are run anew. */
+function carriedResult(now: RunOf, carried: CarriedRun, previous: CheckResult): CheckResult {
+  const { stands, standById, bedOutlines, pairsByParent, input, isMove } = carried;
+  const changedStands = input.changes.map(({ after }) => after);
+  const changed = new Set([...changedStands.map(({ id }) => id), ...input.changedBeds]);
+  let pairs: readonly IsolationPair[] | null = null;
+  const allPairs = () => (pairs ??= pairsInOrder(stands, pairsByParent));
+  const whole = (before: FoundLists): CheckInput<Finding> => ({
+    ...input,
+    changedStands,
+    isUnchanged: (id) => !changed.has(id),
+    previous: before.flat(),
+    // Few checks that are run anew read them.
+    get pairs() {
+      return allPairs();
+    },
+  });
+  const byCheck = new Map<string, FoundLists>();
+  for (const check of allChecks) {
+    const before = previous.byCheck.get(check.name) ?? NOTHING_FOUND;
+    byCheck.set(check.name, foundNow(check, before));
+  }
   return {
-    findings: all.filter((finding) => !isAccepted(finding)),
-    accepted: all.filter(isAccepted),
-    pairs,
-    pairsByParent: byParent,
+    pairsByParent,
     stands,
     standById,
     bedOutlines,
     byCheck,
+    of: now,
+    ...inOrder(now, byCheck),
+    // Made when read: a way out is judged by its findings alone.
+    get pairs() {
+      return allPairs();
+    },
   };
+
+  function foundNow(check: Check<Finding>, before: FoundLists): FoundLists {
+    if (isMove && check.ignoresPlace === true) return before;
+    if (check.patch) return patchedLists(before, check.patch(input));
+    return listsOf(check.run(whole(before)));
+  }
+}
+
+const NOTHING_FOUND: FoundLists = [[], [], []];
+
+/** Findings by severity, each list in the order of ids. */
+function listsOf(found: readonly Finding[]): FoundLists {
+  if (found.length === 0) return NOTHING_FOUND;
+  const ordered = [...found].sort((a, b) => compareText(a.id, b.id));
+  return SEVERITIES.map((severity) => ordered.filter((each) => each.severity === severity));
+}
+
+function patchedLists(lists: FoundLists, { gone, found }: ListPatch<Finding>): FoundLists {
+  const ids = [...gone];
+  if (ids.length === 0 && found.length === 0) return lists;
+  return SEVERITIES.map((severity, place) =>
+    patchedList(lists[place] ?? [], {
+      gone: ids,
+      found: found.filter((each) => each.severity === severity),
+    }),
+  );
+}
+
+/** All findings in order, less those accepted, which stand apart. */
+function inOrder(
+  { plan, layout }: RunOf,
+  byCheck: CheckResult["byCheck"],
+): Pick<CheckResult, "findings" | "accepted"> {
+  const lists = SEVERITIES.flatMap((_, place) =>
+    [...byCheck.values()].map((found) => found[place] ?? []),
+  );
+  if (plan.accepted.length === 0) return { findings: joined(lists), accepted: [] };
+  const isAccepted = acceptance(plan, layout);
+  const named = new Set(plan.accepted.map(({ finding }) => finding));
+  const accepted = lists.map((list) =>
+    list.length === 0
+      ? list
+      : [...named].flatMap((id) => itemOf(list, id) ?? []).filter(isAccepted),
+  );
+  return {
+    findings: joined(
+      lists.map((list, place) =>
+        patchedList(list, { gone: (accepted[place] ?? []).map(({ id }) => id), found: [] }),
+      ),
+    ),
+    accepted: joined(accepted.map((list) => [...list].sort((a, b) => compareText(a.id, b.id)))),
+  };
+}
+
+function joined(lists: readonly (readonly Finding[])[]): readonly Finding[] {
+  return ([] as Finding[]).concat(...lists);
 }
 
 function resolveBeds(
@@ -105,7 +193,8 @@ export function foundBy<F extends FindingBase>(
   { byCheck }: Pick<CheckResult, "byCheck">,
   check: Check<F>,
 ): readonly F[] {
-  return (byCheck.get(check.name) ?? []) as readonly FindingBase[] as readonly F[];
+  const found = (byCheck.get(check.name) ?? []).flat() as readonly FindingBase[] as readonly F[];
+  return found.toSorted((a, b) => compareText(a.id, b.id));
 }
 
 /** How many findings of each severity. */

@@ -29,6 +29,7 @@ export function canHurt(finding: { readonly check: string }): boolean {
 
 export const safetyCheck: Check<SafetyFinding> = {
   name: "safety",
+  ignoresPlace: true,
   title: "The usual safety cautions",
   run: ({ stands }) => {
     const subjectsOf = new Map<string, string[]>();

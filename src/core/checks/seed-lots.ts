@@ -98,6 +98,10 @@ export function joinSeedReckoning(made: SeedReckoning): void {
   reckoning = made;
 }
 
+export function isSeedReckoned(): boolean {
+  return reckoning !== null;
+}
+
 /** What the plants of one population do to it; null until that can be reckoned. */
 export function effectOf(input: ReckoningInput, stands: readonly Stand[]): PopulationEffect | null {
   return reckoning?.effect(input, stands) ?? null;
@@ -119,20 +123,26 @@ export const shortOfSeedCheck: Check<ShortOfSeedFinding> = {
     "Less seed on the shelf than is sown",
     () => reckoning?.short,
   ),
+  ignoresPlace: true,
   about: "variety",
 };
-export const oldSeedCheck = joinedCheck<OldSeedFinding>(
-  "old-seed",
-  "Seed too old to sow",
-  () => reckoning?.old,
-);
-export const lotOfOtherVarietyCheck = joinedCheck<OtherVarietyFinding>(
-  "lot-of-other-variety",
-  "Sown from a lot of another variety",
-  () => reckoning?.other,
-);
-export const motherLotCheck = joinedCheck<MotherLotFinding>(
-  "mother-lot",
-  "Seed of seed of seed, while older seed is there",
-  () => reckoning?.mother,
-);
+export const oldSeedCheck: Check<OldSeedFinding> = {
+  ...joinedCheck<OldSeedFinding>("old-seed", "Seed too old to sow", () => reckoning?.old),
+  ignoresPlace: true,
+};
+export const lotOfOtherVarietyCheck: Check<OtherVarietyFinding> = {
+  ...joinedCheck<OtherVarietyFinding>(
+    "lot-of-other-variety",
+    "Sown from a lot of another variety",
+    () => reckoning?.other,
+  ),
+  ignoresPlace: true,
+};
+export const motherLotCheck: Check<MotherLotFinding> = {
+  ...joinedCheck<MotherLotFinding>(
+    "mother-lot",
+    "Seed of seed of seed, while older seed is there",
+    () => reckoning?.mother,
+  ),
+  ignoresPlace: true,
+};

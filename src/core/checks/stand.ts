@@ -130,6 +130,19 @@ export function resolveStands(
   return stands;
 }
 
+/** A stand whose own object alone changed: variety, kind and settings are those it had. */
+export function standAgain(
+  before: Stand,
+  item: Planting | Surrounding,
+  { level, site, season }: Pick<Plan, "level" | "site" | "season">,
+): Stand {
+  const { kind, setting, book, variety } = before;
+  const settings = { climate: site.climate, season, setting, book };
+  if (variety === null) return surroundingStand(item as Surrounding, kind, { ...settings, level });
+  const planting = item as Planting;
+  return plantingStand(planting, variety, kind, { ...settings, level: planting.level ?? level });
+}
+
 /** An annual has no year without flowers: marked as in its first, it flowers all the same. */
 function isToFlower(flowering: Planting["flowering"], { lifeCycle }: Kind): boolean {
   return flowering === "yes" || (flowering === "first-year" && lifeCycle === "annual");

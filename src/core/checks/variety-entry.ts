@@ -16,6 +16,7 @@ export interface HybridFinding extends FindingBase {
 
 export const hybridSeedCheck: Check<HybridFinding> = {
   name: "hybrid-seed",
+  ignoresPlace: true,
   title: "A hybrid is kept for seed",
   run: ({ stands }) =>
     stands
@@ -44,6 +45,7 @@ export interface TwoFormsFinding extends FindingBase {
 
 export const twoFormsCheck: Check<TwoFormsFinding> = {
   name: "two-forms",
+  ignoresPlace: true,
   title: "One name stands for two flower forms",
   run: ({ stands }) =>
     [...byVariety(stands).values()].flatMap((alike): readonly TwoFormsFinding[] => {
@@ -93,6 +95,7 @@ export interface UnknownChoiceFinding extends FindingBase {
 
 export const unknownChoiceCheck: Check<UnknownChoiceFinding> = {
   name: "unknown-choice",
+  ignoresPlace: true,
   title: "A figure or flower form is named that the kind does not have",
   run: ({ stands }) => {
     const byEntry = new Map<Variety, Stand[]>();

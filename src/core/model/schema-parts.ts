@@ -66,11 +66,9 @@ export const date = z.codec(z.string().check(z.meta({ format: "date" })), z.int(
   encode: isoFromDay,
 });
 
-const inOrder = z.refine(
-  (window: { readonly first: number; readonly last: number }) => window.first <= window.last,
-  {
-    message: "expected the last day not to be before the first",
-  },
+const inOrder = z.refine<{ readonly first: number; readonly last: number }>(
+  (window) => window.first <= window.last,
+  { message: "expected the last day not to be before the first" },
 );
 
 export const dayWindow = record({ first: date, last: date }).check(inOrder);

@@ -33,7 +33,7 @@ function readAgain(
 /** Findings of pairs cleared by time or not, as words of kind and severity. */
 function timeFindings(plan: ReturnType<typeof trialPlan>): readonly string[] {
   const { result } = checkLayout(plan, plan.layouts[0]?.id ?? "");
-  return result.findings.map(({ kind, severity }) => `${severity} ${kind}`).toSorted();
+  return result.findings.map(({ check, severity }) => `${severity} ${check}`).toSorted();
 }
 
 describe("a forecast read back from a file stays a forecast", () => {

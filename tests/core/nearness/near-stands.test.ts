@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { nearStands } from "../../../src/core/checks/near-stands.ts";
+import { nearStands } from "../../../src/core/nearness/near-stands.ts";
 import { type Stand, resolveStands } from "../../../src/core/checks/stand.ts";
 import type { Layout } from "../../../src/core/model/plan.ts";
 import { book, fieldPlan } from "../../bench/field.ts";

@@ -7,13 +7,18 @@
 import Flatbush from "flatbush";
 import { growBounds } from "../geometry/bounds.ts";
 import { type Boxes, around, boxTouches, curveOrder } from "../geometry/boxes.ts";
-import type { Stand } from "./stand.ts";
+import type { Placed } from "./near-index.ts";
 
 /** Below this many stands, measuring all beats building an index. */
 const INDEX_FROM = 64;
 const BLOCK = 8;
 
-export interface NearStands {
+/** A thing with a place, and how far from it others count; infinite: all do. */
+interface Reaching extends Placed {
+  readonly reachM: number;
+}
+
+export interface NearStands<S> {
   /** Places in the group, neighbours together: the order in which asking is cheapest. */
   readonly order: Uint32Array;
   /**
@@ -21,12 +26,14 @@ export interface NearStands {
    * in the group, itself included; in the order of the group. All when no distance is known.
    * The list is used again by the next call.
    */
-  readonly near: (place: number) => readonly Stand[];
+  readonly near: (place: number) => readonly S[];
 }
 
 /** Stands by crossing group, in the order given. */
-export function groupStands(stands: readonly Stand[]): ReadonlyMap<string, readonly Stand[]> {
-  const groups = new Map<string, Stand[]>();
+export function groupStands<S extends { readonly kind: { readonly group: string } }>(
+  stands: readonly S[],
+): ReadonlyMap<string, readonly S[]> {
+  const groups = new Map<string, S[]>();
   for (const stand of stands) {
     const group = groups.get(stand.kind.group);
     if (group) group.push(stand);
@@ -36,7 +43,7 @@ export function groupStands(stands: readonly Stand[]): ReadonlyMap<string, reado
 }
 
 /** Null when the group is so small that every stand may as well be measured. */
-export function nearStands(group: readonly Stand[]): NearStands | null {
+export function nearStands<S extends Reaching>(group: readonly S[]): NearStands<S> | null {
   if (group.length < INDEX_FROM) return null;
   const boxes = boxesOf(group);
   const order = curveOrder(boxes);
@@ -45,10 +52,10 @@ export function nearStands(group: readonly Stand[]): NearStands | null {
     blockOf[place] = Math.floor(rank / BLOCK);
   });
   const gather = gatherer(group, boxes, order);
-  let gathered: Gathered | null = null;
-  const found: Stand[] = [];
-  const near = (place: number): readonly Stand[] => {
-    const reach = (group[place] as Stand).reachM;
+  let gathered: Gathered<S> | null = null;
+  const found: S[] = [];
+  const near = (place: number): readonly S[] => {
+    const reach = (group[place] as S).reachM;
     if (reach === Infinity) return group;
     const block = blockOf[place] as number;
     if (gathered?.block !== block) gathered = gather(block);
@@ -57,7 +64,7 @@ export function nearStands(group: readonly Stand[]): NearStands | null {
   return { order, near };
 }
 
-function boxesOf(group: readonly Stand[]): Boxes {
+function boxesOf(group: readonly Placed[]): Boxes {
   const boxes = new Float64Array(group.length * 4);
   group.forEach(({ outline: { bounds } }, place) => {
     boxes[place * 4] = bounds.minX;
@@ -69,13 +76,13 @@ function boxesOf(group: readonly Stand[]): Boxes {
 }
 
 /** Everything near one block, in the order of the group, with its bounds side by side. */
-interface Gathered {
+interface Gathered<S> {
   readonly block: number;
-  readonly stands: readonly Stand[];
+  readonly stands: readonly S[];
   readonly boxes: Boxes;
 }
 
-function gatherer(group: readonly Stand[], boxes: Boxes, order: Uint32Array) {
+function gatherer<S extends Reaching>(group: readonly S[], boxes: Boxes, order: Uint32Array) {
   const blocks = Math.ceil(order.length / BLOCK);
   const membersOf = (block: number) => order.subarray(block * BLOCK, (block + 1) * BLOCK);
   const tree = new Flatbush(blocks);
@@ -87,11 +94,11 @@ function gatherer(group: readonly Stand[], boxes: Boxes, order: Uint32Array) {
   // Used again for every block: making typed arrays costs more than filling them.
   const places = new Uint32Array(order.length);
   const near = new Float64Array(order.length * 4);
-  return (block: number): Gathered => {
+  return (block: number): Gathered<S> => {
     const members = membersOf(block);
     let reach = 0;
     for (const place of members) {
-      const { reachM } = group[place] as Stand;
+      const { reachM } = group[place] as S;
       if (reachM !== Infinity) reach = Math.max(reach, reachM);
     }
     const { minX, minY, maxX, maxY } = growBounds(around(boxes, members), reach);
@@ -106,10 +113,10 @@ function gatherer(group: readonly Stand[], boxes: Boxes, order: Uint32Array) {
       }
     }
     places.subarray(0, count).sort();
-    const stands: Stand[] = [];
+    const stands: S[] = [];
     for (let index = 0; index < count; index += 1) {
       const place = places[index] as number;
-      stands.push(group[place] as Stand);
+      stands.push(group[place] as S);
       for (let side = 0; side < 4; side += 1) {
         near[index * 4 + side] = boxes[place * 4 + side] as number;
       }
@@ -118,20 +125,20 @@ function gatherer(group: readonly Stand[], boxes: Boxes, order: Uint32Array) {
   };
 }
 
-function scan(
-  { stands, boxes: others }: Gathered,
+function scan<S>(
+  { stands, boxes: others }: Gathered<S>,
   boxes: Boxes,
   place: number,
   reach: number,
-  near: Stand[],
-): readonly Stand[] {
+  near: S[],
+): readonly S[] {
   const minX = (boxes[place * 4] as number) - reach;
   const minY = (boxes[place * 4 + 1] as number) - reach;
   const maxX = (boxes[place * 4 + 2] as number) + reach;
   const maxY = (boxes[place * 4 + 3] as number) + reach;
   near.length = 0;
   for (let index = 0; index < stands.length; index += 1) {
-    if (boxTouches(others, index * 4, minX, minY, maxX, maxY)) near.push(stands[index] as Stand);
+    if (boxTouches(others, index * 4, minX, minY, maxX, maxY)) near.push(stands[index] as S);
   }
   return near;
 }
