@@ -4,8 +4,7 @@
  * a figure or a date is missing. The seed parent decides how far is far enough, so a pair can be
  * at risk one way only.
  *
- * Candidates come from a spatial index when a crossing group is large; the verdict always from
- * the measured distance between outlines.
+ * Candidates may come from a spatial index; the verdict always from the measured distance.
  */
 import { isSureBasis } from "../calendar/basis.ts";
 import { bloomParting, daysBetween, daysTogether, openDays } from "../calendar/compare-bloom.ts";
