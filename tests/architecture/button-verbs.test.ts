@@ -66,6 +66,8 @@ function wordsImported(path: string, tree: Node): ReadonlyMap<string, Node> {
     const words = treeOf(target, text);
     for (const specifier of node.specifiers) {
       const [local, name] = [nameOf(specifier.local), nameOf(specifier.imported)];
+      // All of the file under one name: `import * as texts`.
+      if (local !== null && name === null) found.set(local, words);
       const declared = name === null ? null : declarationOf(words, name);
       if (local !== null && declared) found.set(local, declared);
     }
@@ -93,7 +95,7 @@ function wordsOf(node: Node, words: ReadonlyMap<string, Node>): readonly string[
     if (inner.type === "MemberExpression") {
       const holder = words.get(nameOf(inner.object) ?? "");
       const property = holder && declarationOf(holder, nameOf(inner.property) ?? "");
-      if (property) led.push(...textsIn(property.value));
+      if (property) led.push(...textsIn(property.value ?? property.init));
       return false;
     }
     const declared = inner.type === "Identifier" ? words.get(nameOf(inner) ?? "") : undefined;

@@ -2,6 +2,7 @@ import { useId, useState } from "react";
 import { Dialog } from "../form/Dialog.tsx";
 import { viewNow } from "../state/view-state.ts";
 import { pasteText } from "./clipboard-actions.ts";
+import * as texts from "./words.ts";
 
 interface PasteDialogProps {
   /** Why the clipboard would not do, or null when the text was asked for. */
@@ -21,16 +22,13 @@ export function PasteDialog({ reason, onClose }: PasteDialogProps) {
     else if (viewNow().dialog?.name === "paste-text") onClose();
   };
   return (
-    <Dialog title="Paste from a text" onClose={onClose}>
+    <Dialog title={texts.pasteFromAText} onClose={onClose}>
       <div className="fields">
-        <p id={`${id}-hint`}>
-          Beds, plantings and surroundings copied in a plan are text. Paste that text here, with
-          Ctrl or Cmd + V or by pressing and holding.
-        </p>
+        <p id={`${id}-hint`}>{texts.bedsPlantingsSurroundingsCopied}</p>
         <textarea
           className="wide"
           rows={6}
-          aria-label="Copied text"
+          aria-label={texts.copiedText}
           aria-describedby={`${id}-hint`}
           spellCheck={false}
           value={text}
@@ -43,7 +41,7 @@ export function PasteDialog({ reason, onClose }: PasteDialogProps) {
         )}
         <p className="dialog-actions">
           <button type="button" className="primary" onClick={paste}>
-            Paste into this layout
+            {texts.pasteIntoThisLayout}
           </button>
         </p>
       </div>
@@ -59,17 +57,14 @@ interface CopiedTextDialogProps {
 /** The text to copy by hand, where the browser keeps the clipboard from the program. */
 export function CopiedTextDialog({ text, onClose }: CopiedTextDialogProps) {
   return (
-    <Dialog title="Copy this text" onClose={onClose}>
+    <Dialog title={texts.copyThisText} onClose={onClose}>
       <div className="fields">
-        <p>
-          The browser does not let the program write to the clipboard. Copy this text by hand, then
-          use Paste from a text.
-        </p>
+        <p>{texts.browserDoesNotLet}</p>
         <textarea
           className="wide"
           rows={6}
           readOnly
-          aria-label="Text to copy"
+          aria-label={texts.textToCopy}
           value={text}
           onFocus={(event) => event.currentTarget.select()}
         />

@@ -4,6 +4,7 @@ import type { ClashAnswer, KindClash } from "../../core/edits/kinds-brought.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { clashesOf, pasteText } from "./clipboard-actions.ts";
+import * as texts from "./words.ts";
 
 interface PasteKindsDialogProps {
   readonly text: string;
@@ -21,9 +22,9 @@ export function PasteKindsDialog({ text, onClose }: PasteKindsDialogProps) {
   const names = clashes.map(({ copied }) => copied.name).join(", ");
   const isAllBuiltIn = clashes.every(({ isBuiltIn }) => isBuiltIn);
   return (
-    <Dialog title="Two kinds of one name" onClose={onClose}>
+    <Dialog title={texts.twoKindsOneName} onClose={onClose}>
       <div className="fields">
-        <p>What was copied is of a kind that this plan knows with other figures.</p>
+        <p>{texts.copiedKindPlanKnows}</p>
         <ul>
           {clashes.map((clash) => (
             <li key={clash.copied.id}>{clashText(clash, unit)}</li>
@@ -31,15 +32,13 @@ export function PasteKindsDialog({ text, onClose }: PasteKindsDialogProps) {
         </ul>
         <p className="dialog-actions">
           <button type="button" className="primary" onClick={() => paste("here")}>
-            Use this plan&rsquo;s figures
+            {texts.doUseThisPlansFigures}
           </button>
           <button type="button" onClick={() => paste("copied")}>
-            {isAllBuiltIn
-              ? `Use the copied figures for all ${names} of this plan`
-              : "Add the copied kinds beside them"}
+            {isAllBuiltIn ? texts.doUseCopiedFiguresAll(names) : texts.addCopiedKindsBeside}
           </button>
           <button type="button" onClick={onClose}>
-            Cancel
+            {texts.cancel}
           </button>
         </p>
       </div>

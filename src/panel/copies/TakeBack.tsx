@@ -8,6 +8,7 @@ import { validText } from "../../store/keeping/plan-text.ts";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { DifferenceList } from "./DifferenceList.tsx";
 import { comingText, copiesWords as words, entryLine, takeText } from "./copies-words.ts";
+import * as texts from "./words.ts";
 
 interface TakeBackProps {
   readonly fileName: string;
@@ -25,7 +26,7 @@ export function TakeBack({ fileName, theirs, onDone }: TakeBackProps) {
   if (!merged.ok) {
     return (
       <p className="field-reason" role="alert">
-        {fileName}: got {merged.got}, expected {merged.expected}.
+        {texts.gotExpected(fileName, merged.got, merged.expected)}
       </p>
     );
   }
@@ -101,7 +102,7 @@ function ComingEntries({ coming, nameOf }: EntriesProps & { readonly coming: rea
           <li key={entry.id}>{entryLine(entry, nameOf(entry.of))}</li>
         ))}
       </ul>
-      {coming.length > FIRST_ENTRIES && <p>... and {coming.length - FIRST_ENTRIES} more</p>}
+      {coming.length > FIRST_ENTRIES && <p>{texts.andMore(coming.length - FIRST_ENTRIES)}</p>}
     </details>
   );
 }

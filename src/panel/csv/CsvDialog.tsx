@@ -7,6 +7,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { FileField, FileProblems } from "../form/FileField.tsx";
 import { makeFile } from "../form/make-file.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
+import * as texts from "./words.ts";
 
 interface CsvFile {
   readonly name: string;
@@ -55,20 +56,20 @@ export function CsvDialog<List>(props: CsvDialogProps<List>) {
   return (
     <Dialog title={title} onClose={onClose} isWide>
       <section className="csv-part">
-        <h3>Out to a spreadsheet</h3>
+        <h3>{texts.outToASpreadsheet}</h3>
         <p>{out.words}</p>
         <p className="dialog-actions">
           <button type="button" disabled={out.isEmpty} onClick={() => void save()}>
-            Save the list
+            {texts.saveTheList}
           </button>
         </p>
       </section>
       <section className="csv-part">
-        <h3>In from a spreadsheet</h3>
+        <h3>{texts.inFromASpreadsheet}</h3>
         <p id={hintId}>{hint}</p>
         <p>
           <FileField
-            label="CSV file"
+            label={texts.csvFile}
             accept=".csv,.tsv,.txt,text/csv"
             describedBy={hintId}
             onPick={(picked) => void take(picked)}
@@ -99,7 +100,7 @@ function Outcome<List>({
       <Preview list={list} />
       <p className="dialog-actions">
         <button type="button" className="primary" disabled={taken === null} onClick={take}>
-          {taken?.words ?? "Nothing to add"}
+          {taken?.words ?? texts.nothingToAdd}
         </button>
         <button type="button" onClick={onClose}>
           {leaveWords}

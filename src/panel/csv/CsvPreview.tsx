@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import type { RejectedRow } from "../../core/exchange/csv-list.ts";
 import { type UsableRow, csvSummary } from "./csv-words.ts";
+import * as texts from "./words.ts";
 
 /** Rows listed at most; a list of thousands is not read through. */
 const MOST_SHOWN = 200;
@@ -34,7 +35,7 @@ export function CsvPreview<Row extends UsableRow & { readonly row: number }>({
       <p role="status">
         <b>{csvSummary(list)}</b>
         {more}
-        {unknownColumns.length > 0 && ` Columns not known here: ${unknownColumns.join(", ")}.`}
+        {unknownColumns.length > 0 && texts.columnsNotKnownHere(unknownColumns.join(", "))}
       </p>
       {rejected.length > 0 && <RejectedRows rows={rejected} nameHead={nameHead} />}
       {accepted.length > 0 && (
@@ -82,9 +83,11 @@ function RejectedRows({ rows, nameHead }: RejectedRowsProps) {
           <td>
             <bdi>{name}</bdi>
           </td>
-          <td>{column === "" ? "the whole row" : column}</td>
+          <td>{column === "" ? texts.theWholeRow : column}</td>
           <td>
-            got {got === '""' ? "nothing" : <bdi>{got}</bdi>}, expected {expected}
+            {texts.got}
+            {got === '""' ? texts.nothing : <bdi>{got}</bdi>}
+            {texts.expected(expected)}
           </td>
         </tr>
       ))}
@@ -116,7 +119,7 @@ function CsvTable({ caption, heads, more, children }: CsvTableProps) {
         </thead>
         <tbody>{children}</tbody>
       </table>
-      {more > 0 && <p>and {more} more</p>}
+      {more > 0 && <p>{texts.andMore(more)}</p>}
     </div>
   );
 }

@@ -26,6 +26,7 @@ import { useForm } from "../form/use-form.ts";
 import { commit } from "../state/plan-actions.ts";
 import { choicesOf } from "../state/plan-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 interface EarlierCropFormProps {
   /** Null: a new one. */
@@ -48,31 +49,31 @@ export function EarlierCropForm({ crop, onClose }: EarlierCropFormProps) {
   });
   const { draft, problem, set } = form;
   return (
-    <Dialog title={crop ? "Change an earlier crop" : "Add an earlier crop"} onClose={onClose}>
+    <Dialog title={crop ? texts.changeAnEarlierCrop : texts.addAnEarlierCrop} onClose={onClose}>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         <KindField kindId={draft.kind} onPick={(kind) => set({ kind })} />
         <TextField
-          label="Variety"
+          label={texts.variety}
           value={draft.varietyName}
-          hint="Its own variety is no risk to a planting; without a name it counts as another."
+          hint={texts.ownVarietyNoRisk}
           onApply={(varietyName) =>
             nameProblem(varietyName) ?? set({ varietyName: varietyName.trim() })
           }
         />
         <CountField
-          label="Year"
+          label={texts.year}
           value={draft.year}
-          hint="When it was harvested, or shed seed."
+          hint={texts.whenHarvestedShedSeed}
           onApply={(year) => set({ year })}
         />
         <ChoiceField
-          label="Went to seed"
+          label={texts.wentToSeed}
           value={draft.wentToSeed}
           choices={choicesOf(wentToSeedWords)}
           onPick={(wentToSeed) => set({ wentToSeed })}
         />
         <WhereFields draft={draft} isNew={crop === null} onSet={set} />
-        <NoteField label="Note" value={draft.note} onApply={(note) => set({ note })} />
+        <NoteField label={texts.note} value={draft.note} onApply={(note) => set({ note })} />
         {problem !== null && (
           <p className="field-reason" role="alert">
             {problem}
@@ -80,7 +81,7 @@ export function EarlierCropForm({ crop, onClose }: EarlierCropFormProps) {
         )}
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            {crop ? "Apply" : "Add to the plan"}
+            {crop ? texts.apply : texts.addToThePlan}
           </button>
         </p>
       </form>

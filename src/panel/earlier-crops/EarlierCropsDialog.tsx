@@ -10,6 +10,7 @@ import { seedCellOf } from "./ground-history-words.ts";
 import { cropCount, cropName, placeWords } from "./earlier-crop-words.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 type Editing = { readonly crop: EarlierCrop | null };
 
@@ -19,20 +20,17 @@ export function EarlierCropsDialog({ onClose }: { readonly onClose: () => void }
   const [editing, setEditing] = useState<Editing | null>(null);
   return (
     <>
-      <Dialog title="Earlier crops" onClose={onClose} isWide>
-        <p className="soft">
-          What grew on this ground before this season, in all layouts alike. Seed it shed may come
-          up among plantings kept for seed; the checks say where.
-        </p>
-        <section className="csv-part" aria-label="Entered">
+      <Dialog title={texts.earlierCrops} onClose={onClose} isWide>
+        <p className="soft">{texts.grewGroundBeforeSeason}</p>
+        <section className="csv-part" aria-label={texts.entered}>
           {earlierCrops.length === 0 ? (
-            <p className="region-empty">None entered yet.</p>
+            <p className="region-empty">{texts.noneEnteredYet}</p>
           ) : (
             <CropTable onEdit={(crop) => setEditing({ crop })} />
           )}
           <p className="dialog-actions">
             <button type="button" onClick={() => setEditing({ crop: null })}>
-              Add an earlier crop
+              {texts.addAnEarlierCrop}
             </button>
             {earlierCrops.length > 1 && (
               <button
@@ -42,7 +40,7 @@ export function EarlierCropsDialog({ onClose }: { readonly onClose: () => void }
                   commit(removeEarlierCrops(ids, `Delete ${cropCount(ids.length)}`));
                 }}
               >
-                Delete all {earlierCrops.length}
+                {texts.deleteAll(earlierCrops.length)}
               </button>
             )}
           </p>
@@ -61,17 +59,17 @@ function CropTable({ onEdit }: { readonly onEdit: (crop: EarlierCrop) => void })
   const book = usePlanStore((state) => state.book);
   const crops = plan.earlierCrops.toSorted((a, b) => b.year - a.year);
   return (
-    <div className="table-scroll csv-table" role="region" tabIndex={0} aria-label="Crops">
+    <div className="table-scroll csv-table" role="region" tabIndex={0} aria-label={texts.crops}>
       <table>
         <thead>
           <tr>
-            <th scope="col">Year</th>
-            <th scope="col">Kind</th>
-            <th scope="col">Variety</th>
-            <th scope="col">Went to seed</th>
-            <th scope="col">Where</th>
-            <th scope="col">Note</th>
-            <th scope="col">Change</th>
+            <th scope="col">{texts.year}</th>
+            <th scope="col">{texts.kind}</th>
+            <th scope="col">{texts.variety}</th>
+            <th scope="col">{texts.wentToSeed}</th>
+            <th scope="col">{texts.where}</th>
+            <th scope="col">{texts.note}</th>
+            <th scope="col">{texts.change}</th>
           </tr>
         </thead>
         <tbody>
@@ -106,18 +104,18 @@ function CropButtons({ crop, name, onEdit }: CropButtonsProps) {
       <button
         type="button"
         className="link"
-        aria-label={`Change ${name}`}
+        aria-label={texts.changeName(name)}
         onClick={() => onEdit(crop)}
       >
-        Change
+        {texts.change}
       </button>{" "}
       <button
         type="button"
         className="link"
-        aria-label={`Delete ${name}`}
+        aria-label={texts.deleteWord(name)}
         onClick={() => commit(removeEarlierCrops([crop.id], `Delete ${name}`))}
       >
-        Delete
+        {texts.deleteWord2}
       </button>
     </>
   );

@@ -9,6 +9,7 @@ import { broughtWords, cropCount, seasonYear } from "./earlier-crop-words.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { today } from "../state/today.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 interface Picked {
   readonly name: string;
@@ -28,14 +29,11 @@ export function EarlierCropsTakeOver() {
   };
   return (
     <section className="csv-part">
-      <h3>Take over from a plan file</h3>
-      <p id={`${id}-hint`}>
-        The plots of an earlier season become earlier crops of the year they were harvested in: as
-        its field record has them, else as they were planned in its chosen layout.
-      </p>
+      <h3>{texts.takeOverPlanFile}</h3>
+      <p id={`${id}-hint`}>{texts.plotsEarlierSeasonBecome}</p>
       <p>
         <FileField
-          label="Plan file"
+          label={texts.planFile}
           accept=".json,application/json"
           describedBy={`${id}-hint`}
           onPick={(file) => void take(file)}
@@ -58,8 +56,7 @@ function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProp
   if (brought.year > seasonYear(plan)) {
     return (
       <p className="field-reason" role="alert">
-        {name} is of season {brought.year}, which is later than this plan&rsquo;s: nothing of it has
-        grown yet.
+        {texts.seasonLaterThanPlans(name, brought.year)}
       </p>
     );
   }
@@ -84,11 +81,11 @@ function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProp
           onClick={take}
         >
           {brought.crops.length + brought.marks.length === 0
-            ? "Nothing to add"
-            : `Add ${cropCount(brought.crops.length)}`}
+            ? texts.nothingToAdd
+            : texts.add(cropCount(brought.crops.length))}
         </button>
         <button type="button" onClick={onDone}>
-          Cancel
+          {texts.cancel}
         </button>
       </p>
     </>

@@ -5,6 +5,7 @@ import { CommandButton } from "../commands/CommandButton.tsx";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { earlierCrops } from "./commands.ts";
 import { NOTHING_KNOWN, grewWords, markWords, seedAndSource } from "./ground-history-words.ts";
+import * as texts from "./words.ts";
 
 /** The years of a bed: what stands and stood on it, and diseases seen there. */
 export function GroundYears({ bed }: { readonly bed: Bed }) {
@@ -15,17 +16,17 @@ export function GroundYears({ bed }: { readonly bed: Bed }) {
   const marks = marksOn(plan, bed.outline);
   return (
     <>
-      <h4>Its years</h4>
+      <h4>{texts.itsYears}</h4>
       {rows.length === 0 ? (
         <p className="soft">{NOTHING_KNOWN}</p>
       ) : (
-        <div className="table-scroll" role="region" tabIndex={0} aria-label="Years of the bed">
+        <div className="table-scroll" role="region" tabIndex={0} aria-label={texts.yearsOfTheBed}>
           <table>
             <thead>
               <tr>
-                <th scope="col">Year</th>
-                <th scope="col">Grew</th>
-                <th scope="col">Went to seed</th>
+                <th scope="col">{texts.year}</th>
+                <th scope="col">{texts.grew}</th>
+                <th scope="col">{texts.wentToSeed}</th>
               </tr>
             </thead>
             <tbody>
@@ -50,9 +51,9 @@ export function GroundYears({ bed }: { readonly bed: Bed }) {
       ))}
       <p className="field-hint">
         <CommandButton of={earlierCrops} className="link">
-          Earlier crops
-        </CommandButton>{" "}
-        has them all.
+          {texts.earlierCrops}
+        </CommandButton>
+        {texts.hasThemAll}
       </p>
     </>
   );

@@ -18,6 +18,7 @@ import {
   markTitle,
   marksOfDraft,
 } from "./mark-words.ts";
+import * as texts from "./words.ts";
 
 interface MarkFormProps {
   /** Null: a new one. */
@@ -40,10 +41,10 @@ export function MarkForm({ mark, onClose }: MarkFormProps) {
     },
   });
   return (
-    <Dialog title={mark ? "Change a mark" : "Mark a disease on the ground"} onClose={onClose}>
+    <Dialog title={mark ? texts.changeAMark : texts.markDiseaseGround} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onSubmit}>
         <ChoiceField
-          label="Disease"
+          label={texts.disease}
           value={draft.disease}
           choices={diseaseChoices}
           onPick={(disease) => set({ disease })}
@@ -51,16 +52,16 @@ export function MarkForm({ mark, onClose }: MarkFormProps) {
         {isOther(draft) && (
           <>
             <TextField
-              label="Its name"
+              label={texts.itsName}
               value={draft.name}
               onApply={(name) => nameProblem(name) ?? set({ name })}
             />
             <KindField kindId={draft.kind} onPick={(kind) => set({ kind })} />
           </>
         )}
-        <DayField label="Seen on" value={draft.seenOn} onApply={(seenOn) => set({ seenOn })} />
+        <DayField label={texts.seenOn} value={draft.seenOn} onApply={(seenOn) => set({ seenOn })} />
         <WhereFields draft={draft} isNew={mark === null} onSet={set} />
-        <NoteField label="Note" value={draft.note} onApply={(note) => set({ note })} />
+        <NoteField label={texts.note} value={draft.note} onApply={(note) => set({ note })} />
         {problem !== null && (
           <p className="field-reason" role="alert">
             {problem}
@@ -68,7 +69,7 @@ export function MarkForm({ mark, onClose }: MarkFormProps) {
         )}
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            {mark ? "Apply" : "Add the mark"}
+            {mark ? texts.apply : texts.addTheMark}
           </button>
         </p>
       </form>

@@ -8,6 +8,7 @@ import { MarkForm } from "./MarkForm.tsx";
 import { placeWords } from "./earlier-crop-words.ts";
 import { markWords } from "./ground-history-words.ts";
 import { MARKS_INTRO } from "./mark-words.ts";
+import * as texts from "./words.ts";
 
 type Editing = { readonly mark: GroundMark | null };
 
@@ -18,7 +19,7 @@ export function MarkList() {
   const [editing, setEditing] = useState<Editing | null>(null);
   return (
     <section className="csv-part">
-      <h3>Marks on the ground</h3>
+      <h3>{texts.marksOnTheGround}</h3>
       <p>{MARKS_INTRO}</p>
       {plan.groundMarks.length > 0 && (
         <ul className="plain-list">
@@ -30,20 +31,20 @@ export function MarkList() {
                 <button
                   type="button"
                   className="link"
-                  aria-label={`Change the mark ${markName(mark)} on ${place}`}
+                  aria-label={texts.changeTheMarkOn(markName(mark), place)}
                   onClick={() => setEditing({ mark })}
                 >
-                  Change
+                  {texts.change}
                 </button>{" "}
                 <button
                   type="button"
                   className="link"
-                  aria-label={`Delete the mark ${markName(mark)} on ${place}`}
+                  aria-label={texts.deleteTheMarkOn(markName(mark), place)}
                   onClick={() =>
                     commit(removeGroundMark(mark.id, `Delete the mark ${markName(mark)}`))
                   }
                 >
-                  Delete
+                  {texts.deleteWord2}
                 </button>
               </li>
             );
@@ -52,7 +53,7 @@ export function MarkList() {
       )}
       <p className="dialog-actions">
         <button type="button" onClick={() => setEditing({ mark: null })}>
-          Mark a disease
+          {texts.markADisease}
         </button>
       </p>
       {editing && <MarkForm mark={editing.mark} onClose={() => setEditing(null)} />}

@@ -2,6 +2,7 @@ import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { PlaceFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { useShownLayout } from "../state/use-shown-plan.ts";
 import type { GroundDraft } from "./earlier-crop-words.ts";
+import * as texts from "./words.ts";
 
 interface WhereFieldsProps {
   readonly draft: GroundDraft;
@@ -28,14 +29,14 @@ export function WhereFields({ draft, isNew, onSet }: WhereFieldsProps) {
   return (
     <>
       <ChoiceField
-        label="Where"
+        label={texts.where}
         value={draft.where}
         choices={choices}
         onPick={(where) => onSet({ where })}
       />
       {draft.where === "beds" && (
         <fieldset className="compare-choice">
-          <legend>Beds of {layout.name}</legend>
+          <legend>{texts.bedsOf(layout.name)}</legend>
           {layout.beds.map(({ id, code }) => (
             <CheckField
               key={id}

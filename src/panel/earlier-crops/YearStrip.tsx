@@ -5,6 +5,7 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { cropsOfYear } from "./ground-history-words.ts";
+import * as texts from "./words.ts";
 import "./year-strip.css";
 
 /** Years of the ground: pick one, and the sheet shows what stood there. Folded until asked for. */
@@ -35,12 +36,12 @@ export function YearStrip() {
   };
   const span = `${Math.min(...years)} to ${Math.max(...years)}`;
   return (
-    <section className="year-strip" aria-label="Years of the ground">
-      <span className="year-strip-head">Ground</span>
+    <section className="year-strip" aria-label={texts.yearsOfTheGround}>
+      <span className="year-strip-head">{texts.ground}</span>
       {isOpen ? (
-        <div className="year-strip-years" role="group" aria-label="Year shown on the sheet">
+        <div className="year-strip-years" role="group" aria-label={texts.yearShownSheet}>
           <YearButton
-            label={`${season}, this season`}
+            label={texts.thisSeason(season)}
             isOn={year === null}
             onPick={() => show(null)}
           />
@@ -55,10 +56,10 @@ export function YearStrip() {
           ))}
         </div>
       ) : (
-        <span className="soft">what stood here, {span}</span>
+        <span className="soft">{texts.whatStoodHere(span)}</span>
       )}
       <button type="button" className="quiet fold" aria-expanded={isOpen} onClick={fold}>
-        {isOpen ? "Hide" : "Years"}
+        {isOpen ? texts.hide : texts.years}
       </button>
     </section>
   );

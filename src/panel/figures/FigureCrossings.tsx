@@ -2,6 +2,7 @@ import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { Kind, Relation } from "../../core/kinds/crop.ts";
 import { FigureSource } from "./FigureSource.tsx";
 import { crossings, groupName } from "./figures-crossing.ts";
+import * as texts from "./words.ts";
 
 const relationWords: Readonly<Record<Relation, string>> = {
   freely: "freely",
@@ -15,13 +16,19 @@ export function FigureCrossings({ kind, book }: { readonly kind: Kind; readonly 
   const found = crossings(kind, book);
   return (
     <section>
-      <h4>What crosses with it</h4>
+      <h4>{texts.whatCrossesWithIt}</h4>
       <p>
-        Crossing group: <b>{groupName(kind.group)}</b>. Varieties of {kind.name} cross freely with
-        each other. <i>Freely</i> and <i>sometimes</i> ask the full distance, <i>rarely</i> gives a
-        caution.
+        {texts.crossingGroup}
+        <b>{groupName(kind.group)}</b>
+        {texts.varietiesCrossFreelyEach(kind.name)}
+        <i>{texts.freely}</i>
+        {texts.and}
+        <i>{texts.sometimes}</i>
+        {texts.askTheFullDistance}
+        <i>{texts.rarely}</i>
+        {texts.givesACaution}
       </p>
-      {found.length === 0 && <p>No other kind of the group is known here.</p>}
+      {found.length === 0 && <p>{texts.noOtherKindGroup}</p>}
       <dl className="figure-facts">
         {found.map(({ species, kinds, relation, note, source, otherwise }) => (
           <div key={species}>

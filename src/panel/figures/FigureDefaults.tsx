@@ -1,6 +1,7 @@
 import type { Kind } from "../../core/kinds/crop.ts";
 import type { LengthUnit } from "../../core/model/length.ts";
 import { defaultRows } from "./figures-rows.ts";
+import * as texts from "./words.ts";
 
 /** What the rule takes at each level, and why. */
 export function FigureDefaults({ kind, unit }: { readonly kind: Kind; readonly unit: LengthUnit }) {
@@ -10,8 +11,8 @@ export function FigureDefaults({ kind, unit }: { readonly kind: Kind; readonly u
         <div key={`${level} ${form ?? ""}`}>
           <dt>{form === null ? level : `${level}, ${form}`}</dt>
           <dd>
-            <strong>{distance ?? "unknown"}</strong>: {why}.
-            {range !== null && <span className="soft"> Figures of this level: {range}.</span>}
+            <strong>{distance ?? texts.unknown}</strong>: {why}.
+            {range !== null && <span className="soft">{texts.figuresOfThisLevel(range)}</span>}
           </dd>
         </div>
       ))}

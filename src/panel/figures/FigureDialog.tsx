@@ -5,6 +5,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { FigureKindList } from "./FigureKindList.tsx";
 import { FigureKindPage } from "./FigureKindPage.tsx";
 import { FigureRules } from "./FigureRules.tsx";
+import * as texts from "./words.ts";
 import "./figures.css";
 
 interface FigureDialogProps {
@@ -34,9 +35,9 @@ export function FigureDialog(props: FigureDialogProps) {
   const headingId = useId();
   const { headingRef, listRef } = useFocusOnTurn(page);
   return (
-    <Dialog title="Figures" onClose={onClose} isWide>
+    <Dialog title={texts.figures} onClose={onClose} isWide>
       <div className="figures" data-page={page.kind === "list" ? "list" : "page"}>
-        <nav className="figures-list" aria-label="Kinds" ref={listRef} tabIndex={-1}>
+        <nav className="figures-list" aria-label={texts.kinds} ref={listRef} tabIndex={-1}>
           <FigureKindList
             open={kind?.id ?? null}
             onOpen={(id) => setPage({ kind: "kind", id })}
@@ -49,10 +50,10 @@ export function FigureDialog(props: FigureDialogProps) {
             className="link figures-back"
             onClick={() => setPage({ kind: "list" })}
           >
-            All kinds
+            {texts.allKinds}
           </button>
           <h3 id={headingId} ref={headingRef} tabIndex={-1}>
-            {kind?.name ?? "How a distance is chosen"}
+            {kind?.name ?? texts.howDistanceChosen}
           </h3>
           {kind ? (
             <FigureKindPage

@@ -3,6 +3,7 @@ import type { Kind } from "../../core/kinds/crop.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { findKinds } from "../kinds/kind-search.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 interface FigureKindListProps {
   /** Id of the kind that is open; null: none. */
@@ -21,7 +22,7 @@ export function FigureKindList({ open, onOpen, onRules }: FigureKindListProps) {
   return (
     <>
       <p>
-        <label htmlFor={id}>Find a kind by common or botanical name</label>
+        <label htmlFor={id}>{texts.findKindCommonBotanical}</label>
         <input
           id={id}
           type="search"
@@ -32,19 +33,19 @@ export function FigureKindList({ open, onOpen, onRules }: FigureKindListProps) {
         />
       </p>
       <button type="button" className="link" onClick={onRules}>
-        How a distance is chosen
+        {texts.howDistanceChosen}
       </button>
       {isSearching ? (
         <>
           <p role="status" className="soft">
-            {found.length === 0 ? "No kind of that name is known here." : countWords(found.length)}
+            {found.length === 0 ? texts.noKindNameKnown : countWords(found.length)}
           </p>
           <KindButtons kinds={found} open={open} onOpen={onOpen} />
         </>
       ) : (
         families(book.kinds).map(([family, members]) => (
           <section key={family}>
-            <h3>{family === "" ? "Own kinds" : family}</h3>
+            <h3>{family === "" ? texts.ownKinds : family}</h3>
             <KindButtons kinds={members} open={open} onOpen={onOpen} />
           </section>
         ))
@@ -88,7 +89,7 @@ function KindButtons({ kinds, open, onOpen }: KindButtonsProps) {
             onClick={() => onOpen(id)}
           >
             {name} {botanicalName !== name && <i lang="la">{botanicalName}</i>}
-            {own.has(id) && <span className="soft"> own</span>}
+            {own.has(id) && <span className="soft">{texts.own}</span>}
           </button>
         </li>
       ))}

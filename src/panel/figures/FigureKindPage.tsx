@@ -12,6 +12,7 @@ import { FigureList } from "./FigureList.tsx";
 import { FigureSource } from "./FigureSource.tsx";
 import { requirementWords, varietyRequirement } from "../state/requirement-words.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 interface FigureKindPageProps {
   readonly kind: Kind;
@@ -33,14 +34,14 @@ export function FigureKindPage(props: FigureKindPageProps) {
       <p>
         <i lang="la">{kind.botanicalName}</i>
         {kind.family !== "" && `, ${kind.family}`}
-        {kind.otherNames.length > 0 && `; also ${kind.otherNames.join(", ")}`}
+        {kind.otherNames.length > 0 && texts.also(kind.otherNames.join(", "))}
       </p>
       <section>
-        <h4>Distance by the rule</h4>
+        <h4>{texts.distanceByTheRule}</h4>
         <FigureDefaults kind={kind} unit={units} />
       </section>
       <section>
-        <h4>All isolation figures</h4>
+        <h4>{texts.allIsolationFigures}</h4>
         {variety && <FigureUse varieties={varieties} variety={variety} onVariety={onVariety} />}
         <FigureList
           kind={kind}
@@ -72,7 +73,7 @@ function FigureUse({ varieties, variety, onVariety }: FigureUseProps) {
     <div className="figure-use">
       {varieties.length > 1 && (
         <p>
-          <label htmlFor={id}>Pick a figure for</label>{" "}
+          <label htmlFor={id}>{texts.pickAFigureFor}</label>{" "}
           <select id={id} value={variety.id} onChange={(event) => onVariety(event.target.value)}>
             {varieties.map((entry) => (
               <option key={entry.id} value={entry.id}>
@@ -83,9 +84,12 @@ function FigureUse({ varieties, variety, onVariety }: FigureUseProps) {
         </p>
       )}
       <p role="status">
-        <bdi>{variety.name}</bdi> at {plan.level} level:{" "}
-        {requirementWords(varietyRequirement(plan, variety, book), plan.units)}
-        {variety.isolationM !== undefined && " A distance of its own goes before any figure."}
+        <bdi>{variety.name}</bdi>
+        {texts.atLevel(
+          plan.level,
+          requirementWords(varietyRequirement(plan, variety, book), plan.units),
+        )}
+        {variety.isolationM !== undefined && texts.distanceOwnGoesBefore}
       </p>
     </div>
   );
@@ -96,18 +100,15 @@ function FigureChanges({ kindId }: { readonly kindId: string }) {
   if (offers.length === 0) return null;
   return (
     <section>
-      <h4>What regulations let a grower change</h4>
-      <p>
-        Never applied unasked: stated for a planting in its particulars. What shortens a distance
-        acts only on the figure of the regulation that prints it; pick that for the variety first.
-      </p>
+      <h4>{texts.regulationsLetGrowerChange}</h4>
+      <p>{texts.neverAppliedUnaskedStated}</p>
       <ul className="figure-notes">
         {offers.map((offer) => {
           const effect = offer.asks.length === 0 ? offer.effectOf({ id: offer.id }) : null;
           return (
             <li key={offer.id}>
-              Where {offer.condition}:{" "}
-              {effect ? adjustmentWords(effect) : "less, by the number of border rows"}
+              {texts.where(offer.condition)}
+              {effect ? adjustmentWords(effect) : texts.lessNumberBorderRows}
               {offer.note !== undefined && `; ${offer.note}`} ({placeWords(offer)}).
             </li>
           );
@@ -122,7 +123,7 @@ function FigureCautions({ ids }: { readonly ids: readonly string[] }) {
   if (found.length === 0) return null;
   return (
     <section>
-      <h4>Cautions</h4>
+      <h4>{texts.cautions}</h4>
       <ul className="figure-notes">
         {found.map(({ id, title, text, source }) => (
           <li key={id}>

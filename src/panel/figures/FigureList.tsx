@@ -3,6 +3,7 @@ import type { LengthUnit } from "../../core/model/length.ts";
 import type { Variety } from "../../core/model/plan.ts";
 import { FigureSource } from "./FigureSource.tsx";
 import { type FigureRow, figureRows } from "./figures-rows.ts";
+import * as texts from "./words.ts";
 
 interface FigureListProps {
   readonly kind: Kind;
@@ -16,7 +17,7 @@ interface FigureListProps {
 export function FigureList({ kind, unit, variety, onPick }: FigureListProps) {
   const rows = figureRows(kind, unit);
   if (rows.length === 0) {
-    return <p>No isolation figure was found for it. Type your own, and the checks will use it.</p>;
+    return <p>{texts.noIsolationFigureFound}</p>;
   }
   return (
     <ul className="plain-list figure-list">
@@ -52,13 +53,11 @@ function PickButton({ row, name, isPicked, onPick }: PickButtonProps) {
     <button
       type="button"
       className={isPicked ? "figure-pick picked" : "figure-pick"}
-      aria-label={
-        isPicked ? `Picked for ${name}: ${what}; take it back` : `Use for ${name}: ${what}`
-      }
+      aria-label={isPicked ? texts.pickedTakeBack(name, what) : texts.doUseFor(name, what)}
       onClick={() => onPick(isPicked ? undefined : row.id)}
     >
       {isPicked && <span aria-hidden="true">✓ </span>}
-      {isPicked ? "Picked for " : "Use for "}
+      {isPicked ? texts.pickedFor : texts.doUseFor2}
       <bdi>{name}</bdi>
     </button>
   );
@@ -70,20 +69,21 @@ function FigureItem({ row }: { readonly row: FigureRow }) {
       <p>
         <strong>{row.distance}</strong> <span className="figure-class">{row.className}</span>{" "}
         <span className="soft">
-          printed as {row.published}; read as{" "}
+          {texts.printedAsReadAs(row.published)}
           <span className="figure-level" title={row.levelWhy}>
             {row.level}
-          </span>{" "}
-          level
+          </span>
+          {texts.level}
         </span>
       </p>
       {row.defaultOf.length > 0 && (
         <p className="figure-default">
-          <span aria-hidden="true">✓</span> default for {row.defaultOf.join("; ")}
+          <span aria-hidden="true">✓</span>
+          {texts.defaultFor(row.defaultOf.join("; "))}
         </p>
       )}
       {row.neverDefault !== null && (
-        <p className="soft">Never by default: {row.neverDefault}. It can still be picked.</p>
+        <p className="soft">{texts.neverDefaultCanStill(row.neverDefault)}</p>
       )}
       {row.remarks !== "" && <p>{row.remarks}</p>}
       <p>

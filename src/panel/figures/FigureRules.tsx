@@ -2,21 +2,26 @@ import { cautions } from "../../core/kinds/cautions.ts";
 import { levelTable } from "../../core/kinds/levels.ts";
 import { defaultRule } from "../../core/distances/required-distance.ts";
 import { choicesOf, levelWords } from "../state/plan-words.ts";
+import * as texts from "./words.ts";
 
 /** How a distance is chosen, for every kind alike. */
 export function FigureRules() {
   return (
     <>
       <p>
-        Regulations assume fields and give minima: they are no upper bound of safety for a garden
-        bed. Every number names its source and how far it is trusted: <i>seen</i> (read in the
-        source named), <i>common practice</i> (what the trade does, nothing published),{" "}
-        <i>from memory</i> (recalled, not checked) or <i>own figure</i> (typed for this plan). What
-        is not listed was not found, and the checks say unknown.
+        {texts.regulationsAssumeFieldsGive}
+        <i>{texts.seen}</i>
+        {texts.readSourceNamed}
+        <i>{texts.commonPractice}</i>
+        {texts.tradeDoesNothingPublished}
+        <i>{texts.fromMemory}</i>
+        {texts.recalledNotCheckedOr}
+        <i>{texts.ownFigure}</i>
+        {texts.typedPlanNotListed}
       </p>
       <section>
-        <h4>The rule</h4>
-        <p>The seed parent decides. Its distance is found by these steps:</p>
+        <h4>{texts.theRule}</h4>
+        <p>{texts.seedParentDecidesDistance}</p>
         <ol className="figure-notes">
           {defaultRule.map((step) => (
             <li key={step}>{step}</li>
@@ -24,7 +29,7 @@ export function FigureRules() {
         </ol>
       </section>
       <section>
-        <h4>Classes and purity levels</h4>
+        <h4>{texts.classesAndPurityLevels}</h4>
         <ul className="figure-notes">
           {choicesOf(levelWords).map(({ value, label }) => (
             <li key={value}>{label}</li>
@@ -33,7 +38,7 @@ export function FigureRules() {
         <LevelTable />
       </section>
       <section>
-        <h4>Cautions for every kind</h4>
+        <h4>{texts.cautionsForEveryKind}</h4>
         <ul className="figure-notes">
           {cautions
             .filter(({ id }) => id === "treated-seed" || id === "seed-law")
@@ -54,9 +59,9 @@ function LevelTable() {
     <table className="figure-table">
       <thead>
         <tr>
-          <th scope="col">Class</th>
-          <th scope="col">Read as</th>
-          <th scope="col">Why</th>
+          <th scope="col">{texts.classWord}</th>
+          <th scope="col">{texts.readAs}</th>
+          <th scope="col">{texts.why}</th>
         </tr>
       </thead>
       <tbody>

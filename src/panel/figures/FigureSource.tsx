@@ -1,4 +1,5 @@
 import { sourceTitle, sourceWords } from "./figures-sources.ts";
+import * as texts from "./words.ts";
 
 interface FigureSourceProps {
   readonly id: string;
@@ -13,7 +14,7 @@ export function FigureSource({ id, otherwise = [] }: FigureSourceProps) {
     <span className="figure-source">
       {text} <span className="figure-trust">({trust})</span>
       {otherwise.length > 0 && (
-        <>. Otherwise: {otherwise.map((other) => sourceTitle(other)).join("; ")}</>
+        <>{texts.otherwise(otherwise.map((other) => sourceTitle(other)).join("; "))}</>
       )}
     </span>
   );

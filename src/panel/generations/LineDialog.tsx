@@ -12,6 +12,7 @@ import { LineDrawing } from "./LineDrawing.tsx";
 import { LineTable } from "./LineTable.tsx";
 import { drawLine, lotsOfLine } from "./line-drawing.ts";
 import { breedingWords, pastSentences, plannedSentences } from "./line-words.ts";
+import * as texts from "./words.ts";
 import "./generations.css";
 
 interface LineDialogProps {
@@ -44,18 +45,16 @@ export function LineDialog({ varietyId, lotId, onClose }: LineDialogProps) {
   }, [plan, layout, book, varietyId]);
   const line = lots.find(({ lot }) => lot.id === picked) ?? lots.at(-1);
   return (
-    <Dialog title={`Line of ${variety?.name ?? ""}`} isWide onClose={onClose}>
+    <Dialog title={texts.lineOf(variety?.name ?? "")} isWide onClose={onClose}>
       {loops.map((loop) => (
         <p key={loop[0]?.id} className="caution-text" role="alert">
-          {[...loop, loop[0]].map((lot) => lot?.code ?? "").join(" comes from ")}: a lot cannot be
-          its own forebear, so none of them, nor what is grown from them, has a line. Mend what they
-          were grown from.
+          {texts.lotCannotOwnForebear(
+            [...loop, loop[0]].map((lot) => lot?.code ?? "").join(" comes from "),
+          )}
         </p>
       ))}
       {lots.length === 0 && planned.length === 0 ? (
-        <p className="region-empty">
-          No lot of it is on the shelf, and no plot for seed is planned.
-        </p>
+        <p className="region-empty">{texts.noLotShelfNo}</p>
       ) : (
         <>
           <LineDrawing drawing={drawing} pickedId={line?.lot.id ?? null} onPick={setPicked} />
@@ -63,7 +62,7 @@ export function LineDialog({ varietyId, lotId, onClose }: LineDialogProps) {
           {line && <LinePast line={line} onOpen={onClose} />}
           {planned.length > 0 && (
             <>
-              <h3>This season</h3>
+              <h3>{texts.thisSeason}</h3>
               {planned.flatMap(plannedSentences).map((words) => (
                 <p key={words}>{words}</p>
               ))}
@@ -89,9 +88,11 @@ function LinePast({ line, onOpen }: { readonly line: LineLot; readonly onOpen: (
     onOpen();
   };
   return (
-    <section aria-label={`What ${lot.code} has behind it`}>
+    <section aria-label={texts.whatHasBehindIt(lot.code)}>
       <h3>
-        What <span className="code">{lot.code}</span> has behind it
+        {texts.what}
+        <span className="code">{lot.code}</span>
+        {texts.hasBehindIt}
       </h3>
       <ul className="line-past">
         {pastSentences(line).map((words) => (
@@ -100,7 +101,7 @@ function LinePast({ line, onOpen }: { readonly line: LineLot; readonly onOpen: (
       </ul>
       <p>
         <button type="button" onClick={open}>
-          Open lot {lot.code}
+          {texts.openLot(lot.code)}
         </button>
       </p>
     </section>

@@ -3,6 +3,7 @@ import type { PlannedGrowing } from "../../core/generations/planned-growing.ts";
 import { percentText } from "../../core/generations/loss-words.ts";
 import { listed } from "../../core/checks/wording.ts";
 import { cameWords, isolationSign, isolationWords, pollenWords, sizeText } from "./line-words.ts";
+import * as texts from "./words.ts";
 
 interface LineTableProps {
   readonly lots: readonly LineLot[];
@@ -16,18 +17,18 @@ export function LineTable({ lots, planned, pickedId, onPick }: LineTableProps) {
   return (
     <div className="line-scroll">
       <table className="line-table">
-        <caption>Step by step, with what was counted</caption>
+        <caption>{texts.stepStepCounted}</caption>
         <thead>
           <tr>
-            <th scope="col">Year</th>
-            <th scope="col">Lot</th>
-            <th scope="col">Grown from</th>
-            <th scope="col">Plot</th>
-            <th scope="col">Seed plants</th>
-            <th scope="col">Pollen plants</th>
-            <th scope="col">Effective</th>
-            <th scope="col">Lost so far</th>
-            <th scope="col">Isolation</th>
+            <th scope="col">{texts.year}</th>
+            <th scope="col">{texts.lot}</th>
+            <th scope="col">{texts.grownFrom}</th>
+            <th scope="col">{texts.plot}</th>
+            <th scope="col">{texts.seedPlants}</th>
+            <th scope="col">{texts.pollenPlants}</th>
+            <th scope="col">{texts.effective}</th>
+            <th scope="col">{texts.lostSoFar}</th>
+            <th scope="col">{texts.isolation}</th>
           </tr>
         </thead>
         <tbody>
@@ -41,17 +42,19 @@ export function LineTable({ lots, planned, pickedId, onPick }: LineTableProps) {
           ))}
           {planned.map(({ plantings, parents, plants, size, lostAfter }) => (
             <tr key={plantings[0]?.id}>
-              <td>this season</td>
-              <td>planned</td>
+              <td>{texts.thisSeason2}</td>
+              <td>{texts.planned}</td>
               <td>
-                {parents.length === 0 ? "no lot named" : listed(parents.map(({ lot }) => lot.code))}
+                {parents.length === 0
+                  ? texts.noLotNamed
+                  : listed(parents.map(({ lot }) => lot.code))}
               </td>
               <td>{listed(plantings.map(({ code }) => code))}</td>
-              <td>{plants ?? "not counted"}</td>
-              <td>{plants ?? "not counted"}</td>
+              <td>{plants ?? texts.notCounted}</td>
+              <td>{plants ?? texts.notCounted}</td>
               <td>{sizeText(size)}</td>
-              <td>{lostAfter === null ? "not known" : percentText(lostAfter)}</td>
-              <td>to come</td>
+              <td>{lostAfter === null ? texts.notKnown : percentText(lostAfter)}</td>
+              <td>{texts.toCome}</td>
             </tr>
           ))}
         </tbody>
@@ -72,7 +75,7 @@ function LotRow({ line, isPicked, onPick }: LotRowProps) {
     parents.length === 0 ? cameWords(line) : listed(parents.map((each) => each.lot.code));
   return (
     <tr aria-current={isPicked ? "true" : undefined}>
-      <td>{year ?? "not known"}</td>
+      <td>{year ?? texts.notKnown}</td>
       <td>
         <button type="button" className="link code" onClick={() => onPick(lot.id)}>
           {lot.code}
@@ -80,23 +83,23 @@ function LotRow({ line, isPicked, onPick }: LotRowProps) {
       </td>
       <td>
         {from}
-        {isReadFromPlan && " (by this plan's plot)"}
+        {isReadFromPlan && texts.byThisPlansPlot}
         {line.how !== "grown" && parents.length > 0 && `, ${cameWords(line)}`}
       </td>
       <td>{growing?.plot ?? ""}</td>
       <td>
-        {growing ? (growing.seedPlants ?? "not counted") : ""}
-        {growing?.isEqualSeed === true && ", equal seed"}
+        {growing ? (growing.seedPlants ?? texts.notCounted) : ""}
+        {growing?.isEqualSeed === true && texts.equalSeed}
       </td>
       <td>{growing ? pollenWords(growing, line.kind) : ""}</td>
       <td>{growing ? sizeText(growing.size) : ""}</td>
       <td>
         {past.generations > 0 && percentText(past.lost)}
-        {past.hasUnknown && " and more"}
+        {past.hasUnknown && texts.andMore}
       </td>
       <td>
         {growing ? `${isolationSign[isolation]} ${isolationWords[isolation]}` : ""}
-        {past.hasCrossing && isolation !== "not met" && " ✕ after a crossing"}
+        {past.hasCrossing && isolation !== "not met" && texts.afterACrossing}
       </td>
     </tr>
   );

@@ -1,5 +1,6 @@
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { harvestDialog } from "./dialogs.ts";
+import * as texts from "./words.ts";
 
 /** Once a harvest or cleaning of it is written down: into a lot with it. */
 export function HarvestOffer({ plantingId }: { readonly plantingId: string }) {
@@ -11,7 +12,7 @@ export function HarvestOffer({ plantingId }: { readonly plantingId: string }) {
   return (
     <p className="offers">
       <button type="button" onClick={() => harvestDialog.open({ plantingId })}>
-        Harvest into a lot ...
+        {texts.harvestIntoALot}
       </button>
     </p>
   );

@@ -2,6 +2,7 @@ import { longDate } from "../../core/model/day.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { readAsGrown } from "./commands.ts";
+import * as texts from "./words.ts";
 
 /** Says over the sheet that it is read as grown: rings, lines and bloom follow the field record. */
 export function ReadingLine() {
@@ -9,9 +10,9 @@ export function ReadingLine() {
   if (on === null) return null;
   return (
     <p className="hidden-line">
-      As grown on {longDate(on)}.{" "}
+      {texts.asGrownOn(longDate(on))}
       <CommandButton of={readAsGrown} className="link">
-        As planned
+        {texts.asPlanned}
       </CommandButton>
     </p>
   );

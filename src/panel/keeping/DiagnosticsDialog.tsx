@@ -3,6 +3,7 @@ import { clearDiagnostics, useDiagnostics } from "../../store/keeping/diagnostic
 import { diagnosticsText } from "./diagnostics-words.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { downloadBytes } from "../form/download.ts";
+import * as texts from "./dialog-words.ts";
 import "./kept.css";
 
 /** The log of what went wrong: to read, to copy into a letter, to clear. It stays on the device. */
@@ -19,22 +20,19 @@ export function DiagnosticsDialog({ onClose }: { readonly onClose: () => void })
     }
   };
   return (
-    <Dialog title="What went wrong" onClose={onClose} isWide>
-      <p>
-        Notices and faults of this program in this browser, the newest last. They are kept on this
-        device only and sent nowhere; names from your plans may occur in them.
-      </p>
+    <Dialog title={texts.whatWentWrong} onClose={onClose} isWide>
+      <p>{texts.noticesFaultsProgramBrowser}</p>
       {entries.length === 0 ? (
-        <p className="region-empty">Nothing has been written down.</p>
+        <p className="region-empty">{texts.nothingBeenWrittenDown}</p>
       ) : (
         // A long log is scrolled with the keys.
-        <pre className="diagnostics" tabIndex={0} aria-label="Entries">
+        <pre className="diagnostics" tabIndex={0} aria-label={texts.entries}>
           {text}
         </pre>
       )}
       <p className="dialog-actions">
         <button type="button" onClick={() => void copy()} disabled={entries.length === 0}>
-          Copy
+          {texts.copy}
         </button>
         <button
           type="button"
@@ -43,10 +41,10 @@ export function DiagnosticsDialog({ onClose }: { readonly onClose: () => void })
             downloadBytes(new TextEncoder().encode(text), "wideberth-log.txt", "text/plain")
           }
         >
-          Save as a file
+          {texts.saveAsAFile}
         </button>
         <button type="button" className="quiet" onClick={clearDiagnostics}>
-          Clear
+          {texts.clear}
         </button>
         <span role="status">{said}</span>
       </p>

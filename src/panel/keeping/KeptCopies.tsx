@@ -9,6 +9,7 @@ import {
   textOfCopy,
 } from "../../store/keeping/stored-plans.ts";
 import { downloadBytes } from "../form/download.ts";
+import * as texts from "./dialog-words.ts";
 
 interface KeptCopiesProps {
   readonly plan: StoredPlan;
@@ -50,27 +51,27 @@ export function KeptCopies({ plan, onOpened }: KeptCopiesProps) {
           {fault}
         </p>
       )}
-      <ol reversed aria-label={`Copies of ${title}, newest first`}>
+      <ol reversed aria-label={texts.copiesOfNewestFirst(title)}>
         {copies?.map(({ revision, savedAt, origin }) => (
           <li key={revision} value={revision}>
             <span className="kept-when">
               {clockText(savedAt, new Date())}
-              {origin === "opened" && " (as opened)"}
+              {origin === "opened" && texts.asOpened}
             </span>
             <button
               type="button"
-              aria-label={`Open as a copy: number ${revision}`}
+              aria-label={texts.openCopyNumber(revision)}
               onClick={() => void open(revision).catch(failed)}
             >
-              Open as a copy
+              {texts.openAsACopy}
             </button>
             <button
               type="button"
               className="quiet"
-              aria-label={`Save as a file: number ${revision}`}
+              aria-label={texts.saveFileNumber(revision)}
               onClick={() => void save(revision).catch(failed)}
             >
-              Save as a file
+              {texts.saveAsAFile}
             </button>
           </li>
         ))}

@@ -8,6 +8,7 @@ import { type StoredPlan, listPlans } from "../../store/keeping/stored-plans.ts"
 import { openStored } from "../../store/keeping/switch-plan.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { KeptCopies } from "./KeptCopies.tsx";
+import * as texts from "./dialog-words.ts";
 import "./kept.css";
 
 /** What the browser keeps from a page that came over plain http from another device. */
@@ -33,19 +34,16 @@ export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {
     }
   };
   return (
-    <Dialog title="Kept plans" onClose={onClose} isWide>
-      <p>
-        This browser keeps the plans you worked on, with earlier copies of each. It is a workbench,
-        not an archive: what is cleared in the browser is gone. Keep what matters as a file.
-      </p>
+    <Dialog title={texts.keptPlans} onClose={onClose} isWide>
+      <p>{texts.browserKeepsPlansYou}</p>
       {!globalThis.isSecureContext && <p className="region-note">{PLAIN_HTTP}</p>}
       {fault !== null && (
         <p className="notice bad" role="alert">
-          The kept plans: {fault}.
+          {texts.theKeptPlans(fault)}
         </p>
       )}
-      {plans?.length === 0 && <p className="region-empty">No plan is kept here yet.</p>}
-      <ul className="kept-plans" aria-label="Kept plans">
+      {plans?.length === 0 && <p className="region-empty">{texts.noPlanKeptHere}</p>}
+      <ul className="kept-plans" aria-label={texts.keptPlans}>
         {plans?.map((plan) => (
           <KeptPlan
             key={plan.planId}
@@ -81,27 +79,27 @@ function KeptPlan({ plan, isOpen, onOpen, onOpenedCopy }: KeptPlanProps) {
         <div>
           <strong>{plan.title}</strong>
           <p className="region-note">
-            Saved here {timeOf(plan.savedAt)}.{" "}
-            {inFile === null ? "No file yet." : `Last file ${timeOf(inFile)}.`}
+            {texts.savedHere(timeOf(plan.savedAt))}
+            {inFile === null ? texts.noFileYet : texts.lastFile(timeOf(inFile))}
           </p>
         </div>
         {isOpen ? (
           <button type="button" onClick={() => void savePlanFile()}>
-            Save file
+            {texts.saveFile}
           </button>
         ) : (
           <button type="button" onClick={onOpen}>
-            Open
+            {texts.open}
           </button>
         )}
         <button
           type="button"
           className="quiet"
           aria-expanded={isUnfolded}
-          aria-label={`Earlier copies of ${plan.title}`}
+          aria-label={texts.earlierCopiesOf(plan.title)}
           onClick={() => setUnfolded(!isUnfolded)}
         >
-          Earlier copies
+          {texts.earlierCopies}
         </button>
       </div>
       {isUnfolded && <KeptCopies plan={plan} onOpened={onOpenedCopy} />}

@@ -3,6 +3,7 @@ import { savePlanFile } from "../../store/files/plan-file-late.ts";
 import { takeOver } from "../../store/keeping/plan-lock.ts";
 import { useSaveState } from "../../store/keeping/save-state.ts";
 import { UpdateOffer } from "./UpdateOffer.tsx";
+import * as texts from "./words.ts";
 
 /** Problems of a refused file shown before the rest is counted only. */
 const FIRST_PROBLEMS = 5;
@@ -18,33 +19,33 @@ export function Notices() {
     <div className="notices">
       {isReadOnly && (
         <div className="notice" role="status">
-          <p>This plan is open for editing in another tab. Here it can be looked at.</p>
+          <p>{texts.planOpenEditingAnother}</p>
           <button type="button" onClick={() => void takeOver()}>
-            Take over editing
+            {texts.takeOverEditing}
           </button>
         </div>
       )}
       {state.kind === "failed" && (
         <div className="notice bad" role="alert">
-          <p>Not saved: {state.reason}</p>
+          <p>{texts.notSaved(state.reason)}</p>
           <button type="button" onClick={() => void savePlanFile()}>
-            Save a file
+            {texts.saveAFile}
           </button>
         </div>
       )}
       {problems.length > 0 && (
         <div className="notice bad" role="alert">
-          <p>The file was not opened; the plan on screen is as it was.</p>
+          <p>{texts.fileNotOpenedPlan}</p>
           <ul>
             {problems.slice(0, FIRST_PROBLEMS).map((problem) => (
               <li key={problemText(problem)}>{problemText(problem)}</li>
             ))}
           </ul>
           {problems.length > FIRST_PROBLEMS && (
-            <p>And {problems.length - FIRST_PROBLEMS} more places.</p>
+            <p>{texts.andMorePlaces(problems.length - FIRST_PROBLEMS)}</p>
           )}
           <button type="button" onClick={putAway}>
-            Close
+            {texts.close}
           </button>
         </div>
       )}
@@ -52,7 +53,7 @@ export function Notices() {
         <div className="notice" role="status">
           <p>{notice}</p>
           <button type="button" onClick={putAway}>
-            Close
+            {texts.close}
           </button>
         </div>
       )}

@@ -2,6 +2,7 @@ import { daysWithoutFile, useFileNotes } from "../../store/files/file-reminder.t
 import { savePlanFile } from "../../store/files/plan-file-late.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { type SaveStatus, useSaveState } from "../../store/keeping/save-state.ts";
+import * as texts from "./words.ts";
 
 /** Whether the plan is kept, honestly; and when it has long been kept in no file, that too. */
 export function SaveStateLine() {
@@ -10,7 +11,7 @@ export function SaveStateLine() {
   return (
     <>
       <p className={`save-state ${isReadOnly ? "unsaved" : state.kind}`} role="status">
-        {isReadOnly ? "Look only" : saveWords(state)}
+        {isReadOnly ? texts.lookOnly : saveWords(state)}
       </p>
       <FileReminder />
     </>
@@ -25,10 +26,10 @@ function FileReminder() {
     <button
       type="button"
       className="quiet"
-      title={`Changed ${days} days ago and in no file since: the browser's storage is no archive`}
+      title={texts.changedDaysAgoNo(days)}
       onClick={() => void savePlanFile()}
     >
-      No file for {days} days
+      {texts.noFileForDays(days)}
     </button>
   );
 }

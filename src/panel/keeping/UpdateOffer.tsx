@@ -4,6 +4,7 @@ import {
   postponeUpdate,
   useProgramUpdate,
 } from "../../store/keeping/program-update.ts";
+import * as texts from "./words.ts";
 
 /** A newer version lies ready: offered between edits, and loaded only when asked for. */
 export function UpdateOffer() {
@@ -12,12 +13,12 @@ export function UpdateOffer() {
   if (!isReady || isEditing) return null;
   return (
     <div className="notice" role="status">
-      <p>A newer Wideberth is ready. The plan is saved first, then the page is loaded anew.</p>
+      <p>{texts.newerWideberthReadyPlan}</p>
       <button type="button" onClick={() => void loadUpdate()}>
-        Load it now
+        {texts.loadItNow}
       </button>
       <button type="button" onClick={postponeUpdate}>
-        Later
+        {texts.later}
       </button>
     </div>
   );

@@ -3,6 +3,7 @@ import type { Kind } from "../../core/kinds/crop.ts";
 import { LIMITS } from "../../core/model/limits.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { findKinds, formSearched } from "./kind-search.ts";
+import * as texts from "./words.ts";
 
 interface KindFieldProps {
   readonly kindId: string | undefined;
@@ -26,8 +27,8 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
   const found = findKinds(book.kinds, search).slice(0, MOST_SHOWN);
   return (
     <fieldset className="kind-search">
-      <legend>Kind</legend>
-      <label htmlFor={id}>Search by common or botanical name, or flower form</label>
+      <legend>{texts.kind}</legend>
+      <label htmlFor={id}>{texts.searchCommonBotanicalName}</label>
       <input
         id={id}
         type="search"
@@ -47,8 +48,8 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
       {found.length === 0 && (
         <p role="status" className="soft">
           {search.trim() === ""
-            ? `${book.kinds.length} kinds are known; type a few letters.`
-            : "No kind of that name is known here."}
+            ? texts.kindsKnownTypeFew(book.kinds.length)
+            : texts.noKindNameKnown}
         </p>
       )}
       <FoundKinds found={found} search={search} kindId={kindId} group={id} onPick={onPick} />
@@ -58,7 +59,7 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
           className="link"
           onClick={() => onAdd(search.trim().slice(0, LIMITS.name))}
         >
-          Add &ldquo;{search.trim()}&rdquo; as a kind of your own
+          {texts.addKindYourOwn(search.trim())}
         </button>
       )}
     </fieldset>
@@ -75,11 +76,11 @@ interface PickedKindProps {
 function PickedKind({ kind, id, onChange }: PickedKindProps) {
   return (
     <div className="field">
-      <span className="field-name">Kind</span>
+      <span className="field-name">{texts.kind}</span>
       <span className="field-value">
         <KindName kind={kind} id={id} />{" "}
-        <button type="button" className="link" aria-label="Change kind" onClick={onChange}>
-          Change
+        <button type="button" className="link" aria-label={texts.changeKind} onClick={onChange}>
+          {texts.change}
         </button>
       </span>
     </div>
@@ -102,7 +103,7 @@ function FoundKinds({ found, search, kindId, group, onPick }: FoundKindsProps) {
           <label>
             <input
               type="radio"
-              name={`${group}-kind`}
+              name={texts.kindGroup(group)}
               checked={entry.id === kindId}
               onChange={() => onPick(entry.id, formSearched(entry, search)?.id)}
             />

@@ -6,6 +6,7 @@ import { TextField } from "../form/TextField.tsx";
 import { type ChangeOwnKind, groupChoices, speciesChoices } from "./own-kind-edit.ts";
 import { choicesOf } from "../state/plan-words.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 interface OwnKindPartProps {
   readonly own: OwnKind;
@@ -37,47 +38,47 @@ export function OwnKindBotany({ own, onChange }: OwnKindPartProps) {
   return (
     <>
       <TextField
-        label="Name"
+        label={texts.name}
         value={own.name}
         isWide
         onApply={(typed) => nameProblem(typed) ?? onChange({ name: typed.trim() })}
       />
       <TextField
-        label="Botanical name"
+        label={texts.botanicalName}
         value={own.botanicalName ?? ""}
         isWide
         onApply={(typed) => nameProblem(typed) ?? onChange({ botanicalName: text(typed) })}
       />
       <ChoiceField
-        label="Crossing group"
+        label={texts.crossingGroup}
         value={own.group}
         choices={groupChoices(plan, own)}
         onPick={(group) => onChange({ group, species: undefined })}
-        hint="Kinds of different groups do not cross."
+        hint={texts.kindsDifferentGroupsDo}
       />
       {species.length > 0 && (
         <ChoiceField
-          label="Species"
+          label={texts.species}
           value={species.find(({ value }) => value === ownSpecies)?.value ?? ANOTHER}
           choices={[{ value: ANOTHER, label: "another one" }, ...species]}
           onPick={(picked) => onChange({ species: picked === ANOTHER ? undefined : picked })}
-          hint="One species crosses freely with itself; nothing is known of another, so it counts in full."
+          hint={texts.oneSpeciesCrossesFreely}
         />
       )}
       <ChoiceField
-        label="Life cycle"
+        label={texts.lifeCycle}
         value={own.lifeCycle}
         choices={choicesOf(lifeCycleWords)}
         onPick={(lifeCycle) => onChange({ lifeCycle })}
       />
       <ChoiceField
-        label="Pollen carried by"
+        label={texts.pollenCarriedBy}
         value={own.carrier}
         choices={choicesOf(carrierWords)}
         onPick={(carrier) => onChange({ carrier })}
       />
       <ChoiceField
-        label="Breeding"
+        label={texts.breeding}
         value={own.breeding}
         choices={choicesOf(breedingWords)}
         onPick={(breeding) => onChange({ breeding })}

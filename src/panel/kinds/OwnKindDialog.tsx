@@ -9,6 +9,7 @@ import { useForm } from "../form/use-form.ts";
 import { type ChangeOwnKind, ownKindProblem } from "./own-kind-edit.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 interface OwnKindDialogProps {
   /** The kind as it is, or as it begins. */
@@ -39,7 +40,11 @@ export function OwnKindDialog({ start, onKept, onClose }: OwnKindDialogProps) {
   return (
     <Dialog
       title={
-        isBuiltIn ? `Own figures for ${start.name}` : isThere ? `Edit ${start.name}` : "Add a kind"
+        isBuiltIn
+          ? texts.ownFiguresFor(start.name)
+          : isThere
+            ? texts.edit(start.name)
+            : texts.addAKind
       }
       onClose={onClose}
       isWide
@@ -54,7 +59,7 @@ export function OwnKindDialog({ start, onKept, onClose }: OwnKindDialogProps) {
         )}
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            {isThere ? "Apply" : "Add to the plan"}
+            {isThere ? texts.apply : texts.addToThePlan}
           </button>
         </p>
       </form>

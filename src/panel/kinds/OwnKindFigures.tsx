@@ -9,6 +9,7 @@ import { TextField } from "../form/TextField.tsx";
 import { nameProblem } from "../form/name-problem.ts";
 import type { ChangeOwnKind } from "./own-kind-edit.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 import "./kinds.css";
 
 interface OwnKindPartProps {
@@ -20,13 +21,13 @@ interface OwnKindPartProps {
 export function OwnKindFigures({ own, onChange }: OwnKindPartProps) {
   return (
     <>
-      <h3 className="field-part">Isolation distance</h3>
+      <h3 className="field-part">{texts.isolationDistance}</h3>
       {levels.map((level) => (
         <LengthField
           key={level}
-          label={`At ${level} level`}
+          label={texts.atLevel(level)}
           value={own.isolationM[level]}
-          placeholder={cropBook().kind(own.id) ? "as published" : "not known"}
+          placeholder={cropBook().kind(own.id) ? texts.asPublished : texts.notKnown}
           onApply={(metres) => onChange({ isolationM: { ...own.isolationM, [level]: metres } })}
           onClear={() => {
             const { [level]: _gone, ...rest } = own.isolationM;
@@ -35,9 +36,9 @@ export function OwnKindFigures({ own, onChange }: OwnKindPartProps) {
         />
       ))}
       <TextField
-        label="Source"
+        label={texts.source}
         value={own.source ?? ""}
-        placeholder="a book, a neighbour, own trials"
+        placeholder={texts.bookNeighbourOwnTrials}
         isWide
         onApply={(typed) =>
           nameProblem(typed, { what: "A source has" }) ??
@@ -54,27 +55,27 @@ function OwnKindTimes({ own, onChange }: OwnKindPartProps) {
   const usual = cropBook().kind(own.id)?.timing;
   return (
     <>
-      <h3 className="field-part">Time, in days</h3>
+      <h3 className="field-part">{texts.timeInDays}</h3>
       <RangeField
-        label="From sowing to flower"
+        label={texts.fromSowingToFlower}
         value={own.sownToFlower}
         usual={usual?.sownToFlower?.value}
         onApply={(sownToFlower) => onChange({ sownToFlower })}
       />
       <RangeField
-        label="From setting out to flower"
+        label={texts.settingOutFlower}
         value={own.transplantedToFlower}
         usual={usual?.transplantedToFlower?.value}
         onApply={(transplantedToFlower) => onChange({ transplantedToFlower })}
       />
       <RangeField
-        label="In flower"
+        label={texts.inFlower}
         value={own.bloomDays}
         usual={usual?.bloomDays?.value}
         onApply={(bloomDays) => onChange({ bloomDays })}
       />
       <RangeField
-        label="From flower to ripe seed"
+        label={texts.flowerRipeSeed}
         value={own.flowerToSeed}
         usual={usual?.flowerToSeed?.value}
         onApply={(flowerToSeed) => onChange({ flowerToSeed })}
@@ -90,18 +91,18 @@ function OwnKindPlants({ own, onChange }: OwnKindPartProps) {
     metres === undefined ? "not known" : formatLength(metres, units);
   return (
     <>
-      <h3 className="field-part">Plants</h3>
+      <h3 className="field-part">{texts.plants}</h3>
       <LengthField
-        label="Spacing in the row"
+        label={texts.spacingInTheRow}
         value={own.inRowM}
         placeholder={shown(usual?.spacing?.inRowM.value)}
         isSize
         onApply={(inRowM) => onChange({ inRowM })}
         onClear={() => onChange({ inRowM: undefined })}
-        hint="Both spacings are needed for the number of plants."
+        hint={texts.bothSpacingsNeededNumber}
       />
       <LengthField
-        label="Spacing between rows"
+        label={texts.spacingBetweenRows}
         value={own.betweenRowsM}
         placeholder={shown(usual?.spacing?.betweenRowsM.value)}
         isSize
@@ -109,7 +110,7 @@ function OwnKindPlants({ own, onChange }: OwnKindPartProps) {
         onClear={() => onChange({ betweenRowsM: undefined })}
       />
       <CountField
-        label="Seed plants needed"
+        label={texts.seedPlantsNeeded}
         value={own.plantsNeeded}
         onApply={(plantsNeeded) => {
           onChange({ plantsNeeded });

@@ -9,6 +9,7 @@ import { OwnKindDialog } from "./OwnKindDialog.tsx";
 import { blankOwnKind, ownDistances, ownKindFrom } from "./own-kind-edit.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 import "./kinds.css";
 
 /** The kinds a plan brings along. They travel with its file. */
@@ -25,23 +26,20 @@ export function OwnKindsDialog({ onClose }: { readonly onClose: () => void }) {
   };
   return (
     <>
-      <Dialog title="Own kinds and figures" onClose={onClose} isWide>
-        <p className="soft">
-          Kinds that are missing here, and your own figures for kinds that are not. They are kept in
-          the plan and travel with its file.
-        </p>
+      <Dialog title={texts.ownKindsAndFigures} onClose={onClose} isWide>
+        <p className="soft">{texts.kindsMissingHereYour}</p>
         <OwnKindList onEdit={setEditing} />
         {isSearching && <KindField kindId={undefined} onPick={beginFrom} />}
         <p className="dialog-actions">
           <button type="button" onClick={() => setEditing(blankOwnKind(plan, ""))}>
-            Add a kind
+            {texts.addAKind}
           </button>
           <button
             type="button"
             aria-expanded={isSearching}
             onClick={() => setSearching(!isSearching)}
           >
-            Own figures for a known kind
+            {texts.ownFiguresKnownKind}
           </button>
         </p>
       </Dialog>
@@ -58,7 +56,7 @@ function OwnKindList({ onEdit }: { readonly onEdit: (own: OwnKind) => void }) {
     setRefusal(reason);
     if (reason === null) commit(removeOwnKind(own));
   };
-  if (plan.ownKinds.length === 0) return <p className="region-empty">None yet.</p>;
+  if (plan.ownKinds.length === 0) return <p className="region-empty">{texts.noneYet}</p>;
   return (
     <>
       <ul className="plain-list own-kinds">
@@ -68,24 +66,24 @@ function OwnKindList({ onEdit }: { readonly onEdit: (own: OwnKind) => void }) {
               <b>{own.name}</b>{" "}
               <span className="soft">
                 {ownDistances(own, (metres) => formatDistance(metres, plan.units))}
-                {cropBook().kind(own.id) && ", in place of what is published"}
+                {cropBook().kind(own.id) && texts.placePublished}
               </span>
             </p>
             <button
               type="button"
               className="link"
-              aria-label={`Edit ${own.name}`}
+              aria-label={texts.edit(own.name)}
               onClick={() => onEdit(own)}
             >
-              Edit
+              {texts.edit2}
             </button>
             <button
               type="button"
               className="link"
-              aria-label={`Delete ${own.name}`}
+              aria-label={texts.deleteWord(own.name)}
               onClick={() => remove(own)}
             >
-              Delete
+              {texts.deleteWord2}
             </button>
           </li>
         ))}

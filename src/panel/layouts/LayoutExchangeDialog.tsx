@@ -7,6 +7,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./dialog-words.ts";
 
 interface LayoutExchangeDialogProps {
   readonly what: "plantings" | "beds";
@@ -45,23 +46,20 @@ function PlantingsDialog({ layout, others, onClose }: PartProps) {
     onClose();
   };
   return (
-    <Dialog title="Take plantings to another layout" onClose={onClose}>
+    <Dialog title={texts.takePlantingsAnotherLayout} onClose={onClose}>
       {chosen.length === 0 ? (
-        <p>Select plantings on the sheet or in the tables first.</p>
+        <p>{texts.selectPlantingsSheetTables}</p>
       ) : (
         <form className="fields" noValidate onSubmit={onFormSubmit(take)}>
-          <p>
-            {codes} of {layout.name}. What stands there already under the same name is moved to
-            where it stands here.
-          </p>
+          <p>{texts.standsThereAlreadyUnder(codes, layout.name)}</p>
           <ChoiceField
-            label="To"
+            label={texts.to}
             value={to}
             choices={others.map(({ id, name }) => ({ value: id, label: name }))}
             onPick={setTo}
           />
           <ChoiceField
-            label="Here"
+            label={texts.here}
             value={way}
             choices={[
               { value: "copy", label: "leave them" },
@@ -71,7 +69,7 @@ function PlantingsDialog({ layout, others, onClose }: PartProps) {
           />
           <p className="dialog-actions">
             <button type="submit" className="primary">
-              {way === "copy" ? "Copy" : "Move"} {codes}
+              {way === "copy" ? texts.copy : texts.move} {codes}
             </button>
           </p>
         </form>
@@ -96,13 +94,9 @@ function BedsDialog({ layout, others, onClose }: PartProps) {
     setLeftOut(next);
   };
   return (
-    <Dialog title="Use these beds in other layouts" onClose={onClose}>
+    <Dialog title={texts.doUseTheseBedsOther} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(give)}>
-        <p>
-          Beds are changed in the layout on the sheet only. Here the layouts you tick get the{" "}
-          {layout.beds.length} beds of {layout.name} instead of their own; their plantings stay on
-          their ground.
-        </p>
+        <p>{texts.bedsChangedLayoutSheet(layout.beds.length, layout.name)}</p>
         {others.map(({ id, name }) => (
           <CheckField
             key={id}
@@ -113,7 +107,7 @@ function BedsDialog({ layout, others, onClose }: PartProps) {
         ))}
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={chosen.length === 0}>
-            Use these beds
+            {texts.doUseTheseBeds}
           </button>
         </p>
       </form>

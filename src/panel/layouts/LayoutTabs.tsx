@@ -12,13 +12,14 @@ import {
   renameLayout,
   takePlantings,
 } from "./commands.ts";
+import * as texts from "./words.ts";
 
 /** The alternatives: one is on the sheet, one may be chosen. */
 export function LayoutTabs() {
   const { layouts, chosenLayout } = useShownPlan();
   const current = useShownLayout();
   return (
-    <nav className="layout-tabs" aria-label="Layouts">
+    <nav className="layout-tabs" aria-label={texts.layouts}>
       {layouts.map(({ id, name }) => (
         <button
           key={id}
@@ -28,7 +29,7 @@ export function LayoutTabs() {
           onClick={() => planNow().showLayout(id)}
         >
           {name}
-          {id === chosenLayout && <span className="chosen"> (chosen)</span>}
+          {id === chosenLayout && <span className="chosen">{texts.chosen}</span>}
         </button>
       ))}
       <LayoutMenu />
@@ -41,18 +42,18 @@ function LayoutMenu() {
   const layout = useShownLayout();
   const isChosen = plan.chosenLayout === layout.id;
   return (
-    <Menu label="Layout">
-      <CommandItem of={copyLayout}>Copy {layout.name}</CommandItem>
-      <CommandItem of={renameLayout}>Rename {layout.name}</CommandItem>
+    <Menu label={texts.layout}>
+      <CommandItem of={copyLayout}>{texts.copy(layout.name)}</CommandItem>
+      <CommandItem of={renameLayout}>{texts.rename(layout.name)}</CommandItem>
       <CommandItem of={layOutSeedList} />
       <CommandItem of={clearEverything} />
-      <CommandItem of={arrangeLayout}>Arrange {layout.name} for me</CommandItem>
-      <CommandItem of={takePlantings}>Take selected plantings to another layout</CommandItem>
-      <CommandItem of={lendBeds}>Use these beds in other layouts</CommandItem>
+      <CommandItem of={arrangeLayout}>{texts.arrangeForMe(layout.name)}</CommandItem>
+      <CommandItem of={takePlantings}>{texts.takeSelectedPlantingsAnother}</CommandItem>
+      <CommandItem of={lendBeds}>{texts.doUseTheseBedsOther}</CommandItem>
       <CommandItem of={chooseLayout}>
-        {isChosen ? `No longer choose ${layout.name}` : `Mark ${layout.name} as chosen`}
+        {isChosen ? texts.noLongerChoose(layout.name) : texts.markAsChosen(layout.name)}
       </CommandItem>
-      <CommandItem of={deleteLayout}>Delete {layout.name}</CommandItem>
+      <CommandItem of={deleteLayout}>{texts.deleteWord(layout.name)}</CommandItem>
     </Menu>
   );
 }

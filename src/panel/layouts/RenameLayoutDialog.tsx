@@ -6,6 +6,7 @@ import { nameProblem } from "../form/name-problem.ts";
 import { onFormSubmit } from "../form/use-form.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 interface RenameLayoutDialogProps {
   readonly id: string;
@@ -31,12 +32,12 @@ export function RenameLayoutDialog({ id, onClose }: RenameLayoutDialogProps) {
     onClose();
   };
   return (
-    <Dialog title="Rename layout" onClose={onClose}>
+    <Dialog title={texts.renameLayout} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(rename)}>
-        <TextField label="Name" value={name} isWide onApply={apply} />
+        <TextField label={texts.name} value={name} isWide onApply={apply} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Apply
+            {texts.apply}
           </button>
         </p>
       </form>

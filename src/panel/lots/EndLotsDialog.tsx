@@ -6,6 +6,7 @@ import { nameProblem } from "../form/name-problem.ts";
 import { onFormSubmit } from "../form/use-form.ts";
 import { TextField } from "../form/TextField.tsx";
 import { commit, useKept } from "../state/plan-actions.ts";
+import * as texts from "./words.ts";
 
 interface EndLotsDialogProps {
   readonly ids: readonly string[];
@@ -33,21 +34,17 @@ export function EndLotsDialog({ ids, as, onClose }: EndLotsDialogProps) {
   const isTreated = lots.some(({ treated }) => treated === true);
   return (
     <Dialog
-      title={as === "discarded" ? `${what} thrown away` : `${what} used up`}
+      title={as === "discarded" ? texts.thrownAway(what) : texts.usedUp(what)}
       onClose={onClose}
     >
       <form className="fields" noValidate onSubmit={onFormSubmit(end)}>
-        <p>
-          {as === "discarded"
-            ? "It stays in the list as thrown away, with why."
-            : "It stays in the list, so that the line of seed can be followed."}
-        </p>
+        <p>{as === "discarded" ? texts.staysListThrownAway : texts.staysListLineSeed}</p>
         {as === "discarded" && (
           <TextField
-            label="Why"
+            label={texts.why}
             value={reason}
             isWide
-            placeholder="dead, crossed, mouldy"
+            placeholder={texts.deadCrossedMouldy}
             onApply={(text) => {
               const problem = nameProblem(text, { what: "A reason has" });
               if (problem !== null) return problem;
@@ -57,14 +54,11 @@ export function EndLotsDialog({ ids, as, onClose }: EndLotsDialogProps) {
           />
         )}
         {as === "discarded" && isTreated && (
-          <p className="caution-text">
-            ! Treated seed is neither composted, fed nor poured away. Follow its label and the rules
-            for such waste where you are.
-          </p>
+          <p className="caution-text">{texts.treatedSeedNeitherComposted}</p>
         )}
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Apply
+            {texts.apply}
           </button>
         </p>
       </form>

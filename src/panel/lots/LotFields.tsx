@@ -12,6 +12,7 @@ import { GrownFromField } from "./GrownFromField.tsx";
 import { LotOrigin } from "./LotOrigin.tsx";
 import { TreatmentFields } from "./TreatmentFields.tsx";
 import { ValueField } from "../form/NumberField.tsx";
+import * as texts from "./words.ts";
 
 interface LotFieldsProps {
   readonly lot: Lot;
@@ -30,18 +31,18 @@ export function LotFields({ lot, kind }: LotFieldsProps) {
   return (
     <>
       <TextField
-        label="Code"
+        label={texts.code}
         value={lot.code}
         onApply={(text) => change({ code: text.trim() }, "Code")}
       />
       <ChoiceField
-        label="Variety"
+        label={texts.variety}
         value={lot.variety}
         choices={varieties}
         onPick={(variety) => void change({ variety }, "Variety")}
       />
       <ValueField
-        label="Harvest year"
+        label={texts.harvestYear}
         value={lot.harvestYear}
         onApply={(harvestYear) => change({ harvestYear }, "Change the harvest year")}
       />
@@ -54,7 +55,7 @@ export function LotFields({ lot, kind }: LotFieldsProps) {
       <StorageFields lot={lot} />
       <TreatmentFields lot={lot} onChange={change} />
       <NoteField
-        label="Note"
+        label={texts.note}
         value={lot.note ?? ""}
         onApply={(text) => void change({ note: text === "" ? undefined : text }, "Note")}
       />
@@ -68,7 +69,7 @@ function AmountFields({ lot, kind, onChange }: LotFieldsProps & { readonly onCha
   return (
     <>
       <TextField
-        label="Amount"
+        label={texts.amount}
         value={amountText(lot.amount)}
         placeholder="12.5 g"
         hint={otherAmountWords(lot, kind)}
@@ -78,9 +79,9 @@ function AmountFields({ lot, kind, onChange }: LotFieldsProps & { readonly onCha
         }}
       />
       <ValueField
-        label="Seeds in a gram"
+        label={texts.seedsInAGram}
         value={lot.seedsPerGram}
-        placeholder={kind?.seedsPerGram ? `${kind.seedsPerGram.value} (kind)` : "not known"}
+        placeholder={kind?.seedsPerGram ? texts.kind(kind.seedsPerGram.value) : texts.notKnown}
         onApply={(seedsPerGram) => onChange({ seedsPerGram }, "Change seeds per gram")}
       />
     </>
@@ -101,40 +102,41 @@ function StorageFields({ lot }: { readonly lot: Lot }) {
   return (
     <>
       <div className="field">
-        <span className="field-name">Kept</span>
+        <span className="field-name">{texts.kept}</span>
         <div className="field-control">
           <span>
             {now
               ? `${names.get(now.place) ?? "?"}${now.from === undefined ? "" : `, since ${longDate(now.from)}`}`
-              : "place not known"}
+              : texts.placeNotKnown}
           </span>
           <button
             type="button"
             className="link"
             onClick={() => moveLotsDialog.open({ ids: [lot.id] })}
           >
-            Move
+            {texts.move}
           </button>
           {stays.length > 1 && (
             <p className="field-hint">
-              Before:{" "}
-              {stays
-                .slice(0, -1)
-                .map(
-                  ({ place, from }) =>
-                    `${names.get(place) ?? "?"}${from === undefined ? "" : ` from ${longDate(from)}`}`,
-                )
-                .join(", ")}
+              {texts.before(
+                stays
+                  .slice(0, -1)
+                  .map(
+                    ({ place, from }) =>
+                      `${names.get(place) ?? "?"}${from === undefined ? "" : ` from ${longDate(from)}`}`,
+                  )
+                  .join(", "),
+              )}
             </p>
           )}
         </div>
       </div>
       {now && (
         <ValueField
-          label="Sealed at, % moisture"
+          label={texts.sealedAtMoisture}
           value={now.moisturePct}
-          placeholder="not sealed"
-          hint="Measured, of the fresh weight; goes before the place’s air"
+          placeholder={texts.notSealed}
+          hint={texts.measuredFreshWeightGoes}
           onApply={set}
         />
       )}

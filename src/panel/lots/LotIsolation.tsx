@@ -7,6 +7,7 @@ import { makeFile } from "../form/make-file.ts";
 import { useMaking } from "../form/use-making.ts";
 import { lotsNow } from "../state/lots-state.ts";
 import { useKept } from "../state/plan-actions.ts";
+import * as texts from "./words.ts";
 
 /** Of an own harvest: the lots it was grown from, and how it was isolated. */
 export function LotIsolation({ lot }: { readonly lot: Lot }) {
@@ -17,7 +18,7 @@ export function LotIsolation({ lot }: { readonly lot: Lot }) {
     <>
       {parents.length > 0 && (
         <p>
-          Grown from{" "}
+          {texts.grownFrom}
           {parents.map(({ id, code }) => (
             <button
               key={id}

@@ -10,6 +10,7 @@ import type { Lot } from "../../core/model/plan.ts";
 import { useKept } from "../state/plan-actions.ts";
 import { LifeCurve } from "./LifeCurve.tsx";
 import { today } from "../state/today.ts";
+import * as texts from "./words.ts";
 
 const LARGE_CURVE = { width: 260, height: 110 } as const;
 
@@ -26,12 +27,7 @@ export function LotLife({ lot, kind }: LotLifeProps) {
   const estimate = estimateOf(lot, kind, plan.storagePlaces);
   const standard = standardOf(kind);
   if (!estimate) {
-    return (
-      <p>
-        Nothing can be said of its germination: it has no test and no year, or nobody gives how long
-        seed of {kind.name} keeps. Test it.
-      </p>
-    );
+    return <p>{texts.nothingCanSaidGermination(kind.name)}</p>;
   }
   const now = bandWords(estimate.at(Math.max(day, estimate.startDay)));
   const { earliest, latest } = estimate.under(standard);
@@ -55,8 +51,8 @@ export function LotLife({ lot, kind }: LotLifeProps) {
         {when}, {startWords(estimate)}.
       </p>
       <p>
-        {underWords(earliest, latest, day)} its standard of {bar}
-        {kind.germinationPercent ? " (7 CFR 201.31)" : " (half: none is published)"}.
+        {texts.itsStandardOf(underWords(earliest, latest, day), bar)}
+        {kind.germinationPercent ? texts.cfr : texts.halfNoneIsPublished}.
       </p>
       <p className="field-hint">
         {estimate.notes.map((note) => noteWords(note, kind)).join("; ")}.
@@ -88,12 +84,12 @@ function BetterPlaces({ lot, kind }: { readonly lot: Lot; readonly kind: Kind })
   const here = lot.stored?.at(-1)?.place;
   return (
     <details>
-      <summary>What another place would do</summary>
+      <summary>{texts.anotherPlaceWouldDo}</summary>
       <table className="lot-places">
         <thead>
           <tr>
-            <th scope="col">Place</th>
-            <th scope="col">Above its standard for</th>
+            <th scope="col">{texts.place}</th>
+            <th scope="col">{texts.aboveItsStandardFor}</th>
           </tr>
         </thead>
         <tbody>
@@ -101,18 +97,14 @@ function BetterPlaces({ lot, kind }: { readonly lot: Lot; readonly kind: Kind })
             <tr key={place.id}>
               <th scope="row">
                 {place.name}
-                {place.id === here ? " (now)" : isOwn ? "" : " (an example)"}
+                {place.id === here ? texts.now : isOwn ? "" : texts.anExample}
               </th>
               <td>{yearsWords(years)}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p className="field-hint">
-        Dry it before you seal or freeze it: at most {sealedLimit(kind.id)} % moisture in a sealed
-        pack (7 CFR 201.36c). Damp seed in a closed tin dies sooner than in a paper bag; let a cold
-        tin warm up before you open it.
-      </p>
+      <p className="field-hint">{texts.dryBeforeYouSeal(sealedLimit(kind.id))}</p>
     </details>
   );
 }

@@ -6,6 +6,7 @@ import { TextField } from "../form/TextField.tsx";
 import type { LotChanges } from "./lot-change.ts";
 import { ValueField } from "../form/NumberField.tsx";
 import { originWords as words } from "./origin-words.ts";
+import * as texts from "./words.ts";
 
 type Origin = NonNullable<Lot["from"]>;
 type OriginChanges = { readonly [Key in keyof Origin]?: Origin[Key] | undefined };
@@ -41,7 +42,7 @@ export function LotOrigin({ lot, onChange, parents }: LotOriginProps) {
   return (
     <>
       <ChoiceField
-        label="Where from"
+        label={texts.whereFrom}
         value={from?.what ?? "unknown"}
         choices={origins}
         onPick={(what) =>
@@ -54,8 +55,8 @@ export function LotOrigin({ lot, onChange, parents }: LotOriginProps) {
       {from?.what === "own" && <OwnFields from={from} set={set} text={text} parents={parents} />}
       {from?.what === "received" && (
         <>
-          <TextField label="From whom" value={from.who ?? ""} isWide onApply={text("who")} />
-          <DayField label="On" value={from.on} onApply={(on) => set({ on })} />
+          <TextField label={texts.fromWhom} value={from.who ?? ""} isWide onApply={text("who")} />
+          <DayField label={texts.on} value={from.on} onApply={(on) => set({ on })} />
         </>
       )}
     </>
@@ -73,10 +74,10 @@ interface OwnFieldsProps {
 function OwnFields({ from, set, text, parents }: OwnFieldsProps) {
   return (
     <>
-      <TextField label="Plot" value={from.plot ?? ""} onApply={text("plot")} />
-      <TextField label="Season" value={from.season ?? ""} onApply={text("season")} />
+      <TextField label={texts.plot} value={from.plot ?? ""} onApply={text("plot")} />
+      <TextField label={texts.season} value={from.season ?? ""} onApply={text("season")} />
       <ValueField
-        label="Plants saved from"
+        label={texts.plantsSavedFrom}
         value={from.plants}
         hint={words.plantsHint}
         onApply={(plants) => set({ plants })}
@@ -97,9 +98,9 @@ function OwnFields({ from, set, text, parents }: OwnFieldsProps) {
       />
       {parents}
       <ValueField
-        label="Cleaned seed, g"
+        label={texts.cleanedSeedG}
         value={from.cleanedGrams}
-        hint="All that these plants gave: your own yield"
+        hint={texts.allThesePlantsGave}
         onApply={(cleanedGrams) => set({ cleanedGrams })}
       />
     </>

@@ -8,6 +8,7 @@ import { LotTests } from "./LotTests.tsx";
 import { LotUses } from "./LotUses.tsx";
 import { SeveralLots } from "./SeveralLots.tsx";
 import { useLots } from "../state/lots-state.ts";
+import * as texts from "./words.ts";
 import "./lots.css";
 
 /** All there is to say of the picked lot, to be changed in place; of several, what they share. */
@@ -25,22 +26,23 @@ export function LotParticulars() {
     <section className="region lot-particulars" aria-labelledby="particulars-heading">
       <header className="region-head">
         <h2 id="particulars-heading" tabIndex={-1}>
-          Particulars
+          {texts.particulars}
         </h2>
       </header>
-      {!lot && <p className="region-empty">Pick a lot to see and change what is known of it.</p>}
+      {!lot && <p className="region-empty">{texts.pickLotSeeChange}</p>}
       {lots.length > 1 && <SeveralLots lots={lots} />}
       {lot && lots.length === 1 && (
         <div className="fields" key={lot.id}>
           <h3>
-            Lot <span className="code">{lot.code}</span>{" "}
+            {texts.lot}
+            <span className="code">{lot.code}</span>{" "}
             <span className="soft">
               <bdi>{variety?.name ?? ""}</bdi>
             </span>
           </h3>
           <LotLife lot={lot} kind={kind} />
           <LotTests lot={lot} kind={kind} />
-          <h4>What it is</h4>
+          <h4>{texts.whatItIs}</h4>
           <LotFields lot={lot} kind={kind} />
           <LotIsolation lot={lot} />
           <LotUses lot={lot} />

@@ -9,6 +9,7 @@ import type { GerminationTest, Lot } from "../../core/model/plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import { testDialog } from "./dialogs.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
+import * as texts from "./words.ts";
 
 interface LotTestsProps {
   readonly lot: Lot;
@@ -21,16 +22,16 @@ export function LotTests({ lot, kind }: LotTestsProps) {
   const roving = useRovingRows();
   return (
     <>
-      <h4>Germination tests</h4>
-      {tests.length === 0 && <p>None yet. A test always goes before an estimate.</p>}
-      <ul className="plain-list" aria-label="Germination tests" {...roving}>
+      <h4>{texts.germinationTests}</h4>
+      {tests.length === 0 && <p>{texts.noneYetTestAlways}</p>}
+      <ul className="plain-list" aria-label={texts.germinationTests} {...roving}>
         {tests.map((test) => (
           <TestLine key={test.id} lot={lot} test={test} kind={kind} />
         ))}
       </ul>
       <p className="offers">
         <button type="button" onClick={() => testDialog.open({ lotId: lot.id, testId: null })}>
-          Enter a test
+          {texts.enterATest}
         </button>
       </p>
       {kind && <OfficialTest kind={kind} />}
@@ -46,13 +47,14 @@ function TestLine({ lot, test, kind }: LotTestsProps & { readonly test: Germinat
   return (
     <li className="lot-test" data-row="">
       <p>
-        {longDate(test.date)}: <b>{test.sprouted}</b> of {test.sown} sprouted
-        {test.hard === undefined ? "" : `, ${test.hard} hard`}, so {bandWords(limits)}
+        {longDate(test.date)}: <b>{test.sprouted}</b>
+        {texts.ofSprouted(test.sown)}
+        {test.hard === undefined ? "" : texts.hard(test.hard)}
+        {texts.so(bandWords(limits))}
       </p>
       {verdict?.agree === false && (
         <p className="caution-text">
-          ! Its parts differ by {verdict.rangePct} points, at most {verdict.allowedPct} are allowed
-          (7 CFR 201.55): test again.
+          {texts.partsDifferPointsMost(verdict.rangePct, verdict.allowedPct ?? "")}
         </p>
       )}
       {standard !== null && <p className="soft">{standard}</p>}
@@ -61,18 +63,18 @@ function TestLine({ lot, test, kind }: LotTestsProps & { readonly test: Germinat
         <button
           type="button"
           className="link"
-          aria-label={`Change ${name}`}
+          aria-label={texts.change(name)}
           onClick={() => testDialog.open({ lotId: lot.id, testId: test.id })}
         >
-          Change
+          {texts.change2}
         </button>
         <button
           type="button"
           className="link"
-          aria-label={`Delete ${name}`}
+          aria-label={texts.deleteWord(name)}
           onClick={() => commit(removeTest(lot.id, test.id, `Delete ${name}`))}
         >
-          Delete
+          {texts.deleteWord2}
         </button>
       </p>
     </li>
@@ -93,9 +95,7 @@ const SUBSTRATES: ReadonlyMap<string, string> = new Map([
 function OfficialTest({ kind }: { readonly kind: Kind }) {
   const test = testConditions(kind.id);
   if (!test) {
-    return (
-      <p className="field-hint">No conditions of an official test are published for {kind.name}.</p>
-    );
+    return <p className="field-hint">{texts.noConditionsOfficialTest(kind.name)}</p>;
   }
   const beds = test.substrata
     .split(",")
@@ -106,19 +106,18 @@ function OfficialTest({ kind }: { readonly kind: Kind }) {
     : `${test.temperature} C`;
   return (
     <details>
-      <summary>How {kind.name} is tested officially</summary>
+      <summary>{texts.howIsTestedOfficially(kind.name)}</summary>
       <p>
-        {capital(beds)}, at {celsius}
-        {test.otherTemperature === undefined ? "" : ` (or ${test.otherTemperature} C)`}.{" "}
-        {test.firstDays === null ? "" : `First count after ${test.firstDays} days, `}
-        {test.firstDays === null ? "Last" : "last"} after {test.lastDays}.
-        {test.canBeHard === true && " Seed that stays hard is counted apart."}
+        {texts.at(capital(beds), celsius)}
+        {test.otherTemperature === undefined ? "" : texts.orC(test.otherTemperature)}.{" "}
+        {test.firstDays === null ? "" : texts.firstCountAfterDays(test.firstDays)}
+        {test.firstDays === null ? texts.last : texts.last2}
+        {texts.after(test.lastDays)}
+        {test.canBeHard === true && texts.seedStaysHardCounted}
         {test.needs === undefined ? "" : ` ${test.needs}.`}
-        {test.fresh === undefined ? "" : ` Fresh or dormant seed: ${test.fresh}.`}
+        {test.fresh === undefined ? "" : texts.freshOrDormantSeed(test.fresh)}
       </p>
-      <p className="field-hint">
-        7 CFR 201.58, row {test.row}. An official test takes 400 seeds, four parts of 100.
-      </p>
+      <p className="field-hint">{texts.cfrRowOfficialTest(test.row)}</p>
     </details>
   );
 }

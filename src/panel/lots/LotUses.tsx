@@ -6,6 +6,7 @@ import { viewNow } from "../state/view-state.ts";
 import { lineDialog } from "../generations/dialogs.ts";
 import { endLotsDialog, splitLotDialog } from "./dialogs.ts";
 import { lotsNow } from "../state/lots-state.ts";
+import * as texts from "./words.ts";
 
 /** What is sown from it, what it is part of, and what can be done with it. */
 export function LotUses({ lot }: { readonly lot: Lot }) {
@@ -21,14 +22,14 @@ export function LotUses({ lot }: { readonly lot: Lot }) {
   };
   return (
     <>
-      <h4>What becomes of it</h4>
+      <h4>{texts.whatBecomesOfIt}</h4>
       <p>
         {plantings.length === 0
-          ? "Nothing in this layout is sown from it."
-          : `Sown in ${plantings.map(({ code }) => code).join(", ")}. `}
+          ? texts.nothingLayoutSown
+          : texts.sownIn(plantings.map(({ code }) => code).join(", "))}
         {plantings.length > 0 && (
           <button type="button" className="link" onClick={show}>
-            Show on the sheet
+            {texts.showOnTheSheet}
           </button>
         )}
       </p>
@@ -37,11 +38,11 @@ export function LotUses({ lot }: { readonly lot: Lot }) {
           type="button"
           onClick={() => lineDialog.open({ varietyId: lot.variety, lotId: lot.id })}
         >
-          Its line through the years
+          {texts.lineThroughYears}
         </button>
       </p>
-      <LotLinks label="Made of" lots={parents} />
-      <LotLinks label="In it went to" lots={parts} />
+      <LotLinks label={texts.madeOf} lots={parents} />
+      <LotLinks label={texts.inItWentTo} lots={parts} />
       <StateLine lot={lot} />
     </>
   );
@@ -66,7 +67,7 @@ function StateLine({ lot }: { readonly lot: Lot }) {
     return (
       <>
         <p>
-          <b>{lot.state === "discarded" ? "Thrown away" : "Used up"}</b>
+          <b>{lot.state === "discarded" ? texts.thrownAway2 : texts.usedUp2}</b>
           {lot.discardedBecause === undefined ? "" : `: ${lot.discardedBecause}`}.
         </p>
         <p className="offers">
@@ -82,7 +83,7 @@ function StateLine({ lot }: { readonly lot: Lot }) {
               )
             }
           >
-            It is in stock again
+            {texts.stockAgain}
           </button>
           <DeleteButton lot={lot} />
         </p>
@@ -93,23 +94,20 @@ function StateLine({ lot }: { readonly lot: Lot }) {
     <>
       <p className="offers">
         <button type="button" onClick={() => splitLotDialog.open({ id: lot.id })}>
-          Split
+          {texts.split}
         </button>
         <button type="button" onClick={() => endLotsDialog.open({ ids: [lot.id], as: "used up" })}>
-          Used up
+          {texts.usedUp2}
         </button>
         <button
           type="button"
           onClick={() => endLotsDialog.open({ ids: [lot.id], as: "discarded" })}
         >
-          Thrown away
+          {texts.thrownAway2}
         </button>
         <DeleteButton lot={lot} />
       </p>
-      <p className="field-hint">
-        To sell or pass on seed you may need a licence, a label, a test not older than your law asks
-        for, and the right to the variety. Seed law differs: ask your authority.
-      </p>
+      <p className="field-hint">{texts.sellPassSeedYou}</p>
     </>
   );
 }
@@ -121,7 +119,7 @@ function DeleteButton({ lot }: { readonly lot: Lot }) {
   };
   return (
     <button type="button" onClick={remove}>
-      Delete
+      {texts.deleteWord2}
     </button>
   );
 }

@@ -10,6 +10,7 @@ import { TextField } from "../form/TextField.tsx";
 import { commit, planNow, useKept } from "../state/plan-actions.ts";
 import { lotsNow } from "../state/lots-state.ts";
 import { patternCode } from "./pattern-code.ts";
+import * as texts from "./words.ts";
 
 interface MixLotsDialogProps {
   readonly ids: readonly string[];
@@ -44,15 +45,17 @@ export function MixLotsDialog({ ids, onClose }: MixLotsDialogProps) {
     onClose();
   };
   return (
-    <Dialog title={`Mix ${lots.length} lots`} onClose={onClose}>
+    <Dialog title={texts.mixLots(lots.length)} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(mix)}>
         <p>
-          {lots.map(({ code: each }) => each).join(", ")} of {variety?.name} become one lot and are
-          used up. What is mixed cannot be told apart again; test the mixture.
+          {texts.becomeOneLotUsed(
+            lots.map(({ code: each }) => each).join(", "),
+            variety?.name ?? "",
+          )}
         </p>
         <MixCautions lots={lots} />
         <TextField
-          label="Code"
+          label={texts.code}
           value={code}
           onApply={(text) => {
             setCode(text);
@@ -63,7 +66,7 @@ export function MixLotsDialog({ ids, onClose }: MixLotsDialogProps) {
         <FormProblem problem={problem} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Mix them
+            {texts.mixThem}
           </button>
         </p>
       </form>
@@ -77,14 +80,8 @@ function MixCautions({ lots }: { readonly lots: readonly Lot[] }) {
   const years = new Set(lots.map(({ harvestYear }) => harvestYear));
   return (
     <>
-      {years.size > 1 && (
-        <p className="caution-text">
-          ! They are of different years: the age of the mixture is not known until it is tested.
-        </p>
-      )}
-      {isPartlyTreated && (
-        <p className="caution-text">! Some are treated: all of the mixture is treated seed.</p>
-      )}
+      {years.size > 1 && <p className="caution-text">{texts.theyDifferentYearsAge}</p>}
+      {isPartlyTreated && <p className="caution-text">{texts.someTreatedAllMixture}</p>}
     </>
   );
 }

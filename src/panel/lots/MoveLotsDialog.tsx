@@ -12,6 +12,7 @@ import { storagePlaces } from "../storage/commands.ts";
 import { lotRefusal } from "./lot-change.ts";
 import { runCommand } from "../commands/command.ts";
 import { today } from "../state/today.ts";
+import * as texts from "./words.ts";
 
 interface MoveLotsDialogProps {
   readonly ids: readonly string[];
@@ -38,13 +39,13 @@ export function MoveLotsDialog({ ids, onClose }: MoveLotsDialogProps) {
     onClose();
   };
   return (
-    <Dialog title={`Move ${what}`} onClose={onClose}>
+    <Dialog title={texts.moveWhat(what)} onClose={onClose}>
       {plan.storagePlaces.length === 0 ? (
         <NoPlace />
       ) : (
         <form className="fields" noValidate onSubmit={onFormSubmit(move)}>
           <ChoiceField
-            label="Into"
+            label={texts.into}
             value={place}
             choices={plan.storagePlaces.map(({ id, name }) => ({ value: id, label: name }))}
             onPick={(picked) => {
@@ -53,10 +54,10 @@ export function MoveLotsDialog({ ids, onClose }: MoveLotsDialogProps) {
             }}
           />
           <DayField
-            label="Since"
+            label={texts.since}
             value={from}
-            placeholder="from the start"
-            hint="Left empty: it lay there from the start"
+            placeholder={texts.fromTheStart}
+            hint={texts.leftEmptyLayThere}
             onApply={(day) => {
               setFrom(day);
               setProblem(null);
@@ -66,7 +67,7 @@ export function MoveLotsDialog({ ids, onClose }: MoveLotsDialogProps) {
           <FormProblem problem={problem} />
           <p className="dialog-actions">
             <button type="submit" className="primary">
-              Move
+              {texts.move}
             </button>
           </p>
         </form>
@@ -78,10 +79,10 @@ export function MoveLotsDialog({ ids, onClose }: MoveLotsDialogProps) {
 function NoPlace() {
   return (
     <>
-      <p>There is no storage place yet.</p>
+      <p>{texts.thereNoStoragePlace}</p>
       <p className="dialog-actions">
         <button type="button" className="primary" onClick={() => runCommand(storagePlaces)}>
-          Add a storage place
+          {texts.addAStoragePlace}
         </button>
       </p>
     </>

@@ -18,6 +18,7 @@ import { lotsNow } from "../state/lots-state.ts";
 import { patternCode } from "./pattern-code.ts";
 import { TreatmentFields } from "./TreatmentFields.tsx";
 import { ValueField } from "../form/NumberField.tsx";
+import * as texts from "./words.ts";
 
 interface NewLotDialogProps {
   /** Null: it is asked for. */
@@ -54,29 +55,29 @@ export function NewLotDialog({ varietyId, onClose }: NewLotDialogProps) {
   };
   const choices = useMemo(() => varietyChoices(plan), [plan]);
   return (
-    <Dialog title="Add a lot of seed" onClose={onClose} isWide>
+    <Dialog title={texts.addLotSeed} onClose={onClose} isWide>
       <form className="fields" noValidate onSubmit={onFormSubmit(() => keep(false))}>
         <ChoiceField
-          label="Variety"
+          label={texts.variety}
           value={lot.variety}
           choices={choices}
           onPick={(picked) => void change({ variety: picked })}
         />
         <NewLotFields lot={lot} kind={kind} plan={plan} onChange={change} />
         <TextField
-          label="Code"
+          label={texts.code}
           value={code}
-          hint={lot.code === "" ? "Made by the pattern; type another if you like" : undefined}
+          hint={lot.code === "" ? texts.madePatternTypeAnother : undefined}
           onApply={(text) => change({ code: text.trim() === made ? "" : text.trim() })}
         />
         <CodePatternField />
         <FormProblem problem={problem} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Add the lot
+            {texts.addTheLot}
           </button>
           <button type="button" onClick={() => keep(true)}>
-            Add and type the next
+            {texts.addTypeNext}
           </button>
         </p>
       </form>
@@ -92,13 +93,13 @@ function NewLotFields({ lot, kind, plan, onChange: change }: NewLotFieldsProps) 
   return (
     <>
       <ValueField
-        label="Harvest year"
+        label={texts.harvestYear}
         value={lot.harvestYear}
         onApply={(harvestYear) => change({ harvestYear })}
       />
       <LotOrigin lot={lot} onChange={change} />
       <TextField
-        label="Amount"
+        label={texts.amount}
         value={amountText(lot.amount)}
         placeholder="12.5 g"
         hint={otherAmountWords(lot, kind)}
@@ -149,7 +150,7 @@ function PlaceField({ lot, plan, onChange }: PlaceFieldProps) {
   if (plan.storagePlaces.length === 0) return null;
   return (
     <ChoiceField
-      label="Kept in"
+      label={texts.keptIn}
       value={lot.stored?.[0]?.place ?? ""}
       choices={[
         { value: "", label: "not known" },

@@ -4,6 +4,7 @@ import type { Lot } from "../../core/model/plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import { endLotsDialog, mixLotsDialog, moveLotsDialog } from "./dialogs.ts";
 import { lotsNow } from "../state/lots-state.ts";
+import * as texts from "./words.ts";
 
 /** Codes named at most. */
 const MOST_NAMED = 12;
@@ -29,27 +30,27 @@ export function SeveralLots({ lots }: { readonly lots: readonly Lot[] }) {
           .slice(0, MOST_NAMED)
           .map(({ code }) => code)
           .join(", ")}
-        {lots.length > MOST_NAMED && ` and ${lots.length - MOST_NAMED} more`}
+        {lots.length > MOST_NAMED && texts.andMore(lots.length - MOST_NAMED)}
       </p>
       <p>{sumWords(lots)}</p>
       <p className="offers">
         <button type="button" onClick={() => moveLotsDialog.open({ ids })}>
-          Move to a place
+          {texts.moveToAPlace}
         </button>
         <button type="button" disabled={!isOneVariety} onClick={() => mixLotsDialog.open({ ids })}>
-          Mix into one lot
+          {texts.mixIntoOneLot}
         </button>
         <button type="button" onClick={() => endLotsDialog.open({ ids, as: "used up" })}>
-          Used up
+          {texts.usedUp2}
         </button>
         <button type="button" onClick={() => endLotsDialog.open({ ids, as: "discarded" })}>
-          Thrown away
+          {texts.thrownAway2}
         </button>
         <button type="button" onClick={() => treat(true)}>
-          They are treated
+          {texts.theyAreTreated}
         </button>
         <button type="button" onClick={() => treat(false)}>
-          They are untreated
+          {texts.theyAreUntreated}
         </button>
         <button
           type="button"
@@ -58,10 +59,10 @@ export function SeveralLots({ lots }: { readonly lots: readonly Lot[] }) {
             lotsNow().pick([], null);
           }}
         >
-          Delete
+          {texts.deleteWord2}
         </button>
       </p>
-      {!isOneVariety && <p className="field-hint">Only lots of one variety can be mixed.</p>}
+      {!isOneVariety && <p className="field-hint">{texts.onlyLotsOneVariety}</p>}
     </div>
   );
 }

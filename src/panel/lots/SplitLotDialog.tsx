@@ -12,6 +12,7 @@ import { onFormSubmit } from "../form/use-form.ts";
 import { TextField } from "../form/TextField.tsx";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { amountText, readAmount } from "../../core/lots/amount-text.ts";
+import * as texts from "./words.ts";
 
 interface SplitLotDialogProps {
   readonly id: string;
@@ -37,15 +38,13 @@ export function SplitLotDialog({ id, onClose }: SplitLotDialogProps) {
     onClose();
   };
   return (
-    <Dialog title={`Split ${lot.code}`} onClose={onClose}>
+    <Dialog title={texts.splitCode(lot.code)} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(split)}>
-        <p>
-          {lot.code} holds {amountWords(lot.amount)}. The part keeps its tests and its age.
-        </p>
+        <p>{texts.holdsPartKeepsTests(lot.code, amountWords(lot.amount))}</p>
         <TextField
-          label="Split off"
+          label={texts.splitOff}
           value={amountText(part)}
-          placeholder={lot.amount?.unit === "seeds" ? "100 seeds" : "2 g"}
+          placeholder={lot.amount?.unit === "seeds" ? texts.seeds : "2 g"}
           onApply={(text) => {
             const read = readAmount(text);
             if (!read.ok) return read.reason;
@@ -55,7 +54,7 @@ export function SplitLotDialog({ id, onClose }: SplitLotDialogProps) {
           }}
         />
         <TextField
-          label="Code of the part"
+          label={texts.codeOfThePart}
           value={code}
           onApply={(text) => {
             setCode(text);
@@ -66,7 +65,7 @@ export function SplitLotDialog({ id, onClose }: SplitLotDialogProps) {
         <FormProblem problem={problem} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Split it
+            {texts.splitIt}
           </button>
         </p>
       </form>

@@ -16,6 +16,7 @@ import { commit, useKept } from "../state/plan-actions.ts";
 import { lotRefusal } from "./lot-change.ts";
 import { today } from "../state/today.ts";
 import { ValueField } from "../form/NumberField.tsx";
+import * as texts from "./words.ts";
 import "./lots.css";
 
 interface TestDialogProps {
@@ -57,14 +58,14 @@ export function TestDialog({ lotId, testId, onClose }: TestDialogProps) {
   };
   if (!lot) return null;
   return (
-    <Dialog title={`Germination test of ${lot.code}`} onClose={onClose} isWide>
+    <Dialog title={texts.germinationTestOf(lot.code)} onClose={onClose} isWide>
       <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
         <TestFields typed={typed} kind={kind} onSet={set} />
         <HowMany lot={lot} kind={kind} />
         <FormProblem problem={problem} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            {existing ? "Apply" : "Add the test"}
+            {existing ? texts.apply : texts.addTheTest}
           </button>
         </p>
       </form>
@@ -81,30 +82,30 @@ interface TestFieldsProps {
 function TestFields({ typed, kind, onSet: set }: TestFieldsProps) {
   return (
     <>
-      <ValueField label="Seeds sown" value={typed.sown} onApply={(sown) => set({ sown })} />
+      <ValueField label={texts.seedsSown} value={typed.sown} onApply={(sown) => set({ sown })} />
       <ValueField
-        label="Sprouted"
+        label={texts.sprouted}
         value={typed.sprouted}
-        hint="Normal seedlings, counted at the end"
+        hint={texts.normalSeedlingsCountedEnd}
         onApply={(sprouted) => set({ sprouted })}
       />
       <TestSays typed={typed} kind={kind} />
-      <DayField label="Last count" value={typed.date} onApply={(date) => set({ date })} />
+      <DayField label={texts.lastCount} value={typed.date} onApply={(date) => set({ date })} />
       <ValueField
-        label="Stayed hard"
+        label={texts.stayedHard}
         value={typed.hard}
-        hint="Took up no water; not among the sprouted"
+        hint={texts.tookUpNoWater}
         onApply={(hard) => set({ hard })}
       />
-      <ValueField label="Days" value={typed.days} onApply={(days) => set({ days })} />
+      <ValueField label={texts.days} value={typed.days} onApply={(days) => set({ days })} />
       <ValueField
-        label="Temperature, C"
+        label={texts.temperatureC}
         value={typed.temperatureC}
         onApply={(temperatureC) => set({ temperatureC })}
       />
       <PartsField typed={typed} onSet={set} />
       <NoteField
-        label="Note"
+        label={texts.note}
         value={typed.note ?? ""}
         onApply={(note) => void set({ note: note === "" ? undefined : note })}
       />
@@ -130,15 +131,15 @@ function PartsField({ typed, onSet }: PartsFieldProps) {
       : null;
   return (
     <TextField
-      label="Sprouted in each part"
+      label={texts.sproutedInEachPart}
       value={typed.replicates?.join(" ") ?? ""}
-      placeholder="when it was laid out so"
+      placeholder={texts.whenLaidOut}
       hint={
         verdict?.agree === undefined || verdict.agree === null
-          ? "Four or two parts of 100 are held against 7 CFR 201.55"
+          ? texts.fourTwoPartsHeld
           : verdict.agree
-            ? `The parts agree: ${verdict.rangePct} points apart, ${verdict.allowedPct} are allowed`
-            : `The parts do not agree: ${verdict.rangePct} points apart, at most ${verdict.allowedPct} are allowed. Test again.`
+            ? texts.partsAgreePointsApart(verdict.rangePct, verdict.allowedPct ?? "")
+            : texts.partsDoNotAgree(verdict.rangePct, verdict.allowedPct ?? "")
       }
       onApply={apply}
     />
@@ -167,8 +168,10 @@ function TestSays({ typed, kind }: { readonly typed: Typed; readonly kind: Kind 
   return (
     <div className="test-says" role="status">
       <p>
-        {sprouted} of {sown}: germination <b>{bandWords(limits)}</b> (95 % sure, exact).
-        {hard > 0 && ` With hard seed ${bandWords(limitsWithHard)}.`}
+        {texts.ofGermination(sprouted, sown)}
+        <b>{bandWords(limits)}</b>
+        {texts.sureExact}
+        {hard > 0 && texts.withHardSeed(bandWords(limitsWithHard))}
       </p>
       <svg viewBox="0 0 200 16" aria-hidden="true" className="test-bar">
         <path className="life-frame" d="M0,12H200" />
@@ -178,7 +181,7 @@ function TestSays({ typed, kind }: { readonly typed: Typed; readonly kind: Kind 
       </svg>
       <p>
         {verdict}
-        {spread >= 20 && ` ${sown} seeds say little: the truth may lie ${spread} points apart.`}
+        {spread >= 20 && texts.seedsSayLittleTruth(sown, spread)}
       </p>
     </div>
   );
@@ -193,11 +196,11 @@ function HowMany({ lot, kind }: { readonly lot: Lot; readonly kind: Kind | undef
   const more = seedsToTest(standard, near);
   return (
     <p className="field-hint">
-      To show {wanted} %: {all ?? "too many"} seeds if all come up
-      {more === null ? "" : `, ${more} if ${Math.round(near * 100)} % do`}.{" "}
-      {lot.amount?.unit === "seeds" && lot.amount.value < 100
-        ? "Of a small lot keep enough to sow."
-        : ""}
+      {texts.toShow(wanted)}
+      {all ?? texts.tooMany}
+      {texts.seedsIfAllCome}
+      {more === null ? "" : texts.ifDo(more, Math.round(near * 100))}.{" "}
+      {lot.amount?.unit === "seeds" && lot.amount.value < 100 ? texts.smallLotKeepEnough : ""}
     </p>
   );
 }

@@ -2,6 +2,7 @@ import type { Lot } from "../../core/model/plan.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import type { LotChanges } from "./lot-change.ts";
+import * as texts from "./words.ts";
 
 const treatments = [
   { value: "unknown", label: "not known" },
@@ -20,7 +21,7 @@ export function TreatmentFields({ lot, onChange }: TreatmentFieldsProps) {
   return (
     <>
       <ChoiceField
-        label="Treatment"
+        label={texts.treatment}
         value={value}
         choices={treatments}
         onPick={(picked) =>
@@ -35,17 +36,14 @@ export function TreatmentFields({ lot, onChange }: TreatmentFieldsProps) {
       {lot.treated === true && (
         <>
           <TextField
-            label="Treated with"
+            label={texts.treatedWith}
             value={lot.treatedWith ?? ""}
             isWide
             onApply={(text) =>
               onChange({ treatedWith: text.trim() === "" ? undefined : text.trim() }, "Treatment")
             }
           />
-          <p className="caution-text">
-            ! Treated seed is poison to people and animals: gloves on, never eaten or fed, kept
-            apart and labelled. Its label and local rules decide.
-          </p>
+          <p className="caution-text">{texts.treatedSeedPoisonPeople}</p>
         </>
       )}
     </>

@@ -14,6 +14,7 @@ import { OutlineImportTable } from "./OutlineImportTable.tsx";
 import { positionWords, takeOutlinesWords } from "./outline-words.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 /** A hand-held receiver is good for some metres; a hedge or path is about this wide. */
 const USUAL = { toleranceM: 0.2, widthM: 1 } as const;
@@ -57,8 +58,8 @@ export function OutlineImportChoices({ fileName, traces, onDone }: OutlineImport
     <>
       <p>{positionWords(plan, traces)}</p>
       <LengthField
-        label="Simplify: drop corners closer than"
-        hint="To the outline without them. 0 keeps every corner."
+        label={texts.simplifyDropCornersCloser}
+        hint={texts.outlineWithoutThemKeeps}
         value={toleranceM}
         onApply={(metres) => {
           setTolerance(metres);
@@ -71,9 +72,7 @@ export function OutlineImportChoices({ fileName, traces, onDone }: OutlineImport
         choiceOf={choiceOf}
         onChoose={choose}
       />
-      {hasPollen && (
-        <p>Pollen sources are taken as {kindName}: their particulars say what flowers there.</p>
-      )}
+      {hasPollen && <p>{texts.pollenSourcesTakenTheir(kindName)}</p>}
       <TakeThem count={imported.length} problems={problems} onTake={take} onDone={onDone} />
     </>
   );
@@ -104,7 +103,7 @@ function TakeThem({ count, problems, onTake, onDone }: TakeThemProps) {
           {takeOutlinesWords(count)}
         </button>
         <button type="button" onClick={onDone}>
-          Cancel
+          {texts.cancel}
         </button>
       </p>
     </>

@@ -5,6 +5,7 @@ import { readOutlineFile } from "../../store/threads/outline-import.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { FileField, FileProblems } from "../form/FileField.tsx";
 import { OutlineImportChoices } from "./OutlineImportChoices.tsx";
+import * as texts from "./words.ts";
 
 interface OutlineFile {
   readonly name: string;
@@ -22,22 +23,18 @@ export function OutlineImportDialog({ onClose }: { readonly onClose: () => void 
     setReading(false);
   };
   return (
-    <Dialog title="Outlines from GPS or a map program" onClose={onClose} isWide>
+    <Dialog title={texts.outlinesGpsMapProgram} onClose={onClose} isWide>
       <section className="csv-part">
-        <p id={`${id}-hint`}>
-          A GPX file (tracks, routes, waypoints) or GeoJSON (polygons, lines, points) becomes beds,
-          the site's outline or its surroundings. Waypoints with one name and the numbers 1, 2, 3
-          after it are taken as the corners of one outline.
-        </p>
+        <p id={`${id}-hint`}>{texts.gpxFileTracksRoutes}</p>
         <p>
           <FileField
-            label="GPX or GeoJSON file"
+            label={texts.gpxOrGeojsonFile}
             accept=".gpx,.geojson,.json,application/gpx+xml,application/geo+json"
             describedBy={`${id}-hint`}
             onPick={(picked) => void take(picked)}
           />
         </p>
-        {isReading && <p role="status">Reading ...</p>}
+        {isReading && <p role="status">{texts.reading}</p>}
         {!isReading && file && !file.read.ok && <FileProblems problems={file.read.problems} />}
         {!isReading && file?.read.ok === true && (
           <OutlineImportChoices fileName={file.name} traces={file.read.value} onDone={onClose} />

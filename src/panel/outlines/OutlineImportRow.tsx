@@ -7,6 +7,7 @@ import {
 import type { Trace } from "../../core/outlines/trace.ts";
 import { LengthField } from "../form/LengthField.tsx";
 import { roleWords, traceWords } from "./outline-words.ts";
+import * as texts from "./words.ts";
 
 interface OutlineImportRowProps {
   readonly trace: Trace;
@@ -29,7 +30,7 @@ export function OutlineImportRow({ trace, choice, placed, onChoose }: OutlineImp
       <td>{traceWords(trace, placed)}</td>
       <td>
         <select
-          aria-label={`What number ${trace.number} becomes`}
+          aria-label={texts.whatNumberBecomes(trace.number)}
           value={choice.role}
           onChange={(event) => pick(event.target.value)}
         >
@@ -41,7 +42,7 @@ export function OutlineImportRow({ trace, choice, placed, onChoose }: OutlineImp
         </select>
         {needsWidth(trace.sort, choice.role) && (
           <LengthField
-            label={`Width of number ${trace.number}`}
+            label={texts.widthOfNumber(trace.number)}
             value={choice.widthM}
             isSize
             onApply={(widthM) => {
@@ -50,7 +51,7 @@ export function OutlineImportRow({ trace, choice, placed, onChoose }: OutlineImp
             }}
           />
         )}
-        {placed?.ok === false && <p className="field-reason">It {placed.problem}.</p>}
+        {placed?.ok === false && <p className="field-reason">{texts.it(placed.problem)}</p>}
       </td>
     </tr>
   );

@@ -5,6 +5,7 @@ import type { Trace, TraceSort } from "../../core/outlines/trace.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
 import { OutlineImportRow } from "./OutlineImportRow.tsx";
 import { roleWords, sortWords } from "./outline-words.ts";
+import * as texts from "./words.ts";
 
 /** Rows shown at first: a file of waypoints can be long. */
 const FIRST_ROWS = 100;
@@ -39,16 +40,16 @@ export function OutlineImportTable(props: OutlineImportTableProps) {
         />
       ))}
       {traces.length > FIRST_ROWS && (
-        <CheckField label={`Show all ${traces.length}`} isOn={isAll} onSet={setAll} />
+        <CheckField label={texts.showAll(traces.length)} isOn={isAll} onSet={setAll} />
       )}
-      <div className="csv-table" role="region" tabIndex={0} aria-label="What the file holds">
+      <div className="csv-table" role="region" tabIndex={0} aria-label={texts.whatTheFileHolds}>
         <table>
           <thead>
             <tr>
-              <th scope="col">Number</th>
-              <th scope="col">Name</th>
-              <th scope="col">In the file</th>
-              <th scope="col">Becomes</th>
+              <th scope="col">{texts.number}</th>
+              <th scope="col">{texts.name}</th>
+              <th scope="col">{texts.inTheFile}</th>
+              <th scope="col">{texts.becomes}</th>
             </tr>
           </thead>
           <tbody>
@@ -78,7 +79,7 @@ function AllOfSort({ sort, onPick }: AllOfSortProps) {
   return (
     <p>
       <label>
-        All {sortWords[sort]} become{" "}
+        {texts.allBecome(sortWords[sort])}
         <select
           value=""
           onChange={(event) => {
@@ -86,7 +87,7 @@ function AllOfSort({ sort, onPick }: AllOfSortProps) {
             if (role) onPick(role);
           }}
         >
-          <option value="">what is chosen below</option>
+          <option value="">{texts.whatIsChosenBelow}</option>
           {rolesFor(sort).map((role) => (
             <option key={role} value={role}>
               {roleWords[role]}

@@ -15,6 +15,7 @@ import { onFormSubmit } from "../form/use-form.ts";
 import { type MadeFile, makeFile, usualLabels } from "../form/make-file.ts";
 import { type Making, useMaking } from "../form/use-making.ts";
 import { useKept } from "../state/plan-actions.ts";
+import * as texts from "./words.ts";
 
 const RESOLUTIONS = ["100", "150", "200", "300"] as const;
 
@@ -31,10 +32,10 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
   const make = () =>
     start((_, signal) => makeFile(format, { dotsPerInch: Number(dots), labels, signal }));
   return (
-    <Dialog title={`Files for others, of ${layout.name}`} onClose={onClose}>
+    <Dialog title={texts.filesForOthersOf(layout.name)} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(() => void make())}>
         <ChoiceField
-          label="File"
+          label={texts.file}
           value={id}
           choices={exportList.map((each) => ({ value: each.id, label: each.title }))}
           onPick={(picked) => {
@@ -48,7 +49,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
         {format.followsReading === true && plan.entries.length > 0 && <ReadingSwitch />}
         {format.needs === "canvas" && (
           <ChoiceField
-            label="Resolution, dots per inch"
+            label={texts.resolutionDotsPerInch}
             value={dots}
             choices={RESOLUTIONS.map((value) => ({ value, label: value }))}
             onPick={setDots}
@@ -67,7 +68,7 @@ export function FilesDialog({ onClose }: { readonly onClose: () => void }) {
             className="primary"
             disabled={hindrance !== null || fault !== undefined || state.kind === "making"}
           >
-            Save the file
+            {texts.saveTheFile}
           </button>
         </p>
       </form>
@@ -87,8 +88,8 @@ function Hindrance({ format, hindrance, fault }: HindranceProps) {
     <>
       {hindrance !== null && (
         <p className="field-reason">
-          Not of this plan: {hindrance}.
-          {format.needs === "position" && " Give it in the plan settings."}
+          {texts.notOfThisPlan(hindrance)}
+          {format.needs === "position" && texts.givePlanSettings}
         </p>
       )}
       {fault !== undefined && <p className="field-reason">{fault}.</p>}
@@ -97,11 +98,11 @@ function Hindrance({ format, hindrance, fault }: HindranceProps) {
 }
 
 function MakingLine({ state }: { readonly state: Making<MadeFile> }) {
-  if (state.kind === "making") return <p>Making the file ...</p>;
+  if (state.kind === "making") return <p>{texts.makingTheFile}</p>;
   if (state.kind === "made") {
     return (
       <>
-        <p>Made {state.made.name}.</p>
+        <p>{texts.made(state.made.name)}</p>
         {state.made.remarks.map((words) => (
           <p key={words}>{words}.</p>
         ))}
@@ -109,5 +110,5 @@ function MakingLine({ state }: { readonly state: Making<MadeFile> }) {
     );
   }
   if (state.kind !== "failed") return null;
-  return <p className="field-reason">The file was not made: {state.reason}</p>;
+  return <p className="field-reason">{texts.fileNotMade(state.reason)}</p>;
 }

@@ -6,6 +6,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { TurnField } from "../form/NumberField.tsx";
 import { previewHere } from "../state/followed-plan.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 /** The field of the scale speaks of so many pixels: one alone is too little to write down. */
 const PIXELS = 100;
@@ -25,28 +26,33 @@ export function PictureFields({ picture }: { readonly picture: Picture }) {
   return (
     <>
       <LengthField
-        label="Width on the ground"
-        hint="From its left edge to its right; the height follows."
+        label={texts.widthOnTheGround}
+        hint={texts.leftEdgeRightHeight}
         value={widthPx * scale}
         isSize
         onApply={(metres) => rescale(metres / widthPx)}
       />
       <LengthField
-        label={`Ground in ${PIXELS} pixels`}
+        label={texts.groundInPixels(PIXELS)}
         value={scale * PIXELS}
         isSize
         onApply={(metres) => rescale(metres / PIXELS)}
       />
       <LengthField
-        label="Middle, across"
+        label={texts.middleAcross}
         value={picture.x}
         isCoordinate
         onApply={(x) => move({ x })}
       />
-      <LengthField label="Middle, up" value={picture.y} isCoordinate onApply={(y) => move({ y })} />
+      <LengthField
+        label={texts.middleUp}
+        value={picture.y}
+        isCoordinate
+        onApply={(y) => move({ y })}
+      />
       <TurnField
-        label="Turn"
-        hint="Degrees clockwise from upright."
+        label={texts.turn}
+        hint={texts.degreesClockwiseFromUpright}
         value={picture.turnDeg}
         onApply={(turnDeg) => commit(changePicture({ turnDeg }, "Turn the picture"))}
       />
@@ -64,7 +70,7 @@ function OpacityField({ opacity }: { readonly opacity: number }) {
     if (planNow().previewing) commit(fade(text));
   };
   return (
-    <Field label="Opacity" parts={parts}>
+    <Field label={texts.opacity} parts={parts}>
       <input
         {...parts.control}
         type="range"
@@ -72,7 +78,7 @@ function OpacityField({ opacity }: { readonly opacity: number }) {
         max={100}
         step={5}
         value={percent}
-        aria-valuetext={`${percent} percent`}
+        aria-valuetext={texts.percent(percent)}
         onChange={(event) => previewHere(fade(event.target.value))}
         onPointerUp={(event) => keep(event.currentTarget.value)}
         onKeyUp={(event) => keep(event.currentTarget.value)}

@@ -10,6 +10,7 @@ import { PictureScale } from "./PictureScale.tsx";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
+import * as texts from "./dialog-words.ts";
 import "./picture.css";
 
 /** The picture under the drawing: chosen, scaled by a known length, laid, faded, taken away. */
@@ -27,18 +28,13 @@ export function PicturePanel() {
     <section className="region picture-panel" aria-labelledby="picture-heading">
       <header className="region-head">
         <h2 id="picture-heading" ref={heading} tabIndex={-1}>
-          Picture under the drawing
+          {texts.pictureUnderTheDrawing}
         </h2>
         <button type="button" className="quiet" onClick={close}>
-          Close
+          {texts.close}
         </button>
       </header>
-      {!picture && (
-        <p>
-          An air photo, a survey or a sketch to draw upon. It is made small, and what the camera
-          noted, such as where it was taken, is left out.
-        </p>
-      )}
+      {!picture && <p>{texts.airPhotoSurveySketch}</p>}
       {picture && <LaidPicture picture={picture} />}
       {picture?.locked !== true && (
         <PicturePicker
@@ -57,22 +53,23 @@ function LaidPicture({ picture }: { readonly picture: Picture }) {
   return (
     <>
       <p>
-        <b>{picture.name}</b>, {picture.widthPx} × {picture.heightPx} pixels
+        <b>{picture.name}</b>
+        {texts.pixels(picture.widthPx, picture.heightPx)}
       </p>
       <CheckField
-        label="Hidden"
+        label={texts.hidden}
         isOn={picture.isHidden === true}
         onSet={(isHidden) => set({ isHidden }, isHidden ? "Hide the picture" : "Show the picture")}
       />
       <CheckField
-        label="Printed on plot maps too, unless hidden"
+        label={texts.printedPlotMapsToo}
         isOn={picture.isPrinted === true}
         onSet={(isPrinted) =>
           set({ isPrinted }, isPrinted ? "Print the picture" : "Keep the picture off paper")
         }
       />
       <CheckField
-        label="Locked: stays where and as it is"
+        label={texts.lockedStaysWhere}
         isOn={isLocked}
         onSet={(locked) => {
           putToolsAway();
@@ -104,10 +101,10 @@ function PictureActions() {
   return (
     <p className="region-foot">
       <button type="button" aria-pressed={isMoving} onClick={toggle}>
-        Move it by dragging
+        {texts.moveItByDragging}
       </button>
       <button type="button" onClick={remove}>
-        Delete the picture
+        {texts.deleteThePicture}
       </button>
     </p>
   );

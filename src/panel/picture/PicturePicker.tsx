@@ -6,6 +6,7 @@ import { takePicture } from "../../store/files/picture-file.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { FileField } from "../form/FileField.tsx";
 import { commit, planNow } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 interface PicturePickerProps {
   readonly verb: string;
@@ -39,7 +40,7 @@ export function PicturePicker({ verb, onNotice }: PicturePickerProps) {
   return (
     <div className="picture-drop" onDrop={drop}>
       <FileField
-        label={`${verb} (JPEG, PNG or WebP), or drop it here`}
+        label={texts.jpegPngWebpDrop(verb)}
         accept="image/jpeg,image/png,image/webp"
         describedBy={reason === null ? undefined : `${id}-reason`}
         onPick={(file) => void take(file)}

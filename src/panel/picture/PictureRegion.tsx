@@ -1,5 +1,6 @@
 import { Suspense, lazy } from "react";
 import { usePictureWork } from "../../store/window/picture-work.ts";
+import * as texts from "./words.ts";
 
 const PicturePanel = lazy(async () => {
   const { PicturePanel: Loaded } = await import("./PicturePanel.tsx");
@@ -11,7 +12,7 @@ export function PictureRegion() {
   const isOpen = usePictureWork((state) => state.isOpen);
   if (!isOpen) return null;
   return (
-    <Suspense fallback={<p role="status">Loading the picture's panel ...</p>}>
+    <Suspense fallback={<p role="status">{texts.loadingThePicturesPanel}</p>}>
       <PicturePanel />
     </Suspense>
   );

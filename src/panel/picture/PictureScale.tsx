@@ -10,6 +10,7 @@ import { scaleOf } from "./picture-scale.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
+import * as texts from "./dialog-words.ts";
 
 /** The scale by a length the grower knows: two marks on the sheet, and how far apart they are. */
 export function PictureScale({ picture }: { readonly picture: Picture }) {
@@ -22,13 +23,11 @@ export function PictureScale({ picture }: { readonly picture: Picture }) {
   };
   return (
     <fieldset className="field-group">
-      <legend>Scale by a known length</legend>
-      <p>
-        Mark both ends of something whose length you know, such as a wall, then type its length.
-      </p>
+      <legend>{texts.scaleKnownLength}</legend>
+      <p>{texts.markBothEndsSomething}</p>
       <p>
         <button type="button" aria-pressed={isMarking} onClick={toggle}>
-          {isMarking ? "Stop marking" : "Mark a length"}
+          {isMarking ? texts.stopMarking : texts.markALength}
         </button>
       </p>
       {from && to && (
@@ -71,7 +70,7 @@ function MarkedLength({ picture, from, to }: MarkedLengthProps) {
   };
   return (
     <form onSubmit={apply}>
-      <Field label="Length between the marks" parts={parts}>
+      <Field label={texts.lengthBetweenTheMarks} parts={parts}>
         <input
           {...parts.control}
           ref={input}
@@ -84,7 +83,7 @@ function MarkedLength({ picture, from, to }: MarkedLengthProps) {
       </Field>
       <p className="region-foot">
         <button type="submit" className="primary" disabled={!read.ok}>
-          Scale the picture
+          {texts.scaleThePicture}
         </button>
       </p>
     </form>

@@ -5,6 +5,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { checkedNow, useKept } from "../state/plan-actions.ts";
 import { ScanFound } from "./ScanFound.tsx";
 import { goOn, openLot, openPlot } from "./scan-openings.ts";
+import * as texts from "./words.ts";
 import "./scan.css";
 
 interface ScanDialogProps {
@@ -36,7 +37,7 @@ export function ScanDialog({ isForWalk, onClose }: ScanDialogProps) {
     } else setFound(target);
   };
   return (
-    <Dialog title="Scan a packet or stake" onClose={onClose}>
+    <Dialog title={texts.scanPacketStake} onClose={onClose}>
       <Camera onCode={take} isPaused={found !== null} />
       <TypedCode onCode={take} onType={() => setFound(null)} />
       {found && (
@@ -69,7 +70,7 @@ function TypedCode({ onCode, onType }: TypedCodeProps) {
       }}
     >
       <div className="field">
-        <label htmlFor="scan-code">Or type the code</label>
+        <label htmlFor="scan-code">{texts.orTypeTheCode}</label>
         <div className="field-control">
           <input
             id="scan-code"
@@ -82,7 +83,7 @@ function TypedCode({ onCode, onType }: TypedCodeProps) {
               onType();
             }}
           />
-          <button type="submit">Open</button>
+          <button type="submit">{texts.open}</button>
         </div>
       </div>
     </form>
@@ -137,12 +138,9 @@ function Camera({ onCode, isPaused }: CameraProps) {
         className="scan-video"
         muted
         playsInline
-        aria-label="What the camera sees"
+        aria-label={texts.whatTheCameraSees}
       />
-      <p className="field-hint">
-        Hold the square code of a packet or stake before the camera. The picture stays in this
-        browser.
-      </p>
+      <p className="field-hint">{texts.holdSquareCodePacket}</p>
     </>
   );
 }

@@ -4,6 +4,7 @@ import type { Planting } from "../../core/model/plan.ts";
 import { planNow } from "../state/plan-actions.ts";
 import { lineDialog } from "../generations/dialogs.ts";
 import { goOn, openLot, openPlot } from "./scan-openings.ts";
+import * as texts from "./words.ts";
 
 interface FoundProps {
   readonly found: LabelTarget;
@@ -26,20 +27,15 @@ export function ScanFound({ found, plots, shownId, onClose, onAgain }: FoundProp
   return (
     <div role="status">
       {missing.length > 0 && (
-        <p className="field-reason">
-          {missing.join(", ")}: not in this plan, nor in any of its layouts. The label may be of
-          another plan or an earlier season: plots of other seasons bear the same codes.
-        </p>
+        <p className="field-reason">{texts.notPlanNorAny(missing.join(", "))}</p>
       )}
       {planting && !plots.isOfPlot && (
-        <p className="caution-text">
-          {planting.code} is not sown from that lot. A packet names the plot it was harvested from.
-        </p>
+        <p className="caution-text">{texts.notSownLotPacket(planting.code)}</p>
       )}
       <p className="dialog-actions">
         {lots.map(({ id, code }) => (
           <button key={id} type="button" onClick={() => openLot(id, onClose)}>
-            Open lot {code}
+            {texts.openLot(code)}
           </button>
         ))}
         {lots.map(({ id, code, variety }) => (
@@ -48,23 +44,24 @@ export function ScanFound({ found, plots, shownId, onClose, onAgain }: FoundProp
             type="button"
             onClick={() => lineDialog.open({ varietyId: variety, lotId: id })}
           >
-            Line of {code}
+            {texts.lineOf(code)}
           </button>
         ))}
         {plot && (
           <button type="button" onClick={() => turnTo(plot.id, openPlot)}>
-            Show {planting ? "plot" : "bed"} {plot.code}
-            {other && ` in the layout ${other.name}`}
+            {texts.show}
+            {planting ? texts.plot : texts.bed} {plot.code}
+            {other && texts.inTheLayout(other.name)}
           </button>
         )}
         {planting && (
           <button type="button" onClick={() => turnTo(planting.id, goOn)}>
-            Walk to {planting.code}
+            {texts.walkTo(planting.code)}
           </button>
         )}
         <WhereSown plots={plots.sown.filter(({ id }) => id !== planting?.id)} onClose={onClose} />
         <button type="button" className="quiet" onClick={onAgain}>
-          Scan again
+          {texts.scanAgain}
         </button>
       </p>
     </div>
@@ -79,7 +76,7 @@ interface WhereSownProps {
 function WhereSown({ plots, onClose }: WhereSownProps) {
   return plots.map(({ id, code }) => (
     <button key={id} type="button" onClick={() => goOn(id, onClose)}>
-      Walk to {code}, sown from it
+      {texts.walkSown(code)}
     </button>
   ));
 }

@@ -17,6 +17,7 @@ import { commit } from "../state/plan-actions.ts";
 import { temperatureUnits } from "../state/plan-words.ts";
 import { useClimateDraft } from "./use-climate-draft.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 import "./season.css";
 
 /** The site's temperatures, kept as one step to undo, and its frosts. */
@@ -33,16 +34,12 @@ export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {
     if (drafted.check()) keepClimate(climate, "Set the climate of the site");
   };
   return (
-    <Dialog title="Climate of the site" onClose={onClose} isWide>
+    <Dialog title={texts.climateOfTheSite} onClose={onClose} isWide>
       <form className="fields" noValidate onSubmit={keep}>
-        <p>
-          With temperatures of the nearest station, bloom is counted in heat where the heat to first
-          flower is known. Normals are the usual year: in a warm one bloom comes earlier, in a cold
-          one later.
-        </p>
+        <p>{texts.temperaturesNearestStationBloom}</p>
         <StationFields draft={draft} onChange={change} />
         <ChoiceField
-          label="Temperatures in"
+          label={texts.temperaturesIn}
           value={unit}
           choices={temperatureUnits}
           onPick={drafted.pickUnit}
@@ -65,11 +62,11 @@ export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {
         <Frosts site={site} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Apply
+            {texts.apply}
           </button>
           {site.climate && (
             <button type="button" onClick={() => keepClimate(undefined, "Delete the climate")}>
-              Delete the climate
+              {texts.deleteTheClimate}
             </button>
           )}
         </p>
@@ -81,11 +78,8 @@ export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {
 function Frosts({ site }: { readonly site: Site }) {
   return (
     <fieldset className="field-group">
-      <legend>Frosts</legend>
-      <p className="field-hint">
-        Frost dates are asked for, never worked out from normals: a mean says little about the one
-        cold night. Take them from your own notes, a neighbour or the station.
-      </p>
+      <legend>{texts.frosts}</legend>
+      <p className="field-hint">{texts.frostDatesAskedNever}</p>
       <FrostFields site={site} />
     </fieldset>
   );
@@ -106,13 +100,13 @@ function StationFields({ draft, onChange }: StationFieldsProps) {
   return (
     <>
       <TextField
-        label="Station and years"
+        label={texts.stationAndYears}
         value={draft.station}
         isWide
         onApply={(text) => set("station", text)}
       />
       <TextField
-        label="Source"
+        label={texts.source}
         value={draft.source}
         isWide
         onApply={(text) => set("source", text)}

@@ -1,3 +1,5 @@
+import * as texts from "./words.ts";
+
 /** Problems listed before the rest is counted only. */
 const FIRST_PROBLEMS = 5;
 
@@ -9,7 +11,7 @@ export function ClimateProblems({ problems }: { readonly problems: readonly stri
       {problems.slice(0, FIRST_PROBLEMS).map((problem) => (
         <p key={problem}>{problem}</p>
       ))}
-      {problems.length > FIRST_PROBLEMS && <p>and {problems.length - FIRST_PROBLEMS} more</p>}
+      {problems.length > FIRST_PROBLEMS && <p>{texts.andMore(problems.length - FIRST_PROBLEMS)}</p>}
     </div>
   );
 }

@@ -7,6 +7,7 @@ import type { TemperatureUnit } from "../../core/calendar/temperature-text.ts";
 import { problemText } from "../../core/model/problem.ts";
 import { ClimateProblems } from "./ClimateProblems.tsx";
 import { recordWords } from "./climate-draft.ts";
+import * as texts from "./words.ts";
 
 /** A record longer than this is no garden's. */
 const MAX_BYTES = 2_000_000;
@@ -31,16 +32,13 @@ export function ClimateRecord({ days, unit, onRead }: ClimateRecordProps) {
   };
   return (
     <fieldset className="field-group">
-      <legend>Record of days</legend>
-      <p className="field-hint">
-        A text file with the columns date (2027-05-20), min, max. Recorded days go before the
-        normals; without normals other years get the mean of the same dates. With several years, up
-        to forty, findings that heat and time decide can be tried on each of them.
-      </p>
-      <p>{days ? recordWords(days) : "No record."}</p>
+      <legend>{texts.recordOfDays}</legend>
+      <p className="field-hint">{texts.textFileColumnsDate}</p>
+      <p>{days ? recordWords(days) : texts.noRecord}</p>
       <p className="dialog-actions">
         <label className="file-button">
-          Read a file ({unit === "C" ? "°C" : "°F"}) ...
+          {texts.readAFile}
+          {unit === "C" ? "°C" : "°F"}) ...
           <input
             type="file"
             accept=".csv,.tsv,.txt,text/csv,text/plain"
@@ -54,7 +52,7 @@ export function ClimateRecord({ days, unit, onRead }: ClimateRecordProps) {
         </label>
         {days && (
           <button type="button" onClick={() => onRead(undefined)}>
-            Delete the record
+            {texts.deleteTheRecord}
           </button>
         )}
       </p>

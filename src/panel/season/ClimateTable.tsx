@@ -1,6 +1,7 @@
 import type { ClipboardEvent } from "react";
 import type { TemperatureUnit } from "../../core/calendar/temperature-text.ts";
 import { type CellFault, type ClimateDraft, type End, monthNames } from "./climate-draft.ts";
+import * as texts from "./words.ts";
 
 interface ClimateTableProps {
   readonly draft: ClimateDraft;
@@ -26,12 +27,12 @@ export function ClimateTable({ draft, unit, faults, onType, onPaste }: ClimateTa
   };
   return (
     <table className="climate-table">
-      <caption className="visually-hidden">Monthly means of daily temperatures</caption>
+      <caption className="visually-hidden">{texts.monthlyMeansDailyTemperatures}</caption>
       <thead>
         <tr>
-          <th scope="col">Month</th>
-          <th scope="col">Mean daily lowest, °{unit}</th>
-          <th scope="col">Mean daily highest, °{unit}</th>
+          <th scope="col">{texts.month}</th>
+          <th scope="col">{texts.meanDailyLowest(unit)}</th>
+          <th scope="col">{texts.meanDailyHighest(unit)}</th>
         </tr>
       </thead>
       <tbody>

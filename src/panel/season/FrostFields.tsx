@@ -4,6 +4,7 @@ import type { DayNumber } from "../../core/model/day.ts";
 import type { Site } from "../../core/model/plan.ts";
 import { DayField } from "../form/DayField.tsx";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./words.ts";
 
 /** The two frost dates: the grower's own, never worked out from normals. Each applies at once. */
 export function FrostFields({ site }: { readonly site: Site }) {
@@ -17,12 +18,12 @@ export function FrostFields({ site }: { readonly site: Site }) {
   return (
     <>
       <DayField
-        label="Last spring frost"
+        label={texts.lastSpringFrost}
         value={site.lastSpringFrost}
         onApply={(lastSpringFrost) => set({ lastSpringFrost }, "Set last spring frost")}
       />
       <DayField
-        label="First autumn frost"
+        label={texts.firstAutumnFrost}
         value={site.firstAutumnFrost}
         onApply={(firstAutumnFrost) => set({ firstAutumnFrost }, "Set first autumn frost")}
       />

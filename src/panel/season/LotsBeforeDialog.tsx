@@ -9,6 +9,7 @@ import { FileField } from "../form/FileField.tsx";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { counted } from "../state/selected-objects.ts";
 import { lotsBeforeWords } from "./lots-before-words.ts";
+import * as texts from "./words.ts";
 
 type CameFrom = NonNullable<Plan["cameFrom"]>;
 /** `looking`: it is being looked for; `away`: it is not kept in this browser. */
@@ -19,11 +20,11 @@ export function LotsBeforeDialog({ onClose }: { readonly onClose: () => void }) 
   const { plan } = useKept();
   const { cameFrom } = plan;
   return (
-    <Dialog title="Lots of the season before" onClose={onClose}>
+    <Dialog title={texts.lotsSeasonBefore} onClose={onClose}>
       {cameFrom ? (
         <FromBefore plan={plan} cameFrom={cameFrom} onClose={onClose} />
       ) : (
-        <p>This plan was not started from the season before.</p>
+        <p>{texts.planNotStartedSeason}</p>
       )}
     </Dialog>
   );
@@ -48,7 +49,7 @@ function FromBefore({ plan, cameFrom, onClose }: FromBeforeProps) {
       isGone = true;
     };
   }, [cameFrom.plan]);
-  if (before === "looking") return <p role="status">Looking among the kept plans ...</p>;
+  if (before === "looking") return <p role="status">{texts.lookingAmongKeptPlans}</p>;
   if (before === "away") return <ChooseBefore cameFrom={cameFrom} onFound={setBefore} />;
   return <TakeThem plan={plan} before={before} onClose={onClose} />;
 }
@@ -70,10 +71,10 @@ function ChooseBefore({ cameFrom, onFound }: ChooseBeforeProps) {
   };
   return (
     <>
-      <p>{`"${name}", from which this plan was started, is not kept in this browser. Choose its file.`}</p>
+      <p>{texts.planStartedNotKept(name)}</p>
       <p>
         <FileField
-          label="Plan file"
+          label={texts.planFile}
           accept=".json,application/json"
           onPick={(file) => void take(file)}
         />
@@ -109,7 +110,7 @@ function TakeThem({ plan, before, onClose }: TakeThemProps) {
       {brought.lots.length > 0 && (
         <p className="dialog-actions">
           <button type="button" className="primary" onClick={take}>
-            {`Add ${count}`}
+            {texts.add(count)}
           </button>
         </p>
       )}

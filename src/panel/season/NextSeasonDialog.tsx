@@ -21,6 +21,7 @@ import { NextSeasonSeed } from "./NextSeasonSeed.tsx";
 import { NextSeasonTitle } from "./NextSeasonTitle.tsx";
 import { ThisSeasonFile } from "./ThisSeasonFile.tsx";
 import { stillRunning, takenAlong } from "../../core/seasons/next-season-report.ts";
+import * as texts from "./words.ts";
 import "./next-season.css";
 
 /** What goes into the plan of the season after: shown, and to be changed, before it is made. */
@@ -48,7 +49,7 @@ export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) 
   };
   const running = stillRunning(plan, choices.on);
   return (
-    <Dialog title={`The season after ${plan.season.name}`} onClose={onClose} isWide>
+    <Dialog title={texts.theSeasonAfter(plan.season.name)} onClose={onClose} isWide>
       <form className="fields next-season" noValidate onSubmit={onFormSubmit(() => void make())}>
         {running !== "" && <p className="soft">{running}</p>}
         <NextSeasonTitle choices={choices} onSet={set} />
@@ -60,7 +61,7 @@ export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) 
         <NextSeasonFaults plan={plan} faults={faults} fault={fault} onOpened={onClose} />
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={faults.length > 0 || kept === null}>
-            {`Make the plan of season ${choices.season.name}`}
+            {texts.makePlanSeason(choices.season.name)}
           </button>
         </p>
       </form>
@@ -78,15 +79,15 @@ interface ComesAlongProps {
 /** What is taken as it is, and of which layout. */
 function ComesAlong({ plan, next, choices, onSet }: ComesAlongProps) {
   return (
-    <section aria-label="Comes along">
-      <h3>Comes along</h3>
+    <section aria-label={texts.comesAlong}>
+      <h3>{texts.comesAlong}</h3>
       {plan.layouts.length > 1 && (
         <ChoiceField
-          label="Layout grown"
+          label={texts.layoutGrown}
           value={choices.layout}
           choices={plan.layouts.map(({ id, name }) => ({ value: id, label: name }))}
           onPick={(layout) => onSet({ layout, fates: new Map(), wentToSeed: new Map() })}
-          hint="Its beds and plots are taken; the others stay in this season's plan."
+          hint={texts.bedsPlotsTakenOthers}
         />
       )}
       <ul className="plain-list">

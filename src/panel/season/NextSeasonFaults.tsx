@@ -4,6 +4,7 @@ import { faultWords } from "../../core/seasons/season-words.ts";
 import { planBook } from "../../core/kinds/own-kinds.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { openStored } from "../../store/keeping/switch-plan.ts";
+import * as texts from "./words.ts";
 
 interface NextSeasonFaultsProps {
   readonly plan: Plan;
@@ -32,14 +33,14 @@ export function NextSeasonFaults({ plan, faults, fault, onOpened }: NextSeasonFa
             {each.what === "is there already" && (
               <p>
                 <button type="button" onClick={() => void open(each.plan.planId)}>
-                  Open {each.plan.title}
+                  {texts.open(each.plan.title)}
                 </button>
               </p>
             )}
           </div>
         );
       })}
-      {fault !== null && <p className="field-reason">The plan could not be made: {fault}.</p>}
+      {fault !== null && <p className="field-reason">{texts.planCouldNotMade(fault)}</p>}
       {refusal !== null && <p className="field-reason">{refusal}</p>}
     </div>
   );

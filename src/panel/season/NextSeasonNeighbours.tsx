@@ -4,6 +4,7 @@ import { neighbourWords } from "../../core/seasons/season-words.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { choicesOf } from "../state/plan-words.ts";
 import { RowChoice } from "./NextSeasonPlots.tsx";
+import * as texts from "./words.ts";
 
 interface NextSeasonNeighboursProps {
   readonly plan: Plan;
@@ -19,20 +20,21 @@ export function NextSeasonNeighbours({ plan, choices, onSet }: NextSeasonNeighbo
     onSet({ neighbours: new Map(choices.neighbours).set(id, choice) });
   };
   return (
-    <section aria-label="What stands around">
-      <h3>What stands around</h3>
-      <p className="soft">
-        Hedges, buildings and the like stay. Of a pollen source to be asked again the bloom dates,
-        variety, cutting and cover are dropped: until they are known again, none of them keeps
-        anything apart.
-      </p>
+    <section aria-label={texts.whatStandsAround}>
+      <h3>{texts.whatStandsAround}</h3>
+      <p className="soft">{texts.hedgesBuildingsLikeStay}</p>
       {sources.length > 0 && (
-        <div className="table-scroll csv-table" role="region" tabIndex={0} aria-label="Sources">
+        <div
+          className="table-scroll csv-table"
+          role="region"
+          tabIndex={0}
+          aria-label={texts.sources}
+        >
           <table>
             <thead>
               <tr>
-                <th scope="col">Pollen source</th>
-                <th scope="col">Next season</th>
+                <th scope="col">{texts.pollenSource}</th>
+                <th scope="col">{texts.nextSeason}</th>
               </tr>
             </thead>
             <tbody>
@@ -41,7 +43,7 @@ export function NextSeasonNeighbours({ plan, choices, onSet }: NextSeasonNeighbo
                   <th scope="row">{source.label}</th>
                   <td>
                     <RowChoice
-                      label={`${source.label}: next season`}
+                      label={texts.nextSeasonLabel(source.label)}
                       value={neighbourChoice(source, choices)}
                       choices={choicesOf(neighbourWords)}
                       onPick={(choice) => pick(source.id, choice)}

@@ -4,6 +4,7 @@ import { fateWords, wentToSeedWords } from "../../core/seasons/season-words.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { choicesOf } from "../state/plan-words.ts";
 import { plotSummary } from "../../core/seasons/next-season-report.ts";
+import * as texts from "./words.ts";
 
 interface NextSeasonPlotsProps {
   readonly plan: Plan;
@@ -22,19 +23,19 @@ export function NextSeasonPlots({ plan, plots, choices, onSet }: NextSeasonPlots
     onSet({ wentToSeed: new Map(choices.wentToSeed).set(id, told) });
   };
   return (
-    <section aria-label="What became of the plots">
-      <h3>What became of the plots of {plan.season.name}</h3>
+    <section aria-label={texts.becamePlots}>
+      <h3>{texts.becamePlotsName(plan.season.name)}</h3>
       <p className="soft">{plotSummary(plots)}</p>
-      <div className="table-scroll csv-table" role="region" tabIndex={0} aria-label="Plots">
+      <div className="table-scroll csv-table" role="region" tabIndex={0} aria-label={texts.plots}>
         <table>
           <thead>
             <tr>
-              <th scope="col">Plot</th>
-              <th scope="col">Variety</th>
-              <th scope="col">Plants</th>
-              <th scope="col">What became of it</th>
-              <th scope="col">Seed</th>
-              <th scope="col">By</th>
+              <th scope="col">{texts.plot}</th>
+              <th scope="col">{texts.variety}</th>
+              <th scope="col">{texts.plants}</th>
+              <th scope="col">{texts.whatBecameOfIt}</th>
+              <th scope="col">{texts.seed}</th>
+              <th scope="col">{texts.by}</th>
             </tr>
           </thead>
           <tbody>
@@ -66,7 +67,7 @@ function PlotRow({ plot, onFate, onSeed }: PlotRowProps) {
       <td className="number">{planting.plants ?? "–"}</td>
       <td>
         <RowChoice
-          label={`${planting.code}: what became of it`}
+          label={texts.whatBecameOfItCode(planting.code)}
           value={fate}
           choices={fateChoices}
           onPick={(picked) => onFate(planting.id, picked)}
@@ -75,7 +76,7 @@ function PlotRow({ plot, onFate, onSeed }: PlotRowProps) {
       <td>
         {fate === "over" ? (
           <RowChoice
-            label={`${planting.code}: seed shed`}
+            label={texts.seedShed(planting.code)}
             value={wentToSeed}
             choices={choicesOf(wentToSeedWords)}
             onPick={(picked) => onSeed(planting.id, picked)}
@@ -84,7 +85,7 @@ function PlotRow({ plot, onFate, onSeed }: PlotRowProps) {
           "–"
         )}
       </td>
-      <td>{isRecorded ? "record" : "plan"}</td>
+      <td>{isRecorded ? texts.record : texts.plan}</td>
     </tr>
   );
 }

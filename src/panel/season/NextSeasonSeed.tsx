@@ -10,6 +10,7 @@ import {
   sownWords,
   unshelvedWords,
 } from "../../core/seasons/next-season-report.ts";
+import * as texts from "./words.ts";
 
 interface NextSeasonSeedProps {
   readonly plan: Plan;
@@ -25,10 +26,10 @@ export function NextSeasonSeed({ plan, next, plots, choices, onSet }: NextSeason
   const sown = useMemo(() => lotsSown(plan, choices.layout, plots), [plan, choices.layout, plots]);
   const missing = unshelvedWords(unshelvedPlots(plan, plots, choices.on));
   return (
-    <section aria-label="Head of the seed list">
-      <h3>Heads the seed list</h3>
+    <section aria-label={texts.headSeedList}>
+      <h3>{texts.headsTheSeedList}</h3>
       {head.length === 0 ? (
-        <p className="soft">Nothing waits in store, and no lot on the shelf asks to be renewed.</p>
+        <p className="soft">{texts.nothingWaitsStoreNo}</p>
       ) : (
         <ul className="plain-list">
           {head.map(({ id, name, reason }) => (
@@ -41,17 +42,15 @@ export function NextSeasonSeed({ plan, next, plots, choices, onSet }: NextSeason
       {sown.length > 0 && (
         <>
           <CheckField
-            label="Take off the shelf what this season's plots were sown with, by the sowing list"
+            label={texts.takeOffShelfSeasons}
             isOn={choices.takesSown}
             onSet={(takesSown) => onSet({ takesSown })}
           />
-          <p className="field-hint">
-            {`${sownWords(sown)}. Leave it off where lots were weighed or counted since.`}
-          </p>
+          <p className="field-hint">{texts.leaveOffWhereLots(sownWords(sown))}</p>
         </>
       )}
       <CheckField
-        label="Want as many plants again of what need not be renewed"
+        label={texts.wantManyPlantsAgain}
         isOn={choices.keepsWanted}
         onSet={(keepsWanted) => onSet({ keepsWanted })}
       />

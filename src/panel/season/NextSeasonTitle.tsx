@@ -3,6 +3,7 @@ import type { NextSeasonChoices } from "../../core/seasons/season-choices.ts";
 import { DayField } from "../form/DayField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { nameProblem } from "../form/name-problem.ts";
+import * as texts from "./words.ts";
 
 interface NextSeasonTitleProps {
   readonly choices: NextSeasonChoices;
@@ -25,16 +26,16 @@ export function NextSeasonTitle({ choices: { title, season }, onSet }: NextSeaso
   return (
     <>
       <TextField
-        label="Title"
+        label={texts.title}
         value={title}
         isWide
         onApply={(text) =>
           nameProblem(text, { isNeeded: "A plan needs a title" }) ?? onSet({ title: text.trim() })
         }
       />
-      <TextField label="Season" value={season.name} onApply={rename} />
+      <TextField label={texts.season} value={season.name} onApply={rename} />
       <DayField
-        label="First day"
+        label={texts.firstDay}
         value={season.first}
         onApply={(first) =>
           first === undefined
@@ -43,7 +44,7 @@ export function NextSeasonTitle({ choices: { title, season }, onSet }: NextSeaso
         }
       />
       <DayField
-        label="Last day"
+        label={texts.lastDay}
         value={season.last}
         onApply={(last) =>
           last === undefined ? "A season needs a last day" : onSet({ season: { ...season, last } })

@@ -14,6 +14,7 @@ import { jobCounts, jobDay, weekWords } from "./season-jobs.ts";
 import { doneWords, tickHint, tickJob, untickJob } from "../record/job-tick.ts";
 import { today } from "../state/today.ts";
 import { useKept } from "../state/plan-actions.ts";
+import * as texts from "./words.ts";
 import "./season.css";
 
 /** What is to be done when, computed for each planting of the layout. */
@@ -33,12 +34,9 @@ export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
   };
   const download = () => void makeFile(exportById("calendar"), { leftOut: hidden });
   return (
-    <Dialog title={`Season calendar of ${layout.name}`} onClose={onClose} isWide>
+    <Dialog title={texts.seasonCalendarOf(layout.name)} onClose={onClose} isWide>
       <div className="season">
-        <p className="season-head">
-          {plan.title}, season {plan.season.name}. Dates of bloom and seed are estimates; covers and
-          roguing are set 3 days before the earliest flower.
-        </p>
+        <p className="season-head">{texts.seasonDatesBloomSeed(plan.title, plan.season.name)}</p>
         <JobFilter jobs={jobs} hidden={hidden} onToggle={toggle} />
         <p className="dialog-actions">
           <button
@@ -47,22 +45,14 @@ export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
             disabled={shown.length === 0}
             onClick={download}
           >
-            Download calendar file (.ics)
+            {texts.downloadCalendarFileIcs}
           </button>
           <button type="button" disabled={shown.length === 0} onClick={() => window.print()}>
-            Print
+            {texts.print}
           </button>
         </p>
-        <p className="field-hint season-hint">
-          The file holds what is listed here. Importing a newer one into the same calendar moves the
-          dates; it adds nothing twice. A tick is written into the field record with today's date;
-          taken away, the entry is struck out.
-        </p>
-        {jobs.length === 0 && (
-          <p className="region-empty">
-            No jobs: give plantings a start or bloom dates, and they are listed here by week.
-          </p>
-        )}
+        <p className="field-hint season-hint">{texts.fileHoldsListedHere}</p>
+        {jobs.length === 0 && <p className="region-empty">{texts.noJobsGivePlantings}</p>}
         <WeekList jobs={shown} done={done} />
       </div>
     </Dialog>
@@ -80,7 +70,7 @@ function JobFilter({ jobs, hidden, onToggle }: JobFilterProps) {
   if (counts.length < 2) return null;
   return (
     <fieldset className="season-filter">
-      <legend>Jobs listed</legend>
+      <legend>{texts.jobsListed}</legend>
       {counts.map(({ name, count }) => (
         <label key={name} className="check-field">
           <input type="checkbox" checked={!hidden.has(name)} onChange={() => onToggle(name)} />
@@ -128,7 +118,8 @@ function JobLine({ job, done }: { readonly job: Job; readonly done: Entry | null
         {!done && hint !== null && <span className="soft season-hint"> ({hint})</span>}
         {job.caution !== null && (
           <strong className="season-caution">
-            <span aria-hidden="true">!</span> caution: {job.caution}
+            <span aria-hidden="true">!</span>
+            {texts.caution(job.caution)}
           </strong>
         )}
       </span>

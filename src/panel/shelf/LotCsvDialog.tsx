@@ -8,6 +8,7 @@ import { CsvDialog } from "../csv/CsvDialog.tsx";
 import { CsvPreview } from "../csv/CsvPreview.tsx";
 import { rowsToTake } from "../csv/csv-words.ts";
 import { useKept } from "../state/plan-actions.ts";
+import * as texts from "./words.ts";
 
 /** The shelf out to a spreadsheet and back. */
 export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
@@ -18,7 +19,7 @@ export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
   );
   return (
     <CsvDialog
-      title="Seed lots as CSV"
+      title={texts.seedLotsAsCsv}
       out={{
         format: "lots",
         words: `One row for each of the ${plan.lots.length} lots, with a heading row.`,
@@ -26,15 +27,18 @@ export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
       }}
       hint={
         <>
-          Headings <i>code</i> and <i>variety</i> are needed. A row whose code is on the shelf
-          changes that lot, others are added; empty cells leave things as they are.
+          {texts.headings}
+          <i>{texts.code}</i>
+          {texts.and}
+          <i>{texts.variety}</i>
+          {texts.neededRowWhoseCode}
         </>
       }
       expected="a list of lots as CSV"
       read={read}
       Preview={Preview}
       taking={taking}
-      leaveWords="Cancel"
+      leaveWords={texts.cancel}
       onClose={onClose}
     />
   );

@@ -10,6 +10,7 @@ import { type LotsPart, lotsNow, useLots } from "../state/lots-state.ts";
 import { RenewList } from "./RenewList.tsx";
 import { Shelf } from "./Shelf.tsx";
 import { SowList } from "./SowList.tsx";
+import * as texts from "./words.ts";
 import "../lots/lots.css";
 import "./shelf.css";
 
@@ -30,9 +31,9 @@ export function Lots() {
   return (
     <section className="lots" aria-labelledby="lots-heading">
       <header className="lots-head">
-        <h2 id="lots-heading">Lots</h2>
+        <h2 id="lots-heading">{texts.lots}</h2>
         <p className="region-note">{counts}</p>
-        <div className="lots-parts" role="group" aria-label="List">
+        <div className="lots-parts" role="group" aria-label={texts.list}>
           {parts.map((each) => (
             <button
               key={each.part}
@@ -45,14 +46,14 @@ export function Lots() {
           ))}
         </div>
         <div className="lots-actions">
-          <CommandButton of={newLot}>Add a lot</CommandButton>
-          <CommandButton of={harvestIntoLot}>From a harvest</CommandButton>
-          <CommandButton of={scanCode}>Scan</CommandButton>
+          <CommandButton of={newLot}>{texts.addALot}</CommandButton>
+          <CommandButton of={harvestIntoLot}>{texts.fromAHarvest}</CommandButton>
+          <CommandButton of={scanCode}>{texts.scan}</CommandButton>
           <CommandButton of={storagePlaces} className="quiet">
-            Storage places
+            {texts.storagePlaces}
           </CommandButton>
           <CommandButton of={lotList} className="quiet">
-            CSV
+            {texts.csv}
           </CommandButton>
         </div>
       </header>

@@ -9,6 +9,7 @@ import { testDialog } from "../lots/dialogs.ts";
 import { lotsNow } from "../state/lots-state.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
 import { today } from "../state/today.ts";
+import * as texts from "./words.ts";
 
 function causeWords({ cause, reserveSeeds, seasonsLeft, by }: Renewal): string {
   switch (cause) {
@@ -37,19 +38,15 @@ export function RenewList() {
   const later = list.filter(({ seasonsLeft }) => seasonsLeft > 0);
   return (
     <div className="lots-scroll">
-      <p className="lots-note">
-        Most urgent first; what the layout on screen sows is taken off. Standards are the
-        germination standards of 7 CFR 201.31, half where there is none. An estimate is no test:
-        test a doubtful lot before you give it up.
-      </p>
+      <p className="lots-note">{texts.mostUrgentFirstLayout}</p>
       <RenewPart
-        title="To renew this season"
+        title={texts.toRenewThisSeason}
         list={urgent}
         day={day}
         whenNone="Nothing has to be grown out this season for fresh seed."
       />
       <RenewPart
-        title="Can wait one or two seasons"
+        title={texts.canWaitOneTwo}
         list={later}
         day={day}
         whenNone="No variety comes due in the next two seasons."
@@ -91,10 +88,11 @@ function FinePart({ names }: { readonly names: readonly string[] }) {
   return (
     <section className="renew-part">
       <h3>
-        Good for longer <span className="soft">{names.length}</span>
+        {texts.goodForLonger}
+        <span className="soft">{names.length}</span>
       </h3>
       <p className="soft">
-        {names.length === 0 ? "No other variety has seed on the shelf." : `${names.join(", ")}.`}
+        {names.length === 0 ? texts.noOtherVarietySeed : `${names.join(", ")}.`}
       </p>
     </section>
   );
@@ -122,14 +120,13 @@ function RenewLine({ renewal, day }: { readonly renewal: Renewal; readonly day: 
         {renewalReason(renewal)} {plantedWords(renewal)}
         {estimate !== null && lot && (
           <span className="soft">
-            {" "}
-            {lot.code} now: {bandWords(estimate.at(Math.max(day, estimate.startDay)))}.
+            {texts.now(lot.code, bandWords(estimate.at(Math.max(day, estimate.startDay))))}
           </span>
         )}
       </p>
       <div className="list-row-actions">
         {isListed ? (
-          <span className="clear-text">✓ In this season’s seed list: {wantedPlants} plants</span>
+          <span className="clear-text">{texts.seasonsSeedListPlants(wantedPlants)}</span>
         ) : (
           <button
             type="button"
@@ -140,7 +137,7 @@ function RenewLine({ renewal, day }: { readonly renewal: Renewal; readonly day: 
           </button>
         )}
         {lot && <LotLinks lot={lot} />}
-        {!lot && <span className="soft">Ask for seed elsewhere: there is none to sow.</span>}
+        {!lot && <span className="soft">{texts.askSeedElsewhereThere}</span>}
       </div>
     </li>
   );
@@ -150,15 +147,15 @@ function LotLinks({ lot }: { readonly lot: Pick<Lot, "id" | "code"> }) {
   return (
     <>
       <button type="button" className="link" onClick={() => lotsNow().openLot(lot.id)}>
-        Open {lot.code}
+        {texts.open(lot.code)}
       </button>
       <button
         type="button"
         className="link"
         onClick={() => testDialog.open({ lotId: lot.id, testId: null })}
-        aria-label={`Enter a test of ${lot.code}`}
+        aria-label={texts.enterATestOf(lot.code)}
       >
-        Enter a test
+        {texts.enterATest}
       </button>
     </>
   );

@@ -20,6 +20,7 @@ import {
 } from "./shelf-rows.ts";
 import { today } from "../state/today.ts";
 import { usePruned } from "../state/use-pruned.ts";
+import * as texts from "./words.ts";
 
 /** What a filter hides is no longer picked. */
 function keepPicked(shown: ReadonlySet<string>): void {
@@ -44,12 +45,7 @@ export function Shelf() {
   const shown = useMemo(() => new Set(found.map(({ lot }) => lot.id)), [found]);
   usePruned(`${stateShown} ${query}`, shown, keepPicked);
   if (plan.lots.length === 0) {
-    return (
-      <p className="region-empty lots-empty">
-        The seed you have stands here: what lots, how old, whether they live, and how much. Add a
-        lot, or read a list from a spreadsheet with CSV.
-      </p>
-    );
+    return <p className="region-empty lots-empty">{texts.seedYouStandsHere}</p>;
   }
   return (
     <>
@@ -64,11 +60,11 @@ function ShelfBar({ found, all }: { readonly found: number; readonly all: number
   const sort = useLots((state) => state.sort);
   const stateShown = useLots((state) => state.stateShown);
   return (
-    <div className="lots-bar" role="search" aria-label="Lots">
+    <div className="lots-bar" role="search" aria-label={texts.lots}>
       <input
         type="search"
-        aria-label="Find lots by code, variety, kind, place, giver or note"
-        placeholder="Find lots"
+        aria-label={texts.findLotsCodeVariety}
+        placeholder={texts.findLots}
         autoComplete="off"
         spellCheck={false}
         data-draft={query === "" ? "none" : "typed"}
@@ -81,7 +77,7 @@ function ShelfBar({ found, all }: { readonly found: number; readonly all: number
         }}
       />
       <label>
-        Sort by{" "}
+        {texts.sortBy}
         <select
           value={sort}
           onChange={(event) => lotsNow().sortBy(event.target.value as ShelfSort)}
@@ -94,7 +90,7 @@ function ShelfBar({ found, all }: { readonly found: number; readonly all: number
         </select>
       </label>
       <label>
-        Show{" "}
+        {texts.show}
         <select
           value={stateShown}
           onChange={(event) => lotsNow().showStates(event.target.value as StateShown)}
@@ -107,7 +103,7 @@ function ShelfBar({ found, all }: { readonly found: number; readonly all: number
         </select>
       </label>
       <p className="region-note" role="status">
-        {found === all ? `${all} lots` : `${found} of ${all} lots`}
+        {found === all ? texts.lotsAll(all) : texts.ofLots(found, all)}
       </p>
     </div>
   );

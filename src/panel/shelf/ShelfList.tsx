@@ -11,6 +11,7 @@ import { LifeCurve } from "../lots/LifeCurve.tsx";
 import { afterKey, afterPress, afterRange } from "./list-keys.ts";
 import { lotsNow, useLots } from "../state/lots-state.ts";
 import type { ShelfRow } from "./shelf-rows.ts";
+import * as texts from "./words.ts";
 
 /** Height of every row; the styles have the same. */
 const ROW_PX = 64;
@@ -47,7 +48,7 @@ export function ShelfList({ rows, need, day }: ShelfListProps) {
       ref={ref}
       className="shelf-list"
       role="listbox"
-      aria-label="Lots on the shelf"
+      aria-label={texts.lotsOnTheShelf}
       aria-multiselectable="true"
       aria-activedescendant={activeAt < 0 ? undefined : `lot-line-${active ?? ""}`}
       tabIndex={0}
@@ -59,7 +60,7 @@ export function ShelfList({ rows, need, day }: ShelfListProps) {
         if (activeAt < 0 && first !== undefined) lotsNow().pick(lotsNow().picked, first);
       }}
     >
-      {rows.length === 0 && <p className="region-empty">No lot is like that.</p>}
+      {rows.length === 0 && <p className="region-empty">{texts.noLotLike}</p>}
       <div role="presentation" style={{ height: `${rows.length * ROW_PX}px` }}>
         {drawn.map(({ row, index }) => (
           <ShelfLine
@@ -148,15 +149,15 @@ const ShelfLine = memo(function ShelfLine(props: ShelfLineProps) {
       </span>
       <span className="shelf-what">
         <span className="code">{lot.code}</span>
-        <bdi className="shelf-variety">{variety?.name ?? "unknown"}</bdi>
+        <bdi className="shelf-variety">{variety?.name ?? texts.unknown}</bdi>
         <span className="soft">
           {kind?.name ?? ""}
-          {lot.treated === true && <b className="caution-text"> · treated</b>}
+          {lot.treated === true && <b className="caution-text">{texts.treated}</b>}
         </span>
       </span>
       <span className="shelf-age soft">
         <span>{ageWords(lot, day)}</span>
-        <span>{place?.name ?? "place not known"}</span>
+        <span>{place?.name ?? texts.placeNotKnown}</span>
       </span>
       <AmountCell row={row} need={need} />
       <LifeCell row={row} day={day} />
@@ -190,7 +191,8 @@ function AmountCell({
       {need > 0 && (
         <>
           <span className={isShort ? "caution-text" : "soft"}>
-            {isShort ? "! " : ""}needs {seedsWords(need, lot, kind)}
+            {isShort ? "! " : ""}
+            {texts.needs(seedsWords(need, lot, kind))}
           </span>
           {share !== null && (
             <span className="need-bar" aria-hidden="true">
@@ -210,7 +212,8 @@ function LifeCell({
   readonly row: ShelfRow;
   readonly day: number;
 }) {
-  if (!estimate || !kind) return <span className="shelf-life soft">germination not known</span>;
+  if (!estimate || !kind)
+    return <span className="shelf-life soft">{texts.germinationNotKnown}</span>;
   const band = estimate.at(Math.max(day, estimate.startDay));
   const standard = standardOf(kind);
   const [least, most] = band;
@@ -219,7 +222,7 @@ function LifeCell({
   return (
     <span className="shelf-life">
       <span>{bandWords(band)}</span>
-      <span className="soft">{estimate.from === "test" ? "tested" : "not tested"}</span>
+      <span className="soft">{estimate.from === "test" ? texts.tested : texts.notTested}</span>
       {verdict !== "" && (
         <span className={most < standard ? "conflict-text" : "caution-text"}>{verdict}</span>
       )}

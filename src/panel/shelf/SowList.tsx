@@ -9,6 +9,7 @@ import { sownFromDialog } from "./commands.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
 import { SowingRules } from "./SowingRules.tsx";
 import { sowingCautions, sowingWords } from "./sowing-words.ts";
+import * as texts from "./words.ts";
 
 /** What to sow for each planting of the layout on screen, in order of the day. */
 export function SowList() {
@@ -19,11 +20,11 @@ export function SowList() {
     <div className="lots-scroll">
       <SowingRules />
       {rows.length === 0 ? (
-        <p className="region-empty">Nothing is sown in this layout yet.</p>
+        <p className="region-empty">{texts.nothingSownLayoutYet}</p>
       ) : (
         <>
           <SowingFiles />
-          <ul className="plain-list list-rows" aria-label="To sow" {...roving}>
+          <ul className="plain-list list-rows" aria-label={texts.toSow} {...roving}>
             {rows.map((row) => (
               <SowLine key={row.planting.id} row={row} />
             ))}
@@ -45,10 +46,10 @@ function SowingFiles() {
   return (
     <p className="lots-files">
       <button type="button" disabled={state.kind === "making"} onClick={() => save("sowing-list")}>
-        Sowing list as PDF
+        {texts.sowingListAsPdf}
       </button>
       <button type="button" disabled={state.kind === "making"} onClick={() => save("sowing-csv")}>
-        Sowing list as CSV
+        {texts.sowingListAsCsv}
       </button>
       {state.kind === "failed" && <span className="field-reason">{state.reason}</span>}
     </p>
@@ -81,18 +82,18 @@ function SowLine({ row }: { readonly row: SowingRow }) {
       <div className="list-row-actions">
         <button
           type="button"
-          aria-label={`Choose lots for ${planting.code}`}
+          aria-label={texts.chooseLotsFor(planting.code)}
           onClick={() => sownFromDialog.open({ plantingId: planting.id })}
         >
-          Choose lots
+          {texts.chooseLots}
         </button>
         <button
           type="button"
           className="link"
-          aria-label={`Show on the sheet: ${planting.code}`}
+          aria-label={texts.showOnTheSheet(planting.code)}
           onClick={show}
         >
-          Show on the sheet
+          {texts.showOnTheSheet2}
         </button>
       </div>
     </li>

@@ -7,6 +7,7 @@ import { viewNow } from "../state/view-state.ts";
 import { sownFromDialog } from "./commands.ts";
 import { lotsNow } from "../state/lots-state.ts";
 import { sowingCautions, sowingWords } from "./sowing-words.ts";
+import * as texts from "./words.ts";
 
 /** What to sow for one planting, and from which lots; for its particulars. */
 export function SowingLine({ planting }: { readonly planting: Planting }) {
@@ -21,13 +22,9 @@ export function SowingLine({ planting }: { readonly planting: Planting }) {
   };
   return (
     <div className="field">
-      <span className="field-name">To sow</span>
+      <span className="field-name">{texts.toSow}</span>
       <div className="field-control">
-        <p>
-          {row
-            ? sowingWords(row)
-            : "Nothing: roots and plants of a second year are set out, not sown."}
-        </p>
+        <p>{row ? sowingWords(row) : texts.nothingRootsPlantsSecond}</p>
         {row &&
           sowingCautions(row).map((caution) => (
             <p key={caution} className="caution-text">
@@ -39,11 +36,11 @@ export function SowingLine({ planting }: { readonly planting: Planting }) {
           className="link"
           onClick={() => sownFromDialog.open({ plantingId: planting.id })}
         >
-          Choose lots
+          {texts.chooseLots}
         </button>
         {lots.slice(0, 4).map(({ id, code }) => (
           <button key={id} type="button" className="link" onClick={() => open(id)}>
-            Open {code}
+            {texts.open(code)}
           </button>
         ))}
       </div>

@@ -3,6 +3,7 @@ import { EMERGENCE, USUAL_SPARE } from "../../core/lots/sowing.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { ValueField } from "../form/NumberField.tsx";
+import * as texts from "./words.ts";
 
 /** How much more is sown than must stand, for the whole plan. */
 export function SowingRules() {
@@ -20,28 +21,25 @@ export function SowingRules() {
   };
   return (
     <details className="lots-rules">
-      <summary>How much is sown</summary>
+      <summary>{texts.howMuchIsSown}</summary>
       <p className="lots-note">
-        Seeds = plants x (1 + spare) / (germination x what comes up). Rules of thumb, from memory,
-        of seed that can germinate: {EMERGENCE.good * 100} % comes up in a good seedbed or in trays,{" "}
-        {EMERGENCE.fair * 100} % in a fair one, {EMERGENCE.poor * 100} % in a poor one. Your own
-        figures are better.
+        {texts.seedsPlantsXSpare(EMERGENCE.good * 100, EMERGENCE.fair * 100, EMERGENCE.poor * 100)}
       </p>
       <div className="fields">
         <ValueField
-          label="Comes up outdoors, %"
+          label={texts.comesUpOutdoors}
           value={percent(sowing.emergence)}
           placeholder={`${EMERGENCE.fair * 100}`}
           onApply={emergence("emergence")}
         />
         <ValueField
-          label="Comes up in trays, %"
+          label={texts.comesUpInTrays}
           value={percent(sowing.trayEmergence)}
           placeholder={`${EMERGENCE.good * 100}`}
           onApply={emergence("trayEmergence")}
         />
         <ValueField
-          label="Spare plants, %"
+          label={texts.sparePlants}
           value={percent(sowing.spare)}
           placeholder={`${USUAL_SPARE * 100}`}
           onApply={(value) => {

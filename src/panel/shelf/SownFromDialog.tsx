@@ -16,6 +16,7 @@ import { commit, useKept } from "../state/plan-actions.ts";
 import { newLotDialog } from "../lots/commands.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
 import { sowingCautions, sowingWords } from "./sowing-words.ts";
+import * as texts from "./words.ts";
 
 interface SownFromDialogProps {
   readonly plantingId: string;
@@ -48,14 +49,14 @@ export function SownFromDialog({ plantingId, onClose }: SownFromDialogProps) {
     onClose();
   };
   return (
-    <Dialog title={`Lots for ${planting.code}`} onClose={onClose} isWide>
+    <Dialog title={texts.lotsFor(planting.code)} onClose={onClose} isWide>
       <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
         <p>
-          <bdi>{variety.name}</bdi>, the likeliest to come up first. Choose in the order of use;
-          with none chosen the best is proposed.
-          {listed.length === 0 && " There is no lot of it on the shelf."}
+          <bdi>{variety.name}</bdi>
+          {texts.likeliestComeUpFirst}
+          {listed.length === 0 && texts.thereNoLotShelf}
         </p>
-        <ul className="plain-list list-rows" aria-label="Lots" {...roving}>
+        <ul className="plain-list list-rows" aria-label={texts.lots} {...roving}>
           {listed.map((lot) => (
             <LotChoice
               key={lot.id}
@@ -83,10 +84,10 @@ function SownFromActions({ varietyId }: { readonly varietyId: string }) {
   return (
     <p className="dialog-actions">
       <button type="submit" className="primary">
-        Sow from these
+        {texts.sowFromThese}
       </button>
       <button type="button" onClick={() => newLotDialog.open({ varietyId })}>
-        Add a lot
+        {texts.addALot}
       </button>
     </p>
   );
@@ -159,12 +160,12 @@ function LotChoice({ lot, kind, day, place, isStranger, onSet }: LotChoiceProps)
           <span className="soft">
             {ageWords(lot, day)}; {amountWords(lot.amount)};{" "}
             {estimate
-              ? `${bandWords(estimate.at(Math.max(day, estimate.startDay)))} when sown`
-              : "germination not known"}
+              ? texts.whenSown(bandWords(estimate.at(Math.max(day, estimate.startDay))))
+              : texts.germinationNotKnown}
           </span>
-          {isStranger && <b className="caution-text"> ! of another variety</b>}
+          {isStranger && <b className="caution-text">{texts.ofAnotherVariety}</b>}
           {lot.state !== "in stock" && <b className="caution-text"> ! {lot.state}</b>}
-          {lot.treated === true && <b className="caution-text"> ! treated</b>}
+          {lot.treated === true && <b className="caution-text">{texts.treated2}</b>}
         </span>
       </label>
     </li>

@@ -9,6 +9,7 @@ import { FormProblem } from "../form/Field.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import { ValueField } from "../form/NumberField.tsx";
+import * as texts from "./words.ts";
 
 type Condition = NonNullable<StoragePlace["conditions"]>[number];
 /** A condition as it is typed; it may still lack something. */
@@ -49,10 +50,10 @@ export function PlaceForm({ place, isNew, onKeep, onLeave }: PlaceFormProps) {
   return (
     <form className="fields" noValidate onSubmit={onFormSubmit(keep)}>
       <TextField
-        label="Name"
+        label={texts.name}
         value={name}
         isWide
-        placeholder="tin in the pantry"
+        placeholder={texts.tinInThePantry}
         onApply={(text) => {
           setName(text.trim());
           setProblem(null);
@@ -77,10 +78,10 @@ export function PlaceForm({ place, isNew, onKeep, onLeave }: PlaceFormProps) {
             setConditions((before) => [...before, { fromMonth: before.length === 0 ? 1 : 7 }])
           }
         >
-          {conditions.length === 0 ? "Say how warm and damp it is" : "Another part of the year"}
+          {conditions.length === 0 ? texts.sayHowWarmDamp : texts.anotherPartYear}
         </button>
       </p>
-      <NoteField label="Note" value={note} onApply={setNote} />
+      <NoteField label={texts.note} value={note} onApply={setNote} />
       <FormProblem problem={problem} />
       <PlaceActions isNew={isNew} onLeave={onLeave} />
     </form>
@@ -91,10 +92,10 @@ function PlaceActions({ isNew, onLeave }: Pick<PlaceFormProps, "isNew" | "onLeav
   return (
     <p className="dialog-actions">
       <button type="submit" className="primary">
-        {isNew ? "Add the place" : "Apply"}
+        {isNew ? texts.addThePlace : texts.apply}
       </button>
       <button type="button" onClick={onLeave}>
-        Back to the places
+        {texts.backToThePlaces}
       </button>
     </p>
   );
@@ -116,22 +117,22 @@ function ConditionFields({ condition, isOnly, onSet, onRemove }: ConditionFields
   const [isSealed, setSealed] = useState(condition.moisturePct !== undefined);
   return (
     <fieldset className="field-group">
-      <legend>{isOnly ? "All year" : `From ${monthName(condition.fromMonth ?? 1)}`}</legend>
+      <legend>{isOnly ? texts.allYear : texts.from(monthName(condition.fromMonth ?? 1))}</legend>
       {!isOnly && (
         <ChoiceField
-          label="From the first of"
+          label={texts.fromTheFirstOf}
           value={String(condition.fromMonth ?? 1)}
           choices={months}
           onPick={(month) => onSet({ fromMonth: Number(month) })}
         />
       )}
       <ValueField
-        label="Temperature, C"
+        label={texts.temperatureC}
         value={condition.temperatureC}
         onApply={(temperatureC) => onSet({ temperatureC })}
       />
       <ChoiceField
-        label="Seed lies"
+        label={texts.seedLies}
         value={isSealed ? "sealed" : "open"}
         choices={airs}
         onPick={(air) => {
@@ -141,21 +142,21 @@ function ConditionFields({ condition, isOnly, onSet, onRemove }: ConditionFields
       />
       {isSealed ? (
         <ValueField
-          label="Moisture of the seed, %"
+          label={texts.moistureOfTheSeed}
           value={condition.moisturePct}
-          hint="Measured, of the fresh weight"
+          hint={texts.measuredFreshWeight}
           onApply={(moisturePct) => onSet({ moisturePct })}
         />
       ) : (
         <ValueField
-          label="Humidity of the air, %"
+          label={texts.humidityOfTheAir}
           value={condition.humidityPct}
           onApply={(humidityPct) => onSet({ humidityPct })}
         />
       )}
       <p>
         <button type="button" className="link" onClick={onRemove}>
-          Delete this part of the year
+          {texts.deletePartYear}
         </button>
       </p>
     </fieldset>

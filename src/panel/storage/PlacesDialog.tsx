@@ -11,6 +11,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { PlaceForm } from "./PlaceForm.tsx";
 import { useRovingRows } from "../state/roving-rows.ts";
+import * as texts from "./words.ts";
 
 /** Where seed is kept, and what the air there is like. */
 export function PlacesDialog({ onClose }: { readonly onClose: () => void }) {
@@ -19,7 +20,7 @@ export function PlacesDialog({ onClose }: { readonly onClose: () => void }) {
   const roving = useRovingRows();
   const isNew = open !== null && !plan.storagePlaces.some(({ id }) => id === open.id);
   return (
-    <Dialog title="Storage places" onClose={onClose} isWide>
+    <Dialog title={texts.storagePlaces} onClose={onClose} isWide>
       {open ? (
         <PlaceForm
           key={open.id}
@@ -33,10 +34,8 @@ export function PlacesDialog({ onClose }: { readonly onClose: () => void }) {
         />
       ) : (
         <>
-          {plan.storagePlaces.length === 0 && (
-            <p>None yet. How warm and damp seed lies decides how long it lives.</p>
-          )}
-          <ul className="plain-list list-rows" aria-label="Storage places" {...roving}>
+          {plan.storagePlaces.length === 0 && <p>{texts.noneYetHowWarm}</p>}
+          <ul className="plain-list list-rows" aria-label={texts.storagePlaces} {...roving}>
             {plan.storagePlaces.map((place) => (
               <PlaceLine key={place.id} place={place} onOpen={() => setOpen(place)} />
             ))}
@@ -47,13 +46,10 @@ export function PlacesDialog({ onClose }: { readonly onClose: () => void }) {
               className="primary"
               onClick={() => setOpen({ id: nextPlaceId(plan), name: "" })}
             >
-              Add a place
+              {texts.addAPlace}
             </button>
           </p>
-          <p className="field-hint">
-            Dry and cool keeps longest. The hundred rule of seed handbooks: degrees Fahrenheit and
-            percent of humidity add up to 100 or less.
-          </p>
+          <p className="field-hint">{texts.dryCoolKeepsLongest}</p>
         </>
       )}
     </Dialog>
@@ -73,25 +69,26 @@ function PlaceLine({ place, onOpen }: PlaceLineProps) {
     <li className="list-row" data-row="">
       <p className="list-row-head">
         <b>{place.name}</b>
-        <span className="soft">{count === 1 ? "1 lot" : `${count} lots`}</span>
+        <span className="soft">{count === 1 ? texts.lot : texts.lots(count)}</span>
       </p>
       <p>{conditionWords(place)}</p>
       {hundred && (
         <p className={hundred.keeps ? "clear-text" : "caution-text"}>
-          {hundred.keeps ? "✓" : "!"} At worst {Math.round(hundred.sum)} by the hundred rule
+          {hundred.keeps ? "✓" : "!"}
+          {texts.worstHundredRule(Math.round(hundred.sum))}
         </p>
       )}
       <div className="list-row-actions">
-        <button type="button" aria-label={`Change ${place.name}`} onClick={onOpen}>
-          Change
+        <button type="button" aria-label={texts.change(place.name)} onClick={onOpen}>
+          {texts.change2}
         </button>
         <button
           type="button"
           className="link"
-          aria-label={`Delete ${place.name}`}
+          aria-label={texts.deleteWord(place.name)}
           onClick={() => commit(removeStoragePlace(place))}
         >
-          Delete
+          {texts.deleteWord2}
         </button>
       </div>
     </li>

@@ -1,0 +1,13 @@
+/** Words of csv on the screen. */
+
+export const outToASpreadsheet = "Out to a spreadsheet";
+export const saveTheList = "Save the list";
+export const inFromASpreadsheet = "In from a spreadsheet";
+export const csvFile = "CSV file";
+export const nothingToAdd = "Nothing to add";
+export const columnsNotKnownHere = (join: string | number) => ` Columns not known here: ${join}.`;
+export const theWholeRow = "the whole row";
+export const got = "got ";
+export const nothing = "nothing";
+export const expected = (expectedText: string | number) => `, expected ${expectedText}`;
+export const andMore = (more: string | number) => `and ${more} more`;

@@ -1,0 +1,5 @@
+/** Words of grown on the screen. */
+
+export const harvestIntoALot = "Harvest into a lot ...";
+export const asGrownOn = (longDate: string | number) => `As grown on ${longDate}. `;
+export const asPlanned = "As planned";

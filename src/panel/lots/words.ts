@@ -1,0 +1,160 @@
+/** Words of lots on the screen. */
+
+export const howCodesAreMade = "How codes are made";
+export const pattern = "Pattern";
+export const partsBracesNamesShortened = (join: string | number) =>
+  `Parts in braces: ${join}. Names are shortened to their first letters, {yy} is the year in two figures, {number} runs on.`;
+export const thrownAway = (what: string | number) => `${what} thrown away`;
+export const usedUp = (what: string | number) => `${what} used up`;
+export const staysListThrownAway = "It stays in the list as thrown away, with why.";
+export const staysListLineSeed = "It stays in the list, so that the line of seed can be followed.";
+export const why = "Why";
+export const deadCrossedMouldy = "dead, crossed, mouldy";
+export const treatedSeedNeitherComposted =
+  "! Treated seed is neither composted, fed nor poured away. Follow its label and the rules for such waste where you are.";
+export const apply = "Apply";
+export const code = "Code";
+export const variety = "Variety";
+export const harvestYear = "Harvest year";
+export const note = "Note";
+export const amount = "Amount";
+export const seedsInAGram = "Seeds in a gram";
+export const kind = (value: string | number) => `${value} (kind)`;
+export const notKnown = "not known";
+export const kept = "Kept";
+export const placeNotKnown = "place not known";
+export const move = "Move";
+export const before = (join: string | number) => `Before: ${join}`;
+export const sealedAtMoisture = "Sealed at, % moisture";
+export const notSealed = "not sealed";
+export const measuredFreshWeightGoes = "Measured, of the fresh weight; goes before the place’s air";
+export const grownFrom = "Grown from ";
+export const nothingCanSaidGermination = (name: string | number) =>
+  `Nothing can be said of its germination: it has no test and no year, or nobody gives how long seed of ${name} keeps. Test it.`;
+export const itsStandardOf = (underWords: string | number, bar: string | number) =>
+  `${underWords} its standard of ${bar}`;
+export const cfr = " (7 CFR 201.31)";
+export const halfNoneIsPublished = " (half: none is published)";
+export const anotherPlaceWouldDo = "What another place would do";
+export const place = "Place";
+export const aboveItsStandardFor = "Above its standard for";
+export const now = " (now)";
+export const anExample = " (an example)";
+export const dryBeforeYouSeal = (sealedLimit: string | number) =>
+  `Dry it before you seal or freeze it: at most ${sealedLimit} % moisture in a sealed pack (7 CFR 201.36c). Damp seed in a closed tin dies sooner than in a paper bag; let a cold tin warm up before you open it.`;
+export const whereFrom = "Where from";
+export const fromWhom = "From whom";
+export const on = "On";
+export const plot = "Plot";
+export const season = "Season";
+export const plantsSavedFrom = "Plants saved from";
+export const cleanedSeedG = "Cleaned seed, g";
+export const allThesePlantsGave = "All that these plants gave: your own yield";
+export const particulars = "Particulars";
+export const pickLotSeeChange = "Pick a lot to see and change what is known of it.";
+export const lot = "Lot ";
+export const whatItIs = "What it is";
+export const germinationTests = "Germination tests";
+export const noneYetTestAlways = "None yet. A test always goes before an estimate.";
+export const enterATest = "Enter a test";
+export const ofSprouted = (sown: string | number) => ` of ${sown} sprouted`;
+export const hard = (hardText: string | number) => `, ${hardText} hard`;
+export const so = (bandWords: string | number) => `, so ${bandWords}`;
+export const partsDifferPointsMost = (rangePct: string | number, allowedPct: string | number) =>
+  `! Its parts differ by ${rangePct} points, at most ${allowedPct} are allowed (7 CFR 201.55): test again.`;
+export const change = (name: string | number) => `Change ${name}`;
+export const change2 = "Change";
+export const deleteWord = (name: string | number) => `Delete ${name}`;
+export const deleteWord2 = "Delete";
+export const noConditionsOfficialTest = (name: string | number) =>
+  `No conditions of an official test are published for ${name}.`;
+export const howIsTestedOfficially = (name: string | number) => `How ${name} is tested officially`;
+export const at = (capital: string | number, celsius: string | number) =>
+  `${capital}, at ${celsius}`;
+export const orC = (otherTemperature: string | number) => ` (or ${otherTemperature} C)`;
+export const firstCountAfterDays = (firstDays: string | number) =>
+  `First count after ${firstDays} days, `;
+export const last = "Last";
+export const last2 = "last";
+export const after = (lastDays: string | number) => ` after ${lastDays}.`;
+export const seedStaysHardCounted = " Seed that stays hard is counted apart.";
+export const freshOrDormantSeed = (fresh: string | number) => ` Fresh or dormant seed: ${fresh}.`;
+export const cfrRowOfficialTest = (row: string | number) =>
+  `7 CFR 201.58, row ${row}. An official test takes 400 seeds, four parts of 100.`;
+export const whatBecomesOfIt = "What becomes of it";
+export const nothingLayoutSown = "Nothing in this layout is sown from it.";
+export const sownIn = (join: string | number) => `Sown in ${join}. `;
+export const showOnTheSheet = "Show on the sheet";
+export const lineThroughYears = "Its line through the years";
+export const madeOf = "Made of";
+export const inItWentTo = "In it went to";
+export const thrownAway2 = "Thrown away";
+export const usedUp2 = "Used up";
+export const stockAgain = "It is in stock again";
+export const split = "Split";
+export const sellPassSeedYou =
+  "To sell or pass on seed you may need a licence, a label, a test not older than your law asks for, and the right to the variety. Seed law differs: ask your authority.";
+export const mixLots = (count: string | number) => `Mix ${count} lots`;
+export const becomeOneLotUsed = (join: string | number, name: string | number) =>
+  `${join} of ${name} become one lot and are used up. What is mixed cannot be told apart again; test the mixture.`;
+export const mixThem = "Mix them";
+export const theyDifferentYearsAge =
+  "! They are of different years: the age of the mixture is not known until it is tested.";
+export const someTreatedAllMixture = "! Some are treated: all of the mixture is treated seed.";
+export const moveWhat = (what: string | number) => `Move ${what}`;
+export const into = "Into";
+export const since = "Since";
+export const fromTheStart = "from the start";
+export const leftEmptyLayThere = "Left empty: it lay there from the start";
+export const thereNoStoragePlace = "There is no storage place yet.";
+export const addAStoragePlace = "Add a storage place";
+export const addLotSeed = "Add a lot of seed";
+export const madePatternTypeAnother = "Made by the pattern; type another if you like";
+export const addTheLot = "Add the lot";
+export const addTypeNext = "Add and type the next";
+export const keptIn = "Kept in";
+export const andMore = (value: string | number) => ` and ${value} more`;
+export const moveToAPlace = "Move to a place";
+export const mixIntoOneLot = "Mix into one lot";
+export const theyAreTreated = "They are treated";
+export const theyAreUntreated = "They are untreated";
+export const onlyLotsOneVariety = "Only lots of one variety can be mixed.";
+export const splitCode = (codeText: string | number) => `Split ${codeText}`;
+export const holdsPartKeepsTests = (codeText: string | number, amountWords: string | number) =>
+  `${codeText} holds ${amountWords}. The part keeps its tests and its age.`;
+export const splitOff = "Split off";
+export const seeds = "100 seeds";
+export const codeOfThePart = "Code of the part";
+export const splitIt = "Split it";
+export const germinationTestOf = (codeText: string | number) => `Germination test of ${codeText}`;
+export const addTheTest = "Add the test";
+export const seedsSown = "Seeds sown";
+export const sprouted = "Sprouted";
+export const normalSeedlingsCountedEnd = "Normal seedlings, counted at the end";
+export const lastCount = "Last count";
+export const stayedHard = "Stayed hard";
+export const tookUpNoWater = "Took up no water; not among the sprouted";
+export const days = "Days";
+export const temperatureC = "Temperature, C";
+export const sproutedInEachPart = "Sprouted in each part";
+export const whenLaidOut = "when it was laid out so";
+export const fourTwoPartsHeld = "Four or two parts of 100 are held against 7 CFR 201.55";
+export const partsAgreePointsApart = (rangePct: string | number, allowedPct: string | number) =>
+  `The parts agree: ${rangePct} points apart, ${allowedPct} are allowed`;
+export const partsDoNotAgree = (rangePct: string | number, allowedPct: string | number) =>
+  `The parts do not agree: ${rangePct} points apart, at most ${allowedPct} are allowed. Test again.`;
+export const ofGermination = (sproutedText: string | number, sown: string | number) =>
+  `${sproutedText} of ${sown}: germination `;
+export const sureExact = " (95 % sure, exact).";
+export const withHardSeed = (bandWords: string | number) => ` With hard seed ${bandWords}.`;
+export const seedsSayLittleTruth = (sown: string | number, spread: string | number) =>
+  ` ${sown} seeds say little: the truth may lie ${spread} points apart.`;
+export const toShow = (wanted: string | number) => `To show ${wanted} %: `;
+export const tooMany = "too many";
+export const seedsIfAllCome = " seeds if all come up";
+export const ifDo = (more: string | number, round: string | number) => `, ${more} if ${round} % do`;
+export const smallLotKeepEnough = "Of a small lot keep enough to sow.";
+export const treatment = "Treatment";
+export const treatedWith = "Treated with";
+export const treatedSeedPoisonPeople =
+  "! Treated seed is poison to people and animals: gloves on, never eaten or fed, kept apart and labelled. Its label and local rules decide.";

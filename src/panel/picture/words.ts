@@ -1,0 +1,3 @@
+/** Words of picture on the screen. */
+
+export const loadingThePicturesPanel = "Loading the picture's panel ...";

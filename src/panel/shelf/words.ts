@@ -1,0 +1,76 @@
+/** Words of shelf on the screen. */
+
+export const seedLotsAsCsv = "Seed lots as CSV";
+export const headings = "Headings ";
+export const code = "code";
+export const and = " and ";
+export const variety = "variety";
+export const neededRowWhoseCode =
+  " are needed. A row whose code is on the shelf changes that lot, others are added; empty cells leave things as they are.";
+export const cancel = "Cancel";
+export const lots = "Lots";
+export const list = "List";
+export const addALot = "Add a lot";
+export const fromAHarvest = "From a harvest";
+export const scan = "Scan";
+export const storagePlaces = "Storage places";
+export const csv = "CSV";
+export const mostUrgentFirstLayout =
+  "Most urgent first; what the layout on screen sows is taken off. Standards are the germination standards of 7 CFR 201.31, half where there is none. An estimate is no test: test a doubtful lot before you give it up.";
+export const toRenewThisSeason = "To renew this season";
+export const canWaitOneTwo = "Can wait one or two seasons";
+export const goodForLonger = "Good for longer ";
+export const noOtherVarietySeed = "No other variety has seed on the shelf.";
+export const now = (codeText: string | number, bandWords: string | number) =>
+  ` ${codeText} now: ${bandWords}.`;
+export const seasonsSeedListPlants = (wantedPlants: string | number) =>
+  `✓ In this season’s seed list: ${wantedPlants} plants`;
+export const askSeedElsewhereThere = "Ask for seed elsewhere: there is none to sow.";
+export const open = (codeText: string | number) => `Open ${codeText}`;
+export const enterATestOf = (codeText: string | number) => `Enter a test of ${codeText}`;
+export const enterATest = "Enter a test";
+export const seedYouStandsHere =
+  "The seed you have stands here: what lots, how old, whether they live, and how much. Add a lot, or read a list from a spreadsheet with CSV.";
+export const findLotsCodeVariety = "Find lots by code, variety, kind, place, giver or note";
+export const findLots = "Find lots";
+export const sortBy = "Sort by ";
+export const show = "Show ";
+export const lotsAll = (all: string | number) => `${all} lots`;
+export const ofLots = (found: string | number, all: string | number) => `${found} of ${all} lots`;
+export const lotsOnTheShelf = "Lots on the shelf";
+export const noLotLike = "No lot is like that.";
+export const unknown = "unknown";
+export const treated = " · treated";
+export const placeNotKnown = "place not known";
+export const needs = (seedsWords: string | number) => `needs ${seedsWords}`;
+export const germinationNotKnown = "germination not known";
+export const tested = "tested";
+export const notTested = "not tested";
+export const nothingSownLayoutYet = "Nothing is sown in this layout yet.";
+export const toSow = "To sow";
+export const sowingListAsPdf = "Sowing list as PDF";
+export const sowingListAsCsv = "Sowing list as CSV";
+export const chooseLotsFor = (codeText: string | number) => `Choose lots for ${codeText}`;
+export const chooseLots = "Choose lots";
+export const showOnTheSheet = (codeText: string | number) => `Show on the sheet: ${codeText}`;
+export const showOnTheSheet2 = "Show on the sheet";
+export const nothingRootsPlantsSecond =
+  "Nothing: roots and plants of a second year are set out, not sown.";
+export const howMuchIsSown = "How much is sown";
+export const seedsPlantsXSpare = (
+  value: string | number,
+  value2: string | number,
+  value3: string | number,
+) =>
+  `Seeds = plants x (1 + spare) / (germination x what comes up). Rules of thumb, from memory, of seed that can germinate: ${value} % comes up in a good seedbed or in trays, ${value2} % in a fair one, ${value3} % in a poor one. Your own figures are better.`;
+export const comesUpOutdoors = "Comes up outdoors, %";
+export const comesUpInTrays = "Comes up in trays, %";
+export const sparePlants = "Spare plants, %";
+export const lotsFor = (codeText: string | number) => `Lots for ${codeText}`;
+export const likeliestComeUpFirst =
+  ", the likeliest to come up first. Choose in the order of use; with none chosen the best is proposed.";
+export const thereNoLotShelf = " There is no lot of it on the shelf.";
+export const sowFromThese = "Sow from these";
+export const whenSown = (bandWords: string | number) => `${bandWords} when sown`;
+export const ofAnotherVariety = " ! of another variety";
+export const treated2 = " ! treated";

@@ -1,0 +1,32 @@
+/** Words of storage on the screen. */
+
+export const name = "Name";
+export const tinInThePantry = "tin in the pantry";
+export const sayHowWarmDamp = "Say how warm and damp it is";
+export const anotherPartYear = "Another part of the year";
+export const note = "Note";
+export const addThePlace = "Add the place";
+export const apply = "Apply";
+export const backToThePlaces = "Back to the places";
+export const allYear = "All year";
+export const from = (monthName: string | number) => `From ${monthName}`;
+export const fromTheFirstOf = "From the first of";
+export const temperatureC = "Temperature, C";
+export const seedLies = "Seed lies";
+export const moistureOfTheSeed = "Moisture of the seed, %";
+export const measuredFreshWeight = "Measured, of the fresh weight";
+export const humidityOfTheAir = "Humidity of the air, %";
+export const deletePartYear = "Delete this part of the year";
+export const storagePlaces = "Storage places";
+export const noneYetHowWarm = "None yet. How warm and damp seed lies decides how long it lives.";
+export const addAPlace = "Add a place";
+export const dryCoolKeepsLongest =
+  "Dry and cool keeps longest. The hundred rule of seed handbooks: degrees Fahrenheit and percent of humidity add up to 100 or less.";
+export const lot = "1 lot";
+export const lots = (count: string | number) => `${count} lots`;
+export const worstHundredRule = (round: string | number) =>
+  ` At worst ${round} by the hundred rule`;
+export const change = (nameText: string | number) => `Change ${nameText}`;
+export const change2 = "Change";
+export const deleteWord = (nameText: string | number) => `Delete ${nameText}`;
+export const deleteWord2 = "Delete";

@@ -1,0 +1,118 @@
+/**
+ * What a reader sees is written in words files (`words.ts`, `*-words.ts`), never in components, so
+ * that all words can be read, and turned into another language, in one place. No text of JSX and no
+ * label, title, hint or placeholder stands in a component as a literal.
+ */
+import { expect, test } from "vitest";
+import { type Node, isNode, nameOf, visit, treeOf } from "./syntax.ts";
+import { sourceFiles } from "./source-files.ts";
+
+/** Folders still to be done. It only gets shorter; a folder that is done must leave it. */
+const NOT_DONE: readonly string[] = [
+  "app",
+  "canvas/compare",
+  "canvas/sheet",
+  "panel/arrange",
+  "panel/beds",
+  "panel/bloom",
+  "panel/commands",
+  "panel/compare",
+  "panel/find",
+  "panel/findings",
+  "panel/form",
+  "panel/particulars",
+  "panel/seed-list",
+  "panel/site",
+  "panel/tables",
+  "panel/window",
+];
+
+/** Attributes whose text is read or heard. */
+const SAID: ReadonlySet<string> = new Set([
+  "aria-label",
+  "aria-valuetext",
+  "aria-roledescription",
+  "alt",
+  "heading",
+  "hint",
+  "label",
+  "legend",
+  "placeholder",
+  "submitLabel",
+  "title",
+]);
+
+/** A letter or two stand for a unit, a key or a sign: `x`, `g`, `°C`. */
+const WORD = /\p{L}{3,}/u;
+
+/** Texts among the nodes that an expression can give: its own, and those it chooses between. */
+function givenTexts(node: unknown): readonly string[] {
+  if (!isNode(node)) return [];
+  switch (node.type) {
+    case "Literal":
+      return typeof node.value === "string" ? [node.value] : [];
+    case "TemplateLiteral":
+      return Array.isArray(node.quasis)
+        ? node.quasis.map(({ value }: { value: { cooked: string } }) => value.cooked)
+        : [];
+    case "JSXExpressionContainer":
+    case "ParenthesizedExpression":
+      return givenTexts(node.expression);
+    case "ConditionalExpression":
+      return [...givenTexts(node.consequent), ...givenTexts(node.alternate)];
+    case "LogicalExpression":
+      return [...givenTexts(node.left), ...givenTexts(node.right)];
+    default:
+      return [];
+  }
+}
+
+function textsIn(path: string, text: string): readonly string[] {
+  const texts: string[] = [];
+  const look = (node: Node) => {
+    if (node.type === "JSXText" && typeof node.value === "string") texts.push(node.value);
+    if (node.type === "JSXAttribute" && SAID.has(nameOf(node.name) ?? "")) {
+      texts.push(...givenTexts(node.value));
+    }
+    if (node.type === "JSXElement" || node.type === "JSXFragment") {
+      const children = Array.isArray(node.children) ? node.children : [];
+      for (const child of children) {
+        if (isNode(child) && child.type === "JSXExpressionContainer") {
+          texts.push(...givenTexts(child));
+        }
+      }
+    }
+  };
+  visit(treeOf(path, text), look);
+  return texts.map((each) => each.trim()).filter((each) => WORD.test(each));
+}
+
+const found = [...sourceFiles()]
+  .filter(([path]) => path.endsWith(".tsx"))
+  .map(([path, text]) => ({ path, texts: textsIn(path, text) }));
+
+const folderOf = (path: string) => path.split("/").slice(1, -1).join("/");
+
+test("no text stands in a component", () => {
+  const wrong = found
+    .filter(({ path }) => !NOT_DONE.includes(folderOf(path)))
+    .flatMap(({ path, texts }) => texts.map((text) => `${path}: ${text}`));
+  expect(wrong).toEqual([]);
+});
+
+test("a folder without texts in its components leaves the list of those to be done", () => {
+  const withTexts = new Set(
+    found.filter(({ texts }) => texts.length > 0).map(({ path }) => folderOf(path)),
+  );
+  expect(NOT_DONE.filter((folder) => !withTexts.has(folder))).toEqual([]);
+});
+
+test.each([
+  ["<p>Not saved</p>", ["Not saved"]],
+  ['<Field label="Name" id="name" />', ["Name"]],
+  ["<Field label={isOn ? `Move ${name}` : texts.move} />", ["Move"]],
+  ['<p>{isOpen ? "Hide" : texts.show}{count > 0 && " more"}</p>', ["Hide", "more"]],
+  ['<p className="soft">{texts.move(name)} × 3 m</p>', []],
+])("%s holds the texts %s", (jsx, texts) => {
+  expect(textsIn("a.tsx", `const a = ${jsx};`)).toEqual(texts);
+});
