@@ -4,7 +4,7 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { type Brush, around } from "../draw/brush.ts";
 import { drawItems } from "../draw/draw-items.ts";
-import { drawOldPlace, drawSelected } from "../draw/draw-selection.ts";
+import { drawOldPlace, drawSelected, drawWay } from "../draw/draw-selection.ts";
 import { useGroundPainter } from "./use-ground-painter.ts";
 import { useLiveIds } from "./live-ids.ts";
 import { isHidden } from "../scene/locks.ts";
@@ -23,6 +23,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
   const book = usePlanStore((state) => state.book);
   const day = useWindowStore((state) => state.day);
   const hidden = useWindowStore((state) => state.hidden);
+  const isTrial = usePlanStore(({ previewing }) => previewing?.by === "trial");
   const painter = useGroundPainter();
   const live = useLiveIds();
   const isMoving = useView((state) => state.isMoving);
@@ -36,25 +37,24 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
         book,
         new Set([...live, ...selection]),
       ).filter((item) => !isHidden(item, hidden));
-      if (shown !== plan) {
-        for (const item of itemsOf(plan, layoutOf(plan, layoutId), book, selected)) {
-          drawOldPlace(brush, item);
-        }
-      }
+      // What is tried is marked from where to where; it need not be selected for that.
+      const marked = isTrial ? new Set([...live, ...selected]) : selected;
+      const old = shown === plan ? [] : itemsOf(plan, layoutOf(plan, layoutId), book, marked);
+      for (const item of old) drawOldPlace(brush, item, isTrial);
       const { result } = usePlanStore.getState();
       const layout = layoutOf(plan, layoutId);
       const resting = { plan, layout, book, result, day, hidden, painter, isMoving };
       const items = drawn.filter((item) => live.has(item.id));
       const labels = liveLabels(brush, resting, shown, items);
       drawItems(brush, items, { ...lookOf(resting), labels });
-      around(brush, boxesOf(labels), () =>
-        drawSelected(
-          brush,
-          drawn.filter((item) => selected.has(item.id)),
-        ),
-      );
+      const held = drawn.filter((item) => marked.has(item.id));
+      around(brush, boxesOf(labels), () => drawSelected(brush, held));
+      for (const from of isTrial ? old : []) {
+        const to = held.find(({ id }) => id === from.id);
+        if (to) drawWay(brush, from, to);
+      }
     },
-    [plan, shown, layoutId, selection, book, day, painter, live, hidden, isMoving],
+    [plan, shown, layoutId, selection, book, day, painter, live, hidden, isMoving, isTrial],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }

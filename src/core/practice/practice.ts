@@ -3,7 +3,7 @@
  * are gathered in lists because practice goes by the build of the flower, not by the variety.
  */
 import type { Kind, Source } from "../kinds/crop.ts";
-import { citedAs } from "../kinds/sources.ts";
+import { citedAs, findSource } from "../kinds/sources.ts";
 
 /** Something said of a kind, and the id of the source that says it. */
 export interface Rule<T> {
@@ -54,7 +54,10 @@ const ownById = new Map(practiceOnlySources.map((source) => [source.id, source])
 /** Who says it, as it stands in a sentence: title and publisher, or `common practice`, `from memory`. */
 export function ruleCited(sourceId: string): string {
   const own = ownById.get(sourceId);
-  return own ? `${own.title}, ${own.publisher}` : citedAs(sourceId);
+  if (own) return `${own.title}, ${own.publisher}`;
+  const known = findSource(sourceId);
+  // Where the publisher was not shown, the title alone says more than our remark on it.
+  return known?.publisher.includes("not shown") === true ? known.title : citedAs(sourceId);
 }
 
 /** Rules by id of a kind, written down as lists of ids that share one. */

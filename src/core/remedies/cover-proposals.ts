@@ -1,6 +1,6 @@
 /** Ways out that keep pollen off: only covers that stop this kind's pollen and still give seed. */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
-import { isSameLot, stopsPollen } from "../checks/isolation.ts";
+import { stopsPollen } from "../checks/isolation.ts";
 import type { Stand } from "../checks/stand.ts";
 import { changePlantings } from "../edits/object-edits.ts";
 import type { Cover } from "../model/plan.ts";
@@ -22,13 +22,14 @@ export function coverProposals(context: CheckedLayout, stand: Stand): readonly P
 }
 
 function coverProposal(
-  { layout, result }: CheckedLayout,
-  { id, planting, kind, isSeedParent, ...stand }: Stand,
+  { layout }: CheckedLayout,
+  { id, planting, kind, isSeedParent }: Stand,
   cover: Exclude<Cover, "none">,
 ): Proposal | null {
   const rule = underCover(kind, cover);
-  // What gives no seed needs no pollinators: only that its own pollen stays in.
-  if (!planting || (isSeedParent && !rule) || (!isSeedParent && cover === "hand")) return null;
+  if (!planting || !rule) return null;
+  // Grown to eat it is worth a cover only where fruit sets inside without insects.
+  if (!isSeedParent && rule.value !== "itself") return null;
   const title = words[cover](planting.code);
   return {
     way: "cover",
@@ -36,10 +37,7 @@ function coverProposal(
     notes: [
       ...(cover === "cage" ? [words.cageNote] : []),
       ...(cover === "bags" ? [words.bagsNote] : []),
-      ...(isSeedParent && rule ? coverNotes(kind, cover, rule) : []),
-      ...(cover === "cage"
-        ? alsoCaged(result, { id, planting, kind, isSeedParent, ...stand })
-        : []),
+      ...coverNotes(kind, cover, rule),
     ],
     edit: changePlantings(layout.id, [id], { cover }, title),
     cost: { ...NO_COST, work: workOf(kind, cover), cages: cover === "cage" ? 1 : 0 },
@@ -63,15 +61,6 @@ function coverNotes(
 function workOf(kind: Stand["kind"], cover: Exclude<Cover, "none">): number {
   if (cover !== "hand") return WORK[cover];
   return handWay(kind)?.value === "umbels brushed" ? WORK.brushed : WORK.hand;
-}
-
-/** Cages of one crossing group are opened in turn, never together. */
-function alsoCaged({ stands }: CheckedLayout["result"], stand: Stand): readonly string[] {
-  const codes = stands
-    .filter((other) => other.cover === "cage" && other.kind.group === stand.kind.group)
-    .filter((other) => !isSameLot(stand, other))
-    .flatMap(({ planting }) => planting?.code ?? []);
-  return codes.length === 0 ? [] : [words.alsoCaged(codes)];
 }
 
 /**

@@ -4,13 +4,13 @@
  */
 import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
 import type { Finding } from "../checks/all-checks.ts";
-import { isSameLot, isolationPair } from "../checks/isolation.ts";
-import { type Stand, resolveStands } from "../checks/stand.ts";
+import { isSameLot } from "../checks/isolation.ts";
+import type { Stand } from "../checks/stand.ts";
 import type { Edit } from "../edits/edit.ts";
 import { setPlantsAndOutline } from "../edits/planting-size.ts";
 import { turnPoint } from "../geometry/point.ts";
 import type { Planting, RectangleShape } from "../model/plan.ts";
-import { nearestSpotProposals } from "./move-proposals.ts";
+import { keepsDistance, nearestSpotProposals } from "./move-proposals.ts";
 import { NO_COST, type Proposal } from "./remedy.ts";
 import { wayWords as words } from "./way-words.ts";
 
@@ -77,7 +77,7 @@ function inPlace(context: CheckedLayout, block: Block, other: Stand, end: -1 | 1
   const leastLines = Math.ceil(block.least / block.rows);
   for (let kept = lines - 1; kept >= leastLines; kept -= 1) {
     const shape = shortened(block.shape, kept / lines, end);
-    if (isClearOf(context, block.planting, shape, other))
+    if (keepsDistance(context, block.planting, shape, other))
       return proposal(context, block, shape, kept * block.rows);
   }
   return null;
@@ -89,19 +89,6 @@ function shortened(shape: RectangleShape, share: number, end: -1 | 1): Rectangle
   const along = (end * (shape.lengthM - lengthM)) / 2;
   const { x, y } = turnPoint({ x: shape.x, y: shape.y + along }, shape, shape.turnDeg);
   return { ...shape, x, y, lengthM };
-}
-
-function isClearOf(
-  { plan, layout, book }: CheckedLayout,
-  planting: Planting,
-  outline: RectangleShape,
-  other: Stand,
-): boolean {
-  const only = { ...layout, plantings: [{ ...planting, outline }] };
-  const [moved] = resolveStands({ ...plan, surroundings: [] }, only, book);
-  if (!moved) return false;
-  const pairs = [isolationPair(moved, other, book), isolationPair(other, moved, book)];
-  return pairs.every((pair) => pair === null || pair.standing === "distance");
 }
 
 function proposal(

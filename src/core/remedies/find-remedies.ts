@@ -11,8 +11,14 @@ import { cutProposals } from "./cut-proposals.ts";
 import { dateProposals } from "./date-proposals.ts";
 import { fewerProposals } from "./fewer-proposals.ts";
 import { guardProposals } from "./guard-proposals.ts";
-import { nearestSpotProposals, otherBedProposals, swapProposals } from "./move-proposals.ts";
-import { inOrderOfWorth } from "./rank-ways.ts";
+import type { RectangleShape } from "../model/plan.ts";
+import {
+  keepsDistance,
+  nearestSpotProposals,
+  otherBedProposals,
+  swapProposals,
+} from "./move-proposals.ts";
+import { inOrderOfWorth, spoilsGround } from "./rank-ways.ts";
 import { type Proposal, type Remedy, verified } from "./remedy.ts";
 import { yearProposals } from "./year-proposals.ts";
 
@@ -32,7 +38,7 @@ export function findRemedies(context: CheckedLayout, finding: Finding): readonly
   ];
   const tried = proposals.flatMap((proposal) => verified(context, finding, proposal) ?? []);
   const beds = stands.flatMap((stand) => otherBeds(context, finding, stand));
-  return withoutTwins(inOrderOfWorth([...tried, ...beds]));
+  return withoutNeedless(withoutTwins(inOrderOfWorth([...tried, ...beds])));
 }
 
 function movesOf(context: CheckedLayout, { planting }: Stand): readonly Proposal[] {
@@ -65,6 +71,21 @@ function withoutTwins(remedies: readonly Remedy[]): readonly Remedy[] {
   });
 }
 
+/** Plants are not given up where all of them could move and clear as much. */
+function withoutNeedless(remedies: readonly Remedy[]): readonly Remedy[] {
+  const isMove = ({ way }: Remedy) => way === "move" || way === "other bed";
+  const least = (id: string) =>
+    Math.min(
+      ...remedies
+        .filter((each) => isMove(each) && each.touches.includes(id) && !spoilsGround(each))
+        .map(({ conflictsAfter }) => conflictsAfter),
+    );
+  return remedies.filter(
+    ({ way, touches: [id = ""], conflictsAfter }) =>
+      way !== "fewer plants" || conflictsAfter < least(id),
+  );
+}
+
 /** In each other bed the nearest place that frees the planting of all conflicts, else of this one. */
 function otherBeds(
   context: CheckedLayout,
@@ -75,7 +96,11 @@ function otherBeds(
   const troubles = context.result.findings.filter(
     (entry) => entry.severity === "conflict" && entry.subjects.includes(planting.id),
   );
-  return otherBedProposals(context, planting).flatMap((proposals) => {
+  const otherId = finding.subjects.find((id) => id !== planting.id);
+  const other = otherId === undefined ? undefined : context.result.standById.get(otherId);
+  const isWorth = (outline: RectangleShape) =>
+    !other || keepsDistance(context, planting, outline, other);
+  return otherBedProposals(context, planting, isWorth).flatMap((proposals) => {
     let first: Remedy | null = null;
     for (const proposal of proposals) {
       const remedy = verified(context, finding, proposal);

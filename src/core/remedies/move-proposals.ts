@@ -1,5 +1,6 @@
 /** Ways out of a conflict that move a planting: nearest clear spot, another bed, a swap. */
-import type { Stand } from "../checks/stand.ts";
+import { isolationPair } from "../checks/isolation.ts";
+import { type Stand, resolveStands } from "../checks/stand.ts";
 import type { Edit } from "../edits/edit.ts";
 import { moveObjects, setOutline, turnObjects } from "../edits/move-objects.ts";
 import { layoutDuring } from "../calendar/ground-time.ts";
@@ -59,10 +60,31 @@ export function moveWords({ plan }: CheckedLayout, from: Point, to: Point): stri
   return `${formatDistance(pointDistance(from, to), plan.units)} ${compassWord(bearing)}`;
 }
 
-/** The first fitting stretch of every other rectangular bed, turned to lie across it. */
+/**
+ * Whether a planting laid elsewhere keeps its distance from another stand, both ways. What time or
+ * cover did not clear before, another place clears by distance alone.
+ */
+export function keepsDistance(
+  { plan, layout, book }: CheckedLayout,
+  planting: Planting,
+  outline: RectangleShape,
+  other: Stand,
+): boolean {
+  const only = { ...layout, plantings: [{ ...planting, outline }] };
+  const [moved] = resolveStands({ ...plan, surroundings: [] }, only, book);
+  if (!moved) return false;
+  const pairs = [isolationPair(moved, other, book), isolationPair(other, moved, book)];
+  return pairs.every((pair) => pair === null || pair.standing === "distance");
+}
+
+/**
+ * The fitting stretches of every other rectangular bed, turned to lie across it, the nearest first.
+ * @param isWorth leaves out places that would not help
+ */
 export function otherBedProposals(
   context: CheckedLayout,
   planting: Planting,
+  isWorth: (outline: RectangleShape) => boolean = () => true,
 ): readonly (readonly Proposal[])[] {
   const shape = planting.outline;
   if (shape.shape !== "rectangle") return [];
@@ -71,6 +93,7 @@ export function otherBedProposals(
     .filter((bed) => bed.id !== planting.bed && bed.outline.shape === "rectangle")
     .map((bed) =>
       placesOn(layoutDuring(context.layout, planting), bed, shape)
+        .filter(isWorth)
         .map((outline) => bedProposal(context, planting, bed, from, outline))
         .sort((a, b) => a.cost.groundM - b.cost.groundM),
     );

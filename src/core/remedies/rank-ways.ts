@@ -7,9 +7,13 @@ const SPOILT_GROUND: ReadonlySet<string> = new Set(["overlap", "outside"]);
 /** What is not known weighs like two cautions. No source; our choice. */
 const UNKNOWN_WEIGHT = 2;
 
+/** A variety whose seed is given up is what the season was for: like two cautions. Our choice. */
+const SEED_GIVEN_UP = 2;
+
 /**
  * Best first: what brings an overlap or sticks out of its bed stands behind everything clean; then
- * the most conflicts cleared, the fewest cautions brought, the least work, the least ground moved.
+ * the most conflicts cleared, the fewest cautions brought (seed given up counted among them), the
+ * least work, the least ground moved.
  */
 export function inOrderOfWorth<R extends Remedy>(remedies: readonly R[]): readonly R[] {
   return [...remedies].sort(
@@ -28,10 +32,11 @@ export function spoilsGround({ brings }: Pick<Remedy, "brings">): boolean {
   return brings.some(({ check }) => SPOILT_GROUND.has(check));
 }
 
-function weightBrought({ brings }: Remedy): number {
+/** What a way leaves behind beside conflicts. */
+export function weightBrought({ brings, cost }: Pick<Remedy, "brings" | "cost">): number {
   return brings.reduce(
     (sum, { severity }) => sum + (severity === "unknown" ? UNKNOWN_WEIGHT : 1),
-    0,
+    cost.seedOf === null ? 0 : SEED_GIVEN_UP,
   );
 }
 

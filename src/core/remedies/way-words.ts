@@ -33,8 +33,6 @@ export const wayWords = {
   byTurns: (codes: readonly string[]) => `Cage ${codes.join(" and ")} and open them by turns`,
   byTurnsNote: (count: number, source: string) =>
     `Open one cage a day, by turns, and keep the others shut: insects visit one at a time, so each is open ${count === 2 ? "every other day" : `one day in ${count}`}. Less seed sets than in the open ${says(source)}.`,
-  alsoCaged: (codes: readonly string[]) =>
-    `${codes.join(", ")} of its crossing group ${codes.length === 1 ? "is" : "are"} caged too: never open two of them on one day.`,
 
   cutOwn: (code: string) => `Cut ${code} before it flowers`,
   pullOwn: (code: string) => `Use up ${code} before it flowers`,

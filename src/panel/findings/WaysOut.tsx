@@ -1,14 +1,20 @@
-import { useEffect, useId, useMemo, useRef } from "react";
+import { useEffect, useId, useMemo, useRef, useState } from "react";
 import type { Edit } from "../../core/edits/edit.ts";
 import { type PlanState, usePlanStore } from "../../store/plan/plan-store.ts";
 import type { Remedy } from "../../core/remedies/remedy.ts";
 import { previewHere } from "../state/followed-plan.ts";
-import { commit, planNow, useKept } from "../state/plan-actions.ts";
-import { type ShownRemedy, effectWords, remediesNow } from "./remedies-now.ts";
+import { commit, planNow, useKept, windowNow } from "../state/plan-actions.ts";
+import { type ShownRemedy, effectOf, remediesNow } from "./remedies-now.ts";
 import { CROSSING_CAUTION } from "../../core/crossing-share/share-words.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
 import { EstimateLines } from "./EstimateLines.tsx";
 import { useFindingsState } from "./findings-state.ts";
+import { waysOutWords as words } from "./ways-out-words.ts";
+
+/** Of one sort of way the first few are listed at once; the others are counted and unfolded. */
+const FIRST_OF_A_WAY = 3;
+/** Other conflicts cleared are named at once up to so many; more are counted and unfolded. */
+const NAMED_MOST = 2;
 
 /**
  * Verified ways out of one conflict, below its line. Each can be tried on the sheet before it is
@@ -34,24 +40,19 @@ export function WaysOut({ findingId }: { readonly findingId: string }) {
     <section className="ways-out" aria-labelledby={headingId}>
       <header className="region-head">
         <h3 id={headingId} ref={heading} tabIndex={-1}>
-          Ways out
+          {words.heading}
         </h3>
         <button type="button" className="quiet" onClick={close}>
-          Close
+          {words.close}
         </button>
       </header>
-      {title === null && <p>This conflict is no longer there.</p>}
+      {title === null && <p>{words.gone}</p>}
       <OnTrial remedy={remedies.find(({ edit }) => edit === tried)} />
-      {title !== null && remedies.length === 0 && (
-        <p>
-          No single change clears it. Move what stands around it first, or widen the time between
-          the blooms of both.
-        </p>
-      )}
+      {title !== null && remedies.length === 0 && <p>{words.none}</p>}
       <TangleLine sentences={tangle} />
       {crossing && (
         <details className="way-out">
-          <summary>How much would cross at {crossing.name}</summary>
+          <summary>{words.crossingAt(crossing.name)}</summary>
           <EstimateLines words={crossing.words} hasCaution={!hasShares} />
         </details>
       )}
@@ -60,8 +61,8 @@ export function WaysOut({ findingId }: { readonly findingId: string }) {
         <AcceptForm
           findingId={findingId}
           className="way-out"
-          label="Or accept it, because"
-          submitLabel="Accept with this reason"
+          label={words.accept}
+          submitLabel={words.acceptWithReason}
           onAccepted={close}
         />
       )}
@@ -76,17 +77,20 @@ interface WayOutListProps {
 }
 
 function WayOutList({ remedies, tried }: WayOutListProps) {
+  const [isAllShown, setAllShown] = useState(false);
+  const shown = isAllShown ? remedies : firstOfEach(remedies);
   const tryOut = (remedy: Remedy) => {
     if (tried === remedy.edit) putBack();
-    else previewHere(remedy.edit, "trial");
+    else tryOnSheet(remedy);
   };
   return (
     <>
       {remedies.some(({ shareWords }) => shareWords !== null) && (
         <p className="way-out-notes">{CROSSING_CAUTION}</p>
       )}
+      {remedies.length > 1 && <p className="way-out-notes">{words.ranked}</p>}
       <ul className="plain-list">
-        {remedies.map((remedy) => (
+        {shown.map((remedy) => (
           <WayOut
             key={remedy.title}
             remedy={remedy}
@@ -96,8 +100,29 @@ function WayOutList({ remedies, tried }: WayOutListProps) {
           />
         ))}
       </ul>
+      {shown.length < remedies.length && (
+        <button type="button" className="quiet" onClick={() => setAllShown(true)}>
+          {words.more(remedies.length - shown.length)}
+        </button>
+      )}
     </>
   );
+}
+
+/** The best of each sort of way, in the order of all. */
+function firstOfEach(remedies: readonly ShownRemedy[]): readonly ShownRemedy[] {
+  const counts = new Map<string, number>();
+  return remedies.filter(({ way }) => {
+    const count = (counts.get(way) ?? 0) + 1;
+    counts.set(way, count);
+    return count <= FIRST_OF_A_WAY;
+  });
+}
+
+/** On trial: the sheet marks where things lay and where they go, and brings them into view. */
+function tryOnSheet({ edit, touches }: Remedy): void {
+  previewHere(edit, "trial");
+  windowNow().keepInView(touches);
 }
 
 /** What lies on the sheet without being kept, and both ways from there. */
@@ -105,13 +130,13 @@ function OnTrial({ remedy }: { readonly remedy: ShownRemedy | undefined }) {
   if (!remedy) return null;
   return (
     <div className="trial" role="status">
-      <p>Tried on the sheet, not kept: {remedy.title}.</p>
+      <p>{words.onTrial(remedy.title)}</p>
       <p className="finding-actions">
         <button type="button" onClick={() => apply(remedy)}>
-          Apply
+          {words.apply}
         </button>
         <button type="button" className="quiet" onClick={putBack}>
-          Cancel
+          {words.cancel}
         </button>
       </p>
     </div>
@@ -169,11 +194,16 @@ interface WayOutProps {
 }
 
 function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
-  const tryWords = isTried ? "Cancel" : "Try";
+  const tryWords = isTried ? words.cancel : words.try;
+  const isAsked = remedy.cost.askedOf !== null;
   return (
     <li className="way-out">
       <p className="way-out-title">
-        {remedy.title} <span className="way-out-effect">{effectWords(remedy)}</span>
+        {remedy.title}{" "}
+        <span className="way-out-effect">
+          {words.effect(effectOf(remedy))}
+          {isAsked && `, ${words.notSure}`}
+        </span>
       </p>
       {remedy.notes.length > 0 && <p className="way-out-notes">{remedy.notes.join(" ")}</p>}
       {remedy.shareWords !== null && <p className="way-out-notes">{remedy.shareWords}</p>}
@@ -182,7 +212,7 @@ function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
         <button
           type="button"
           className="link"
-          aria-label={`${tryWords}: ${remedy.title}`}
+          aria-label={words.of(tryWords, remedy.title)}
           onClick={onTry}
         >
           {tryWords}
@@ -190,10 +220,10 @@ function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
         <button
           type="button"
           className="link"
-          aria-label={`Apply: ${remedy.title}`}
+          aria-label={words.of(words.apply, remedy.title)}
           onClick={onKeep}
         >
-          Apply
+          {words.apply}
         </button>
       </p>
     </li>
@@ -206,11 +236,22 @@ function AlsoChanges({ remedy }: { readonly remedy: ShownRemedy }) {
   if (alsoClears.length + bringsWords.length === 0) return null;
   return (
     <ul className="way-out-notes plain-list">
-      {alsoClears.map((words) => (
-        <li key={words}>Also clears: {words}</li>
-      ))}
-      {bringsWords.map((words) => (
-        <li key={words}>{words}</li>
+      {alsoClears.length > NAMED_MOST && (
+        <li>
+          <details>
+            <summary>{words.alsoClearsMany(alsoClears.length)}</summary>
+            <ul>
+              {alsoClears.map((title) => (
+                <li key={title}>{title}</li>
+              ))}
+            </ul>
+          </details>
+        </li>
+      )}
+      {alsoClears.length <= NAMED_MOST &&
+        alsoClears.map((title) => <li key={title}>{words.alsoClears(title)}</li>)}
+      {bringsWords.map((text) => (
+        <li key={text}>{text}</li>
       ))}
     </ul>
   );

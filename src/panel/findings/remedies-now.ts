@@ -6,6 +6,7 @@ import { describeFinding, type Finding, checkOf } from "../../core/checks/all-ch
 import { type EstimateWords, estimateWords } from "../../core/crossing-share/estimate-words.ts";
 import { estimateOf, mostAtRisk, shareAfterWords } from "../../core/crossing-share/share-after.ts";
 import { severityWord } from "../../core/checks/wording.ts";
+import { waysOutWords as words } from "./ways-out-words.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
 
 /** A way out, and what else it would change. */
@@ -54,9 +55,8 @@ export function remediesNow(kept: CheckedLayout, findingId: string): Remedies {
         .filter((id) => id !== findingId)
         .flatMap((id) => byId.get(id) ?? [])
         .map(titleOf),
-      bringsWords: remedy.brings.map(
-        (entry) =>
-          `${remedy.worsens.has(entry.id) ? "Makes worse the" : "Brings"} ${severityWord[entry.severity]}: ${titleOf(entry)}`,
+      bringsWords: remedy.brings.map((entry) =>
+        words.brought(remedy.worsens.has(entry.id), severityWord[entry.severity], titleOf(entry)),
       ),
       shareWords: worst && shareAfterWords(kept, worst, remedy.edit),
     })),
@@ -70,23 +70,30 @@ function crossingOf(kept: CheckedLayout, id: string | undefined): Remedies["cros
   return { name: wording.nameOf(id), words: estimateWords(estimate, kept.result, wording) };
 }
 
-/** What a remedy does to the findings: "clears 2, brings 1 caution, makes worse 1 unknown". */
-export function effectWords(remedy: Remedy): string {
-  const { brings, worsens } = remedy;
-  const clears = `clears ${remedy.clears.length}`;
-  const brought = brings.filter(({ id }) => !worsens.has(id));
-  const worse = brings.filter(({ id }) => worsens.has(id));
-  return [clears, ...countedWords("brings", brought), ...countedWords("makes worse", worse)].join(
-    ", ",
-  );
+/** What a remedy does to the findings, counted. */
+export interface ConflictEffect {
+  readonly clears: number;
+  /** Conflicts of the whole layout that are left. */
+  readonly left: number;
+  /** `1 caution and 2 unknowns`; empty for none. */
+  readonly brings: string;
+  readonly worsens: string;
 }
 
-function countedWords(verb: string, findings: readonly Finding[]): readonly string[] {
+export function effectOf({ brings, worsens, clears, conflictsAfter }: Remedy): ConflictEffect {
+  return {
+    clears: clears.length,
+    left: conflictsAfter,
+    brings: countedWords(brings.filter(({ id }) => !worsens.has(id))),
+    worsens: countedWords(brings.filter(({ id }) => worsens.has(id))),
+  };
+}
+
+function countedWords(findings: readonly Finding[]): string {
   const { caution, unknown } = countBySeverity(findings);
-  const parts = [counted(caution, "caution"), counted(unknown, "unknown")].filter(
-    (part) => part !== null,
-  );
-  return parts.length === 0 ? [] : [`${verb} ${parts.join(" and ")}`];
+  return [counted(caution, "caution"), counted(unknown, "unknown")]
+    .filter((part) => part !== null)
+    .join(" and ");
 }
 
 function counted(count: number, word: string): string | null {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { NO_COST, type Proposal, verified } from "../../../src/core/remedies/remedy.ts";
 import { findRemedies } from "../../../src/core/remedies/find-remedies.ts";
-import { spoilsGround } from "../../../src/core/remedies/rank-ways.ts";
+import { spoilsGround, weightBrought } from "../../../src/core/remedies/rank-ways.ts";
 import { staggerOffers } from "../../../src/core/remedies/stagger.ts";
 import type { IsolationFinding } from "../../../src/core/checks/isolation-findings.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
@@ -63,9 +63,9 @@ describe("remedies of a conflict", () => {
   });
 
   test("what clears most goes first, then what brings least, then the least work", () => {
-    const order = remedies.map(({ conflictsAfter, brings, cost }) => [
+    const order = remedies.map(({ conflictsAfter, cost, ...remedy }) => [
       conflictsAfter,
-      brings.length,
+      weightBrought({ ...remedy, cost }),
       cost.work,
       cost.groundM,
     ]);

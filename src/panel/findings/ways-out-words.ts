@@ -1,0 +1,34 @@
+/** The list of ways out, in words. */
+import type { ConflictEffect } from "./remedies-now.ts";
+
+export const waysOutWords = {
+  heading: "Ways out",
+  close: "Close",
+  gone: "This conflict is no longer there.",
+  none: "No single change clears it. Move what stands around it first, or widen the time between the blooms of both.",
+  onTrial: (title: string) => `Tried on the sheet, not kept: ${title}.`,
+  apply: "Apply",
+  cancel: "Cancel",
+  try: "Try",
+  /** What a screen reader hears of a button. */
+  of: (verb: string, title: string) => `${verb}: ${title}`,
+  more: (count: number) => (count === 1 ? "Show 1 more way out" : `Show ${count} more ways out`),
+  ranked:
+    "Those that leave the least trouble come first: conflicts, then cautions, then work, then ground moved.",
+  alsoClears: (title: string) => `Also clears: ${title}`,
+  alsoClearsMany: (count: number) => `Also clears ${count} other conflicts`,
+  brought: (isWorse: boolean, severity: string, title: string) =>
+    `${isWorse ? "Makes worse the" : "Brings"} ${severity}: ${title}`,
+  accept: "Or accept it, because",
+  acceptWithReason: "Accept with this reason",
+  crossingAt: (name: string) => `How much would cross at ${name}`,
+  notSure: "needs their yes",
+  note: "Note to print",
+  effect: ({ clears, left, brings, worsens }: ConflictEffect): string =>
+    [
+      `clears ${clears}`,
+      ...(left === 0 ? ["none left"] : [`${left} left`]),
+      ...(brings === "" ? [] : [`brings ${brings}`]),
+      ...(worsens === "" ? [] : [`makes worse ${worsens}`]),
+    ].join(", "),
+} as const;
