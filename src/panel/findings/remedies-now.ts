@@ -6,7 +6,7 @@ import { describeFinding, type Finding, checkOf } from "../../core/checks/all-ch
 import { type EstimateWords, estimateWords } from "../../core/crossing-share/estimate-words.ts";
 import { estimateOf, mostAtRisk, shareAfterWords } from "../../core/crossing-share/share-after.ts";
 import { severityWord } from "../../core/checks/wording.ts";
-import { waysOutWords as words } from "./ways-out-words.ts";
+import { type ConflictEffect, waysOutWords as words } from "./ways-out-words.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
 
 /** A way out, and what else it would change. */
@@ -68,16 +68,6 @@ function crossingOf(kept: CheckedLayout, id: string | undefined): Remedies["cros
   if (id === undefined || estimate === null) return null;
   const wording = wordingOf(kept);
   return { name: wording.nameOf(id), words: estimateWords(estimate, kept.result, wording) };
-}
-
-/** What a remedy does to the findings, counted. */
-export interface ConflictEffect {
-  readonly clears: number;
-  /** Conflicts of the whole layout that are left. */
-  readonly left: number;
-  /** `1 caution and 2 unknowns`; empty for none. */
-  readonly brings: string;
-  readonly worsens: string;
 }
 
 export function effectOf({ brings, worsens, clears, conflictsAfter }: Remedy): ConflictEffect {

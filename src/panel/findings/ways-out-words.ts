@@ -1,5 +1,14 @@
 /** The list of ways out, in words. */
-import type { ConflictEffect } from "./remedies-now.ts";
+
+/** What a remedy does to the findings, counted. */
+export interface ConflictEffect {
+  readonly clears: number;
+  /** Conflicts of the whole layout that are left. */
+  readonly left: number;
+  /** `1 caution and 2 unknowns`; empty for none. */
+  readonly brings: string;
+  readonly worsens: string;
+}
 
 export const waysOutWords = {
   heading: "Ways out",
