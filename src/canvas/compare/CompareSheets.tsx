@@ -8,6 +8,7 @@ import { drawNorthArrow, drawScaleBar } from "../draw/draw-furniture.ts";
 import { type Colours, useColours } from "../draw/sheet-colours.ts";
 import { type LinkedView, useLinkedView } from "./use-linked-view.ts";
 import type { Size } from "../scene/viewport.ts";
+import * as texts from "./words.ts";
 
 interface CompareSheetsProps {
   readonly panes: readonly ComparePane[];
@@ -33,15 +34,15 @@ export function CompareSheets({ panes, isOverlaid }: CompareSheetsProps) {
   const linked = useLinkedView(bounds, size);
   return (
     <div className="compare-drawing">
-      <div className="compare-zoom" role="group" aria-label="View of the layouts">
-        <button type="button" aria-label="Zoom in" onClick={() => linked.zoomBy(1.5)}>
+      <div className="compare-zoom" role="group" aria-label={texts.viewOfTheLayouts}>
+        <button type="button" aria-label={texts.zoomIn} onClick={() => linked.zoomBy(1.5)}>
           +
         </button>
-        <button type="button" aria-label="Zoom out" onClick={() => linked.zoomBy(1 / 1.5)}>
+        <button type="button" aria-label={texts.zoomOut} onClick={() => linked.zoomBy(1 / 1.5)}>
           −
         </button>
         <button type="button" onClick={linked.fit}>
-          Fit all
+          {texts.fitAll}
         </button>
       </div>
       <div className="compare-panes">
@@ -110,7 +111,7 @@ function Pane({ plan, pane, isOverlaid, colours, linked, onSize }: PaneProps) {
         ref={holder}
         className="compare-sheet"
         role="group"
-        aria-label={`Drawing of ${title}; arrow keys move it, plus and minus zoom, the table below says what it shows`}
+        aria-label={texts.drawingArrowKeysMove(title)}
         tabIndex={0}
         data-view={JSON.stringify(linked.view)}
         {...linked.handlers}

@@ -1,6 +1,7 @@
 import { type DraftBar as Draft, useSketch } from "../tools/sketch-store.ts";
 import { focusSheet } from "../scene/focus-sheet.ts";
 import { NARROW_PX, useView } from "../scene/view-store.ts";
+import * as texts from "./words.ts";
 
 /** From this width on the bar has room for whole labels beside the drawing, pixels. */
 const ROOMY_PX = 1100;
@@ -12,7 +13,7 @@ export function DraftBar() {
   const isNarrow = widthPx < NARROW_PX;
   return (
     bar && (
-      <div className="draft-bar" role="group" aria-label="What is being drawn">
+      <div className="draft-bar" role="group" aria-label={texts.whatIsBeingDrawn}>
         {bar.fault !== null && <span className="draft-fault">✗ {bar.fault}</span>}
         {bar.choice && <Choice {...bar.choice} />}
         <span>{bar.text}</span>

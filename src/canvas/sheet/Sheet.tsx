@@ -23,6 +23,7 @@ import { visibleBounds } from "../scene/viewport.ts";
 import { listenToWheel } from "../input/wheel-input.ts";
 import { ZoomButtons } from "./ZoomButtons.tsx";
 import { useZoomRequest } from "../../store/window/zoom-request.ts";
+import * as texts from "./words.ts";
 import "./sheet.css";
 
 /** The drawing of the plan. Fills the box it is put in. */
@@ -52,7 +53,7 @@ export function Sheet() {
         className="sheet"
         role="group"
         tabIndex={0}
-        aria-label={`Sheet: drawing of ${siteName}, use the tables for a list of all objects`}
+        aria-label={texts.sheetDrawingUseTables(siteName)}
         data-view={JSON.stringify(view)}
         style={{ background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
       >

@@ -6,6 +6,7 @@ import { useSheetModes } from "../scene/sheet-modes.ts";
 import { useSketch } from "../tools/sketch-store.ts";
 import { carrySelection } from "../tools/move-without-dragging.ts";
 import { NARROW_PX, useView } from "../scene/view-store.ts";
+import * as texts from "./words.ts";
 
 /** How the pointer works on the sheet: snapping, selecting several without a key, the pen. */
 export function SheetSwitches() {
@@ -20,45 +21,45 @@ export function SheetSwitches() {
   const isCoarse = isCoarsePointer();
   if (isDrawing && !hasRoom) return null;
   return (
-    <div className="sheet-switches" role="group" aria-label="Pointer">
+    <div className="sheet-switches" role="group" aria-label={texts.pointer}>
       {isPenInUse && (
         <button
           type="button"
-          title="A pen is in use: fingers only move the view"
+          title={texts.penUseFingersOnly}
           onClick={() => useSheetModes.setState({ isPenInUse: false })}
         >
-          Pen only ×
+          {texts.penOnly}
         </button>
       )}
       {isSelect && hasSelection && !isDrawing && (
         <button
           type="button"
-          title="Move what is selected without dragging: then click where its middle goes"
+          title={texts.moveSelectedWithoutDragging}
           onClick={({ currentTarget }) => {
             carrySelection();
             focusSheet(currentTarget);
           }}
         >
-          Move
+          {texts.move}
         </button>
       )}
       {isSelect && (isCoarse || isSelectingSeveral) && (
         <button
           type="button"
           aria-pressed={isSelectingSeveral}
-          title="Taps add to what is selected"
+          title={texts.tapsAddSelected}
           onClick={() => useSheetModes.setState({ isSelectingSeveral: !isSelectingSeveral })}
         >
-          Several
+          {texts.several}
         </button>
       )}
       <button
         type="button"
         aria-pressed={isSnapping}
-        title="Come to rest on edges, middles, equal gaps and steps. Hold Alt to suspend it."
+        title={texts.comeRestEdgesMiddles}
         onClick={() => setSnapping(!isSnapping)}
       >
-        Snap
+        {texts.snap}
       </button>
     </div>
   );

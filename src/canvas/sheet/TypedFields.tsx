@@ -10,6 +10,7 @@ import {
 } from "../tools/typed-values.ts";
 import { NARROW_PX, useView } from "../scene/view-store.ts";
 import { held } from "../scene/viewport.ts";
+import * as said from "./words.ts";
 
 /** Room the fields take, pixels; the width is the one of `.typed-fields`. */
 const SIZE = { width: 236, height: 84 } as const;
@@ -49,7 +50,7 @@ function Fields({ labels, note = "Enter applies it, Escape cancels." }: FieldsPr
   const below = held(at.y + BESIDE_PX, 4, Math.max(4, heightPx - SIZE.height - 4));
   const top = isNarrow ? 30 : below;
   return (
-    <div className="typed-fields" role="group" aria-label="Exact size" style={{ left, top }}>
+    <div className="typed-fields" role="group" aria-label={said.exactSize} style={{ left, top }}>
       <div className="typed-pair">
         {(labels[1] === "" ? ([0] as const) : ([0, 1] as const)).map((index) => (
           <label key={index}>
@@ -70,7 +71,7 @@ function Fields({ labels, note = "Enter applies it, Escape cancels." }: FieldsPr
       </div>
       {isCoarsePointer() && (
         <button type="button" onClick={applyTyped}>
-          Apply
+          {said.apply}
         </button>
       )}
       <div id={noteId} className={problem === null ? "typed-note" : "typed-note wrong"}>

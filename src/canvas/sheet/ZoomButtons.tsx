@@ -1,13 +1,14 @@
 import { zoomAboutMiddle } from "../scene/view-store.ts";
+import * as texts from "./words.ts";
 
 /** Zoom in and out for pointers without a wheel. */
 export function ZoomButtons() {
   return (
-    <div className="zoom-buttons" role="group" aria-label="Zoom">
-      <button type="button" aria-label="Zoom out" onClick={() => zoomAboutMiddle("out")}>
+    <div className="zoom-buttons" role="group" aria-label={texts.zoom}>
+      <button type="button" aria-label={texts.zoomOut} onClick={() => zoomAboutMiddle("out")}>
         <Sign strokes="M3 8h10" />
       </button>
-      <button type="button" aria-label="Zoom in" onClick={() => zoomAboutMiddle("in")}>
+      <button type="button" aria-label={texts.zoomIn} onClick={() => zoomAboutMiddle("in")}>
         <Sign strokes="M3 8h10M8 3v10" />
       </button>
     </div>

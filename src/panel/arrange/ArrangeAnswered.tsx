@@ -4,6 +4,7 @@ import type { ArrangeAnswer } from "../../store/threads/arrange-worker.ts";
 import type { ProveAnswer, ProveRequest } from "../../store/threads/prove-worker.ts";
 import { addedWords, arrangedWords, proofWords, rotationWords } from "./arrange-words.ts";
 import { type ProofStage, useProof } from "./use-proof.ts";
+import * as texts from "./words.ts";
 
 export interface KeptMoves {
   readonly added: readonly Planting[];
@@ -32,7 +33,7 @@ export function ArrangeAnswered({ answer, request, onKeep, onAnother }: ArrangeA
         ))}
       </div>
       {stage.kind === "failed" && <p role="alert">{stage.reason}</p>}
-      {stage.kind === "running" && <progress aria-label="Proof" />}
+      {stage.kind === "running" && <progress aria-label={texts.proof} />}
       <p className="dialog-actions">
         <button
           type="button"
@@ -40,22 +41,22 @@ export function ArrangeAnswered({ answer, request, onKeep, onAnother }: ArrangeA
           disabled={kept.moved.length + answer.added.length === 0}
           onClick={() => onKeep({ ...kept, added: answer.added })}
         >
-          Add as a new layout
+          {texts.addNewLayout}
         </button>
         <button type="button" onClick={onAnother}>
-          Try another start
+          {texts.tryAnotherStart}
         </button>
         {isLeft && stage.kind !== "running" && stage.kind !== "answered" && (
           <button
             type="button"
             onClick={() => start({ ...request, added: answer.added, places: answer.places })}
           >
-            Can any layout do better?
+            {texts.canAnyLayoutDo}
           </button>
         )}
         {stage.kind === "running" && (
           <button type="button" onClick={stop}>
-            Stop the proof
+            {texts.stopTheProof}
           </button>
         )}
       </p>

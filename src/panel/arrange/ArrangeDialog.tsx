@@ -12,6 +12,7 @@ import { useArranging } from "./use-arranging.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 import { freeLayoutName } from "../../core/edits/layout-edits.ts";
+import * as texts from "./words.ts";
 
 /** Longest time that can be asked for, seconds. */
 const MOST_SECONDS = 600;
@@ -46,7 +47,7 @@ export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
     reset();
   };
   return (
-    <Dialog title={`Arrange ${layout.name} for me`} onClose={onClose}>
+    <Dialog title={texts.arrangeForMe(layout.name)} onClose={onClose}>
       {(stage.kind === "ready" || stage.kind === "failed") && (
         <SettingsForm
           settings={settings}
@@ -86,11 +87,7 @@ function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
     onSet({ ...settings, seconds: Math.min(MOST_SECONDS, Math.max(1, count)) });
   return (
     <form className="fields" noValidate onSubmit={onFormSubmit(onStart)}>
-      <p>
-        Moves plantings along and between rectangular beds until none is too close to another, or as
-        few as can be found. Sizes, dates and covers stay as they are, and what is in no trouble is
-        moved as little as possible. The result comes as a new layout.
-      </p>
+      <p>{texts.movesPlantingsAlongBetween}</p>
       <p>{lockedWords(locked.map(({ code }) => code))}</p>
       {short.length > 0 && (
         <label className="check-field">
@@ -99,20 +96,21 @@ function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
             checked={settings.doesPlace}
             onChange={(event) => onSet({ ...settings, doesPlace: event.target.checked })}
           />
-          Also place what the seed list still wants:{" "}
-          {short.map(({ variety, missing }) => `${variety.name} (${missing})`).join(", ")}
+          {texts.alsoPlaceSeedList(
+            short.map(({ variety, missing }) => `${variety.name} (${missing})`).join(", "),
+          )}
         </label>
       )}
-      <CountField label="Time limit, seconds" value={settings.seconds} onApply={setSeconds} />
+      <CountField label={texts.timeLimitSeconds} value={settings.seconds} onApply={setSeconds} />
       <CountField
-        label="Start number"
+        label={texts.startNumber}
         value={settings.seed}
-        hint="Where the search starts. The same number gives the same answer again"
+        hint={texts.whereSearchStartsSame}
         onApply={(seed = 1) => onSet({ ...settings, seed })}
       />
       <p className="dialog-actions">
         <button type="submit" className="primary">
-          Arrange
+          {texts.arrange}
         </button>
       </p>
     </form>
@@ -129,15 +127,15 @@ function Running({ progress, onStop, onCancel }: RunningProps) {
   return (
     <div className="fields">
       <p role="status">
-        {progress ? `${conflictWords(progress.conflicts)} in the best so far.` : "Looking ..."}
+        {progress ? texts.bestFar(conflictWords(progress.conflicts)) : texts.looking}
       </p>
-      <progress aria-label="Time and steps used" max={1} value={progress?.share ?? 0} />
+      <progress aria-label={texts.timeAndStepsUsed} max={1} value={progress?.share ?? 0} />
       <p className="dialog-actions">
         <button type="button" className="primary" onClick={onStop}>
-          Stop with the best so far
+          {texts.stopBestFar}
         </button>
         <button type="button" onClick={onCancel}>
-          Cancel
+          {texts.cancel}
         </button>
       </p>
     </div>

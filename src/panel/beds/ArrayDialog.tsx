@@ -9,6 +9,7 @@ import { useForm } from "../form/use-form.ts";
 import { commitNew } from "../commands/object-actions.ts";
 import { commandNow } from "../state/plan-actions.ts";
 import { objectNames } from "../../core/model/object-names.ts";
+import * as texts from "./words.ts";
 
 const AT_FIRST: Required<ArrayShape> = {
   columns: 2,
@@ -36,16 +37,16 @@ export function ArrayDialog({ onClose }: { readonly onClose: () => void }) {
   const added = arrayCount(plan, layout, selection, draft);
   const problem = arrayProblem(added);
   return (
-    <Dialog title="Copy in rows and columns" onClose={onClose}>
+    <Dialog title={texts.copyRowsColumns} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onSubmit}>
-        <p>{names}: directions are those of the first of them, across and along its length.</p>
+        <p>{texts.directionsThoseFirstThem(names)}</p>
         <ArrayFields shape={draft} onSet={set} />
         <p role="status" className={problem === null ? "soft" : "field-reason"}>
-          {problem ?? (added === 1 ? "Adds 1 object." : `Adds ${added} objects.`)}
+          {problem ?? (added === 1 ? texts.addsObject : texts.addsObjects(added))}
         </p>
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Add the copies
+            {texts.addTheCopies}
           </button>
         </p>
       </form>
@@ -71,35 +72,35 @@ function ArrayFields({ shape, onSet }: ArrayFieldsProps) {
     <>
       <div className="field-pair">
         <CountField
-          label="Across"
+          label={texts.across}
           value={shape.columns}
           onApply={(columns) => onSet({ columns: Math.max(1, columns ?? 1) })}
         />
         <CountField
-          label="Along"
+          label={texts.along}
           value={shape.rows}
           onApply={(rows) => onSet({ rows: Math.max(1, rows ?? 1) })}
         />
       </div>
       <div className="field-pair">
         <LengthField
-          label="Gap across"
+          label={texts.gapAcross}
           value={shape.gapAcrossM}
           onApply={(gapAcrossM) => onSet({ gapAcrossM })}
         />
         <LengthField
-          label="Gap along"
+          label={texts.gapAlong}
           value={shape.gapAlongM}
           onApply={(gapAlongM) => onSet({ gapAlongM })}
         />
       </div>
       <CheckField
-        label="To the left instead of the right"
+        label={texts.leftInsteadRight}
         isOn={shape.isLeftward}
         onSet={(isLeftward) => onSet({ isLeftward })}
       />
       <CheckField
-        label="Towards the near end instead of away"
+        label={texts.towardsNearEndInstead}
         isOn={shape.isNearward}
         onSet={(isNearward) => onSet({ isNearward })}
       />

@@ -6,6 +6,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { useForm } from "../form/use-form.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 /** A bed cut across into two, with a path between them if wanted. */
 export function CutBedDialog({
@@ -34,25 +35,25 @@ export function CutBedDialog({
   const { draft: cut, set } = form;
   const parts = cutParts(plan, layout, cut);
   return (
-    <Dialog title={`Cut bed ${bed.code} in two`} onClose={onClose}>
+    <Dialog title={texts.cutBedInTwo(bed.code)} onClose={onClose}>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         <LengthField
-          label="Length of the near part"
+          label={texts.lengthNearPart}
           value={cut.atM}
           isSize
           onApply={(atM) => set({ atM })}
-          hint={`The bed is ${formatLength(lengthM, plan.units)} long.`}
+          hint={texts.theBedIsLong(formatLength(lengthM, plan.units))}
         />
         <LengthField
-          label="Path between"
+          label={texts.pathBetween}
           value={cut.pathM}
           onApply={(pathM) => set({ pathM })}
-          hint="Taken from the far part."
+          hint={texts.takenFarPart}
         />
         <p role="status">{wordsOf(parts, layout, (metres) => formatLength(metres, plan.units))}</p>
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={!parts.ok}>
-            Cut the bed
+            {texts.cutTheBed}
           </button>
         </p>
       </form>

@@ -4,6 +4,7 @@ import { alignWords } from "../commands/align-words.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { withLoaded } from "../commands/command.ts";
 import { LengthField } from "../form/LengthField.tsx";
+import * as texts from "./words.ts";
 import "./beds.css";
 
 const frames: readonly { readonly value: AlignFrame; readonly label: string }[] = [
@@ -25,13 +26,13 @@ export function LineUpFields() {
   return (
     <div className="fields">
       <ChoiceField
-        label="Line up along"
+        label={texts.lineUpAlong}
         value={frame}
         choices={frames}
         onPick={setFrame}
-        hint="The first stays where it is; by the sheet, the outermost sides count."
+        hint={texts.firstStaysWhereSheet}
       />
-      <p className="button-grid" role="group" aria-label="Line up">
+      <p className="button-grid" role="group" aria-label={texts.lineUp}>
         {alignWords.map(({ side, words }) => (
           <button
             key={side}
@@ -46,22 +47,22 @@ export function LineUpFields() {
         ))}
       </p>
       <LengthField
-        label="Gap"
+        label={texts.gap}
         value={gapM}
-        placeholder="equal"
-        hint="From edge to edge. Left empty, the outermost two stay and the gaps between become equal."
+        placeholder={texts.equal}
+        hint={texts.edgeEdgeLeftEmpty}
         onClear={() => setGap(undefined)}
         onApply={(metres) => {
           setGap(metres);
           return null;
         }}
       />
-      <p className="button-grid" role="group" aria-label="Space">
+      <p className="button-grid" role="group" aria-label={texts.space}>
         <button type="button" onClick={() => spread("across")}>
-          Space across
+          {texts.spaceAcross}
         </button>
         <button type="button" onClick={() => spread("along")}>
-          Space along
+          {texts.spaceAlong}
         </button>
       </p>
       {reason !== null && (

@@ -14,6 +14,7 @@ import { TextField } from "../form/TextField.tsx";
 import { useForm } from "../form/use-form.ts";
 import { commit } from "../state/plan-actions.ts";
 import { useShownLayout } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 import "./beds.css";
 
 const cornerChoices = numberingCorners.map((corner) => ({ value: corner, label: corner }));
@@ -45,11 +46,11 @@ export function NumberBedsDialog({ onClose }: { readonly onClose: () => void }) 
   const changed = renaming.beds.filter(({ from, to }) => from !== to);
   const isRefused = renaming.taken.length > 0 || changed.length === 0;
   return (
-    <Dialog title="Number the beds" onClose={onClose} isWide>
+    <Dialog title={texts.numberTheBeds} onClose={onClose} isWide>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         {chosen.length > 1 && chosen.length < all.length && (
           <ChoiceField
-            label="Which beds"
+            label={texts.whichBeds}
             value={numbering.beds === all || numbering.beds.length === all.length ? "all" : "some"}
             choices={[
               { value: "some", label: `the ${chosen.length} selected` },
@@ -62,7 +63,7 @@ export function NumberBedsDialog({ onClose }: { readonly onClose: () => void }) 
         <RenamingPreview renaming={renaming} changedBeds={changed.length} />
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={isRefused}>
-            Apply the new codes
+            {texts.applyTheNewCodes}
           </button>
         </p>
       </form>
@@ -83,28 +84,28 @@ function NumberingFields({ numbering, onSet }: NumberingFieldsProps) {
   return (
     <>
       <ChoiceField
-        label="First bed"
+        label={texts.firstBed}
         value={numbering.from}
         choices={cornerChoices}
         onPick={(from) => onSet({ from })}
-        hint="As seen along the beds; near is the foot of the sheet where beds are not turned."
+        hint={texts.seenAlongBedsNear}
       />
       <ChoiceField
-        label="Order"
+        label={texts.order}
         value={numbering.isThereAndBack ? "back" : "same"}
         choices={walkChoices}
         onPick={(walk) => onSet({ isThereAndBack: walk === "back" })}
       />
       <ChoiceField
-        label="Codes"
+        label={texts.codes}
         value={numbering.isLetterForRow ? "rows" : "series"}
         choices={letterChoices}
         onPick={(scheme) => onSet({ isLetterForRow: scheme === "rows" })}
       />
       <div className="field-pair">
-        <TextField label="Letters" value={numbering.prefix} onApply={setPrefix} />
+        <TextField label={texts.letters} value={numbering.prefix} onApply={setPrefix} />
         <CountField
-          label="First number"
+          label={texts.firstNumber}
           value={numbering.start}
           onApply={(start) => {
             if (start !== undefined) onSet({ start });
@@ -127,18 +128,15 @@ function RenamingPreview({ renaming, changedBeds }: RenamingPreviewProps) {
     <>
       <p role="status">
         {taken.length > 0
-          ? `${taken.join(", ")} is taken by something that keeps its code: choose other letters or another number.`
+          ? texts.takenSomethingKeepsCode(taken.join(", "))
           : changedBeds === 0
-            ? "All beds have these codes already."
-            : `${changedBeds} of ${beds.length} beds and ${followed} get another code.`}
+            ? texts.allBedsTheseCodes
+            : texts.bedsGetAnotherCode(changedBeds, beds.length, followed)}
       </p>
       {taken.length === 0 && changedBeds > 0 && (
-        <p className="caution-text">
-          ! Stakes, packets and maps already written carry the old codes. Codes of plantings written
-          by hand stay.
-        </p>
+        <p className="caution-text">{texts.stakesPacketsMapsAlready}</p>
       )}
-      <ul className="code-changes" aria-label="Old and new codes">
+      <ul className="code-changes" aria-label={texts.oldAndNewCodes}>
         {[...beds, ...plantings].map(({ id, from, to }) => (
           <li key={id} className={from === to ? "soft" : undefined}>
             <span className="code">{from}</span> → <span className="code">{to}</span>

@@ -8,6 +8,7 @@ import { onFormSubmit } from "../form/use-form.ts";
 import { codeProblem } from "./new-bed.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
 import { selectedObjects } from "../state/selected-objects.ts";
+import * as texts from "./words.ts";
 
 interface RenameObjectDialogProps {
   readonly id: string;
@@ -42,18 +43,18 @@ export function RenameObjectDialog({ id, onClose }: RenameObjectDialogProps) {
     } else commit(changeSurrounding(id, { label: name }, `Rename ${old} to ${name}`));
   };
   return (
-    <Dialog title={`Rename ${old}`} onClose={onClose}>
+    <Dialog title={texts.rename(old)} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(rename)}>
         <TextField
-          label={surrounding ? "Name" : "Code"}
+          label={surrounding ? texts.name : texts.code}
           value={name}
           isWide={surrounding !== undefined}
-          hint={surrounding ? undefined : "What stands on the stake."}
+          hint={surrounding ? undefined : texts.standsStake}
           onApply={apply}
         />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Apply
+            {texts.apply}
           </button>
         </p>
       </form>

@@ -10,6 +10,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { onFormSubmit } from "../form/use-form.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 import "./beds.css";
 
 const shareWords = [
@@ -57,20 +58,24 @@ export function ShareBedDialog({
     windowNow().select(plantings.map((planting) => planting.id));
   };
   return (
-    <Dialog title={`Share bed ${bed.code} among varieties`} onClose={onClose} isWide>
+    <Dialog title={texts.shareBedAmongVarieties(bed.code)} onClose={onClose} isWide>
       <form className="fields" noValidate onSubmit={onFormSubmit(place)}>
         <VarietyTicks plan={plan} chosen={asked.varieties} onTick={tick} />
         <ChoiceField
-          label="Shares"
+          label={texts.shares}
           value={asked.by}
           choices={shareWords}
           onPick={(by) => set({ by })}
         />
-        <LengthField label="Gap between two" value={asked.gapM} onApply={(gapM) => set({ gapM })} />
+        <LengthField
+          label={texts.gapBetweenTwo}
+          value={asked.gapM}
+          onApply={(gapM) => set({ gapM })}
+        />
         <SharePreview plan={plan} shared={shared} />
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={!shared.ok}>
-            Add the plantings
+            {texts.addThePlantings}
           </button>
         </p>
       </form>
@@ -90,10 +95,10 @@ function VarietyTicks({ plan, chosen, onTick }: VarietyTicksProps) {
     layout.plantings
       .filter((planting) => planting.variety === variety)
       .reduce((sum, { plants }) => sum + (plants ?? 0), 0);
-  if (plan.varieties.length === 0) return <p>The seed list is empty: add varieties to it first.</p>;
+  if (plan.varieties.length === 0) return <p>{texts.seedListEmptyAdd}</p>;
   return (
     <fieldset className="tick-list">
-      <legend>Varieties, in the order from the near end</legend>
+      <legend>{texts.varietiesOrderNearEnd}</legend>
       {plan.varieties.map(({ id, name, wantedPlants }) => {
         const place = chosen.indexOf(id);
         return (
@@ -106,10 +111,7 @@ function VarietyTicks({ plan, chosen, onTick }: VarietyTicksProps) {
             <span>
               {name}
               {wantedPlants !== undefined && (
-                <span className="soft">
-                  {" "}
-                  · {placedOf(id)} of {wantedPlants} plants placed
-                </span>
+                <span className="soft">{texts.ofPlantsPlaced(placedOf(id), wantedPlants)}</span>
               )}
               {place >= 0 && <b> · {place + 1}</b>}
             </span>
@@ -127,11 +129,11 @@ function SharePreview({ plan, shared }: { readonly plan: Plan; readonly shared: 
     <table className="preview-table">
       <thead>
         <tr>
-          <th scope="col">Code</th>
-          <th scope="col">Variety</th>
-          <th scope="col">From</th>
-          <th scope="col">To</th>
-          <th scope="col">Plants</th>
+          <th scope="col">{texts.code}</th>
+          <th scope="col">{texts.variety}</th>
+          <th scope="col">{texts.from}</th>
+          <th scope="col">{texts.to}</th>
+          <th scope="col">{texts.plants}</th>
         </tr>
       </thead>
       <tbody>
@@ -145,7 +147,7 @@ function SharePreview({ plan, shared }: { readonly plan: Plan; readonly shared: 
             <td>{formatLength(stretch.toM, plan.units)}</td>
             <td>
               {planting.plants}
-              {(planting.plants ?? 0) < wanted && ` of ${wanted} wanted`}
+              {(planting.plants ?? 0) < wanted && texts.ofWanted(wanted)}
             </td>
           </tr>
         ))}

@@ -13,6 +13,7 @@ import { useFollowed } from "../state/followed-plan.ts";
 import { useHatches } from "../state/use-hatches.ts";
 import { useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
 import { useVisibleLines } from "../form/use-visible-lines.ts";
+import * as texts from "./words.ts";
 
 /** The windows of all that flowers over a time axis. */
 export function BloomChart({ order }: { readonly order: BloomOrder }) {
@@ -28,7 +29,7 @@ export function BloomChart({ order }: { readonly order: BloomOrder }) {
   const lines = useMemo(() => bloomLines(strip, order), [strip, order]);
   const held = useHeld(lines, axis, isPreviewing);
   if (lines.length === 0) {
-    return <p className="region-empty">Nothing that flowers is placed yet.</p>;
+    return <p className="region-empty">{texts.nothingFlowersPlacedYet}</p>;
   }
   return (
     <BloomPlot

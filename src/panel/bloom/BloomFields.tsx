@@ -7,6 +7,7 @@ import { DayField } from "../form/DayField.tsx";
 import { WindowField } from "../form/WindowField.tsx";
 import { choicesOf, floweringWords } from "../state/plan-words.ts";
 import { useShownResult } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 type StartMethod = NonNullable<Planting["start"]>["method"];
 
@@ -35,13 +36,13 @@ export function BloomFields({ planting, onChange }: BloomFieldsProps) {
   return (
     <>
       <ChoiceField
-        label="Start"
+        label={texts.start}
         value={method}
         choices={choicesOf(startWords)}
         onPick={pickMethod}
       />
       <DayField
-        label="On"
+        label={texts.on}
         value={start?.date}
         onApply={(date) => {
           const next = date === undefined ? undefined : { ...start, method, date };
@@ -50,14 +51,14 @@ export function BloomFields({ planting, onChange }: BloomFieldsProps) {
         }}
       />
       <ChoiceField
-        label="Flowering"
+        label={texts.flowering}
         value={planting.flowering}
         choices={choicesOf(floweringWords)}
         onPick={(flowering) => onChange({ flowering }, `Change flowering of ${code}`)}
       />
       {stand?.shedsPollen === true && <BloomOutlook stand={stand} />}
       <WindowField
-        label="Own bloom dates"
+        label={texts.ownBloomDates}
         value={planting.bloom}
         onApply={(bloom) => onChange({ bloom }, `Set bloom of ${code}`)}
       />

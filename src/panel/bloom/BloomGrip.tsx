@@ -2,6 +2,7 @@ import { type KeyboardEvent, memo } from "react";
 import { cancelShift, endShift, nudgeStart } from "./bar-shift.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { useBarDrag } from "./use-bar-drag.ts";
+import * as texts from "./words.ts";
 
 interface BloomGripProps {
   readonly id: string;
@@ -48,12 +49,12 @@ export const BloomGrip = memo(function BloomGrip(props: BloomGripProps) {
         role="slider"
         tabIndex={0}
         className="bloom-grip"
-        aria-label={`Start of ${name}`}
+        aria-label={texts.startOf(name)}
         aria-valuemin={props.earliest}
         aria-valuemax={props.latest}
         aria-valuenow={props.start}
         aria-valuetext={words}
-        title={`${name}, ${startText}: drag to flower on another day`}
+        title={texts.dragFlowerAnotherDay(name, startText)}
         style={{ left, width }}
         {...handlers}
         onKeyDown={pressKey}

@@ -6,6 +6,7 @@ import type { Stand } from "../../core/checks/stand.ts";
 import { shortDate } from "../../core/model/day.ts";
 import { basisWords } from "./bloom-basis.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 const ColdHint = lazy(async () => ({ default: (await import("./ColdHint.tsx")).ColdHint }));
 
@@ -23,22 +24,19 @@ export function BloomOutlook({ stand }: { readonly stand: Stand }) {
   const { likely, outer } = bloom;
   return (
     <>
-      <Fact name="First flower" likely={likely.first} from={outer.first} to={null} />
-      <Fact name="Last flower" likely={likely.last} from={null} to={outer.last} />
-      {sheds && !isSame(sheds.outer, outer) && <Part name="Sheds pollen" window={sheds.outer} />}
+      <Fact name={texts.firstFlower} likely={likely.first} from={outer.first} to={null} />
+      <Fact name={texts.lastFlower} likely={likely.last} from={null} to={outer.last} />
+      {sheds && !isSame(sheds.outer, outer) && (
+        <Part name={texts.shedsPollen} window={sheds.outer} />
+      )}
       {receives && !isSame(receives.outer, outer) && (
-        <Part name="Takes pollen" window={receives.outer} />
+        <Part name={texts.takesPollen} window={receives.outer} />
       )}
       <div className="field">
-        <span className="field-name">Rests on</span>
+        <span className="field-name">{texts.restsOn}</span>
         <span className="field-value">{bloomBasis(bloom)}</span>
       </div>
-      {bloom.isOpenEnded === true && (
-        <p className="field-hint">
-          Flowers on until frost, cutting or the end of the season: type the variety's days of bloom
-          if it ends sooner.
-        </p>
-      )}
+      {bloom.isOpenEnded === true && <p className="field-hint">{texts.flowersUntilFrostCutting}</p>}
       <BasisNote stand={stand} />
       <ColdNote stand={stand} />
     </>
@@ -78,7 +76,7 @@ function Part({ name, window }: { readonly name: string; readonly window: DayWin
     <div className="field">
       <span className="field-name">{name}</span>
       <span className="field-value">
-        {shortDate(window.first)} to {shortDate(window.last)} at most
+        {texts.toAtMost(shortDate(window.first), shortDate(window.last))}
       </span>
     </div>
   );

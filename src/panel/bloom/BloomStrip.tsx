@@ -7,6 +7,7 @@ import { useViewState } from "../state/view-state.ts";
 import { foldBloom } from "./commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { seasonCalendar } from "../season/commands.ts";
+import * as texts from "./words.ts";
 import "./bloom.css";
 
 /** Who flowers when; where conflicting windows lie over each other; what is open on one day. */
@@ -19,11 +20,9 @@ export function BloomStrip() {
       {isOpen && <BloomSplitter />}
       <header className="region-head">
         <h2 id="bloom-heading" tabIndex={-1}>
-          Bloom
+          {texts.bloom}
         </h2>
-        <p className="region-note">
-          hatched: likely; dashed: earliest to latest; striped: in conflict
-        </p>
+        <p className="region-note">{texts.hatchedLikelyDashedEarliest}</p>
         <div className="bloom-actions">
           {isOpen && (
             <>
@@ -34,15 +33,15 @@ export function BloomStrip() {
                 aria-expanded={isTesting}
                 onClick={() => setTesting(!isTesting)}
               >
-                Late spring
+                {texts.lateSpring}
               </button>
             </>
           )}
           <CommandButton of={seasonCalendar} className="quiet">
-            Calendar
+            {texts.calendar}
           </CommandButton>
           <CommandButton of={foldBloom} className="quiet fold" aria-expanded={isOpen}>
-            {isOpen ? "Hide" : "Show"}
+            {isOpen ? texts.hide : texts.show}
           </CommandButton>
         </div>
       </header>
@@ -61,7 +60,7 @@ function OrderChoice({ order, onPick }: OrderChoiceProps) {
   return (
     <select
       className="bloom-order"
-      aria-label="Order of the rows"
+      aria-label={texts.orderOfTheRows}
       value={order}
       onChange={(event) => {
         const picked = bloomOrders.find((entry) => entry === event.target.value);

@@ -3,6 +3,7 @@ import { type BloomRow, nextChange } from "./bloom-rows.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import type { TimeAxis } from "./time-axis.ts";
 import { useReducedMotion } from "../form/use-reduced-motion.ts";
+import * as texts from "./words.ts";
 
 /** Milliseconds a day stays on the sheet while the season runs. */
 const DAY_MS = 120;
@@ -25,13 +26,8 @@ function StepButton({ axis, rows }: DayPlayProps) {
     showDay(next !== null && next <= axis.last ? next : axis.first);
   };
   return (
-    <button
-      type="button"
-      className="link"
-      aria-label="Step to the next day on which something opens or ends"
-      onClick={step}
-    >
-      Step
+    <button type="button" className="link" aria-label={texts.stepNextDaySomething} onClick={step}>
+      {texts.step}
     </button>
   );
 }
@@ -58,10 +54,10 @@ function PlayButton({ axis }: { readonly axis: TimeAxis }) {
     <button
       type="button"
       className="link"
-      aria-label={isPlaying ? "Stop the days" : "Play the days over the sheet"}
+      aria-label={isPlaying ? texts.stopTheDays : texts.playDaysOverSheet}
       onClick={toggle}
     >
-      {isPlaying ? "Stop" : "Play"}
+      {isPlaying ? texts.stop : texts.play}
     </button>
   );
 }

@@ -4,6 +4,7 @@ import { DayPlay } from "./DayPlay.tsx";
 import { type BloomRow, openOn } from "./bloom-rows.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { type TimeAxis, middlePercent } from "./time-axis.ts";
+import * as texts from "./words.ts";
 
 interface DaySliderProps {
   readonly axis: TimeAxis;
@@ -25,18 +26,18 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
           <button
             type="button"
             className="link"
-            aria-label="Clear day"
+            aria-label={texts.clearDay}
             onClick={() => windowNow().showDay(null)}
           >
-            Clear
+            {texts.clear}
           </button>
         )}
       </div>
       <div className="day-track">
         <input
           type="range"
-          aria-label="Day shown on the sheet"
-          aria-valuetext={day === null ? `no day shown; ${words}` : words}
+          aria-label={texts.dayShownSheet}
+          aria-valuetext={day === null ? texts.noDayShown(words) : words}
           className={day === null ? "unset" : undefined}
           min={axis.first}
           max={axis.last}
@@ -46,12 +47,12 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
         />
         {day === null && (
           <span className="day-hint" aria-hidden="true">
-            Pick a day here: the sheet then shows what stands and flowers on it.
+            {texts.pickDayHereSheet}
           </span>
         )}
         {day !== null && (
           <output className="day-flag" style={flagPlace(middlePercent(axis, value))}>
-            {shortDate(value)} · {open} in flower
+            {texts.inFlower(shortDate(value), open)}
           </output>
         )}
       </div>

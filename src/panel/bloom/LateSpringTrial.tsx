@@ -5,6 +5,7 @@ import { springTest, springWords } from "./late-spring.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
+import * as texts from "./words.ts";
 
 const USUAL_SHIFT_DAYS = 7;
 
@@ -22,7 +23,7 @@ export function LateSpringTrial() {
   return (
     <div className="late-spring">
       <CountField
-        label="If bloom shifts by up to (days)"
+        label={texts.ifBloomShiftsUp}
         value={shiftDays}
         onApply={(count) => setShiftDays(count ?? USUAL_SHIFT_DAYS)}
       />
@@ -32,9 +33,9 @@ export function LateSpringTrial() {
           {test.lost.map(({ a, b, slackDays }) => (
             <li key={`${a} ${b}`}>
               <button type="button" className="link" onClick={() => show([a, b])}>
-                {nameOf(a)} and {nameOf(b)}
+                {texts.and(nameOf(a), nameOf(b))}
               </button>
-              : {slackDays === 0 ? "no slack" : `${days(slackDays)} of slack`}
+              : {slackDays === 0 ? texts.noSlack : texts.ofSlack(days(slackDays))}
             </li>
           ))}
         </ul>

@@ -1,4 +1,5 @@
 import { windowNow } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 interface ActionsButtonProps {
   readonly ids: readonly string[];
@@ -14,7 +15,7 @@ export function ActionsButton({ ids, names, isLink = false }: ActionsButtonProps
       type="button"
       className={isLink ? "link" : undefined}
       aria-haspopup="menu"
-      aria-label={`Actions for ${names}`}
+      aria-label={texts.actionsFor(names)}
       onClick={(event) => {
         const { left, bottom } = event.currentTarget.getBoundingClientRect();
         const now = windowNow();
@@ -22,7 +23,7 @@ export function ActionsButton({ ids, names, isLink = false }: ActionsButtonProps
         now.askObjectMenu({ ids, xPx: left, yPx: bottom });
       }}
     >
-      Actions ...
+      {texts.actions}
     </button>
   );
 }

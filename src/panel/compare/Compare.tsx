@@ -12,6 +12,7 @@ import { downloadBytes } from "../form/download.ts";
 import { useKept } from "../state/plan-actions.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { copyLayout } from "../layouts/commands.ts";
+import * as texts from "./words.ts";
 import "./compare.css";
 
 /** One layout to be drawn, and the one whose differences are marked on it. */
@@ -58,7 +59,7 @@ export function Compare({ drawing }: CompareProps) {
     setLeftOut(next);
   };
   return (
-    <section className="compare" aria-label="Layouts compared">
+    <section className="compare" aria-label={texts.layoutsCompared}>
       <CompareBar
         plan={plan}
         from={from}
@@ -70,7 +71,7 @@ export function Compare({ drawing }: CompareProps) {
         onOverlay={setOverlaid}
       />
       {compared.length < 2 ? (
-        <p className="region-empty">Tick a second layout to compare with {from.name}.</p>
+        <p className="region-empty">{texts.tickSecondLayoutCompare(from.name)}</p>
       ) : (
         <>
           {drawing(drawn, isOverlaid)}
@@ -119,7 +120,7 @@ function CompareBar(props: CompareBarProps) {
   return (
     <div className="compare-bar">
       <label>
-        Differences from{" "}
+        {texts.differencesFrom}
         <select value={from.id} onChange={(event) => onFrom(event.target.value)}>
           {plan.layouts.map(({ id, name }) => (
             <option key={id} value={id}>
@@ -129,7 +130,7 @@ function CompareBar(props: CompareBarProps) {
         </select>
       </label>
       <fieldset className="compare-choice">
-        <legend>to</legend>
+        <legend>{texts.to}</legend>
         {plan.layouts
           .filter(({ id }) => id !== from.id)
           .map(({ id, name }) => (
@@ -143,16 +144,16 @@ function CompareBar(props: CompareBarProps) {
             </label>
           ))}
       </fieldset>
-      <div className="view-tabs" role="group" aria-label="How layouts are drawn">
+      <div className="view-tabs" role="group" aria-label={texts.howLayoutsAreDrawn}>
         <button type="button" aria-pressed={!isOverlaid} onClick={() => onOverlay(false)}>
-          Side by side
+          {texts.sideBySide}
         </button>
         <button type="button" aria-pressed={isOverlaid} onClick={() => onOverlay(true)}>
-          Overlaid
+          {texts.overlaid}
         </button>
       </div>
       <button type="button" className="quiet" disabled={compared.length < 2} onClick={save}>
-        Save measures as CSV
+        {texts.saveMeasuresAsCsv}
       </button>
       <ComparePrint compared={compared} isOverlaid={isOverlaid} />
     </div>
@@ -161,13 +162,10 @@ function CompareBar(props: CompareBarProps) {
 
 function OneLayout({ layout }: { readonly layout: Layout }) {
   return (
-    <section className="compare" aria-label="Layouts compared">
+    <section className="compare" aria-label={texts.layoutsCompared}>
       <div className="region-empty">
-        <p>
-          This plan has one layout, {layout.name}. Make a copy, change it on the sheet, and compare
-          the two here.
-        </p>
-        <CommandButton of={copyLayout}>Copy {layout.name}</CommandButton>
+        <p>{texts.planOneLayoutMake(layout.name)}</p>
+        <CommandButton of={copyLayout}>{texts.copy(layout.name)}</CommandButton>
       </div>
     </section>
   );

@@ -1,6 +1,7 @@
 import { layoutDifferences } from "../../core/compare/layout-differences.ts";
 import { changeWords, differenceName } from "../../core/compare/compare-words.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
+import * as texts from "./words.ts";
 
 interface CompareDifferencesProps {
   readonly plan: Plan;
@@ -28,12 +29,12 @@ interface DifferenceListProps {
 function DifferenceList({ plan, from, to }: DifferenceListProps) {
   const differences = layoutDifferences(from, to);
   return (
-    <section aria-label={`Differences of ${to.name} from ${from.name}`}>
+    <section aria-label={texts.differencesOfFrom(to.name, from.name)}>
       <h2>
-        {to.name} <span className="region-note">differs from {from.name}</span>
+        {to.name} <span className="region-note">{texts.differsFrom(from.name)}</span>
       </h2>
       {differences.length === 0 ? (
-        <p>In nothing.</p>
+        <p>{texts.inNothing}</p>
       ) : (
         <ul className="plain-list">
           {differences.map((difference) => (

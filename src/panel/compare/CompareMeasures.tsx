@@ -5,6 +5,7 @@ import { OwnTotalRow, WeightCell } from "./CompareWeights.tsx";
 import { useCompareWeights } from "./compare-weights.ts";
 import { planNow } from "../state/plan-actions.ts";
 import { viewNow } from "../state/view-state.ts";
+import * as texts from "./words.ts";
 
 interface CompareMeasuresProps {
   readonly comparison: Comparison;
@@ -15,13 +16,13 @@ interface CompareMeasuresProps {
 export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
   const { isWeighing, toggle } = useCompareWeights();
   return (
-    <div className="table-scroll" role="region" tabIndex={0} aria-label="Measures">
+    <div className="table-scroll" role="region" tabIndex={0} aria-label={texts.measures}>
       <table className="measures">
-        <caption>Measures; ✓ marks the better one in its row, none where all are equal</caption>
+        <caption>{texts.measuresMarksBetterOne}</caption>
         <thead>
           <tr>
-            <th scope="col">Measure</th>
-            {isWeighing && <th scope="col">Your weight for each</th>}
+            <th scope="col">{texts.measure}</th>
+            {isWeighing && <th scope="col">{texts.yourWeightForEach}</th>}
             {comparison.layouts.map(({ id, name }) => (
               <LayoutHeading key={id} id={id} name={name} />
             ))}
@@ -43,7 +44,7 @@ export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
                   {measure.isBest[index] && (
                     <>
                       <span aria-hidden="true"> ✓</span>
-                      <span className="visually-hidden">, better</span>
+                      <span className="visually-hidden">{texts.better}</span>
                     </>
                   )}
                 </td>
@@ -58,7 +59,7 @@ export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
         )}
       </table>
       <button type="button" className="quiet" aria-pressed={isWeighing} onClick={toggle}>
-        Weigh measures
+        {texts.weighMeasures}
       </button>
     </div>
   );
@@ -72,13 +73,8 @@ function LayoutHeading({ id, name }: { readonly id: string; readonly name: strin
   return (
     <th scope="col">
       {name}{" "}
-      <button
-        type="button"
-        className="link"
-        aria-label={`Show ${name} on the sheet`}
-        onClick={show}
-      >
-        Show
+      <button type="button" className="link" aria-label={texts.showOnTheSheet(name)} onClick={show}>
+        {texts.show}
       </button>
     </th>
   );

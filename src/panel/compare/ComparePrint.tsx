@@ -3,6 +3,7 @@ import { type PaperName, paperNames, usualPaper } from "../../core/page/paper.ts
 import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
 import { useMaking } from "../form/use-making.ts";
 import { makeCompare } from "./make-compare.ts";
+import * as texts from "./words.ts";
 
 interface ComparePrintProps {
   /** The others are held against the first. */
@@ -18,7 +19,7 @@ export function ComparePrint({ compared, isOverlaid }: ComparePrintProps) {
   return (
     <>
       <label>
-        Paper{" "}
+        {texts.paper}
         <select
           value={paper ?? usualPaper(units)}
           onChange={(event) => {
@@ -34,7 +35,7 @@ export function ComparePrint({ compared, isOverlaid }: ComparePrintProps) {
       </label>
       {state.kind === "making" ? (
         <button type="button" className="quiet" onClick={cancel}>
-          Cancel printing
+          {texts.cancelPrinting}
         </button>
       ) : (
         <button
@@ -47,15 +48,15 @@ export function ComparePrint({ compared, isOverlaid }: ComparePrintProps) {
             )
           }
         >
-          Save to print (PDF)
+          {texts.saveToPrintPdf}
         </button>
       )}
       <span role="status">
         {state.kind === "made" && state.made}
-        {state.kind === "failed" && `Nothing was printed: ${state.reason}`}
+        {state.kind === "failed" && texts.nothingWasPrinted(state.reason)}
         {state.kind === "making" && (
           <progress
-            aria-label="Pages made"
+            aria-label={texts.pagesMade}
             max={1}
             value={state.total === 0 ? undefined : state.done / state.total}
           />

@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { Comparison, Measure } from "../../core/compare/compare-layouts.ts";
 import { isWeighable, ownTotals } from "../../core/compare/own-totals.ts";
 import { useCompareWeights } from "./compare-weights.ts";
+import * as texts from "./words.ts";
 
 /** The weight of one measure, to be written in its row. */
 export function WeightCell({
@@ -25,7 +26,7 @@ export function WeightCell({
         type="text"
         inputMode="decimal"
         size={5}
-        aria-label={`Weight of: ${title}`}
+        aria-label={texts.weightOf(title)}
         aria-invalid={weight === null}
         value={text}
         onChange={(event) => change(event.target.value)}
@@ -47,11 +48,11 @@ export function OwnTotalRow({ comparison }: { readonly comparison: Comparison })
   return (
     <tr>
       <th scope="row" colSpan={2}>
-        Your own total: weights times values, less is better
+        {texts.yourOwnTotalWeights}
       </th>
       {comparison.layouts.map(({ id }, index) => (
         <td key={id}>
-          {totals ? String(Math.round((totals[index] ?? 0) * 100) / 100) : "no weights"}
+          {totals ? String(Math.round((totals[index] ?? 0) * 100) / 100) : texts.noWeights}
         </td>
       ))}
     </tr>

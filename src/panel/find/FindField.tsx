@@ -1,6 +1,7 @@
 import { Suspense, lazy, useCallback, useEffect, useRef, useState } from "react";
 import { useCloseOutside } from "../form/popup.ts";
 import { useViewState } from "../state/view-state.ts";
+import * as texts from "./words.ts";
 import "./find.css";
 
 const FindList = lazy(async () => {
@@ -30,13 +31,13 @@ export function FindField() {
         className="find-field"
         type="search"
         role="combobox"
-        aria-label="Find by variety, code, kind or note"
+        aria-label={texts.findVarietyCodeKind}
         aria-expanded={hasQuery}
         aria-controls={hasQuery ? "find-list" : undefined}
         aria-autocomplete="list"
         autoComplete="off"
         spellCheck={false}
-        placeholder="Find"
+        placeholder={texts.find}
         data-draft={query === "" ? "none" : "typed"}
         value={query}
         onFocus={() => setOpen(true)}

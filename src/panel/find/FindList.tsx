@@ -6,6 +6,7 @@ import { stepOf } from "../form/popup.ts";
 import { planNow, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
+import * as texts from "./dialog-words.ts";
 
 interface FindListProps {
   readonly query: string;
@@ -47,12 +48,12 @@ export function FindList({ query, field }: FindListProps) {
   return (
     <div className="find-results">
       <p className="region-note" role="status">
-        {length === 0 ? "Nothing is called that." : countText(at, length)}
+        {length === 0 ? texts.nothingIsCalledThat : countText(at, length)}
       </p>
       <ListBox
         field={field}
         id="find-list"
-        label="Matches"
+        label={texts.matches}
         className="find-list"
         lines={matches.map(lineOf)}
         at={at}
@@ -71,7 +72,7 @@ function lineOf({ layoutId, id, name, about, elsewhere }: Match): ListLine {
     content: (
       <>
         <span className="code">{name}</span> <span className="soft">{about}</span>
-        {elsewhere !== null && <span className="find-where">in {elsewhere}</span>}
+        {elsewhere !== null && <span className="find-where">{texts.inWord(elsewhere)}</span>}
       </>
     ),
   };

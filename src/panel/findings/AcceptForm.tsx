@@ -3,6 +3,7 @@ import { acceptanceOf, earlierReason } from "../../core/checks/acceptance.ts";
 import { acceptFinding } from "../../core/edits/accept-finding.ts";
 import { onFormSubmit } from "../form/use-form.ts";
 import { commit, planNow } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 interface AcceptFormProps {
   readonly findingId: string;
@@ -40,11 +41,7 @@ export function AcceptForm(props: AcceptFormProps) {
   };
   return (
     <form className={props.className} noValidate onSubmit={onFormSubmit(accept)}>
-      {earlier !== null && (
-        <p className="field-hint">
-          Accepted before. It has become worse since, or an older file did not keep how near it was.
-        </p>
-      )}
+      {earlier !== null && <p className="field-hint">{texts.acceptedBeforeBecomeWorse}</p>}
       <ReasonField
         label={props.label}
         reason={reason}
@@ -59,7 +56,7 @@ export function AcceptForm(props: AcceptFormProps) {
         <button type="submit">{props.submitLabel}</button>
         {props.onCancel && (
           <button type="button" className="quiet" onClick={props.onCancel}>
-            Cancel
+            {texts.cancel}
           </button>
         )}
       </p>
@@ -96,7 +93,7 @@ function ReasonField({ label, reason, isMissing, isFocused, onType }: ReasonFiel
       />
       {isMissing && (
         <p className="field-reason" id={`${id}-reason`} role="alert">
-          Type a reason: next year nobody remembers it
+          {texts.typeReasonNextYear}
         </p>
       )}
     </>

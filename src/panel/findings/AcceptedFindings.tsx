@@ -5,6 +5,7 @@ import { withdrawAcceptance } from "../../core/edits/accept-finding.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 interface AcceptedFindingsProps {
   readonly accepted: readonly Finding[];
@@ -17,7 +18,7 @@ export function AcceptedFindings({ accepted, wording }: AcceptedFindingsProps) {
   const layoutId = usePlanStore((state) => state.layoutId);
   return (
     <details className="accepted">
-      <summary>{accepted.length} accepted</summary>
+      <summary>{texts.accepted(accepted.length)}</summary>
       <ul className="plain-list">
         {accepted.map((finding) => {
           const { title } = describeFinding(finding, wording);
@@ -27,14 +28,14 @@ export function AcceptedFindings({ accepted, wording }: AcceptedFindingsProps) {
               <h3>
                 {title} <span className="soft">({severityWord[finding.severity]})</span>
               </h3>
-              <p>Accepted because: {reason}</p>
+              <p>{texts.acceptedBecause(reason ?? "")}</p>
               <button
                 type="button"
                 className="link"
-                aria-label={`Reset: ${title}`}
+                aria-label={texts.reset(title)}
                 onClick={() => commit(withdrawAcceptance(finding.id, layoutId))}
               >
-                Reset
+                {texts.reset2}
               </button>
             </li>
           );

@@ -2,6 +2,7 @@ import { useClearGroundState } from "../../store/window/clear-ground.ts";
 import { useCrossingShadeState } from "../../store/window/crossing-shade.ts";
 import { clearGround } from "./commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
+import * as texts from "./words.ts";
 
 /** What the dotted ground and the shade on the sheet mean, or that there is none. */
 export function ClearGroundLine() {
@@ -25,9 +26,9 @@ export function ClearGroundButton() {
       className="tool"
       tabIndex={-1}
       aria-pressed={isAsked}
-      title="Where the selected planting could lie without a conflict"
+      title={texts.whereSelectedPlantingCould}
     >
-      Clear ground
+      {texts.clearGround}
     </CommandButton>
   );
 }

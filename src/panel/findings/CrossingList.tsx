@@ -3,6 +3,7 @@ import type { Standing } from "../../core/checks/isolation-pair.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import { YearsButton, mayTryYears } from "./YearsButton.tsx";
 import { windowNow } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 const standingSign: Readonly<Record<Standing, string>> = {
   distance: "✓",
@@ -19,9 +20,9 @@ export function CrossingList({ id }: { readonly id: string }) {
   const touching = pairs.filter((pair) => pair.seedParent === id || pair.pollenSource === id);
   return (
     <>
-      <h4>What may cross with it</h4>
+      <h4>{texts.mayCross}</h4>
       {touching.length === 0 ? (
-        <p className="soft">Nothing nearer than its distance.</p>
+        <p className="soft">{texts.nothingNearerThanDistance}</p>
       ) : (
         <ul className="plain-list crossing-list">
           {touching.map((pair) => {
@@ -33,7 +34,7 @@ export function CrossingList({ id }: { readonly id: string }) {
                   {standingSign[pair.standing]}
                 </span>
                 <div>
-                  {isParent ? "Pollen of " : "Its pollen on "}
+                  {isParent ? texts.pollenOf : texts.itsPollenOn}
                   <button
                     type="button"
                     className="link"

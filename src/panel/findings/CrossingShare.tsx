@@ -16,6 +16,7 @@ import { crossingShade } from "./commands.ts";
 import { CountField } from "../form/NumberField.tsx";
 import { useShownPlan, useShownResult, useWording } from "../state/use-shown-plan.ts";
 import { EstimateLines } from "./EstimateLines.tsx";
+import * as texts from "./dialog-words.ts";
 
 /** Sources listed: those that matter come first. */
 const MOST_SOURCES = 8;
@@ -38,7 +39,7 @@ export function CrossingShare({ planting }: { readonly planting: Planting }) {
     );
   }, [result, wording, book, planting.id]);
   if (told === null) {
-    return <p className="soft">Nothing in this plan that could cross with it sheds pollen.</p>;
+    return <p className="soft">{texts.nothingPlanCouldCross}</p>;
   }
   const { words, sources } = told;
   return (
@@ -47,14 +48,14 @@ export function CrossingShare({ planting }: { readonly planting: Planting }) {
       <ShadeButton />
       {sources.length > 1 && (
         <>
-          <h5>Source by source</h5>
+          <h5>{texts.sourceBySource}</h5>
           <ul className="plain-list">
             {sources.slice(0, MOST_SOURCES).map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
           {sources.length > MOST_SOURCES && (
-            <p className="soft">And {sources.length - MOST_SOURCES} that send less.</p>
+            <p className="soft">{texts.andThatSendLess(sources.length - MOST_SOURCES)}</p>
           )}
         </>
       )}
@@ -68,7 +69,7 @@ function ShadeButton() {
   const isAsked = useCrossingShadeState((state) => state.isAsked);
   return (
     <CommandButton of={crossingShade} className="quiet" aria-pressed={isAsked}>
-      Shade the sheet
+      {texts.shadeTheSheet}
     </CommandButton>
   );
 }
@@ -90,16 +91,16 @@ function WhatItMeans({
   const among = grown ?? plants ?? PLANTS_UNSAID;
   return (
     <>
-      <h5>What it means</h5>
+      <h5>{texts.whatItMeans}</h5>
       <div className="fields">
-        <CountField label="Plants grown next year" value={among} onApply={setGrown} />
+        <CountField label={texts.plantsGrownNextYear} value={among} onApply={setGrown} />
         <CountField
-          label="Seasons at this share"
+          label={texts.seasonsAtThisShare}
           value={seasons}
           onApply={(count) => setSeasons((asked.seasons = Math.min(100, count ?? 5)))}
         />
         <CountField
-          label="Crossed plants rogued, of 100"
+          label={texts.crossedPlantsRoguedOf}
           value={rogued}
           onApply={(count) => setRogued((asked.rogued = Math.min(100, count ?? 0)))}
         />

@@ -1,5 +1,6 @@
 import { Suspense, lazy, useState } from "react";
 import type { Planting } from "../../core/model/plan.ts";
+import * as texts from "./dialog-words.ts";
 
 // Worked out only for what is opened, and fetched then.
 const CrossingShare = lazy(async () => {
@@ -15,9 +16,9 @@ export function CrossingShareFold({ planting }: { readonly planting: Planting })
       className="crossing-share"
       onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
     >
-      <summary>How much would cross</summary>
+      <summary>{texts.howMuchWouldCross}</summary>
       {isOpen && (
-        <Suspense fallback={<p role="status">Estimating ...</p>}>
+        <Suspense fallback={<p role="status">{texts.estimating}</p>}>
           <CrossingShare planting={planting} />
         </Suspense>
       )}

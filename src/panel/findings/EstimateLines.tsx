@@ -6,6 +6,7 @@ import {
   rarityRange,
 } from "../../core/crossing-share/share-words.ts";
 import type { Shares } from "../../core/crossing-share/distance-bins.ts";
+import * as texts from "./dialog-words.ts";
 import "./crossing-share.css";
 
 interface EstimateLinesProps {
@@ -40,7 +41,7 @@ function ShareBar({ shares }: { readonly shares: Shares }) {
   const [from, to] = shares.map((share) => WIDTH * placeOnBar(share));
   const left = Math.min(from ?? 0, WIDTH - 1);
   return (
-    <div className="share-bar" role="img" aria-label={`Of all seeds, ${rarityRange(shares)}`}>
+    <div className="share-bar" role="img" aria-label={texts.ofAllSeeds(rarityRange(shares))}>
       <svg viewBox={`0 0 ${WIDTH} 6`} preserveAspectRatio="none" aria-hidden="true">
         <line className="share-axis" x1="0" x2={WIDTH} y1="3" y2="3" />
         {barMarks().map(({ share }) => {

@@ -7,6 +7,7 @@ import { planNow, windowNow } from "../state/plan-actions.ts";
 import { useShownResult } from "../state/use-shown-plan.ts";
 import { figuresDialog } from "../figures/commands.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
+import * as texts from "./dialog-words.ts";
 
 // Tries many dates: only when they are asked for.
 const StaggerOffers = lazy(async () => {
@@ -41,11 +42,11 @@ export function FindingBody({ id, title, text }: FindingBodyProps) {
     <div className="finding-body">
       <p>{text}</p>
       <p className="finding-actions">
-        <LinkButton name="Show" title={title} onPress={() => show(finding.subjects)} />
+        <LinkButton name={texts.show} title={title} onPress={() => show(finding.subjects)} />
         {figuresOf !== null && <FiguresLink standId={figuresOf} title={title} />}
         {check.hasWaysOut === true && !isGrown && (
           <LinkButton
-            name="Sowing dates"
+            name={texts.sowingDates}
             title={title}
             isUnfolded={isDating}
             onPress={() => setDating(!isDating)}
@@ -53,14 +54,14 @@ export function FindingBody({ id, title, text }: FindingBodyProps) {
         )}
         {hasYears && <YearsButton subjects={subjects} about={title} />}
         <LinkButton
-          name="Accept"
+          name={texts.accept}
           title={title}
           isUnfolded={isAccepting}
           onPress={() => setAccepting(!isAccepting)}
         />
       </p>
       {isDating && (
-        <Suspense fallback={<p role="status">Looking for dates ...</p>}>
+        <Suspense fallback={<p role="status">{texts.lookingForDates}</p>}>
           <StaggerOffers subjects={subjects} />
         </Suspense>
       )}
@@ -68,8 +69,8 @@ export function FindingBody({ id, title, text }: FindingBodyProps) {
         <AcceptForm
           findingId={id}
           className="accept-form"
-          label="Why this is acceptable"
-          submitLabel="Accept"
+          label={texts.whyThisIsAcceptable}
+          submitLabel={texts.accept}
           isFocused
           onCancel={() => setAccepting(false)}
         />
@@ -116,5 +117,5 @@ function FiguresLink({ standId, title }: { readonly standId: string; readonly ti
     const varietyId = stand.variety?.id ?? null;
     figuresDialog.open({ kindId: stand.kind.id, varietyId });
   };
-  return <LinkButton name="Figures" title={title} onPress={open} />;
+  return <LinkButton name={texts.figures} title={title} onPress={open} />;
 }

@@ -6,6 +6,7 @@ import { useShownResult } from "../state/use-shown-plan.ts";
 import { countWord } from "../../core/words/deed-words.ts";
 import { countsOf } from "./findings-words.ts";
 import { useFindingsState } from "./findings-state.ts";
+import * as texts from "./words.ts";
 
 const SEVERITIES: readonly Severity[] = ["conflict", "caution", "unknown"];
 
@@ -16,8 +17,10 @@ const FILTERED_FROM = 8;
 export function FindingCounts() {
   const total = usePlanStore(({ result }) => result.findings.length);
   return (
-    <div className="region-note finding-counts" role="group" aria-label="Findings counted">
-      {total === 0 ? "none" : SEVERITIES.map((each) => <CountButton key={each} severity={each} />)}
+    <div className="region-note finding-counts" role="group" aria-label={texts.findingsCounted}>
+      {total === 0
+        ? texts.none
+        : SEVERITIES.map((each) => <CountButton key={each} severity={each} />)}
     </div>
   );
 }
@@ -31,7 +34,7 @@ function CountButton({ severity }: { readonly severity: Severity }) {
       type="button"
       className={`finding-count ${severity}`}
       aria-pressed={isShown}
-      title={isShown ? "In the list; press to leave them out" : "Left out of the list"}
+      title={isShown ? texts.listPressLeaveThem : texts.leftOutList}
       onClick={() => useFindingsState.getState().toggleSeverity(severity)}
     >
       <span className="sign" aria-hidden="true">
@@ -54,18 +57,18 @@ export function FindingFilters() {
   return (
     <div className="finding-filters">
       <select
-        aria-label="Kind of finding"
+        aria-label={texts.kindOfFinding}
         value={check ?? ""}
         onChange={({ target }) => showCheck(target.value === "" ? null : target.value)}
       >
-        <option value="">All kinds of findings</option>
+        <option value="">{texts.allKindsOfFindings}</option>
         {[...titles].map(([name, title]) => (
           <option key={name} value={name}>
             {title}
           </option>
         ))}
         {check !== null && ![...titles.keys()].some((name) => name === check) && (
-          <option value={check}>None left</option>
+          <option value={check}>{texts.noneLeft}</option>
         )}
       </select>
       <label className="check-field">
@@ -74,7 +77,7 @@ export function FindingFilters() {
           checked={isSelectionOnly}
           onChange={({ target }) => setSelectionOnly(target.checked)}
         />
-        Selected only
+        {texts.selectedOnly}
       </label>
     </div>
   );

@@ -3,6 +3,7 @@ import type { Severity } from "../../core/checks/finding.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { WaysOutButton } from "./FindingLine.tsx";
 import { useFindingsState } from "./findings-state.ts";
+import * as texts from "./words.ts";
 
 interface FindingGroupLineProps {
   readonly id: string;
@@ -49,10 +50,10 @@ export const FindingGroupLine = memo(function FindingGroupLine(props: FindingGro
             type="button"
             className="link"
             data-stop
-            aria-label={`Select all: ${title}`}
+            aria-label={texts.selectAll(title)}
             onClick={() => selectAll(props.subjects.split(" "))}
           >
-            Select all
+            {texts.selectAll2}
           </button>
         )}
       </div>

@@ -3,6 +3,7 @@ import type { Severity } from "../../core/checks/finding.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { NEW_MARK, waysOutOf } from "./findings-words.ts";
 import { useFindingsState } from "./findings-state.ts";
+import * as said from "./words.ts";
 
 // Only for the one that is opened.
 const FindingBody = lazy(async () => ({
@@ -63,7 +64,7 @@ export const FindingLine = memo(function FindingLine(props: FindingLineProps) {
         {props.hasWaysOut && <WaysOutButton id={id} title={title} />}
       </div>
       {isOpen && (
-        <Suspense fallback={<p role="status">Loading ...</p>}>
+        <Suspense fallback={<p role="status">{said.loading}</p>}>
           <FindingBody id={id} title={title} text={props.text} />
         </Suspense>
       )}
@@ -91,7 +92,7 @@ export function WaysOutButton({ id, title }: WaysOutButtonProps) {
       aria-label={waysOutOf(title)}
       onClick={ask}
     >
-      Ways out
+      {said.waysOut}
     </button>
   );
 }

@@ -15,6 +15,7 @@ import { useFindingNews } from "./finding-news.ts";
 import type { FindingGroup, FindingRow } from "./finding-rows.ts";
 import { useFindingsState } from "./findings-state.ts";
 import { groupTitle } from "./findings-words.ts";
+import * as texts from "./words.ts";
 
 /** Looked for only when asked: the arranger is not part of the first load. */
 const WaysOut = lazy(async () => ({ default: (await import("./WaysOut.tsx")).WaysOut }));
@@ -48,7 +49,7 @@ export function FindingLines({ rows, wording }: FindingLinesProps) {
   useFocusAfterSolved(lines, at, roving.ref);
   const waysOut = waysOutFor !== null && (
     <li key={`ways-out ${waysOutFor}`} className="ways-out-row">
-      <Suspense fallback={<p role="status">Looking for ways out ...</p>}>
+      <Suspense fallback={<p role="status">{texts.lookingForWaysOut}</p>}>
         {isGrown ? (
           <FieldWaysOut findingId={waysOutFor} onClose={close} onDone={leaveSolved} />
         ) : (

@@ -10,11 +10,12 @@ import { filtered, findingRows, isFiltering } from "./finding-rows.ts";
 import { useFindingsState } from "./findings-state.ts";
 import { newsWords, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 import "./findings.css";
 
 /** In the place of a part that cannot be fetched: the findings themselves stay in sight. */
 function NotLoaded() {
-  return <p className="soft">A part of the findings could not be loaded. Is the network there?</p>;
+  return <p className="soft">{texts.partFindingsCouldNot}</p>;
 }
 const notLoaded = { default: NotLoaded };
 
@@ -42,7 +43,7 @@ export function Findings() {
     <section className="region findings" aria-labelledby="findings-heading">
       <header className="region-head">
         <h2 id="findings-heading" tabIndex={-1}>
-          Findings
+          {texts.findings}
         </h2>
         <FindingCounts />
       </header>
@@ -83,9 +84,9 @@ function LastChange() {
       <summary>{words}</summary>
       <ul className="plain-list">
         {clearedTitles.map((title) => (
-          <li key={title}>Cleared: {title}</li>
+          <li key={title}>{texts.cleared(title)}</li>
         ))}
-        {cleared > clearedTitles.length && <li>And {cleared - clearedTitles.length} more.</li>}
+        {cleared > clearedTitles.length && <li>{texts.andMore(cleared - clearedTitles.length)}</li>}
       </ul>
     </details>
   );
@@ -107,18 +108,18 @@ const FindingList = memo(function FindingList() {
       <FindingLines rows={shown} wording={wording} />
       {shown.length < rows.length && (
         <button type="button" className="quiet" onClick={() => setAllShown(true)}>
-          Show {rows.length - shown.length} more
+          {texts.showMore(rows.length - shown.length)}
         </button>
       )}
       {hidden > 0 && isFiltering(filter) && (
         <p className="soft">
-          {hidden} left out.{" "}
+          {texts.leftOut(hidden)}
           <button
             type="button"
             className="link"
             onClick={() => useFindingsState.getState().showAll()}
           >
-            Show all
+            {texts.showAll}
           </button>
         </p>
       )}
@@ -151,9 +152,7 @@ function Resting({ result: { pairs, stands } }: { readonly result: CheckResult }
   const isClear = stands.length > 0 && !pairs.some((pair) => pair.standing === "unknown");
   return (
     <div className={isClear ? "resting" : "resting undecided"}>
-      {stands.length > 0 && (
-        <p>{isClear ? "No conflict." : "No conflict found, but not all is known."}</p>
-      )}
+      {stands.length > 0 && <p>{isClear ? texts.noConflict : texts.noConflictFoundBut}</p>}
       {sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}

@@ -3,6 +3,7 @@ import { pairsOverYears } from "../../core/crossing-share/seasons-tried.ts";
 import { seasonsWords, yearsTitle } from "../../core/crossing-share/seasons-words.ts";
 import { wordingOf } from "../../core/checks/checked-layout.ts";
 import { useKept } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 interface SeasonsTriedProps {
   /** Ids of two stands, with a space between. */
@@ -31,10 +32,7 @@ export function SeasonsTried({ subjects }: SeasonsTriedProps) {
   return (
     <div className="stagger" role="status">
       {lines.length === 0 ? (
-        <p>
-          The years of the record tell nothing more: the two are open together for too long, or
-          fewer than two years are whole.
-        </p>
+        <p>{texts.yearsRecordTellNothing}</p>
       ) : (
         <>
           <p className="soft">{yearsTitle(kept.plan.site.climate)}.</p>

@@ -3,6 +3,7 @@ import { type StaggerOffer, staggerOffers } from "../../core/remedies/stagger.ts
 import type { Planting } from "../../core/model/plan.ts";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { inOrderOfUse, noOfferWords, offerNotes, offerTitle, offersNote } from "./stagger-words.ts";
+import * as texts from "./dialog-words.ts";
 
 interface StaggerOffersProps {
   /** Ids of the two stands in conflict, with a space between. */
@@ -60,8 +61,8 @@ function Offer({ offer, planting }: OfferProps) {
         <strong>{title}</strong>
       </p>
       <p>{offerNotes(offer).join(" ")}</p>
-      <button type="button" aria-label={`Apply: ${title}`} onClick={apply}>
-        Apply
+      <button type="button" aria-label={texts.apply(title)} onClick={apply}>
+        {texts.apply2}
       </button>
     </li>
   );

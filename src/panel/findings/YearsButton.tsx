@@ -1,5 +1,6 @@
 import { Suspense, lazy, useState } from "react";
 import type { Stand } from "../../core/checks/stand.ts";
+import * as texts from "./dialog-words.ts";
 
 // Counts heat on every day of many years: only when it is asked for.
 const SeasonsTried = lazy(async () => {
@@ -34,13 +35,13 @@ export function YearsButton({ subjects, about }: YearsButtonProps) {
         type="button"
         className="link"
         aria-expanded={isOpen}
-        aria-label={`Years tried: ${about}`}
+        aria-label={texts.yearsTried(about)}
         onClick={() => setOpen(!isOpen)}
       >
-        Years tried
+        {texts.yearsTried2}
       </button>
       {isOpen && (
-        <Suspense fallback={<span role="status">Trying the years ...</span>}>
+        <Suspense fallback={<span role="status">{texts.tryingTheYears}</span>}>
           <SeasonsTried subjects={subjects} />
         </Suspense>
       )}

@@ -12,6 +12,7 @@ import {
 } from "./adjustment-choices.ts";
 import { fieldAreaText, readFieldArea } from "../form/field-area.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./dialog-words.ts";
 import "./particulars.css";
 
 interface AdjustmentFieldsProps {
@@ -40,10 +41,10 @@ export function AdjustmentFields({
     onChange(withAdjustment(stated, id, entry), `Change what holds for ${planting.code}`);
   return (
     <fieldset className="field-group adjustments">
-      <legend>Regulations let the distance change</legend>
+      <legend>{texts.regulationsLetDistanceChange}</legend>
       <p className="field-hint">
-        Tick only what holds of every pollen source near it. It is kept with the planting.
-        {isTyped && " A distance is typed here, so nothing below changes it."}
+        {texts.tickOnlyHoldsEvery}
+        {isTyped && texts.distanceTypedHereNothing}
       </p>
       {choices.map((choice) => (
         <AdjustmentField
@@ -54,9 +55,9 @@ export function AdjustmentFields({
       ))}
       {strays.map(({ id }) => (
         <p key={id} className="field-hint">
-          {id} is recorded here but not offered to this kind, so it changes nothing.{" "}
+          {texts.recordedHereButNot(id)}
           <button type="button" className="link" onClick={() => set(id, null)}>
-            Delete
+            {texts.deleteWord}
           </button>
         </p>
       ))}
@@ -94,16 +95,16 @@ function AdjustmentField({ choice, onSet }: AdjustmentFieldProps) {
       </p>
       {stated && asks.includes("borderRows") && (
         <CountField
-          label="Border rows"
+          label={texts.borderRows}
           value={stated.borderRows}
           onApply={(borderRows) => onSet(patched(stated, { borderRows }))}
         />
       )}
       {stated && asks.includes("fieldHa") && (
         <TextField
-          label="Size of the field"
+          label={texts.sizeOfTheField}
           value={stated.fieldHa === undefined ? "" : fieldAreaText(stated.fieldHa, units)}
-          placeholder="small"
+          placeholder={texts.small}
           onApply={(text) => {
             if (text.trim() === "") {
               onSet(patched(stated, { fieldHa: undefined }));

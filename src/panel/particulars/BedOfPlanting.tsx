@@ -9,6 +9,7 @@ import { ChoiceField } from "../form/ChoiceField.tsx";
 import { StretchFields } from "./StretchFields.tsx";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 /** The bed a planting stands in, to be changed, and where along it the planting lies. */
 export function BedOfPlanting({ planting }: { readonly planting: Planting }) {
@@ -51,7 +52,7 @@ export function BedOfPlanting({ planting }: { readonly planting: Planting }) {
   return (
     <>
       <ChoiceField
-        label="Bed"
+        label={texts.bed}
         value={present?.id ?? ""}
         choices={present ? choices : [{ value: "", label: "in no bed" }, ...choices]}
         onPick={(id) => {

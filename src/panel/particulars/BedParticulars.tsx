@@ -8,6 +8,7 @@ import { useShownLayout, useWording } from "../state/use-shown-plan.ts";
 import { commit, windowNow } from "../state/plan-actions.ts";
 import { cutBed, numberBeds, shareBed } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
+import * as texts from "./dialog-words.ts";
 
 const GroundYears = lazy(async () => ({
   default: (await import("../earlier-crops/GroundYears.tsx")).GroundYears,
@@ -30,27 +31,28 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
   return (
     <div className="fields">
       <h3>
-        Bed <span className="code">{bed.code}</span>
+        {texts.bed2}
+        <span className="code">{bed.code}</span>
       </h3>
-      <TextField label="Code" value={bed.code} onApply={rename} />
+      <TextField label={texts.code} value={bed.code} onApply={rename} />
       {layout.beds.length > 1 && (
         <p className="field-hint">
           <CommandButton of={numberBeds} className="link">
-            Number all the beds
-          </CommandButton>{" "}
-          in walking order.
+            {texts.numberAllTheBeds}
+          </CommandButton>
+          {texts.inWalkingOrder}
         </p>
       )}
-      <OutlineFields id={bed.id} name={`bed ${bed.code}`} outline={bed.outline} />
-      <NoteField label="Note" value={bed.note ?? ""} onApply={setNote} />
+      <OutlineFields id={bed.id} name={texts.bedCode(bed.code)} outline={bed.outline} />
+      <NoteField label={texts.note} value={bed.note ?? ""} onApply={setNote} />
       <PlantingsInside bed={bed} />
       <Suspense fallback={null}>
         <GroundYears bed={bed} />
       </Suspense>
       {bed.outline.shape === "rectangle" && (
         <div className="offers">
-          <CommandButton of={shareBed}>Share among varieties</CommandButton>
-          <CommandButton of={cutBed}>Cut in two</CommandButton>
+          <CommandButton of={shareBed}>{texts.shareAmongVarieties}</CommandButton>
+          <CommandButton of={cutBed}>{texts.cutInTwo}</CommandButton>
         </div>
       )}
     </div>
@@ -63,9 +65,9 @@ function PlantingsInside({ bed }: { readonly bed: Bed }) {
   const inside = layout.plantings.filter((planting) => planting.bed === bed.id);
   return (
     <>
-      <h4>Plantings in it</h4>
+      <h4>{texts.plantingsInIt}</h4>
       {inside.length === 0 ? (
-        <p className="soft">none</p>
+        <p className="soft">{texts.none}</p>
       ) : (
         <ul className="plain-list">
           {inside.map((planting) => (

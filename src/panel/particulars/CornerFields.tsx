@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { PolygonShape } from "../../core/model/plan.ts";
 import { LengthField } from "../form/LengthField.tsx";
 import { type CornerEdit, addCornerAfter, moveCorner, removeCorner } from "./corner-edits.ts";
+import * as texts from "./dialog-words.ts";
 import "./particulars.css";
 
 interface CornerFieldsProps {
@@ -20,7 +21,7 @@ export function CornerFields({ outline, onApply }: CornerFieldsProps) {
   };
   return (
     <details className="corners">
-      <summary>{outline.corners.length} corners</summary>
+      <summary>{texts.corners(outline.corners.length)}</summary>
       {reason !== null && (
         <p className="field-reason" role="alert">
           {reason}
@@ -30,13 +31,13 @@ export function CornerFields({ outline, onApply }: CornerFieldsProps) {
         {outline.corners.map(([x, y], index) => (
           <li key={index} className="corner-row">
             <LengthField
-              label={`Corner ${index + 1}, right`}
+              label={texts.cornerRight(index + 1)}
               value={x}
               isCoordinate
               onApply={(value) => applied(moveCorner(outline, index, value, y))}
             />
             <LengthField
-              label={`Corner ${index + 1}, up`}
+              label={texts.cornerUp(index + 1)}
               value={y}
               isCoordinate
               onApply={(value) => applied(moveCorner(outline, index, x, value))}
@@ -45,18 +46,18 @@ export function CornerFields({ outline, onApply }: CornerFieldsProps) {
               <button
                 type="button"
                 className="link"
-                aria-label={`Add a corner after corner ${index + 1}`}
+                aria-label={texts.addCornerAfterCorner(index + 1)}
                 onClick={() => onApply(addCornerAfter(outline, index))}
               >
-                Add after
+                {texts.addAfter}
               </button>
               <button
                 type="button"
                 className="link"
-                aria-label={`Delete corner ${index + 1}`}
+                aria-label={texts.deleteCorner(index + 1)}
                 onClick={() => setReason(applied(removeCorner(outline, index)))}
               >
-                Delete
+                {texts.deleteWord}
               </button>
             </div>
           </li>

@@ -15,6 +15,7 @@ import {
   underGlassProblem,
   underGlassReason,
 } from "./ground-days-words.ts";
+import * as texts from "./dialog-words.ts";
 
 interface GroundDaysProps {
   readonly planting: Planting;
@@ -28,10 +29,10 @@ export function GroundDays({ planting, onChange }: GroundDaysProps) {
   const isCleared = stand?.whyNoBloom === "cleared";
   return (
     <>
-      <h4>On the ground</h4>
+      <h4>{texts.onTheGround}</h4>
       {stand && isSown(planting, stand.kind) && <Raising planting={planting} onChange={onChange} />}
       <DayField
-        label="Cleared on"
+        label={texts.clearedOn}
         value={end}
         hint={end === undefined ? END_HINT : `${shortDate(end)}. ${END_HINT}`}
         onApply={(day) => {
@@ -59,7 +60,7 @@ function Raising({ planting, onChange }: GroundDaysProps) {
     <>
       {start && (
         <DayField
-          label="Sown under glass"
+          label={texts.sownUnderGlass}
           value={start.sownUnderGlass}
           onApply={(day) => {
             const problem = underGlassProblem(day, start.date);

@@ -6,6 +6,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { type Choice, choicesOf, coverWords, levelWords } from "../state/plan-words.ts";
 import { requirementWords } from "../state/requirement-words.ts";
 import { useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
+import * as texts from "./dialog-words.ts";
 
 interface IsolationFieldsProps {
   readonly planting: Planting;
@@ -27,13 +28,13 @@ export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
   return (
     <>
       <ChoiceField
-        label="Cover"
+        label={texts.cover}
         value={planting.cover}
         choices={choicesOf(coverWords)}
         onPick={(cover) => onChange({ cover }, `Change cover of ${code}`)}
       />
       <ChoiceField
-        label="Purity level"
+        label={texts.purityLevel}
         value={planting.level ?? "plan"}
         choices={levelChoices(plan.level)}
         onPick={(level) =>
@@ -41,15 +42,15 @@ export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
         }
       />
       <LengthField
-        label="Own distance"
+        label={texts.ownDistance}
         value={planting.isolationM}
-        placeholder="as published"
+        placeholder={texts.asPublished}
         onApply={(metres) => {
           setDistance(metres);
           return null;
         }}
         onClear={() => setDistance(undefined)}
-        hint={stand && `Needs ${requirementWords(stand.requirement, plan.units)}`}
+        hint={stand && texts.needs(requirementWords(stand.requirement, plan.units))}
       />
       {stand && (
         <AdjustmentFields
@@ -61,7 +62,7 @@ export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
         />
       )}
       <CheckField
-        label="Keep apart from other lots of this variety"
+        label={texts.keepApartOtherLots}
         isOn={planting.keepApart === true}
         onSet={(isOn) => onChange({ keepApart: isOn ? true : undefined }, `Keep ${code} apart`)}
       />

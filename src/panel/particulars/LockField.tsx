@@ -2,6 +2,7 @@ import { setLocked } from "../../core/edits/lock.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
 import { commit, planNow } from "../state/plan-actions.ts";
 import type { SelectedObjects } from "../state/selected-objects.ts";
+import * as texts from "./dialog-words.ts";
 
 interface LockFieldProps {
   readonly selected: SelectedObjects;
@@ -20,7 +21,7 @@ export function LockField({ selected, names }: LockFieldProps) {
   };
   return (
     <CheckField
-      label={`Locked: is not moved, resized or deleted${part}`}
+      label={texts.lockedNotMovedResized(part)}
       isOn={locked === items.length}
       onSet={set}
     />

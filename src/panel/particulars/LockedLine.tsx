@@ -3,6 +3,7 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { unlockAll } from "../commands/edit-commands.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 /** How much is locked, and the way to free it all; nothing when nothing is. */
 export function LockedLine() {
@@ -12,9 +13,9 @@ export function LockedLine() {
   if (count === 0) return null;
   return (
     <p className="locked-line soft">
-      {count === 1 ? "1 object is locked." : `${count} objects are locked.`}{" "}
+      {count === 1 ? texts.objectIsLocked : texts.objectsAreLocked(count)}{" "}
       <CommandButton of={unlockAll} className="link">
-        Unlock all
+        {texts.unlockAll}
       </CommandButton>
     </p>
   );

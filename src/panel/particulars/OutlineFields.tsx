@@ -14,6 +14,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { PlaceFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 interface OutlineFieldsProps {
   readonly id: string;
@@ -53,9 +54,9 @@ export function OutlineFields(props: OutlineFieldsProps) {
               );
             }}
           >
-            Make it an outline
-          </button>{" "}
-          whose corners can be moved one by one.
+            {texts.makeItAnOutline}
+          </button>
+          {texts.whoseCornersCanMoved}
         </p>
       )}
       {circle && <RoundFields id={id} name={name} circle={circle} />}
@@ -80,7 +81,7 @@ function RoundFields({ id, name, circle }: RoundFieldsProps) {
   const layoutId = useShownLayout().id;
   return (
     <LengthField
-      label="Diameter"
+      label={texts.diameter}
       value={circle.diameterM}
       isSize
       onApply={(diameterM) => {
@@ -124,9 +125,12 @@ function AreaLine({ outline }: { readonly outline: Shape }) {
   const made = outlineOf(outline);
   return (
     <div className="field">
-      <span className="field-name">Ground</span>
+      <span className="field-name">{texts.ground}</span>
       <span className="field-value">
-        {formatArea(outlineArea(made), unit)}, {formatLength(outlinePerimeter(made), unit)} around
+        {texts.around(
+          formatArea(outlineArea(made), unit),
+          formatLength(outlinePerimeter(made), unit),
+        )}
       </span>
     </div>
   );

@@ -5,6 +5,7 @@ import { countedObjects, selectedObjects } from "../state/selected-objects.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { newBed, newGround } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
+import * as texts from "./words.ts";
 
 const loadFields = () => import("./SelectedParticulars.tsx");
 
@@ -38,14 +39,16 @@ export function Particulars() {
     <section className="region particulars" aria-labelledby="particulars-heading">
       <header className="region-head">
         <h2 id="particulars-heading" tabIndex={-1}>
-          Particulars
+          {texts.particulars}
         </h2>
-        <p className="region-note">{total === 0 ? "nothing selected" : countedObjects(selected)}</p>
+        <p className="region-note">
+          {total === 0 ? texts.nothingSelected : countedObjects(selected)}
+        </p>
       </header>
       {total === 0 ? (
         <NothingSelected />
       ) : (
-        <Suspense fallback={<p role="status">Loading the fields ...</p>}>
+        <Suspense fallback={<p role="status">{texts.loadingTheFields}</p>}>
           <SelectedParticulars selected={selected} />
         </Suspense>
       )}
@@ -57,10 +60,10 @@ export function Particulars() {
 function NothingSelected() {
   return (
     <div className="region-empty">
-      <p>Select a bed, a planting or a neighbour on the sheet, in the tables or in a list.</p>
+      <p>{texts.selectBedPlantingNeighbour}</p>
       <div className="offers">
-        <CommandButton of={newBed}>New bed by its size</CommandButton>
-        <CommandButton of={newGround}>Add ground: hedge, path, tree ...</CommandButton>
+        <CommandButton of={newBed}>{texts.newBedSize}</CommandButton>
+        <CommandButton of={newGround}>{texts.addGroundHedgePath}</CommandButton>
       </div>
     </div>
   );

@@ -9,6 +9,7 @@ import { CountField } from "../form/NumberField.tsx";
 import { plantRoomWords } from "./plant-room-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 /**
  * Plants, rows and plants in a row, which always agree: more rows of the same plants are shorter
@@ -28,14 +29,18 @@ export function PlantCountFields({ planting }: { readonly planting: Planting }) 
   return (
     <>
       <CountField
-        label="Plants"
+        label={texts.plants}
         value={plants}
         onApply={(next) => set({ plants: next }, "plants")}
       />
       <div className="field-pair">
-        <CountField label="Rows" value={rows} onApply={(next) => set({ rows: next }, "rows")} />
         <CountField
-          label="Plants in a row"
+          label={texts.rows}
+          value={rows}
+          onApply={(next) => set({ rows: next }, "rows")}
+        />
+        <CountField
+          label={texts.plantsInARow}
           value={perRow}
           onApply={(next) => {
             if (next === undefined) return;
@@ -45,9 +50,7 @@ export function PlantCountFields({ planting }: { readonly planting: Planting }) 
         />
       </div>
       {plants !== undefined && rows !== undefined && rows > 0 && plants % rows !== 0 && (
-        <p className="field-hint">
-          {plants} plants do not divide by {rows} rows: the last row holds fewer.
-        </p>
+        <p className="field-hint">{texts.plantsDoNotDivide(plants, rows)}</p>
       )}
       {kind && room && <p className="field-hint">{plantRoomWords(room, rows, plan.units)}</p>}
       {room && <RoomOffers planting={planting} room={room} />}
@@ -90,13 +93,14 @@ function RoomOffers({ planting, room }: RoomOffersProps) {
             )
           }
         >
-          Make it {formatLength(neededM, units)} long: takes {plants}
+          {texts.makeItLongTakes(formatLength(neededM, units), plants)}
         </button>
       )}
       {along && !longer && isOther && free && (
         <p className="field-hint">
-          {plants} plants need {formatLength(neededM, units)} in {rows}{" "}
-          {rows === 1 ? "row" : "rows"}; {formatLength(free.toM - free.fromM, units)} are free here.
+          {texts.plantsNeedIn(plants, formatLength(neededM, units), rows)}
+          {rows === 1 ? texts.row : texts.rows2}
+          {texts.areFreeHere(formatLength(free.toM - free.fromM, units))}
         </p>
       )}
       {fits !== plants && (
@@ -113,7 +117,7 @@ function RoomOffers({ planting, room }: RoomOffersProps) {
             )
           }
         >
-          Plant the {fits} that fit
+          {texts.plantTheThatFit(fits)}
         </button>
       )}
     </div>

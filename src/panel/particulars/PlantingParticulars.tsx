@@ -21,6 +21,7 @@ import { codeProblem } from "../beds/new-bed.ts";
 import { choicesOf, purposeWords } from "../state/plan-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 type PlantingChanges = Parameters<typeof changePlantings>[2];
 
@@ -36,7 +37,9 @@ function VarietyOfPlanting({ planting, onPick }: VarietyOfPlantingProps) {
     () => varieties.map(({ id, name }) => ({ value: id, label: name })),
     [varieties],
   );
-  return <ChoiceField label="Variety" value={planting.variety} choices={choices} onPick={onPick} />;
+  return (
+    <ChoiceField label={texts.variety} value={planting.variety} choices={choices} onPick={onPick} />
+  );
 }
 
 /** What is sown is reckoned only when it is looked at. */
@@ -63,21 +66,22 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
   return (
     <div className="fields">
       <h3>
-        Planting <span className="code">{code}</span>
+        {texts.planting}
+        <span className="code">{code}</span>
       </h3>
       <VarietyOfPlanting
         planting={planting}
         onPick={(variety) => change({ variety }, `Change variety of ${code}`)}
       />
-      <TextField label="Code" value={code} onApply={rename} />
+      <TextField label={texts.code} value={code} onApply={rename} />
       <ChoiceField
-        label="Purpose"
+        label={texts.purpose}
         value={planting.purpose}
         choices={choicesOf(purposeWords)}
         onPick={(purpose) => change({ purpose }, `Change purpose of ${code}`)}
       />
       <PlantCountFields planting={planting} />
-      <h4>Place</h4>
+      <h4>{texts.place}</h4>
       <BedOfPlanting planting={planting} />
       <OutlineFields
         id={planting.id}
@@ -85,12 +89,12 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
         outline={planting.outline}
         isLengthElsewhere={alongBedOf(planting, layout.beds) !== null}
       />
-      <h4>Bloom</h4>
+      <h4>{texts.bloom}</h4>
       <BloomFields planting={planting} onChange={change} />
       <Suspense fallback={null}>
         <GroundDays planting={planting} onChange={change} />
       </Suspense>
-      <h4>Isolation</h4>
+      <h4>{texts.isolation}</h4>
       <IsolationFields planting={planting} onChange={change} />
       <CrossingList id={planting.id} />
       {planting.purpose === "seed" && <CrossingShareFold key={planting.id} planting={planting} />}
@@ -112,9 +116,9 @@ function Records({ planting, onChange }: RecordsProps) {
   const { code } = planting;
   return (
     <>
-      <h4>Records</h4>
+      <h4>{texts.records}</h4>
       <TextField
-        label="Lot"
+        label={texts.lot}
         value={codesText(lotsToSow(plan, planting, undefined))}
         onApply={(text) => {
           const problem = nameProblem(text, { what: "The codes of lots have" });
@@ -129,7 +133,7 @@ function Records({ planting, onChange }: RecordsProps) {
         </Suspense>
       )}
       <NoteField
-        label="Note"
+        label={texts.note}
         value={planting.note ?? ""}
         onApply={(text) => onChange({ note: text === "" ? undefined : text }, `Note on ${code}`)}
       />

@@ -8,6 +8,7 @@ import { commit } from "../state/plan-actions.ts";
 import { choicesOf, floweringWords, surroundingWords } from "../state/plan-words.ts";
 import { type SelectedObjects, sharedValue } from "../state/selected-objects.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./dialog-words.ts";
 
 type Change = Parameters<typeof changeSurrounding>[1];
 
@@ -26,7 +27,7 @@ export function SeveralSurroundings({ items }: { readonly items: readonly Surrou
     <div className="fields">
       <h3>{what}</h3>
       <ChoiceField
-        label="What they are"
+        label={texts.whatTheyAre}
         value={sharedValue(items, (item) => item.what)?.value ?? null}
         // A pollen source needs its kind: only what has one already can become one.
         choices={choicesOf(surroundingWords).filter(({ value }) => value !== "pollen" || sources)}
@@ -34,7 +35,7 @@ export function SeveralSurroundings({ items }: { readonly items: readonly Surrou
       />
       {items.every((item) => item.what === "pollen") && (
         <ChoiceField
-          label="Flowering"
+          label={texts.flowering}
           value={sharedValue(items, (item) => item.flowering)?.value ?? null}
           choices={choicesOf(floweringWords)}
           onPick={(flowering) => change({ flowering }, "flowering")}
@@ -59,9 +60,9 @@ export function GroundSums({ selected }: { readonly selected: SelectedObjects })
   });
   return sums.map(({ name, areaM2, aroundM }) => (
     <div key={name} className="field">
-      <span className="field-name">{name} together</span>
+      <span className="field-name">{texts.together(name)}</span>
       <span className="field-value">
-        {formatArea(areaM2, unit)}, {formatLength(aroundM, unit)} around
+        {texts.around(formatArea(areaM2, unit), formatLength(aroundM, unit))}
       </span>
     </div>
   ));

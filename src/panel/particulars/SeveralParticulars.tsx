@@ -12,6 +12,7 @@ import { choicesOf, coverWords, floweringWords, purposeWords } from "../state/pl
 import { sharedValue } from "../state/selected-objects.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 /** One undo step made of several edits. */
 function inOneStep(title: string, edits: readonly Edit[]): Edit {
@@ -54,8 +55,8 @@ export function SeveralBeds({ beds }: { readonly beds: readonly Bed[] }) {
   };
   return (
     <div className="fields">
-      <h3>{count} beds</h3>
-      <RectangleSizeFields sizes={sizes} placeholder="differs" onSet={set} />
+      <h3>{texts.beds(count)}</h3>
+      <RectangleSizeFields sizes={sizes} placeholder={texts.differs} onSet={set} />
     </div>
   );
 }
@@ -75,31 +76,31 @@ export function SeveralPlantings({ plantings }: { readonly plantings: readonly P
     <div className="fields">
       <h3>{what}</h3>
       <ChoiceField
-        label="Purpose"
+        label={texts.purpose}
         value={shared("purpose")?.value ?? null}
         choices={choicesOf(purposeWords)}
         onPick={(purpose) => change({ purpose }, "purpose")}
       />
       <CountField
-        label="Plants in each"
+        label={texts.plantsInEach}
         value={shared("plants")?.value}
         onApply={(plants) => change({ plants }, "plants")}
       />
       <SharedStart plantings={plantings} what={what} />
       <ChoiceField
-        label="Flowering"
+        label={texts.flowering}
         value={shared("flowering")?.value ?? null}
         choices={choicesOf(floweringWords)}
         onPick={(flowering) => change({ flowering }, "flowering")}
       />
       <ChoiceField
-        label="Cover"
+        label={texts.cover}
         value={shared("cover")?.value ?? null}
         choices={choicesOf(coverWords)}
         onPick={(cover) => change({ cover }, "cover")}
       />
       <ChoiceField
-        label="Purity level"
+        label={texts.purityLevel}
         value={level?.value ?? null}
         choices={levelChoices(plan.level)}
         onPick={(next) => change({ level: next === "plan" ? undefined : next }, "level")}
@@ -129,7 +130,7 @@ function SharedStart({ plantings, what }: SharedStartProps) {
   };
   return (
     <DayField
-      label="Start"
+      label={texts.start}
       value={date?.value}
       {...(date ? {} : { placeholder: "differs" })}
       onApply={set}

@@ -9,6 +9,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { lengthRefusal, startRefusal, stretchesInWords } from "./stretch-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 interface StretchFieldsProps {
   readonly planting: Planting;
@@ -47,11 +48,16 @@ export function StretchFields({ planting, bed, along }: StretchFieldsProps) {
   return (
     <>
       <div className="field-pair">
-        <LengthField label="From near end" value={fromM} isCoordinate onApply={typeStart} />
-        <LengthField label="Length along bed" value={lengthM} isCoordinate onApply={typeLength} />
+        <LengthField label={texts.fromNearEnd} value={fromM} isCoordinate onApply={typeStart} />
+        <LengthField
+          label={texts.lengthAlongBed}
+          value={lengthM}
+          isCoordinate
+          onApply={typeLength}
+        />
       </div>
       <p className="field-hint">
-        The bed is {formatLength(along.bed.lengthM, units)} long. Free beside this planting: {free}.
+        {texts.bedLongFreeBeside(formatLength(along.bed.lengthM, units), free)}
       </p>
       <SlideButtons planting={planting} along={along} starts={starts} onSlide={slide} />
     </>
@@ -80,8 +86,8 @@ function SlideButtons({ planting, along, starts, onSlide }: SlideButtonsProps) {
     { label: "Far end", to: starts.at(-1)?.toM },
   ];
   return (
-    <div className="slide-buttons" role="group" aria-label={`Slide ${planting.code} along its bed`}>
-      <span className="soft">Slide to</span>
+    <div className="slide-buttons" role="group" aria-label={texts.slideAlongItsBed(planting.code)}>
+      <span className="soft">{texts.slideTo}</span>
       {targets.map(({ label, to }, index) =>
         to === undefined || to < -1e-6 || to + toM - fromM > along.bed.lengthM + 1e-6 ? null : (
           <button

@@ -12,6 +12,7 @@ import { WindowField } from "../form/WindowField.tsx";
 import { nameProblem } from "../form/name-problem.ts";
 import { choicesOf, coverWords, floweringWords, surroundingWords } from "../state/plan-words.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 type Change = (changes: Parameters<typeof changeSurrounding>[1], title: string) => void;
 
@@ -27,26 +28,22 @@ export function SurroundingParticulars({ surrounding }: { readonly surrounding: 
   return (
     <div className="fields">
       <h3>{label}</h3>
-      <TextField label="Name" value={label} isWide onApply={rename} />
+      <TextField label={texts.name} value={label} isWide onApply={rename} />
       <ChoiceField
-        label="What it is"
+        label={texts.whatItIs}
         value={surrounding.what}
         choices={choicesOf(surroundingWords)}
         onPick={(what) => change({ what }, `Change what ${label} is`)}
       />
-      {surrounding.what === "slope" && (
-        <p className="field-hint">
-          The ground falls the way its arrow points: along its length. Turn it to point downhill.
-        </p>
-      )}
+      {surrounding.what === "slope" && <p className="field-hint">{texts.groundFallsWayArrow}</p>}
       {surrounding.what === "pollen" && <PollenFields surrounding={surrounding} change={change} />}
-      <h4>Place</h4>
+      <h4>{texts.place}</h4>
       {surrounding.outline.shape === "point" && (
         <SpreadField surrounding={surrounding} change={change} />
       )}
       <OutlineFields id={id} name={label} outline={surrounding.outline} />
       <NoteField
-        label="Note"
+        label={texts.note}
         value={surrounding.note ?? ""}
         onApply={(text) => change({ note: text === "" ? undefined : text }, `Note on ${label}`)}
       />
@@ -63,10 +60,10 @@ function SpreadField({ surrounding, change }: PollenFieldsProps) {
   const { x, y } = outline;
   return (
     <LengthField
-      label={what === "tree" ? "Canopy, across" : "Diameter"}
+      label={what === "tree" ? texts.canopyAcross : texts.diameter}
       value={undefined}
       isSize
-      placeholder="a single place"
+      placeholder={texts.aSinglePlace}
       onApply={(diameterM) => {
         change({ outline: roundShape({ x, y, diameterM }) }, `Set size of ${label}`);
         return null;
@@ -96,31 +93,31 @@ function PollenFields({ surrounding, change }: PollenFieldsProps) {
         onPick={(kind) => change({ kind }, `Set kind of ${label}`)}
       />
       <TextField
-        label="Variety"
+        label={texts.variety}
         value={surrounding.varietyName ?? ""}
-        placeholder="unknown"
+        placeholder={texts.unknown}
         isWide
         onApply={setVariety}
       />
       <ChoiceField
-        label="Flowering"
+        label={texts.flowering}
         value={surrounding.flowering}
         choices={choicesOf(floweringWords)}
         onPick={(flowering) => change({ flowering }, `Change flowering of ${label}`)}
       />
       <ChoiceField
-        label="Cover"
+        label={texts.cover}
         value={surrounding.cover}
         choices={choicesOf(coverWords)}
         onPick={(cover) => change({ cover }, `Change cover of ${label}`)}
       />
       <WindowField
-        label="Bloom dates"
+        label={texts.bloomDates}
         value={surrounding.bloom}
         onApply={(bloom) => change({ bloom }, `Set bloom of ${label}`)}
       />
       <CheckField
-        label="The same every year, and not to be asked again for the next season"
+        label={texts.sameEveryYearNot}
         isOn={surrounding.everyYear === true}
         onSet={(isOn) =>
           change(

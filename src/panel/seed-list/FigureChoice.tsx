@@ -3,6 +3,7 @@ import type { Variety } from "../../core/model/plan.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { figureLabel } from "../figures/figures-rows.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./dialog-words.ts";
 
 interface FigureChoiceProps {
   readonly kind: Kind;
@@ -23,13 +24,13 @@ export function FigureChoice({ kind, variety, onPick, onRead }: FigureChoiceProp
   }));
   return (
     <ChoiceField
-      label="Published figure"
+      label={texts.publishedFigure}
       value={kind.isolation.find(({ id }) => id === variety.figure)?.id ?? BY_RULE}
       choices={[{ value: BY_RULE, label: "by the rule, at the plan's level" }, ...choices]}
       onPick={(figure) => onPick(figure === BY_RULE ? undefined : figure)}
       hint={
         <button type="button" className="link" onClick={onRead}>
-          All figures of {kind.name}, with sources
+          {texts.allFiguresSources(kind.name)}
         </button>
       }
     />

@@ -4,6 +4,7 @@ import type { Variety } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { varietyRequirement } from "../state/requirement-words.ts";
+import * as texts from "./dialog-words.ts";
 
 interface FormChoiceProps {
   readonly variety: Variety;
@@ -28,7 +29,7 @@ export function FormChoice({ variety, onPick }: FormChoiceProps) {
   };
   return (
     <fieldset className="kind-search">
-      <legend>Flower form</legend>
+      <legend>{texts.flowerForm}</legend>
       <ul className="plain-list kind-list">
         {forms.map((form) => (
           <li key={form.id}>
@@ -40,16 +41,14 @@ export function FormChoice({ variety, onPick }: FormChoiceProps) {
                 onChange={() => onPick(form.id)}
               />
               <span>
-                {form.name} <span className="soft">· kept apart by {distance(form.id)}</span>
+                {form.name} <span className="soft">{texts.keptApartBy(distance(form.id))}</span>
               </span>
             </label>
           </li>
         ))}
       </ul>
       {variety.form === undefined && (
-        <p className="field-hint">
-          ! Taken as {usual.name} until you say: look at a plant or ask whoever gave the seed.
-        </p>
+        <p className="field-hint">{texts.takenUntilYouSay(usual.name)}</p>
       )}
     </fieldset>
   );

@@ -10,6 +10,7 @@ import { ChoiceField } from "../form/ChoiceField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { heatSumText, heatWords, readHeatSum } from "../bloom/heat-text.ts";
 import { temperatureUnits } from "../state/plan-words.ts";
+import * as texts from "./dialog-words.ts";
 
 interface HeatFieldsProps {
   readonly value: HeatToFlower | undefined;
@@ -46,20 +47,16 @@ export function HeatFields(props: HeatFieldsProps) {
   const isHalf = isOpen && (pending.baseC === undefined || pending.cDays === undefined);
   return (
     <fieldset className="field-group">
-      <legend>Heat from sowing to flower</legend>
+      <legend>{texts.heatSowingFlower}</legend>
       <p className="field-hint">
-        {usual ? `Kind: ${heatWords(usual, unit)}.` : "No heat is known of the kind."}{" "}
-        {hasClimate
-          ? "Counted on the site's climate, for what is sown in place."
-          : "Counted once the site has a climate."}
+        {usual ? texts.kind(heatWords(usual, unit)) : texts.noHeatKnownKind}{" "}
+        {hasClimate ? texts.countedSitesClimateSown : texts.countedOnceSiteClimate}
       </p>
       {isOpen && <HeatNumbers pending={pending} unit={unit} onUnit={setUnit} onSet={set} />}
-      {isHalf && (
-        <p className="field-hint">Type base and degree-days; until then it is not used.</p>
-      )}
+      {isHalf && <p className="field-hint">{texts.typeBaseDegreeDays}</p>}
       <p>
         <button type="button" onClick={toggle}>
-          {isOpen ? "As the kind" : "Give own heat"}
+          {isOpen ? texts.asTheKind : texts.giveOwnHeat}
         </button>
       </p>
     </fieldset>
@@ -84,31 +81,31 @@ function HeatNumbers({ pending, unit, onUnit, onSet }: HeatNumbersProps) {
     typeof celsius === "number" ? temperatureText(celsius, unit) : "";
   return (
     <>
-      <ChoiceField label="Degrees" value={unit} choices={temperatureUnits} onPick={onUnit} />
+      <ChoiceField label={texts.degrees} value={unit} choices={temperatureUnits} onPick={onUnit} />
       <ChoiceField<HeatMethod>
-        label="Method"
+        label={texts.method}
         value={pending.method ?? "simple average"}
         choices={heatMethods.map((method) => ({ value: method, label: method }))}
         onPick={(method) => onSet({ method })}
       />
       <TextField
-        label="Base"
+        label={texts.base}
         value={shown(pending.baseC)}
         placeholder={unit === "F" ? "50" : "10"}
         isNumeric
         onApply={(text) => temperature(text, (baseC) => onSet({ baseC }))}
       />
       <TextField
-        label="Cap"
+        label={texts.cap}
         value={shown(pending.capC)}
-        placeholder="none"
+        placeholder={texts.none}
         isNumeric
         onApply={(text) =>
           text.trim() === "" ? onSet({ capC: null }) : temperature(text, (capC) => onSet({ capC }))
         }
       />
       <TextField
-        label={`${unit}-days`}
+        label={texts.days(unit)}
         value={pending.cDays ? heatSumText(pending.cDays, unit) : ""}
         placeholder={unit === "F" ? "1258-1398" : "699-777"}
         isNumeric

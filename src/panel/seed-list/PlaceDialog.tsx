@@ -17,6 +17,7 @@ import { newVariety } from "./commands.ts";
 import { seedListRows } from "./seed-list-rows.ts";
 import { type PlaceTrial, likelyBed, tryPlace } from "./place-trial.ts";
 import { bedLabel, conflictWords, followsWords, placeWords } from "./place-words.ts";
+import * as texts from "./dialog-words.ts";
 
 interface PlaceDialogProps {
   readonly varietyId: string | null;
@@ -30,7 +31,7 @@ export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
   const { beds } = layout;
   const { varieties } = plan;
   return (
-    <Dialog title="Place a variety" onClose={onClose}>
+    <Dialog title={texts.placeAVariety} onClose={onClose}>
       {beds.length > 0 && varieties.length > 0 ? (
         <PlaceForm varietyId={varietyId} bedId={bedId} onClose={onClose} />
       ) : (
@@ -43,10 +44,10 @@ export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
 function NothingToPlace({ isBedMissing }: { readonly isBedMissing: boolean }) {
   return (
     <>
-      <p>{isBedMissing ? "There is no bed in this layout yet." : "The seed list is empty."}</p>
+      <p>{isBedMissing ? texts.thereNoBedLayout : texts.seedListEmpty}</p>
       <p className="dialog-actions">
         <CommandButton of={isBedMissing ? newBed : newVariety} className="primary">
-          {isBedMissing ? "New bed by its size" : "Add a variety"}
+          {isBedMissing ? texts.newBedSize : texts.addAVariety}
         </CommandButton>
       </p>
     </>
@@ -87,37 +88,37 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
   return (
     <form className="fields" noValidate onSubmit={onSubmit}>
       <ChoiceField
-        label="Variety"
+        label={texts.variety}
         value={draft.variety}
         choices={plan.varieties.map(({ id, name }) => ({ value: id, label: name }))}
         onPick={(variety) => set(beginning(kept, variety, bedId))}
       />
       <ChoiceField
-        label="In bed"
+        label={texts.inBed}
         value={draft.bed}
         choices={inBeds}
         onPick={(bed) => set({ bed })}
       />
       <CountField
-        label="Plants"
+        label={texts.plants}
         value={count}
         onApply={(next) => {
           set({ plants: next ?? null });
         }}
       />
       <ChoiceField
-        label="Start"
+        label={texts.start}
         value={draft.method}
         choices={methods}
         onPick={(method) => set({ method })}
       />
       {draft.method !== "unsaid" && (
-        <DayField label="On" value={draft.date} onApply={(date) => set({ date })} />
+        <DayField label={texts.on} value={draft.date} onApply={(date) => set({ date })} />
       )}
       {chosen && <Outcome kept={kept} draft={draft} variety={chosen} count={count} />}
       <p className="dialog-actions">
         <button type="submit" className="primary">
-          Place
+          {texts.place}
         </button>
       </p>
     </form>

@@ -25,6 +25,7 @@ import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { layOutSeedList } from "../arrange/commands.ts";
 import { newVariety, varietyList } from "./commands.ts";
+import * as texts from "./words.ts";
 import "./seed-list.css";
 
 /** Shorter lists are read, not searched. */
@@ -53,27 +54,25 @@ export function SeedList() {
     <section className="region seed-list" aria-labelledby="seed-list-heading">
       <header className="region-head">
         <h2 id="seed-list-heading" tabIndex={-1}>
-          Seed list
+          {texts.seedList}
         </h2>
         <p className="region-note">{seedListSummary(rows)}</p>
       </header>
       {rows.length === 0 ? (
-        <p className="region-empty">
-          The varieties to renew this season stand here, with the plants placed of those wanted.
-        </p>
+        <p className="region-empty">{texts.varietiesRenewSeasonStand}</p>
       ) : (
         <>
           {rows.length >= SEARCHED_FROM && (
             <SeedListTools typed={typed} order={order} onType={setTyped} onOrder={pickOrder} />
           )}
-          {listed.length === 0 && <p className="region-empty">No variety of that name or kind.</p>}
+          {listed.length === 0 && <p className="region-empty">{texts.noVarietyNameKind}</p>}
           <SeedListItems rows={listed} hatchOf={hatchOf} />
         </>
       )}
       <div className="region-foot">
-        <CommandButton of={newVariety}>Add a variety</CommandButton>
+        <CommandButton of={newVariety}>{texts.addAVariety}</CommandButton>
         <CommandButton of={varietyList} className="quiet">
-          Read or save as CSV
+          {texts.readSaveCsv}
         </CommandButton>
         {rows.some(({ isShort }) => isShort) && (
           <CommandButton of={layOutSeedList} className="quiet" />
@@ -97,13 +96,13 @@ const SeedListTools = memo(function SeedListTools(props: SeedListToolsProps) {
     <div className="seed-tools">
       <input
         type="search"
-        aria-label="Variety or kind"
-        placeholder="Variety or kind"
+        aria-label={texts.varietyOrKind}
+        placeholder={texts.varietyOrKind}
         value={typed}
         onChange={({ target }) => onType(target.value)}
       />
       <select
-        aria-label="Order of the seed list"
+        aria-label={texts.orderSeedList}
         value={order}
         onChange={({ target }) => {
           const picked = seedListOrders.find((each) => each === target.value);

@@ -6,6 +6,7 @@ import { viewNow } from "../state/view-state.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { placeDialog, varietyDialog } from "./commands.ts";
 import type { SeedListRow } from "./seed-list-rows.ts";
+import * as texts from "./words.ts";
 
 type SeedRowProps = Pick<SeedListRow, "kindText" | "placedText" | "isShort" | "hasLots"> & {
   readonly id: string;
@@ -57,27 +58,48 @@ export const SeedRow = memo(function SeedRow(props: SeedRowProps) {
           {reason !== "" && <em className="seed-reason"> {reason}</em>}
         </span>
       </button>
-      <div className="seed-actions">
-        <ActionLink
-          name="Place"
-          about={`Place ${name} in a bed`}
-          onPress={() => placeDialog.open({ varietyId: id, bedId: null })}
-        />
-        {ids.length > 0 && (
-          <ActionLink name="Show" about={`Show plantings of ${name}`} onPress={showPlantings} />
-        )}
-        {props.hasLots && (
-          <ActionLink
-            name="Line"
-            about={`Line of ${name} through the years`}
-            onPress={() => openLine(id)}
-          />
-        )}
-        <ActionLink name="Edit" about={`Edit ${name}`} onPress={() => varietyDialog.open({ id })} />
-      </div>
+      <SeedActions
+        {...{ id, name, hasLots: props.hasLots }}
+        onShow={ids.length > 0 ? showPlantings : null}
+      />
     </li>
   );
 });
+
+interface SeedActionsProps {
+  readonly id: string;
+  readonly name: string;
+  readonly hasLots: boolean;
+  /** Null where nothing is placed that could be shown. */
+  readonly onShow: (() => void) | null;
+}
+
+function SeedActions({ id, name, hasLots, onShow }: SeedActionsProps) {
+  return (
+    <div className="seed-actions">
+      <ActionLink
+        name={texts.place}
+        about={texts.placeInABed(name)}
+        onPress={() => placeDialog.open({ varietyId: id, bedId: null })}
+      />
+      {onShow && (
+        <ActionLink name={texts.show} about={texts.showPlantingsOf(name)} onPress={onShow} />
+      )}
+      {hasLots && (
+        <ActionLink
+          name={texts.line}
+          about={texts.lineThroughYears(name)}
+          onPress={() => openLine(id)}
+        />
+      )}
+      <ActionLink
+        name={texts.edit}
+        about={texts.editName(name)}
+        onPress={() => varietyDialog.open({ id })}
+      />
+    </div>
+  );
+}
 
 function openLine(varietyId: string): void {
   void withLoaded(

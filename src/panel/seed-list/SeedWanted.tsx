@@ -1,6 +1,7 @@
 import type { SeedAmount, Variety } from "../../core/model/plan.ts";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import { amountText, readAmount } from "../../core/lots/amount-text.ts";
+import * as texts from "./dialog-words.ts";
 
 type Changes = Partial<{ [Key in "reserve" | "wantedSeed" | "reason"]: Variety[Key] | undefined }>;
 
@@ -14,19 +15,19 @@ export function SeedWanted({ variety, onSet }: SeedWantedProps) {
   return (
     <>
       <AmountField
-        label="Seed wanted"
+        label={texts.seedWanted}
         amount={variety.wantedSeed}
-        hint="Clean seed from this season; To renew reckons the plants from it"
+        hint={texts.cleanSeedSeasonRenew}
         onApply={(wantedSeed) => onSet({ wantedSeed })}
       />
       <AmountField
-        label="Kept in reserve"
+        label={texts.keptInReserve}
         amount={variety.reserve}
-        hint="To be left on the shelf, whatever is sown"
+        hint={texts.leftShelfWhateverSown}
         onApply={(reserve) => onSet({ reserve })}
       />
       <NoteField
-        label="Why this season"
+        label={texts.whyThisSeason}
         value={variety.reason ?? ""}
         onApply={(text) => void onSet({ reason: text === "" ? undefined : text })}
       />

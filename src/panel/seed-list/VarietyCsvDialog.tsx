@@ -10,6 +10,7 @@ import { CsvPreview } from "../csv/CsvPreview.tsx";
 import { rowsToTake } from "../csv/csv-words.ts";
 import { useKept } from "../state/plan-actions.ts";
 import { rowEffect, takeWords } from "./csv-words.ts";
+import * as texts from "./dialog-words.ts";
 
 /** The seed list out to a spreadsheet and back. */
 export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) {
@@ -20,7 +21,7 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
   );
   return (
     <CsvDialog
-      title="Seed list as CSV"
+      title={texts.seedListAsCsv}
       out={{
         format: "varieties",
         words: `One row for each of the ${plan.varieties.length} varieties, with a heading row.`,
@@ -28,15 +29,18 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
       }}
       hint={
         <>
-          Headings <i>name</i> and <i>kind</i> are needed. A row whose name and kind are in the seed
-          list changes that variety, others are added; empty cells leave things as they are.
+          {texts.headings}
+          <i>{texts.name}</i>
+          {texts.and}
+          <i>{texts.kind2}</i>
+          {texts.neededRowWhoseName}
         </>
       }
       expected="a list of varieties as CSV"
       read={read}
       Preview={Preview}
       taking={taking}
-      leaveWords="Cancel"
+      leaveWords={texts.cancel}
       onClose={onClose}
     />
   );

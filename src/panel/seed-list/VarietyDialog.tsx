@@ -16,6 +16,7 @@ import { useForm } from "../form/use-form.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { blankVariety, varietyProblem, withKind } from "./variety-edit.ts";
 import { commit, planNow, windowNow } from "../state/plan-actions.ts";
+import * as texts from "./dialog-words.ts";
 
 interface VarietyDialogProps {
   /** Null for a new variety. */
@@ -53,7 +54,7 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
     windowNow().announce(`${variety.name} is in the seed list. Type the next one.`);
   };
   return (
-    <Dialog title={existing ? `Edit ${existing.name}` : "Add a variety"} onClose={onClose} isWide>
+    <Dialog title={titleOf(existing)} onClose={onClose} isWide>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         <VarietyFields variety={variety} onSet={set} onKind={setKind} onAside={setAside} />
         <VarietyFigures
@@ -85,6 +86,10 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
   );
 }
 
+function titleOf(existing: Variety | undefined): string {
+  return existing ? texts.edit(existing.name) : texts.addAVariety;
+}
+
 type VarietyChanges = Partial<{ [Key in keyof Variety]: Variety[Key] | undefined }>;
 
 function ofKind(before: Variety, kind: string, form: string | undefined): Variety {
@@ -104,7 +109,7 @@ function VarietyFields({ variety, onSet, onKind, onAside }: VarietyFieldsProps) 
   return (
     <>
       <TextField
-        label="Name"
+        label={texts.name2}
         value={variety.name}
         isWide
         onApply={(text) => nameProblem(text) ?? onSet({ name: text.trim() })}
@@ -116,14 +121,14 @@ function VarietyFields({ variety, onSet, onKind, onAside }: VarietyFieldsProps) 
       />
       <FormChoice variety={variety} onPick={(form) => onSet({ form })} />
       <CountField
-        label="Plants wanted"
+        label={texts.plantsWanted}
         value={variety.wantedPlants}
         onApply={(wantedPlants) => {
           onSet({ wantedPlants });
         }}
       />
       <CheckField
-        label="It is a hybrid (its seed does not come true)"
+        label={texts.hybridSeedDoesNot}
         isOn={variety.hybrid === true}
         onSet={(isOn) => onSet({ hybrid: isOn ? true : undefined })}
       />
@@ -144,7 +149,7 @@ function VarietyActions({ existing, isSeries, onKeep, onClose }: VarietyActionsP
     return (
       <p className="dialog-actions">
         <button type="submit" className="primary">
-          Apply
+          {texts.apply}
         </button>
         <RemoveVariety variety={existing} onClose={onClose} />
       </p>
@@ -160,7 +165,7 @@ function VarietyActions({ existing, isSeries, onKeep, onClose }: VarietyActionsP
         event.currentTarget.form?.querySelector("input")?.focus();
       }}
     >
-      Add and type the next
+      {texts.addTypeNext}
     </button>
   );
   const last = (
@@ -172,7 +177,7 @@ function VarietyActions({ existing, isSeries, onKeep, onClose }: VarietyActionsP
         if (isSeries) onKeep(false);
       }}
     >
-      Add to the seed list
+      {texts.addSeedList}
     </button>
   );
   return <p className="dialog-actions">{isSeries ? [next, last] : [last, next]}</p>;

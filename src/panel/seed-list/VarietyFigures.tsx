@@ -6,6 +6,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { RangeField } from "../form/RangeField.tsx";
 import { requirementWords, varietyRequirement } from "../state/requirement-words.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./dialog-words.ts";
 
 interface VarietyFiguresProps {
   readonly variety: Variety;
@@ -34,27 +35,27 @@ export function VarietyFigures({ variety, onChange, onRead }: VarietyFiguresProp
         onRead={onRead}
       />
       <LengthField
-        label="Own isolation distance"
+        label={texts.ownIsolationDistance}
         value={variety.isolationM}
-        placeholder="as published"
+        placeholder={texts.asPublished}
         onApply={(isolationM) => onChange({ isolationM })}
         onClear={() => onChange({ isolationM: undefined })}
-        hint={`Without one, at ${plan.level} level: ${requirementWords(published, plan.units)}`}
+        hint={texts.withoutOneAtLevel(plan.level, requirementWords(published, plan.units))}
       />
       <RangeField
-        label="Days from sowing to flower"
+        label={texts.daysSowingFlower}
         value={variety.sownToFlower}
         usual={timing.sownToFlower?.value}
         onApply={(sownToFlower) => onChange({ sownToFlower })}
       />
       <RangeField
-        label="Days from setting out to flower"
+        label={texts.daysSettingOutFlower}
         value={variety.transplantedToFlower}
         usual={timing.transplantedToFlower?.value}
         onApply={(transplantedToFlower) => onChange({ transplantedToFlower })}
       />
       <RangeField
-        label="Days in flower"
+        label={texts.daysInFlower}
         value={variety.bloomDays}
         usual={timing.bloomDays?.value}
         onApply={(bloomDays) => onChange({ bloomDays })}

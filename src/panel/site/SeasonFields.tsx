@@ -12,6 +12,7 @@ import { TextField } from "../form/TextField.tsx";
 import { nameProblem } from "../form/name-problem.ts";
 import { commit } from "../state/plan-actions.ts";
 import { answersFor, datedWords, leftWords, seasonDays } from "./season-words.ts";
+import * as texts from "./words.ts";
 
 /**
  * Name and days of the season. Both days are typed before anything happens, in whatever order; then
@@ -37,9 +38,9 @@ export function SeasonFields({ plan }: { readonly plan: Plan }) {
   };
   return (
     <fieldset className="field-group">
-      <legend>Season</legend>
+      <legend>{texts.season}</legend>
       <TextField
-        label="Name"
+        label={texts.name}
         value={draft.name}
         onApply={(text) =>
           nameProblem(text, { isNeeded: "A season needs a name, for example 2027" }) ??
@@ -47,20 +48,20 @@ export function SeasonFields({ plan }: { readonly plan: Plan }) {
         }
       />
       <DayField
-        label="First day"
+        label={texts.firstDay}
         value={draft.first}
         onApply={(day) => (day === undefined ? "A season needs a first day" : set({ first: day }))}
       />
       <DayField
-        label="Last day"
+        label={texts.lastDay}
         value={draft.last}
         onApply={(day) => (day === undefined ? "A season needs a last day" : set({ last: day }))}
       />
-      <p className="field-hint">A season may cross New Year, for example July to June.</p>
+      <p className="field-hint">{texts.seasonMayCrossNew}</p>
       {typed === null ? (
         <p>
           <button type="button" onClick={() => change(seasonLater(season, 1))}>
-            Go on to the season a year later
+            {texts.goSeasonYearLater}
           </button>
         </p>
       ) : (
@@ -87,10 +88,10 @@ function SeasonQuestion({ plan, next, onSet, onDone }: SeasonQuestionProps) {
   };
   const dated = datedWords(datedCounts(plan));
   return (
-    <div role="group" aria-label="What becomes of the dates">
+    <div role="group" aria-label={texts.becomesDates}>
       <p role="alert">
-        {`Season ${next.name} is to be ${seasonDays(next)}. `}
-        {dated === "" ? "No date in the plan hangs on it." : `${dated} ${leftWords(plan, next)}`}
+        {texts.seasonIsToBe(next.name, seasonDays(next))}
+        {dated === "" ? texts.noDatePlanHangs : `${dated} ${leftWords(plan, next)}`}
       </p>
       <p className="dialog-actions">
         {answers.map(({ dates, label }, index) => (
@@ -104,7 +105,7 @@ function SeasonQuestion({ plan, next, onSet, onDone }: SeasonQuestionProps) {
           </button>
         ))}
         <button type="button" className="quiet" onClick={onDone}>
-          Cancel
+          {texts.cancel}
         </button>
       </p>
     </div>
@@ -123,18 +124,16 @@ function EndsBefore({ plan, next, onSet, onDone }: SeasonQuestionProps) {
   const other = isFirstTyped ? { last: moved.last } : { first: moved.first };
   const isFitting = isFirstTyped ? moved.last >= next.first : moved.first <= next.last;
   return (
-    <div role="group" aria-label="The other day of the season">
-      <p role="alert">
-        {`Nothing has changed yet: from ${seasonDays(next)} the season would end before it starts. Type the other day as well.`}
-      </p>
+    <div role="group" aria-label={texts.otherDaySeason}>
+      <p role="alert">{texts.nothingChangedYetSeason(seasonDays(next))}</p>
       <p className="dialog-actions">
         {isFitting && (
           <button type="button" className="primary" onClick={() => onSet(other)}>
-            {`Apply ${seasonDays({ ...next, ...other })}`}
+            {texts.apply(seasonDays({ ...next, ...other }))}
           </button>
         )}
         <button type="button" className="quiet" onClick={onDone}>
-          Cancel
+          {texts.cancel}
         </button>
       </p>
     </div>

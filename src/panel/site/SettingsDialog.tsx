@@ -8,6 +8,7 @@ import { SiteFields } from "./SiteFields.tsx";
 import { choicesOf, levelWords, unitWords } from "../state/plan-words.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as texts from "./words.ts";
 
 /** What holds for the whole plan. Every field applies at once, as one step to undo. */
 export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
@@ -16,21 +17,21 @@ export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
   const setUnits = (units: Plan["units"]) =>
     commit(changePlan({ units }, `Show lengths in ${unitWords[units]}`));
   return (
-    <Dialog title="Plan settings" onClose={onClose} isWide>
+    <Dialog title={texts.planSettings} onClose={onClose} isWide>
       <div className="fields">
         <ChoiceField
-          label="Purity level"
+          label={texts.purityLevel}
           value={plan.level}
           choices={choicesOf(levelWords)}
           onPick={setLevel}
-          hint="Decides which published isolation distances apply."
+          hint={texts.decidesPublishedIsolationDistances}
         />
         <ChoiceField
-          label="Units"
+          label={texts.units}
           value={plan.units}
           choices={choicesOf(unitWords)}
           onPick={setUnits}
-          hint="Only what is shown; any unit can be typed in any field."
+          hint={texts.onlyShownAnyUnit}
         />
         <WheelField />
         <SeasonFields plan={plan} />
@@ -46,11 +47,11 @@ function WheelField() {
   const chooseWheel = useSheetPreferences((state) => state.chooseWheel);
   return (
     <ChoiceField
-      label="Wheel over the sheet"
+      label={texts.wheelOverTheSheet}
       value={wheel}
       choices={choicesOf(wheelWords)}
       onPick={chooseWheel}
-      hint="Kept in this browser. Pinching, and Ctrl with the wheel, always zoom."
+      hint={texts.keptBrowserPinchingCtrl}
     />
   );
 }

@@ -12,6 +12,7 @@ import { climateWords } from "../season/climate-draft.ts";
 import { commit } from "../state/plan-actions.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { siteClimate } from "../season/commands.ts";
+import * as texts from "./words.ts";
 
 type SiteChanges = { readonly [Key in keyof Site]?: Site[Key] | undefined };
 
@@ -24,16 +25,16 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
   };
   return (
     <fieldset className="field-group">
-      <legend>Site</legend>
+      <legend>{texts.site}</legend>
       <TextField
-        label="Name"
+        label={texts.name}
         value={site.name}
         isWide
         onApply={(text) => nameProblem(text) ?? set({ name: text.trim() }, "Rename the site")}
       />
       <TurnField
-        label="Compass direction at the top"
-        hint="Degrees clockwise from north; 0 where north is at the top of the sheet."
+        label={texts.compassDirectionTop}
+        hint={texts.degreesClockwiseNorthWhere}
         value={site.upBearingDeg}
         onApply={(upBearingDeg) => {
           set({ upBearingDeg }, "Turn the north arrow");
@@ -42,11 +43,11 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
       <SiteOutline plan={plan} />
       <FrostFields site={site} />
       <div className="field">
-        <span className="field-name">Climate</span>
+        <span className="field-name">{texts.climate}</span>
         <span className="field-value">
           {climateWords(site.climate)}{" "}
           <CommandButton of={siteClimate} className="link">
-            Change ...
+            {texts.change}
           </CommandButton>
         </span>
       </div>
@@ -91,21 +92,21 @@ function PositionFields({ position, onApply }: PositionFieldsProps) {
   return (
     <>
       <TextField
-        label="Latitude"
+        label={texts.latitude}
         value={shown(latitude)}
-        placeholder="not set"
+        placeholder={texts.notSet}
         isNumeric
         onApply={(text) => set("latitude", text)}
       />
       <TextField
-        label="Longitude"
+        label={texts.longitude}
         value={shown(longitude)}
-        placeholder="not set"
+        placeholder={texts.notSet}
         isNumeric
         hint={
           (latitude === undefined) !== (longitude === undefined)
-            ? "Both are needed"
-            : "Of the sheet's origin. Both may be pasted into one field: 51.42 N, 0.35 W."
+            ? texts.bothAreNeeded
+            : texts.sheetsOriginBothMay
         }
         onApply={(text) => set("longitude", text)}
       />

@@ -9,6 +9,7 @@ import { commit } from "../state/plan-actions.ts";
 import { useShownLayout } from "../state/use-shown-plan.ts";
 import { plotWords } from "./plot-words.ts";
 import { drawEdge } from "./site-edge.ts";
+import * as texts from "./words.ts";
 
 /** Left free around what is drawn where the edge is laid about it, metres. No source; our choice. */
 const MARGIN_M = 2;
@@ -21,11 +22,11 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
   return (
     <>
       <div className="field">
-        <span className="field-name">Edge</span>
+        <span className="field-name">{texts.edge}</span>
         <span className="field-value">
-          {outline ? formatArea(outlineArea(outlineOf(outline)), plan.units) : "not drawn"}{" "}
+          {outline ? formatArea(outlineArea(outlineOf(outline)), plan.units) : texts.notDrawn}{" "}
           <button type="button" className="link" onClick={drawEdge}>
-            Draw it
+            {texts.drawIt}
           </button>{" "}
           <button
             type="button"
@@ -40,7 +41,7 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
               className="link"
               onClick={() => commit(setSiteOutline(around, "Draw the site's edge"))}
             >
-              Add it around what is drawn
+              {texts.addAroundDrawn}
             </button>
           )}{" "}
           {outline && (
@@ -49,7 +50,7 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
               className="link"
               onClick={() => commit(setSiteOutline(undefined, "Delete the site's edge"))}
             >
-              Delete
+              {texts.deleteWord}
             </button>
           )}
         </span>

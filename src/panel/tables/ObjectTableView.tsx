@@ -10,6 +10,7 @@ import {
 } from "./table-rows.ts";
 import { findRows } from "./table-words.ts";
 import { windowNow } from "../state/plan-actions.ts";
+import * as texts from "./words.ts";
 
 export interface RowAction {
   /** Read out with the object's name behind it. */
@@ -56,7 +57,7 @@ export function ObjectTableView(props: ObjectTableViewProps) {
         {children}
       </div>
       {rows.length === 0 ? (
-        <p className="region-empty">{table.rows.length === 0 ? "none" : findRows.none}</p>
+        <p className="region-empty">{table.rows.length === 0 ? texts.none : findRows.none}</p>
       ) : (
         <div className="table-scroll">
           <table>
@@ -102,7 +103,7 @@ function HeadRow({ columns, sorting, onSort }: HeadRowProps) {
             </button>
           </th>
         ))}
-        <th scope="col">Actions</th>
+        <th scope="col">{texts.actions}</th>
       </tr>
     </thead>
   );

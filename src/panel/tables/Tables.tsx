@@ -17,6 +17,7 @@ import { useShownLayout, useShownPlan, useShownResult } from "../state/use-shown
 import { newBed, newGround, numberBeds } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { placeDialog } from "../seed-list/commands.ts";
+import * as texts from "./words.ts";
 import "./tables.css";
 
 const NONE: readonly RowAction[] = [];
@@ -82,15 +83,17 @@ export function Tables() {
       />
       <ObjectTableView table={plantings} query={asked} actions={NONE} editCell={editCell}>
         <button type="button" onClick={() => placeDialog.open({ varietyId: null, bedId: null })}>
-          Place a variety
+          {texts.placeAVariety}
         </button>
       </ObjectTableView>
       <ObjectTableView table={beds} query={asked} actions={[place]}>
-        {layout.beds.length > 1 && <CommandButton of={numberBeds}>Number the beds</CommandButton>}
-        <CommandButton of={newBed}>New bed by its size</CommandButton>
+        {layout.beds.length > 1 && (
+          <CommandButton of={numberBeds}>{texts.numberTheBeds}</CommandButton>
+        )}
+        <CommandButton of={newBed}>{texts.newBedSize}</CommandButton>
       </ObjectTableView>
       <ObjectTableView table={surroundings} query={asked} actions={NONE}>
-        <CommandButton of={newGround}>Add ground</CommandButton>
+        <CommandButton of={newGround}>{texts.addGround}</CommandButton>
       </ObjectTableView>
     </div>
   );

@@ -6,6 +6,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { ListBox, type ListLine } from "../form/ListBox.tsx";
 import { commandNow } from "../state/plan-actions.ts";
 import { keysText } from "../commands/shortcuts.ts";
+import * as texts from "./dialog-words.ts";
 import "./commands.css";
 
 /** Every command in one list, found by typing; arrows and Enter, or a press. */
@@ -31,7 +32,7 @@ export function CommandsDialog({ onClose }: { readonly onClose: () => void }) {
     setTimeout(() => runCommand(command));
   };
   return (
-    <Dialog title="Commands" onClose={onClose}>
+    <Dialog title={texts.commands} onClose={onClose}>
       <CommandList
         found={found}
         reasons={reasons}
@@ -42,7 +43,7 @@ export function CommandsDialog({ onClose }: { readonly onClose: () => void }) {
       />
       <p role="status" className="region-note">
         {found.length === 0
-          ? "No command is called that."
+          ? texts.noCommandCalled
           : `${found.length} ${found.length === 1 ? "command" : "commands"}`}
       </p>
     </Dialog>
@@ -83,12 +84,12 @@ function CommandList(props: CommandListProps) {
         className="wide command-field"
         type="search"
         role="combobox"
-        aria-label="Search commands"
+        aria-label={texts.searchCommands}
         aria-expanded="true"
         aria-controls={listId}
         aria-autocomplete="list"
         autoComplete="off"
-        placeholder="Part of a command's name"
+        placeholder={texts.partCommandsName}
         value={query}
         onChange={(event) => {
           setAt(0);
@@ -98,7 +99,7 @@ function CommandList(props: CommandListProps) {
       <ListBox
         field={field}
         id={listId}
-        label="Commands"
+        label={texts.commands}
         className="command-list"
         lines={lines}
         at={at}

@@ -1,6 +1,7 @@
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { countsOf } from "../findings/findings-words.ts";
 import { type Drawer, useViewState } from "../state/view-state.ts";
+import * as texts from "./words.ts";
 
 const drawers: readonly { readonly drawer: Drawer; readonly label: string }[] = [
   { drawer: "seed-list", label: "Seed list" },
@@ -15,7 +16,7 @@ export function DrawerBar() {
   const toggle = useViewState((state) => state.toggleDrawer);
   const conflicts = usePlanStore((state) => countsOf(state.result.findings).conflict);
   return (
-    <nav className="drawer-bar" aria-label="Regions">
+    <nav className="drawer-bar" aria-label={texts.regions}>
       {drawers.map((entry) => (
         <button
           key={entry.drawer}
@@ -28,7 +29,7 @@ export function DrawerBar() {
             <span className="conflict-text">
               {" "}
               ✕{conflicts}
-              <span className="visually-hidden"> conflicts</span>
+              <span className="visually-hidden">{texts.conflicts}</span>
             </span>
           )}
         </button>

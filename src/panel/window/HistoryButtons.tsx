@@ -2,6 +2,7 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import type { Command } from "../commands/command.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { redo, undo } from "../commands/edit-commands.ts";
+import * as texts from "./words.ts";
 
 /** Undo and redo; each says which step it goes to. */
 export function HistoryButtons() {
@@ -10,7 +11,7 @@ export function HistoryButtons() {
   );
   const forward = usePlanStore((state) => state.future.at(-1)?.title);
   return (
-    <div className="history" role="group" aria-label="History">
+    <div className="history" role="group" aria-label={texts.history}>
       <StepButton of={undo} step={back} />
       <StepButton of={redo} step={forward} />
     </div>
@@ -29,7 +30,7 @@ function StepButton({ of, step }: StepButtonProps) {
     <CommandButton
       of={of}
       className="quiet"
-      title={step === undefined ? `Nothing to ${name.toLowerCase()}` : `${name}: ${step}`}
+      title={step === undefined ? texts.nothingTo(name.toLowerCase()) : `${name}: ${step}`}
       aria-label={step === undefined ? name : `${name}: ${step}`}
     >
       {name}

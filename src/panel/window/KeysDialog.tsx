@@ -9,6 +9,7 @@ import { usePreferences } from "../state/preferences.ts";
 import { chordText, holderOf, keysText, pressedChord } from "../commands/shortcuts.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { commandList } from "./commands.ts";
+import * as texts from "./dialog-words.ts";
 import "./commands.css";
 
 /** The commands that have keys, by their groups. */
@@ -24,7 +25,7 @@ export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
   const { hasLetterKeys, setLetterKeys } = usePreferences();
   const hasOwn = useOwnKeys(({ keys }) => Object.keys(keys).length > 0);
   return (
-    <Dialog title="Keys" onClose={onClose}>
+    <Dialog title={texts.keys} onClose={onClose}>
       {sections.map(({ heading, commands }) => (
         <section key={heading} className="key-section">
           <h3>{heading}</h3>
@@ -50,16 +51,12 @@ export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
           </dl>
         </section>
       ))}
-      <CheckField
-        label="Single letters and signs act as keys"
-        isOn={hasLetterKeys}
-        onSet={setLetterKeys}
-      />
+      <CheckField label={texts.singleLettersSignsAct} isOn={hasLetterKeys} onSet={setLetterKeys} />
       <p className="dialog-actions">
-        <CommandButton of={commandList}>All commands</CommandButton>
+        <CommandButton of={commandList}>{texts.allCommands}</CommandButton>
         {hasOwn && (
           <button type="button" onClick={() => useOwnKeys.getState().forgetKeys()}>
-            Reset all keys
+            {texts.resetAllKeys}
           </button>
         )}
       </p>
@@ -103,12 +100,12 @@ function CommandKeys({ command }: { readonly command: Command }) {
           <button
             type="button"
             className="link"
-            aria-label={isAsking ? `Press the keys: ${command.name}` : `Change: ${command.name}`}
+            aria-label={isAsking ? texts.pressTheKeys(command.name) : texts.change(command.name)}
             onClick={() => setAsking(!isAsking)}
             onKeyDown={press}
             onBlur={stop}
           >
-            {isAsking ? "Press the keys" : "Change"}
+            {isAsking ? texts.pressTheKeys2 : texts.change2}
           </button>
         )}
         {refusal !== null && (

@@ -10,6 +10,7 @@ import { moveAmong, useCloseOutside } from "../form/popup.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { chordText } from "../commands/shortcuts.ts";
 import { objectNames } from "../../core/model/object-names.ts";
+import * as texts from "./dialog-words.ts";
 import "./commands.css";
 
 /** Kept between the menu and the edge of the window, pixels. */
@@ -42,7 +43,7 @@ export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest })
       className="object-menu"
       role="menu"
       tabIndex={-1}
-      aria-label={`Actions for ${names}`}
+      aria-label={texts.actionsFor(names)}
       onKeyDown={pressInMenu}
       onContextMenu={(event) => event.preventDefault()}
     >

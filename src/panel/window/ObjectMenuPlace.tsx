@@ -1,5 +1,6 @@
 import { Suspense, lazy } from "react";
 import { useWindowStore } from "../../store/window/window-store.ts";
+import * as texts from "./words.ts";
 
 const ObjectMenu = lazy(async () => {
   const { ObjectMenu: Loaded } = await import("./ObjectMenu.tsx");
@@ -11,7 +12,7 @@ export function ObjectMenuPlace() {
   const request = useWindowStore((state) => state.menuRequest);
   if (!request) return null;
   return (
-    <section aria-label="Menu">
+    <section aria-label={texts.menu}>
       <Suspense fallback={null}>
         <ObjectMenu request={request} />
       </Suspense>

@@ -4,6 +4,7 @@ import { downloadPlan } from "../../store/files/download-plan.ts";
 import { reloadPage } from "../../store/keeping/program-update.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { isPartMissing } from "./part-missing.ts";
+import * as texts from "./words.ts";
 
 interface RegionBoundaryProps {
   /** What the region is called in the message. */
@@ -62,22 +63,18 @@ function Explanation({ fault, onRetry }: ExplanationProps) {
   const isMissing = isPartMissing(fault);
   return (
     <div role="alert">
-      <p>
-        {isMissing
-          ? "A part of the program could not be fetched: the network may be gone, or the program was renewed on its server. The plan is not touched. Loading the page anew saves the plan first and fetches what is missing."
-          : `Something here went wrong (${fault}). The plan itself is not touched: keep a copy of it, then try again or load the page anew.`}
-      </p>
+      <p>{isMissing ? texts.partProgramCouldNot : texts.somethingHereWentWrong(fault)}</p>
       <p className="dialog-actions">
         <button type="button" className="primary" onClick={downloadPlan}>
-          Download the plan
+          {texts.downloadThePlan}
         </button>
         {!isMissing && (
           <button type="button" onClick={onRetry}>
-            Try again
+            {texts.tryAgain}
           </button>
         )}
         <button type="button" onClick={() => void reloadPage()}>
-          Load the page anew
+          {texts.loadThePageAnew}
         </button>
       </p>
     </div>

@@ -5,13 +5,14 @@ import { Menu } from "../form/Menu.tsx";
 import { hideableWords, setHidden } from "./hidden-words.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { showAll } from "./commands.ts";
+import * as texts from "./words.ts";
 
 /** Switches for what the sheet shows. Findings count whether or not their things are shown. */
 export function ShowMenu() {
   const hidden = useWindowStore((state) => state.hidden);
   return (
-    <Menu label="Show">
-      <div className="show-switches" role="group" aria-label="Shown on the sheet">
+    <Menu label={texts.show}>
+      <div className="show-switches" role="group" aria-label={texts.shownOnTheSheet}>
         {hideableKinds.map((kind) => (
           <CheckField
             key={kind}
@@ -33,18 +34,18 @@ export function HiddenLine() {
   if (year !== null) {
     return (
       <p className="hidden-line">
-        The ground in {year}.{" "}
+        {texts.theGroundIn(year)}
         <CommandButton of={showAll} className="link">
-          Back to this season
+          {texts.backToThisSeason}
         </CommandButton>
       </p>
     );
   }
   return (
     <p className="hidden-line">
-      {count === 1 ? "1 kind of things is hidden." : `${count} kinds of things are hidden.`}{" "}
+      {count === 1 ? texts.kindThingsHidden : texts.kindsThingsHidden(count)}{" "}
       <CommandButton of={showAll} className="link">
-        Show all
+        {texts.showAll}
       </CommandButton>
     </p>
   );

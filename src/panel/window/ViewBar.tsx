@@ -3,6 +3,7 @@ import { ShowMenu } from "./ShowMenu.tsx";
 import { keysText } from "../commands/shortcuts.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { commandList } from "./commands.ts";
+import * as texts from "./words.ts";
 
 /** Finding, showing and hiding, and the list of all commands. */
 export function ViewBar() {
@@ -10,8 +11,8 @@ export function ViewBar() {
     <div className="view-bar">
       <FindField />
       <ShowMenu />
-      <CommandButton of={commandList} title={`All commands (${keysText(commandList)})`}>
-        Commands
+      <CommandButton of={commandList} title={texts.allCommands(keysText(commandList))}>
+        {texts.commands}
       </CommandButton>
     </div>
   );

@@ -1,6 +1,7 @@
 import { type MainView, useViewState } from "../state/view-state.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { commandById } from "./all-commands.ts";
+import * as texts from "./words.ts";
 
 const views: readonly { readonly view: MainView; readonly label: string }[] = [
   { view: "sheet", label: "Sheet" },
@@ -14,7 +15,7 @@ const views: readonly { readonly view: MainView; readonly label: string }[] = [
 export function ViewTabs() {
   const current = useViewState((state) => state.view);
   return (
-    <div className="view-tabs" role="group" aria-label="View">
+    <div className="view-tabs" role="group" aria-label={texts.view}>
       {views.map(({ view, label }) => (
         <CommandButton key={view} of={commandById(`view-${view}`)} aria-pressed={view === current}>
           {label}

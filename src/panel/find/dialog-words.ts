@@ -1,0 +1,5 @@
+/** Words of the parts of find that are fetched when they are opened. */
+
+export const nothingIsCalledThat = "Nothing is called that.";
+export const matches = "Matches";
+export const inWord = (elsewhere: string | number) => `in ${elsewhere}`;

@@ -1,0 +1,8 @@
+/** Words of tables on the screen. */
+
+export const none = "none";
+export const actions = "Actions";
+export const placeAVariety = "Place a variety";
+export const numberTheBeds = "Number the beds";
+export const newBedSize = "New bed by its size";
+export const addGround = "Add ground";
