@@ -40,6 +40,7 @@ export const SITE_BUDGETS: Budgets = {
     "arrange-worker": 110,
     "lay-out-worker": 125,
     "clear-worker": 165,
+    "years-worker": 40,
     "read-camera": 48,
     "plot-map": 24,
     // All that paper and files are made of, off the window's thread; of that, the checks with kinds.

@@ -53,6 +53,13 @@ const makers: ReadonlyMap<string, Maker> = new Map<string, Maker>([
       return sowingListPdf(input, means.printedAt, await means.fonts());
     },
   ],
+  [
+    "years",
+    async (input, means) => {
+      const { yearsPdf } = await import("../paper-set/years-pages.ts");
+      return yearsPdf(input, means.printedAt, await means.fonts());
+    },
+  ],
   ["sowing-csv", async (input) => (await import("./sowing-csv.ts")).sowingCsv(input)],
   ["lots", async ({ plan, book }) => (await import("../exchange/lots-csv.ts")).lotsCsv(plan, book)],
   [

@@ -68,6 +68,15 @@ export const exportList: readonly ExportFormat[] = [
     needs: "nothing",
   },
   {
+    id: "years",
+    title: "Which year for which (PDF)",
+    about: "Varieties by seasons, who is grown for seed when: one page for the wall.",
+    mimeType: "application/pdf",
+    extension: "pdf",
+    what: "years",
+    needs: "nothing",
+  },
+  {
     id: "sowing-csv",
     title: "Sowing list (CSV)",
     about: "One row for each planting and lot, in order of sowing.",

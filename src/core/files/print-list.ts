@@ -4,7 +4,7 @@ import { type CompanionId, companionIds, companionTitles } from "../map/companio
 import type { Layout, Plan } from "../model/plan.ts";
 import { exportFileName } from "../page/file-name.ts";
 
-export type PrintId = "map" | CompanionId | "sowing-list" | "stakes" | "packets" | "shelf";
+export type PrintId = "map" | CompanionId | "sowing-list" | "years" | "stakes" | "packets" | "shelf";
 
 export interface PrintPart {
   readonly id: PrintId;
@@ -17,6 +17,7 @@ export const printParts: readonly PrintPart[] = [
   { id: "map", title: "Plot map, with notes and plot list" },
   ...companionIds.map((id) => ({ id, title: companionTitles[id] })),
   { id: "sowing-list", title: "Sowing list, in order of sowing" },
+  { id: "years", title: "Which year for which, varieties by seasons" },
   { id: "stakes", title: "Stake labels, one for each planting", labels: "stakes" },
   { id: "packets", title: "Packet labels, for this season's seed", labels: "packets" },
   { id: "shelf", title: "Packet labels, for the lots on the shelf", labels: "lots" },
@@ -43,6 +44,10 @@ export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string 
       return isKept ? null : "nothing is kept for seed";
     case "shelf":
       return plan.lots.some(({ state }) => state === "in stock") ? null : "no lot is in stock";
+    case "years":
+      return plan.renewalYears?.choices.some(({ grown }) => grown) === true
+        ? null
+        : "no years are laid out";
     default:
       return null;
   }
@@ -51,7 +56,7 @@ export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string 
 /** Whether a part is printed unless somebody says otherwise. */
 export function isUsuallyPrinted(id: PrintId, plan: Plan, layout: Layout): boolean {
   // Beds are marked out once; packets come with the harvest, to those who keep a shelf.
-  if (id === "set-out") return false;
+  if (id === "set-out" || id === "years") return false;
   if (id === "packets" && plan.lots.length === 0) return false;
   return printHindrance(id, plan, layout) === null;
 }

@@ -13,6 +13,7 @@ import type { Page, TextRuler } from "../page/scene.ts";
 import { companionPages } from "../paper-set/companion-pages.ts";
 import { plotMapPages } from "../paper-set/plot-map.ts";
 import { sowingPages } from "../paper-set/sowing-pages.ts";
+import { printedDay, yearsPages } from "../paper-set/years-pages.ts";
 import { type PrintId, type PrintPart, printParts } from "./print-list.ts";
 
 export interface PrintSettings extends Omit<PlotMapSettings, "companions"> {
@@ -56,7 +57,9 @@ export async function printedPart(
   const pages =
     id === "sowing-list"
       ? sowingPages(input, setting)
-      : companionPages([id as CompanionId], input, setting);
+      : id === "years"
+        ? yearsPages(input, printedDay(settings.printedAt, input.plan.season.first), setting)
+        : companionPages([id as CompanionId], input, setting);
   return { id, pages, remarks: [] };
 }
 

@@ -277,7 +277,7 @@ export function verdictWords({ faults }: JudgedYears, { years }: YearsNames): st
   }
   const end = years.settings.end === "earliest" ? "may be" : "is likely";
   const doubtful = years.rows.filter(({ standing }) => standing !== "keeps").length;
-  const known = `Nothing stands against these years: fresh seed is ripe before what there is ${end} under its standard`;
+  const known = `Nothing stands against these years: fresh seed is ripe before the old lot ${end} under its standard`;
   return doubtful === 0
     ? `${known}.`
     : `${known}, but for ${varietiesWords(doubtful)} whose seed may be dead already or of which nobody knows.`;
@@ -288,4 +288,22 @@ export function cellWords({ grown, isCovered }: Pick<YearsCell, "grown" | "isCov
   if (grown === null) return "";
   if (grown === "first-year") return "first year";
   return isCovered ? "seed, cover" : "seed";
+}
+
+/** Words of the sheet for the wall. */
+export const paperWords = {
+  title: "Which year for which",
+  variety: "Variety",
+  counts: "Grown for seed",
+  legend:
+    "seed: grown for seed. +c: under a cover. 1st yr: a biennial's year before. ▸ its best lot is likely under its standard within that season; ▹ it may be.",
+  notLaid: "is not laid out",
+  printed: (at: string) => `printed ${at}`,
+} as const;
+
+/** A cell of the sheet for the wall: `seed+c ▸`. */
+export function paperCell({ grown, isCovered, endsEarly, endsLikely, hasFault }: YearsCell): string {
+  const what = grown === null ? "" : grown === "seed" ? `seed${isCovered ? "+c" : ""}` : "1st yr";
+  const mark = endsLikely ? "▸" : endsEarly ? "▹" : "";
+  return [hasFault ? "✕" : "", what, mark].filter((each) => each !== "").join(" ");
 }

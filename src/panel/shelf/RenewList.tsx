@@ -7,6 +7,8 @@ import type { Lot } from "../../core/model/plan.ts";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { testDialog } from "../lots/dialogs.ts";
 import { lotsNow } from "../state/lots-state.ts";
+import { CommandButton } from "../commands/CommandButton.tsx";
+import { whichYear } from "../years/commands.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
 import { today } from "../state/today.ts";
 import * as texts from "./words.ts";
@@ -39,6 +41,9 @@ export function RenewList() {
   return (
     <div className="lots-scroll">
       <p className="lots-note">{texts.mostUrgentFirstLayout}</p>
+      <p>
+        <CommandButton of={whichYear} />
+      </p>
       <RenewPart
         title={texts.toRenewThisSeason}
         list={urgent}

@@ -34,6 +34,7 @@ export function PlanMenu() {
       <Item id="outline-import">Outlines from GPS or a map program</Item>
       <p className="menu-heading">Season</p>
       <Item id="next-season" />
+      <Item id="years" />
       <Item id="lots-before" />
       <Item id="season" />
       <Item id="climate" />

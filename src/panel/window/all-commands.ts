@@ -26,6 +26,7 @@ import { seedListCommands } from "../seed-list/commands.ts";
 import { lotList } from "../shelf/commands.ts";
 import { planSettings, plotFacts } from "../site/commands.ts";
 import { storagePlaces } from "../storage/commands.ts";
+import { whichYear } from "../years/commands.ts";
 import {
   helpCommands,
   lookCommands,
@@ -68,6 +69,7 @@ const lists = [
   planSettings,
   plotFacts,
   ...seasonCommands,
+  whichYear,
   storagePlaces,
   lotList,
   figures,

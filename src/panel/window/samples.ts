@@ -36,4 +36,9 @@ export const samples: readonly SamplePlan[] = [
     fileName: "walled-garden.json",
     load: async () => (await import("../../../sample-plots/walled-garden.json?raw")).default,
   },
+  {
+    title: "Seed collection: sixty varieties, five years",
+    fileName: "seed-collection.json",
+    load: async () => (await import("../../../sample-plots/seed-collection.json?raw")).default,
+  },
 ];

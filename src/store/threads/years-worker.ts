@@ -5,22 +5,15 @@
  */
 import loadHighs from "highs";
 import solverUrl from "highs/runtime?url";
-import { planBook } from "../../core/kinds/own-kinds.ts";
-import { layoutOf } from "../../core/model/layouts.ts";
-import type { Plan } from "../../core/model/plan.ts";
 import { firstAnswer } from "../../core/renewal/first-answer.ts";
 import { judgeYears } from "../../core/renewal/judge-years.ts";
 import { type LeastSeasons, leastSeasons } from "../../core/renewal/least-seasons.ts";
 import { type Clash, smallestClash } from "../../core/renewal/smallest-clash.ts";
 import { gapOf, solveYears } from "../../core/renewal/solve-years.ts";
-import { yearsOfPlan } from "../../core/renewal/years-of-plan.ts";
-import type { Years } from "../../core/renewal/years-problem.ts";
+import type { Years, YearsProblem } from "../../core/renewal/years-problem.ts";
 
 export interface YearsRequest {
-  readonly plan: Plan;
-  readonly layoutId: string;
-  /** Today. */
-  readonly day: number;
+  readonly problem: YearsProblem;
   /** Longest time for the solver, and as much again for what it proves besides. */
   readonly seconds: number;
 }
@@ -43,8 +36,7 @@ export interface YearsAnswered {
   readonly least: LeastSeasons;
 }
 
-async function layOut({ plan, layoutId, day, seconds }: YearsRequest): Promise<YearsAnswered> {
-  const { problem } = yearsOfPlan(plan, layoutOf(plan, layoutId), planBook(plan), day);
+async function layOut({ problem, seconds }: YearsRequest): Promise<YearsAnswered> {
   const first = firstAnswer(problem);
   const judged = judgeYears(problem, first);
   const isWhole = judged.faults.every(({ kind }) => kind === "exposed");

@@ -1,0 +1,63 @@
+import type { JudgedYears } from "../../core/renewal/judge-years.ts";
+import {
+  type YearsNames,
+  cautionsOf,
+  clashWords,
+  faultWords,
+  gapWords,
+  limitWords,
+  verdictWords,
+} from "../../core/renewal/years-words.ts";
+import type { YearsAnswered } from "../../store/threads/years-worker.ts";
+import { leastWords, yearsPageWords as words } from "./years-page-words.ts";
+
+interface YearsToldProps {
+  readonly judged: JudgedYears;
+  readonly names: YearsNames;
+  /** What is proven of the years shown; null: nothing. */
+  readonly answer: YearsAnswered | null;
+}
+
+/** Whether the years can be followed, what is proven, and what they rest on. */
+export function YearsTold({ judged, names, answer }: YearsToldProps) {
+  const cautions = cautionsOf(judged, names);
+  const isWhole = judged.faults.length === 0;
+  const doubtful = names.years.rows.some(({ standing }) => standing !== "keeps");
+  return (
+    <section className="years-told">
+      <div role="status">
+        <p className={isWhole ? (doubtful ? "" : "clear-text") : "conflict-text"}>
+          {isWhole ? (doubtful ? "! " : "✓ ") : "✕ "}
+          {verdictWords(judged, names)}
+        </p>
+        {answer?.clash && (
+          <p>{clashWords(answer.clash.items, answer.clash.isSmallest, names)}</p>
+        )}
+        {answer && !answer.clash && <p className="soft">{gapWords(answer.gap ?? Infinity)}</p>}
+        {answer && <p className="soft">{leastWords(answer.least)}</p>}
+      </div>
+      {judged.faults.length > 0 && (
+        <ul aria-label={words.against}>
+          {judged.faults.map((fault) => {
+            const told = faultWords(fault, names);
+            return <li key={told}>{told}</li>;
+          })}
+        </ul>
+      )}
+      {cautions.length > 0 && (
+        <section aria-label={words.cautions}>
+          {cautions.map(({ words: told, names: list }) => (
+            <details key={told}>
+              <summary>
+                <span className="caution-text">!</span> {told}{" "}
+                <span className="soft">{list.length}</span>
+              </summary>
+              <p>{list.join(", ")}</p>
+            </details>
+          ))}
+        </section>
+      )}
+      <p className="soft">{limitWords(names)}</p>
+    </section>
+  );
+}
