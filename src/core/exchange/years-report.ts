@@ -6,12 +6,11 @@ import type { PlanYears } from "../renewal/years-of-plan.ts";
 import { seasonNames } from "../renewal/years-settings.ts";
 import type { YearsCell } from "../renewal/judge-years.ts";
 import { type YearsTable, yearsTable } from "../renewal/years-table.ts";
+import { type YearsNames, faultWords } from "../renewal/fault-words.ts";
 import {
-  type YearsNames,
   cautionWords,
   cautionsOf,
   cellWords,
-  faultWords,
   lifeWords,
   limitWords,
   notWords,

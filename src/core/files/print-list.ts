@@ -4,7 +4,14 @@ import { type CompanionId, companionIds, companionTitles } from "../map/companio
 import type { Layout, Plan } from "../model/plan.ts";
 import { exportFileName } from "../page/file-name.ts";
 
-export type PrintId = "map" | CompanionId | "sowing-list" | "years" | "stakes" | "packets" | "shelf";
+export type PrintId =
+  | "map"
+  | CompanionId
+  | "sowing-list"
+  | "years"
+  | "stakes"
+  | "packets"
+  | "shelf";
 
 export interface PrintPart {
   readonly id: PrintId;

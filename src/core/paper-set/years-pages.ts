@@ -12,11 +12,10 @@ import { type TableCell, type TableColumn, tableItems, tableRows } from "../page
 import { yearsOfPlan } from "../renewal/years-of-plan.ts";
 import { seasonNames } from "../renewal/years-settings.ts";
 import { type YearsLine, yearsTable } from "../renewal/years-table.ts";
+import { type YearsNames, faultWords } from "../renewal/fault-words.ts";
 import {
-  type YearsNames,
   cautionWords,
   cautionsOf,
-  faultWords,
   limitWords,
   notWords,
   paperCell,

@@ -4,7 +4,8 @@ import type { Plan, RenewalYears, Variety } from "../model/plan.ts";
 import type { YearsRow } from "./years-of-plan.ts";
 import { type Years, isFirstYear, isGrown, seasonsOf } from "./years-problem.ts";
 import { type YearChoice, firstYear } from "./years-settings.ts";
-import { type YearsNames, turnReason } from "./years-words.ts";
+import type { YearsNames } from "./fault-words.ts";
+import { turnReason } from "./years-words.ts";
 
 type Settings = Omit<RenewalYears, "choices">;
 

@@ -11,7 +11,7 @@ import type { Plan } from "../model/plan.ts";
 import { crossingParts } from "./crossing-sets.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { PlanYears, YearsRow } from "./years-of-plan.ts";
-import { partName } from "./years-words.ts";
+import { partName } from "./fault-words.ts";
 import { isGrown } from "./years-problem.ts";
 
 export interface YearsLine {

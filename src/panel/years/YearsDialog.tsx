@@ -10,7 +10,7 @@ import type { Years } from "../../core/renewal/years-problem.ts";
 import { type PlanYears, yearsOfPlan } from "../../core/renewal/years-of-plan.ts";
 import { seasonNames } from "../../core/renewal/years-settings.ts";
 import { yearsTable } from "../../core/renewal/years-table.ts";
-import type { YearsNames } from "../../core/renewal/years-words.ts";
+import type { YearsNames } from "../../core/renewal/fault-words.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { commit, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { today } from "../state/today.ts";
@@ -59,10 +59,7 @@ export function YearsDialog({ onClose }: { readonly onClose: () => void }) {
         </fieldset>
         <p className="dialog-actions">
           {isRunning ? (
-            <RunningActions
-              onKeep={first ? () => [stop(), take(first)] : null}
-              onCancel={stop}
-            />
+            <RunningActions onKeep={first ? () => [stop(), take(first)] : null} onCancel={stop} />
           ) : (
             <YearsActions
               years={kept}

@@ -2,8 +2,8 @@ import { civilFromDay, monthName } from "../../core/model/day.ts";
 import { setByHand } from "../../core/renewal/years-edits.ts";
 import type { YearsCell } from "../../core/renewal/judge-years.ts";
 import type { YearsLine, YearsPart, YearsTable } from "../../core/renewal/years-table.ts";
+import type { YearsNames } from "../../core/renewal/fault-words.ts";
 import {
-  type YearsNames,
   cellWords,
   groundWords,
   lifeWords,
@@ -59,7 +59,7 @@ function GridPart({ part, names, isLocked }: GridPartProps) {
     <tbody>
       <tr className="years-part">
         <th scope="rowgroup" colSpan={2 + names.seasons.length}>
-          {part.name}
+          <span>{part.name}</span>
         </th>
       </tr>
       {part.lines.map((line) => (

@@ -1,3 +1,4 @@
+import { useState } from "react";
 import { METRES_PER_FOOT, formatArea } from "../../core/model/length.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { setYears } from "../../core/renewal/years-edits.ts";
@@ -26,7 +27,9 @@ interface YearsSettingsProps {
 }
 
 /** What the lay-out goes by; each change is judged at once. */
-export function YearsSettings({ plan, years: { settings, bedsM2 } }: YearsSettingsProps) {
+export function YearsSettings({ plan, years: { settings, bedsM2, years } }: YearsSettingsProps) {
+  // Folded away where years are laid out already: they are what is looked at then.
+  const [isOpen, setOpen] = useState(() => years.every((bits) => bits === 0));
   const isMetric = plan.units === "m";
   const square = isMetric ? 1 : METRES_PER_FOOT * METRES_PER_FOOT;
   const shownGround =
@@ -36,7 +39,11 @@ export function YearsSettings({ plan, years: { settings, bedsM2 } }: YearsSettin
     return set({ groundM2: area === undefined ? undefined : area * square });
   };
   return (
-    <details className="years-settings" open>
+    <details
+      className="years-settings"
+      open={isOpen}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
       <summary>{words.settings}</summary>
       <div className="years-fields">
         <ChoiceField
@@ -65,7 +72,9 @@ export function YearsSettings({ plan, years: { settings, bedsM2 } }: YearsSettin
           label={words.most}
           value={settings.mostVarieties ?? undefined}
           hint={words.mostHint}
-          onApply={(most) => set({ mostVarieties: most === 0 ? undefined : atMost(most, MOST_COVERS) })}
+          onApply={(most) =>
+            set({ mostVarieties: most === 0 ? undefined : atMost(most, MOST_COVERS) })
+          }
         />
         <ValueField
           label={words.ground(isMetric ? "m²" : "sq ft")}

@@ -1,13 +1,6 @@
 import type { JudgedYears } from "../../core/renewal/judge-years.ts";
-import {
-  type YearsNames,
-  cautionsOf,
-  clashWords,
-  faultWords,
-  gapWords,
-  limitWords,
-  verdictWords,
-} from "../../core/renewal/years-words.ts";
+import { type YearsNames, clashWords, faultWords } from "../../core/renewal/fault-words.ts";
+import { cautionsOf, gapWords, limitWords, verdictWords } from "../../core/renewal/years-words.ts";
 import type { YearsAnswered } from "../../store/threads/years-worker.ts";
 import { leastWords, yearsPageWords as words } from "./years-page-words.ts";
 
@@ -30,9 +23,7 @@ export function YearsTold({ judged, names, answer }: YearsToldProps) {
           {isWhole ? (doubtful ? "! " : "✓ ") : "✕ "}
           {verdictWords(judged, names)}
         </p>
-        {answer?.clash && (
-          <p>{clashWords(answer.clash.items, answer.clash.isSmallest, names)}</p>
-        )}
+        {answer?.clash && <p>{clashWords(answer.clash.items, answer.clash.isSmallest, names)}</p>}
         {answer && !answer.clash && <p className="soft">{gapWords(answer.gap ?? Infinity)}</p>}
         {answer && <p className="soft">{leastWords(answer.least)}</p>}
       </div>

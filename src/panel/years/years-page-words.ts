@@ -15,7 +15,9 @@ export const yearsPageWords = {
   end: "Grown again before",
   ground: (unit: string) => `Ground for seed in a season (${unit})`,
   groundHint: (area: string | null) =>
-    area === null ? "No bed is drawn: left empty, ground is not counted" : `Left empty: all beds, ${area}`,
+    area === null
+      ? "No bed is drawn: left empty, ground is not counted"
+      : `Left empty: all beds, ${area}`,
   groundRefused: "Type an area of more than nothing",
   cages: "Varieties in cages, at most",
   bags: "In bags or pollinated by hand, at most",

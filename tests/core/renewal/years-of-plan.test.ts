@@ -20,7 +20,8 @@ import {
 import { type PlanYears, yearsOfPlan } from "../../../src/core/renewal/years-of-plan.ts";
 import { seasonNames } from "../../../src/core/renewal/years-settings.ts";
 import { yearsTable } from "../../../src/core/renewal/years-table.ts";
-import { cautionsOf, faultWords, partName } from "../../../src/core/renewal/years-words.ts";
+import { faultWords, partName } from "../../../src/core/renewal/fault-words.ts";
+import { cautionsOf } from "../../../src/core/renewal/years-words.ts";
 
 const text = readFileSync(
   new URL("../../../sample-plots/seed-collection.json", import.meta.url),
