@@ -27,7 +27,7 @@ function told({ plan, book }: Input, years: PlanYears) {
 
 /** Widest column of names. */
 const NAME_WIDTH = 34;
-const CELL_WIDTH = 12;
+const CELL_WIDTH = 16;
 
 /** @param years as they are kept, or as a search laid them out */
 export function yearsText(input: Input, years: PlanYears): string {

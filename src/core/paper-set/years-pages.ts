@@ -7,11 +7,12 @@ import { type FlowItem, flowInto, heading, paragraph, space } from "../page/flow
 import { pageFrame } from "../page/page-frame.ts";
 import { usualPaper } from "../page/paper.ts";
 import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
+import { scaledMarks } from "../page/scaled-marks.ts";
 import type { Box, Mark, Page } from "../page/scene.ts";
 import { type TableCell, type TableColumn, tableItems, tableRows } from "../page/table-flow.ts";
 import { yearsOfPlan } from "../renewal/years-of-plan.ts";
 import { seasonNames } from "../renewal/years-settings.ts";
-import { type YearsLine, yearsTable } from "../renewal/years-table.ts";
+import { type YearsPart, yearsTable } from "../renewal/years-table.ts";
 import { type YearsNames, faultWords } from "../renewal/fault-words.ts";
 import {
   cautionWords,
@@ -26,8 +27,18 @@ import {
 /** A column of varieties and seasons is no narrower, mm. */
 const LEAST_COLUMN_MM = 84;
 const GAP_MM = 6;
-/** Sizes tried until all is on one page; the last is the least that is read at arm's length. */
-const SIZES_PT = [9, 8, 7.5, 7, 6.5] as const;
+/**
+ * Sizes of type tried until all is on one page, the last two with all else a little smaller too;
+ * the last comes to 6 points, the least that is read at arm's length.
+ */
+const SIZES: readonly (readonly [sizePt: number, share: number])[] = [
+  [9, 1],
+  [8, 1],
+  [7.5, 1],
+  [7, 1],
+  [7, 0.93],
+  [6.5, 0.93],
+];
 
 /** @param day of the printing: what is known of the lots then */
 export function yearsPages(
@@ -38,12 +49,14 @@ export function yearsPages(
   const years = yearsOfPlan(plan, layout, book, day);
   const seasons = seasonNames(plan, years.problem.seasons);
   const names: YearsNames = { years, seasons, units: plan.units };
-  const rooms = columnsOf(roomBelowHeader(setting.frame));
-  const widthMm = rooms[0]?.width ?? 0;
+  const table = yearsTable(plan, book, years);
+  const room = roomBelowHeader(setting.frame);
   let bodies: (readonly Mark[])[] = [];
-  for (const sizePt of SIZES_PT) {
-    const table = yearsTable(plan, book, years);
-    bodies = filled(yearsItems({ table, names, widthMm, sizePt, setting }), rooms);
+  for (const [sizePt, share] of SIZES) {
+    const rooms = columnsOf({ ...room, width: room.width / share, height: room.height / share });
+    const widthMm = rooms[0]?.width ?? 0;
+    const marks = filled(yearsItems({ table, names, widthMm, sizePt, setting }), rooms);
+    bodies = marks.map((each) => scaledMarks(each, { x: room.left, y: room.top }, share));
     if (bodies.length === 1) break;
   }
   return titledPages(paperWords.title, bodies, setting);
@@ -70,6 +83,9 @@ function filled(items: readonly FlowItem[], rooms: readonly Box[]): (readonly Ma
   return bodies;
 }
 
+/** Of a caution about more, the wall has the number: the marks in the table say who. */
+const MOST_NAMES = 4;
+
 interface Sheet {
   readonly table: ReturnType<typeof yearsTable>;
   readonly names: YearsNames;
@@ -82,10 +98,10 @@ function yearsItems({ table, names, widthMm, sizePt, setting }: Sheet): readonly
   const { ruler } = setting;
   const { judged, parts } = table;
   const columns: readonly TableColumn[] = [
-    { title: paperWords.variety, share: 38, isBold: true },
-    ...names.seasons.map((title) => ({ title, share: 52 / names.seasons.length })),
+    { title: paperWords.variety, share: 42, isBold: true },
+    ...names.seasons.map((title) => ({ title, share: 58 / names.seasons.length })),
   ];
-  const lines = parts.flatMap((part) => part.lines.map((line) => cellsOf(line)));
+  const lines = parts.flatMap(cellsOf);
   const totals: readonly TableCell[] = [
     paperWords.counts,
     ...judged.seasons.map(({ grown }) => String(grown.length)),
@@ -109,8 +125,8 @@ function yearsItems({ table, names, widthMm, sizePt, setting }: Sheet): readonly
     space(2),
     say(paperWords.legend),
     say(verdictWords(judged, names)),
-    ...judged.faults.map((fault) => say(`✕ ${faultWords(fault, names)}`)),
-    ...cautionsOf(judged, names).map((caution) => say(`! ${cautionWords(caution)}`)),
+    ...judged.faults.map((fault) => say(`× ${faultWords(fault, names)}`)),
+    ...cautionsOf(judged, names).map((caution) => say(`! ${cautionWords(caution, MOST_NAMES)}`)),
     ...names.years.not.map(({ variety, why }) =>
       say(`${variety.name} ${paperWords.notLaid}: ${notWords(why)}.`),
     ),
@@ -118,9 +134,14 @@ function yearsItems({ table, names, widthMm, sizePt, setting }: Sheet): readonly
   ];
 }
 
-function cellsOf({ row, cells }: YearsLine): readonly TableCell[] {
-  const lot = row.lot ? ` ${row.lot.code}` : "";
-  return [[row.variety.name, `${row.kind.name}${lot}`], ...cells.map(paperCell)];
+/** A set of one kind is headed by it; in others each variety names its own. */
+function cellsOf({ lines }: YearsPart): readonly (readonly TableCell[])[] {
+  const isOneKind = new Set(lines.map(({ row }) => row.kind)).size === 1;
+  return lines.map(({ row, cells }) => {
+    const kind = isOneKind ? "" : `, ${row.kind.name}`;
+    const mark = row.standing === "keeps" ? "" : row.standing === "late" ? " !" : " ?";
+    return [`${row.variety.name}${kind} ${row.lot?.code ?? ""}${mark}`, ...cells.map(paperCell)];
+  });
 }
 
 /** The years alone as a PDF, on the paper of the plan's units, upright. */

@@ -66,8 +66,9 @@ export function cautionsOf(judged: JudgedYears, { years }: YearsNames): readonly
   ];
 }
 
-/** As one sentence with every name. */
-export function cautionWords({ words, names }: YearsCaution): string {
+/** As one sentence with every name; where there are more than so many, with their number. */
+export function cautionWords({ words, names }: YearsCaution, most = Infinity): string {
+  if (names.length > most) return `${words} (${varietiesWords(names.length)}).`;
   return `${words}: ${listed(names)}.`;
 }
 
@@ -176,12 +177,12 @@ export const paperWords = {
   variety: "Variety",
   counts: "Grown for seed",
   legend:
-    "seed: grown for seed. +c: under a cover. 1st yr: a biennial's year before. ▸ its best lot is likely under its standard within that season; ▹ it may be.",
+    "seed: grown for seed. +c: under a cover. 1st: a biennial's year before. †: its best lot is likely under its standard within that season; (†): it may be. ×: something stands against it. After a name, !: its seed may be dead or short; ?: nobody knows.",
   notLaid: "is not laid out",
   printed: (at: string) => `printed ${at}`,
 } as const;
 
-/** A cell of the sheet for the wall: `seed+c ▸`. */
+/** A cell of the sheet for the wall: `seed+c †`. */
 export function paperCell({
   grown,
   isCovered,
@@ -189,7 +190,7 @@ export function paperCell({
   endsLikely,
   hasFault,
 }: YearsCell): string {
-  const what = grown === null ? "" : grown === "seed" ? `seed${isCovered ? "+c" : ""}` : "1st yr";
-  const mark = endsLikely ? "▸" : endsEarly ? "▹" : "";
-  return [hasFault ? "✕" : "", what, mark].filter((each) => each !== "").join(" ");
+  const what = grown === null ? "" : grown === "seed" ? `seed${isCovered ? "+c" : ""}` : "1st";
+  const mark = endsLikely ? "†" : endsEarly ? "(†)" : "";
+  return [hasFault ? "×" : "", what, mark].filter((each) => each !== "").join(" ");
 }
