@@ -22,6 +22,7 @@ const sections = [
   "Clear ground and ways out",
   "How much would cross",
   "Arranger",
+  "Years",
   "Paper and files",
   "Sheet in Chromium",
   "Load",

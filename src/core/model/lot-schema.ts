@@ -282,5 +282,5 @@ export const renewalYears = record({
   mostVarieties: z.optional(whole(1, LIMITS.items)),
   /** Ids of varieties that are not laid out. */
   leftOut: z.optional(listOf(id, LIMITS.items)),
-  choices: listOf(yearChoice, LIMITS.items),
+  choices: listOf(yearChoice, 6 * LIMITS.items),
 });

@@ -9,8 +9,9 @@ import type { Years, YearsProblem } from "./years-problem.ts";
 
 /** Points of what must not be, so that a search leaves it before all else. */
 const FAULT = 10_000;
-/** Changes tried for each variety that has a choice. */
+/** Changes tried for each variety that has a choice; of large collections fewer, as each takes longer. */
 const TRIES_EACH = 80;
+const MOST_LOOKS = 10_000_000;
 const SEED = 1;
 
 /**
@@ -91,7 +92,7 @@ function restPointsOf({ problem, years }: State, index: number): number {
     for (let back = 1; back <= rest.years; back += 1) {
       sum += restGround(problem, rest, bitsOf, season - back);
     }
-    if (sum > problem.groundM2 + 1e-6) over += 1 + (sum - problem.groundM2) / problem.groundM2;
+    if (sum > problem.landM2 + 1e-6) over += 1 + (sum - problem.landM2) / problem.landM2;
   }
   return over * FAULT;
 }
@@ -148,7 +149,7 @@ function improve(state: State): void {
   const points = years.map(
     (bits, item) => choices[item]?.find((way) => way.bits === bits)?.points ?? 0,
   );
-  const tries = TRIES_EACH * free.length;
+  const tries = Math.min(TRIES_EACH * free.length, MOST_LOOKS / years.length);
   for (let at = 0; at < tries; at += 1) {
     // One other way for one variety, and now and then for two at once, so that they can change places.
     const one = free[below(free.length)] as number;

@@ -136,8 +136,8 @@ function restFaults(
     for (let back = 1; back <= rest.years; back += 1) {
       needsM2 += restGround(problem, rest, bitsOf, season - back);
     }
-    if (needsM2 <= problem.groundM2 + GROUND_TOLERANCE_M2) return [];
-    return [{ kind: "rest", season, rest: index, needsM2, hasM2: problem.groundM2 }];
+    if (needsM2 <= problem.landM2 + GROUND_TOLERANCE_M2) return [];
+    return [{ kind: "rest", season, rest: index, needsM2, hasM2: problem.landM2 }];
   });
 }
 

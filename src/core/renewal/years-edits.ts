@@ -37,10 +37,13 @@ export function setByHand(
   return {
     title,
     apply: (plan) => {
-      const year = firstYear(plan) + season;
+      const start = firstYear(plan);
+      const year = start + season;
       const kept = keptYears(plan);
+      // Years gone by say nothing more.
       const others = kept.choices.filter(
-        (choice) => choice.variety !== row.variety.id || choice.year !== year,
+        (choice) =>
+          choice.year >= start && (choice.variety !== row.variety.id || choice.year !== year),
       );
       const choice: YearChoice = { variety: row.variety.id, year, grown, byHand: true };
       return { ...plan, renewalYears: { ...kept, choices: [...others, choice] } };

@@ -253,10 +253,10 @@ function addLoad(draft: Draft, problem: YearsProblem, { grown, first }: InSeason
 /** Ground of a set within its years of rest, all of it different ground. */
 function addRests(
   draft: Draft,
-  { items, rests, groundM2, seasons }: YearsProblem,
+  { items, rests, landM2, seasons }: YearsProblem,
   grownIn: (item: number, season: number) => Terms,
 ): void {
-  if (groundM2 === Infinity) return;
+  if (landM2 === Infinity) return;
   for (const { members, years, before } of rests) {
     for (let season = 0; season < seasons; season += 1) {
       const from = Math.max(0, season - years);
@@ -270,7 +270,7 @@ function addRests(
       let had = 0;
       for (let back = season + 1; back <= years; back += 1) had += before[back - season - 1] ?? 0;
       // What stood before is over and done with: it binds only seasons that bear the set's seed.
-      draft.row(terms, -Infinity, Math.max(groundM2 - had, 0));
+      draft.row(terms, -Infinity, Math.max(landM2 - had, 0));
     }
   }
 }

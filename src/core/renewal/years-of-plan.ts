@@ -94,6 +94,7 @@ export function yearsOfPlan(plan: Plan, layout: Layout, book: CropBook, day: num
         ? []
         : restRules(plan, book, parts, (index) => (rows[index] as YearsRow).kind),
     groundM2,
+    landM2: Math.max(groundM2, bedsM2 ?? 0),
     mostVarieties: settings.mostVarieties ?? Infinity,
     covers: { cage: settings.cages, bag: settings.bags },
     byHand: rows.map((row) => handOf(plan, row, settings.seasons)),

@@ -69,6 +69,8 @@ export interface YearsProblem {
   readonly rests: readonly RestRule[];
   /** Ground for seed in one season, square metres; infinite: not known. */
   readonly groundM2: number;
+  /** All ground there is, over which seed moves from year to year; never less than that for seed. */
+  readonly landM2: number;
   /** Varieties that may bear seed in one season; infinite: any number. */
   readonly mostVarieties: number;
   readonly covers: Readonly<Record<YearsItem["cover"], number>>;

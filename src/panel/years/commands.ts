@@ -1,12 +1,12 @@
 import { opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
-import { yearsPageWords } from "./years-page-words.ts";
+import { commandWords } from "./command-words.ts";
 
 const yearsDialog = dialog("years", async () => (await import("./YearsDialog.tsx")).YearsDialog);
 
 export const whichYear = opening(yearsDialog, {
-  name: yearsPageWords.command,
+  name: commandWords.name,
   group: "Plan",
-  also: yearsPageWords.commandAlso,
-  whyNot: ({ plan }) => (plan.lots.length === 0 ? yearsPageWords.noLots : null),
+  also: commandWords.also,
+  whyNot: ({ plan }) => (plan.lots.length === 0 ? commandWords.noLots : null),
 });

@@ -4,9 +4,6 @@ import type { LeastSeasons } from "../../core/renewal/least-seasons.ts";
 import type { Choice } from "../state/plan-words.ts";
 
 export const yearsPageWords = {
-  command: "Which year for which ...",
-  commandAlso: "years renew rotation collection seed seasons ahead grow out schedule",
-  noLots: "There is no lot on the shelf yet",
   title: "Which year for which",
   intro:
     "Who is grown for seed in which season, so that no lot dies, what crosses stays apart, ground rests and the work is even. Press a season of a variety to change it by hand.",
@@ -26,7 +23,7 @@ export const yearsPageWords = {
   layOut: "Lay out the years",
   layOutAnew: "Lay out anew",
   cancel: "Cancel",
-  takeFirst: "Keep this answer",
+  takeFirst: "Apply this answer",
   running: "Working out a first answer ...",
   proving: "A first answer is shown below. Looking for a better one, and for proof ...",
   progressLabel: "Lay-out and proof",

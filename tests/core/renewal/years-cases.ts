@@ -33,6 +33,7 @@ export function problemOf(
     sets: [],
     rests: [],
     groundM2: Infinity,
+    landM2: over.groundM2 ?? Infinity,
     mostVarieties: Infinity,
     covers: { cage: 0, bag: 0 },
     byHand: items.map(() => ({ grown: 0, notGrown: 0 })),
