@@ -26,7 +26,7 @@ import {
   PROGRESS_LABEL,
   STAYS,
   addedText,
-} from "./lay-out-texts.ts";
+} from "./lay-out-words.ts";
 import { useLayingOut } from "./use-laying-out.ts";
 import "./arrange.css";
 

@@ -2,7 +2,7 @@
 import { useEffect, useState } from "react";
 import { startLayingOut } from "../../store/threads/lay-out.ts";
 import type { LayOutAnswer, LayOutRequest } from "../../store/threads/lay-out-worker.ts";
-import { COULD_NOT_START } from "./lay-out-texts.ts";
+import { COULD_NOT_START } from "./lay-out-words.ts";
 
 export type LayingOutStage =
   | { readonly kind: "running"; readonly share: number }

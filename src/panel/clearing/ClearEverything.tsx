@@ -18,7 +18,7 @@ import {
   MOST_DAYS,
   STAY,
   lookingText,
-} from "./clearing-texts.ts";
+} from "./clearing-words.ts";
 import { tiedObjects, tiedVarieties } from "./tied.ts";
 import { useClearing } from "./use-clearing.ts";
 import "./clearing.css";

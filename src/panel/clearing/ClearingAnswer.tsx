@@ -28,7 +28,7 @@ import {
   UNDO_TITLE,
   WHAT_IT_TAKES,
   clearsText,
-} from "./clearing-texts.ts";
+} from "./clearing-words.ts";
 
 interface ClearingAnswerProps {
   readonly answer: ClearAnswer;

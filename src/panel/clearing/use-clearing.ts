@@ -2,7 +2,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { startClearing } from "../../store/threads/clear.ts";
 import type { ClearAnswer, ClearRequest } from "../../store/threads/clear-worker.ts";
-import { COULD_NOT_START } from "./clearing-texts.ts";
+import { COULD_NOT_START } from "./clearing-words.ts";
 
 export type ClearingStage =
   | { readonly kind: "running"; readonly left: number | null }
