@@ -92,11 +92,11 @@ function Answered({ list: { laid, seeds }, onAdd }: AnsweredProps) {
   const same = sameWords(laid);
   return (
     <div className="fields">
-      <p>{STAYS}</p>
+      <p role="status">{STAYS}</p>
       {[...seedNotes(seeds), ...(same === null ? [] : [same])].map((note) => (
         <p key={note}>{note}</p>
       ))}
-      <ul className="laid-out plain-list" role="status">
+      <ul className="laid-out plain-list">
         {laid.map((one) => (
           <LaidOutCard key={one.goal} laid={one} onAdd={() => onAdd([one], false)} />
         ))}
