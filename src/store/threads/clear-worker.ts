@@ -1,6 +1,6 @@
 /**
  * Clears all conflicts of a layout on a thread of its own. The solver is fetched by this thread
- * alone, when branch and bound has not ended by itself. Gets one request, sends progress and one
+ * alone; where it cannot be, the answer is a search's. Gets one request, sends progress and one
  * answer; whoever cancels ends the thread.
  */
 import loadHighs, { type Highs } from "highs";
