@@ -11,7 +11,6 @@ export const COMPONENTS_NOT_DONE: readonly string[] = [
   "panel/beds/BedRowsDialog.tsx",
   "panel/beds/GroundDialog.tsx",
   "panel/beds/NewBedDialog.tsx",
-  "panel/findings/WaysOut.tsx",
   "panel/form/ChoiceField.tsx",
   "panel/form/DayField.tsx",
   "panel/form/Dialog.tsx",
