@@ -1,4 +1,5 @@
 /** Rows of equal beds from one set of numbers, with codes by a scheme. */
+import type { Point } from "../geometry/point.ts";
 import { shiftOnSheet } from "../geometry/turned-bounds.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
 import { codeAfter, firstFreeCode, nextBlockCode } from "../beds/code-series.ts";
@@ -20,6 +21,10 @@ export interface BedRows {
   /** Between the beds of a row, and between rows, metres. */
   readonly pathM: number;
   readonly rowPathM: number;
+  /** After every so many beds of a row a path of its own width divides blocks; left out: one block. */
+  readonly blockOf?: number | undefined;
+  /** Between blocks, metres. */
+  readonly blockPathM?: number | undefined;
   /** Degrees clockwise. */
   readonly turnDeg: number;
   /** Middle of the first bed, metres. */
@@ -38,9 +43,54 @@ function offsetOf(rows: BedRows, row: number, place: number): readonly [number, 
   const across = rows.widthM + (isSideBySide(rows) ? rows.pathM : rows.rowPathM);
   const along = rows.lengthM + (isSideBySide(rows) ? rows.rowPathM : rows.pathM);
   const sign = rows.direction === "left" || rows.direction === "near" ? -1 : 1;
+  const wider = blocksBefore(rows, place) * ((rows.blockPathM ?? rows.pathM) - rows.pathM);
   return isSideBySide(rows)
-    ? [place * sign * across, row * along]
-    : [row * across, place * sign * along];
+    ? [sign * (place * across + wider), row * along]
+    : [row * across, sign * (place * along + wider)];
+}
+
+/** Whole blocks of a row that lie before a bed. */
+function blocksBefore({ blockOf }: BedRows, place: number): number {
+  return blockOf === undefined || blockOf < 1 ? 0 : Math.floor(place / blockOf);
+}
+
+/** Middle of the first bed of another such block beside this one, a path between rows away, metres. */
+export function blockBeside(rows: BedRows): Point {
+  const gapM = rows.blockPathM ?? rows.rowPathM;
+  const [across] = isSideBySide(rows)
+    ? offsetOf(rows, 0, rows.count - 1)
+    : offsetOf(rows, rows.rows - 1, 0);
+  const away = (across < 0 || rows.direction === "left" ? -1 : 1) * (rows.widthM + gapM);
+  const shift = shiftOnSheet(across + away, 0, rows.turnDeg);
+  const centimetres = (metres: number) => Math.round(metres * 100) / 100;
+  return { x: centimetres(rows.x + shift.x), y: centimetres(rows.y + shift.y) };
+}
+
+/** What a place of a bed is given for: its middle, or the near left corner, seen along the bed. */
+export type BedAnchor = "corner" | "middle";
+
+interface AnchoredBed {
+  readonly x: number;
+  readonly y: number;
+  readonly widthM: number;
+  readonly lengthM: number;
+  readonly turnDeg: number;
+}
+
+/** The middle of a bed whose x and y are those of its anchor, metres. */
+export function middleOf(bed: AnchoredBed, anchor: BedAnchor): Point {
+  return shifted(bed, anchor === "corner" ? 1 : 0);
+}
+
+/** Where the anchor of a bed lies whose x and y are those of its middle, metres. */
+export function anchorOf(bed: AnchoredBed, anchor: BedAnchor): Point {
+  return shifted(bed, anchor === "corner" ? -1 : 0);
+}
+
+function shifted({ x, y, widthM, lengthM, turnDeg }: AnchoredBed, halves: number): Point {
+  const shift = shiftOnSheet((halves * widthM) / 2, (halves * lengthM) / 2, turnDeg);
+  const micrometres = (metres: number) => Math.round(metres * 1e6) / 1e6;
+  return { x: micrometres(x + shift.x), y: micrometres(y + shift.y) };
 }
 
 function isSideBySide({ direction }: BedRows): boolean {

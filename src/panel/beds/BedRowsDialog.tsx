@@ -1,13 +1,6 @@
 import { useMemo } from "react";
-import {
-  BED_ROWS_MOST,
-  type BedDirection,
-  type BedRows,
-  bedsInRows,
-  codesInWords,
-} from "../../core/edits/bed-rows.ts";
+import { BED_ROWS_MOST, type BedDirection, codesInWords } from "../../core/edits/bed-rows.ts";
 import { addBeds } from "../../core/edits/object-edits.ts";
-import type { Layout, Plan } from "../../core/model/plan.ts";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
@@ -15,10 +8,19 @@ import { CountField, TurnField } from "../form/NumberField.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { PlaceFields, SizeFields } from "../form/RectangleFields.tsx";
 import { useForm } from "../form/use-form.ts";
-import { suggestedBed } from "./new-bed.ts";
-import { commit, planNow, windowNow } from "../state/plan-actions.ts";
+import { AnchorField } from "./AnchorField.tsx";
+import { bedPlaceWords as words } from "./bed-place-words.ts";
+import {
+  type TypedRows,
+  anchoredBy,
+  isOverMost,
+  rememberRows,
+  rowsDrawn,
+  suggestedRows,
+} from "./bed-rows-form.ts";
+import { useBedPreview } from "./use-bed-preview.ts";
+import { commit, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { choicesOf } from "../state/plan-words.ts";
-import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 
 const directionWords: Readonly<Record<BedDirection, string>> = {
   right: "side by side, to the right",
@@ -32,43 +34,14 @@ const schemeWords = {
   rows: "a letter for each row",
 } as const;
 
-function isOverMost({ count, rows }: BedRows): boolean {
-  return count * rows > BED_ROWS_MOST;
-}
-
-/** None when they are more than are drawn at once. */
-function rowsDrawn(plan: Plan, layout: Layout, rows: BedRows) {
-  return isOverMost(rows) ? [] : bedsInRows(plan, layout, rows);
-}
-
-function suggestedRows(plan: Plan, layout: Layout): BedRows {
-  const { code, widthM, lengthM, turnDeg, x, y } = suggestedBed(plan, layout);
-  return {
-    count: 6,
-    rows: 1,
-    widthM,
-    lengthM,
-    pathM: 0.5,
-    rowPathM: 1,
-    turnDeg,
-    x,
-    y,
-    direction: "right",
-    firstCode: code,
-    scheme: "series",
-    isThereAndBack: false,
-  };
-}
-
 interface RowFieldsProps {
-  readonly rows: BedRows;
-  readonly onSet: (change: Partial<BedRows>) => null;
+  readonly rows: TypedRows;
+  readonly onSet: (change: Partial<TypedRows>) => null;
 }
 
 /** Many equal beds from one set of numbers, as one step. */
 export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
-  const plan = useShownPlan();
-  const layout = useShownLayout();
+  const { plan, layout } = useKept();
   const form = useForm({
     start: () => suggestedRows(plan, layout),
     send: (typed) => {
@@ -77,6 +50,7 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
       onClose();
       commit(addBeds(planNow().layoutId, made, `Draw ${made.length} beds`));
       const ids = made.map(({ id }) => id);
+      rememberRows(typed, plan.id, ids.at(-1) ?? "");
       windowNow().select(ids);
       windowNow().bringIntoView(ids);
     },
@@ -84,8 +58,9 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
   const { draft: rows, set } = form;
   const isTooMany = isOverMost(rows);
   const beds = useMemo(() => rowsDrawn(plan, layout, rows), [plan, layout, rows]);
+  useBedPreview(beds);
   return (
-    <Dialog title="Rows of equal beds" onClose={onClose}>
+    <Dialog title="Rows of equal beds" onClose={onClose} isAside>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         <RowSizeFields rows={rows} onSet={set} />
         <RowPlaceFields rows={rows} onSet={set} />
@@ -93,7 +68,7 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
         <p role="status" className={isTooMany ? "field-reason" : "soft"}>
           {isTooMany
             ? `At most ${BED_ROWS_MOST} beds are drawn at once.`
-            : `${beds.length} beds: ${codesInWords(beds.map(({ code }) => code))}`}
+            : `${beds.length} beds: ${codesInWords(beds.map(({ code }) => code))}. ${words.shown}`}
         </p>
         <p className="dialog-actions">
           <button type="submit" className="primary">
@@ -133,6 +108,35 @@ function RowSizeFields({ rows, onSet }: RowFieldsProps) {
           onApply={(rowPathM) => onSet({ rowPathM })}
         />
       </div>
+      <BlockFields rows={rows} onSet={onSet} />
+    </>
+  );
+}
+
+/** Blocks beside each other in one row, told apart by a wider path. */
+function BlockFields({ rows, onSet }: RowFieldsProps) {
+  const { blockOf, blockPathM, rowPathM } = rows;
+  return (
+    <>
+      <CountField
+        label={words.inBlocks}
+        value={blockOf}
+        hint={words.inBlocksHint}
+        onApply={(count) =>
+          onSet(
+            count === undefined || count < 1
+              ? { blockOf: undefined, blockPathM: undefined }
+              : { blockOf: count, blockPathM: blockPathM ?? rowPathM },
+          )
+        }
+      />
+      {blockOf !== undefined && (
+        <LengthField
+          label={words.blockPath}
+          value={blockPathM}
+          onApply={(metres) => onSet({ blockPathM: metres })}
+        />
+      )}
     </>
   );
 }
@@ -154,7 +158,12 @@ function RowPlaceFields({ rows, onSet }: RowFieldsProps) {
           onSet({ turnDeg });
         }}
       />
-      <PlaceFields place={rows} of="First bed" onSet={onSet} />
+      <AnchorField
+        label={words.anchorFirst}
+        anchor={rows.anchor}
+        onPick={(anchor) => onSet(anchoredBy(rows, anchor))}
+      />
+      <PlaceFields place={rows} of={words.placeOf[rows.anchor]} onSet={onSet} />
     </>
   );
 }

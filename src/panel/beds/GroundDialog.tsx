@@ -40,7 +40,7 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
       onClose();
       commit(addSurrounding(surrounding));
       windowNow().select([surrounding.id]);
-      windowNow().bringIntoView([surrounding.id]);
+      windowNow().keepInView([surrounding.id]);
     },
   });
   const { draft: typed, set } = form;
@@ -118,7 +118,7 @@ function SizeFields({ typed, onSet }: SizeFieldsProps) {
 }
 
 function suggested(plan: Plan, layout: Layout): TypedGround {
-  return { ...usualOf("hedge", plan), lengthM: 10, turnDeg: 0, ...besideAll(plan, layout) };
+  return { ...usualOf("hedge", plan), lengthM: 10, turnDeg: 0, ...besideGarden(plan, layout) };
 }
 
 function usualOf(what: SurroundingSort, plan: Plan) {
@@ -126,9 +126,13 @@ function usualOf(what: SurroundingSort, plan: Plan) {
   return { what, label, ...usualGround[what] };
 }
 
-/** Left of all that is drawn, so that new ground lies on nothing; at the origin on an empty sheet. */
-function besideAll(plan: Plan, layout: Layout) {
-  const items = [...layout.beds, ...plan.surroundings];
+/**
+ * Left of the garden, so that new ground lies on none of its beds; at the origin on an empty sheet.
+ * What lies far around it, such as a neighbour's plot, does not draw it away.
+ */
+function besideGarden({ site, surroundings }: Plan, layout: Layout) {
+  const own = [...layout.beds, ...(site.outline ? [{ outline: site.outline }] : [])];
+  const items = own.length > 0 ? own : surroundings;
   const drawn = joinBounds(items.map(({ outline }) => outlineOf(outline).bounds));
   if (!drawn) return { x: 0, y: 0 };
   const { minX, minY, maxY } = drawn;

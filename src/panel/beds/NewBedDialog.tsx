@@ -1,3 +1,5 @@
+import { useMemo } from "react";
+import { type BedAnchor, anchorOf, middleOf } from "../../core/edits/bed-rows.ts";
 import { addBed } from "../../core/edits/object-edits.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
@@ -6,20 +8,22 @@ import { PlaceFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { useForm } from "../form/use-form.ts";
 import { type TypedBed, bedFromTyped, codeProblem, suggestedBed } from "./new-bed.ts";
-import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
-import { commit, planNow, windowNow } from "../state/plan-actions.ts";
+import { commit, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
+import { AnchorField } from "./AnchorField.tsx";
+import { bedPlaceWords as words } from "./bed-place-words.ts";
 import { bedRows } from "./commands.ts";
+import { useBedPreview } from "./use-bed-preview.ts";
 
 /** A bed by its numbers, measured with a tape rather than drawn. */
 export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
-  const plan = useShownPlan();
-  const layout = useShownLayout();
+  const { plan, layout } = useKept();
   const form = useForm({
-    start: () => suggestedBed(plan, layout),
+    start: () => anchored(suggestedBed(plan, layout), lastAnchor),
     send: (bedTyped) => {
       const { layoutId } = planNow();
-      const bed = bedFromTyped(plan, layout, bedTyped);
+      const bed = bedFromTyped(plan, layout, withMiddle(bedTyped));
+      lastAnchor = bedTyped.anchor;
       onClose();
       commit(addBed(layoutId, bed));
       windowNow().select([bed.id]);
@@ -27,8 +31,14 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
     },
   });
   const { draft: typed, set } = form;
+  const beds = useMemo(
+    () => [bedFromTyped(plan, layout, withMiddle(typed))],
+    [plan, layout, typed],
+  );
+  useBedPreview(beds);
+  const anchor = typed.isRound ? "middle" : typed.anchor;
   return (
-    <Dialog title="New bed" onClose={onClose}>
+    <Dialog title="New bed" onClose={onClose} isAside>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         <TextField
           label="Code"
@@ -40,10 +50,20 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
           label="Shape"
           value={typed.isRound ? "round" : "straight"}
           choices={shapeChoices}
-          onPick={(shape) => set({ isRound: shape === "round" })}
+          onPick={(shape) => set(shaped(typed, shape === "round"))}
         />
         <BedSizeFields typed={typed} onSet={set} />
-        <PlaceFields place={typed} onSet={set} />
+        {!typed.isRound && (
+          <AnchorField
+            label={words.anchor}
+            anchor={anchor}
+            onPick={(next) => set(anchored(withMiddle(typed), next))}
+          />
+        )}
+        <PlaceFields place={typed} of={words.placeOf[anchor]} onSet={set} />
+        <p className="soft" role="status">
+          {words.shown}
+        </p>
         <p className="dialog-actions">
           <button type="submit" className="primary">
             Add the bed
@@ -53,6 +73,28 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
       </form>
     </Dialog>
   );
+}
+
+/** Its x and y are those of its anchor; a round bed has only a middle. */
+interface AnchoredBed extends TypedBed {
+  readonly anchor: BedAnchor;
+}
+
+/** As chosen the last time. */
+let lastAnchor: BedAnchor = "corner";
+
+function anchored(bed: TypedBed, anchor: BedAnchor): AnchoredBed {
+  return { ...bed, ...anchorOf(bed, anchor), anchor };
+}
+
+function withMiddle(bed: AnchoredBed): AnchoredBed {
+  return bed.isRound ? bed : { ...bed, ...middleOf(bed, bed.anchor) };
+}
+
+/** The middle stays where it is. */
+function shaped(bed: AnchoredBed, isRound: boolean): AnchoredBed {
+  const middle = { ...withMiddle(bed), isRound };
+  return isRound ? middle : anchored(middle, bed.anchor);
 }
 
 const shapeChoices = [

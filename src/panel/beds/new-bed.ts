@@ -72,13 +72,12 @@ export function codeProblem(layout: Layout, code: string, ownId: string | null):
 }
 
 export function bedFromTyped(plan: Plan, layout: Layout, typed: TypedBed): Bed {
-  const { code, isRound, ...rectangle } = typed;
-  const { x, y, widthM } = rectangle;
+  const { code, isRound, x, y, widthM, lengthM, turnDeg } = typed;
   return {
     id: nextId("bed-", drawnIds(plan, layout)),
     code: code.trim(),
     outline: isRound
       ? roundShape({ x, y, diameterM: widthM })
-      : { shape: "rectangle", ...rectangle },
+      : { shape: "rectangle", x, y, widthM, lengthM, turnDeg },
   };
 }

@@ -14,10 +14,13 @@ interface DialogProps {
   readonly onClose: () => void;
   readonly children: ReactNode;
   readonly isWide?: boolean;
+  /** Leaves the sheet in sight, for what it shows there before it is made. */
+  readonly isAside?: boolean;
 }
 
 /** The browser's own modal dialog: keeps the focus inside and gives it back where it came from. */
-export function Dialog({ title, onClose, children, isWide = false }: DialogProps) {
+export function Dialog(props: DialogProps) {
+  const { title, onClose, children, isWide = false, isAside = false } = props;
   const ref = useRef<HTMLDialogElement>(null);
   const headingId = useId();
   useLayoutEffect(() => {
@@ -33,7 +36,7 @@ export function Dialog({ title, onClose, children, isWide = false }: DialogProps
   return (
     <dialog
       ref={ref}
-      className={isWide ? "dialog dialog-wide" : "dialog"}
+      className={`dialog${isWide ? " dialog-wide" : ""}${isAside ? " dialog-aside" : ""}`}
       aria-labelledby={headingId}
       onClose={() => {
         if (ref.current?.open === false) onClose();

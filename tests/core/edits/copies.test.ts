@@ -1,7 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { ARRAY_MOST, arrayObjects, duplicateObjects } from "../../../src/core/edits/array.ts";
-import { type BedRows, bedsInRows, codesInWords } from "../../../src/core/edits/bed-rows.ts";
+import {
+  type BedRows,
+  anchorOf,
+  bedsInRows,
+  blockBeside,
+  codesInWords,
+  middleOf,
+} from "../../../src/core/edits/bed-rows.ts";
 import {
   type Clip,
   clipText,
@@ -244,5 +251,36 @@ describe("the clipboard", () => {
   test("never takes a forbidden name into the plan", () => {
     const bad = (text ?? "").replace('"id"', '"__proto__": {"locked": true}, "id"');
     expect(readClip(bad, isKnown).ok).toBe(false);
+  });
+});
+
+describe("rows of beds", () => {
+  const across = (rows: BedRows) =>
+    bedsInRows(littlePlan, layoutOf(littlePlan), rows).map(({ outline }) =>
+      outline.shape === "rectangle" ? Math.round(outline.x * 100) / 100 : NaN,
+    );
+  const ONE: BedRows = { ...ROWS, rows: 1, x: 0, y: 0 };
+
+  test("lie in blocks with a wider path between them", () => {
+    const rows = { ...ONE, count: 5, blockOf: 2, blockPathM: 1.5 };
+    expect(across(rows)).toEqual([0, 1.7, 4.4, 6.1, 8.8]);
+    expect(across({ ...rows, direction: "left" })).toEqual([0, -1.7, -4.4, -6.1, -8.8]);
+  });
+
+  test("the next block lies beside the last bed, whichever way they go", () => {
+    expect(blockBeside({ ...ONE, count: 3 })).toEqual({ x: 5.6, y: 0 });
+    expect(blockBeside({ ...ONE, count: 3, direction: "left" })).toEqual({ x: -5.6, y: 0 });
+    expect(blockBeside({ ...ONE, count: 1, direction: "left" })).toEqual({ x: -2.2, y: 0 });
+    expect(blockBeside({ ...ONE, count: 3, rows: 2, direction: "far" })).toEqual({ x: 4.4, y: 0 });
+  });
+
+  test("a place is that of the near left corner or of the middle, turned beds as well", () => {
+    const bed = { x: 10, y: 5, widthM: 1.2, lengthM: 8, turnDeg: 0 };
+    expect(middleOf(bed, "corner")).toEqual({ x: 10.6, y: 9 });
+    expect(middleOf(bed, "middle")).toEqual({ x: 10, y: 5 });
+    // Its length running right, its left side is the upper one.
+    expect(middleOf({ ...bed, turnDeg: 90 }, "corner")).toEqual({ x: 14, y: 4.4 });
+    const there = anchorOf({ ...bed, turnDeg: 33 }, "corner");
+    expect(middleOf({ ...bed, ...there, turnDeg: 33 }, "corner").x).toBeCloseTo(10, 5);
   });
 });
