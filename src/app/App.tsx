@@ -16,6 +16,7 @@ import { ViewBar } from "../panel/window/ViewBar.tsx";
 import { ViewTabs } from "../panel/window/ViewTabs.tsx";
 import { useShownPlan } from "../panel/state/use-shown-plan.ts";
 import { useViewState } from "../panel/state/view-state.ts";
+import { useWindowStore } from "../store/window/window-store.ts";
 import { MainView } from "./MainView.tsx";
 import { useShortcuts } from "./use-shortcuts.ts";
 
@@ -36,6 +37,7 @@ export function App() {
   const view = useViewState((state) => state.view);
   const drawer = useViewState((state) => state.drawer);
   useShortcuts();
+  useChosenInSight(drawer);
   useEffect(() => {
     document.title = title;
   }, [title]);
@@ -71,6 +73,21 @@ export function App() {
       <Announcer />
     </div>
   );
+}
+
+/** The sheet has become smaller by then. */
+const RESIZED_MS = 120;
+
+/** Where a region comes up and takes room from the sheet, what is selected stays in sight. */
+function useChosenInSight(drawer: string | null): void {
+  useEffect(() => {
+    if (drawer === null) return undefined;
+    const timer = setTimeout(() => {
+      const { selection, keepInView } = useWindowStore.getState();
+      if (selection.length > 0) keepInView(selection);
+    }, RESIZED_MS);
+    return () => clearTimeout(timer);
+  }, [drawer]);
 }
 
 /** The view picked, and the strips under it. */

@@ -88,6 +88,7 @@ const PANEL_EDGES: Readonly<Record<string, readonly string[]>> = {
     "panel/record",
     "panel/seed-list",
     "panel/shelf",
+    "panel/walk",
   ],
   "panel/scan": ["panel/generations"],
   "panel/season": ["panel/record"],

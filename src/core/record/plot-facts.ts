@@ -38,6 +38,8 @@ export interface PlotFacts {
   readonly isAllSeason: boolean;
   readonly record: PlotRecord;
   readonly worst: { readonly severity: Severity; readonly title: string } | null;
+  /** Titles of the conflicts it is in, the worst one first. */
+  readonly conflicts: readonly string[];
 }
 
 /**
@@ -68,7 +70,15 @@ export function plotFacts(grown: CheckedLayout, id: string, on: DayNumber): Plot
     isAllSeason: isAllSeason(stand?.bloom ?? null, plan),
     record,
     worst: worstOf(grown, id),
+    conflicts: conflictsOf(grown, id),
   };
+}
+
+function conflictsOf(grown: CheckedLayout, id: string): readonly string[] {
+  const wording = wordingOf(grown);
+  return grown.result.findings
+    .filter(({ severity, subjects }) => severity === "conflict" && subjects.includes(id))
+    .map((finding) => describeFinding(finding, wording).title);
 }
 
 function isAllSeason(bloom: Bloom | null, { season }: Pick<Plan, "season">): boolean {

@@ -14,8 +14,10 @@ import {
 import { windowNow } from "../state/plan-actions.ts";
 import { type TimeAxis, axisDays, startPercent, widthPercent } from "./time-axis.ts";
 
-/** Height of every line; the styles have the same. */
-export const LINE_PX = 24;
+/** Height of every line, the styles have the same: as high as a finger needs where there is one. */
+const HEIGHT_PX = { fine: 24, coarse: 44 } as const;
+const isTouched = typeof matchMedia === "function" && matchMedia("(pointer: coarse)").matches;
+export const LINE_PX = isTouched ? HEIGHT_PX.coarse : HEIGHT_PX.fine;
 /** Height of what stays above the lines: slider and months. */
 const LIST_TOP_PX = 60;
 

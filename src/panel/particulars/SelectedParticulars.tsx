@@ -1,3 +1,4 @@
+import { Suspense, lazy } from "react";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { ActionsButton } from "../commands/ActionsButton.tsx";
 import { BedParticulars } from "./BedParticulars.tsx";
@@ -16,6 +17,15 @@ import { placeVariety } from "../seed-list/commands.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import "./particulars.css";
 
+const PlotSummary = lazy(async () => ({
+  default: (await import("../walk/PlotSummary.tsx")).PlotSummary,
+}));
+
+/** As the styles have it: one region at a time, over the foot of the sheet. */
+function isSmallScreen(): boolean {
+  return matchMedia("(width <= 60rem), (height <= 31rem)").matches;
+}
+
 interface SelectedParticularsProps {
   readonly selected: SelectedObjects;
 }
@@ -28,8 +38,14 @@ export function SelectedParticulars({ selected }: SelectedParticularsProps) {
   const [planting] = plantings;
   const [surrounding] = surroundings;
   const total = beds.length + plantings.length + surroundings.length;
+  const plot = total === 1 ? (planting ?? surrounding) : undefined;
   return (
     <>
+      {plot && isSmallScreen() && (
+        <Suspense fallback={null}>
+          <PlotSummary id={plot.id} />
+        </Suspense>
+      )}
       {total === 1 && bed && <BedParticulars key={bed.id} bed={bed} />}
       {total === 1 && planting && <PlantingParticulars key={planting.id} planting={planting} />}
       {total === 1 && surrounding && (

@@ -51,6 +51,9 @@ function StopHeading({ facts }: { readonly facts: PlotFacts }) {
   );
 }
 
+/** Conflicts that are named one by one. */
+const CONFLICTS_SHOWN = 3;
+
 /** Plants, start, bloom, and the worst the checks say; read only. */
 export function FactLines({ facts }: { readonly facts: PlotFacts }) {
   const { worst } = facts;
@@ -66,6 +69,14 @@ export function FactLines({ facts }: { readonly facts: PlotFacts }) {
           <span aria-hidden="true">{severitySign[worst.severity]}</span>{" "}
           {severityWord[worst.severity]}: {worst.title}
         </p>
+      )}
+      {facts.conflicts.slice(1, CONFLICTS_SHOWN).map((title) => (
+        <p key={title} className="conflict-text">
+          <span aria-hidden="true">{severitySign.conflict}</span> {severityWord.conflict}: {title}
+        </p>
+      ))}
+      {facts.conflicts.length > CONFLICTS_SHOWN && (
+        <p>{words.moreConflicts(facts.conflicts.length - CONFLICTS_SHOWN)}</p>
       )}
     </>
   );

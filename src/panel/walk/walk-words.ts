@@ -13,6 +13,7 @@ export function dayWords(day: DayNumber): string {
 }
 
 export const walkWords = {
+  moreConflicts: (count: number) => (count === 1 ? "1 more conflict." : `${count} more conflicts.`),
   heading: "Walk",
   leave: "Leave the walk",
   none: "There is nothing to walk to yet: place plantings or pollen sources first.",

@@ -11,6 +11,7 @@ import { useDraft } from "../form/use-draft.ts";
 import { nameProblem } from "../form/name-problem.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
+import { undo } from "../commands/edit-commands.ts";
 import { paper } from "../paper/commands.ts";
 import { planSettings } from "../site/commands.ts";
 import "./header.css";
@@ -35,6 +36,9 @@ export function Header() {
   return (
     <header ref={headRef} className={isUnfolded ? "plan-head unfolded" : "plan-head"}>
       <PlanTitle />
+      <CommandButton of={undo} className="quiet undo-near">
+        {undo.name}
+      </CommandButton>
       <button
         ref={foldRef}
         type="button"

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useRef } from "react";
+import { type KeyboardEvent, type RefObject, useEffect, useRef } from "react";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { ClearGroundButton } from "../findings/ClearGroundLine.tsx";
 import { type ToolEntry, toolEntries } from "./tools.ts";
@@ -11,6 +11,7 @@ import { fitAll, showSelection } from "../commands/view-commands.ts";
 export function ToolBar() {
   const tool = useWindowStore((state) => state.tool);
   const ref = useRef<HTMLDivElement>(null);
+  useToolInView(ref, tool);
   // Tab enters the bar at the tool in use, or at the first when that one has no button here.
   const stop = toolEntries.find(({ name }) => name === tool) ?? toolEntries[0];
 
@@ -62,6 +63,18 @@ export function ToolBar() {
       </CommandButton>
     </div>
   );
+}
+
+/** Where the bar is pushed sideways, the tool in use stays in sight. */
+function useToolInView(ref: RefObject<HTMLElement | null>, tool: string): void {
+  useEffect(() => {
+    const bar = ref.current;
+    const picked = bar?.querySelector<HTMLElement>('[aria-pressed="true"]');
+    if (!bar || !picked || bar.scrollWidth <= bar.clientWidth) return;
+    const [box, at] = [bar.getBoundingClientRect(), picked.getBoundingClientRect()];
+    if (at.left < box.left) bar.scrollLeft -= box.left - at.left;
+    else if (at.right > box.right) bar.scrollLeft += at.right - box.right;
+  }, [ref, tool]);
 }
 
 interface ToolButtonProps {
