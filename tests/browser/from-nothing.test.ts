@@ -110,12 +110,60 @@ test("a whole outline is typed as a list, told line by line what is wrong", asyn
   await expect.poll(said).toContain("Draw bed A02");
 });
 
+test("rows of beds are on the sheet before they are made, and gone when they are not", async () => {
+  await button("Plan").click();
+  await button("Rows of equal beds ...").click();
+  const dialog = page.getByRole("dialog", { name: "Rows of equal beds" });
+  await dialog.getByLabel("Beds in a row").fill("30");
+  await page.keyboard.press("Tab");
+  await dialog.getByText(/^30 beds/).waitFor();
+  // Thirty beds reach out of a plot of 24 m: told before anything is made.
+  const outside = page.locator(".findings").getByText("reaches out of the site");
+  await expect.poll(() => outside.count()).toBeGreaterThan(3);
+  expect(await axeFaults(page)).toEqual([]);
+  await page.keyboard.press("Escape");
+  await dialog.waitFor({ state: "detached" });
+  await expect.poll(() => outside.count()).toBe(0);
+  await button("Plan").click();
+  await button("Rows of equal beds ...").click();
+  await dialog.getByLabel("Beds in a row").fill("2");
+  await dialog.getByLabel("Corner, right (x)").fill("18");
+  await dialog.getByLabel("Corner, up (y)").fill("1");
+  await dialog.getByLabel("Bed length").fill("4");
+  await page.keyboard.press("Enter");
+  await expect.poll(said).toContain("Draw 2 beds");
+  await page.keyboard.press("Escape");
+});
+
+test("a pollen source asks what flowers there, and can lie by distance and direction", async () => {
+  await page.keyboard.press("p");
+  const at = await pagePlace(page, { x: 20, y: 12 });
+  await page.mouse.click(at.x, at.y);
+  const dialog = page.getByRole("dialog", { name: "Pollen source" });
+  await dialog.getByRole("button", { name: "Add", exact: true }).click();
+  await dialog.getByText("Say what flowers there").waitFor();
+  await dialog.getByRole("searchbox").fill("carrot");
+  await page.keyboard.press("Enter");
+  await dialog.getByLabel("Place", { exact: true }).selectOption("measured");
+  await dialog.getByLabel("From the middle of").selectOption({ label: "the sheet's 0, 0" });
+  await dialog.getByLabel("Distance").fill("30");
+  await dialog.getByLabel("Direction").fill("ESE");
+  await dialog.getByText("Nothing of ours is too near to it.").waitFor();
+  expect(await axeFaults(page)).toEqual([]);
+  await dialog.getByRole("button", { name: "Add", exact: true }).click();
+  await expect.poll(said).toContain("Add Carrot");
+  // 30 m by 112.5 degrees: 27.716 to the right, 11.481 down.
+  await expect.poll(() => page.getByLabel("Middle, right (x)").inputValue()).toBe("27.716 m");
+  await page.locator(".sheet").focus();
+  await page.keyboard.press("Escape");
+});
+
 test("a plan that was worked on is asked about, kept and found again, or deleted", async () => {
   await page.getByLabel("Plan title").fill("Odd plot");
   await page.keyboard.press("Enter");
   await newPlan();
   const dialog = page.getByRole("dialog", { name: "New plan" });
-  await dialog.getByText('"Odd plot" is open: 2 beds').waitFor();
+  await dialog.getByText('"Odd plot" is open: 4 beds').waitFor();
   expect(await axeFaults(page)).toEqual([]);
   await dialog.getByRole("button", { name: "Keep it in this browser" }).click();
   await page.getByRole("heading", { name: "Four steps to a first plan" }).waitFor();

@@ -80,6 +80,54 @@ describe("fingers and a pen", () => {
     await page.locator(".sheet").press("0");
   });
 
+  test("a chosen plot says first what it is, and stays in sight above its fields", async () => {
+    await page.touchscreen.tap(...asPair(await pagePlace(page, middleOf("B02-1"))));
+    const regions = page.getByRole("navigation", { name: "Regions" });
+    await regions.getByRole("button", { name: "Particulars" }).tap();
+    const summary = page.getByRole("group", { name: "What is here" });
+    await summary.getByText("Amber Lantern, tomato").waitFor();
+    await summary.getByText("conflict: B02-1 Amber Lantern is too close to B01-1").waitFor();
+    await expect
+      .poll(async () => {
+        const box = await page.locator(".sheet").boundingBox();
+        const drawer = await page.locator(".drawer[data-region=particulars]").boundingBox();
+        const at = await pagePlace(page, middleOf("B02-1"));
+        const isShown = at.y > (box?.y ?? Infinity) && at.y < (drawer?.y ?? 0);
+        return isShown && (box?.y ?? 0) + (box?.height ?? Infinity) <= (drawer?.y ?? 0) + 1;
+      })
+      .toBe(true);
+    expect(await axeFaults(page)).toEqual([]);
+    await regions.getByRole("button", { name: "Particulars" }).tap();
+    await page.locator(".sheet").focus();
+    await page.keyboard.press("Escape");
+  });
+
+  test("that slide over a bloom bar change no date until the bar was chosen", async () => {
+    const regions = page.getByRole("navigation", { name: "Regions" });
+    await regions.getByRole("button", { name: "Bloom" }).tap();
+    const grip = page.getByRole("slider", { name: /^Start of B04-1/ });
+    const slide = async () => {
+      const box = await grip.boundingBox();
+      const from = { x: (box?.x ?? 0) + 20, y: (box?.y ?? 0) + (box?.height ?? 0) / 2 };
+      await put("touchStart", [from]);
+      for (const x of [10, 25, 40]) await put("touchMove", [{ x: from.x + x, y: from.y }]);
+      await put("touchEnd", []);
+    };
+    const undo = page.getByRole("button", { name: "Undo", exact: true }).first();
+    await grip.waitFor();
+    await slide();
+    await page.waitForTimeout(150);
+    expect(await undo.isDisabled()).toBe(true);
+    await grip.tap();
+    await expect.poll(() => grip.getAttribute("aria-valuetext")).not.toBeNull();
+    await slide();
+    await expect.poll(() => undo.isEnabled()).toBe(true);
+    await undo.tap();
+    await regions.getByRole("button", { name: "Bloom" }).tap();
+    await page.locator(".sheet").focus();
+    await page.keyboard.press("Escape");
+  });
+
   test("add to the selection one by one where that is switched on", async () => {
     await page.getByRole("button", { name: "Several" }).click();
     await page.touchscreen.tap(...asPair(await pagePlace(page, middleOf("A01-1"))));

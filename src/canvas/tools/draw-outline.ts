@@ -2,10 +2,11 @@
 import { ARC_ERROR_M, arcThrough } from "../../core/geometry/arc.ts";
 import { type Point, pointDistance } from "../../core/geometry/point.ts";
 import { formatLength } from "../../core/model/length.ts";
-import { keepOutline, leastCorners } from "../../core/outlines/drawn-outline.ts";
+import { keepOutline, leastCorners, outlineShape } from "../../core/outlines/drawn-outline.ts";
 import { outlineTargetWords } from "../../core/outlines/drawn-outline-words.ts";
 import { type Corner, ringProblem } from "../../core/model/ring.ts";
 import { useOutlineTarget } from "../../store/window/outline-target.ts";
+import { askSource } from "../../store/window/source-ask.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { outlineBar } from "./outline-bar.ts";
@@ -242,6 +243,11 @@ function keep(corners: readonly Point[]): void {
   const target = targetNow();
   drop();
   const { plan, layoutId, commit } = usePlanStore.getState();
+  if (target === "pollen") {
+    // What flowers there is asked before anything is kept.
+    askSource(outlineShape(target, corners));
+    return;
+  }
   const { edit, id } = keepOutline(plan, layoutId, target, corners);
   commit(edit);
   if (id !== null) useWindowStore.getState().select([id]);

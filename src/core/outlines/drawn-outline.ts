@@ -64,6 +64,11 @@ function polygonOf(corners: readonly Point[]): PolygonShape {
   return { shape: "polygon", corners: corners.map(({ x, y }) => [x, y] as const) };
 }
 
+/** The shape that an outline of a sort of ground has. */
+export function outlineShape(target: SurroundingSort, corners: readonly Point[]): Shape {
+  return shapeOfCorners(corners, lineWidth(target) ?? 1);
+}
+
 /** One undo step that keeps the outline, and the id of what it made; null for the site's edge. */
 export function keepOutline(
   plan: Plan,
@@ -85,7 +90,7 @@ export function keepOutline(
     id,
     label: outlineTargetWords[target],
     what: target,
-    outline: shapeOfCorners(corners, lineWidth(target) ?? 1),
+    outline: outlineShape(target, corners),
     flowering: "yes",
     cover: "none",
   });

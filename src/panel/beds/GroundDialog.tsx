@@ -9,6 +9,7 @@ import { addSurrounding } from "../../core/edits/object-edits.ts";
 import { joinBounds } from "../../core/geometry/bounds.ts";
 import { outlineOf } from "../../core/geometry/outline.ts";
 import type { Layout, Plan, SurroundingSort } from "../../core/model/plan.ts";
+import { askSource } from "../../store/window/source-ask.ts";
 import { useOutlineTarget } from "../../store/window/outline-target.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
@@ -38,6 +39,10 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
     send: (typed) => {
       const surrounding = typedSurrounding(plan, layout, typed);
       onClose();
+      if (typed.what === "pollen") {
+        askSource(surrounding.outline);
+        return;
+      }
       commit(addSurrounding(surrounding));
       windowNow().select([surrounding.id]);
       windowNow().keepInView([surrounding.id]);

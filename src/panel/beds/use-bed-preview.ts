@@ -1,26 +1,16 @@
 /** Beds of a dialog on the sheet before they are made. */
-import { useEffect, useRef } from "react";
+import { useMemo } from "react";
 import { addBeds } from "../../core/edits/object-edits.ts";
 import type { Bed } from "../../core/model/plan.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
-import { windowNow } from "../state/plan-actions.ts";
+import { planNow } from "../state/plan-actions.ts";
+import { useSheetPreview } from "../state/use-sheet-preview.ts";
 
-/** Shows the beds for as long as the dialog is up; what is kept goes through the dialog alone. */
+/** @param beds the same list as long as nothing of it changes */
 export function useBedPreview(beds: readonly Bed[]): void {
-  const isFirst = useRef(true);
-  useEffect(() => {
-    const { layoutId, preview } = usePlanStore.getState();
-    // What is on trial there stays: it has its own words and buttons.
-    if (usePlanStore.getState().previewing?.by === "trial") return undefined;
-    if (beds.length > 0) preview(addBeds(layoutId, beds, ""));
-    // The whole ground first, then only what would lie outside.
-    if (isFirst.current) windowNow().bringIntoView("all");
-    else windowNow().keepInView(beds.map(({ id }) => id));
-    isFirst.current = false;
-    return () => {
-      if (usePlanStore.getState().previewing?.by === "gesture") {
-        usePlanStore.getState().cancelPreview();
-      }
-    };
-  }, [beds]);
+  const ids = useMemo(() => beds.map(({ id }) => id), [beds]);
+  const edit = useMemo(
+    () => (beds.length === 0 ? null : addBeds(planNow().layoutId, beds, "")),
+    [beds],
+  );
+  useSheetPreview(edit, ids);
 }

@@ -1,4 +1,4 @@
-import { opening } from "../commands/command.ts";
+import { type Command, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
 
 const kindsDialog = dialog(
@@ -10,3 +10,16 @@ export const ownKinds = opening(kindsDialog, {
   name: "Own kinds and figures",
   group: "Lists and figures",
 });
+
+export const sourceDialog = dialog(
+  "new-source",
+  async () => (await import("./SourceDialog.tsx")).SourceDialog,
+);
+
+export const newSource = {
+  id: "new-source",
+  name: "Add a pollen source ...",
+  group: "Objects",
+  also: "neighbour wild distance direction bearing",
+  run: () => sourceDialog.open({ given: null }),
+} as const satisfies Command;

@@ -9,8 +9,10 @@ import {
   type OutlineTarget,
   keepOutline,
   leastCorners,
+  outlineShape,
   outlineTargets,
 } from "../../core/outlines/drawn-outline.ts";
+import { askSource } from "../../store/window/source-ask.ts";
 import { decimalMark } from "../../store/window/decimal-mark.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { Dialog } from "../form/Dialog.tsx";
@@ -148,6 +150,10 @@ function told(read: CornersRead, { units }: Plan): string {
 
 function keep(target: OutlineTarget, corners: readonly Point[]): void {
   const { plan, layoutId } = planNow();
+  if (target === "pollen") {
+    askSource(outlineShape(target, corners));
+    return;
+  }
   const { edit, id } = keepOutline(plan, layoutId, target, corners);
   commit(edit);
   viewNow().showSheet();

@@ -1,10 +1,20 @@
-import { Suspense } from "react";
+import { Suspense, useEffect } from "react";
+import { useSourceAsk } from "../../store/window/source-ask.ts";
+import { sourceDialog } from "../kinds/commands.ts";
 import { ObjectMenuPlace } from "./ObjectMenuPlace.tsx";
 import { RegionBoundary } from "./RegionBoundary.tsx";
 import { useViewState } from "../state/view-state.ts";
 
 /** What comes up over the window: the one open dialog, and the menu of objects. */
 export function Dialogs() {
+  // The sheet asks what flowers where a pollen source was put.
+  useEffect(
+    () =>
+      useSourceAsk.subscribe(({ asked }) => {
+        if (asked) sourceDialog.open({ given: asked.outline });
+      }),
+    [],
+  );
   return (
     <>
       <AskedDialog />

@@ -25,6 +25,7 @@ export function PlanMenu() {
       ))}
       <p className="menu-heading">Ground</p>
       <Item id="plot" />
+      <Item id="new-source" />
       <Item id="new-ground" />
       <Item id="bed-rows" />
       <Item id="number-beds" />

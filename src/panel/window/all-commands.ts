@@ -14,7 +14,7 @@ import { find } from "../find/commands.ts";
 import { clearGround, crossingShade, findingCommands } from "../findings/commands.ts";
 import { harvestIntoLot, predictedAndSeen, readAsGrown } from "../grown/commands.ts";
 import { keepingCommands, whatWentWrong } from "../keeping/commands.ts";
-import { ownKinds } from "../kinds/commands.ts";
+import { newSource, ownKinds } from "../kinds/commands.ts";
 import { layoutCommands } from "../layouts/commands.ts";
 import { newLot } from "../lots/commands.ts";
 import { importOutlines, outlineFromCorners } from "../outlines/commands.ts";
@@ -76,6 +76,7 @@ const lists = [
   predictedAndSeen,
   earlierCrops,
   ownKinds,
+  newSource,
   ...helpCommands,
   whatWentWrong,
 ] as const satisfies readonly Command[];

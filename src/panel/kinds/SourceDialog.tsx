@@ -1,0 +1,124 @@
+import { useMemo, useState } from "react";
+import { addSurrounding } from "../../core/edits/object-edits.ts";
+import type { Shape } from "../../core/model/plan.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { Dialog } from "../form/Dialog.tsx";
+import { TextField } from "../form/TextField.tsx";
+import { nameProblem } from "../form/name-problem.ts";
+import { useForm } from "../form/use-form.ts";
+import { commit, useKept, windowNow } from "../state/plan-actions.ts";
+import { useSheetPreview } from "../state/use-sheet-preview.ts";
+import { KindField } from "./KindField.tsx";
+import { SourcePlaceFields } from "./SourcePlaceFields.tsx";
+import { kindsOfPlan, startOfSource, typedSource } from "./source-form.ts";
+import { sourceWords as words } from "./source-words.ts";
+import "./source.css";
+
+interface SourceDialogProps {
+  /** Where it was pressed or drawn; null: it is placed by numbers. */
+  readonly given: Shape | null;
+  readonly onClose: () => void;
+}
+
+/** A pollen source: what flowers there first of all, then where. It is on the sheet before it is kept. */
+export function SourceDialog({ given, onClose }: SourceDialogProps) {
+  const { plan, layout, book } = useKept();
+  const form = useForm({
+    start: () => startOfSource(layout, given),
+    problemOf: ({ kind }) => (kind === null ? words.needsKind : null),
+    send: () => {
+      if (!source) return;
+      onClose();
+      commit(addSurrounding(source));
+      windowNow().select([source.id]);
+      windowNow().pickTool("select");
+      windowNow().keepInView([source.id]);
+    },
+  });
+  const { draft: typed, set } = form;
+  const kindName = book.kind(typed.kind ?? "")?.name ?? "";
+  const source = useMemo(
+    () => typedSource(plan, layout.id, { ...typed, kindName }, given),
+    [plan, layout.id, typed, kindName, given],
+  );
+  const edit = useMemo(() => (source ? addSurrounding(source) : null), [source]);
+  const ids = useMemo(() => (source ? [source.id] : []), [source]);
+  useSheetPreview(edit, ids);
+  return (
+    <Dialog title={words.title} onClose={onClose} isAside>
+      <form className="fields" noValidate onSubmit={form.onSubmit}>
+        <KindChoice picked={typed.kind} onPick={(kind) => set({ kind })} />
+        <SourcePlaceFields typed={typed} given={given} onSet={set} />
+        <TextField
+          label={words.name}
+          value={typed.label === "" ? (source?.label ?? "") : typed.label}
+          onApply={(text) =>
+            nameProblem(text, { isNeeded: words.needsName }) ?? set({ label: text.trim() })
+          }
+        />
+        <Told id={source?.id ?? null} problem={form.problem} />
+        <p className="dialog-actions">
+          <button type="submit" className="primary">
+            {words.add}
+          </button>
+        </p>
+      </form>
+    </Dialog>
+  );
+}
+
+interface KindChoiceProps {
+  readonly picked: string | null;
+  readonly onPick: (kind: string) => void;
+}
+
+/** The kinds of this plan as buttons: they are what it could cross with; any other by search. */
+function KindChoice({ picked, onPick }: KindChoiceProps) {
+  const { plan, book } = useKept();
+  const [isOther, setOther] = useState(false);
+  const known = useMemo(() => kindsOfPlan(plan).flatMap((id) => book.kind(id) ?? []), [plan, book]);
+  const isSearched = isOther || known.length === 0;
+  return (
+    <fieldset className="source-kinds">
+      <legend>{words.what}</legend>
+      {known.map(({ id, name }) => (
+        <button
+          key={id}
+          type="button"
+          aria-pressed={picked === id}
+          onClick={() => {
+            setOther(false);
+            onPick(id);
+          }}
+        >
+          {name}
+        </button>
+      ))}
+      {known.length > 0 && (
+        <button type="button" aria-expanded={isOther} onClick={() => setOther(!isOther)}>
+          {words.other}
+        </button>
+      )}
+      {isSearched && <KindField kindId={picked ?? undefined} onPick={onPick} />}
+    </fieldset>
+  );
+}
+
+/** Before it is kept: whether it brings conflicts, or what is still missing. */
+function Told({ id, problem }: { readonly id: string | null; readonly problem: string | null }) {
+  const findings = usePlanStore(({ result }) => result.findings);
+  const about = findings.filter(({ subjects }) => id !== null && subjects.includes(id));
+  const count = (of: string) => about.filter(({ severity }) => severity === of).length;
+  if (problem !== null) {
+    return (
+      <p className="field-reason" role="alert">
+        {problem}
+      </p>
+    );
+  }
+  return (
+    <p className="soft" role="status">
+      {id === null ? words.riskUnset : words.risk(count("conflict"), count("unknown"))}
+    </p>
+  );
+}
