@@ -52,34 +52,6 @@ describe("fingers and a pen", () => {
   const said = () => page.locator(".visually-hidden [role=status]").first().innerText();
   const view = () => page.locator(".sheet").getAttribute("data-view");
 
-  test("held still open the menu of what lies under them", async () => {
-    const at = await pagePlace(page, middleOf("B01-1"));
-    await put("touchStart", [at]);
-    await page.getByRole("menu").waitFor();
-    await put("touchEnd", []);
-    expect(await page.getByRole("menu").innerText()).toContain("B01-1");
-    await page.keyboard.press("Escape");
-    await page.getByRole("menu").waitFor({ state: "detached" });
-  });
-
-  test("two of them zoom and never drag what they lie on", async () => {
-    await page.touchscreen.tap(...asPair(await pagePlace(page, middleOf("B01-1"))));
-    const at = await pagePlace(page, middleOf("B01-1"));
-    const before = await view();
-    await put("touchStart", [at]);
-    await put("touchMove", [{ x: at.x + 20, y: at.y }]);
-    const other = { x: at.x + 60, y: at.y + 60 };
-    await put("touchStart", [{ x: at.x + 20, y: at.y }, other]);
-    await put("touchMove", [
-      { x: at.x - 20, y: at.y - 20 },
-      { x: at.x + 110, y: at.y + 110 },
-    ]);
-    await put("touchEnd", []);
-    await expect.poll(view).not.toBe(before);
-    expect(await said()).not.toContain("Move");
-    await page.locator(".sheet").press("0");
-  });
-
   test("a chosen plot says first what it is, and stays in sight above its fields", async () => {
     await page.touchscreen.tap(...asPair(await pagePlace(page, middleOf("B02-1"))));
     const regions = page.getByRole("navigation", { name: "Regions" });
@@ -126,6 +98,34 @@ describe("fingers and a pen", () => {
     await regions.getByRole("button", { name: "Bloom" }).tap();
     await page.locator(".sheet").focus();
     await page.keyboard.press("Escape");
+  });
+
+  test("held still open the menu of what lies under them", async () => {
+    const at = await pagePlace(page, middleOf("B01-1"));
+    await put("touchStart", [at]);
+    await page.getByRole("menu").waitFor();
+    await put("touchEnd", []);
+    expect(await page.getByRole("menu").innerText()).toContain("B01-1");
+    await page.keyboard.press("Escape");
+    await page.getByRole("menu").waitFor({ state: "detached" });
+  });
+
+  test("two of them zoom and never drag what they lie on", async () => {
+    await page.touchscreen.tap(...asPair(await pagePlace(page, middleOf("B01-1"))));
+    const at = await pagePlace(page, middleOf("B01-1"));
+    const before = await view();
+    await put("touchStart", [at]);
+    await put("touchMove", [{ x: at.x + 20, y: at.y }]);
+    const other = { x: at.x + 60, y: at.y + 60 };
+    await put("touchStart", [{ x: at.x + 20, y: at.y }, other]);
+    await put("touchMove", [
+      { x: at.x - 20, y: at.y - 20 },
+      { x: at.x + 110, y: at.y + 110 },
+    ]);
+    await put("touchEnd", []);
+    await expect.poll(view).not.toBe(before);
+    expect(await said()).not.toContain("Move");
+    await page.locator(".sheet").press("0");
   });
 
   test("add to the selection one by one where that is switched on", async () => {
