@@ -16,8 +16,8 @@ import { ViewBar } from "../panel/window/ViewBar.tsx";
 import { ViewTabs } from "../panel/window/ViewTabs.tsx";
 import { useShownPlan } from "../panel/state/use-shown-plan.ts";
 import { useViewState } from "../panel/state/view-state.ts";
-import { useWindowStore } from "../store/window/window-store.ts";
 import { MainView } from "./MainView.tsx";
+import { useChosenInSight } from "./use-chosen-in-sight.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
 
 /** Asked for at once, so that it is there with the sheet or a moment later; the sheet waits for nothing. */
@@ -37,7 +37,7 @@ export function App() {
   const view = useViewState((state) => state.view);
   const drawer = useViewState((state) => state.drawer);
   useShortcuts();
-  useChosenInSight(drawer);
+  useChosenInSight();
   useEffect(() => {
     document.title = title;
   }, [title]);
@@ -73,21 +73,6 @@ export function App() {
       <Announcer />
     </div>
   );
-}
-
-/** The sheet has become smaller by then. */
-const RESIZED_MS = 120;
-
-/** Where a region comes up and takes room from the sheet, what is selected stays in sight. */
-function useChosenInSight(drawer: string | null): void {
-  useEffect(() => {
-    if (drawer === null) return undefined;
-    const timer = setTimeout(() => {
-      const { selection, keepInView } = useWindowStore.getState();
-      if (selection.length > 0) keepInView(selection);
-    }, RESIZED_MS);
-    return () => clearTimeout(timer);
-  }, [drawer]);
 }
 
 /** The view picked, and the strips under it. */

@@ -8,7 +8,7 @@ import {
 import { addSurrounding } from "../../core/edits/object-edits.ts";
 import { joinBounds } from "../../core/geometry/bounds.ts";
 import { outlineOf } from "../../core/geometry/outline.ts";
-import type { Layout, Plan, SurroundingSort } from "../../core/model/plan.ts";
+import type { Layout, Plan, Surrounding, SurroundingSort } from "../../core/model/plan.ts";
 import { askSource } from "../../store/window/source-ask.ts";
 import { useOutlineTarget } from "../../store/window/outline-target.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
@@ -37,15 +37,8 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
   const form = useForm<TypedGround>({
     start: () => suggested(plan, layout),
     send: (typed) => {
-      const surrounding = typedSurrounding(plan, layout, typed);
       onClose();
-      if (typed.what === "pollen") {
-        askSource(surrounding.outline);
-        return;
-      }
-      commit(addSurrounding(surrounding));
-      windowNow().select([surrounding.id]);
-      windowNow().keepInView([surrounding.id]);
+      keep(typedSurrounding(plan, layout, typed));
     },
   });
   const { draft: typed, set } = form;
@@ -92,6 +85,17 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
       </form>
     </Dialog>
   );
+}
+
+/** Adds the ground; of a pollen source it is asked first what flowers there. */
+function keep(surrounding: Surrounding): void {
+  if (surrounding.what === "pollen") {
+    askSource(surrounding.outline);
+    return;
+  }
+  commit(addSurrounding(surrounding));
+  windowNow().select([surrounding.id]);
+  windowNow().keepInView([surrounding.id]);
 }
 
 interface SizeFieldsProps {

@@ -2,6 +2,7 @@ import { type KeyboardEvent, memo } from "react";
 import { cancelShift, endShift, nudgeStart } from "./bar-shift.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { useBarDrag } from "./use-bar-drag.ts";
+import { useChosenFirst } from "./use-chosen-first.ts";
 import * as texts from "./words.ts";
 
 interface BloomGripProps {
@@ -32,7 +33,9 @@ const KEY_DAYS: ReadonlyMap<string, number> = new Map([
 /** The part of a bar that is dragged: to another first flower; by arrow keys, in days of sowing. */
 export const BloomGrip = memo(function BloomGrip(props: BloomGripProps) {
   const { id, name, startText, words, left, width } = props;
-  const { isHeld, handlers, cancel } = useBarDrag(id, props.flower, props.axisDays);
+  const drag = useBarDrag(id, props.flower, props.axisDays);
+  const { isHeld, cancel } = drag;
+  const handlers = useChosenFirst(id, drag);
   const pressKey = (event: KeyboardEvent) => {
     const days = KEY_DAYS.get(event.key);
     if (event.key === "Escape") {

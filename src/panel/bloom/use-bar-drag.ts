@@ -6,8 +6,6 @@ import { windowNow } from "../state/plan-actions.ts";
 
 /** Pixels the pointer moves before a press counts as a drag. */
 const DRAG_FROM_PX = 3;
-/** A finger that moves less has tapped. */
-const TAP_PX = 10;
 
 interface Drag {
   readonly fromPx: number;
@@ -18,12 +16,12 @@ interface Drag {
   readonly frame: number | null;
 }
 
-interface BarDrag {
+export interface BarDrag {
   readonly isHeld: boolean;
   readonly handlers: {
     readonly onPointerDown: (event: PointerEvent<HTMLElement>) => void;
     readonly onPointerMove: (event: PointerEvent<HTMLElement>) => void;
-    readonly onPointerUp: (event: PointerEvent<HTMLElement>) => void;
+    readonly onPointerUp: () => void;
     readonly onPointerCancel: () => void;
   };
   /** Puts a running drag back; false when there is none. */
@@ -36,8 +34,6 @@ interface BarDrag {
  */
 export function useBarDrag(id: string, flower: number, axisDays: number): BarDrag {
   const drag = useRef<Drag | null>(null);
-  /** Where a finger came down on a bar that is not chosen; null: none did. */
-  const tapped = useRef<number | null>(null);
   const [isHeld, setHeld] = useState(false);
 
   const follow = ({ atPx, fromPx, dayPx, flower: from }: Drag) =>
@@ -59,11 +55,6 @@ export function useBarDrag(id: string, flower: number, axisDays: number): BarDra
     const track = event.currentTarget.parentElement;
     if (event.button !== 0 || !track) return;
     endShift();
-    // One finger that slides over the bars changes no date: the first tap chooses, the next drags.
-    if (event.pointerType === "touch" && !windowNow().selection.includes(id)) {
-      tapped.current = event.clientX;
-      return;
-    }
     event.currentTarget.setPointerCapture(event.pointerId);
     const dayPx = track.getBoundingClientRect().width / axisDays;
     const { clientX } = event;
@@ -96,16 +87,8 @@ export function useBarDrag(id: string, flower: number, axisDays: number): BarDra
     handlers: {
       onPointerDown: press,
       onPointerMove: move,
-      onPointerUp: (event) => {
-        const from = tapped.current;
-        tapped.current = null;
-        if (from === null) finish(true);
-        else if (Math.abs(event.clientX - from) < TAP_PX) windowNow().select([id]);
-      },
-      onPointerCancel: () => {
-        tapped.current = null;
-        finish(false);
-      },
+      onPointerUp: () => void finish(true),
+      onPointerCancel: () => void finish(false),
     },
     cancel: () => finish(false),
   };

@@ -1,6 +1,6 @@
 import { useMemo, useState } from "react";
 import { addSurrounding } from "../../core/edits/object-edits.ts";
-import type { Shape } from "../../core/model/plan.ts";
+import type { Shape, Surrounding } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { TextField } from "../form/TextField.tsx";
@@ -10,7 +10,7 @@ import { commit, useKept, windowNow } from "../state/plan-actions.ts";
 import { useSheetPreview } from "../state/use-sheet-preview.ts";
 import { KindField } from "./KindField.tsx";
 import { SourcePlaceFields } from "./SourcePlaceFields.tsx";
-import { kindsOfPlan, startOfSource, typedSource } from "./source-form.ts";
+import { type TypedSource, kindsOfPlan, startOfSource, typedSource } from "./source-form.ts";
 import { sourceWords as words } from "./source-words.ts";
 import "./source.css";
 
@@ -23,27 +23,18 @@ interface SourceDialogProps {
 /** A pollen source: what flowers there first of all, then where. It is on the sheet before it is kept. */
 export function SourceDialog({ given, onClose }: SourceDialogProps) {
   const { plan, layout, book } = useKept();
+  const made = (typed: TypedSource) => {
+    const kindName = book.kind(typed.kind ?? "")?.name ?? "";
+    return typedSource(plan, layout.id, { ...typed, kindName }, given);
+  };
   const form = useForm({
     start: () => startOfSource(layout, given),
     problemOf: ({ kind }) => (kind === null ? words.needsKind : null),
-    send: () => {
-      if (!source) return;
-      onClose();
-      commit(addSurrounding(source));
-      windowNow().select([source.id]);
-      windowNow().pickTool("select");
-      windowNow().keepInView([source.id]);
-    },
+    send: (typed) => keep(made(typed), onClose),
   });
   const { draft: typed, set } = form;
-  const kindName = book.kind(typed.kind ?? "")?.name ?? "";
-  const source = useMemo(
-    () => typedSource(plan, layout.id, { ...typed, kindName }, given),
-    [plan, layout.id, typed, kindName, given],
-  );
-  const edit = useMemo(() => (source ? addSurrounding(source) : null), [source]);
-  const ids = useMemo(() => (source ? [source.id] : []), [source]);
-  useSheetPreview(edit, ids);
+  const source = made(typed);
+  useSourcePreview(source);
   return (
     <Dialog title={words.title} onClose={onClose} isAside>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
@@ -65,6 +56,25 @@ export function SourceDialog({ given, onClose }: SourceDialogProps) {
       </form>
     </Dialog>
   );
+}
+
+function keep(source: Surrounding | null, onClose: () => void): void {
+  if (!source) return;
+  onClose();
+  commit(addSurrounding(source));
+  windowNow().select([source.id]);
+  windowNow().pickTool("select");
+  windowNow().keepInView([source.id]);
+}
+
+/** On the sheet as typed: another source only where something of it is another. */
+function useSourcePreview(source: Surrounding | null): void {
+  const text = JSON.stringify(source);
+  const [edit, ids] = useMemo(() => {
+    const shown = JSON.parse(text) as Surrounding | null;
+    return shown ? [addSurrounding(shown), [shown.id]] : [null, []];
+  }, [text]);
+  useSheetPreview(edit, ids);
 }
 
 interface KindChoiceProps {

@@ -69,7 +69,7 @@ export function ToolBar() {
 function useToolInView(ref: RefObject<HTMLElement | null>, tool: string): void {
   useEffect(() => {
     const bar = ref.current;
-    const picked = bar?.querySelector<HTMLElement>('[aria-pressed="true"]');
+    const picked = bar?.querySelector<HTMLElement>(`[data-tool="${tool}"]`);
     if (!bar || !picked || bar.scrollWidth <= bar.clientWidth) return;
     const [box, at] = [bar.getBoundingClientRect(), picked.getBoundingClientRect()];
     if (at.left < box.left) bar.scrollLeft -= box.left - at.left;
@@ -90,6 +90,7 @@ function ToolButton({ entry, isPicked, isStop }: ToolButtonProps) {
     <CommandButton
       of={command}
       className="tool"
+      data-tool={entry.name}
       aria-pressed={isPicked}
       tabIndex={isStop ? 0 : -1}
       title={`${entry.label} (${keysText(command)})`}
