@@ -4,9 +4,9 @@ import { fieldChangeLines } from "../core/record/field-words.ts";
 import type { DayNumber } from "../core/model/day.ts";
 import { today } from "./clock.ts";
 import { checkReportJson, checkReportLines } from "../core/files/check-report.ts";
-import { checkRegister } from "./check-register.ts";
+import { checkRegister } from "./register/check-register.ts";
 import { openBytes } from "./input-bytes.ts";
-import { startsRegister } from "./json-texts.ts";
+import { startsRegister } from "./register/json-texts.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { checkedAs, dayOfReading, readingOptions } from "./reading-option.ts";
 import { openInput } from "./read-input.ts";
@@ -19,6 +19,7 @@ export async function check(args: readonly string[]): Promise<number> {
     estimate: { type: "boolean", default: false },
     years: { type: "boolean", default: false },
     layout: { type: "string" },
+    threads: { type: "string" },
     ...readingOptions,
   });
   const grownOn = dayOfReading("check", values);
@@ -30,8 +31,10 @@ export async function check(args: readonly string[]): Promise<number> {
     if (values.years) throw usage("check", "a register has no record of days to try years on");
     if (values.layout !== undefined) throw usage("check", "a register has no layouts to choose");
     if (grownOn !== null) throw usage("check", "a register has no field record");
-    return checkRegister(bytes.all, bytes.file, values.json);
+    const threads = threadsOf(values.threads);
+    return checkRegister(bytes.all, { file: bytes.file, isJson: values.json, ...threads });
   }
+  if (values.threads !== undefined) throw usage("check", "--threads takes a register");
   const { plan, layout, file } = await openInput(bytes, values.layout);
   const planned = checkLayout(plan, layout.id);
   const checked = grownOn === null ? planned : checkedAs(plan, layout.id, grownOn);
@@ -46,6 +49,14 @@ export async function check(args: readonly string[]): Promise<number> {
   if (grownOn !== null && !values.json) await writeSteadily(fieldWords(planned, checked, grownOn));
   for (const piece of gathered(texts)) await writeSteadily(piece);
   return checked.result.findings.some(({ severity }) => severity === "conflict") ? 1 : 0;
+}
+
+/** How many threads to check a register on, where that is said. */
+function threadsOf(text: string | undefined): { readonly threads?: number } {
+  if (text === undefined) return {};
+  const threads = Number(text);
+  if (Number.isInteger(threads) && threads >= 1 && threads <= 64) return { threads };
+  throw usage("check", `--threads got "${text}", expected a number from 1 to 64`);
 }
 
 function fieldWords(planned: CheckedLayout, grown: CheckedLayout, on: DayNumber): string {

@@ -39,6 +39,7 @@ wideberth check FILE [--json] [--all] [--estimate] [--years] [--layout NAME]
     --estimate     also how much of the seed would be crossed, and what trials found
     --years        pairs that heat and time decide, in every year of the site's record of days
     --layout NAME  this layout instead of the chosen or first one
+    --threads N    for a register; as many as the machine has, at most 8, without it
 
 wideberth check PLAN --as-grown [--on YYYY-MM-DD] [--json] [--all] [--layout NAME]
     Judges the plan as the field record has it on a day (today if none is given), what the

@@ -1,4 +1,8 @@
-/** The command line. Exit codes: 0 no conflict, 1 conflicts, 2 the input is bad. */
+/**
+ * The command line. Exit codes: 0 no conflict, 1 conflicts, 2 the input is bad. On a thread that
+ * the check of a register starts, the same program does a part of its work.
+ */
+import { isMainThread } from "node:worker_threads";
 import { joinGroundReckoning } from "../core/checks/ground-checks.ts";
 import { joinSeedReckoning } from "../core/checks/seed-lots.ts";
 import { groundReckoning } from "../core/ground/ground-reckoning.ts";
@@ -13,6 +17,7 @@ import { lots } from "./lots.ts";
 import { map } from "./paper/map.ts";
 import { merge } from "./merge.ts";
 import { print } from "./paper/print.ts";
+import { answerWork } from "./register/register-threads.ts";
 import { next } from "./next.ts";
 import { Refusal } from "./refusal.ts";
 import { serve } from "./serve.ts";
@@ -56,21 +61,25 @@ function say(words: string): number {
   return 0;
 }
 
-// Whoever reads our output may stop early, as `head` does.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code !== "EPIPE") throw error;
-});
-
-try {
-  process.exitCode = await run(process.argv.slice(2));
-} catch (error) {
-  // Never Node's own code 1, which would read as "conflicts".
-  process.exitCode = 2;
-  const isRefused = error instanceof Refusal;
-  const words = isRefused ? error.message : `This is a fault in Wideberth: ${faultText(error)}`;
-  process.stderr.write(`${words}\n`);
+async function runCommand(): Promise<void> {
+  // Whoever reads our output may stop early, as `head` does.
+  process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+  });
+  try {
+    process.exitCode = await run(process.argv.slice(2));
+  } catch (error) {
+    // Never Node's own code 1, which would read as "conflicts".
+    process.exitCode = 2;
+    const isRefused = error instanceof Refusal;
+    const words = isRefused ? error.message : `This is a fault in Wideberth: ${faultText(error)}`;
+    process.stderr.write(`${words}\n`);
+  }
 }
 
 function faultText(error: unknown): string {
   return error instanceof Error ? (error.stack ?? error.message) : String(error);
 }
+
+if (isMainThread) await runCommand();
+else answerWork();

@@ -4,7 +4,8 @@
  */
 import Flatbush from "flatbush";
 import { type Bounds, boundsGap, growBounds, joinBounds } from "../geometry/bounds.ts";
-import { type Boxes, curveOrder } from "../geometry/boxes.ts";
+import type { Boxes } from "../geometry/boxes.ts";
+import { tiles } from "../geometry/tiles.ts";
 
 export interface RegisterGround {
   /** Bounds of each feature, sheet metres. */
@@ -34,16 +35,15 @@ export function* registerAreas(
   perArea = AREA_FEATURES,
 ): Generator<Area, void, void> {
   const { boxes, reach, group } = ground;
-  const order = curveOrder(boxes);
-  const tree = new Flatbush(order.length);
+  const tree = new Flatbush(reach.length);
   for (let at = 0; at < boxes.length; at += 4) {
     const { minX, minY, maxX, maxY } = boundsAt(boxes, at / 4);
     tree.add(minX, minY, maxX, maxY);
   }
   tree.finish();
   const farthest = farthestReach(reach, group);
-  for (let from = 0; from < order.length; from += perArea) {
-    const own = new Set(order.subarray(from, from + perArea));
+  for (const tile of tiles(boxes, perArea)) {
+    const own = new Set(tile);
     const all = new Set(own);
     const parts = groupParts(own, ground);
     for (const [number, part] of parts) {
