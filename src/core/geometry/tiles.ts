@@ -9,7 +9,8 @@ const STEPS = 0xffff_ffff;
  * together; neighbouring tiles follow each other. At most two million boxes.
  */
 export function* tiles(boxes: Boxes, most: number): Generator<Uint32Array, void, void> {
-  const waiting = [Uint32Array.from({ length: boxes.length / 4 }, (_, place) => place)];
+  const all = Uint32Array.from({ length: boxes.length / 4 }, (_, place) => place);
+  const waiting: Uint32Array[] = [all];
   for (let tile = waiting.pop(); tile; tile = waiting.pop()) {
     if (tile.length <= most) {
       if (tile.length > 0) yield tile;
