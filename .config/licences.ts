@@ -11,12 +11,20 @@ export const LICENCES_FILE = "licences.txt";
 /** Folders of packages met while building; workers are built by themselves, before the page. */
 const met = new Set<string>();
 
+/** Faces of type, which the styles name and no module imports. */
+const FACES = [
+  "@fontsource-variable/source-sans-3",
+  "@fontsource-variable/source-code-pro",
+  "@fontsource/source-serif-4",
+];
+
 /** To be given to workers too, whose modules the page's own build does not see. */
 export function licences(): Plugin {
   return {
     name: "wideberth-licences",
     apply: "build",
     generateBundle(_, bundle) {
+      for (const name of FACES) met.add(join(import.meta.dirname, "../node_modules", name));
       for (const file of Object.values(bundle)) {
         if (file.type !== "chunk") continue;
         for (const id of file.moduleIds) {

@@ -1,22 +1,24 @@
 /** Words on the sheet: plain, or in a small box of paper. */
 import type { Point } from "../../core/geometry/point.ts";
+import type { Colours } from "./sheet-colours.ts";
 import { type Brush, turned } from "./brush.ts";
 
 export type Face = "code" | "note" | "plain" | "bold" | "small";
 
-const widths = new Map<string, number>();
+/** By the colours and faces in force: those are read anew when a face of type arrives. */
+const measured = new WeakMap<Colours, Map<string, number>>();
 const WIDTHS_MOST = 4000;
 
 export function fontOf({ colours }: Brush, face: Face): string {
   switch (face) {
     case "code":
-      return `bold 12px ${colours.mono}`;
+      return `bold 12.5px ${colours.mono}`;
     case "note":
-      return `italic 13px ${colours.serif}`;
+      return `italic 13.5px ${colours.serif}`;
     case "plain":
-      return `12px ${colours.sans}`;
+      return `13px ${colours.sans}`;
     case "bold":
-      return `bold 12px ${colours.sans}`;
+      return `bold 13px ${colours.sans}`;
     case "small":
       return `12px ${colours.mono}`;
   }
@@ -26,6 +28,8 @@ export function fontOf({ colours }: Brush, face: Face): string {
 export function wordsWidth(brush: Brush, face: Face, text: string): number {
   const font = fontOf(brush, face);
   const key = `${font}|${text}`;
+  const widths = measured.get(brush.colours) ?? new Map<string, number>();
+  measured.set(brush.colours, widths);
   const known = widths.get(key);
   if (known !== undefined) return known;
   if (widths.size >= WIDTHS_MOST) widths.clear();

@@ -74,10 +74,13 @@ export function useColours(): Colours {
     });
     const queries = QUERIES.map((query) => matchMedia(query));
     for (const query of queries) query.addEventListener("change", reread);
+    // Faces of type come after the first picture; what is drawn by then is drawn again.
+    document.fonts.addEventListener("loadingdone", reread);
     reread();
     return () => {
       observer.disconnect();
       for (const query of queries) query.removeEventListener("change", reread);
+      document.fonts.removeEventListener("loadingdone", reread);
     };
   }, []);
   return colours;

@@ -41,9 +41,9 @@ function WalkOfPlan() {
   return (
     <section className="walk" aria-labelledby="walk-heading">
       <header className="walk-head">
-        <h2 id="walk-heading" className="visually-hidden">
+        <h1 id="walk-heading" className="visually-hidden">
           {words.heading}
-        </h2>
+        </h1>
         <button type="button" onClick={() => viewNow().showSheet()} aria-label={words.leave}>
           <span aria-hidden="true">✕</span>
         </button>
