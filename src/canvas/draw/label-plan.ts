@@ -282,9 +282,13 @@ function placeName(planner: Planner, item: SurroundingItem): void {
     if (!spot) return;
     const isFit = (box: LabelBox) =>
       room.isFree(box) && room.isOffFurniture(box) && room.isOff(box, item, "all ground");
-    const inside = isOpen ? insideBoxes(item, spot, (box) => room.isInside(box, item)) : [];
+    const inside = isOpen ? [...insideBoxes(item, spot, (box) => room.isInside(box, item))] : [];
+    const isFlat = ({ turnDeg }: LabelBox) => Math.abs(turnDeg) <= 45;
     const leastPx = isAlways ? 0 : spot.size.width * NAMED_EDGE;
-    const found = first(inside, isFit) ?? first(besideBoxes(item, spot, leastPx), isFit);
+    const found =
+      first(inside.filter(isFlat), isFit) ??
+      first(besideBoxes(item, spot, leastPx), isFit) ??
+      first(inside, isFit);
     if (found) {
       take(planner, item, set, found);
       return;
