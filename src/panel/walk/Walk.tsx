@@ -27,6 +27,7 @@ export function Walk() {
 }
 
 function WalkOfPlan() {
+  const title = usePlanStore(({ plan }) => plan.title);
   const walk = useWalk();
   const news = useNews(walk);
   const { stop, stops, index } = walk;
@@ -41,9 +42,10 @@ function WalkOfPlan() {
   return (
     <section className="walk" aria-labelledby="walk-heading">
       <header className="walk-head">
-        <h1 id="walk-heading" className="visually-hidden">
+        <h1 className="visually-hidden">{title}</h1>
+        <h2 id="walk-heading" className="visually-hidden">
           {words.heading}
-        </h1>
+        </h2>
         <button type="button" onClick={() => viewNow().showSheet()} aria-label={words.leave}>
           <span aria-hidden="true">✕</span>
         </button>
