@@ -29,6 +29,7 @@ export function shortVarieties({ varieties }: Plan, layout: Layout): readonly Sh
     const placed = layout.plantings
       .filter((planting) => planting.variety === variety.id)
       .reduce((sum, { plants = 0 }) => sum + plants, 0);
+    if (variety.waits === true && placed === 0) return [];
     const missing = (variety.wantedPlants ?? 0) - placed;
     return missing > 0 ? [{ variety, missing }] : [];
   });

@@ -92,6 +92,8 @@ export function seedParts({ plan, layout, book }: CheckedLayout): SeedParts {
 /** Plants still to lay; of a variety that names no number what one is placed with, once. */
 function missingOf(layout: Layout, variety: Variety): number {
   const placed = layout.plantings.filter((planting) => planting.variety === variety.id);
+  // What waits for another year is laid by hand alone, and no longer waits once it is.
+  if (variety.waits === true && placed.length === 0) return 0;
   if (variety.wantedPlants === undefined)
     return placed.length > 0 ? 0 : plantsWanted(layout, variety);
   const sum = placed.reduce((total, { plants = 0 }) => total + plants, 0);

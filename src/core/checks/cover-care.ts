@@ -1,7 +1,8 @@
-/** What a cover costs: no pollinators inside, or a cage that wind pollen passes. */
+/** What a cover costs: no pollinators inside, a cage that wind pollen passes; and what rests on cutting. */
 import type { Check } from "./check.ts";
 import type { Description, Wording } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
+import { boundsGap } from "../geometry/bounds.ts";
 import { stopsPollen } from "./isolation.ts";
 import type { Stand } from "./stand.ts";
 
@@ -9,8 +10,11 @@ import type { Stand } from "./stand.ts";
 export interface CoverFinding extends FindingBase {
   readonly check: "cover-care";
   readonly subject: string;
-  /** `no-pollinators`: insects are kept out; `wind-passes`: a cage does not stop wind pollen. */
-  readonly trouble: "no-pollinators" | "wind-passes";
+  /**
+   * `no-pollinators`: insects are kept out; `wind-passes`: a cage does not stop wind pollen;
+   * `cut-in-time`: a source around is harmless only as long as somebody cuts it before it flowers.
+   */
+  readonly trouble: "no-pollinators" | "wind-passes" | "cut-in-time";
 }
 
 export const coverCareCheck: Check<CoverFinding> = {
@@ -19,7 +23,7 @@ export const coverCareCheck: Check<CoverFinding> = {
   title: "A cover needs care, or does not help",
   run: ({ stands }) =>
     stands.flatMap((stand) => {
-      const trouble = troubleOf(stand);
+      const trouble = troubleOf(stand) ?? restsOnCutting(stand, stands);
       if (trouble === null) return [];
       const finding: CoverFinding = {
         id: findingId("cover-care", [stand.id]),
@@ -41,12 +45,32 @@ function troubleOf(stand: Stand): CoverFinding["trouble"] | null {
   return stand.isSeedParent && needsVisitors && stand.cover !== "hand" ? "no-pollinators" : null;
 }
 
+/** What is cut around the beds is somebody's promise, or a walk every week. */
+function restsOnCutting(stand: Stand, stands: readonly Stand[]): CoverFinding["trouble"] | null {
+  if (stand.surrounding?.flowering !== "cut") return null;
+  const isNear = stands.some(
+    (parent) =>
+      parent.isSeedParent &&
+      parent.kind.group === stand.kind.group &&
+      boundsGap(parent.outline.bounds, stand.outline.bounds) < parent.reachM,
+  );
+  return isNear ? "cut-in-time" : null;
+}
+
 function describeCover(
   { trouble, subject }: CoverFinding,
   { nameOf, standOf }: Wording,
 ): Description {
   const name = nameOf(subject);
   const kind = standOf(subject)?.kind.name ?? "this kind";
+  if (trouble === "cut-in-time") {
+    return {
+      title: `${name} must be cut before it flowers`,
+      sentences: [
+        `Seed near by is true only if no ${kind} flowers there. Look every week, and cut again what sprouts; if one has opened, say so here.`,
+      ],
+    };
+  }
   return trouble === "wind-passes"
     ? {
         title: `A cage does not isolate ${name}`,
@@ -55,7 +79,7 @@ function describeCover(
     : {
         title: `${name} needs pollinators under its cover`,
         sentences: [
-          `Insects cannot reach it, and ${kind} sets little seed alone. Introduce pollinators, pollinate by hand, or open two cages on alternate days.`,
+          `Insects cannot reach it, and ${kind} sets little seed alone. Let pollinators in and keep it shut; or, where all that it crosses with is caged too, open the cages by turns.`,
         ],
       };
 }

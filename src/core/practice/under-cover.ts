@@ -87,9 +87,10 @@ const BAGGED_READ: ReadonlySet<string> = new Set(["tomato", "common-bean", "pepp
  */
 export function mayOpenByTurns(kind: RuledKind): Rule<true> | undefined {
   if (kind.carrier !== "insects" || kind.breeding !== "outcrossing") return undefined;
+  if (!caged.has(kind.id)) return undefined;
   if (kind.family === "Brassicaceae") return { value: true, source: "washburn" };
   if (kind.family === "Apiaceae") return { value: true, source: "diy-seeds" };
-  return caged.has(kind.id) ? { value: true, source: "home-practice" } : undefined;
+  return { value: true, source: "home-practice" };
 }
 
 /** Ids of the kinds that have a row, for the tests. */

@@ -11,7 +11,10 @@ import type { Stand } from "../checks/stand.ts";
 import type { Edit } from "../edits/edit.ts";
 import { changePlantings } from "../edits/object-edits.ts";
 import type { DayNumber } from "../model/day.ts";
-import type { Entry, Plan } from "../model/plan.ts";
+import type { Cover, Entry, Plan } from "../model/plan.ts";
+import { handWay } from "../practice/by-hand.ts";
+import { handWords, underWords } from "../practice/practice-words.ts";
+import { underCover } from "../practice/under-cover.ts";
 import { checkAsGrown, plotRecords, wholeOf } from "./as-grown.ts";
 import { fieldRemedyWords as words } from "./field-remedy-words.ts";
 import type { PlotRecord } from "./plot-record.ts";
@@ -60,23 +63,28 @@ export function fieldRemedies(
 
 /** A cover counts from the day it stands; one that comes after the first flower is not verified. */
 function coverings(
-  { id, carrier, planting, kind }: Stand,
+  { id, carrier, planting, kind, isSeedParent }: Stand,
   on: DayNumber,
 ): readonly FieldProposal[] {
   if (!planting) return [];
   return (["cage", "bags", "hand"] as const)
-    .filter((cover) => stopsPollen(cover, carrier))
+    .filter((cover) => {
+      const rule = stopsPollen(cover, carrier) ? underCover(kind, cover) : undefined;
+      return rule && (isSeedParent || rule.value === "itself");
+    })
     .map((cover) => ({
       title: words.cover[cover](planting.code),
-      notes: [
-        words.coverNote[cover],
-        ...(cover !== "hand" && kind.breeding === "outcrossing" && carrier === "insects"
-          ? [words.pollinators]
-          : []),
-      ],
+      notes: [...(cover === "hand" ? [] : [words.coverNote[cover]]), ...howItSets(kind, cover)],
       entry: { of: id, on, what: "covered", cover },
       edit: null,
     }));
+}
+
+function howItSets(kind: Stand["kind"], cover: Exclude<Cover, "none">): readonly string[] {
+  const hand = cover === "hand" ? handWay(kind) : undefined;
+  if (hand) return [handWords(hand)];
+  const rule = underCover(kind, cover);
+  return rule ? [underWords(rule)] : [];
 }
 
 /** A source that is not kept for seed: before it flowers, or in flower with every flower on it. */

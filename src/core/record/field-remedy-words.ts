@@ -3,14 +3,12 @@ export const fieldRemedyWords = {
   cover: {
     cage: (code: string) => `Put a cage over ${code}`,
     bags: (code: string) => `Bag the flowers of ${code}`,
-    hand: (code: string) => `Tape the flowers of ${code} and pollinate by hand`,
+    hand: (code: string) => `Pollinate ${code} by hand`,
   },
   coverNote: {
     cage: "The mesh must stand clear of the flowers. Fix cages and stakes so that wind cannot throw them.",
     bags: "Bag before a flower opens and mark each bagged fruit.",
-    hand: "Tape buds the evening before, pollinate next morning, tape again and mark each fruit.",
   },
-  pollinators: "It needs pollinators inside, or cages opened on alternate days.",
   cut: (name: string, isOurs: boolean) =>
     isOurs ? `Cut ${name} before it flowers` : `Ask that ${name} be cut before it flowers`,
   cutOpen: (name: string, isOurs: boolean) =>

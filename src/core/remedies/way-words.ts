@@ -1,9 +1,8 @@
 /** Ways out in words: what to do, and what it entails. */
 import { days } from "../checks/day-words.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
-import type { HandWay } from "../practice/by-hand.ts";
 import { ruleCited } from "../practice/practice.ts";
-import type { UnderCover } from "../practice/under-cover.ts";
+import { handWords, underWords } from "../practice/practice-words.ts";
 
 /** `(common practice)`, `(The Manual of Seed Saving, Timber Press)`. */
 const says = (source: string): string => `(${ruleCited(source)})`;
@@ -25,10 +24,8 @@ export const wayWords = {
     "The mesh must stand clear of the flowers and go on before the first opens. Fix cages and stakes so that wind cannot throw them.",
   bagsNote:
     "Bag before the first flower opens, take off any flower that is open already, and mark each fruit or head that sets under the bag.",
-  under: (rule: { readonly value: UnderCover; readonly source: string }) =>
-    `${UNDER[rule.value]} ${says(rule.source)}.`,
-  handNote: (rule: { readonly value: HandWay; readonly source: string }) =>
-    `${HAND[rule.value]} ${says(rule.source)}.`,
+  under: underWords,
+  handNote: handWords,
   shut: "It stays shut until all flowers have set: opened while others flower in the open, it keeps nothing out.",
   byTurns: (codes: readonly string[]) => `Cage ${codes.join(" and ")} and open them by turns`,
   byTurnsNote: (count: number, source: string) =>
@@ -83,35 +80,3 @@ export const wayWords = {
   barrierNote: (condition: string, place: string) =>
     `Holds only where ${condition} (${place}): a hedge, a building or a stand of tall crops that is there while it flowers.`,
 } as const;
-
-const UNDER: Readonly<Record<UnderCover, string>> = {
-  itself: "It sets seed by itself under cover",
-  bees: "It needs bees inside: a small hive or nucleus, mason bees or bumblebees",
-  flies:
-    "It needs flies inside, fresh ones for two weeks: an onion set 10 to 20 % of its seed after three days of them and up to 60 % after two weeks",
-  "flies and bees":
-    "It needs flies inside, house flies and blue bottles, better with bees than bees alone; they work between 21 and 32 °C",
-  bumblebees: "It needs bumblebees inside, or each flower tripped by hand",
-  shaken:
-    "Wind carries its pollen: put flowering stalks of several plants of the variety into one bag of close cloth, and shake it every day",
-  hand: "The flowers are pollinated by hand",
-};
-
-const HAND: Readonly<Record<HandWay, string>> = {
-  "buds taped":
-    "Tape male and female buds shut the evening before they open, pollinate early next morning with males of other plants, tape again and mark the fruit",
-  "at night":
-    "It opens at night: tie the buds shut before evening, pollinate that evening, tie again and mark the fruit",
-  "buds bagged":
-    "Bag male and female buds before they open, as those of tomorrow are too small to tape; pollinate in the morning, bag again and mark the fruit",
-  "ears and tassels":
-    "Bag the ears before silks show, and the tassels; shake dry pollen of many plants over the silks, bag again at once and mark the ear. Wet pollen is of no use",
-  "heads brushed":
-    "Bag heads before they open and brush pollen from head to head of the variety for as long as they flower, bagging them again each time",
-  "umbels brushed":
-    "Bag umbels before they open and brush them every day for two weeks, with one brush for each variety",
-  tripped:
-    "Keep the trusses shut in bags and press each flower open by hand when it is ready, with pollen of other plants of the variety",
-  "plant to plant":
-    "Keep branches shut in bags and brush pollen from plant to plant of the variety; none sets with its own",
-};

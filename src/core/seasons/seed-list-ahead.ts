@@ -92,8 +92,8 @@ function varietyAhead(
   keepsWanted: boolean,
 ): Variety {
   const kept = keepsWanted
-    ? { wantedPlants: variety.wantedPlants, wantedSeed: variety.wantedSeed }
-    : { wantedPlants: undefined, wantedSeed: undefined };
+    ? { wantedPlants: variety.wantedPlants, wantedSeed: variety.wantedSeed, waits: undefined }
+    : { wantedPlants: undefined, wantedSeed: undefined, waits: undefined };
   if (!toSetOut) return patched(variety, { ...kept, reason: undefined, toSetOut: undefined });
   const plants = toSetOut.reduce((sum, each) => sum + (each.plants ?? 0), 0);
   return patched(variety, {

@@ -10,6 +10,7 @@ import { OutlineFields } from "./OutlineFields.tsx";
 import { NoteField, TextField } from "../form/TextField.tsx";
 import { WindowField } from "../form/WindowField.tsx";
 import { nameProblem } from "../form/name-problem.ts";
+import { reachWords } from "./reach-words.ts";
 import { choicesOf, coverWords, floweringWords, surroundingWords } from "../state/plan-words.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./dialog-words.ts";
@@ -110,6 +111,14 @@ function PollenFields({ surrounding, change }: PollenFieldsProps) {
         value={surrounding.cover}
         choices={choicesOf(coverWords)}
         onPick={(cover) => change({ cover }, `Change cover of ${label}`)}
+      />
+      <ChoiceField
+        label={reachWords.label}
+        value={surrounding.reach ?? "unsaid"}
+        choices={reachWords.choices}
+        onPick={(reach) =>
+          change({ reach: reach === "unsaid" ? undefined : reach }, reachWords.title(label))
+        }
       />
       <WindowField
         label={texts.bloomDates}

@@ -3,6 +3,9 @@ import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { Kind } from "../../core/kinds/crop.ts";
 import type { Layout, Plan, Variety } from "../../core/model/plan.ts";
 
+/** In the place of the count, of a variety that is grown out in another year. */
+const WAITS = "waits";
+
 export interface SeedListRow {
   readonly variety: Variety;
   readonly kind: Kind | undefined;
@@ -31,17 +34,22 @@ export function seedListRows(plan: Plan, layout: Layout, book: CropBook): readon
     const entry = placed.get(variety.id);
     const plants = entry?.plants ?? 0;
     const wanted = variety.wantedPlants;
+    const isWaiting = variety.waits === true && entry === undefined;
     return {
       variety,
       kind,
       kindText: kindText(variety, kind),
       plantingIds: entry?.ids ?? [],
       placedPlants: plants,
-      placedText: wanted === undefined ? `${plants} plants` : `${plants} of ${wanted}`,
-      isShort: wanted === undefined ? entry === undefined : plants < wanted,
+      placedText: isWaiting ? WAITS : placedText(plants, wanted),
+      isShort: !isWaiting && (wanted === undefined ? entry === undefined : plants < wanted),
       hasLots: withLots.has(variety.id),
     };
   });
+}
+
+function placedText(plants: number, wanted: number | undefined): string {
+  return wanted === undefined ? `${plants} plants` : `${plants} of ${wanted}`;
 }
 
 /** Kind and, where it matters, flower form: `tomato, long-styled`. */

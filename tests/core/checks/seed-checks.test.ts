@@ -187,7 +187,7 @@ describe("cover-care", () => {
 
   test("says what to do", () => {
     expect(wordsOf(one("carrot", { cover: "cage" }), "cover-care")[0]).toMatch(
-      /Introduce pollinators/,
+      /Let pollinators in and keep it shut/,
     );
     expect(wordsOf(one("maize", { cover: "cage" }), "cover-care")[0]).toMatch(/Bags do stop it/);
   });

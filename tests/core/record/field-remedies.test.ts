@@ -38,14 +38,9 @@ const titles = (plan: Plan, iso: string) =>
   remediesOn(plan, iso).remedies.map(({ title }) => title);
 
 describe("what is offered", () => {
-  test("before bloom: cover either, cut what is eaten, or give up the seed; no place, no sowing", () => {
+  test("before bloom: cover what keeps seed, cut what is eaten, or give up the seed; no place, no sowing", () => {
     expect(titles(garden([]), "06-01")).toEqual([
       "Put a cage over P",
-      "Bag the flowers of P",
-      "Tape the flowers of P and pollinate by hand",
-      "Put a cage over Q",
-      "Bag the flowers of Q",
-      "Tape the flowers of Q and pollinate by hand",
       "Cut Q before it flowers",
       "Keep no seed of P",
     ]);
@@ -77,7 +72,7 @@ describe("what is offered", () => {
 test("each one, written down, takes its finding away and brings no conflict", () => {
   const plan = garden([]);
   const { on, finding, remedies } = remediesOn(plan, "06-01");
-  expect(remedies.length).toBeGreaterThan(5);
+  expect(remedies.length).toBeGreaterThan(2);
   for (const { entry: made, edit, title } of remedies) {
     const done = edit ? edit.apply(plan) : plan;
     const written = made ? { ...done, entries: [...done.entries, { ...made, id: "done" }] } : done;

@@ -23,6 +23,14 @@ test("a variety without a wanted number is short only while nothing of it is pla
   expect(rows[0]?.placedText).toBe("0 plants");
 });
 
+test("what waits for another year is not short of plants until it is placed again", () => {
+  const { plan, layout } = smallPlan([plantingAt(1, 0, { plants: 4 })]);
+  const varieties = plan.varieties.map((variety) => ({ ...variety, waits: true }));
+  const rows = seedListRows({ ...plan, varieties }, layout, book);
+  expect(rows.map((row) => row.placedText)).toEqual(["4 of 10", "waits", "waits"]);
+  expect(rows.map((row) => row.isShort)).toEqual([true, false, false]);
+});
+
 test("a kind that is not known is named as it stands in the plan", () => {
   const { plan, layout } = smallPlan();
   const varieties = plan.varieties
