@@ -2,7 +2,12 @@
 import { type CheckedLayout, checkLayout, wordingOf } from "../core/checks/checked-layout.ts";
 import { describeFinding } from "../core/checks/all-checks.ts";
 import { type Clearing, clearEverything } from "../core/clearing/clear-everything.ts";
-import { CLEARING_TITLE, outcomeWords, proofWords } from "../core/clearing/clearing-words.ts";
+import {
+  CLEARING_TITLE,
+  outcomeWords,
+  proofWords,
+  unknownWords,
+} from "../core/clearing/clearing-words.ts";
 import { makeChanges } from "../core/clearing/object-change.ts";
 import type { Allowances } from "../core/clearing/clearing-problem.ts";
 import { writePlan } from "../core/model/read-plan.ts";
@@ -91,6 +96,7 @@ function report(found: Clearing, checked: CheckedLayout): readonly string[] {
     ),
     ...found.left.map((finding) => `  Left: ${titleOf(finding)}`),
     ...found.brings.map((finding) => `  Brings: ${titleOf(finding)}`),
+    unknownWords(found),
     proofWords(found),
   ].filter((line) => line !== "");
 }

@@ -59,8 +59,9 @@ export function leftWords({ variety: { name }, plants, reason }: LeftVariety): s
         ? `${name}: frost, given as ${shortDate(reason.frost)}, would catch it before it flowers.`
         : `${name}: its seed would ripen about ${shortDate(reason.ripe)}, after the first frost, given as ${shortDate(reason.frost)}.`;
     case "waits":
-      return reason.against.length === 0
-        ? `${name} waits a year: nothing here keeps it apart.`
+      if (reason.against.length === 0) return `${name} waits a year: nothing here keeps it apart.`;
+      return reason.isAround
+        ? `${name} is not grown: too near ${listed(reason.against)}, which another year does not take away.`
         : `${name} waits a year: too near ${listed(reason.against)}.`;
   }
 }
@@ -78,7 +79,7 @@ export function costWords({ cost, left }: LaidOut, unit: LengthUnit): readonly s
     : [];
   return [
     `${varietyCount(cost.varieties)}, ${plantCount(cost.plants)}`,
-    ...(waiting > 0 ? [`${varietyCount(waiting)} ${waiting === 1 ? "waits" : "wait"} a year`] : []),
+    ...(waiting > 0 ? [`${varietyCount(waiting)} not grown this year`] : []),
     ...(lost > 0 ? [`${plantCount(lost)} did not fit`] : []),
     conflictCount(conflicts),
     ...(unknowns > 0 ? [`${unknowns} not known, so not called clear`] : []),

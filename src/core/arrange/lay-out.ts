@@ -157,7 +157,8 @@ function leftOver(
     const never = seeds.left.find((each) => each.variety === variety)?.plants ?? 0;
     const wanted = parts.reduce((sum, part) => sum + (seeds.parts[part]?.plants ?? 0), never);
     if (parts.some((part) => waits.has(part))) {
-      const reason = { why: "waits", against: against.get(variety.id) ?? [] } as const;
+      const way = against.get(variety.id) ?? { against: [], isAround: false };
+      const reason = { why: "waits", ...way } as const;
       return [{ variety, plants: wanted, reason }];
     }
     const laid = plantings

@@ -36,7 +36,14 @@ export type WhyLeft =
   | { readonly why: "unknown-kind" }
   | { readonly why: "too-late"; readonly ripe: DayNumber | null; readonly frost: DayNumber }
   /** It would cross with these, and nothing allowed keeps them apart. */
-  | { readonly why: "waits"; readonly against: readonly string[] };
+  | ({ readonly why: "waits" } & InTheWay);
+
+/** Names of varieties and labels of surroundings that something would cross with. */
+export interface InTheWay {
+  readonly against: readonly string[];
+  /** Whether all of them are surroundings, which another year does not take away. */
+  readonly isAround: boolean;
+}
 
 export interface LeftVariety {
   readonly variety: Variety;

@@ -5,15 +5,15 @@ import { cheapestChoices, remembered } from "../clearing/choice-search.ts";
 import type { Planting } from "../model/plan.ts";
 import { type GoalRule, type LayChoice, layChoices } from "./lay-out-goals.ts";
 import type { Plot } from "./plots.ts";
-import type { SeedParts } from "./seed-parts.ts";
+import type { InTheWay, SeedParts } from "./seed-parts.ts";
 
 export interface Settled {
   /** What is changed in the plots of a variety, by its id. */
   readonly changes: ReadonlyMap<string, Partial<Planting>>;
   /** Parts that are not grown this year. */
   readonly waits: ReadonlySet<number>;
-  /** Who is in the way of a variety that waits: names of varieties, labels of surroundings. */
-  readonly against: ReadonlyMap<string, readonly string[]>;
+  /** Who is in the way of a variety that waits, by its id. */
+  readonly against: ReadonlyMap<string, InTheWay>;
 }
 
 /** Steps of settling each group of varieties tied together. */
@@ -90,7 +90,7 @@ function inTheWay(
   wanted: SeedParts["wanted"],
   { index, laid }: SettledVariety,
   settled: readonly SettledVariety[],
-): readonly string[] {
+): InTheWay {
   const rule = { book: checked.book, isByDistanceAlone: true };
   const own = laid.flatMap((planting) => standOf(checked, planting) ?? []);
   const others = [
@@ -100,15 +100,18 @@ function inTheWay(
         : other.choice.stands.map((stand) => ({
             stand,
             name: wanted[other.index]?.variety.name ?? "",
+            isAround: false,
           })),
     ),
     ...checked.result.stands.map((stand) => ({
       stand,
       name: stand.variety?.name ?? stand.surrounding?.label ?? "",
+      isAround: stand.planting === null,
     })),
   ];
-  const names = others
-    .filter(({ stand }) => own.some((mine) => doClash(mine, stand, rule)))
-    .map(({ name }) => name);
-  return [...new Set(names)];
+  const near = others.filter(({ stand }) => own.some((mine) => doClash(mine, stand, rule)));
+  return {
+    against: [...new Set(near.map(({ name }) => name))],
+    isAround: near.length > 0 && near.every(({ isAround }) => isAround),
+  };
 }

@@ -24,6 +24,8 @@ export interface Clearing {
   readonly before: number;
   /** Conflicts that are left. */
   readonly left: readonly Finding[];
+  /** What is not known then: none of it is called clear. */
+  readonly unknowns: number;
   /** Cautions that come with it, or get worse. */
   readonly brings: readonly Finding[];
   /** Whether nothing milder is among the ways looked at. */
@@ -68,6 +70,7 @@ export function* clearEverything(
         steps: clearingSteps(checked, changes),
         before: conflictsIn(checked).length,
         left: conflictsIn(after),
+        unknowns: unknownsIn(after),
         brings,
         // What was ruled out may have been milder together with something else.
         isProven: answer.isProven && !isCut,
@@ -115,6 +118,10 @@ function applied(plan: Plan, changes: readonly Proposal[]): Plan {
 
 function conflictsIn({ result }: CheckedLayout): readonly Finding[] {
   return result.findings.filter(({ severity }) => severity === "conflict");
+}
+
+function unknownsIn({ result }: CheckedLayout): number {
+  return result.findings.filter(({ severity }) => severity === "unknown").length;
 }
 
 /** What is ruled out: ways by themselves, and two together. */
@@ -165,6 +172,7 @@ function unchanged(checked: CheckedLayout, { ways }: ClearingProblem): Clearing 
     steps: [],
     before: left.length,
     left,
+    unknowns: unknownsIn(checked),
     brings: [],
     isProven: false,
     cost: left.length * CONFLICT_COST,

@@ -25,6 +25,13 @@ export function outcomeWords({ before, left, steps }: Clearing): string {
     : `${conflicts(before)}: ${changes(count)} ${verb} all but ${left.length}.`;
 }
 
+/** What is not known, and so is not called clear; empty: nothing. */
+export function unknownWords({ unknowns }: Pick<Clearing, "unknowns">): string {
+  if (unknowns === 0) return "";
+  const what = unknowns === 1 ? "1 finding says what is" : `${unknowns} findings say what is`;
+  return `${what} not known: none of that is called clear, and no change here makes it known.`;
+}
+
 /** On what it rests: proof or search, and over what. */
 export function proofWords({ before, isProven, atLeast, ways, left }: Clearing): string {
   if (before === 0) return "";

@@ -8,6 +8,7 @@ import {
   TOO_SOON,
   outcomeWords,
   proofWords,
+  unknownWords,
 } from "../../core/clearing/clearing-words.ts";
 import { makeChanges } from "../../core/clearing/object-change.ts";
 import type { Edit } from "../../core/edits/edit.ts";
@@ -48,6 +49,7 @@ export function ClearingAnswer({ answer, request }: ClearingAnswerProps) {
           <strong>{outcomeWords(answer)}</strong>
         </p>
         <p className="soft">{proofWords(answer)}</p>
+        {answer.unknowns > 0 && <p>{unknownWords(answer)}</p>}
         {isStale && <p>{STALE}</p>}
       </div>
       {steps.length > 0 && !isStale && (

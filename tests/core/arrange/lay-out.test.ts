@@ -221,7 +221,9 @@ test("of what nothing keeps apart, what no cover parts waits and says for whom",
   );
   const { laid } = laidOutOf(checkedLayout(plan));
   const fewest = laid.find(({ goal }) => goal === "fewest-covers");
-  expect(fewest?.left.map(leftWords)).toEqual(["Variety v1 waits a year: too near Old field."]);
+  expect(fewest?.left.map(leftWords)).toEqual([
+    "Variety v1 is not grown: too near Old field, which another year does not take away.",
+  ]);
 });
 
 describe("what cannot be laid out is said, and nothing is done", () => {

@@ -11,7 +11,11 @@ import {
   clearingProblem,
 } from "../../../src/core/clearing/clearing-problem.ts";
 import { isHarm } from "../../../src/core/clearing/clearing-steps.ts";
-import { outcomeWords, proofWords } from "../../../src/core/clearing/clearing-words.ts";
+import {
+  outcomeWords,
+  proofWords,
+  unknownWords,
+} from "../../../src/core/clearing/clearing-words.ts";
 import { costOf } from "../../../src/core/clearing/choice-proof.ts";
 import type { ChoiceProblem } from "../../../src/core/clearing/choice-search.ts";
 import { makeChanges } from "../../../src/core/clearing/object-change.ts";
@@ -196,6 +200,22 @@ test("without a conflict there is nothing to do", () => {
     "There is no conflict to clear.",
     "",
   ]);
+});
+
+test("without dates there is no conflict to clear, and nothing is called clear", () => {
+  const undated = (id: string, x: number) => {
+    const { bloom: _none, ...rest } = planting(id, id, { outline: square(x, 0, 1.2) });
+    return rest;
+  };
+  const plan = gardenPlan(
+    [variety("p1", "carrot"), variety("p2", "carrot")],
+    [bed("b1", 0, 0, 9, 9)],
+    [undated("p1", 0), undated("p2", 3)],
+  );
+  const found = clearedOf(checkedLayout(plan));
+  expect([found.steps.length, found.before]).toEqual([0, 0]);
+  expect(found.unknowns).toBeGreaterThan(0);
+  expect(unknownWords(found)).toContain("none of that is called clear");
 });
 
 test("a proof says over what it was made, a search that it is none", () => {
