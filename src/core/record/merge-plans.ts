@@ -55,6 +55,7 @@ const FIELDS = [
   "accepted",
   "lotCodePattern",
   "sowing",
+  "renewalYears",
 ] as const;
 
 /**

@@ -13,6 +13,27 @@ export interface Clash {
   readonly isSmallest: boolean;
 }
 
+/** Clashes named at most: whoever has more begins with these. */
+const MOST_CLASHES = 6;
+
+/** Clashes that have no variety in common, until what is left can be, or time runs out. */
+export function clashesOf(
+  problem: YearsProblem,
+  highs: Highs,
+  clock: () => number,
+): readonly Clash[] {
+  const clashes: Clash[] = [];
+  const left = new Set<number>();
+  while (clashes.length < MOST_CLASHES && clock() > 0) {
+    const rest = withoutItems(problem, left);
+    if (canAllBe(rest, highs, clock()) !== false) break;
+    const clash = smallestClash(rest, highs, clock);
+    clashes.push(clash);
+    for (const item of clash.items) left.add(item);
+  }
+  return clashes;
+}
+
 /**
  * @param problem one of which it is proven that not all can be
  * @param clock seconds left, asked before each look

@@ -86,6 +86,7 @@ const FIELDS: ReadonlyMap<string, string> = new Map([
   ["accepted", "accepted findings"],
   ["lotCodePattern", "pattern of lot codes"],
   ["sowing", "rules of sowing"],
+  ["renewalYears", "which year for which"],
   ["sownToFlower", "days from sowing to flower"],
   ["transplantedToFlower", "days from setting out to flower"],
   ["keepApart", "kept apart"],

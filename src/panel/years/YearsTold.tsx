@@ -23,8 +23,12 @@ export function YearsTold({ judged, names, answer }: YearsToldProps) {
           {isWhole ? (doubtful ? "! " : "✓ ") : "✕ "}
           {verdictWords(judged, names)}
         </p>
-        {answer?.clash && <p>{clashWords(answer.clash.items, answer.clash.isSmallest, names)}</p>}
-        {answer && !answer.clash && <p className="soft">{gapWords(answer.gap ?? Infinity)}</p>}
+        {answer?.clashes.map(({ items, isSmallest }) => (
+          <p key={items.join()}>{clashWords(items, isSmallest, names)}</p>
+        ))}
+        {answer && answer.clashes.length === 0 && (
+          <p className="soft">{gapWords(answer.gap ?? Infinity)}</p>
+        )}
         {answer && <p className="soft">{leastWords(answer.least)}</p>}
       </div>
       {judged.faults.length > 0 && (

@@ -8,7 +8,7 @@ import solverUrl from "highs/runtime?url";
 import { firstAnswer } from "../../core/renewal/first-answer.ts";
 import { judgeYears } from "../../core/renewal/judge-years.ts";
 import { type LeastSeasons, leastSeasons } from "../../core/renewal/least-seasons.ts";
-import { type Clash, smallestClash } from "../../core/renewal/smallest-clash.ts";
+import { type Clash, clashesOf } from "../../core/renewal/smallest-clash.ts";
 import { gapOf, solveYears } from "../../core/renewal/solve-years.ts";
 import type { Years, YearsProblem } from "../../core/renewal/years-problem.ts";
 
@@ -30,8 +30,8 @@ export interface YearsAnswered {
   readonly years: Years;
   /** How far above a proven bound; null: nothing is proven. */
   readonly gap: number | null;
-  /** Varieties that cannot all be kept, whatever the years; null: none are known. */
-  readonly clash: Clash | null;
+  /** Varieties that cannot all be kept, whatever the years; none where all can, or nobody knows. */
+  readonly clashes: readonly Clash[];
   /** Each once, whenever due. */
   readonly least: LeastSeasons;
 }
@@ -45,15 +45,15 @@ async function layOut({ problem, seconds }: YearsRequest): Promise<YearsAnswered
   const highs = await loadHighs({ locateFile: () => solverUrl });
   const answer = solveYears(problem, highs, { start: isWhole ? first : null, seconds });
   const clock = clockOf(seconds);
-  const clash = answer.kind === "cannot be" ? smallestClash(problem, highs, clock) : null;
+  const clashes = answer.kind === "cannot be" ? clashesOf(problem, highs, clock) : [];
   const least = leastSeasons(problem, highs, clockOf(seconds));
-  if (answer.kind !== "found") return { kind: "answer", years: first, gap: null, clash, least };
+  if (answer.kind !== "found") return { kind: "answer", years: first, gap: null, clashes, least };
   const isBetter = !isWhole || answer.points < judged.points;
   return {
     kind: "answer",
     years: isBetter ? answer.years : first,
     gap: gapOf(Math.min(answer.points, isWhole ? judged.points : Infinity), answer.bound),
-    clash,
+    clashes,
     least,
   };
 }

@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import loadHighs from "highs";
 import { describe, expect, test } from "vitest";
 import { planBook } from "../../../src/core/kinds/own-kinds.ts";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
@@ -7,6 +8,12 @@ import { standardOf } from "../../../src/core/lots/ageing.ts";
 import { dayFromCivil } from "../../../src/core/model/day.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import { readPlan, writePlan } from "../../../src/core/model/read-plan.ts";
+import { withoutItems } from "../../../src/core/renewal/years-problem.ts";
+import { canAllBe } from "../../../src/core/renewal/solve-years.ts";
+import { clashesOf } from "../../../src/core/renewal/smallest-clash.ts";
+import { mergePlans } from "../../../src/core/record/merge-plans.ts";
+import { nextSeason } from "../../../src/core/seasons/next-season.ts";
+import { offeredChoices } from "../../../src/core/seasons/season-choices.ts";
 import { firstAnswer } from "../../../src/core/renewal/first-answer.ts";
 import { judgeYears } from "../../../src/core/renewal/judge-years.ts";
 import {
@@ -20,7 +27,7 @@ import {
 import { type PlanYears, yearsOfPlan } from "../../../src/core/renewal/years-of-plan.ts";
 import { seasonNames } from "../../../src/core/renewal/years-settings.ts";
 import { yearsTable } from "../../../src/core/renewal/years-table.ts";
-import { faultWords, partName } from "../../../src/core/renewal/fault-words.ts";
+import { faultWords, partName, clashWords } from "../../../src/core/renewal/fault-words.ts";
 import { cautionsOf } from "../../../src/core/renewal/years-words.ts";
 
 const text = readFileSync(
@@ -234,4 +241,59 @@ test("the table marks turns, the ends of lots, covers and what was set by hand",
   expect(covered.length).toBeGreaterThan(2);
   expect(lines.some(({ cells }) => cells.some(({ endsLikely }) => endsLikely))).toBe(true);
   expect(lines.some(({ cells }) => cells.some(({ grown }) => grown === "first-year"))).toBe(true);
+});
+
+describe("what cannot be", () => {
+  test("three squashes and one garden in two seasons are named", async () => {
+    const squashes = ["Blue Cairn", "Tithe Turban", "Harrow Grey"];
+    const old = squashes.reduce<Plan>(
+      (plan, name) => {
+        const variety = plan.varieties.find((each) => each.name === name);
+        const lots = plan.lots.map((lot) =>
+          lot.variety === variety?.id ? { ...lot, harvestYear: 2024, stored: [], tests: [] } : lot,
+        );
+        return { ...plan, lots };
+      },
+      setYears({ seasons: 2, cages: undefined }, "").apply(collection),
+    );
+    const highs = await loadHighs();
+    const names = namesOf(old);
+    const { problem, rows } = names.years;
+    expect(canAllBe(problem, highs, 20)).toBe(false);
+    const clashes = clashesOf(problem, highs, () => 20);
+    const named = clashes.map(({ items }) =>
+      items.map((index) => rows[index]?.variety.name).sort(),
+    );
+    // The cottage garden's side of the family has the same trouble.
+    expect(named).toContainEqual([...squashes].sort());
+    expect(named).toContainEqual(["Coble Yellow", "Ferry Marrow", "Rickyard"]);
+    const left = new Set(clashes.flatMap(({ items }) => items));
+    expect(canAllBe(withoutItems(problem, left), highs, 20)).toBe(true);
+    const clash = clashes[named.findIndex((each) => each.includes("Blue Cairn"))];
+    if (!clash) throw new Error("no clash");
+    const words = clashWords(clash.items, clash.isSmallest, names);
+    expect(words).toContain("2 seasons (2027 to 2028)");
+    expect(words).toContain("(winter squash)");
+    for (const name of squashes) expect(words).toContain(name);
+  });
+});
+
+test("a helper's copy with other years is told as a difference, and can be taken", () => {
+  const merged = mergePlans(collection, laidOut, new Set(["renewalYears"]));
+  if (!merged.ok) throw new Error("not merged");
+  expect(merged.differences.map(({ id }) => id)).toEqual(["renewalYears"]);
+  expect(merged.plan.renewalYears).toEqual(laidOut.renewalYears);
+});
+
+test("the step to the next season takes the years along, and what is past says nothing more", () => {
+  const next = nextSeason(laidOut, offeredChoices(laidOut, { id: "next", on: TODAY }));
+  expect(next.renewalYears).toEqual(laidOut.renewalYears);
+  const [before, after] = [look(laidOut), look(next)];
+  let met = 0;
+  for (const [index, row] of after.rows.entries()) {
+    const was = before.rows.findIndex(({ variety }) => variety.id === row.variety.id);
+    expect(after.years[index]).toBe((before.years[was] ?? 0) >> 1);
+    met += after.years[index] ?? 0;
+  }
+  expect(met).toBeGreaterThan(20);
 });
