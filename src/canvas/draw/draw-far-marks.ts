@@ -8,6 +8,7 @@ import { formatDistance } from "../../core/model/length.ts";
 import type { Layout, Plan, Surrounding } from "../../core/model/plan.ts";
 import { type Brush, fill, stroke, traceLine } from "./brush.ts";
 import { type Box, boxWidth, drawPaper, drawWords, isFree } from "./draw-words.ts";
+import { isCoarsePointer } from "../scene/handles.ts";
 import { type Size, held, toPx, visibleBounds } from "../scene/viewport.ts";
 
 const INSET_PX = 30;
@@ -63,9 +64,10 @@ export function farMarks(
 
 /** Figures of the grid, scale bar, zoom buttons and north arrow: at the edges of every drawing. */
 export function furnitureBoxes({ widthPx, heightPx }: Size): readonly Box[] {
+  const buttonsPx = isCoarsePointer() ? 160 : 116;
   return [
     { left: 0, top: heightPx - 62, width: 180, height: 62 },
-    { left: widthPx - 110, top: heightPx - 84, width: 110, height: 84 },
+    { left: widthPx - 110, top: heightPx - buttonsPx, width: 110, height: buttonsPx },
     { left: widthPx - 70, top: 0, width: 70, height: 110 },
     { left: 0, top: 0, width: 16, height: heightPx },
     { left: 0, top: 0, width: widthPx, height: 20 },
