@@ -27,6 +27,9 @@ const sections = [
   "Sheet in Chromium",
   "Load",
   "Seed lots",
+  "Field record",
+  "Seasons",
+  "Years",
 ];
 
 const { values: options, positionals: names } = parseArgs({

@@ -1,0 +1,63 @@
+/**
+ * What one move may make anew, counted: as much among two thousand plantings as among two hundred.
+ * Times are for `npm run bench`; counts are the same on every machine.
+ */
+import { expect, test } from "vitest";
+import { type CheckResult, runChecks } from "../../../src/core/checks/run-checks.ts";
+import { moveObjects } from "../../../src/core/edits/move-objects.ts";
+import type { Layout, Plan } from "../../../src/core/model/plan.ts";
+import { book, fieldPlan } from "../../bench/field.ts";
+
+const layoutOf = (plan: Plan) => plan.layouts[0] as Layout;
+/** A planting of the field has some eight neighbours within its distance, each way, old and new. */
+const MOST_PAIRS = 2 * 2 * 20;
+
+/** How many of the things of one list are no things of the other. */
+function anew(now: readonly unknown[], before: readonly unknown[]): number {
+  const known = new Set(before);
+  return now.filter((item) => !known.has(item)).length;
+}
+
+function made(now: CheckResult, before: CheckResult) {
+  const lists = [...now.pairsByParent].filter(
+    ([id, list]) => before.pairsByParent.get(id) !== list,
+  );
+  return {
+    stands: anew(now.stands, before.stands),
+    pairs: anew(now.pairs, before.pairs),
+    lists: lists.length,
+    findings: anew(now.findings, before.findings),
+  };
+}
+
+test.each([
+  [200, 1],
+  [200, 8],
+  [2000, 1],
+  [2000, 8],
+])("one move among %d plantings of %d groups makes what its neighbours need", (count, groups) => {
+  const plan = fieldPlan(count, groups);
+  let [before, most] = [runChecks(plan, layoutOf(plan), book), 0];
+  expect(before.findings.length).toBeGreaterThan(count / 2);
+  for (const [step, id] of ["p7", "p7", "p50", "p150"].entries()) {
+    const moved = moveObjects("layout-1", [id], step + 1, 0).apply(plan);
+    const now = runChecks(moved, layoutOf(moved), book, before);
+    const counts = made(now, before);
+    // The one moved now, and the one moved before, which goes back.
+    expect(counts.stands).toBeLessThanOrEqual(2);
+    expect(counts.pairs).toBeLessThanOrEqual(MOST_PAIRS);
+    expect(counts.lists).toBeLessThanOrEqual(MOST_PAIRS);
+    expect(counts.findings).toBeLessThanOrEqual(MOST_PAIRS);
+    most = Math.max(most, counts.pairs);
+    before = now;
+  }
+  expect(most).toBeGreaterThan(0);
+});
+
+test("a run with nothing changed makes nothing", () => {
+  const plan = fieldPlan(300, 8);
+  const before = runChecks(plan, layoutOf(plan), book);
+  const again = { ...plan, layouts: [{ ...layoutOf(plan) }] };
+  const now = runChecks(again, layoutOf(again), book, before);
+  expect(made(now, before)).toEqual({ stands: 0, pairs: 0, lists: 0, findings: 0 });
+});
