@@ -201,6 +201,46 @@ describe("without dragging", () => {
   });
 });
 
+describe("several plantings", () => {
+  beforeEach(leaveEverything);
+
+  test("take their kinds' usual starts, or one way and day, each as one step", async () => {
+    await page.keyboard.press("Control+a");
+    const particulars = page.locator(".particulars");
+    await particulars.getByRole("heading", { name: "9 plantings" }).waitFor();
+    await particulars.getByRole("button", { name: "Each as its kind usually starts" }).click();
+    await expect.poll(said).toContain("Set the usual start of 9 plantings");
+    await undo();
+    await particulars.getByLabel("Started", { exact: true }).selectOption("transplanted");
+    await particulars.getByLabel("Start", { exact: true }).fill("25 May");
+    await page.keyboard.press("Enter");
+    await expect.poll(said).toContain("Set start of 9 plantings");
+    expect(await particulars.getByLabel("Started", { exact: true }).inputValue()).toBe(
+      "transplanted",
+    );
+    await page.locator(".sheet").focus();
+    await undo();
+    await undo();
+    await expect.poll(said).toContain("Undone");
+  });
+
+  test("another thing's particulars begin with its title", async () => {
+    await clickOnSheet(middleOf("A01-1"));
+    const region = page.locator(".drawer[data-region=particulars]");
+    await page.locator(".particulars").getByText("A01-1").first().waitFor();
+    await expect
+      .poll(() =>
+        region.evaluate((element) => {
+          element.scrollTo({ top: 200 });
+          return element.scrollTop;
+        }),
+      )
+      .toBe(200);
+    await clickOnSheet(middleOf("B04-2"));
+    await expect.poll(() => region.evaluate((element) => element.scrollTop)).toBe(0);
+  });
+});
+
 describe("a locked planting", () => {
   const code = "B04-2";
 

@@ -46,12 +46,12 @@ test("a new plan begins with the plot: size, place and frosts in one form", asyn
 test("an outline is typed from its first corner, curved, and pasted; the next one is a bed again", async () => {
   await button("Draw its edge").click();
   await bar().getByText("Click corner after corner").waitFor();
-  expect(await bar().getByLabel("Draws:").inputValue()).toBe("site");
+  expect(await bar().getByLabel("Drawing:").inputValue()).toBe("site");
   await page.keyboard.press("Escape");
   await bar().waitFor({ state: "detached" });
   await page.keyboard.press("o");
   await bar().getByText("Click corner after corner").waitFor();
-  expect(await bar().getByLabel("Draws:").inputValue()).toBe("bed");
+  expect(await bar().getByLabel("Drawing:").inputValue()).toBe("bed");
   await bar().getByRole("button", { name: "Type first corner" }).click();
   await page.keyboard.type("2");
   await page.keyboard.press("Tab");
@@ -65,7 +65,7 @@ test("an outline is typed from its first corner, curved, and pasted; the next on
   });
   await expect.poll(said).toMatch(/^Pasted \d+ corners\.$/);
   await bar().getByRole("button", { name: "Close outline" }).click();
-  await expect.poll(said).toContain("Draw bed A01");
+  await expect.poll(said).toContain("Drew bed A01");
   // 24 m² and half a circle of radius 2 on its side, 6.28: a little less by its corners.
   await page
     .locator(".particulars")
@@ -107,7 +107,7 @@ test("a whole outline is typed as a list, told line by line what is wrong", asyn
   await dialog.getByText("4 corners, 20 m². The last side closes it: 5 m.").waitFor();
   expect(await axeFaults(page)).toEqual([]);
   await dialog.getByRole("button", { name: "Add", exact: true }).click();
-  await expect.poll(said).toContain("Draw bed A02");
+  await expect.poll(said).toContain("Drew bed A02");
 });
 
 test("rows of beds are on the sheet before they are made, and gone when they are not", async () => {
@@ -131,7 +131,7 @@ test("rows of beds are on the sheet before they are made, and gone when they are
   await dialog.getByLabel("Corner, up (y)").fill("1");
   await dialog.getByLabel("Bed length").fill("4");
   await page.keyboard.press("Enter");
-  await expect.poll(said).toContain("Draw 2 beds");
+  await expect.poll(said).toContain("Drew 2 beds");
   await page.keyboard.press("Escape");
 });
 
@@ -151,7 +151,7 @@ test("a pollen source asks what flowers there, and can lie by distance and direc
   await dialog.getByText("Nothing of ours is too near to it.").waitFor();
   expect(await axeFaults(page)).toEqual([]);
   await dialog.getByRole("button", { name: "Add", exact: true }).click();
-  await expect.poll(said).toContain("Add Carrot");
+  await expect.poll(said).toContain("Added Carrot");
   // 30 m by 112.5 degrees: 27.716 to the right, 11.481 down.
   await expect.poll(() => page.getByLabel("Middle, right (x)").inputValue()).toBe("27.716 m");
   await page.locator(".sheet").focus();

@@ -76,7 +76,10 @@ function ReasonField({ label, reason, isMissing, isFocused, onType }: ReasonFiel
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
   useEffect(() => {
-    if (isFocused) field.current?.focus();
+    if (!isFocused) return;
+    field.current?.focus();
+    // Its buttons as well, not the field alone.
+    field.current?.form?.scrollIntoView({ block: "nearest" });
   }, [isFocused]);
   return (
     <>

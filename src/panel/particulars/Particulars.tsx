@@ -1,4 +1,4 @@
-import { Suspense, lazy, useEffect, useMemo } from "react";
+import { Suspense, lazy, useEffect, useMemo, useRef } from "react";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { LockedLine } from "./LockedLine.tsx";
 import { countedObjects, selectedObjects } from "../state/selected-objects.ts";
@@ -33,10 +33,16 @@ export function Particulars() {
     }, SETTLED_MS);
     return () => clearTimeout(timer);
   }, []);
+  const region = useRef<HTMLElement>(null);
+  const chosen = selection.join(" ");
+  useEffect(() => {
+    // Another thing begins with its title, wherever the last one was read.
+    if (chosen !== "") region.current?.closest(".drawer")?.scrollTo({ top: 0 });
+  }, [chosen]);
   const { beds, plantings, surroundings } = selected;
   const total = beds.length + plantings.length + surroundings.length;
   return (
-    <section className="region particulars" aria-labelledby="particulars-heading">
+    <section ref={region} className="region particulars" aria-labelledby="particulars-heading">
       <header className="region-head">
         <h2 id="particulars-heading" tabIndex={-1}>
           {texts.particulars}

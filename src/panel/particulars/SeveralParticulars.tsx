@@ -1,10 +1,9 @@
 import { setOutline, turnObjects } from "../../core/edits/move-objects.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import { changePlantings } from "../../core/edits/object-edits.ts";
-import type { DayNumber } from "../../core/model/day.ts";
 import type { Bed, Planting, RectangleShape } from "../../core/model/plan.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
-import { DayField } from "../form/DayField.tsx";
+import { SharedStart } from "./SharedStart.tsx";
 import { levelChoices } from "./IsolationFields.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { RectangleSizeFields } from "../form/RectangleFields.tsx";
@@ -106,34 +105,5 @@ export function SeveralPlantings({ plantings }: { readonly plantings: readonly P
         onPick={(next) => change({ level: next === "plan" ? undefined : next }, "level")}
       />
     </div>
-  );
-}
-
-interface SharedStartProps {
-  readonly plantings: readonly Planting[];
-  /** How many they are, in words. */
-  readonly what: string;
-}
-
-/** One day for all; each keeps its own way of starting. */
-function SharedStart({ plantings, what }: SharedStartProps) {
-  const layoutId = useShownLayout().id;
-  const date = sharedValue(plantings, (planting) => planting.start?.date);
-  const set = (day: DayNumber | undefined) => {
-    const edits = plantings.map(({ id, start }) => {
-      const next =
-        day === undefined ? undefined : { method: start?.method ?? ("sown" as const), date: day };
-      return changePlantings(layoutId, [id], { start: next }, "");
-    });
-    commit(inOneStep(`Set start of ${what}`, edits));
-    return null;
-  };
-  return (
-    <DayField
-      label={texts.start}
-      value={date?.value}
-      {...(date ? {} : { placeholder: "differs" })}
-      onApply={set}
-    />
   );
 }

@@ -25,6 +25,7 @@ export function FrostFields({ site }: { readonly site: Site }) {
       <DayField
         label={texts.firstAutumnFrost}
         value={site.firstAutumnFrost}
+        placeholder={texts.autumnDay}
         onApply={(firstAutumnFrost) => set({ firstAutumnFrost }, "Set first autumn frost")}
       />
     </>
