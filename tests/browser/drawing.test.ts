@@ -78,7 +78,7 @@ describe("a bed", () => {
       expect(await axeFaults(page)).toEqual([]);
       await page.keyboard.press("Enter");
     });
-    await expect.poll(said).toContain("Draw bed");
+    await expect.poll(said).toContain("Drew bed");
     expect(await page.getByLabel("Width", { exact: true }).inputValue()).toBe("1.2 m");
     expect(await page.getByLabel("Length", { exact: true }).inputValue()).toBe("3.81 m");
     await undo();
@@ -96,7 +96,7 @@ describe("a bed", () => {
     await page.keyboard.press("Escape");
     await fields.waitFor({ state: "detached" });
     await clickOnSheet({ x: BARE.x + 3, y: BARE.y - 1 });
-    await expect.poll(said).toContain("Draw bed");
+    await expect.poll(said).toContain("Drew bed");
     await undo();
   });
 
@@ -133,7 +133,7 @@ describe("an outline", () => {
     await bar().getByRole("button", { name: "Delete last corner" }).click();
     await bar().getByText("Two sides cross").waitFor({ state: "detached" });
     await bar().getByRole("button", { name: "Close outline" }).click();
-    await expect.poll(said).toContain("Draw bed");
+    await expect.poll(said).toContain("Drew bed");
     await undo();
   });
 
@@ -157,7 +157,7 @@ describe("an outline", () => {
     await page.keyboard.press("Enter");
     await bar().getByText("2 corners").waitFor();
     await bar().getByRole("button", { name: "Add as a line" }).click();
-    await expect.poll(said).toContain("Add Fence");
+    await expect.poll(said).toContain("Added Fence");
     expect(await page.getByLabel("Length", { exact: true }).inputValue()).toBe("6.5 m");
     await undo();
   });
@@ -175,7 +175,7 @@ describe("measuring", () => {
       .waitFor();
     await pickTool("Select");
     await bar().getByText("edge to edge").waitFor();
-    await bar().getByRole("button", { name: "Dismiss" }).click();
+    await bar().getByRole("button", { name: "Close" }).click();
     await bar().waitFor({ state: "detached" });
   });
 });
@@ -195,7 +195,7 @@ describe("without dragging", () => {
     await bar().waitFor({ state: "detached" });
     await move.click();
     await clickOnSheet({ x: from.x + 2, y: from.y + 0.3 });
-    await expect.poll(said).toContain("Move A01-1");
+    await expect.poll(said).toContain("Moved A01-1");
     await undo();
     await expect.poll(said).toContain("Undone: Move A01-1");
   });
