@@ -102,9 +102,13 @@ async function typeSeedList(hand: Hand): Promise<void> {
   const dialog = page.getByRole("dialog");
   const name = dialog.getByRole("textbox", { name: "Name", exact: true });
   for (const [kind, names] of VARIETIES) {
-    // The kind stays for the next variety, and Enter in its name adds it.
     await hand.type(dialog.getByRole("searchbox"), kind, true);
-    for (const each of names) await hand.type(name, each, true);
+    for (const each of names) {
+      // Once one was added so, Enter in a name adds it and goes on to the next; the kind stays.
+      const isFirst = each === NAMES[0];
+      await hand.type(name, each, !isFirst);
+      if (isFirst) await hand.click(dialog.getByRole("button", { name: "Add and type the next" }));
+    }
   }
   await hand.click(dialog.getByRole("button", { name: "Close" }));
   await expect.poll(() => page.locator(".seed-list li").count()).toBe(NAMES.length);
