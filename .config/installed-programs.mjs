@@ -28,7 +28,9 @@ function howToInstall(name) {
 export function aptInstall(packages) {
   if (!findProgram("apt-get")) return;
   console.log(`Installing ${packages.join(", ")} with apt-get ...`);
-  if (aptGet("update")) aptGet("install", "-y", ...packages);
+  // One source out of reach fails the update; what the others have may do.
+  if (!aptGet("update")) console.log("The lists of packages could not all be renewed.");
+  aptGet("install", "-y", ...packages);
 }
 
 function aptGet(...args) {
@@ -36,7 +38,10 @@ function aptGet(...args) {
   if (!isRoot && !findProgram("sudo")) return false;
   const settings = ["DEBIAN_FRONTEND=noninteractive", "apt-get", ...args];
   const command = isRoot ? ["env", ...settings] : ["sudo", "-n", "env", ...settings];
-  const { status, stdout, stderr } = spawnSync(command[0], command.slice(1), { encoding: "utf8" });
+  const { status, stdout, stderr } = spawnSync(command[0], command.slice(1), {
+    encoding: "utf8",
+    maxBuffer: 1e8,
+  });
   if (status !== 0) console.log(`${stdout}${stderr}`.trim().split("\n").slice(-8).join("\n"));
   return status === 0;
 }

@@ -7,12 +7,17 @@ import { spawnSync } from "node:child_process";
 import { chmodSync, chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { installPackages } from "./installed-packages.mjs";
 import { aptInstall } from "./installed-programs.mjs";
 import { repository, tool } from "./repository.mjs";
 
 const DEBIAN = "/usr/lib/postgresql";
 const PACKAGES = ["postgresql", "postgresql-postgis"];
 
+/** In the C locale, which is everywhere: the one of the shell may not be made on a bare machine. */
+const CLUSTER = ["-U", "wideberth", "-A", "trust", "-E", "UTF8", "--locale=C", "--no-sync"];
+
+if (!installPackages()) process.exit(1);
 const programs = findServer() ?? (aptInstall(PACKAGES), findServer());
 if (programs) {
   process.exitCode = withServer(programs, runTests);
@@ -53,7 +58,7 @@ function withServer(bin, work) {
   let isStarted = false;
   try {
     isStarted =
-      run("initdb", "-D", data, "-U", "wideberth", "-A", "trust", "-E", "UTF8", "--no-sync") &&
+      run("initdb", "-D", data, ...CLUSTER) &&
       run("pg_ctl", "-D", data, "-l", join(folder, "log"), "-w", "-o", options, "start");
     if (isStarted) return work(bin, folder);
     console.error(`The server in ${bin} could not be started.`);
