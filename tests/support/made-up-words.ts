@@ -1,12 +1,10 @@
 /**
  * Turns the words of the program into a made-up language, for the test that no word stands outside
  * the words files: every letter gets an accent, every third letter stands twice, so that texts are
- * a third longer. In words files every text is turned; in the folders not yet done (not-yet-words.ts)
- * texts of JSX and literals that are prose. Ids, keys, classes and codes stay.
+ * a third longer. Every text of the words files is turned; ids, keys and what is compared stay.
  */
-import { type Plugin, parseSync } from "vite";
-import { type Node, isNode, nameOf } from "../architecture/syntax.ts";
-import { isNotDone } from "./not-yet-words.ts";
+import type { Plugin } from "vite";
+import { type Node, isNode, nameOf, treeOf } from "../architecture/syntax.ts";
 
 /** A letter with an accent for each plain one: all in Latin Extended, so that most type has them. */
 const PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ";
@@ -29,152 +27,121 @@ export function madeUp(text: string): string {
   );
 }
 
-const WORDS_FILE = /\/src\/(?:.*[-/])?(?:words|texts)\.ts$|\/src\/core\/words\//;
+/** `words.ts`, `*-words.ts`, `*-texts.ts`, and all of core/words. */
+export function isWordsFile(path: string): boolean {
+  return /\bsrc\/(?:.*[-/])?(?:words|texts)\.ts$|\bsrc\/core\/words\//.test(path);
+}
 
-/** Members of texts, lists and tables whose arguments are no words. */
+/** Questions to texts, lists and tables, whose arguments are no words. */
 const ASKS = new Set(
-  "at endsWith get has includes indexOf localeCompare match padEnd padStart replace replaceAll split startsWith test toFixed".split(
+  "at citedAs countPairs endsWith formatRequired get groundCited has includes indexOf localeCompare match padEnd padStart replace replaceAll split startsWith test toFixed".split(
     " ",
   ),
 );
-/** Properties that hold what the program goes by. */
-const GOES_BY = new Set(
-  "by dates ext how id key kind lang type unit value way what when".split(" "),
-);
-/** Attributes that are read or heard; those of other names are for the program. */
-const SAID =
-  /^(?:aria-(?:label|valuetext|roledescription)|alt|empty|heading|hint|label|legend|note|placeholder|submitLabel|title)$/;
-
+/** Properties whose text, where it begins small, is what the program goes by. */
+const GOES_BY = new Set("dates ext id key kind lang unit value way what".split(" "));
 interface Piece {
   readonly start: number;
   readonly end: number;
   readonly text: string;
 }
 
-/** Finds the texts of a file and what they become. */
+/** Finds the texts of a words file and what they become. */
 class Turning {
   readonly pieces: Piece[] = [];
-
   readonly #code: string;
-  /** Whether only what is plainly prose is turned. */
-  readonly #isProseOnly: boolean;
 
-  constructor(code: string, isProseOnly: boolean) {
+  constructor(code: string) {
     this.#code = code;
-    this.#isProseOnly = isProseOnly;
   }
 
-  walk(node: unknown, isJsx = false): void {
+  walk(node: unknown): void {
     if (Array.isArray(node)) {
-      for (const each of node) this.walk(each, isJsx);
+      for (const each of node) this.walk(each);
       return;
     }
     if (!isNode(node) || !isEntered(node)) return;
     switch (node.type) {
       case "Literal":
-        if (typeof node.value === "string") this.literal(node, node.value, isJsx);
+        if (typeof node.value === "string") this.#literal(node, node.value);
         return;
       case "TemplateLiteral":
-        this.template(node, isJsx);
-        return;
-      case "JSXText":
-        this.put(Number(node.start), Number(node.end), String(node.raw ?? node.value));
-        return;
-      case "JSXAttribute":
-        if (SAID.test(nameOf(node.name) ?? "")) this.walk(node.value, true);
-        else if (isNode(node.value) && node.value.type === "JSXExpressionContainer") {
-          if (nameOf(node.name) !== "className") this.walk(node.value, false);
-        }
+        this.#template(node);
         return;
       case "SwitchCase":
-        this.walk(node.consequent, isJsx);
+        this.walk(node.consequent);
         return;
       case "ConditionalExpression":
-        this.walk([node.consequent, node.alternate], isJsx);
-        return;
-      case "LogicalExpression":
-        this.walk([node.left, node.right], isJsx);
+        this.walk([node.consequent, node.alternate]);
         return;
       case "Property":
-        if (!GOES_BY.has(nameOf(node.key) ?? "")) this.walk(node.value, isJsx);
+        if (!isGoneBy(node)) this.walk(node.value);
         return;
       case "CallExpression":
-        this.call(node, isJsx);
+        this.#call(node);
         return;
       case "NewExpression":
-        this.made(node, isJsx);
+        this.#made(node);
         return;
       case "MemberExpression":
-        this.walk(node.object, isJsx);
-        return;
-      case "JSXExpressionContainer":
-        this.walk(node.expression, true);
+        this.walk(node.object);
         return;
       default:
-        for (const [key, child] of Object.entries(node)) {
-          if (key !== "type") this.walk(child, node.type === "JSXElement");
-        }
+        for (const [key, child] of Object.entries(node)) if (key !== "type") this.walk(child);
     }
   }
 
   /** Arguments of a question to a text or a table are no words. */
-  private call(node: Node, isJsx: boolean): void {
-    this.walk(node.callee, isJsx);
+  #call(node: Node): void {
+    this.walk(node.callee);
     const { callee } = node;
-    const isQuestion =
-      isNode(callee) &&
-      callee.type === "MemberExpression" &&
-      ASKS.has(nameOf(callee.property) ?? "");
-    const args = Array.isArray(node.arguments) ? node.arguments : [];
-    for (const argument of args) {
-      if (isQuestion && isNode(argument) && argument.type === "Literal") continue;
-      this.walk(argument, isJsx);
+    const asked = isNode(callee) && callee.type === "MemberExpression" ? callee.property : callee;
+    const isQuestion = ASKS.has(nameOf(asked) ?? "");
+    for (const argument of Array.isArray(node.arguments) ? node.arguments : []) {
+      if (!isQuestion || !isNode(argument) || argument.type !== "Literal") this.walk(argument);
     }
   }
 
   /** Of `new Map([["key", "words"]])` the second of each; of `new Set`, `new Intl.X` nothing. */
-  private made(node: Node, isJsx: boolean): void {
+  #made(node: Node): void {
     if (nameOf(node.callee) !== "Map") return;
     const [list] = Array.isArray(node.arguments) ? node.arguments : [];
-    const rows = isNode(list) && Array.isArray(list.elements) ? list.elements : [];
-    for (const row of rows) {
+    for (const row of isNode(list) && Array.isArray(list.elements) ? list.elements : []) {
       const [, value] = isNode(row) && Array.isArray(row.elements) ? row.elements : [];
-      this.walk(value, isJsx);
+      this.walk(value);
     }
   }
 
-  private literal(node: Node, value: string, isJsx: boolean): void {
-    if (this.#isProseOnly && !isJsx && !isProse(value)) return;
-    // Ids of sources and kinds: `rape-seed-shed`.
-    if (/^[a-z0-9]+(?:-[a-z0-9]+)+$/.test(value)) return;
-    this.put(
-      Number(node.start) + 1,
-      Number(node.end) - 1,
-      this.#code.slice(Number(node.start) + 1, Number(node.end) - 1),
-    );
+  #literal(node: Node, value: string): void {
+    // Ids of sources and kinds, and languages: `rape-seed-shed`, `en-GB`.
+    if (/^[a-z0-9]+(?:-[a-z0-9]+)+$|^[a-z]{2}-[A-Z]{2}$/.test(value)) return;
+    const [start, end] = [Number(node.start) + 1, Number(node.end) - 1];
+    this.#put(start, end, this.#code.slice(start, end));
   }
 
-  private template(node: Node, isJsx: boolean): void {
-    const quasis = Array.isArray(node.quasis) ? node.quasis : [];
-    const texts = quasis.map(({ value }: { value: { raw: string } }) => value.raw);
-    if (isJsx || !this.#isProseOnly || isProse(texts.join("x"))) {
-      for (const [at, raw] of texts.entries()) {
-        if (raw === "") continue;
-        const start = this.#code.indexOf(raw, Number(quasis[at].start));
-        this.put(start, start + raw.length, raw);
-      }
+  #template(node: Node): void {
+    for (const quasi of Array.isArray(node.quasis) ? node.quasis : []) {
+      const { raw } = quasi.value as { readonly raw: string };
+      const start = this.#code.indexOf(raw, Number(quasi.start));
+      if (raw !== "") this.#put(start, start + raw.length, raw);
     }
-    this.walk(node.expressions, false);
+    this.walk(node.expressions);
   }
 
-  private put(start: number, end: number, raw: string): void {
-    // Escapes and entities stay what they are.
+  #put(start: number, end: number, raw: string): void {
+    // Escapes stay what they are.
     const text = raw
-      .split(/(\\u\{?[0-9A-Fa-f]+\}?|\\.|&\w+;)/)
+      .split(/(\\u\{?[0-9A-Fa-f]+\}?|\\.)/)
       .map((part, at) => (at % 2 === 1 ? part : madeUp(part)))
       .join("");
     if (text !== raw) this.pieces.push({ start, end, text });
   }
+}
+
+/** `value: "cage"`, but neither `what: "What"` nor a function that makes words. */
+function isGoneBy({ key, value }: Node): boolean {
+  const text = isNode(value) && value.type === "Literal" ? value.value : null;
+  return GOES_BY.has(nameOf(key) ?? "") && typeof text === "string" && /^[a-z]/.test(text);
 }
 
 /** Imports, types and what is compared hold no words. */
@@ -184,21 +151,11 @@ function isEntered({ type }: Node): boolean {
   return !type.startsWith("TS") || /^TS(?:As|Satisfies|NonNull)/.test(type);
 }
 
-/** Words with spaces between them that begin large or hold a small word. */
-function isProse(text: string): boolean {
-  return (
-    /[A-Za-z]{2,}[,.:;]? [a-z]{2,}|[A-Z][a-z]+ [A-Za-z]/.test(text) &&
-    !/[{};<>=]|^[Mm][\d.]/.test(text)
-  );
-}
-
-/** What a file's text becomes. */
+/** What a file's text becomes; any other than a words file stays. */
 export function turned(path: string, code: string): string {
-  const isWords = WORDS_FILE.test(path);
-  if (!isWords && !isNotDone(path)) return code;
-  const { program } = parseSync(path, code);
-  const turning = new Turning(code, !isWords);
-  turning.walk(program);
+  if (!isWordsFile(path)) return code;
+  const turning = new Turning(code);
+  turning.walk(treeOf(path, code));
   let text = code;
   for (const { start, end, text: next } of turning.pieces.sort((a, b) => b.start - a.start)) {
     text = `${text.slice(0, start)}${next}${text.slice(end)}`;

@@ -3,6 +3,7 @@
  * hours and no time zones. Conversions follow the era arithmetic of Howard Hinnant,
  * "chrono-Compatible Low-Level Date Algorithms" (2013), exact for all years 0001 to 9999.
  */
+import { months } from "../words/month-words.ts";
 
 /** Days since 1970-01-01, a whole number. */
 export type DayNumber = number;
@@ -82,11 +83,9 @@ export function isoFromDay(day: DayNumber): string {
   return `${pad(year, 4)}-${pad(month, 2)}-${pad(dayOfMonth, 2)}`;
 }
 
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-
 /** Short English month name for a month 1 to 12. */
 export function monthName(month: number): string {
-  return MONTHS[month - 1] ?? "?";
+  return months[month - 1] ?? "?";
 }
 
 /** Day and month as people write them, e.g. `20 May`. */

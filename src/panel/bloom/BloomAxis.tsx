@@ -1,4 +1,5 @@
 /** What lies behind and around the rows: months, frosts, the day cursor. */
+import * as texts from "./words.ts";
 import { memo } from "react";
 import { shortDate } from "../../core/model/day.ts";
 import type { Site } from "../../core/model/plan.ts";
@@ -71,8 +72,8 @@ function frostDays(
   { lastSpringFrost, firstAutumnFrost }: BloomAxisProps["frosts"],
 ) {
   return [
-    { day: lastSpringFrost, label: "last frost" },
-    { day: firstAutumnFrost, label: "first frost" },
+    { day: lastSpringFrost, label: texts.lastFrost },
+    { day: firstAutumnFrost, label: texts.firstFrost },
   ].flatMap(({ day, label }) =>
     day !== undefined && day >= axis.first && day <= axis.last ? [{ day, label }] : [],
   );

@@ -44,3 +44,5 @@ export const and = (nameOf: string | number, nameOf2: string | number) =>
   `${nameOf} and ${nameOf2}`;
 export const noSlack = "no slack";
 export const ofSlack = (days: string | number) => `${days} of slack`;
+export const lastFrost = "last frost";
+export const firstFrost = "first frost";

@@ -37,14 +37,14 @@ function FileReminder() {
 function saveWords(state: SaveStatus): string {
   switch (state.kind) {
     case "loading":
-      return "Opening ...";
+      return texts.opening;
     case "saving":
-      return "Saving ...";
+      return texts.saving;
     case "saved":
-      return `Saved ${state.at}`;
+      return texts.savedAt(state.at);
     case "unsaved":
-      return "Not saved yet";
+      return texts.notSavedYet;
     case "failed":
-      return "Not saved";
+      return texts.notSavedAtAll;
   }
 }

@@ -16,3 +16,8 @@ export const newerWideberthReadyPlan =
   "A newer Wideberth is ready. The plan is saved first, then the page is loaded anew.";
 export const loadItNow = "Load it now";
 export const later = "Later";
+export const opening = "Opening ...";
+export const saving = "Saving ...";
+export const savedAt = (time: string) => `Saved ${time}`;
+export const notSavedYet = "Not saved yet";
+export const notSavedAtAll = "Not saved";

@@ -4,11 +4,11 @@ import { commandById } from "./all-commands.ts";
 import * as texts from "./words.ts";
 
 const views: readonly { readonly view: MainView; readonly label: string }[] = [
-  { view: "sheet", label: "Sheet" },
-  { view: "tables", label: "Tables" },
-  { view: "lots", label: "Lots" },
-  { view: "compare", label: "Compare" },
-  { view: "walk", label: "Walk" },
+  { view: "sheet", label: texts.sheetView },
+  { view: "tables", label: texts.tablesView },
+  { view: "lots", label: texts.lotsView },
+  { view: "compare", label: texts.compareView },
+  { view: "walk", label: texts.walkView },
 ];
 
 /** The drawing, the same things as tables, or layouts beside each other. */

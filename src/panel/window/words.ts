@@ -26,3 +26,8 @@ export const toTheFindings = "To the findings";
 export const allCommands = (keysText: string | number) => `All commands (${keysText})`;
 export const commands = "Commands";
 export const view = "View";
+export const sheetView = "Sheet";
+export const tablesView = "Tables";
+export const lotsView = "Lots";
+export const compareView = "Compare";
+export const walkView = "Walk";
