@@ -34,8 +34,8 @@ export function textsIn(value: unknown): readonly string[] {
     if (node.type === "TemplateElement" && isNode(node.value)) {
       if (typeof node.value.cooked === "string") texts.push(node.value.cooked);
     }
-    // A value that is compared or looked up is no text.
-    return node.type !== "BinaryExpression" && node.type !== "SwitchCase";
+    // A value that is compared is no text.
+    return node.type !== "BinaryExpression";
   });
   return texts.map((text) => text.replace(/\s+/g, " ").trim()).filter((text) => text !== "");
 }
