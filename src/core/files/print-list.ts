@@ -9,6 +9,7 @@ export type PrintId =
   | CompanionId
   | "sowing-list"
   | "years"
+  | "neighbours"
   | "stakes"
   | "packets"
   | "shelf";
@@ -25,6 +26,7 @@ export const printParts: readonly PrintPart[] = [
   ...companionIds.map((id) => ({ id, title: companionTitles[id] })),
   { id: "sowing-list", title: "Sowing list, in order of sowing" },
   { id: "years", title: "Which year for which, varieties by seasons" },
+  { id: "neighbours", title: "Notes to neighbours, what to ask them" },
   { id: "stakes", title: "Stake labels, one for each planting", labels: "stakes" },
   { id: "packets", title: "Packet labels, for this season's seed", labels: "packets" },
   { id: "shelf", title: "Packet labels, for the lots on the shelf", labels: "lots" },
@@ -49,6 +51,10 @@ export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string 
     case "harvest":
     case "packets":
       return isKept ? null : "nothing is kept for seed";
+    case "neighbours":
+      return isKept && plan.surroundings.some(({ what }) => what === "pollen")
+        ? null
+        : "no pollen source is marked, or nothing is kept for seed";
     case "shelf":
       return plan.lots.some(({ state }) => state === "in stock") ? null : "no lot is in stock";
     case "years":

@@ -11,6 +11,8 @@ import { pageFrame } from "../page/page-frame.ts";
 import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
 import type { Page, TextRuler } from "../page/scene.ts";
 import { companionPages } from "../paper-set/companion-pages.ts";
+import type { ListPageSetting } from "../map/list-pages.ts";
+import { neighbourNotePages } from "../paper-set/neighbour-notes.ts";
 import { plotMapPages } from "../paper-set/plot-map.ts";
 import { sowingPages } from "../paper-set/sowing-pages.ts";
 import { printedDay, yearsPages } from "../paper-set/years-pages.ts";
@@ -54,13 +56,15 @@ export async function printedPart(
     ruler,
     cardsPerPage: settings.cardsPerPage,
   };
-  const pages =
-    id === "sowing-list"
-      ? sowingPages(input, setting)
-      : id === "years"
-        ? yearsPages(input, printedDay(settings.printedAt, input.plan.season.first), setting)
-        : companionPages([id as CompanionId], input, setting);
+  const today = printedDay(settings.printedAt, input.plan.season.first);
+  const pages = id === "years" ? yearsPages(input, today, setting) : listPages(id, input, setting);
   return { id, pages, remarks: [] };
+}
+
+function listPages(id: PrintId, input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
+  if (id === "sowing-list") return sowingPages(input, setting);
+  if (id === "neighbours") return neighbourNotePages(input, setting);
+  return companionPages([id as CompanionId], input, setting);
 }
 
 function partOf(id: PrintId): PrintPart {

@@ -56,7 +56,7 @@ export const wayWords = {
     `Ask at ${label}: ${kind} used up or cut before it flowers`,
   askSame: (label: string, name: string) => `Ask at ${label}: ${name} grown there too`,
   askCutNote: (last: DayNumber) =>
-    `Apply it once they have said yes. By ${shortDate(last)} none may flower; go and look every week, with them.`,
+    `Apply it once they have said yes. By ${shortDate(last)} none may flower; go and look every week, with them. Paper has a note to hand over.`,
   askSameNote:
     "Apply it once they have said yes. Give them your own seed or plants, the same lot as yours, in the place of theirs: then it is one variety and no danger to itself (common practice).",
   askedNote: (what: "cut" | "same") =>
