@@ -117,7 +117,7 @@ function endWords(day: number | null | undefined): string {
 }
 
 function labelWords(cell: YearsCell): string {
-  return [cellWords(cell), cell.byHand ? words.byHand : "", endMark(cell)]
+  return [cellWords(cell) || words.notGrown, cell.byHand ? words.byHand : "", endMark(cell)]
     .filter((each) => each !== "")
     .join(", ");
 }

@@ -45,6 +45,7 @@ export const yearsPageWords = {
   covers: "Under covers",
   ends: "ends",
   mayEnd: "may end",
+  notGrown: "not grown",
   byHand: "by hand",
   legend:
     "seed: grown for seed · first year: a biennial's year before · cover: in a cage, bags or pollinated by hand · ends: its best lot is likely under its standard within that season · may end: the early end of its band · ✕ something stands against it",
@@ -66,7 +67,7 @@ export const yearsPageWords = {
 } as const;
 
 export function cellLabel(name: string, season: string, words: string): string {
-  return `${name}, ${season}: ${words === "" ? "not grown" : words}`;
+  return `${name}, ${season}: ${words}`;
 }
 
 export function seedListAdded(count: number, season: string): string {
