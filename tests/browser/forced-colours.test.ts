@@ -47,7 +47,7 @@ describe("the sheet", () => {
       });
       expect(found.background).toBe(found.ground);
       expect(found.ink).not.toBe(found.ground);
-      expect(found.inked).toBeGreaterThan(2000);
+      expect(found.inked).toBeGreaterThan(1200);
       // No tint or warning colour of ours is left: nothing is selected.
       expect(found.other).toBe(0);
       expect(await axeFaults(page)).toEqual([]);

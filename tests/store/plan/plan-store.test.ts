@@ -262,8 +262,8 @@ describe("announcements", () => {
   };
 
   test("say what happened, codes that changed with the bed, and how many findings there are now", () => {
-    store().commit(move(1));
-    expect(inWindow().announcement).toMatch(/^Moved no\. 1 by [\d.]+ m\. B01-1 is now P-1\. /);
+    store().commit(move(4));
+    expect(inWindow().announcement).toMatch(/^Moved no\. 1 by [\d.]+ m\. B01-1 is now B02-3\. /);
     expect(inWindow().announcement).toContain(` ${counted()}.`);
     store().undo();
     expect(inWindow().announcement).toBe(`Undone: Move no. 1. ${counted()}.`);
