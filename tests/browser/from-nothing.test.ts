@@ -118,7 +118,7 @@ test("rows of beds are on the sheet before they are made, and gone when they are
   await page.keyboard.press("Tab");
   await dialog.getByText(/^30 beds/).waitFor();
   // Thirty beds reach out of a plot of 24 m: told before anything is made.
-  const outside = page.locator(".findings").getByText("reaches out of the site");
+  const outside = page.locator(".finding").getByText(/out of the site/);
   await expect.poll(() => outside.count()).toBeGreaterThan(0);
   expect(await axeFaults(page)).toEqual([]);
   await page.keyboard.press("Escape");
@@ -153,7 +153,7 @@ test("a pollen source asks what flowers there, and can lie by distance and direc
   await dialog.getByRole("button", { name: "Add", exact: true }).click();
   await expect.poll(said).toContain("Added Carrot");
   // 30 m by 112.5 degrees: 27.716 to the right, 11.481 down.
-  await expect.poll(() => page.getByLabel("Middle, right (x)").inputValue()).toBe("27.716 m");
+  await expect.poll(() => page.getByLabel("Middle, right (x)").inputValue()).toBe("27.72 m");
   await page.locator(".sheet").focus();
   await page.keyboard.press("Escape");
 });
