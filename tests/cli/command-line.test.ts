@@ -49,8 +49,8 @@ describe("wideberth", () => {
 
   test.each([
     [[], "no command given"],
-    [["plant"], 'got "plant", expected check, compare'],
-    [["toString"], 'got "toString", expected check, compare'],
+    [["plant"], 'got "plant", expected check, clear, compare'],
+    [["toString"], 'got "toString", expected check, clear, compare'],
     [["check"], "FILE is missing"],
     [["check", "a", "b"], "Expected one FILE, got 2: a, b"],
     [["check", "--jsn", "a"], "Unknown option '--jsn'"],
