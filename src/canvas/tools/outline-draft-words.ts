@@ -8,7 +8,7 @@ export const outlineDraftWords = {
   atRim: "Click its edge, or type the diameter.",
   targetLabel: "Drawing:",
   replaces: (label: string) => `${label}, in place of the one there`,
-  back: ["Delete last corner", "Back"],
+  back: ["Delete last corner", "Delete"],
   typeFirst: ["Type first corner", "Type"],
   typeSide: ["Type next side", "Side"],
   typeCorner: ["Type next corner", "Corner"],
