@@ -19,6 +19,9 @@ interface Counts {
   /** Times the pause between two looks of the panels has run off, and most pauses at once. */
   readonly pauses: number;
   readonly mostPauses: number;
+  /** Grounds filled and words written, on whatever canvas. */
+  readonly fills: number;
+  readonly words: number;
 }
 
 /** Milliseconds between two looks, of panel/state/followed-plan.ts. */
@@ -99,6 +102,45 @@ describe("redrawing", () => {
     expect(await view()).not.toBe(before);
     expect(counts.mostInAFrame).toBe(1);
     expect(Math.max(...counts.layers)).toBeGreaterThan(3);
+    // A picture of it is moved: each ground is drawn for it once, lightly, and no code again.
+    expect(counts.fills).toBeGreaterThan(0);
+    expect(counts.fills).toBeLessThan(SIZE * 3);
+    expect(counts.words).toBeLessThan(counts.frames * 60);
+  });
+
+  test("once the view rests, the drawing is what it would be if it were drawn anew", async () => {
+    const drawn = () =>
+      page.evaluate(() =>
+        [...document.querySelectorAll<HTMLCanvasElement>(".sheet canvas")].map((layer) =>
+          layer.toDataURL(),
+        ),
+      );
+    const box = await page.locator(".sheet[data-view]").boundingBox();
+    if (!box) throw new Error("The sheet is not drawn.");
+    await page.mouse.move(box.x + 300, box.y + 200);
+    const before = await drawn();
+    for (let step = 0; step < 8; step += 1) await page.mouse.wheel(0, step < 4 ? -60 : 60);
+    await page.mouse.down({ button: "middle" });
+    await page.mouse.move(box.x + 340, box.y + 230);
+    await page.mouse.up({ button: "middle" });
+    let last = "";
+    await expect
+      .poll(async () => {
+        const now = (await drawn()).join();
+        const isStill = now === last;
+        last = now;
+        return isStill && now !== before.join();
+      })
+      .toBe(true);
+    const rested = await drawn();
+    // Hidden and shown again, the grid has everything at rest drawn anew.
+    await page.getByRole("button", { name: "Show" }).click();
+    const grid = page.getByRole("checkbox", { name: /grid/i });
+    await grid.click();
+    await grid.click();
+    await page.keyboard.press("Escape");
+    await twoFrames(page);
+    await expect.poll(drawn).toEqual(rested);
   });
 });
 
@@ -110,6 +152,7 @@ async function startCounting(page: Page): Promise<void> {
     const inFrame = layers.map(() => 0);
     let [frames, mostInAFrame, seedChanges, looks] = [0, 0, 0, 0];
     let [pauses, pausing, mostPauses] = [0, 0, 0];
+    let [fills, words] = [0, 0];
     let isCounting = true;
     const frame = () => {
       frames += 1;
@@ -127,6 +170,19 @@ async function startCounting(page: Page): Promise<void> {
         mostInAFrame = Math.max(mostInAFrame, inFrame[index] ?? 0);
       };
       return () => Reflect.deleteProperty(context, "clearRect");
+    });
+    const { fill, fillText } = CanvasRenderingContext2D.prototype;
+    CanvasRenderingContext2D.prototype.fill = function counted(...how: unknown[]) {
+      fills += 1;
+      Reflect.apply(fill, this, how);
+    };
+    CanvasRenderingContext2D.prototype.fillText = function counted(...what) {
+      words += 1;
+      fillText.apply(this, what);
+    };
+    stops.push(() => {
+      Object.assign(CanvasRenderingContext2D.prototype, { fill, fillText });
+      return true;
     });
     const wait = window.setTimeout.bind(window);
     Reflect.set(window, "setTimeout", (run: () => void, ms?: number, ...rest: unknown[]) => {
@@ -165,7 +221,17 @@ async function startCounting(page: Page): Promise<void> {
     Reflect.set(window, "endCounting", () => {
       isCounting = false;
       for (const stop of stops) stop();
-      return { frames, mostInAFrame, layers: drawn, seedChanges, looks, pauses, mostPauses };
+      return {
+        frames,
+        mostInAFrame,
+        layers: drawn,
+        seedChanges,
+        looks,
+        pauses,
+        mostPauses,
+        fills,
+        words,
+      };
     });
   }, FOLLOW_MS);
 }

@@ -18,7 +18,7 @@ import {
 import { drawLockSign } from "./draw-signs.ts";
 import { drawSurrounding, drawSurroundingLabel } from "./draw-surroundings.ts";
 import { type Box, wordsWidth } from "./draw-words.ts";
-import { type SheetLabel, planLabels } from "./label-plan.ts";
+import { type LabelsWanted, type SheetLabel, labelSteps, planLabels } from "./label-plan.ts";
 import { isHidden, isLocked, lockSignPlace } from "../scene/locks.ts";
 import type { PlantingItem, SheetItem } from "../scene/sheet-items.ts";
 import { toPx } from "../scene/viewport.ts";
@@ -57,10 +57,29 @@ const isAbsent = (item: SheetItem, day: DayNumber | null) =>
 export function itemLabels(
   brush: Brush,
   items: readonly SheetItem[],
-  { standById, day, hidden = NOTHING, sectorOf = () => null }: ItemsLook,
+  look: ItemsLook,
   furniture: readonly Box[] = [],
 ): Labels {
-  return planLabels(brush.view, brush, {
+  return planLabels(brush.view, brush, labelsWanted(brush, items, look, furniture));
+}
+
+/** The same in steps. */
+export function itemLabelSteps(
+  brush: Brush,
+  items: readonly SheetItem[],
+  look: ItemsLook,
+  furniture: readonly Box[] = [],
+): Generator<void, Labels> {
+  return labelSteps(brush.view, brush, labelsWanted(brush, items, look, furniture));
+}
+
+function labelsWanted(
+  brush: Brush,
+  items: readonly SheetItem[],
+  { standById, day, hidden = NOTHING, sectorOf = () => null }: ItemsLook,
+  furniture: readonly Box[],
+): LabelsWanted {
+  return {
     items: items.filter((item) => !isHidden(item, hidden) && !isAbsent(item, day)),
     wordsPx: (item) => {
       if (item.what === "planting") {
@@ -77,7 +96,7 @@ export function itemLabels(
       return sector && toPx(brush.view, middleOf(sector));
     },
     furniture,
-  });
+  };
 }
 
 function middleOf(corners: readonly Point[]): Point {

@@ -7,7 +7,8 @@ export type Face = "code" | "note" | "plain" | "bold" | "small";
 
 /** By the colours and faces in force: those are read anew when a face of type arrives. */
 const measured = new WeakMap<Colours, Map<string, number>>();
-const WIDTHS_MOST = 4000;
+/** More than a plan of ten thousand has codes. */
+const WIDTHS_MOST = 20_000;
 
 export function fontOf({ colours }: Brush, face: Face): string {
   switch (face) {

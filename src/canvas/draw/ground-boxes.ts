@@ -31,15 +31,9 @@ export function isOpenGround(
   items: SheetItems,
   words: readonly LabelBox[],
 ): (box: Box, may: MayCover) => boolean {
+  const taken = words.map(({ bounds }) => bounds);
   return (box, may) => {
-    if (
-      !isFree(
-        brush,
-        box,
-        words.map(({ bounds }) => bounds),
-      )
-    )
-      return false;
+    if (!isFree(brush, box, taken)) return false;
     if (may === "ground") return true;
     const middle = { x: box.left + box.width / 2, y: box.top + box.height / 2 };
     const label = labelBox(middle, box.width, box.height, 0);

@@ -1,6 +1,7 @@
 /**
  * A picture of what is at rest, with room around it. While the view moves it is moved and stretched
- * instead of drawn anew; once the view rests, everything is drawn crisp again.
+ * instead of drawn anew: it is made of what was drawn last at rest, words and all, and around that
+ * of the grounds alone, which are quickly drawn. Once the view rests, everything is drawn crisp again.
  */
 import type { Brush } from "./brush.ts";
 import type { View } from "../scene/viewport.ts";
@@ -11,33 +12,110 @@ type DrawGround = (brush: Brush) => void;
 const ROOM_SHARE = 0.25;
 /** While the view moves, a picture it has left is made anew after so many milliseconds at the soonest. */
 const LEAST_AGE_MS = 250;
-/** Nor is a picture stretched further than this. */
-const STRETCH_MOST = 2;
+/** Left and above so many pixels belong to the figures of the grid, which stay where they are. */
+const MARGIN_PX = { left: 44, top: 26 } as const;
 
 interface Picture {
   readonly canvas: HTMLCanvasElement;
   readonly brush: Brush;
-  readonly draw: DrawGround;
+  /** What it shows: another object, and it is a picture of something else. */
+  readonly of: object;
   readonly roomPx: { readonly x: number; readonly y: number };
+  /** Part of it that shows the sheet, pixels from its upper left corner. */
+  readonly fromPx: { readonly x: number; readonly y: number };
   readonly madeAt: number;
 }
 
-/** Puts the picture where the view has it, made anew when it no longer serves. */
-export function groundPicture(): (brush: Brush, draw: DrawGround, now: number) => void {
+export interface GroundPicture {
+  /** Remembers what has just been drawn at rest. */
+  readonly keep: (brush: Brush, of: object) => void;
+  /** Whether there is a picture of this, at whatever view. */
+  readonly shows: (brush: Brush, of: object) => boolean;
+  /** Puts the picture where the view has it; made anew, the grounds drawn lightly, when it no longer serves. */
+  readonly paint: (brush: Brush, of: object, drawLightly: DrawGround, now: number) => void;
+}
+
+export function groundPicture(): GroundPicture {
+  let kept: Picture | null = null;
   let picture: Picture | null = null;
-  return (brush, draw, now) => {
-    const known = picture !== null && isStillTrue(picture, brush, draw) ? picture : null;
-    const isServing = known !== null && (now - known.madeAt < LEAST_AGE_MS || covers(known, brush));
-    picture = isServing ? known : made(brush, draw, now, picture?.canvas);
-    place(brush, picture);
+  /** Two by turns: the one before is part of the next. */
+  let spare: HTMLCanvasElement | undefined;
+  const known = (brush: Brush, of: object) =>
+    [picture, kept].find((each) => each !== null && isStillTrue(each, brush, of)) ?? null;
+  return {
+    keep: (brush, of) => {
+      kept = copied(brush, of, kept?.canvas);
+      picture = null;
+    },
+    shows: (brush, of) => known(brush, of) !== null,
+    paint: (brush, of, drawLightly, now) => {
+      const before = known(brush, of);
+      const isServing =
+        before !== null &&
+        before === picture &&
+        (now - before.madeAt < LEAST_AGE_MS || covers(before, brush));
+      if (!isServing) {
+        const canvas = spare;
+        spare = picture?.canvas;
+        picture = made(brush, of, drawLightly, now, canvas);
+        const context = picture.canvas.getContext("2d");
+        if (before && context) placeInto(context, picture, before);
+      }
+      if (picture) place(brush, picture);
+    },
   };
 }
 
+/** A copy of the whole drawing as it is at the moment. */
+function copied(
+  brush: Brush,
+  of: object,
+  canvas: HTMLCanvasElement = document.createElement("canvas"),
+): Picture {
+  const drawn = brush.context.canvas;
+  canvas.width = drawn.width;
+  canvas.height = drawn.height;
+  canvas.getContext("2d")?.drawImage(drawn, 0, 0);
+  const fromPx = { x: MARGIN_PX.left, y: MARGIN_PX.top };
+  return { canvas, brush, of, roomPx: { x: 0, y: 0 }, fromPx, madeAt: 0 };
+}
+
+/** Lays an earlier picture into one of the same ground, in place of what was drawn lightly there. */
+function placeInto(context: CanvasRenderingContext2D, into: Picture, before: Picture): void {
+  const { ratio } = into.brush;
+  const view = {
+    ...into.brush.view,
+    x: into.brush.view.x + into.roomPx.x,
+    y: into.brush.view.y + into.roomPx.y,
+  };
+  const { x, y, stretch } = placeOfPicture(before.brush.view, before.roomPx, view);
+  const { fromPx } = before;
+  const left = x + fromPx.x * stretch;
+  const top = y + fromPx.y * stretch;
+  const width = (before.canvas.width / ratio - fromPx.x) * stretch;
+  const height = (before.canvas.height / ratio - fromPx.y) * stretch;
+  context.save();
+  context.setTransform(ratio, 0, 0, ratio, 0, 0);
+  context.clearRect(left, top, width, height);
+  context.drawImage(
+    before.canvas,
+    fromPx.x * ratio,
+    fromPx.y * ratio,
+    before.canvas.width - fromPx.x * ratio,
+    before.canvas.height - fromPx.y * ratio,
+    left,
+    top,
+    width,
+    height,
+  );
+  context.restore();
+}
+
 /** Whether nothing but the view is other than when the picture was made. */
-function isStillTrue(picture: Picture, brush: Brush, draw: DrawGround): boolean {
+function isStillTrue(picture: Picture, brush: Brush, of: object): boolean {
   const before = picture.brush;
   return (
-    picture.draw === draw &&
+    picture.of === of &&
     before.colours === brush.colours &&
     before.ratio === brush.ratio &&
     before.widthPx === brush.widthPx &&
@@ -62,7 +140,6 @@ export function placeOfPicture(
 function covers({ brush: before, roomPx }: Picture, brush: Brush): boolean {
   const { x, y, stretch } = placeOfPicture(before.view, roomPx, brush.view);
   return (
-    stretch <= STRETCH_MOST &&
     x <= 0 &&
     y <= 0 &&
     x + (before.widthPx + roomPx.x * 2) * stretch >= brush.widthPx &&
@@ -72,6 +149,7 @@ function covers({ brush: before, roomPx }: Picture, brush: Brush): boolean {
 
 function made(
   brush: Brush,
+  of: object,
   draw: DrawGround,
   now: number,
   canvas: HTMLCanvasElement = document.createElement("canvas"),
@@ -95,7 +173,7 @@ function made(
       heightPx: heightPx + roomPx.y * 2,
     });
   }
-  return { canvas, brush, draw, roomPx, madeAt: now };
+  return { canvas, brush, of, roomPx, fromPx: { x: 0, y: 0 }, madeAt: now };
 }
 
 function place({ context, view, ratio }: Brush, { canvas, brush, roomPx }: Picture): void {

@@ -4,7 +4,6 @@
  * ground, or put beside it with a line. Codes of plantings come before those of beds, both before
  * names. Pure: the same items, view and widths give the same places.
  */
-import { outlineContains, shapeCentre } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { type LabelBox, labelBox, labelEdge } from "../../core/page/label-box.ts";
 import type { BedItem, PlantingItem, SheetItem, SurroundingItem } from "../scene/sheet-items.ts";
@@ -19,8 +18,7 @@ import {
   overBoxes,
   sharedBox,
 } from "./label-boxes.ts";
-import { widestCut } from "./label-place.ts";
-import { type LabelRoom, type Leader, labelRoom } from "./label-room.ts";
+import { type LabelRoom, type Leader, anchorOf, labelRoom } from "./label-room.ts";
 
 /** How large words are set: height of their box and paper left and right of them at full size. */
 export interface LabelSet {
@@ -88,15 +86,35 @@ export function planLabels(
   size: Size,
   wanted: LabelsWanted,
 ): ReadonlyMap<string, SheetLabel> {
+  const steps = labelSteps(view, size, wanted);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** The same, an item a step: a plan of thousands is worked out in pieces between frames. */
+export function* labelSteps(
+  view: View,
+  size: Size,
+  wanted: LabelsWanted,
+): Generator<void, ReadonlyMap<string, SheetLabel>> {
   const { items, furniture = [] } = wanted;
   const room = labelRoom(view, size, items, furniture);
   const planner: Planner = { view, room, wanted, placed: new Map(), tried: 0 };
   const shown = items.filter((item) => wanted.wordsPx(item) > 0 && seenPart(planner, item));
   const plantings = shown.filter((item) => item.what === "planting");
-  for (const item of plantings) placeInside(planner, item);
+  for (const item of plantings) {
+    placeInside(planner, item);
+    yield;
+  }
   for (const item of shown) if (item.what === "bed") placeBedCode(planner, item);
+  yield;
   const waiting = plantings.filter(({ id }) => !planner.placed.has(id));
-  for (const item of waiting) placeNear(planner, item, waiting.length <= LED_MOST);
+  for (const item of waiting) {
+    placeNear(planner, item, waiting.length <= LED_MOST);
+    yield;
+  }
   for (const item of shown) if (item.what === "surrounding") placeName(planner, item);
   return planner.placed;
 }
@@ -242,32 +260,6 @@ function placeLed(
     onBed ??= { box, leader };
   }
   return onBed !== null && take(planner, item, set, onBed.box, onBed.leader);
-}
-
-/** A place on the ground, in the window and under no words, that a line can lead to. */
-function anchorOf(
-  { shape, outline }: SheetItem,
-  { view, seen }: LabelSpot,
-  room: LabelRoom,
-): Point | null {
-  const inWindow = ({ x, y }: Point) =>
-    x >= seen.left && x <= seen.left + seen.width && y >= seen.top && y <= seen.top + seen.height;
-  const middle = { x: seen.left + seen.width / 2, y: seen.top + seen.height / 2 };
-  const places = [
-    toPx(view, shapeCentre(shape)),
-    middle,
-    ...[0.5, 0.25, 0.75, 0.1, 0.9].flatMap((share) => {
-      const { minY, maxY } = outline.bounds;
-      const cut = widestCut(outline, minY + (maxY - minY) * share);
-      return cut ? [toPx(view, cut.middle)] : [];
-    }),
-  ];
-  const isOn = (at: Point) =>
-    shape.shape === "point" ||
-    outlineContains(outline, (at.x - view.x) / view.scale, (view.y - at.y) / view.scale);
-  const isBare = (at: Point) => room.isFree(labelBox(at, 4, 4, 0));
-  const fit = places.filter((at) => inWindow(at) && isOn(at));
-  return fit.find(isBare) ?? fit[0] ?? null;
 }
 
 /** In its area or along an edge, off beds and plantings; a pollen source's name is not left out. */

@@ -5,17 +5,20 @@ import {
   boxOf,
   isInBox,
   isInRings,
+  labelBox,
   labelsMeet,
   lineMeetsLabel,
   meetsRings,
   ringsContain,
   segmentsCross,
 } from "../../core/page/label-box.ts";
+import { outlineContains, shapeCentre } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { SheetItem } from "../scene/sheet-items.ts";
 import { type Size, type View, toPx } from "../scene/viewport.ts";
 import type { Box } from "./draw-words.ts";
-import { sharedBox } from "./label-boxes.ts";
+import { type LabelSpot, sharedBox } from "./label-boxes.ts";
+import { widestCut } from "./label-place.ts";
 
 export type Leader = readonly [Point, Point];
 
@@ -173,4 +176,30 @@ export function ringsInPixels(view: View, { shape, outline }: SheetItem): PixelR
     ),
   );
   return { rings, box: boxOf(rings.flat()) };
+}
+
+/** A place on the ground, in the window and under no words, that a line can lead to. */
+export function anchorOf(
+  { shape, outline }: SheetItem,
+  { view, seen }: LabelSpot,
+  room: LabelRoom,
+): Point | null {
+  const inWindow = ({ x, y }: Point) =>
+    x >= seen.left && x <= seen.left + seen.width && y >= seen.top && y <= seen.top + seen.height;
+  const middle = { x: seen.left + seen.width / 2, y: seen.top + seen.height / 2 };
+  const places = [
+    toPx(view, shapeCentre(shape)),
+    middle,
+    ...[0.5, 0.25, 0.75, 0.1, 0.9].flatMap((share) => {
+      const { minY, maxY } = outline.bounds;
+      const cut = widestCut(outline, minY + (maxY - minY) * share);
+      return cut ? [toPx(view, cut.middle)] : [];
+    }),
+  ];
+  const isOn = (at: Point) =>
+    shape.shape === "point" ||
+    outlineContains(outline, (at.x - view.x) / view.scale, (view.y - at.y) / view.scale);
+  const isBare = (at: Point) => room.isFree(labelBox(at, 4, 4, 0));
+  const fit = places.filter((at) => inWindow(at) && isOn(at));
+  return fit.find(isBare) ?? fit[0] ?? null;
 }

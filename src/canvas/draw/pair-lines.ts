@@ -58,6 +58,23 @@ export function restingPairs(
   live: ReadonlySet<string>,
   opened: string | null = null,
 ): readonly PairLine[] {
+  const of = [result, unit, live, opened];
+  if (of.every((part, index) => part === lastResting?.of[index])) return lastResting?.lines ?? [];
+  const lines = linesAtRest(result, unit, live, opened);
+  lastResting = { of, lines };
+  return lines;
+}
+
+/** The sheet draws the same lines at many views. */
+let lastResting: { readonly of: readonly unknown[]; readonly lines: readonly PairLine[] } | null =
+  null;
+
+function linesAtRest(
+  result: CheckResult,
+  unit: LengthUnit,
+  live: ReadonlySet<string>,
+  opened: string | null,
+): readonly PairLine[] {
   const resting = worstOfEach(
     result.pairs.filter(
       (pair) =>
@@ -111,7 +128,10 @@ export function pairLine(pair: IsolationPair, unit: LengthUnit, isAccepted = fal
     ids: [pair.seedParent, pair.pollenSource],
     ends: pair.where,
     tone,
-    text: `${sign} ${standingText(pair, unit)}${isAccepted ? ", accepted" : ""}`,
+    // Of thousands at rest no words are read.
+    get text() {
+      return `${sign} ${standingText(pair, unit)}${isAccepted ? ", accepted" : ""}`;
+    },
     isLight: pair.standing === "time" || pair.standing === "cover",
   };
 }

@@ -1,10 +1,11 @@
 import type { Context } from "konva/lib/Context.js";
 import { Layer } from "konva/lib/Layer.js";
 import { Shape } from "konva/lib/Shape.js";
-import { useContext, useLayoutEffect, useState } from "react";
+import { useContext, useEffect, useLayoutEffect, useState } from "react";
 import type { Brush } from "../draw/brush.ts";
 import type { Colours } from "../draw/sheet-colours.ts";
 import { useView } from "../scene/view-store.ts";
+import { useLabelTurn } from "./sheet-labels.ts";
 import { StageContext } from "./use-stage.ts";
 
 interface SheetShapeProps {
@@ -39,6 +40,8 @@ export function SheetShape({ colours, draw, isLowest = false }: SheetShapeProps)
     layer.getCanvas().setPixelRatio(ratio);
     layer.batchDraw();
   }, [layer, ratio]);
+  // Once words have found their places, they are drawn.
+  useEffect(() => useLabelTurn.subscribe(() => void layer.batchDraw()), [layer]);
   return null;
 }
 

@@ -1,11 +1,11 @@
-import { useCallback, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
 import { drawFarMark } from "../draw/draw-far-marks.ts";
 import { drawGrid, sheetGrid } from "../draw/draw-grid.ts";
-import { drawItems } from "../draw/draw-items.ts";
+import { type ItemsDrawn, type Labels, drawItems } from "../draw/draw-items.ts";
 import { drawRestingPairs } from "../draw/draw-pairs.ts";
 import { drawSiteOutline } from "../draw/draw-surroundings.ts";
 import { groundPicture } from "../draw/ground-picture.ts";
@@ -19,9 +19,12 @@ import { sheetItems } from "../scene/sheet-items.ts";
 import { useView } from "../scene/view-store.ts";
 import {
   type Resting,
+  areLabelsAtHand,
   boxesOf,
+  dropLabels,
   isLarge,
   lookOf,
+  prepareLabels,
   restingItems,
   restingLabels,
   restingMarks,
@@ -39,63 +42,73 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const hidden = useWindowStore((state) => state.hidden);
   const live = useLiveIds();
   const isMoving = useView((state) => state.isMoving);
-  const [paintPicture] = useState(groundPicture);
+  const [picture] = useState(groundPicture);
   const layout = layoutOf(plan, layoutId);
-  const isPictured = isMoving && isLarge(layout);
-  const drawGround = useCallback(
-    (brush: Brush) =>
-      drawResting(brush, {
-        plan,
-        layout,
-        book,
-        day,
-        year,
-        painter,
-        live,
-        opened,
-        hidden,
-        isMoving: isMoving && !isPictured,
-      }),
-    [plan, layout, book, day, year, painter, live, opened, hidden, isMoving, isPictured],
+  const ground = useMemo(
+    () => ({ plan, layout, book, day, year, painter, live, opened, hidden }),
+    [plan, layout, book, day, year, painter, live, opened, hidden],
   );
   const draw = useCallback(
     (brush: Brush) => {
+      const { result } = usePlanStore.getState();
+      const resting = { ...ground, result, isMoving };
       if (plan.site.outline) drawSiteOutline(brush, outlineOf(plan.site.outline));
       if (!hidden.has("grid")) {
         drawGrid(brush, sheetGrid(brush.view.scale, plan.units), plan.units);
       }
-      if (isPictured) paintPicture(brush, drawGround, performance.now());
-      else drawGround(brush);
-      const { result } = usePlanStore.getState();
-      const resting = { plan, layout, book, result, day, hidden, painter, isMoving };
+      const isReady = areLabelsAtHand(brush, resting);
+      if (isMoving) dropLabels();
+      else if (!isReady) prepareLabels(brush, resting);
+      const isPictured =
+        isLarge(layout) && (isMoving || (!isReady && picture.shows(brush, ground)));
+      if (isPictured) {
+        picture.paint(brush, ground, (wide) => drawLightly(wide, resting), performance.now());
+      } else {
+        drawResting(brush, resting);
+        if (isReady && isLarge(layout)) picture.keep(brush, ground);
+      }
       const words = isPictured ? [] : boxesOf(restingLabels(brush, resting));
       for (const mark of restingMarks(brush, resting, words)) drawFarMark(brush, mark);
     },
-    [plan, layout, book, day, painter, isMoving, isPictured, paintPicture, drawGround, hidden],
+    [plan, layout, ground, hidden, isMoving, picture],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }
 
-interface Drawn extends Omit<Resting, "result"> {
+interface Drawn extends Resting {
   readonly year: number | null;
   readonly live: ReadonlySet<string>;
   readonly opened: string | null;
 }
 
 function drawResting(brush: Brush, drawn: Drawn): void {
-  const { plan, layout, book, year, painter, live, opened, hidden } = drawn;
-  const { result } = usePlanStore.getState();
-  const resting = { ...drawn, result };
-  const all = sheetItems(plan, layout, book);
-  const items = restingItems(brush, resting).filter((item) => !live.has(item.id));
-  const labels = restingLabels(brush, resting);
-  const drawOnGround = () => {
-    if (!hidden.has("earlier crops")) painter?.draw(brush, plan, book, all, year);
-  };
+  const { plan, result, live, opened, hidden } = drawn;
+  const labels = restingLabels(brush, drawn);
   const drawUnderCodes = () => {
     if (hidden.has("conflict lines")) return;
     const lines = restingPairs(result, plan.units, live, opened);
     drawRestingPairs(brush, lines, boxesOf(labels));
   };
-  drawItems(brush, items, { ...lookOf(resting), labels, drawOnGround, drawUnderCodes });
+  drawGrounds(brush, drawn, { labels, drawUnderCodes });
+}
+
+const NO_LABELS: Labels = new Map();
+
+/** Without words and lines: most of the time goes into them. */
+function drawLightly(brush: Brush, drawn: Drawn): void {
+  drawGrounds(brush, drawn, { labels: NO_LABELS });
+}
+
+function drawGrounds(
+  brush: Brush,
+  drawn: Drawn,
+  over: Pick<ItemsDrawn, "labels" | "drawUnderCodes">,
+): void {
+  const { plan, layout, book, year, painter, live, hidden } = drawn;
+  const drawOnGround = () => {
+    if (hidden.has("earlier crops")) return;
+    painter?.draw(brush, plan, book, sheetItems(plan, layout, book), year);
+  };
+  const items = restingItems(brush, drawn).filter((item) => !live.has(item.id));
+  drawItems(brush, items, { ...lookOf(drawn), ...over, drawOnGround });
 }

@@ -1,4 +1,5 @@
 /** Where the words of what is at rest stand, worked out once for all layers of the sheet. */
+import { create } from "zustand";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { DayNumber } from "../../core/model/day.ts";
@@ -8,7 +9,7 @@ import { type LabelBox, labelBox } from "../../core/page/label-box.ts";
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
 import type { Brush } from "../draw/brush.ts";
 import { type FarMark, farMarks, furnitureBoxes } from "../draw/draw-far-marks.ts";
-import { type ItemsLook, type Labels, itemLabels } from "../draw/draw-items.ts";
+import { type ItemsLook, type Labels, itemLabelSteps, itemLabels } from "../draw/draw-items.ts";
 import { isOpenGround } from "../draw/ground-boxes.ts";
 import type { GroundPainter } from "../ground/ground-painter.ts";
 import { type PlantingItem, type SheetItem, sheetItems } from "../scene/sheet-items.ts";
@@ -52,37 +53,141 @@ export function restingItems(brush: Brush, { plan, layout, book }: Resting): rea
   return sheetItems(plan, layout, book).within(visibleBounds(brush.view, brush, REACH_PX));
 }
 
+/** With more objects than these, finding places for all words takes longer than a frame. */
+const MANY_OBJECTS = 500;
+
 interface Known {
   readonly of: readonly unknown[];
+  readonly resting: Resting;
   readonly view: View;
   readonly labels: Labels;
 }
 
 let last: Known | null = null;
 
+/** Counts how often places have been found between frames: what shows them is drawn again. */
+export const useLabelTurn = create<{ readonly turn: number }>()(() => ({ turn: 0 }));
+
+/** What places depend on, but for where the view's corner lies. */
+function labelKey({ view, widthPx, heightPx, colours }: Brush, resting: Resting) {
+  const { plan, layout, book, result, day, hidden, painter } = resting;
+  // Only a day shows signs beside codes that findings may change.
+  const items = [plan, layout, book, day, day === null || result, hidden, painter];
+  return [...items, view.scale, widthPx, heightPx, colours];
+}
+
+const isSame = (one: readonly unknown[], other: readonly unknown[]) =>
+  one.every((part, index) => part === other[index]);
+
+const isSameView = (one: View, other: View) =>
+  one.x === other.x && one.y === other.y && one.scale === other.scale;
+
+/**
+ * The places found already; null when they are to be found.
+ * @param only of these objects, where others are not asked for
+ */
+function knownLabels(brush: Brush, resting: Resting, only?: readonly SheetItem[]): Labels | null {
+  if (!last || !isSame(labelKey(brush, resting), last.of)) return null;
+  if (isSameView(brush.view, last.view)) return last.labels;
+  if (!resting.isMoving) return null;
+  const { labels } = last;
+  const asked = only?.flatMap(({ id }) => {
+    const label = labels.get(id);
+    return label ? [[id, label] as const] : [];
+  });
+  const moved = asked ? new Map(asked) : labels;
+  return movedBy(moved, brush.view.x - last.view.x, brush.view.y - last.view.y);
+}
+
+/** Whether all words have their places, or have them as soon as they are asked for. */
+export function areLabelsAtHand(brush: Brush, resting: Resting): boolean {
+  return !hasMany(resting.layout) || knownLabels(brush, resting) !== null;
+}
+
+function hasMany({ beds, plantings }: Layout): boolean {
+  return beds.length + plantings.length > MANY_OBJECTS;
+}
+
+interface Job {
+  readonly of: readonly unknown[];
+  readonly view: View;
+  timer: ReturnType<typeof setTimeout>;
+}
+
+let job: Job | null = null;
+/** Of each frame so many milliseconds are given to finding places. */
+const SLICE_MS = 6;
+
+/** Stops finding places: they would be those of a view that has been left. */
+export function dropLabels(): void {
+  if (job) clearTimeout(job.timer);
+  job = null;
+}
+
+/** Finds the places of many words in pieces between frames; useLabelTurn tells when they are there. */
+export function prepareLabels(brush: Brush, resting: Resting): void {
+  const of = labelKey(brush, resting);
+  const { view } = brush;
+  if (job && isSame(of, job.of) && isSameView(view, job.view)) return;
+  dropLabels();
+  const context = measuring();
+  if (!context) return;
+  const items = restingItems(brush, resting);
+  const own = { ...brush, context };
+  const steps = itemLabelSteps(own, items, lookOf(resting), furnitureBoxes(brush));
+  const run = () => {
+    const until = performance.now() + SLICE_MS;
+    for (;;) {
+      const step = steps.next();
+      if (step.done === true) {
+        last = { of, resting, view, labels: step.value };
+        job = null;
+        useLabelTurn.setState(({ turn }) => ({ turn: turn + 1 }));
+        return;
+      }
+      if (performance.now() > until) break;
+    }
+    if (job) job.timer = setTimeout(run);
+  };
+  job = { of, view, timer: setTimeout(run) };
+}
+
+let measured: CanvasRenderingContext2D | null = null;
+
+/** To measure words with while nothing is drawn. */
+function measuring(): CanvasRenderingContext2D | null {
+  measured ??= document.createElement("canvas").getContext("2d");
+  return measured;
+}
+
+const NO_LABELS: Labels = new Map();
+
+/** The words of what has stayed as it was, while places are found for all. */
+function labelsMeanwhile(brush: Brush, { plan, layout, book }: Resting): Labels {
+  if (!last || last.view.scale !== brush.view.scale) return NO_LABELS;
+  const before = sheetItems(last.resting.plan, last.resting.layout, last.resting.book).byId;
+  const { byId } = sheetItems(plan, layout, book);
+  const stayed = [...last.labels].filter(
+    ([id]) => before.get(id)?.shape === byId.get(id)?.shape && byId.has(id),
+  );
+  return movedBy(new Map(stayed), brush.view.x - last.view.x, brush.view.y - last.view.y);
+}
+
 /**
  * Of all that is at rest, what is selected included: words stay where they are at a selection.
  * While the sheet is pushed along they move with it, and are put anew once it rests.
  */
 export function restingLabels(brush: Brush, resting: Resting): Labels {
-  const { plan, layout, book, result, day, hidden, painter, isMoving } = resting;
-  const { view, widthPx, heightPx, colours } = brush;
-  // Only a day shows signs beside codes that findings may change.
-  const items = [plan, layout, book, day, day === null || result, hidden, painter];
-  const of = [...items, view.scale, widthPx, heightPx, colours];
-  const known = last;
-  if (known && of.every((part, index) => part === known.of[index])) {
-    const [byX, byY] = [view.x - known.view.x, view.y - known.view.y];
-    if (byX === 0 && byY === 0) return known.labels;
-    if (isMoving) return movedBy(known.labels, byX, byY);
-  }
+  const known = knownLabels(brush, resting);
+  if (known) return known;
+  if (hasMany(resting.layout)) return labelsMeanwhile(brush, resting);
   const labels = itemLabels(
     brush,
     restingItems(brush, resting),
     lookOf(resting),
     furnitureBoxes(brush),
   );
-  last = { of, view, labels };
+  last = { of: labelKey(brush, resting), resting, view: brush.view, labels };
   return labels;
 }
 
@@ -111,7 +216,11 @@ export function liveLabels(
   shown: Plan,
   items: readonly SheetItem[],
 ): Labels {
-  if (shown === resting.plan) return restingLabels(brush, resting);
+  if (shown === resting.plan) {
+    const known = knownLabels(brush, resting, items);
+    if (known) return known;
+    if (!isLarge(resting.layout)) return restingLabels(brush, resting);
+  }
   return itemLabels(brush, items, lookOf(resting));
 }
 
