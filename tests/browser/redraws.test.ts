@@ -134,7 +134,7 @@ describe("redrawing", () => {
       .toBe(true);
     const rested = await drawn();
     // Hidden and shown again, the grid has everything at rest drawn anew.
-    await page.getByRole("button", { name: "Show" }).click();
+    await page.getByRole("button", { name: "Show", exact: true }).click();
     const grid = page.getByRole("checkbox", { name: /grid/i });
     await grid.click();
     await grid.click();

@@ -118,7 +118,10 @@ function conflictOverlaps(
     const shared = { first: Math.max(a.first, b.first), last: Math.min(a.last, b.last) };
     if (shared.first > shared.last) continue;
     for (const id of [seedParent, pollenSource]) {
-      overlaps.set(id, joined([...(overlaps.get(id) ?? []), shared]));
+      const known = overlaps.get(id) ?? [];
+      // Most of a large field's conflicts are of the same days.
+      if (known.some(({ first, last }) => first <= shared.first && last >= shared.last)) continue;
+      overlaps.set(id, joined([...known, shared]));
     }
   }
   return overlaps;
