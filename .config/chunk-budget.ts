@@ -26,13 +26,13 @@ export interface Budgets {
 /** The site's. A part that is named is wanted late, and large for a reason. */
 export const SITE_BUDGETS: Budgets = {
   entry: "index",
-  firstLoadKib: 266,
+  firstLoadKib: 268,
   otherKib: 20,
   filesKib: {
     index: 2,
     model: 28,
     // All that the page cannot run without, and what later parts stand on.
-    base: 241,
+    base: 243,
     "pdf-writer": 230,
     // Exact union and difference of outlines.
     dist: 30,

@@ -171,18 +171,21 @@ async function startCounting(page: Page): Promise<void> {
       };
       return () => Reflect.deleteProperty(context, "clearRect");
     });
-    const { fill, fillText } = CanvasRenderingContext2D.prototype;
-    CanvasRenderingContext2D.prototype.fill = function counted(...how: unknown[]) {
+    const countCalls = (name: "fill" | "fillText", counted: () => void) => {
+      const pen = CanvasRenderingContext2D.prototype;
+      const draw = Reflect.get(pen, name) as (...how: unknown[]) => void;
+      const counting = function counting(this: unknown, ...how: unknown[]) {
+        counted();
+        Reflect.apply(draw, this, how);
+      };
+      Reflect.set(pen, name, counting);
+      stops.push(() => Reflect.set(pen, name, draw));
+    };
+    countCalls("fill", () => {
       fills += 1;
-      Reflect.apply(fill, this, how);
-    };
-    CanvasRenderingContext2D.prototype.fillText = function counted(...what) {
+    });
+    countCalls("fillText", () => {
       words += 1;
-      fillText.apply(this, what);
-    };
-    stops.push(() => {
-      Object.assign(CanvasRenderingContext2D.prototype, { fill, fillText });
-      return true;
     });
     const wait = window.setTimeout.bind(window);
     Reflect.set(window, "setTimeout", (run: () => void, ms?: number, ...rest: unknown[]) => {
