@@ -53,8 +53,6 @@ export interface StoredFeatures {
   readonly index: Uint32Array;
 }
 
-export type RegisterStore = ReturnType<typeof registerStore>;
-
 export function registerStore() {
   const degrees = doubles();
   const reach = doubles();

@@ -71,8 +71,6 @@ const inOrder = z.refine<{ readonly first: number; readonly last: number }>(
   { message: "expected the last day not to be before the first" },
 );
 
-export const dayWindow = record({ first: date, last: date }).check(inOrder);
-
 /** On what days of bloom rest that came with a file as another program's forecast. */
 export const forecastBases = ["published", "planned end", "rule of thumb"] as const;
 
