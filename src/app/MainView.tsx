@@ -8,9 +8,13 @@ import { HiddenLine } from "../panel/window/ShowMenu.tsx";
 import { RegionBoundary } from "../panel/window/RegionBoundary.tsx";
 import { useViewState } from "../panel/state/view-state.ts";
 
-const FirstSteps = lazy(async () => ({
-  default: (await import("../panel/window/FirstSteps.tsx")).FirstSteps,
-}));
+/** Where they cannot be fetched the sheet is as usable without them. */
+const FirstSteps = lazy(() =>
+  import("../panel/window/FirstSteps.tsx").then(
+    ({ FirstSteps: Loaded }) => ({ default: Loaded }),
+    () => ({ default: () => null }),
+  ),
+);
 const ReadingLine = lazy(async () => ({
   default: (await import("../panel/grown/ReadingLine.tsx")).ReadingLine,
 }));
