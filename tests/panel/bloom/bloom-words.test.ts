@@ -95,13 +95,13 @@ describe("a sowing date", () => {
       "Then 14 days lie between the two blooms, 14 wanted: no slack.",
       "No conflict is left.",
     ]);
-    expect(offersNote([offer])).not.toContain("optimistic");
+    expect(offersNote([offer])).not.toContain("moves less than sowing");
   });
 
   test("counted in days warns that it promises too much", () => {
     const inDays: StaggerOffer = { ...offer, counted: "days", startShift: -1, bloomShift: -1 };
     expect(offerTitle(inDays, "B1", false)).toBe("Set out B1 1 day earlier, on 20 May");
-    expect(offersNote([offer, inDays])).toContain("optimistic");
+    expect(offersNote([offer, inDays])).toContain("moves less than sowing");
   });
 
   test("without frost trouble goes before one with", () => {
@@ -118,7 +118,7 @@ describe("a sowing date", () => {
   test("that is not there is explained", () => {
     expect(noOfferWords(true, false)).toContain("typed");
     expect(noOfferWords(false, false)).toContain("Neither");
-    expect(noOfferWords(false, true)).toContain("within the season");
+    expect(noOfferWords(false, true)).toContain("that the frosts allow");
   });
 });
 
