@@ -33,7 +33,7 @@ describe("arranging in Chromium", () => {
     await open();
     await page.getByRole("button", { name: "Cancel" }).click();
     await page.getByRole("button", { name: "Arrange", exact: true }).waitFor();
-    await page.getByRole("button", { name: "Close", exact: true }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Close", exact: true }).click();
     expect(await page.locator(".layout-tab").count()).toBe(1);
   });
 
@@ -89,6 +89,6 @@ describe("arranging in Chromium", () => {
     await page.getByText("no layout with these places can do better").waitFor();
     await page.getByText("What lies between them is not covered").waitFor();
     expect(await axeFaults(page)).toEqual([]);
-    await page.getByRole("button", { name: "Close", exact: true }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Close", exact: true }).click();
   });
 });

@@ -91,7 +91,7 @@ describe("the season a year later asks what becomes of the dates", () => {
   });
 
   test("takes them out: nothing is known of when anything flowers", async () => {
-    await button("Take all dates out").click();
+    await button("Clear all dates").click();
     await page.keyboard.press("Escape");
     await findings()
       .getByText(/bloom.*not known|no bloom|When .* flowers/i)
@@ -181,7 +181,7 @@ describe("a pasted kind whose name this plan has with other figures", () => {
   });
 
   test("comes along beside it, with its own distance", async () => {
-    await button("Bring the copied kinds along beside them").click();
+    await button("Add the copied kinds beside them").click();
     await seedList().getByText("Golden Niger").waitFor();
     expect(await seedList().innerText()).toMatch(/Niger seed \(copied\)/i);
     await undo();

@@ -162,7 +162,7 @@ describe("the bloom strip in Chromium", () => {
     expect(sowing?.startDate.toString()).toBe("2027-05-20");
     expect(events.some((event) => event.summary.startsWith("Rogue"))).toBe(false);
     expect(events.some((event) => event.description?.includes("first frost"))).toBe(true);
-    await page.getByRole("button", { name: "Close", exact: true }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Close", exact: true }).click();
   });
 
   test("temperatures are pasted, mended and kept as one step", async () => {

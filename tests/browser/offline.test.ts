@@ -229,7 +229,7 @@ test("a part of the program that does not arrive is explained, and the plan stay
     const download = page.waitForEvent("download");
     await alert.getByRole("button", { name: "Download the plan" }).click();
     expect((await download).suggestedFilename()).toMatch(/\.json$/);
-    await page.getByRole("button", { name: "Close", exact: true }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Close", exact: true }).click();
     await retitle("Still working");
     await keptPlans();
     await bare.unroute("**/KeptPlansDialog-*.js");

@@ -39,8 +39,8 @@ export function useRovingRows(stop = STOP) {
 
 /** Written only where it changes: a drag draws long lists again and again. */
 function reachByTab(stop: HTMLElement, isReached: boolean): void {
-  const tabIndex = isReached ? 0 : -1;
-  if (stop.tabIndex !== tabIndex) stop.tabIndex = tabIndex;
+  const tabIndex = isReached ? "0" : "-1";
+  if (stop.getAttribute("tabindex") !== tabIndex) stop.setAttribute("tabindex", tabIndex);
 }
 
 function stopsOf(within: Element | null, stop: string): readonly HTMLElement[] {

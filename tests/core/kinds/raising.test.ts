@@ -27,7 +27,7 @@ describe("days offered", () => {
       expect(value[0]).toBeLessThanOrEqual(value[1]);
     }
     expect(raisingCited("seedling-weeks")).toContain("Better Homes and Gardens");
-    expect(raisingCited("memory")).toBe("from memory");
+    expect(raisingCited("memory")).toBe("rule of thumb without a published source");
   });
 
   test("tender plants go out a week after the last spring frost, hardy ones three before it", () => {
