@@ -110,13 +110,13 @@ describe("ground in Chromium", () => {
     await page.getByRole("button", { name: "Earlier crops", exact: true }).click();
     await page.getByRole("button", { name: "Mark a disease" }).click();
     const form = page.getByRole("dialog", { name: "Mark a disease on the ground" });
-    await form.getByRole("button", { name: "Mark the ground" }).click();
+    await form.getByRole("button", { name: "Add the mark" }).click();
     await form.getByText("Type the day it was seen, or told by a test").waitFor();
     await form.getByLabel("Disease").selectOption("clubroot");
     await form.getByLabel("Seen on").fill("2026-08-02");
     await form.getByLabel("A1", { exact: true }).check();
     expect(await axeFaults(page)).toEqual([]);
-    await form.getByRole("button", { name: "Mark the ground" }).click();
+    await form.getByRole("button", { name: "Add the mark" }).click();
     await page.getByText(/Clubroot, seen on 2 Aug 2026; bed A1/).waitFor();
     await page.keyboard.press("Escape");
     await finding(/Clubroot is marked on the ground of A1-1/).waitFor();
