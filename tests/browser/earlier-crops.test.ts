@@ -71,7 +71,7 @@ describe("earlier crops in Chromium", () => {
     await page.getByLabel("Plan file").setInputFiles([]);
     await page.getByLabel("Plan file").setInputFiles(lastYear);
     await page.getByText("10 earlier crops of it stand here already.").waitFor();
-    expect(await page.getByRole("button", { name: "Nothing to take" }).isDisabled()).toBe(true);
+    expect(await page.getByRole("button", { name: "Nothing to add" }).isDisabled()).toBe(true);
     await page.getByRole("button", { name: "Cancel", exact: true }).click();
   });
 
@@ -90,7 +90,7 @@ describe("earlier crops in Chromium", () => {
       .toMatch(/no bed; middle 200/);
     await rows()
       .filter({ hasText: "Beyond the lane" })
-      .getByRole("button", { name: /^Remove/ })
+      .getByRole("button", { name: /^Delete/ })
       .click();
     await expect.poll(() => rows().count()).toBe(9);
   });
