@@ -16,7 +16,7 @@ import { repository, tool } from "./repository.mjs";
 const PAPER = {
   "print-map": { of: "solve map", has: /./, dpi: 75 },
   "print-plot-list": { of: "solve map", has: /^Plot list/m, dpi: 65 },
-  "print-bed-card": { of: "solve cards", has: /^Bed B02/m, dpi: 40 },
+  "print-bed-card": { of: "solve cards", has: /Bed B02/, dpi: 55 },
   "print-isolation": { of: "solve isolation", has: /Isolation report/, dpi: 65 },
   "print-set-out": { of: "solve set-out", has: /Set-out table/, dpi: 65 },
   "print-compare": { of: "compared", has: /./, dpi: 75 },

@@ -240,7 +240,7 @@ async function arranged(page) {
 
 async function compared(page) {
   await arranged(page);
-  await page.getByRole("button", { name: "Keep as a new layout" }).click();
+  await page.getByRole("button", { name: "Add as a new layout" }).click();
   await page.getByRole("button", { name: "Compare", exact: true }).click();
   await page.getByText(/differs from First thoughts/).waitFor();
   await resting(page);
