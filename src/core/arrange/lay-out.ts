@@ -1,7 +1,7 @@
 /**
  * From the seed list to the ground: every variety with the plants it wants, in rows at its spacing,
  * on the beds there are, started at a sensible date; three layouts that differ on purpose. What
- * stands stays. Each is judged by the checks, as anything on screen is.
+ * stands stays. Each is judged by the same checks as the screen.
  */
 import { FALLBACK_SPACING_M } from "../beds/stretch.ts";
 import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";

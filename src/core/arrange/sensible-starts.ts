@@ -87,7 +87,7 @@ function autumnFrost({ season, site: { firstAutumnFrost } }: Plan): DayNumber {
   return firstAutumnFrost === undefined ? Infinity : autumnFrostOf(season, firstAutumnFrost);
 }
 
-/** Bloom needs no place: any outline does. */
+/** Bloom is told without a place, so the outline does not matter. */
 function forecastOf(plan: Plan, variety: Variety, kind: Kind, start: Start): Forecast {
   const planting: Planting = {
     id: "",

@@ -49,7 +49,7 @@ export function carriedRun(now: RunOf, from: CarriedFrom): CarriedRun | null {
   if (!isSameBut(now, from.of)) return null;
   const changes = changedStands(now, from);
   const beds = changedBeds(now, from);
-  if (changes === null || beds === null || changes.length * 4 > from.stands.length) return null;
+  if (changes === null || beds === null) return null;
   const stands = from.stands.slice();
   for (const { place, after } of changes) stands[place] = after;
   const reached = reachIndexOf(from.stands);
@@ -99,7 +99,10 @@ function isSameBut(now: RunOf, was: RunOf): boolean {
   );
 }
 
-/** Null where a thing came, went, moved within its list or became one of another kind. */
+/** Of all stands one in so many may have changed; with more, all are looked at together. */
+const MOST_CHANGED = 4;
+
+/** Null where too many changed, or a thing came, went, moved within its list or became one of another kind. */
 function changedStands(
   { plan, layout }: RunOf,
   { of, stands }: CarriedFrom,
@@ -108,8 +111,11 @@ function changedStands(
   const { plantings } = layout;
   const before = of.layout.plantings;
   if (plantings.length !== before.length) return null;
+  const most = stands.length / MOST_CHANGED;
   for (let place = 0; place < plantings.length; place += 1) {
     if (plantings[place] === before[place]) continue;
+    // Seen as soon as it is so: what was made until then is made once more.
+    if (changes.length >= most) return null;
     const planting = plantings[place] as Planting;
     const stand = stands[place];
     // Where a planting has no stand, those after it stand at other places in the list.

@@ -49,7 +49,7 @@ export function isolationPairs(
   book: CropBook,
   earlier?: CarriedForward,
 ): IsolationRun {
-  return earlier ? carriedRun(stands, book, earlier) : freshRun(stands, book);
+  return earlier ? carriedPairs(stands, book, earlier) : freshRun(stands, book);
 }
 
 function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
@@ -59,7 +59,7 @@ function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
   return { byParent, pairs, fresh: pairs };
 }
 
-function carriedRun(
+function carriedPairs(
   stands: readonly Stand[],
   book: CropBook,
   earlier: CarriedForward,

@@ -278,7 +278,7 @@ export const renewalYears = record({
   /** Varieties in one season that can stand in cages, and in bags or be pollinated by hand. */
   cages: z.optional(whole(0, 10_000)),
   bags: z.optional(whole(0, 10_000)),
-  /** Varieties that may be grown for seed in one season; left out: any number. */
+  /** Varieties that may be grown for seed in one season; left out: no limit. */
   mostVarieties: z.optional(whole(1, LIMITS.items)),
   /** Ids of varieties that are not laid out. */
   leftOut: z.optional(listOf(id, LIMITS.items)),

@@ -71,7 +71,7 @@ export interface YearsProblem {
   readonly groundM2: number;
   /** All ground there is, over which seed moves from year to year; never less than that for seed. */
   readonly landM2: number;
-  /** Varieties that may bear seed in one season; infinite: any number. */
+  /** Varieties that may bear seed in one season; infinite: no limit. */
   readonly mostVarieties: number;
   readonly covers: Readonly<Record<YearsItem["cover"], number>>;
   readonly byHand: readonly ByHand[];

@@ -16,7 +16,7 @@ export interface YearsSettings {
   readonly groundM2: number | null;
   readonly cages: number;
   readonly bags: number;
-  /** Null: any number. */
+  /** Null: no limit. */
   readonly mostVarieties: number | null;
   readonly leftOut: ReadonlySet<string>;
 }

@@ -19,7 +19,7 @@ export const yearsPageWords = {
   cages: "Varieties in cages, at most",
   bags: "In bags or pollinated by hand, at most",
   most: "Varieties for seed in a season, at most",
-  mostHint: "Left empty: any number",
+  mostHint: "Left empty: no limit",
   layOut: "Lay out the years",
   layOutAnew: "Lay out anew",
   cancel: "Cancel",
