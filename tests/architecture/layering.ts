@@ -22,7 +22,7 @@ const LEVELS: Readonly<Record<string, readonly string[]>> = {
   core: [
     "words",
     "formats model",
-    "geometry kinds",
+    "geometry kinds solving",
     "calendar distances lots page",
     "practice",
     "beds generations nearness",

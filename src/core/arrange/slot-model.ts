@@ -3,17 +3,11 @@
  * a yes for each pair of pieces that ends up too near. Two on the same ground are forbidden.
  */
 import type { ModelData } from "highs";
+import { type Row, modelData } from "../solving/model-data.ts";
 import { type Clash, type SlotClashes, slotClashes } from "./slot-clashes.ts";
 import { type CliqueGroup, cliqueGroups, sharedGrounds } from "./slot-cliques.ts";
 import type { ArrangeProblem } from "./arrange-problem.ts";
 import type { Slot } from "./slots.ts";
-
-interface Row {
-  /** Columns and what each counts for. */
-  readonly terms: readonly (readonly [column: number, factor: number])[];
-  readonly lower: number;
-  readonly upper: number;
-}
 
 /** Cliques with more pieces than this are bounded from below a little loosely. */
 const MOST_IN_CLIQUE = 12;
@@ -40,7 +34,12 @@ export function slotModel(
   const pairs = addPairs(draft, slots, clashes);
   const numWhole = draft.costs.length;
   for (const group of cliqueGroups(slots, clashes)) addCliques(draft, group, pairs);
-  return { ...assembled(draft, numWhole), numSlots };
+  // The first are yes or no; what cliques count follows from those.
+  const columns = draft.costs.map((cost, column) => {
+    const isWhole = column < numWhole;
+    return { cost, most: isWhole ? 1 : Infinity, isWhole };
+  });
+  return { ...modelData(columns, draft.rows), numSlots };
 }
 
 /** A column for each slot, and just one yes for each piece. */
@@ -155,36 +154,4 @@ function crossings(
     groups.set(key, { left: alike, right: [...these] });
   }
   return [...groups.values()];
-}
-
-/** The first `numWhole` columns are yes or no, the others what cliques count. */
-function assembled({ rows, costs }: Draft, numWhole: number): ModelData {
-  const starts = [0];
-  const indices: number[] = [];
-  const values: number[] = [];
-  for (const { terms } of rows) {
-    indices.push(...terms.map(([column]) => column));
-    values.push(...terms.map(([, factor]) => factor));
-    starts.push(indices.length);
-  }
-  const numCols = costs.length;
-  return {
-    numCols,
-    numRows: rows.length,
-    colCost: Float64Array.from(costs),
-    colLower: new Float64Array(numCols),
-    colUpper: Float64Array.from(costs, (_, column) => (column < numWhole ? 1 : Infinity)),
-    rowLower: Float64Array.from(rows, ({ lower }) => lower),
-    rowUpper: Float64Array.from(rows, ({ upper }) => upper),
-    matrix: {
-      format: "csr",
-      numRows: rows.length,
-      numCols,
-      starts: Int32Array.from(starts),
-      indices: Int32Array.from(indices),
-      values: Float64Array.from(values),
-    },
-    // 1: whole numbers; what cliques count follows from those.
-    integrality: Int32Array.from(costs, (_, column) => (column < numWhole ? 1 : 0)),
-  };
 }

@@ -1,16 +1,11 @@
 /** The cheapest set of choices proven by a mixed-integer solver that is handed in. */
 import type { Highs, ModelData } from "highs";
+import { type Row, modelData } from "../solving/model-data.ts";
 import type { ChoiceAnswer, ChoiceProblem } from "./choice-search.ts";
 
 export interface ChoiceProof extends ChoiceAnswer {
   /** No set costs less; equal to the cost where that is proven. */
   readonly atLeast: number;
-}
-
-interface Row {
-  readonly terms: readonly (readonly [column: number, factor: number])[];
-  readonly lower: number;
-  readonly upper: number;
 }
 
 /**
@@ -119,12 +114,12 @@ function modelOf(problem: ChoiceProblem, starts: readonly number[]): ModelData {
     }
   }
   // What is ruled out is no yes.
-  const most = costs.map((cost, column) => (column < own && cost === Infinity ? 0 : 1));
-  return assembled(
-    rows,
-    costs.map((cost) => (cost === Infinity ? 0 : cost)),
-    most,
-  );
+  const columns = costs.map((cost, column) => ({
+    cost: cost === Infinity ? 0 : cost,
+    most: column < own && cost === Infinity ? 0 : 1,
+    isWhole: true,
+  }));
+  return modelData(columns, rows);
 }
 
 interface Crossing {
@@ -154,38 +149,4 @@ function crossings({ pieces, together }: ChoiceProblem, a: number, b: number): r
     }
   }
   return [...groups.values()];
-}
-
-function assembled(
-  rows: readonly Row[],
-  costs: readonly number[],
-  most: readonly number[],
-): ModelData {
-  const starts = [0];
-  const indices: number[] = [];
-  const values: number[] = [];
-  for (const { terms } of rows) {
-    indices.push(...terms.map(([column]) => column));
-    values.push(...terms.map(([, factor]) => factor));
-    starts.push(indices.length);
-  }
-  const numCols = costs.length;
-  return {
-    numCols,
-    numRows: rows.length,
-    colCost: Float64Array.from(costs),
-    colLower: new Float64Array(numCols),
-    colUpper: Float64Array.from(most),
-    rowLower: Float64Array.from(rows, ({ lower }) => lower),
-    rowUpper: Float64Array.from(rows, ({ upper }) => upper),
-    matrix: {
-      format: "csr",
-      numRows: rows.length,
-      numCols,
-      starts: Int32Array.from(starts),
-      indices: Int32Array.from(indices),
-      values: Float64Array.from(values),
-    },
-    integrality: new Int32Array(numCols).fill(1),
-  };
 }

@@ -4,6 +4,7 @@
  * each season in steps that cost more and more, so that work is even.
  */
 import type { ModelData } from "highs";
+import { type Column, type Row, modelData } from "../solving/model-data.ts";
 import {
   COVERED,
   FIRST_YEAR_LOAD,
@@ -20,12 +21,6 @@ import {
   isFirstYear,
   isGrown,
 } from "./years-problem.ts";
-
-interface Row {
-  readonly terms: readonly (readonly [column: number, factor: number])[];
-  readonly lower: number;
-  readonly upper: number;
-}
 
 type Terms = Row["terms"];
 
@@ -100,17 +95,14 @@ function startOf(
 
 class Draft {
   private readonly rows: Row[] = [];
-  private readonly costs: number[] = [];
-  private readonly isWhole: boolean[] = [];
+  private readonly columns: Column[] = [];
 
   whole(cost: number): number {
-    this.isWhole.push(true);
-    return this.costs.push(cost) - 1;
+    return this.columns.push({ cost, most: 1, isWhole: true }) - 1;
   }
 
   part(cost: number): number {
-    this.isWhole.push(false);
-    return this.costs.push(cost) - 1;
+    return this.columns.push({ cost, most: 1, isWhole: false }) - 1;
   }
 
   row(terms: Terms, lower: number, upper: number): void {
@@ -118,36 +110,7 @@ class Draft {
   }
 
   data(): ModelData {
-    const { rows, costs, isWhole } = this;
-    const starts = [0];
-    const indices: number[] = [];
-    const values: number[] = [];
-    for (const { terms } of rows) {
-      const sums = new Map<number, number>();
-      for (const [column, factor] of terms) sums.set(column, (sums.get(column) ?? 0) + factor);
-      indices.push(...sums.keys());
-      values.push(...sums.values());
-      starts.push(indices.length);
-    }
-    const numCols = costs.length;
-    return {
-      numCols,
-      numRows: rows.length,
-      colCost: Float64Array.from(costs),
-      colLower: new Float64Array(numCols),
-      colUpper: Float64Array.from(costs, () => 1),
-      rowLower: Float64Array.from(rows, ({ lower }) => lower),
-      rowUpper: Float64Array.from(rows, ({ upper }) => upper),
-      matrix: {
-        format: "csr",
-        numRows: rows.length,
-        numCols,
-        starts: Int32Array.from(starts),
-        indices: Int32Array.from(indices),
-        values: Float64Array.from(values),
-      },
-      integrality: Int32Array.from(isWhole, (whole) => (whole ? 1 : 0)),
-    };
+    return modelData(this.columns, this.rows);
   }
 }
 
