@@ -16,6 +16,20 @@ export interface LaidOutEdit {
   readonly ids: readonly string[];
 }
 
+/** Layouts in groups of those with the same plantings, each group in the order given. */
+export function alikeLayouts<T extends Pick<NewLayout, "plantings">>(
+  laid: readonly T[],
+): readonly (readonly [T, ...T[]])[] {
+  const groups = new Map<string, [T, ...T[]]>();
+  for (const one of laid) {
+    const key = JSON.stringify(one.plantings);
+    const group = groups.get(key);
+    if (group) group.push(one);
+    else groups.set(key, [one]);
+  }
+  return [...groups.values()];
+}
+
 /** Copies of a layout after it, each with its plantings added; the layout itself stays as it is. */
 export function laidOutLayouts(
   plan: Plan,

@@ -5,6 +5,7 @@ import { shortDate } from "../model/day.ts";
 import { type LengthUnit, formatArea, formatDistance, formatRequired } from "../model/length.ts";
 import type { LayOutFault } from "./lay-out-faults.ts";
 import type { LayGoal } from "./lay-out-goals.ts";
+import { alikeLayouts } from "./laid-out-layouts.ts";
 import type { LaidOut } from "./lay-out.ts";
 import type { LeftVariety, SeedParts } from "./seed-parts.ts";
 
@@ -127,11 +128,9 @@ export function seedNotes({ wanted }: SeedParts): readonly string[] {
   ];
 }
 
-/** When two layouts have come out the same, which. */
+/** Which layouts have come out the same; null: all differ. */
 export function sameWords(laid: readonly LaidOut[]): string | null {
-  const text = (one: LaidOut) => JSON.stringify(one.plantings);
-  const [first] = laid;
-  const same = laid.filter((one) => one !== first && first && text(one) === text(first));
-  if (!first || same.length === 0) return null;
-  return `${listed([first, ...same].map(({ goal }) => goalNames[goal]))} come out the same: there is nothing to choose between.`;
+  const same = alikeLayouts(laid).find((alike) => alike.length > 1);
+  if (!same) return null;
+  return `${listed(same.map(({ goal }) => goalNames[goal]))} come out the same: there is nothing to choose between.`;
 }

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { laidOutLayouts } from "../../core/arrange/laid-out-layouts.ts";
+import { alikeLayouts, laidOutLayouts } from "../../core/arrange/laid-out-layouts.ts";
 import type { LaidOut, LaidOutList } from "../../core/arrange/lay-out.ts";
 import {
   EDIT_TITLE,
@@ -11,12 +11,12 @@ import {
   sameWords,
   seedNotes,
 } from "../../core/arrange/lay-out-words.ts";
+import { listed } from "../../core/checks/wording.ts";
 import { Dialog } from "../form/Dialog.tsx";
 import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
 import {
-  ADD_ALL,
   ADD_AND_COMPARE,
   ADD_ONE,
   CANCEL,
@@ -25,6 +25,7 @@ import {
   NOT_LAID,
   PROGRESS_LABEL,
   STAYS,
+  addAll,
   addedText,
 } from "./lay-out-words.ts";
 import { useLayingOut } from "./use-laying-out.ts";
@@ -90,6 +91,9 @@ interface AnsweredProps {
 
 function Answered({ list: { laid, seeds }, onAdd }: AnsweredProps) {
   const same = sameWords(laid);
+  // Of those that are the same one is enough, under the names of all.
+  const apart = alikeLayouts(laid);
+  const firsts = apart.map(([first]) => first);
   return (
     <div className="fields">
       <p role="status">{STAYS}</p>
@@ -97,15 +101,17 @@ function Answered({ list: { laid, seeds }, onAdd }: AnsweredProps) {
         <p key={note}>{note}</p>
       ))}
       <ul className="laid-out plain-list">
-        {laid.map((one) => (
-          <LaidOutCard key={one.goal} laid={one} onAdd={() => onAdd([one], false)} />
+        {apart.map((alike) => (
+          <LaidOutCard key={alike[0].goal} alike={alike} onAdd={() => onAdd([alike[0]], false)} />
         ))}
       </ul>
       <p className="dialog-actions">
-        <button type="button" className="primary" onClick={() => onAdd(laid, false)}>
-          {ADD_ALL}
-        </button>
-        <button type="button" onClick={() => onAdd(laid, true)}>
+        {firsts.length > 1 && (
+          <button type="button" className="primary" onClick={() => onAdd(firsts, false)}>
+            {addAll(firsts.length)}
+          </button>
+        )}
+        <button type="button" onClick={() => onAdd(firsts, true)}>
           {ADD_AND_COMPARE}
         </button>
       </p>
@@ -114,17 +120,19 @@ function Answered({ list: { laid, seeds }, onAdd }: AnsweredProps) {
 }
 
 interface LaidOutCardProps {
-  readonly laid: LaidOut;
+  /** One layout, by the names of all that came out like it. */
+  readonly alike: readonly [LaidOut, ...LaidOut[]];
   readonly onAdd: () => void;
 }
 
-function LaidOutCard({ laid, onAdd }: LaidOutCardProps) {
+function LaidOutCard({ alike, onAdd }: LaidOutCardProps) {
   const { units } = useShownPlan();
-  const name = goalNames[laid.goal];
+  const [laid] = alike;
+  const name = listed(alike.map(({ goal }) => goalNames[goal]));
   return (
     <li>
       <h3>{name}</h3>
-      <p>{goalWords[laid.goal]}</p>
+      {alike.length === 1 && <p>{goalWords[laid.goal]}</p>}
       <ul>
         {costWords(laid, units).map((line) => (
           <li key={line}>{line}</li>

@@ -5,7 +5,7 @@ export const LAY_OUT_TITLE = "Lay out the seed list";
 export const LAYING_OUT = "Laying out three ways ...";
 export const PROGRESS_LABEL = "Share that is done";
 export const CANCEL = "Cancel";
-export const ADD_ALL = "Add all three";
+export const addAll = (count: number) => (count === 2 ? "Add both" : "Add all three");
 export const ADD_AND_COMPARE = "Add and compare";
 export const ADD_ONE = "Add";
 export const NOT_LAID = "Not laid out";

@@ -97,7 +97,7 @@ const SeedListTools = memo(function SeedListTools(props: SeedListToolsProps) {
       <input
         type="search"
         aria-label={texts.varietyOrKind}
-        placeholder={texts.varietyOrKind}
+        placeholder={texts.find}
         value={typed}
         onChange={({ target }) => onType(target.value)}
       />

@@ -7,6 +7,8 @@ export const noVarietyNameKind = "No variety of that name or kind.";
 export const addAVariety = "Add a variety";
 export const readSaveCsv = "Read or save as CSV";
 export const varietyOrKind = "Variety or kind";
+/** Short: the field is narrow, and its label says the rest. */
+export const find = "Find";
 export const orderSeedList = "Order of the seed list";
 export const place = "Place";
 export const placeInABed = (name: string | number) => `Place ${name} in a bed`;

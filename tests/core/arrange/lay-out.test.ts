@@ -1,9 +1,9 @@
 /**
  * From a seed list to three layouts: whole, on their beds, started when their kind can be, and
- * judged by the checks as anything on screen is.
+ * judged by the same checks as the screen.
  */
 import { beforeAll, describe, expect, test } from "vitest";
-import { laidOutLayouts } from "../../../src/core/arrange/laid-out-layouts.ts";
+import { alikeLayouts, laidOutLayouts } from "../../../src/core/arrange/laid-out-layouts.ts";
 import { type LaidOutList, layOut } from "../../../src/core/arrange/lay-out.ts";
 import { layOutFault } from "../../../src/core/arrange/lay-out-faults.ts";
 import { goalRules } from "../../../src/core/arrange/lay-out-goals.ts";
@@ -12,6 +12,7 @@ import {
   faultWords,
   goalNames,
   leftWords,
+  sameWords,
   seedNotes,
 } from "../../../src/core/arrange/lay-out-words.ts";
 import { seedParts } from "../../../src/core/arrange/seed-parts.ts";
@@ -174,6 +175,23 @@ describe("the newcomer's garden", () => {
     expect(words).toContain("No conflict found");
     expect(words.some((line) => /^\d+ covered$/.test(line))).toBe(true);
   });
+});
+
+test("of layouts that come out the same one is enough, and it is said which", () => {
+  const one = [variety("v1", "lettuce", { wantedPlants: 20 })];
+  const plan = gardenPlan(one, [bed("b1", 0, 0, 1.2, 9)], [], { site });
+  const { laid } = laidOutOf(checkedLayout(plan));
+  expect(laid.map(({ goal }) => goal)).toHaveLength(3);
+  expect(alikeLayouts(laid)).toEqual([laid]);
+  expect(sameWords(laid)).toBe(
+    "All grown this year, Fewest covers and Roomiest distances come out the same: there is nothing to choose between.",
+  );
+  const [first, second, third] = laid;
+  if (!first || !second || !third) throw new Error("three were asked for");
+  const other = { ...first, plantings: [] };
+  expect(alikeLayouts([other, second, third])).toEqual([[other], [second, third]]);
+  expect(sameWords([other, second, third])).toMatch(/^Fewest covers and Roomiest distances come/);
+  expect(sameWords([other, second])).toBeNull();
 });
 
 test("what stands stays, and only what is still wanted is laid", () => {
