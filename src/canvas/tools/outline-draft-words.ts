@@ -26,7 +26,6 @@ export const outlineDraftWords = {
   closing: "The side that closes it would cross another: take corners back or add some.",
   atLeast: (name: string, corners: string) => `${name}: at least ${corners}.`,
   wouldGive: (problem: string) => `That would give ${problem}.`,
-  kept: (label: string, corners: string) => `${label}: ${corners}.`,
   curved: (corners: number, error: string) =>
     `Curve kept as ${corners} corners, within ${error} of the arc.`,
   radius: (length: string) => `radius ${length}`,

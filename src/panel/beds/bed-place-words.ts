@@ -12,7 +12,6 @@ export const bedPlaceWords = {
   anchorHint: "Near and left as seen along the bed, its length going away from you.",
   placeOf: { corner: "Corner", middle: "Middle" } as Readonly<Record<BedAnchor, string>>,
   inBlocks: "Wider path after every",
-  inBlocksNone: "no block",
   inBlocksHint: "so many beds, for blocks beside each other.",
   blockPath: "That path",
   shown: "Shown on the sheet as typed; nothing is kept yet.",

@@ -32,7 +32,6 @@ export const waysOutWords = {
   acceptWithReason: "Accept with this reason",
   crossingAt: (name: string) => `How much would cross at ${name}`,
   notSure: "needs their yes",
-  note: "Note to print",
   effect: ({ clears, left, brings, worsens }: ConflictEffect): string =>
     [
       `clears ${clears}`,

@@ -21,7 +21,6 @@ export const sourceWords = {
   badDirection: "Type degrees from north, such as 45, or a direction, such as NE",
   middle: "Middle",
   add: "Add",
-  added: (label: string) => `Add ${label}`,
   /** What the checks say of it: nothing is called harmless that is not known. */
   risk: (conflicts: number, unknown: number) => {
     const parts = [

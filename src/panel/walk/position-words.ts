@@ -25,10 +25,8 @@ export const positionWords = {
   within: (metres: number, unit: LengthUnit) =>
     `Known to within ${formatDistance(Math.max(1, Math.ceil(metres)), unit)}, and no better than the site's own position.`,
   far: "That is far from everything here. Is the site's position right?",
-  nearest: "Nearest",
   atPlot: "you stand in it",
   away: (metres: number, unit: LengthUnit) => formatDistance(metres, unit),
-  goThere: "Go on from there",
   showSheet: "Show it on the sheet",
   foundHeading: "A plant flowers here",
   whatKind: "What flowers?",
