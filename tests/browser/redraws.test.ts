@@ -119,19 +119,23 @@ describe("redrawing", () => {
     if (!box) throw new Error("The sheet is not drawn.");
     await page.mouse.move(box.x + 300, box.y + 200);
     const before = await drawn();
+    const viewBefore = await page.locator(".sheet[data-view]").getAttribute("data-view");
     for (let step = 0; step < 8; step += 1) await page.mouse.wheel(0, step < 4 ? -60 : 60);
     await page.mouse.down({ button: "middle" });
     await page.mouse.move(box.x + 340, box.y + 230);
     await page.mouse.up({ button: "middle" });
-    let last = "";
+    // A picture of it stands in until the view rests, however long that takes.
     await expect
-      .poll(async () => {
-        const now = (await drawn()).join();
-        const isStill = now === last;
-        last = now;
-        return isStill && now !== before.join();
-      })
-      .toBe(true);
+      .poll(() =>
+        page.evaluate(() => {
+          const { view } = document.querySelector<HTMLElement>(".sheet[data-view]")?.dataset ?? {};
+          const crisp = document.querySelector<HTMLElement>(".sheet canvas[data-crisp-at]");
+          return crisp?.dataset["crispAt"] === view ? view : null;
+        }),
+      )
+      .not.toBeOneOf([null, viewBefore]);
+    await twoFrames(page);
+    expect(await drawn()).not.toEqual(before);
     const rested = await drawn();
     // Hidden and shown again, the grid has everything at rest drawn anew.
     await page.getByRole("button", { name: "Show", exact: true }).click();

@@ -69,6 +69,7 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
       }
       const words = isPictured ? [] : boxesOf(restingLabels(brush, resting));
       for (const mark of restingMarks(brush, resting, words)) drawFarMark(brush, mark);
+      tellCrisp(brush, !isPictured && isReady);
     },
     [plan, layout, ground, hidden, isMoving, picture],
   );
@@ -90,6 +91,13 @@ function drawResting(brush: Brush, drawn: Drawn): void {
     drawRestingPairs(brush, lines, boxesOf(labels));
   };
   drawGrounds(brush, drawn, { labels, drawUnderCodes });
+}
+
+/** Says on the canvas for which view everything is drawn in full; nothing while a picture stands in. */
+function tellCrisp({ context, view }: Brush, isCrisp: boolean): void {
+  const { dataset } = context.canvas;
+  if (isCrisp) dataset["crispAt"] = JSON.stringify(view);
+  else delete dataset["crispAt"];
 }
 
 const NO_LABELS: Labels = new Map();
