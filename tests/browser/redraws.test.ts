@@ -22,6 +22,8 @@ interface Counts {
   /** Grounds filled and words written, on whatever canvas. */
   readonly fills: number;
   readonly words: number;
+  /** Times the sheet went from a drawing in full to a picture of it: once for each move of the view. */
+  readonly moves: number;
 }
 
 /** Milliseconds between two looks, of panel/state/followed-plan.ts. */
@@ -82,9 +84,10 @@ describe("redrawing", () => {
     expect(Math.max(...above)).toBeLessThanOrEqual(counts.frames + 1);
     // The seed list shows nothing that a move changes.
     expect(counts.seedChanges).toBe(0);
-    // The panels look when a pause has run off, and one that was running before may end here.
+    // The panels look when a pause has run off, and one that was running before may end here. On a
+    // slow machine the first and the last look may be written in two goes.
     expect(counts.looks).toBeGreaterThan(0);
-    expect(counts.looks).toBeLessThanOrEqual(counts.pauses + 1);
+    expect(counts.looks).toBeLessThanOrEqual(counts.pauses + 3);
     expect(counts.mostPauses).toBe(1);
   });
 
@@ -104,8 +107,11 @@ describe("redrawing", () => {
     expect(Math.max(...counts.layers)).toBeGreaterThan(3);
     // A picture of it is moved: each ground is drawn for it once, lightly, and no code again.
     expect(counts.fills).toBeGreaterThan(0);
-    expect(counts.fills).toBeLessThan(SIZE * 3);
-    expect(counts.words).toBeLessThan(counts.frames * 60);
+    // A slow machine may let it rest in between, and then draws it in full once more.
+    expect(counts.moves).toBeGreaterThan(0);
+    expect(counts.moves).toBeLessThan(counts.frames / 2);
+    expect(counts.fills).toBeLessThan(SIZE * 3 * counts.moves);
+    expect(counts.words).toBeLessThan(counts.frames * 60 + counts.moves * SIZE * 2);
   });
 
   test("once the view rests, the drawing is what it would be if it were drawn anew", async () => {
@@ -156,7 +162,7 @@ async function startCounting(page: Page): Promise<void> {
     const inFrame = layers.map(() => 0);
     let [frames, mostInAFrame, seedChanges, looks] = [0, 0, 0, 0];
     let [pauses, pausing, mostPauses] = [0, 0, 0];
-    let [fills, words] = [0, 0];
+    let [fills, words, moves] = [0, 0, 0];
     let isCounting = true;
     const frame = () => {
       frames += 1;
@@ -190,6 +196,16 @@ async function startCounting(page: Page): Promise<void> {
     });
     countCalls("fillText", () => {
       words += 1;
+    });
+    const crispness = new MutationObserver((changes) => {
+      for (const { target, oldValue } of changes)
+        if (oldValue !== null && !(target as HTMLElement).dataset["crispAt"]) moves += 1;
+    });
+    for (const layer of layers)
+      crispness.observe(layer, { attributeFilter: ["data-crisp-at"], attributeOldValue: true });
+    stops.push(() => {
+      crispness.disconnect();
+      return true;
     });
     const wait = window.setTimeout.bind(window);
     Reflect.set(window, "setTimeout", (run: () => void, ms?: number, ...rest: unknown[]) => {
@@ -238,6 +254,7 @@ async function startCounting(page: Page): Promise<void> {
         mostPauses,
         fills,
         words,
+        moves,
       };
     });
   }, FOLLOW_MS);
