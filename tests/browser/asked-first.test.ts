@@ -57,13 +57,13 @@ describe("the season a year later asks what becomes of the dates", () => {
 
   test("and can be left as it was", async () => {
     // Sowing days are counted, not blooms and frosts alone.
-    expect(await question().innerText()).toMatch(/1[0-9] dates would lie outside/);
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => question().innerText()).toMatch(/1[0-9] dates would lie outside/);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await button("Cancel").click();
     await question().waitFor({ state: "detached" });
     await page.keyboard.press("Escape");
-    expect(await conflictCount(page)).toBe(3);
-    expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+    await expect.poll(() => conflictCount(page)).toBe(3);
+    await expect.poll(() => page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
   });
 
   test("moves them all in one step: every verdict stays", async () => {
@@ -71,11 +71,11 @@ describe("the season a year later asks what becomes of the dates", () => {
     await question().waitFor({ state: "detached" });
     await page.keyboard.press("Escape");
     await page.getByText("season 2028").first().waitFor();
-    expect(await conflictCount(page)).toBe(3);
-    expect(await findings().getByText("dates of another season").count()).toBe(0);
+    await expect.poll(() => conflictCount(page)).toBe(3);
+    await expect.poll(() => findings().getByText("dates of another season").count()).toBe(0);
     await undo();
     await page.getByText("season 2027").first().waitFor();
-    expect(await conflictCount(page)).toBe(3);
+    await expect.poll(() => conflictCount(page)).toBe(3);
   });
 
   test("keeps them, and tells of each instead of clearing by it", async () => {
@@ -97,7 +97,7 @@ describe("the season a year later asks what becomes of the dates", () => {
       .getByText(/bloom.*not known|no bloom|When .* flowers/i)
       .first()
       .waitFor();
-    expect(await findings().getByText("dates of another season").count()).toBe(0);
+    await expect.poll(() => findings().getByText("dates of another season").count()).toBe(0);
     await undo();
     await expect.poll(() => conflictCount(page)).toBe(3);
   });
@@ -113,22 +113,22 @@ test("both days of a season are typed, first one first, before anything happens"
   };
   await type("First day", "2028-01-01");
   await season.getByText(/Nothing has changed yet: from 1 Jan 2028 to 31 Dec 2027/).waitFor();
-  expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+  await expect.poll(() => page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
   await type("Last day", "2028-11-30");
   const question = settings.getByRole("group", { name: "What becomes of the dates" });
   await question.waitFor();
-  expect(await question.innerText()).toMatch(
-    /Season 2028 is to be 1 Jan 2028 to 30 Nov 2028\. .*plantings have a start/s,
-  );
-  expect(await season.getByLabel("Name", { exact: true }).inputValue()).toBe("2028");
+  await expect
+    .poll(() => question.innerText())
+    .toMatch(/Season 2028 is to be 1 Jan 2028 to 30 Nov 2028\. .*plantings have a start/s);
+  await expect.poll(() => season.getByLabel("Name", { exact: true }).inputValue()).toBe("2028");
   await question.getByRole("button", { name: "Move all dates 1 year on" }).click();
   await page.keyboard.press("Escape");
   await page.getByText("season 2028").first().waitFor();
-  expect(await conflictCount(page)).toBe(3);
+  await expect.poll(() => conflictCount(page)).toBe(3);
   // Name, both days and all dates are one step.
   await undo();
   await page.getByText("season 2027").first().waitFor();
-  expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+  await expect.poll(() => page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
 });
 
 test("a finding is lived with for a reason, in this layout, and taken back", async () => {
@@ -137,10 +137,10 @@ test("a finding is lived with for a reason, in this layout, and taken back", asy
   await card.getByRole("button", { name: /^Accept/ }).click();
   const form = findings().locator("form");
   await form.getByRole("button", { name: /accept/i }).click();
-  expect(await form.getByRole("alert").innerText()).toBe(
-    "Type a reason: next year nobody remembers it",
-  );
-  expect(await conflictCount(page)).toBe(3);
+  await expect
+    .poll(() => form.getByRole("alert").innerText())
+    .toBe("Type a reason: next year nobody remembers it");
+  await expect.poll(() => conflictCount(page)).toBe(3);
   await form.getByRole("textbox").fill("Both are for the kitchen this year");
   await page.keyboard.press("Enter");
   await expect.poll(() => conflictCount(page)).toBe(2);
@@ -173,17 +173,17 @@ describe("a pasted kind whose name this plan has with other figures", () => {
   const seedList = () => page.getByRole("region", { name: "Seed list" });
 
   test("is asked with both figures; nothing is pasted unasked", async () => {
-    expect(await dialog().innerText()).toMatch(/copied with 300 m .*in this plan 5 m/);
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => dialog().innerText()).toMatch(/copied with 300 m .*in this plan 5 m/);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await button("Cancel").click();
     await dialog().waitFor({ state: "detached" });
-    expect(await seedList().getByText("Golden Niger").count()).toBe(0);
+    await expect.poll(() => seedList().getByText("Golden Niger").count()).toBe(0);
   });
 
   test("comes along beside it, with its own distance", async () => {
     await button("Add the copied kinds beside them").click();
     await seedList().getByText("Golden Niger").waitFor();
-    expect(await seedList().innerText()).toMatch(/Niger seed \(copied\)/i);
+    await expect.poll(() => seedList().innerText()).toMatch(/Niger seed \(copied\)/i);
     await undo();
     await seedList().getByText("Golden Niger").waitFor({ state: "detached" });
   });
@@ -191,7 +191,7 @@ describe("a pasted kind whose name this plan has with other figures", () => {
   test("takes this plan's figures", async () => {
     await button(/^Use this plan.s figures$/).click();
     await seedList().getByText("Golden Niger").waitFor();
-    expect(await seedList().innerText()).not.toMatch(/\(copied\)/i);
+    await expect.poll(() => seedList().innerText()).not.toMatch(/\(copied\)/i);
   });
 });
 

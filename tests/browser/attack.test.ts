@@ -121,7 +121,7 @@ test("a storage that is really full: said, nothing lost, saved when there is roo
     .first()
     .waitFor();
   // The earlier copy stands; the plan lives on and can be edited.
-  expect(await storedTitles(page)).toEqual(["Before it was full"]);
+  await expect.poll(() => storedTitles(page)).toEqual(["Before it was full"]);
   await retitle(page, "And once more");
   await session.send("Storage.overrideQuotaForOrigin", { origin });
   await page.evaluate(() => indexedDB.deleteDatabase("filler"));
@@ -283,7 +283,7 @@ test("an update taken in the middle of typing takes what is typed along; other t
     await saved(other);
     await other.getByRole("button", { name: "Paper", exact: true }).click();
     await other.getByRole("button", { name: /^Save as PDF/ }).waitFor();
-    expect(await other.title()).toBe("Other tab");
+    await expect.poll(() => other.title()).toBe("Other tab");
   } finally {
     await server.close();
   }
@@ -336,7 +336,7 @@ test("a finger whose touch is taken away by the system drops nothing and leaves 
       await send("touchEnd");
     }
     await page.waitForTimeout(600);
-    expect(await undo.isDisabled(), end).toBe(true);
+    await expect.poll(() => undo.isDisabled(), { message: end }).toBe(true);
   }
   // The next finger works as if nothing had been.
   await dragOnSheet(page, bed.outline, { x: bed.outline.x + 5, y: bed.outline.y + 3 });

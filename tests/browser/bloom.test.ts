@@ -55,7 +55,7 @@ describe("the bloom strip in Chromium", () => {
   afterAll(() => browser.close());
 
   test("a bar dragged to a later flower clears its conflict while it is still held", async () => {
-    expect(await conflictCount(page)).toBe(3);
+    await expect.poll(() => conflictCount(page)).toBe(3);
     const from = await barMiddle(page);
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();
@@ -66,16 +66,16 @@ describe("the bloom strip in Chromium", () => {
       await page.mouse.move(from.x + moved, from.y);
       await twoFrames(page);
     }
-    expect(await bar(page).getAttribute("aria-valuetext")).toMatch(/sown 2\d May/);
+    await expect.poll(() => bar(page).getAttribute("aria-valuetext")).toMatch(/sown 2\d May/);
     await page.mouse.up();
     await expect.poll(() => conflictCount(page)).toBe(2);
   });
 
   test("that was one step: undo brings the conflict back, redo clears it", async () => {
-    expect(await undo(page).getAttribute("title")).toMatch(/^Undo: Sow M1-1 on 2\d May/);
+    await expect.poll(() => undo(page).getAttribute("title")).toMatch(/^Undo: Sow M1-1 on 2\d May/);
     await undo(page).click();
     await expect.poll(() => conflictCount(page)).toBe(3);
-    expect(await bar(page).getAttribute("aria-valuetext")).toContain("sown 1 May");
+    await expect.poll(() => bar(page).getAttribute("aria-valuetext")).toContain("sown 1 May");
     await page.getByRole("button", { name: "Redo" }).click();
     await expect.poll(() => conflictCount(page)).toBe(2);
     await undo(page).click();
@@ -90,7 +90,7 @@ describe("the bloom strip in Chromium", () => {
     await page.keyboard.press("Escape");
     await page.mouse.up();
     await expect.poll(() => bar(page).getAttribute("aria-valuetext")).toContain("sown 1 May");
-    expect(await undo(page).isDisabled()).toBe(true);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
   });
 
   test("arrow keys move the sowing by a day and with Shift by a week, as one step", async () => {
@@ -109,9 +109,9 @@ describe("the bloom strip in Chromium", () => {
     await page.getByRole("button", { name: /^Sowing dates: .*M1-1/ }).click();
     const apply = page.getByRole("button", { name: /^Apply: Sow M1-1 19 days later/ });
     await apply.waitFor();
-    expect(await page.locator(".stagger-offer").first().innerText()).toContain(
-      "19 days of sowing become 10 days of bloom",
-    );
+    await expect
+      .poll(() => page.locator(".stagger-offer").first().innerText())
+      .toContain("19 days of sowing become 10 days of bloom");
     await apply.click();
     await expect.poll(() => conflictCount(page)).toBe(2);
   });
@@ -120,7 +120,7 @@ describe("the bloom strip in Chromium", () => {
     await page.getByRole("button", { name: "Late spring" }).click();
     const region = page.locator(".late-spring");
     await expect.poll(() => region.innerText()).toContain("M1-1 Gatepost Flint");
-    expect(await region.innerText()).toContain("no slack");
+    await expect.poll(() => region.innerText()).toContain("no slack");
     await region.getByRole("textbox").fill("0");
     await region.getByRole("textbox").press("Enter");
     await expect.poll(() => region.innerText()).toContain("stay clear");
@@ -140,14 +140,14 @@ describe("the bloom strip in Chromium", () => {
   test("rows are told apart by crossing group", async () => {
     await page.getByRole("combobox", { name: "Order of the rows" }).selectOption("group");
     await page.locator(".bloom-heading").first().waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await page.getByRole("combobox", { name: "Order of the rows" }).selectOption("flower");
   });
 
   test("the calendar is taken home as a file that a calendar program reads", async () => {
     await page.getByRole("button", { name: "Calendar", exact: true }).click();
     await page.getByRole("heading", { name: /^Week/ }).first().waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await page.getByRole("checkbox", { name: /^rogue/ }).uncheck();
     const [download] = await Promise.all([
       page.waitForEvent("download"),
@@ -172,7 +172,7 @@ describe("the bloom strip in Chromium", () => {
     await page.getByRole("button", { name: "Plan", exact: true }).click();
     await page.getByRole("button", { name: "Climate of the site" }).click();
     const january = page.getByRole("textbox", { name: "January, lowest" });
-    expect(await january.inputValue()).toBe("30.6");
+    await expect.poll(() => january.inputValue()).toBe("30.6");
     await page.getByText("Paste a table").click();
     const paste = page.getByRole("textbox", { name: /^Twelve rows/ });
     await paste.fill(
@@ -180,13 +180,15 @@ describe("the bloom strip in Chromium", () => {
     );
     await page.getByRole("button", { name: "Fill the table" }).click();
     const alert = page.getByRole("dialog").getByRole("alert");
-    expect(await alert.innerText()).toContain('row 2, column 5: got "6x.9"');
+    await expect.poll(() => alert.innerText()).toContain('row 2, column 5: got "6x.9"');
     await paste.fill((await paste.inputValue()).replace("6x.9", "61.9"));
     await page.getByRole("button", { name: "Fill the table" }).click();
-    expect(await january.inputValue()).toBe("28.9");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => january.inputValue()).toBe("28.9");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await page.getByRole("button", { name: "Apply", exact: true }).click();
-    expect(await undo(page).getAttribute("title")).toBe("Undo: Set the climate of the site");
+    await expect
+      .poll(() => undo(page).getAttribute("title"))
+      .toBe("Undo: Set the climate of the site");
     // Prospect is cooler than Medford: the maize flowers later.
     await expect.poll(() => flower()).not.toBe(inMedford);
     await undo(page).click();
@@ -208,7 +210,7 @@ describe("the bloom strip in Chromium", () => {
     await expect
       .poll(async () => (await page.locator(".bloom-chart").boundingBox())?.height)
       .toBe(80 + 4 * 24);
-    expect(await origin()).toEqual(before);
+    await expect.poll(() => origin()).toEqual(before);
     await page.reload();
     await expect.poll(() => edge.getAttribute("aria-valuenow")).toBe("4");
     await edge.dblclick();

@@ -78,8 +78,8 @@ describe("clear ground in Chromium", () => {
     await expect
       .poll(() => ways.innerText())
       .toContain("3 plantings are tangled in conflicts here");
-    expect(await ways.innerText()).toContain("Also clears:");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => ways.innerText()).toContain("Also clears:");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await ways.getByLabel("Or accept it, because").fill("only for the kitchen");
     await ways.getByRole("button", { name: "Accept with this reason" }).click();
     await expect.poll(() => conflictCount(page)).toBe(before - 1);

@@ -70,10 +70,10 @@ describe("the list of commands", () => {
     const field = page.getByRole("combobox", { name: "Search commands" });
     await field.fill("duplicate");
     const option = page.getByRole("option", { name: /^Duplicate/ });
-    expect(await option.getAttribute("aria-disabled")).toBe("true");
-    expect(await option.innerText()).toContain("Nothing is selected");
-    expect(await option.innerText()).toContain("Ctrl or Cmd + D");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => option.getAttribute("aria-disabled")).toBe("true");
+    await expect.poll(() => option.innerText()).toContain("Nothing is selected");
+    await expect.poll(() => option.innerText()).toContain("Ctrl or Cmd + D");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await field.fill("compare");
     await page.keyboard.press("Enter");
     const tab = page.getByRole("button", { name: "Compare", exact: true });
@@ -86,7 +86,7 @@ describe("the list of commands", () => {
     await dialog.getByRole("button", { name: "Change: Duplicate" }).click();
     await page.keyboard.press("Control+z");
     await dialog.getByText("Ctrl or Cmd + Z is taken: Undo").waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await page.keyboard.press("j");
     await dialog.getByRole("button", { name: "Change: Duplicate" }).waitFor();
     await page.keyboard.press("Escape");
@@ -107,7 +107,7 @@ describe("the list of commands", () => {
     await dialog.getByLabel("Beds in a row").fill("12");
     await dialog.getByLabel("Bed width").fill("80 cm");
     await dialog.getByLabel("Path between beds").fill("40 cm");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await dialog.getByRole("button", { name: "Add the beds" }).click();
     await expect.poll(() => undoTitle(page)).toBe("Undo: Draw 12 beds");
     await page.getByRole("button", { name: "Tables", exact: true }).click();
@@ -129,7 +129,7 @@ describe("objects", () => {
     await page.getByRole("button", { name: "Actions for B05" }).click();
     const menu = page.getByRole("menu", { name: "Actions for bed B05" });
     await menu.waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Escape");
     await menu.waitFor({ state: "detached" });
@@ -194,7 +194,7 @@ describe("objects", () => {
     await command(page, "paste");
     const dialog = page.getByRole("dialog", { name: "Paste from a text" });
     await dialog.getByText("was not copied from a plan").waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await dialog.getByLabel("Copied text").fill(copied);
     await dialog.getByRole("button", { name: "Paste into this layout" }).click();
     await expect.poll(() => rows(page, "Beds").count()).toBe(12);
@@ -210,7 +210,7 @@ describe("objects", () => {
     const dialog = page.getByRole("dialog", { name: "Copy in rows and columns" });
     await dialog.getByLabel("Along", { exact: true }).fill("3");
     await dialog.getByLabel("Gap across").fill("1 m");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await dialog.getByRole("button", { name: "Add the copies" }).click();
     await expect.poll(() => rows(page, "Beds").count()).toBe(10 + 3 * 5);
   });
@@ -239,13 +239,13 @@ describe("finding and hiding", () => {
     await page.keyboard.press("Control+f");
     await page.keyboard.type("tomato");
     await page.getByRole("listbox", { name: "Matches" }).getByRole("option").first().waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     const before = await page.locator(".sheet").getAttribute("data-view");
     await page.keyboard.press("Enter");
     await page.keyboard.press("Enter");
     await page.getByText(/2 of 3 matches/).waitFor();
     await page.getByRole("heading", { name: /^Planting B0/ }).waitFor();
-    expect(await page.locator(".sheet").getAttribute("data-view")).not.toBe(before);
+    await expect.poll(() => page.locator(".sheet").getAttribute("data-view")).not.toBe(before);
   });
 
   test("hidden things are gone from the sheet but not from the findings", async () => {
@@ -255,11 +255,11 @@ describe("finding and hiding", () => {
     await page.getByRole("button", { name: "Show", exact: true }).click();
     await page.getByRole("checkbox", { name: "plantings", exact: true }).uncheck();
     await page.getByRole("checkbox", { name: "grid", exact: true }).uncheck();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await page.keyboard.press("Escape");
     await page.getByText("2 kinds of things are hidden.").waitFor();
     expect((await picture()).equals(before)).toBe(false);
-    expect(await conflictCount(page)).toBe(conflicts);
+    await expect.poll(() => conflictCount(page)).toBe(conflicts);
     await page.getByRole("button", { name: "Show all" }).click();
     await page.getByText("2 kinds of things are hidden.").waitFor({ state: "detached" });
   });
@@ -269,11 +269,13 @@ test("nothing is out of reach on a phone, in the dark", async () => {
   const page = await freshPage("dark", 390);
   await page.getByRole("button", { name: "Show", exact: true }).click();
   await page.getByRole("checkbox", { name: "plantings", exact: true }).waitFor();
-  expect(await axeFaults(page)).toEqual([]);
+  await expect.poll(() => axeFaults(page)).toEqual([]);
   await page.keyboard.press("Escape");
   await page.getByRole("button", { name: "Commands", exact: true }).click();
   await page.getByRole("option", { name: /^Undo/ }).waitFor();
-  expect(await axeFaults(page)).toEqual([]);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await expect.poll(() => axeFaults(page)).toEqual([]);
+  await expect
+    .poll(() => page.evaluate(() => document.documentElement.scrollWidth))
+    .toBeLessThanOrEqual(390);
   await page.context().close();
 });

@@ -20,12 +20,12 @@ afterAll(() => browser.close());
 
 test("no total unless the grower weighs, and then theirs alone", async () => {
   const total = page.getByRole("row", { name: /^Your own total/ });
-  expect(await total.count()).toBe(0);
+  await expect.poll(() => total.count()).toBe(0);
   await page.getByRole("button", { name: "Weigh measures" }).click();
   await expect.poll(() => total.innerText()).toContain("no weights");
   await page.getByLabel("Weight of: Conflicts").fill("2,5");
   await expect.poll(() => total.innerText()).toMatch(/7\.5\s+7\.5/);
-  expect(await axeFaults(page)).toEqual([]);
+  await expect.poll(() => axeFaults(page)).toEqual([]);
   await page.getByLabel("Weight of: Conflicts").fill("lots");
   await expect.poll(() => total.innerText()).toContain("no weights");
 });
@@ -34,5 +34,5 @@ test("the weights outlast another view", async () => {
   await page.getByLabel("Weight of: Conflicts").fill("1");
   await page.getByRole("button", { name: "Sheet", exact: true }).click();
   await page.getByRole("button", { name: "Compare", exact: true }).click();
-  expect(await page.getByLabel("Weight of: Conflicts").inputValue()).toBe("1");
+  await expect.poll(() => page.getByLabel("Weight of: Conflicts").inputValue()).toBe("1");
 });

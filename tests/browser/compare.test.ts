@@ -52,7 +52,7 @@ describe("comparing layouts in Chromium", () => {
     await expect.poll(() => page.locator(".differences").innerText()).toMatch(/A01-1 .*: removed/);
     const row = page.getByRole("row", { name: /^Plants missing/ });
     await expect.poll(() => row.locator("td.better").count()).toBe(1);
-    expect(await row.locator("td").first().innerText()).toContain("✓");
+    await expect.poll(() => row.locator("td").first().innerText()).toContain("✓");
   });
 
   test("overlaid shows one drawing of both", async () => {
@@ -84,6 +84,6 @@ describe("comparing layouts in Chromium", () => {
   });
 
   test("nothing for axe to hold against it", async () => {
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   });
 });

@@ -75,12 +75,12 @@ describe("a bed", () => {
       await page.keyboard.type("1,2");
       await page.keyboard.press("Tab");
       await page.keyboard.type("12' 6\"");
-      expect(await axeFaults(page)).toEqual([]);
+      await expect.poll(() => axeFaults(page)).toEqual([]);
       await page.keyboard.press("Enter");
     });
     await expect.poll(said).toContain("Drew bed");
-    expect(await page.getByLabel("Width", { exact: true }).inputValue()).toBe("1.2 m");
-    expect(await page.getByLabel("Length", { exact: true }).inputValue()).toBe("3.81 m");
+    await expect.poll(() => page.getByLabel("Width", { exact: true }).inputValue()).toBe("1.2 m");
+    await expect.poll(() => page.getByLabel("Length", { exact: true }).inputValue()).toBe("3.81 m");
     await undo();
     await expect.poll(said).toContain("Undone: Draw bed");
   });
@@ -108,7 +108,9 @@ describe("a bed", () => {
     await page.keyboard.press("Enter");
     await page.getByText('"broad" is not a length').waitFor();
     await leaveEverything();
-    expect(await page.getByRole("button", { name: "Undo", exact: true }).isDisabled()).toBe(true);
+    await expect
+      .poll(() => page.getByRole("button", { name: "Undo", exact: true }).isDisabled())
+      .toBe(true);
   });
 });
 
@@ -127,7 +129,7 @@ describe("an outline", () => {
       await clickOnSheet({ x: x + dx, y: y + dy });
     }
     await bar().getByText("Two sides cross").waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await bar().getByRole("button", { name: "Close outline" }).click();
     await bar().getByText("Two sides cross").waitFor();
     await bar().getByRole("button", { name: "Delete last corner" }).click();
@@ -158,7 +160,7 @@ describe("an outline", () => {
     await bar().getByText("2 corners").waitFor();
     await bar().getByRole("button", { name: "Add as a line" }).click();
     await expect.poll(said).toContain("Added Fence");
-    expect(await page.getByLabel("Length", { exact: true }).inputValue()).toBe("6.5 m");
+    await expect.poll(() => page.getByLabel("Length", { exact: true }).inputValue()).toBe("6.5 m");
     await undo();
   });
 });
@@ -215,9 +217,9 @@ describe("several plantings", () => {
     await particulars.getByLabel("Start", { exact: true }).fill("25 May");
     await page.keyboard.press("Enter");
     await expect.poll(said).toContain("Set start of 9 plantings");
-    expect(await particulars.getByLabel("Started", { exact: true }).inputValue()).toBe(
-      "transplanted",
-    );
+    await expect
+      .poll(() => particulars.getByLabel("Started", { exact: true }).inputValue())
+      .toBe("transplanted");
     await page.locator(".sheet").focus();
     await undo();
     await undo();
@@ -259,7 +261,7 @@ describe("a locked planting", () => {
   test("is passed over by clicks and drags", async () => {
     await page.keyboard.press("Escape");
     await dragOnSheet(page, middleOf(code), { x: middleOf(code).x + 3, y: middleOf(code).y });
-    expect(await page.getByLabel(/^Locked/).count()).toBe(0);
+    await expect.poll(() => page.getByLabel(/^Locked/).count()).toBe(0);
     await leaveEverything();
   });
 
@@ -270,7 +272,7 @@ describe("a locked planting", () => {
     const box = await page.locator(".sheet").boundingBox();
     const sign = lockSignPlace({ shape: planting.outline }, view);
     await page.mouse.click((box?.x ?? 0) + sign.x, (box?.y ?? 0) + sign.y);
-    expect(await page.getByLabel(/^Locked/).isChecked()).toBe(true);
+    await expect.poll(() => page.getByLabel(/^Locked/).isChecked()).toBe(true);
     await undo();
     await expect.poll(said).toContain(`Undone: Lock ${code}`);
   });
@@ -293,7 +295,7 @@ describe("the pointer's settings", () => {
     await page.mouse.move(at.x, at.y);
     await page.mouse.wheel(0, 240);
     await expect.poll(view).not.toBe(viewBefore);
-    expect(await scale()).toBe(before);
+    await expect.poll(() => scale()).toBe(before);
     await page.evaluate(() => localStorage.setItem("wideberth.wheel", "guess"));
   });
 
@@ -302,8 +304,8 @@ describe("the pointer's settings", () => {
     await snap.click();
     await page.reload();
     await page.locator(".finding").first().waitFor({ state: "attached" });
-    expect(await snap.getAttribute("aria-pressed")).toBe("false");
+    await expect.poll(() => snap.getAttribute("aria-pressed")).toBe("false");
     await snap.click();
-    expect(await snap.getAttribute("aria-pressed")).toBe("true");
+    await expect.poll(() => snap.getAttribute("aria-pressed")).toBe("true");
   });
 });

@@ -45,8 +45,10 @@ describe("earlier crops in Chromium", () => {
     await form.getByLabel("B05", { exact: true }).check();
     await form.getByRole("button", { name: "Add to the plan" }).click();
     await expect.poll(() => rows().count()).toBe(2);
-    expect(await rows().first().innerText()).toMatch(/2026\s+tomato\s+–\s+not known\s+bed B0[15]/);
-    expect(await axeFaults(page)).toEqual([]);
+    await expect
+      .poll(() => rows().first().innerText())
+      .toMatch(/2026\s+tomato\s+–\s+not known\s+bed B0[15]/);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await close();
     await page
       .getByText(/Volunteers may come up among B01-1/)
@@ -71,7 +73,9 @@ describe("earlier crops in Chromium", () => {
     await page.getByLabel("Plan file").setInputFiles([]);
     await page.getByLabel("Plan file").setInputFiles(lastYear);
     await page.getByText("10 earlier crops of it stand here already.").waitFor();
-    expect(await page.getByRole("button", { name: "Nothing to add" }).isDisabled()).toBe(true);
+    await expect
+      .poll(() => page.getByRole("button", { name: "Nothing to add" }).isDisabled())
+      .toBe(true);
     await page.getByRole("button", { name: "Cancel", exact: true }).click();
   });
 

@@ -49,9 +49,9 @@ describe("as grown in Chromium", () => {
     await readAsGrown("2027-07-06");
     const changes = findings().getByRole("region", { name: "What the field changed" });
     await changes.getByText("New since 3 Jul: conflict").waitFor();
-    expect(await changes.innerText()).toContain("Silverleaf Tarn: 16 of 20 seed plants");
-    expect(await page.locator(".finding").allInnerTexts()).not.toEqual(planned);
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => changes.innerText()).toContain("Silverleaf Tarn: 16 of 20 seed plants");
+    await expect.poll(() => page.locator(".finding").allInnerTexts()).not.toEqual(planned);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await readAsGrown("2027-05-01");
     await expect.poll(() => changes.innerText()).not.toContain("16 of 20");
     await page.locator(".main-view").getByRole("button", { name: "As planned" }).click();
@@ -65,7 +65,9 @@ describe("as grown in Chromium", () => {
     const ways = page.getByRole("region", { name: /^What can still be done on/ });
     const bag = "Bag the flowers of B04-1";
     await ways.getByText(bag).waitFor();
-    expect(await ways.innerText(), "no place and no date in the field").not.toMatch(/Move|Sow /);
+    await expect
+      .poll(() => ways.innerText(), { message: "no place and no date in the field" })
+      .not.toMatch(/Move|Sow /);
     await ways.getByRole("button", { name: `Add as done: ${bag}` }).click();
     await expect.poll(() => line.count()).toBe(0);
     await page.getByRole("button", { name: /^Undo/ }).click();
@@ -77,8 +79,8 @@ describe("as grown in Chromium", () => {
     await page.getByRole("button", { name: "From a harvest" }).click();
     await dialog().getByLabel("Plot").selectOption({ label: "A03-1 Silverleaf Tarn" });
     await dialog().getByText("Chard in the cottage garden").first().waitFor();
-    expect(await dialog().innerText()).toContain("No level was met on what is known.");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => dialog().innerText()).toContain("No level was met on what is known.");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await dialog().getByRole("button", { name: "Add the lot" }).click();
     const lots = page.getByRole("listbox", { name: "Lots on the shelf" });
     await lots.getByRole("option").filter({ hasText: "ST-27-01" }).click();
@@ -99,7 +101,7 @@ describe("as grown in Chromium", () => {
     await bean.getByText("10 days earlier").waitFor();
     await bean.getByRole("button", { name: /^Add the days seen/ }).click();
     await bean.getByText("Kept with the variety.").waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   });
 
   async function takeBack(copy: object): Promise<void> {
@@ -124,7 +126,7 @@ describe("as grown in Chromium", () => {
     });
     await dialog().getByText("2 entries come in: Mara 1, Joss 1.").waitFor();
     await dialog().getByText("Two different entries with one id: both are kept").waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await dialog().getByLabel("Take the plan's title as it is there").check();
     await dialog().getByRole("button", { name: "Add 2 entries and 1 change" }).click();
     await expect.poll(() => page.getByLabel("Plan title").inputValue()).toBe("Renamed there");
@@ -145,10 +147,12 @@ describe("as grown in Chromium", () => {
     await dialog()
       .getByText(/got season 2028, expected season 2027/)
       .waitFor();
-    expect(
-      await dialog()
-        .getByRole("button", { name: /^(?:Add \d|Apply \d)/ })
-        .count(),
-    ).toBe(0);
+    await expect
+      .poll(() =>
+        dialog()
+          .getByRole("button", { name: /^(?:Add \d|Apply \d)/ })
+          .count(),
+      )
+      .toBe(0);
   });
 });

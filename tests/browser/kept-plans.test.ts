@@ -80,7 +80,7 @@ test("a damaged copy is told from a whole one, and what is left of it goes into 
   await page.getByRole("button", { name: "Earlier copies of Whole" }).click();
   await page.getByRole("button", { name: "Open as a copy: number 1" }).click();
   await page.getByText("Copy 1 is damaged.").waitFor();
-  expect(await title()).toBe("Whole");
+  await expect.poll(() => title()).toBe("Whole");
   const download = page.waitForEvent("download");
   await page.getByRole("button", { name: "Save as a file: number 1" }).click();
   const text = readFileSync(await (await download).path(), "utf8");
@@ -89,7 +89,7 @@ test("a damaged copy is told from a whole one, and what is left of it goes into 
 
 test("a plan long in no file is reminded of", async () => {
   await retitle("On the workbench only");
-  expect(await page.getByRole("button", { name: /^No file for/ }).count()).toBe(0);
+  await expect.poll(() => page.getByRole("button", { name: /^No file for/ }).count()).toBe(0);
   await page.evaluate(() => {
     const notes = JSON.parse(localStorage.getItem("wideberth.files") ?? "{}") as Record<
       string,
@@ -115,9 +115,9 @@ test("what went wrong can be read, copied and cleared", async () => {
   await context.grantPermissions(["clipboard-read", "clipboard-write"]);
   await page.getByRole("button", { name: "Copy", exact: true }).click();
   await page.getByText("Copied.").waitFor();
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toContain(
-    "A fault of this test",
-  );
+  await expect
+    .poll(() => page.evaluate(() => navigator.clipboard.readText()))
+    .toContain("A fault of this test");
   await page.getByRole("button", { name: "Clear", exact: true }).click();
   await page.getByText("Nothing has been written down.").waitFor();
 });

@@ -64,7 +64,9 @@ export async function killWhileEditing(url: string, rounds: number, seed: number
       running = await startBrowser(profile);
       page = await openSite(running.browser, url);
       from = checkPlan(await storedPlan(page), first, log, `round ${round} of seed ${seed}`);
-      expect(await page.getByLabel("Plan title").inputValue()).toBe(titleOf(from, first));
+      await expect
+        .poll(() => page.getByLabel("Plan title").inputValue())
+        .toBe(titleOf(from, first));
     }
     return from.retitled + from.nudged;
   } finally {

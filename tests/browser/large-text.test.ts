@@ -128,7 +128,7 @@ describe.each([
       () => document.documentElement.scrollWidth > innerWidth + 1,
     );
     expect(isWider).toBe(false);
-    expect(await faults(page)).toEqual([]);
+    await expect.poll(() => faults(page)).toEqual([]);
     await page.close();
   });
 });

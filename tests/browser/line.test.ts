@@ -36,14 +36,14 @@ describe("the line of a variety in Chromium", () => {
 
   test("from the seed list: years, numbers, and a crossing that is not forgotten", async () => {
     await openFromSeedList();
-    expect(await dialog().locator(".line-box").count()).toBe(5);
-    expect(await row("GF-23").nth(0).innerText()).toMatch(/24\s+180\s+68\s/);
-    expect(await row("GF-25").first().innerText()).toContain("after a crossing");
-    expect(await dialog().innerText()).toContain("GF-23 was not kept apart");
+    await expect.poll(() => dialog().locator(".line-box").count()).toBe(5);
+    await expect.poll(() => row("GF-23").nth(0).innerText()).toMatch(/24\s+180\s+68\s/);
+    await expect.poll(() => row("GF-25").first().innerText()).toContain("after a crossing");
+    await expect.poll(() => dialog().innerText()).toContain("GF-23 was not kept apart");
     await dialog().getByRole("button", { name: "GF-21", exact: true }).click();
     await dialog().getByRole("heading", { name: "What GF-21 has behind it" }).waitFor();
-    expect(await dialog().innerText()).not.toContain("was not kept apart: crosses");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => dialog().innerText()).not.toContain("was not kept apart: crosses");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   });
 
   test("from a lot: a number that is mended there moves the line", async () => {

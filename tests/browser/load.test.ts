@@ -27,7 +27,7 @@ test("the sheet works with the scripts of the first load alone, and they stay wi
   });
   await openSample(page, siteUrl());
   await expect.poll(() => conflictCount(page)).toBe(3);
-  expect(await page.locator(".finding").count()).toBe(5);
+  await expect.poll(() => page.locator(".finding").count()).toBe(5);
   let bytes = 0;
   for (const body of scripts.values()) bytes += gzipSync(await body, { level: 9 }).length;
   expect(scripts.size).toBeGreaterThan(2);

@@ -42,9 +42,9 @@ describe("the seed shelf in Chromium", () => {
     await page.keyboard.press("Enter");
     await page.keyboard.press("Space");
     await particulars().getByText("OF-24").first().waitFor();
-    expect(await particulars().innerText()).toContain("75 % (7 CFR 201.31)");
-    expect(await line("OF-24").innerText()).toContain("under standard");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => particulars().innerText()).toContain("75 % (7 CFR 201.31)");
+    await expect.poll(() => line("OF-24").innerText()).toContain("under standard");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   });
 
   test("several are picked with Shift and the arrows and moved in one step", async () => {
@@ -75,11 +75,11 @@ describe("the seed shelf in Chromium", () => {
     await dialog().getByLabel("Last count").focus();
     // Clopper and Pearson: 9 of 10 is 55.5 to 99.75 %.
     await dialog().getByText("10 seeds say little").waitFor();
-    expect(await dialog().innerText()).toContain("55 to 100 %");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => dialog().innerText()).toContain("55 to 100 %");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await dialog().getByRole("button", { name: "Add the test" }).click();
     await particulars().getByText("so 55 to 100 %").waitFor();
-    expect(await particulars().innerText()).toContain("Treated seed is poison");
+    await expect.poll(() => particulars().innerText()).toContain("Treated seed is poison");
   });
 
   test("a new lot gets its code by the pattern, seen before it is kept; a used one is refused", async () => {
@@ -108,7 +108,7 @@ describe("the seed shelf in Chromium", () => {
     await dialog().getByLabel("Split off").fill("2 g");
     await dialog().getByRole("button", { name: "Split it" }).click();
     await line("AB-26-77-a").waitFor();
-    expect(await line("AB-26-77-a").innerText()).toContain("2 g");
+    await expect.poll(() => line("AB-26-77-a").innerText()).toContain("2 g");
   });
 
   test("what to renew goes into the seed list at one press, with its reason", async () => {
@@ -127,14 +127,14 @@ describe("the seed shelf in Chromium", () => {
     await page.keyboard.press("Enter");
     await first.getByText("In this season’s seed list").waitFor();
     const listed = page.locator(".seed-row").filter({ hasText: "Old Ferry" });
-    expect(await listed.innerText()).toContain("OF-24 lies wholly under 75 %");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => listed.innerText()).toContain("OF-24 lies wholly under 75 %");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   });
 
   test("a reserve is typed with its unit, and what lies under it is to be renewed", async () => {
     await page.getByRole("button", { name: "To renew", exact: true }).click();
     const list = page.getByRole("list", { name: "To renew this season" });
-    expect(await list.innerText()).not.toContain("Anvil Blue");
+    await expect.poll(() => list.innerText()).not.toContain("Anvil Blue");
     await page.getByRole("button", { name: "Edit Anvil Blue" }).click();
     await dialog().getByLabel("Kept in reserve").fill("500");
     await dialog().getByLabel("Seed wanted").fill("300 g");
@@ -143,7 +143,7 @@ describe("the seed shelf in Chromium", () => {
     await dialog().getByRole("button", { name: "Apply", exact: true }).click();
     const due = list.getByRole("listitem").filter({ hasText: "Anvil Blue" });
     await due.getByText("Less than kept in reserve").waitFor();
-    expect(await due.innerText()).toContain("are to be kept");
+    await expect.poll(() => due.innerText()).toContain("are to be kept");
   });
 
   test("lots are chosen for a planting, and it is said when one is of another variety", async () => {
@@ -152,15 +152,15 @@ describe("the seed shelf in Chromium", () => {
       .getByRole("list", { name: "To sow" })
       .getByRole("listitem")
       .filter({ hasText: "U4-2" });
-    expect(await row.innerText()).toContain("is a lot of another variety");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => row.innerText()).toContain("is a lot of another variety");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await row.getByRole("button", { name: "Choose lots for U4-2" }).click();
     await dialog().getByRole("checkbox", { name: /FC-25/ }).uncheck();
     await dialog().getByRole("checkbox", { name: /SW-25/ }).check();
     await dialog()
       .getByText(/^120 plants: SW-25: \d+ seeds/)
       .waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await dialog().getByRole("button", { name: "Sow from these" }).click();
     await expect.poll(() => row.innerText()).not.toContain("another variety");
     await row.getByRole("button", { name: "Show on the sheet: U4-2" }).click();
@@ -185,7 +185,7 @@ describe("the seed shelf in Chromium", () => {
     await dialog().getByRole("button", { name: "Add the place" }).click();
     // 10 C is 50 F: with 40 % that is 90.
     await dialog().getByText("At worst 90 by the hundred rule").waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   });
 
   test("the shelf goes out as CSV and comes back, each refused row told", async () => {
@@ -204,10 +204,10 @@ describe("the seed shelf in Chromium", () => {
     );
     await dialog().getByLabel("CSV file").setInputFiles(saved);
     await dialog().getByText("1 new; 3 rows cannot be used.").waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await dialog().getByRole("button", { name: "Add 1 lot" }).click();
     await line("NEW-1").waitFor();
-    expect(await line("NEW-2").count()).toBe(0);
+    await expect.poll(() => line("NEW-2").count()).toBe(0);
   });
 
   test("on a phone nothing is wider than the screen, and particulars come up", async () => {
@@ -219,7 +219,7 @@ describe("the seed shelf in Chromium", () => {
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
     expect(overflow).toBe(0);
-    expect(await line("AB-26").innerText()).toContain("90 g");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => line("AB-26").innerText()).toContain("90 g");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   });
 });

@@ -73,7 +73,7 @@ test("12 beds and 20 plantings with dates and no conflict take at most 41 action
   await typeSeedList(hand);
   await layOutSeedList(hand);
 
-  expect(await conflictCount(page)).toBe(0);
+  await expect.poll(() => conflictCount(page)).toBe(0);
   await page.getByRole("button", { name: "Tables", exact: true }).click();
   const counted = async (name: string) =>
     Number(await page.getByRole("region", { name }).locator(".region-note").first().innerText());

@@ -113,7 +113,7 @@ describe("after the first visit, with no network", () => {
     const field = new URL("../../sample-plots/two-acre-field.json", import.meta.url);
     await dropFile(page, "field.json", readFileSync(field, "utf8"));
     await page.getByText("Opened field.json.").waitFor();
-    expect(await title()).not.toBe("Planned on the train");
+    await expect.poll(() => title()).not.toBe("Planned on the train");
   });
 
   test("samples open and the plot map is made, in the very first visit", async () => {
@@ -168,12 +168,12 @@ describe("a server that changes", () => {
     const offer = page.getByText("A newer Wideberth is ready.");
     await offer.waitFor();
     await page.getByRole("button", { name: "Later" }).click();
-    expect(await offer.count()).toBe(0);
+    await expect.poll(() => offer.count()).toBe(0);
     await page.reload();
     await offer.waitFor();
     // Nothing was taken over unasked; the old version still prints.
     const names = () => page.evaluate(() => caches.keys());
-    expect(await names()).toHaveLength(2);
+    await expect.poll(() => names()).toHaveLength(2);
     const field = page.getByLabel("Plan title");
     await field.fill("Edited before the update");
     await field.press("Enter");
@@ -183,7 +183,7 @@ describe("a server that changes", () => {
     ]);
     await sheet().waitFor();
     await expect.poll(title).toBe("Edited before the update");
-    expect(await offer.count()).toBe(0);
+    await expect.poll(() => offer.count()).toBe(0);
     expect((await names()).some((name) => name.endsWith("a-newer-version"))).toBe(true);
   });
 
@@ -202,7 +202,7 @@ describe("a server that changes", () => {
         }),
       )
       .toBe("none");
-    expect(await page.getByText("A newer Wideberth is ready.").count()).toBe(0);
+    await expect.poll(() => page.getByText("A newer Wideberth is ready.").count()).toBe(0);
     await context.setOffline(true);
     await page.reload();
     await sheet().waitFor();

@@ -71,7 +71,7 @@ describe("paper in a thread of its own", () => {
       .toBe(0);
     expect(downloads).toBe(0);
     page.off("download", count);
-    expect(await save().isEnabled()).toBe(true);
+    await expect.poll(() => save().isEnabled()).toBe(true);
     await dialog().getByRole("button", { name: "Close" }).click();
   });
 
@@ -86,7 +86,7 @@ describe("paper in a thread of its own", () => {
 
   test("a face is tried and kept on the device; a file that is none is refused by name", async () => {
     await page.getByRole("button", { name: "Paper", exact: true }).first().click();
-    expect(await dialog().innerText()).not.toContain("no letters for");
+    await expect.poll(() => dialog().innerText()).not.toContain("no letters for");
     await dialog().getByText("Letters the program has not").click();
     await dialog()
       .locator("input[type=file]")

@@ -28,11 +28,11 @@ describe("paper and files in Chromium", () => {
     await openPaper();
     const picture = dialog().locator("img");
     await picture.waitFor();
-    expect(await picture.getAttribute("alt")).toBe("Map");
+    await expect.poll(() => picture.getAttribute("alt")).toBe("Map");
     await expect
       .poll(() => picture.evaluate((image) => (image as HTMLImageElement).naturalWidth))
       .toBeGreaterThan(500);
-    expect(await dialog().innerText()).toMatch(/\d+ conflicts? (?:is|are) open\./);
+    await expect.poll(() => dialog().innerText()).toMatch(/\d+ conflicts? (?:is|are) open\./);
     for (const words of [
       /^Plot map, with notes and plot list: \d+ pages$/,
       /^Season calendar by week: \d+ pages?$/,
@@ -46,8 +46,8 @@ describe("paper and files in Chromium", () => {
       if (await next.isDisabled()) break;
       await next.click();
     }
-    expect(await picture.getAttribute("alt")).toContain("Before use");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => picture.getAttribute("alt")).toContain("Before use");
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   });
 
   test("each sort of labels is a PDF of its own, the rest is one, named by revision", async () => {
@@ -71,11 +71,13 @@ describe("paper and files in Chromium", () => {
   test("the map alone is named a plot map; nothing ticked cannot be saved", async () => {
     const boxes = dialog().getByRole("group", { name: "What is printed" }).getByRole("checkbox");
     for (const box of await boxes.all()) await box.uncheck();
-    expect(
-      await dialog()
-        .getByRole("button", { name: /^Save as PDF/ })
-        .isDisabled(),
-    ).toBe(true);
+    await expect
+      .poll(() =>
+        dialog()
+          .getByRole("button", { name: /^Save as PDF/ })
+          .isDisabled(),
+      )
+      .toBe(true);
     await boxes.first().check();
     const [download] = await Promise.all([
       page.waitForEvent("download"),
@@ -96,7 +98,7 @@ describe("paper and files in Chromium", () => {
     const asked = dialog().getByLabel(/^Yes, print all \d+ sheets of the map$/);
     await asked.waitFor();
     const save = dialog().getByRole("button", { name: /^Save as PDF/ });
-    expect(await save.isDisabled()).toBe(true);
+    await expect.poll(() => save.isDisabled()).toBe(true);
     await asked.check();
     await expect.poll(() => save.isEnabled()).toBe(true);
     await dialog().getByRole("combobox", { name: "Scale" }).selectOption("suggested");
@@ -112,11 +114,13 @@ describe("paper and files in Chromium", () => {
     await field("Pitch across").fill("50");
     await field("Pitch across").press("Tab");
     await group.getByText(/^Pitch across: got 50 mm/).waitFor();
-    expect(
-      await dialog()
-        .getByRole("button", { name: /^Save as PDF/ })
-        .isDisabled(),
-    ).toBe(true);
+    await expect
+      .poll(() =>
+        dialog()
+          .getByRole("button", { name: /^Save as PDF/ })
+          .isDisabled(),
+      )
+      .toBe(true);
     await field("Pitch across").fill("66,5");
     await field("Pitch across").press("Tab");
     await expect.poll(() => group.getByText(/^Pitch across: got/).count()).toBe(0);
@@ -125,13 +129,13 @@ describe("paper and files in Chromium", () => {
     await group.getByRole("img", { name: "A sheet of 3 x 7 labels, the first 3 used" }).waitFor();
     await field("Printer is off to the right, mm").fill("1,5");
     await field("Printer is off to the right, mm").press("Tab");
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await dialog().getByRole("button", { name: "Close" }).click();
     await openPaper();
     await dialog().getByText("Stake labels: sheet and printer").click();
-    expect(await field("Printer is off to the right, mm").inputValue()).toBe("1.5");
+    await expect.poll(() => field("Printer is off to the right, mm").inputValue()).toBe("1.5");
     await group.getByRole("combobox", { name: "Labels", exact: true }).selectOption("measured");
-    expect(await field("Pitch across").inputValue()).toBe("66.5");
+    await expect.poll(() => field("Pitch across").inputValue()).toBe("66.5");
     await field("Printer is off to the right, mm").fill("0");
     await field("Printer is off to the right, mm").press("Tab");
     await dialog().getByRole("button", { name: "Close" }).click();
@@ -157,9 +161,9 @@ describe("paper and files in Chromium", () => {
       ]);
       const bytes = await contents(download);
       expect(bytes.length).toBeGreaterThan(100);
-      expect(await dialog().getByRole("status").innerText()).toContain(
-        download.suggestedFilename(),
-      );
+      await expect
+        .poll(() => dialog().getByRole("status").innerText())
+        .toContain(download.suggestedFilename());
       if (id !== "png") continue;
       // A4 lying at 150 dots an inch: width and height stand in the first chunk.
       expect(bytes.subarray(1, 4).toString()).toBe("PNG");
@@ -167,6 +171,6 @@ describe("paper and files in Chromium", () => {
       // The notes stand below the page.
       expect(bytes.readUInt32BE(20)).toBeGreaterThan(1240);
     }
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   });
 });

@@ -23,12 +23,12 @@ test("begins with what is still to place, all its plants, a bed without a confli
   await page.getByRole("option", { name: /^Place a variety/ }).click();
   await dialog().waitFor();
   const variety = dialog().getByLabel("Variety");
-  expect(await variety.locator("option:checked").innerText()).toBe("Quarry White");
-  expect(await variety.evaluate((field) => field === document.activeElement)).toBe(true);
-  expect(await dialog().getByLabel("Plants").inputValue()).toBe("60");
-  expect(await dialog().getByLabel("On").inputValue()).toMatch(/^2027-\d\d-\d\d$/);
-  expect(await dialog().innerText()).toContain("No new conflict there.");
-  expect(await axeFaults(page)).toEqual([]);
+  await expect.poll(() => variety.locator("option:checked").innerText()).toBe("Quarry White");
+  await expect.poll(() => variety.evaluate((field) => field === document.activeElement)).toBe(true);
+  await expect.poll(() => dialog().getByLabel("Plants").inputValue()).toBe("60");
+  await expect.poll(() => dialog().getByLabel("On").inputValue()).toMatch(/^2027-\d\d-\d\d$/);
+  await expect.poll(() => dialog().innerText()).toContain("No new conflict there.");
+  await expect.poll(() => axeFaults(page)).toEqual([]);
 });
 
 test("another bed tells at once which conflict it would bring", async () => {
@@ -41,7 +41,7 @@ test("another bed tells at once which conflict it would bring", async () => {
   await dialog()
     .getByText(/✕ .*Amber Lantern/)
     .waitFor();
-  expect(await dialog().innerText()).toContain("in the row");
+  await expect.poll(() => dialog().innerText()).toContain("in the row");
 });
 
 test("placed with its day it is counted at once, and brings no conflict", async () => {
@@ -52,6 +52,6 @@ test("placed with its day it is counted at once, and brings no conflict", async 
     .locator(".particulars")
     .getByRole("heading", { name: /^Planting / })
     .waitFor();
-  expect(await conflictCount(page)).toBe(before);
+  await expect.poll(() => conflictCount(page)).toBe(before);
   await page.locator(".seed-row", { hasText: "Quarry White" }).getByText("60 of 60").waitFor();
 });

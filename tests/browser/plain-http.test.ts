@@ -32,8 +32,8 @@ afterAll(async () => {
 });
 
 test("the page is one the browser trusts no further", async () => {
-  expect(await page.evaluate(() => window.isSecureContext)).toBe(false);
-  expect(await page.evaluate(() => "serviceWorker" in navigator)).toBe(false);
+  await expect.poll(() => page.evaluate(() => window.isSecureContext)).toBe(false);
+  await expect.poll(() => page.evaluate(() => "serviceWorker" in navigator)).toBe(false);
 });
 
 test("scanning says why there is no camera, and takes a typed code", async () => {

@@ -102,7 +102,7 @@ describe("redrawing", () => {
     for (let step = 0; step < 40; step += 1) await page.mouse.move(box.x + 300 + step, box.y + 200);
     const counts = await endCounting(page);
     await page.mouse.up({ button: "middle" });
-    expect(await view()).not.toBe(before);
+    await expect.poll(() => view()).not.toBe(before);
     expect(counts.mostInAFrame).toBe(1);
     expect(Math.max(...counts.layers)).toBeGreaterThan(3);
     // A picture of it is moved: each ground is drawn for it once, lightly, and no code again.
@@ -141,7 +141,7 @@ describe("redrawing", () => {
       )
       .not.toBeOneOf([null, viewBefore]);
     await twoFrames(page);
-    expect(await drawn()).not.toEqual(before);
+    await expect.poll(() => drawn()).not.toEqual(before);
     const rested = await drawn();
     // Hidden and shown again, the grid has everything at rest drawn anew.
     await page.getByRole("button", { name: "Show", exact: true }).click();

@@ -164,9 +164,11 @@ describe("a session through every part", () => {
     await page.reload();
     await page.locator(".sheet[data-view]").waitFor();
     await useEveryPart();
-    expect(await page.getByText("onerror=").count()).toBeGreaterThan(0);
-    expect(await page.evaluate(() => "harmed" in window)).toBe(false);
-    expect(await page.locator("img, iframe, svg script, body script:not([src])").count()).toBe(0);
+    await expect.poll(() => page.getByText("onerror=").count()).toBeGreaterThan(0);
+    await expect.poll(() => page.evaluate(() => "harmed" in window)).toBe(false);
+    await expect
+      .poll(() => page.locator("img, iframe, svg script, body script:not([src])").count())
+      .toBe(0);
     const outside = requests.filter(
       (url) => !/^(?:blob|data):/.test(url) && !url.startsWith(siteUrl()),
     );
@@ -176,6 +178,6 @@ describe("a session through every part", () => {
   });
 
   test("leaves nothing behind but this site's own storage", async () => {
-    expect(await context.cookies()).toEqual([]);
+    await expect.poll(() => context.cookies()).toEqual([]);
   });
 });

@@ -50,10 +50,10 @@ describe.each([
       await page.getByRole("heading", { name, exact: true }).waitFor();
       expect(await isReached(page, name), `${name} up`).toBe(true);
     }
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-      width,
-    );
-    expect(await axeFaults(page)).toEqual([]);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth))
+      .toBeLessThanOrEqual(width);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await page.close();
   });
 });
@@ -93,6 +93,6 @@ test("a menu taller than the window scrolls within it", async () => {
   await last.scrollIntoViewIfNeeded();
   const box = await last.boundingBox();
   expect((box?.y ?? 9999) + (box?.height ?? 0)).toBeLessThanOrEqual(600);
-  expect(await page.evaluate(() => document.scrollingElement?.scrollTop)).toBe(0);
+  await expect.poll(() => page.evaluate(() => document.scrollingElement?.scrollTop)).toBe(0);
   await page.close();
 });

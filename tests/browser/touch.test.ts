@@ -68,7 +68,7 @@ describe("fingers and a pen", () => {
         return isShown && (box?.y ?? 0) + (box?.height ?? Infinity) <= (drawer?.y ?? 0) + 1;
       })
       .toBe(true);
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await regions.getByRole("button", { name: "Particulars" }).tap();
     await page.locator(".sheet").focus();
     await page.keyboard.press("Escape");
@@ -89,7 +89,7 @@ describe("fingers and a pen", () => {
     await grip.waitFor();
     await slide();
     await page.waitForTimeout(150);
-    expect(await undo.isDisabled()).toBe(true);
+    await expect.poll(() => undo.isDisabled()).toBe(true);
     await grip.tap();
     await expect.poll(() => grip.getAttribute("aria-valuetext")).not.toBeNull();
     await slide();
@@ -105,7 +105,7 @@ describe("fingers and a pen", () => {
     await put("touchStart", [at]);
     await page.getByRole("menu").waitFor();
     await put("touchEnd", []);
-    expect(await page.getByRole("menu").innerText()).toContain("B01-1");
+    await expect.poll(() => page.getByRole("menu").innerText()).toContain("B01-1");
     await page.keyboard.press("Escape");
     await page.getByRole("menu").waitFor({ state: "detached" });
   });
@@ -124,7 +124,7 @@ describe("fingers and a pen", () => {
     ]);
     await put("touchEnd", []);
     await expect.poll(view).not.toBe(before);
-    expect(await said()).not.toContain("Move");
+    await expect.poll(() => said()).not.toContain("Move");
     await page.locator(".sheet").press("0");
   });
 
@@ -148,7 +148,7 @@ describe("fingers and a pen", () => {
     });
     const leave = page.getByRole("button", { name: "Pen only" });
     await leave.waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await leave.click();
     await leave.waitFor({ state: "detached" });
   });

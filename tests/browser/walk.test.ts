@@ -161,15 +161,15 @@ describe("a walk without a network", () => {
 
   test("begins at the first plot, with what is due there and the day", async () => {
     await openWalk();
-    expect(await heading().innerText()).toBe("A04-1");
-    expect(await walk().innerText()).toContain("Tarn Coral");
-    expect(await walk().innerText()).toContain("Today, Tue 6 Jul");
+    await expect.poll(() => heading().innerText()).toBe("A04-1");
+    await expect.poll(() => walk().innerText()).toContain("Tarn Coral");
+    await expect.poll(() => walk().innerText()).toContain("Today, Tue 6 Jul");
     await press(/^Next/);
-    expect(await heading().innerText()).toBe("A03-1");
+    await expect.poll(() => heading().innerText()).toBe("A03-1");
     await press(/Back$/);
-    expect(await heading().innerText()).toBe("A04-1");
+    await expect.poll(() => heading().innerText()).toBe("A04-1");
     await goTo("A01-1");
-    expect(await walk().innerText()).toContain("First flower seen 19 Jun");
+    await expect.poll(() => walk().innerText()).toContain("First flower seen 19 Jun");
   });
 
   test("a first flower is one press, plants rogued are counted with large buttons, undo is at hand", async () => {
@@ -181,18 +181,18 @@ describe("a walk without a network", () => {
     await press("Plants: One fewer");
     await press("Plants: One fewer");
     await press("off-type");
-    expect(await sunFaults()).toEqual(NO_FAULTS);
+    await expect.poll(() => sunFaults()).toEqual(NO_FAULTS);
     await press("Add");
     await expect.poll(() => record().innerText()).toContain("Rogued, 8 plants: off-type");
-    expect(await walk().innerText()).toContain("2 plants");
+    await expect.poll(() => walk().innerText()).toContain("2 plants");
     // Too few are left: told at once, on the plot it is about.
-    expect(await walk().locator(".walk-news").innerText()).toMatch(
-      /Old Ferry: 2 of \d+ seed plants/,
-    );
-    expect(await sunFaults()).toEqual(NO_FAULTS);
+    await expect
+      .poll(() => walk().locator(".walk-news").innerText())
+      .toMatch(/Old Ferry: 2 of \d+ seed plants/);
+    await expect.poll(() => sunFaults()).toEqual(NO_FAULTS);
     await press(/^Undo/);
     await expect.poll(() => record().innerText()).not.toContain("Rogued");
-    expect(await record().innerText()).toContain("First flower");
+    await expect.poll(() => record().innerText()).toContain("First flower");
     await press("Rogued");
     await walk().getByLabel("Plants", { exact: true }).fill("3");
     await press("Add");
@@ -219,7 +219,7 @@ describe("a walk without a network", () => {
     await expect.poll(() => jobs.innerText()).toMatch(/Rogue B03-1.*done 6 Jul, Mara/);
     await jobs.getByRole("checkbox", { name: /when you see the first flower open/ }).tap();
     await expect.poll(() => jobs.innerText()).toMatch(/begins to flower.*done 6 Jul, Mara/);
-    expect(await record().innerText()).toContain("Rogued, 1 plant");
+    await expect.poll(() => record().innerText()).toContain("Rogued, 1 plant");
   });
 
   test("jobs of the week are listed for all plots, and ticked there too", async () => {
@@ -227,8 +227,8 @@ describe("a walk without a network", () => {
     await press("Jobs of the week");
     const jobs = walk().getByRole("group", { name: "Jobs of the week" });
     const rogue = jobs.getByRole("checkbox", { name: /Rogue B02-1/ });
-    expect(await sunFaults()).toEqual(NO_FAULTS);
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => sunFaults()).toEqual(NO_FAULTS);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
     await rogue.tap();
     // It is counted at its plot.
     await expect.poll(() => heading().innerText()).toBe("B02-1");
@@ -236,7 +236,7 @@ describe("a walk without a network", () => {
     await expect.poll(() => record().innerText()).toContain("Rogued, Mara");
     await press("More");
     await press("Jobs of the week");
-    expect(await rogue.count()).toBe(0);
+    await expect.poll(() => rogue.count()).toBe(0);
     await press("Close");
   });
 
@@ -250,15 +250,15 @@ describe("a walk without a network", () => {
   test("the position is asked for by a press only, and offers the nearest plots", async () => {
     await press("More");
     await press("Where I stand");
-    expect(await walk().locator(".walk-near").count()).toBe(0);
+    await expect.poll(() => walk().locator(".walk-near").count()).toBe(0);
     await press("Ask the phone where I stand");
     await walk().getByText("Known to within").waitFor();
     const nearest = walk().locator(".walk-near").first();
-    expect(await nearest.innerText()).toContain("A01-1");
-    expect(await nearest.innerText()).toContain("you stand in it");
-    expect(await sunFaults()).toEqual(NO_FAULTS);
+    await expect.poll(() => nearest.innerText()).toContain("A01-1");
+    await expect.poll(() => nearest.innerText()).toContain("you stand in it");
+    await expect.poll(() => sunFaults()).toEqual(NO_FAULTS);
     await nearest.tap();
-    expect(await heading().innerText()).toBe("A01-1");
+    await expect.poll(() => heading().innerText()).toBe("A01-1");
   });
 
   test("a plant found in flower: its kind first, what it endangers, then it is placed", async () => {
@@ -267,11 +267,11 @@ describe("a walk without a network", () => {
     await press("Common bean");
     const danger = walk().getByRole("status").filter({ hasText: "What it endangers" });
     await expect.poll(() => danger.innerText()).toContain("A01-1 Kettle Dun: not clear");
-    expect(await axeFaults(page)).toEqual([]);
-    expect(await sunFaults()).toEqual(NO_FAULTS);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
+    await expect.poll(() => sunFaults()).toEqual(NO_FAULTS);
     await press("Add");
     await expect.poll(() => heading().innerText()).toBe("Common bean found 6 Jul");
-    expect(await record().innerText()).toContain("found in flower");
+    await expect.poll(() => record().innerText()).toContain("found in flower");
   });
 
   test("where I stand is on the sheet until it is stopped", async () => {
@@ -293,7 +293,7 @@ describe("a walk without a network", () => {
     expect(said).toContain("Rogued, 3 plants");
     expect(said).toContain("string is loose, Mara");
     await goTo(/found 6 Jul/);
-    expect(await heading().innerText()).toBe("Common bean found 6 Jul");
+    await expect.poll(() => heading().innerText()).toBe("Common bean found 6 Jul");
   });
 
   test("can be read in the sun in both themes, and has targets for wet fingers", async () => {
@@ -301,8 +301,12 @@ describe("a walk without a network", () => {
       await setTheme(theme);
       for (const open of [null, "More", "All plots"]) {
         if (open !== null) await press(open);
-        expect(await sunFaults(), `${theme} ${open ?? "card"}`).toEqual(NO_FAULTS);
-        expect(await axeFaults(page), `${theme} ${open ?? "card"}`).toEqual([]);
+        await expect
+          .poll(() => sunFaults(), { message: `${theme} ${open ?? "card"}` })
+          .toEqual(NO_FAULTS);
+        await expect
+          .poll(() => axeFaults(page), { message: `${theme} ${open ?? "card"}` })
+          .toEqual([]);
       }
       await press("Close");
     }
@@ -317,11 +321,11 @@ describe("a walk without a network", () => {
     await page.touchscreen.tap(at.x, at.y);
     const card = page.getByRole("region", { name: "What is here" });
     await card.waitFor();
-    expect(await axeFaults(page)).toEqual([]);
-    expect(await card.innerText()).toMatch(/^A01-1 Kettle Dun, common bean\s/);
-    expect(await card.innerText()).toContain("For seed: do not pick.");
-    expect(await card.locator("input, select, textarea").count()).toBe(0);
-    expect(await title()).toBe(before);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
+    await expect.poll(() => card.innerText()).toMatch(/^A01-1 Kettle Dun, common bean\s/);
+    await expect.poll(() => card.innerText()).toContain("For seed: do not pick.");
+    await expect.poll(() => card.locator("input, select, textarea").count()).toBe(0);
+    await expect.poll(() => title()).toBe(before);
     await card.getByRole("button", { name: "Walk here" }).tap();
     await walk().waitFor();
   });

@@ -56,7 +56,7 @@ describe("a collection of sixty varieties", () => {
     const unknown = dialog().getByText(/not taken for alive/);
     await unknown.click();
     await dialog().locator("details[open]", { hasText: "Marl Pit" }).waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    await expect.poll(() => axeFaults(page)).toEqual([]);
   }, 60_000);
 
   test("is judged at once when it is changed by hand, and undone like anything else", async () => {

@@ -44,8 +44,8 @@ describe("work is not lost", () => {
     await dropFile(page, "third.json", JSON.stringify({ ...other, id: "third", title: "Third" }));
     await expect.poll(() => page.title()).toBe("Third");
     await title.blur();
-    expect(await title.inputValue()).toBe("Third");
-    expect(await undo.isDisabled()).toBe(true);
+    await expect.poll(() => title.inputValue()).toBe("Third");
+    await expect.poll(() => undo.isDisabled()).toBe(true);
     await page.getByRole("button", { name: "Plan", exact: true }).click();
     await page.getByText(/^Kept plans/).click();
     await page.getByRole("dialog").getByText("Typed here").first().waitFor();
