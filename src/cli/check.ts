@@ -18,6 +18,7 @@ export async function check(args: readonly string[]): Promise<number> {
     all: { type: "boolean", default: false },
     estimate: { type: "boolean", default: false },
     years: { type: "boolean", default: false },
+    ways: { type: "boolean", default: false },
     layout: { type: "string" },
     threads: { type: "string" },
     ...readingOptions,
@@ -29,12 +30,19 @@ export async function check(args: readonly string[]): Promise<number> {
     if (values.all) throw usage("check", "--all would list every pair of a register");
     if (values.estimate) throw usage("check", "--estimate takes no register");
     if (values.years) throw usage("check", "a register has no record of days to try years on");
+    if (values.ways) throw usage("check", "--ways takes no register");
     if (values.layout !== undefined) throw usage("check", "a register has no layouts to choose");
     if (grownOn !== null) throw usage("check", "a register has no field record");
     const threads = threadsOf(values.threads);
     return checkRegister(bytes.all, { file: bytes.file, isJson: values.json, ...threads });
   }
   if (values.threads !== undefined) throw usage("check", "--threads takes a register");
+  if (values.ways && grownOn !== null) {
+    throw usage(
+      "check",
+      "--ways are those of the plan; what the field still allows is told without",
+    );
+  }
   const { plan, layout, file } = await openInput(bytes, values.layout);
   const planned = checkLayout(plan, layout.id);
   const checked = grownOn === null ? planned : checkedAs(plan, layout.id, grownOn);
@@ -44,6 +52,7 @@ export async function check(args: readonly string[]): Promise<number> {
     isAll: values.all,
     isEstimated: values.estimate,
     isYears: values.years,
+    isWithWays: values.ways,
   };
   const texts = values.json ? checkReportJson(report) : checkReportLines(report);
   if (grownOn !== null && !values.json) await writeSteadily(fieldWords(planned, checked, grownOn));

@@ -31,11 +31,12 @@ wideberth serve [--port N] [--only-here]
     --port N       this port; without it the first free one from 8080 on
     --only-here    not to the network
 
-wideberth check FILE [--json] [--all] [--estimate] [--years] [--layout NAME]
+wideberth check FILE [--json] [--all] [--ways] [--estimate] [--years] [--layout NAME]
     Checks a plan file or a GeoJSON FeatureCollection of plantings and prints the findings.
     A register of up to two million plantings is GeoJSON with one Feature a line.
     --json         one object for programs: pairs and findings
     --all          also the pairs that distance keeps apart
+    --ways         also the ways out of each conflict, tried, the best first
     --estimate     also how much of the seed would be crossed, and what trials found
     --years        pairs that heat and time decide, in every year of the site's record of days
     --layout NAME  this layout instead of the chosen or first one

@@ -39,6 +39,13 @@ function fileOf(name: string, plan: Plan): string {
 }
 
 describe("check --as-grown", () => {
+  test("ways out are told of the plan alone", () => {
+    const path = fileOf("ways.json", garden([entry("e1", "q", "06-20", "first flower")]));
+    const { stderr, code } = program.run(["check", path, "--as-grown", "--ways"]);
+    expect(code).toBe(2);
+    expect(stderr).toContain("--ways are those of the plan");
+  });
+
   test("says first what the field changed, and what is in doubt", () => {
     const entries = [
       entry("e1", "q", "06-20", "first flower"),

@@ -145,6 +145,7 @@ describe("what is bad is refused with its line", () => {
   test.each([
     [["--all"], "--all would list every pair"],
     [["--layout", "North"], "a register has no layouts"],
+    [["--ways"], "--ways takes no register"],
   ])("%j", (options, words) => {
     const { code, stderr } = program.run(["check", "-", ...options], few.join("\n"));
     expect(code).toBe(2);

@@ -8,6 +8,8 @@ import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import { countBySeverity } from "../checks/run-checks.ts";
 import type { Plan, PurityLevel } from "../model/plan.ts";
+import { type ToldWay, hasWaysOut, toldWays } from "../remedies/told-ways.ts";
+import { wayWords } from "../remedies/way-words.ts";
 import { seasonsWords, yearsTitle } from "../crossing-share/seasons-words.ts";
 import { type PairOverYears, pairsOverYears, seasonsOf } from "../crossing-share/seasons-tried.ts";
 import { countText } from "../map/finding-items.ts";
@@ -23,6 +25,17 @@ export interface ReportFinding {
   readonly requiredM: number | null;
   readonly title: string;
   readonly sentences: readonly string[];
+  /** Where they were asked for, and the check has any. */
+  readonly ways?: readonly ReportWay[];
+}
+
+/** A way out of a finding, the best first. */
+export interface ReportWay {
+  readonly title: string;
+  readonly notes: readonly string[];
+  readonly alsoClears: readonly string[];
+  readonly brings: readonly string[];
+  readonly conflictsAfter: number;
 }
 
 export interface CheckReport {
@@ -44,6 +57,8 @@ export interface CheckReportInput extends CheckedLayout {
   readonly isEstimated?: boolean;
   /** Pairs near to time's limit held against every year of the site's record. */
   readonly isYears?: boolean;
+  /** Ways out of each finding that has them. */
+  readonly isWithWays?: boolean;
 }
 
 export function checkReport(input: CheckReportInput): CheckReport {
@@ -55,7 +70,7 @@ export function checkReport(input: CheckReportInput): CheckReport {
     layout: layout.name,
     counts: countBySeverity(result.findings),
     pairs: pairsOf(input).map(parts.pair),
-    findings: result.findings.map(parts.finding),
+    findings: result.findings.map(parts.findingWithWays),
     accepted: result.accepted.map(parts.finding),
   };
 }
@@ -73,7 +88,7 @@ export function* checkReportJson(input: CheckReportInput): Generator<string> {
   // Without its closing bracket: the lists follow.
   yield head.slice(0, -2);
   yield* listJson("pairs", pairsOf(input), parts.pair);
-  yield* listJson("findings", result.findings, parts.finding);
+  yield* listJson("findings", result.findings, parts.findingWithWays);
   yield* listJson("accepted", result.accepted, parts.finding);
   if (input.isEstimated === true) {
     const { estimates, caution } = estimateReport(input, featureIds(plan, layout));
@@ -97,11 +112,24 @@ function* listJson<T>(
 }
 
 /** What the report says of one pair or finding of a run, for programs and in words. */
-export function reportParts(input: CheckedLayout & Pick<Partial<CheckReportInput>, "isYears">) {
+export function reportParts(
+  input: CheckedLayout & Pick<CheckReportInput, "isYears" | "isWithWays">,
+) {
   const { plan, layout } = input;
   const idOf = featureIds(plan, layout);
   const wording = wordingOf(input);
   const lonLatOf = lonLatReader(plan);
+  const finding = (found: Finding): ReportFinding => ({
+    check: found.check,
+    severity: found.severity,
+    subjects: found.subjects.map(idOf),
+    measuredM: found.measuredM ?? null,
+    requiredM: found.requiredM ?? null,
+    ...describeFinding(found, wording),
+  });
+  /** Null where none were asked for, or the finding has none to ask for. */
+  const waysOf = (found: Finding) =>
+    input.isWithWays === true && hasWaysOut(found) ? toldWays(input, found) : null;
   return {
     pair: (pair: IsolationPair): ReportPair => ({
       ...reportPair(pair, idOf, lonLatOf, input),
@@ -110,16 +138,15 @@ export function reportParts(input: CheckedLayout & Pick<Partial<CheckReportInput
     /** A pair over the years of the record. */
     seasonsLine: ({ pair, seasons }: PairOverYears): string =>
       `${wording.nameOf(pair.seedParent)} from ${wording.nameOf(pair.pollenSource)}: ${seasonsWords(seasons)}`,
-    finding: (finding: Finding): ReportFinding => ({
-      check: finding.check,
-      severity: finding.severity,
-      subjects: finding.subjects.map(idOf),
-      measuredM: finding.measuredM ?? null,
-      requiredM: finding.requiredM ?? null,
-      ...describeFinding(finding, wording),
-    }),
-    findingLines: (finding: Finding): readonly string[] =>
-      findingLines(finding, describeFinding(finding, wording)),
+    finding,
+    findingWithWays: (found: Finding): ReportFinding => {
+      const ways = waysOf(found);
+      return { ...finding(found), ...(ways && { ways: ways.map(reportWay) }) };
+    },
+    findingLines: (found: Finding): readonly string[] => [
+      ...findingLines(found, describeFinding(found, wording)),
+      ...wayLines(waysOf(found)),
+    ],
     /** What keeps a pair apart that is nearer than required. */
     clearLine: (pair: IsolationPair): string =>
       `${wording.nameOf(pair.seedParent)} from ${wording.nameOf(pair.pollenSource)}: ${describeStanding(pair, wording)}`,
@@ -149,7 +176,7 @@ export function* checkReportLines(input: CheckReportInput): Generator<string> {
   yield `${plan.title}${season}: ${file}, layout "${layout.name}"\n`;
   yield `${whatIsThere(layout.plantings.length, sourceCount(plan), plan.level)}\n`;
   for (const finding of result.findings) yield `\n${parts.findingLines(finding).join("\n")}\n`;
-  yield* section("Accepted", result.accepted, (finding) => parts.finding(finding).title);
+  yield* section("Accepted", result.accepted, (found) => parts.finding(found).title);
   yield* section(
     input.isAll ? "What the other pairs rest on" : CLEAR_TITLE,
     clear,
@@ -183,6 +210,32 @@ function findingLines(finding: Finding, words: Description): readonly string[] {
   return [
     `${sign} ${severityWord[finding.severity]}: ${words.title}`,
     ...words.sentences.map((sentence) => `    ${sentence}`),
+  ];
+}
+
+function reportWay({ title, notes, ...way }: ToldWay): ReportWay {
+  const { alsoClears, bringsWords: brings, conflictsAfter } = way;
+  return { title, notes, alsoClears, brings, conflictsAfter };
+}
+
+/** So many are told of each finding; JSON has all. */
+const WAYS_TOLD = 5;
+
+function wayLines(ways: readonly ToldWay[] | null): readonly string[] {
+  if (ways === null) return [];
+  if (ways.length === 0) return [`    ${wayWords.noneAlone}`];
+  const left = ways.length - WAYS_TOLD;
+  return [
+    `    ${wayWords.heading}`,
+    ...ways
+      .slice(0, WAYS_TOLD)
+      .flatMap(({ title, notes, alsoClears, bringsWords }, index) => [
+        `      ${index + 1}. ${title}`,
+        ...[...alsoClears.map(wayWords.alsoClears), ...bringsWords, ...notes].map(
+          (text) => `         ${text}`,
+        ),
+      ]),
+    ...(left > 0 ? [`      ${wayWords.more(left)}`] : []),
   ];
 }
 

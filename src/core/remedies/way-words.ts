@@ -1,6 +1,7 @@
 /** Ways out in words: what to do, and what it entails. */
 import { days } from "../checks/day-words.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
+import { counted } from "../words/plurals.ts";
 import { ruleCited } from "../practice/practice.ts";
 import { handWords, underWords } from "../practice/practice-words.ts";
 
@@ -8,6 +9,14 @@ import { handWords, underWords } from "../practice/practice-words.ts";
 const says = (source: string): string => `(${ruleCited(source)})`;
 
 export const wayWords = {
+  heading: "Ways out, each tried; the one that leaves the least trouble first:",
+  more: (count: number) => counted(count, { one: "more way out", other: "more ways out" }),
+  noneAlone:
+    "No single change clears it. Move what stands around it first, or widen the time between the blooms of both.",
+  brought: (isWorse: boolean, severity: string, title: string) =>
+    isWorse ? `Makes worse the ${severity}: ${title}` : `Brings ${severity}: ${title}`,
+  alsoClears: (title: string) => `Also clears: ${title}`,
+
   date: (code: string, isSown: boolean, shift: number, start: DayNumber) =>
     `${isSown ? "Sow" : "Set out"} ${code} ${days(Math.abs(shift))} ${shift < 0 ? "earlier" : "later"}, on ${shortDate(start)}`,
   dateNote: (bloomShift: number, gapDays: number) =>

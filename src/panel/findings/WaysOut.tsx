@@ -6,6 +6,7 @@ import { previewHere } from "../state/followed-plan.ts";
 import { commit, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { type ShownRemedy, effectOf, remediesNow } from "./remedies-now.ts";
 import { CROSSING_CAUTION } from "../../core/crossing-share/share-words.ts";
+import { wayWords } from "../../core/remedies/way-words.ts";
 import { AcceptForm } from "./AcceptForm.tsx";
 import { EstimateLines } from "./EstimateLines.tsx";
 import { useFindingsState } from "./findings-state.ts";
@@ -48,7 +49,7 @@ export function WaysOut({ findingId }: { readonly findingId: string }) {
       </header>
       {title === null && <p>{words.gone}</p>}
       <OnTrial remedy={remedies.find(({ edit }) => edit === tried)} />
-      {title !== null && remedies.length === 0 && <p>{words.none}</p>}
+      {title !== null && remedies.length === 0 && <p>{wayWords.noneAlone}</p>}
       <TangleLine sentences={tangle} />
       {crossing && (
         <details className="way-out">
@@ -249,7 +250,7 @@ function AlsoChanges({ remedy }: { readonly remedy: ShownRemedy }) {
         </li>
       )}
       {alsoClears.length <= NAMED_MOST &&
-        alsoClears.map((title) => <li key={title}>{words.alsoClears(title)}</li>)}
+        alsoClears.map((title) => <li key={title}>{wayWords.alsoClears(title)}</li>)}
       {bringsWords.map((text) => (
         <li key={text}>{text}</li>
       ))}

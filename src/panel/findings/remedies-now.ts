@@ -1,20 +1,15 @@
-import { findRemedies } from "../../core/remedies/find-remedies.ts";
 import type { Remedy } from "../../core/remedies/remedy.ts";
 import { tangleOf, tangleWords } from "../../core/remedies/plantings-that-can-stay.ts";
 import { type CheckedLayout, wordingOf } from "../../core/checks/checked-layout.ts";
-import { describeFinding, type Finding, checkOf } from "../../core/checks/all-checks.ts";
+import { type Finding, checkOf, describeFinding } from "../../core/checks/all-checks.ts";
 import { type EstimateWords, estimateWords } from "../../core/crossing-share/estimate-words.ts";
 import { estimateOf, mostAtRisk, shareAfterWords } from "../../core/crossing-share/share-after.ts";
-import { severityWord } from "../../core/checks/wording.ts";
-import { type ConflictEffect, waysOutWords as words } from "./ways-out-words.ts";
+import { type ToldWay, hasWaysOut, toldWays } from "../../core/remedies/told-ways.ts";
+import type { ConflictEffect } from "./ways-out-words.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
 
 /** A way out, and what else it would change. */
-export interface ShownRemedy extends Remedy {
-  /** Titles of other conflicts it clears. */
-  readonly alsoClears: readonly string[];
-  /** What it brings or makes worse, each with its severity and title. */
-  readonly bringsWords: readonly string[];
+export interface ShownRemedy extends ToldWay {
   /** Crossed seed before and after; null where it is not estimated. */
   readonly shareWords: string | null;
 }
@@ -37,28 +32,19 @@ const NONE: Remedies = { title: null, requiredM: null, remedies: [], tangle: [],
 export function remediesNow(kept: CheckedLayout, findingId: string): Remedies {
   const { result } = kept;
   const finding = result.findings.find((entry) => entry.id === findingId);
-  if (!finding || checkOf(finding).hasWaysOut !== true) return NONE;
+  if (!finding || !hasWaysOut(finding)) return NONE;
   const wording = wordingOf(kept);
-  const titleOf = (entry: Finding) => describeFinding(entry, wording).title;
-  const byId = new Map(result.findings.map((entry) => [entry.id, entry]));
   const tangle = tangleOf(result, finding);
   const atRisk = checkOf(finding).pairsAtRisk?.(finding) ?? [];
   const worst = mostAtRisk(kept, atRisk);
   return {
     crossing: crossingOf(kept, worst?.id ?? atRisk[0]?.seedParent),
-    title: titleOf(finding),
+    title: describeFinding(finding, wording).title,
     requiredM: finding.requiredM ?? null,
     tangle: tangle ? tangleWords(tangle, wording.nameOf) : [],
-    remedies: findRemedies(kept, finding).map((remedy) => ({
-      ...remedy,
-      alsoClears: remedy.clears
-        .filter((id) => id !== findingId)
-        .flatMap((id) => byId.get(id) ?? [])
-        .map(titleOf),
-      bringsWords: remedy.brings.map((entry) =>
-        words.brought(remedy.worsens.has(entry.id), severityWord[entry.severity], titleOf(entry)),
-      ),
-      shareWords: worst && shareAfterWords(kept, worst, remedy.edit),
+    remedies: toldWays(kept, finding).map((way) => ({
+      ...way,
+      shareWords: worst && shareAfterWords(kept, worst, way.edit),
     })),
   };
 }

@@ -14,7 +14,6 @@ export const waysOutWords = {
   heading: "Ways out",
   close: "Close",
   gone: "This conflict is no longer there.",
-  none: "No single change clears it. Move what stands around it first, or widen the time between the blooms of both.",
   onTrial: (title: string) => `Tried on the sheet, not kept: ${title}.`,
   apply: "Apply",
   cancel: "Cancel",
@@ -24,10 +23,7 @@ export const waysOutWords = {
   more: (count: number) => (count === 1 ? "Show 1 more way out" : `Show ${count} more ways out`),
   ranked:
     "Those that leave the least trouble come first: conflicts, then cautions, then work, then ground moved.",
-  alsoClears: (title: string) => `Also clears: ${title}`,
   alsoClearsMany: (count: number) => `Also clears ${count} other conflicts`,
-  brought: (isWorse: boolean, severity: string, title: string) =>
-    `${isWorse ? "Makes worse the" : "Brings"} ${severity}: ${title}`,
   accept: "Or accept it, because",
   acceptWithReason: "Accept with this reason",
   crossingAt: (name: string) => `How much would cross at ${name}`,

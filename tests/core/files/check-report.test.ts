@@ -179,3 +179,23 @@ test("how much would cross is told when asked for, in words and for programs", (
   });
   expect(checkReportText(reportInput(corn))).not.toContain("How much");
 });
+
+test("ways out stand under each conflict when they are asked for, each tried, the best first", () => {
+  const input = { ...reportInput(plan), isWithWays: true };
+  const conflicts = checkReport(input).findings.filter(({ severity }) => severity === "conflict");
+  expect(conflicts.length).toBeGreaterThan(0);
+  for (const { ways = [] } of conflicts) {
+    expect(ways.length).toBeGreaterThan(0);
+    // Each clears the conflict it is for at least.
+    for (const { conflictsAfter } of ways) expect(conflictsAfter).toBeLessThan(conflicts.length);
+    const left = ways.map(({ conflictsAfter }) => conflictsAfter);
+    expect(left).toEqual([...left].sort((one, other) => one - other));
+  }
+  const text = checkReportText(input);
+  expect(text).toContain(`      1. ${conflicts[0]?.ways?.[0]?.title}\n`);
+  expect(JSON.parse([...checkReportJson(input)].join(""))).toEqual({
+    ...checkReport(input),
+  });
+  expect(checkReportText(reportInput(plan))).not.toContain("1. ");
+  expect(checkReport(reportInput(plan)).findings.some(({ ways }) => ways)).toBe(false);
+});
