@@ -6,6 +6,7 @@ import { parseOptions, usage } from "./options.ts";
 import { readInput } from "./read-input.ts";
 import { Refusal, refuseProblems } from "./refusal.ts";
 import { writeOutput } from "./write-output.ts";
+import { counted } from "../core/words/plurals.ts";
 
 const isKnownKind = (kind: string) => cropBook().kind(kind) !== undefined;
 
@@ -39,7 +40,7 @@ export async function merge(args: readonly string[]): Promise<number> {
   if (!read.ok) throw refuseProblems(read.problems);
   await writeOutput(values.output, new TextEncoder().encode(text));
   const lines = [
-    `${entries.added === 1 ? "1 entry" : `${entries.added} entries`} taken over, ${plan.entries.length} in all`,
+    `${counted(entries.added, { one: "entry", other: "entries" })} taken over, ${plan.entries.length} in all`,
     ...clashes.map(
       ({ id }) => `two entries had one id and said different things: both kept, one as ${id}`,
     ),

@@ -66,7 +66,7 @@ async function listen(
     refused = code;
     if (code !== "EADDRINUSE") break;
   }
-  const named = ports.length === 1 ? `port ${ports[0]}` : `ports ${ports[0]} to ${ports.at(-1)}`;
+  const named = ports.length > 1 ? `ports ${ports[0]} to ${ports.at(-1)}` : `port ${ports[0]}`;
   const why =
     refused === "EADDRINUSE"
       ? "in use by another program"

@@ -6,7 +6,7 @@
 import { expect, test } from "vitest";
 import { type Node, isNode, nameOf, visit, treeOf } from "./syntax.ts";
 import { sourceFiles } from "./source-files.ts";
-import { COMPONENTS_NOT_DONE as NOT_DONE } from "../support/not-yet-words.ts";
+import { COMPONENTS_NOT_DONE as NOT_DONE, PLURALS_NOT_DONE } from "../support/not-yet-words.ts";
 
 /** Attributes whose text is read or heard. */
 const SAID: ReadonlySet<string> = new Set([
@@ -96,4 +96,50 @@ test.each([
   ['<p className="soft">{texts.move(name)} × 3 m</p>', []],
 ])("%s holds the texts %s", (jsx, texts) => {
   expect(textsIn("a.tsx", `const a = ${jsx};`)).toEqual(texts);
+});
+
+/** Texts chosen between by whether a number is one: `count === 1 ? "bed" : "beds"`. */
+function pluralsIn(path: string, text: string): readonly string[] {
+  const plurals: string[] = [];
+  visit(treeOf(path, text), (node) => {
+    if (node.type !== "ConditionalExpression" || !isWhetherOne(node.test)) return;
+    const texts = [...givenTexts(node.consequent), ...givenTexts(node.alternate)];
+    if (texts.some((each) => /\p{L}/u.test(each))) plurals.push(texts.join(" / "));
+  });
+  return plurals;
+}
+
+function isWhetherOne(node: unknown): boolean {
+  if (!isNode(node) || node.type !== "BinaryExpression") return false;
+  const { left, right } = node;
+  if (![left, right].some((side) => isNode(side) && side.type === "Literal" && side.value === 1)) {
+    return false;
+  }
+  return node.operator === "===" || node.operator === "!==";
+}
+
+const withPlurals = [...sourceFiles()]
+  .map(([path, text]) => ({ path, plurals: pluralsIn(path, text) }))
+  .filter(({ plurals }) => plurals.length > 0);
+
+test("plural forms are chosen by the rules of the language (core/words/plurals.ts), not by `=== 1`", () => {
+  const wrong = withPlurals
+    .filter(({ path }) => !PLURALS_NOT_DONE.some((part) => path.startsWith(`src/${part}`)))
+    .flatMap(({ path, plurals }) => plurals.map((each) => `${path}: ${each}`));
+  expect(wrong).toEqual([]);
+});
+
+test("a folder without such plurals leaves the list of those to be done", () => {
+  const isLeft = (part: string) => withPlurals.some(({ path }) => path.startsWith(`src/${part}`));
+  expect(PLURALS_NOT_DONE.filter((part) => !isLeft(part))).toEqual([]);
+});
+
+test.each([
+  ['beds === 1 ? "1 bed" : `${beds} beds`', ["1 bed /  /  beds"]],
+  ['`${beds} bed${beds === 1 ? "" : "s"}`', [" / s"]],
+  ["pages > 1 ? `page ${page}` : title", []],
+  ["step === 1 ? first : rest", []],
+  ['formOf(beds, { one: "bed", other: "beds" })', []],
+])("%s chooses between %s", (code, plurals) => {
+  expect(pluralsIn("a.ts", `const a = ${code};`)).toEqual(plurals);
 });

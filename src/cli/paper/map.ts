@@ -22,6 +22,7 @@ import {
 import { readInput } from "../read-input.ts";
 import { checkedAs, dayOfReading, readingOptions } from "../reading-option.ts";
 import { writeOutput } from "../write-output.ts";
+import { counted } from "../../core/words/plurals.ts";
 
 export async function map(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseOptions("map", args, {
@@ -68,7 +69,7 @@ export async function map(args: readonly string[]): Promise<number> {
   const made = await plotMapPdf(checked, settings, fonts);
   await writeOutput(output, made.bytes);
 
-  const pages = `${made.pages} ${made.pages === 1 ? "page" : "pages"}`;
+  const pages = counted(made.pages, { one: "page", other: "pages" });
   const isPictureLeft = isPictureWanted(plan.picture) && !printedPicture(plan.picture);
   const unset = unsetWords(unsetNames(checked, ruler));
   const said = [

@@ -31,6 +31,7 @@ import { readInput } from "../read-input.ts";
 import { checkedAs, dayOfReading, readingOptions } from "../reading-option.ts";
 import { Refusal } from "../refusal.ts";
 import { writeOutput } from "../write-output.ts";
+import { counted } from "../../core/words/plurals.ts";
 
 export async function print(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseOptions("print", args, {
@@ -116,7 +117,7 @@ async function writeAll(
     const title = printParts.find((part) => part.id === id)?.title ?? id;
     const { printedAt } = settings;
     await writeOutput(path, await printedPdf(input, { title, pages }, printedAt, fonts));
-    say(`${path}: ${title}, ${pages.length === 1 ? "1 page" : `${pages.length} pages`}`);
+    say(`${path}: ${title}, ${counted(pages.length, { one: "page", other: "pages" })}`);
     remarks.forEach((words) => say(`  ${words}`));
   }
 }

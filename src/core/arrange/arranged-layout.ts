@@ -8,6 +8,7 @@ import { addPlantings } from "../edits/object-edits.ts";
 import type { Plan, Planting, RectangleShape } from "../model/plan.ts";
 import { type ArrangeProblem, type Place, shapeAt } from "./arrange-problem.ts";
 import { rotationWishes, wishesMissed } from "./rotation-wishes.ts";
+import { stepWords } from "../words/step-words.ts";
 
 export interface MovedPiece {
   readonly id: string;
@@ -39,7 +40,7 @@ export function arrangedLayout(
     ...moved.map((piece) => setOutline(id, piece.id, piece.outline)),
   ];
   return {
-    title: `Arrange as ${name}`,
+    title: stepWords.arrangeAs(name),
     apply: (plan) => edits.reduce((next, edit) => edit.apply(next), plan),
   };
 }
@@ -77,7 +78,7 @@ export function countsArranged(
   layoutId: string,
   moved: readonly MovedPiece[],
 ): ArrangedCounts {
-  const newId = `${layoutId} arranged`;
+  const newId = `${layoutId}-arranged`;
   const after = arrangedLayout(layoutId, newId, "", moved).apply(plan);
   return arrangedCounts(checkLayout(after, newId));
 }

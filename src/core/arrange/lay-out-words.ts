@@ -8,6 +8,7 @@ import type { LayGoal } from "./lay-out-goals.ts";
 import { alikeLayouts } from "./laid-out-layouts.ts";
 import type { LaidOut } from "./lay-out.ts";
 import type { LeftVariety, SeedParts } from "./seed-parts.ts";
+import { counted } from "../words/plurals.ts";
 
 /** Names of the layouts. */
 export const goalNames: Readonly<Record<LayGoal, string>> = {
@@ -45,7 +46,7 @@ export function faultWords(fault: LayOutFault): string {
 }
 
 function plantCount(count: number): string {
-  return count === 1 ? "1 plant" : `${count} plants`;
+  return counted(count, { one: "plant", other: "plants" });
 }
 
 /** One variety that is not laid, and why. */
@@ -95,16 +96,16 @@ export function costWords({ cost, left }: LaidOut, unit: LengthUnit): readonly s
 
 function restWords(count: number, on: string): readonly string[] {
   if (count === 0) return [];
-  return [`${count === 1 ? "1 pair rests" : `${count} pairs rest`} on ${on} alone`];
+  return [`${counted(count, { one: "pair rests", other: "pairs rest" })} on ${on} alone`];
 }
 
 function conflictCount(count: number): string {
   if (count === 0) return "No conflict found";
-  return count === 1 ? "1 conflict left" : `${count} conflicts left`;
+  return counted(count, { one: "conflict left", other: "conflicts left" });
 }
 
 function varietyCount(count: number): string {
-  return count === 1 ? "1 variety" : `${count} varieties`;
+  return counted(count, { one: "variety", other: "varieties" });
 }
 
 /** What holds for all three layouts. */

@@ -1,5 +1,6 @@
 /** What must stay as it is when it is asked to move, change its size or go: whatever is locked. */
 import type { Plan } from "../model/plan.ts";
+import { givenNames, keptWords } from "../words/step-words.ts";
 
 interface HeldBack {
   readonly ids: ReadonlySet<string>;
@@ -28,13 +29,13 @@ export function heldBack(
     if (!asked.has(id)) continue;
     const inside = lockedIn.get(id);
     if (locked === true) held.set(id, code);
-    else if (inside !== undefined) held.set(id, `${code} with ${inside}`);
+    else if (inside !== undefined) held.set(id, keptWords.bedWith(code, inside));
   }
   for (const { id, locked, code } of layout?.plantings ?? []) {
     if (asked.has(id) && locked === true) held.set(id, code);
   }
   for (const { id, locked, label } of plan.surroundings) {
-    if (asked.has(id) && locked === true) held.set(id, label === "" ? "an unnamed object" : label);
+    if (asked.has(id) && locked === true) held.set(id, label === "" ? givenNames.unnamed : label);
   }
   return { ids: new Set(held.keys()), names: [...held.values()] };
 }
@@ -52,8 +53,8 @@ export function heldBackWords(
   const { names } = heldBack(plan, layoutId, ids, isWithBeds);
   if (names.length === 0) return null;
   const more = names.length - NAMED_MOST;
-  const shown = [...names.slice(0, NAMED_MOST), ...(more > 0 ? [`${more} more`] : [])].join(", ");
-  return names.length === 1
-    ? `${shown} is locked and stays as it is`
-    : `${shown} are locked and stay as they are`;
+  const shown = [...names.slice(0, NAMED_MOST), ...(more > 0 ? [keptWords.more(more)] : [])].join(
+    ", ",
+  );
+  return keptWords.locked(names.length, shown);
 }

@@ -7,6 +7,7 @@ import { monthName } from "../model/day.ts";
 import { type Problem, type Read, refuse, shown } from "../model/problem.ts";
 import { fromJanuary, monthsNamed } from "./month-names.ts";
 import { type TemperatureUnit, readTemperature } from "./temperature-text.ts";
+import { counted } from "../words/plurals.ts";
 
 export type Normals = NonNullable<Climate["normals"]>;
 
@@ -164,13 +165,12 @@ function total(values: readonly number[]): number {
 function misshapen(rows: readonly NumberRow[]): Problem {
   const widths = [...new Set(rows.map((row) => row.cells.length))];
   const columns =
-    widths.length === 1 ? `${widths[0]}` : `${Math.min(...widths)} to ${Math.max(...widths)}`;
-  const got = rows.length === 0 ? "nothing" : `${count(rows.length, "row")} of ${columns} numbers`;
+    widths.length > 1 ? `${Math.min(...widths)} to ${Math.max(...widths)}` : `${widths[0]}`;
+  const got =
+    rows.length === 0
+      ? "nothing"
+      : `${counted(rows.length, { one: "row", other: "rows" })} of ${columns} numbers`;
   return { file: PASTED, object: "", field: "", got, expected: SHAPES };
-}
-
-function count(number: number, word: string): string {
-  return number === 1 ? `1 ${word}` : `${number} ${word}s`;
 }
 
 function notATemperature(cell: Cell): Problem {

@@ -6,6 +6,7 @@ import { basisWord } from "../calendar/basis.ts";
 import { shortDate } from "../model/day.ts";
 import type { IsolationPair, TimeClear } from "./isolation-pair.ts";
 import { type Wording, listed } from "./wording.ts";
+import { counted } from "../words/plurals.ts";
 
 /** Days by which the gap of a pair resting on time exceeds what is wanted; null for other pairs. */
 export function timeSlackDays(pair: IsolationPair): number | null {
@@ -32,7 +33,7 @@ export function pairsLostToShift(
 
 /** `1 day`, `12 days`. */
 export function days(count: number): string {
-  return count === 1 ? "1 day" : `${count} days`;
+  return counted(count, { one: "day", other: "days" });
 }
 
 /** How much later or earlier a pair resting on time may bloom before it is no longer clear. */

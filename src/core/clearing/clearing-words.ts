@@ -1,15 +1,12 @@
 /** Clearing a whole layout in words that claim no more than is known, for screen and command line. */
 import { type Clearing } from "./clear-everything.ts";
 import { CONFLICT_COST } from "./clearing-problem.ts";
+import { counted, formOf } from "../words/plurals.ts";
 
 export const CLEARING_TITLE = "Clear everything";
 
 function conflicts(count: number): string {
-  return count === 1 ? "1 conflict" : `${count} conflicts`;
-}
-
-function changes(count: number): string {
-  return count === 1 ? "1 change" : `${count} changes`;
+  return counted(count, { one: "conflict", other: "conflicts" });
 }
 
 /** `12 conflicts: 5 changes clear all of them.` */
@@ -19,23 +16,23 @@ export function outcomeWords({ before, left, steps }: Clearing): string {
   if (count === 0) {
     return `${conflicts(before)}: no change that is allowed clears any of them.`;
   }
-  const verb = count === 1 ? "clears" : "clear";
+  const clear = counted(count, { one: "change clears", other: "changes clear" });
   return left.length === 0
-    ? `${conflicts(before)}: ${changes(count)} ${verb} all of them.`
-    : `${conflicts(before)}: ${changes(count)} ${verb} all but ${left.length}.`;
+    ? `${conflicts(before)}: ${clear} all of them.`
+    : `${conflicts(before)}: ${clear} all but ${left.length}.`;
 }
 
 /** What is not known, and so is not called clear; empty: nothing. */
 export function unknownWords({ unknowns }: Pick<Clearing, "unknowns">): string {
   if (unknowns === 0) return "";
-  const what = unknowns === 1 ? "1 finding says what is" : `${unknowns} findings say what is`;
+  const what = counted(unknowns, { one: "finding says what is", other: "findings say what is" });
   return `${what} not known: none of that is called clear, and no change here makes it known.`;
 }
 
 /** On what it rests: proof or search, and over what. */
 export function proofWords({ before, isProven, atLeast, ways, left }: Clearing): string {
   if (before === 0) return "";
-  const among = ways === 1 ? "the one way looked at" : `the ${ways} ways looked at`;
+  const among = formOf(ways, { one: "the one way looked at", other: `the ${ways} ways looked at` });
   if (isProven) {
     return left.length === 0
       ? `Proven: among ${among} nothing milder clears them all. What lies between two places or days looked at is not covered.`

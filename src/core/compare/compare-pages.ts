@@ -28,6 +28,8 @@ import {
 import { type SheetDrawing, sheetDrawing } from "../map/sheet-drawing.ts";
 import { barMarks, headerMarks } from "../map/sheet-edges.ts";
 import { sheetView } from "../page/sheet-view.ts";
+import { countWord } from "../words/deed-words.ts";
+import { counted } from "../words/plurals.ts";
 
 export interface ComparePrint {
   readonly paper: PaperName;
@@ -134,8 +136,10 @@ function captionMarks(
   const name = against && print.isOverlaid ? `${against.name}, then ${layout.name}` : layout.name;
   const count = against ? numberedDifferences(against, layout).length : 0;
   const said = [
-    conflicts === 0 ? "no conflict" : `${conflicts} conflict${conflicts === 1 ? "" : "s"}`,
-    ...(against ? [`differs from ${against.name} in ${count} place${count === 1 ? "" : "s"}`] : []),
+    conflicts === 0 ? "no conflict" : countWord(conflicts, "conflict"),
+    ...(against
+      ? [`differs from ${against.name} in ${counted(count, { one: "place", other: "places" })}`]
+      : []),
     `rev ${planRevision(plan, layout)}`,
   ];
   const at = (fromBox: number) => ({ x: box.left, y: box.top - fromBox });

@@ -7,6 +7,7 @@ import { rarity, twoFigures } from "../crossing-share/share-words.ts";
 import { shortDate } from "../model/day.ts";
 import type { Flowering, Plan } from "../model/plan.ts";
 import { coverWords } from "../map/map-style.ts";
+import { counted } from "../words/plurals.ts";
 
 /** Fewer crossed seeds in a thousand are not told apart. */
 const LEAST_CROSSED = 0.001;
@@ -58,7 +59,7 @@ export function measureText(value: number | null, measure: Measure, unit: Length
     case "count":
       return String(value);
     case "days":
-      return value === 1 ? "1 day" : `${value} days`;
+      return counted(value, { one: "day", other: "days" });
     case "metres":
       return formatDistance(value, unit);
     case "square metres":
@@ -155,5 +156,5 @@ const FIELD_WORDS: ReadonlyMap<string, string> = new Map([
 function dateWords(days: number | null): string {
   if (days === null) return "other dates";
   const count = Math.abs(days);
-  return `${count} ${count === 1 ? "day" : "days"} ${days > 0 ? "later" : "earlier"}`;
+  return `${counted(count, { one: "day", other: "days" })} ${days > 0 ? "later" : "earlier"}`;
 }

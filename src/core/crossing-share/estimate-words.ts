@@ -11,6 +11,7 @@ import type { Shares } from "./distance-bins.ts";
 import type { CrossingEstimate, LeftOut, ShareEstimate, TrialsFound } from "./estimate.ts";
 import { rarityRange, twoFigures } from "./share-words.ts";
 import type { Trial } from "./trials.ts";
+import { counted, formOf } from "../words/plurals.ts";
 
 export interface EstimateWords {
   /** What the rule says. Said before anything else. */
@@ -88,7 +89,7 @@ function ruleWords(pairs: readonly IsolationPair[], wording: Wording): string {
     [count("cover"), "clear by cover alone"],
   ] as const;
   const parts = said.flatMap(([many, what]) =>
-    many === 0 ? [] : [`${many} ${many === 1 ? "source" : "sources"} ${what}`],
+    many === 0 ? [] : [`${counted(many, { one: "source", other: "sources" })} ${what}`],
   );
   return parts.length === 0
     ? "The rule: no source is nearer than it should be."
@@ -125,16 +126,18 @@ function roughWords({ seedParent, bySource, isOpenAbove }: ShareEstimate, wordin
       ? ["When it flowers is not known: it may meet none of the pollen or all of it."]
       : []),
     ...(undated.length > 0
-      ? [`When ${names(undated)} ${are(undated, "flowers", "flower")} is not known.`]
+      ? [
+          `When ${names(undated)} ${formOf(undated.length, { one: "flowers", other: "flower" })} is not known.`,
+        ]
       : []),
     ...(apart.length > 0
       ? [
-          `By its dates ${names(apart)} ${are(apart, "misses", "miss")} its bloom: the number holds as long as the dates do, and late flowers were not measured.`,
+          `By its dates ${names(apart)} ${formOf(apart.length, { one: "misses", other: "miss" })} its bloom: the number holds as long as the dates do, and late flowers were not measured.`,
         ]
       : []),
     ...(onGround.length > 0
       ? [
-          `${capital(names(onGround))} ${are(onGround, "touches", "touch")} it or ${are(onGround, "stands", "stand")} on its ground, where estimates are roughest.`,
+          `${capital(names(onGround))} ${formOf(onGround.length, { one: "touches", other: "touch" })} it or ${formOf(onGround.length, { one: "stands", other: "stand" })} on its ground, where estimates are roughest.`,
         ]
       : []),
     ...(noGround.length > 0
@@ -150,10 +153,6 @@ function roughWords({ seedParent, bySource, isOpenAbove }: ShareEstimate, wordin
 
 function isWithoutGround({ outline }: Stand): boolean {
   return !outline.hasInside || outlineArea(outline) === 0;
-}
-
-function are(entries: readonly unknown[], one: string, several: string): string {
-  return entries.length === 1 ? one : several;
 }
 
 const LEFT_OUT: Readonly<Record<LeftOut["why"], string>> = {

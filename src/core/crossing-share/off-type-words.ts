@@ -2,6 +2,7 @@
 import type { Shares } from "./distance-bins.ts";
 import { foreignInLine, offTypesAmong, plantsToSeeOne } from "./off-types.ts";
 import { percentRange, twoFigures } from "./share-words.ts";
+import { counted } from "../words/plurals.ts";
 
 /** Plants reckoned with where the plan says no number. */
 export const PLANTS_UNSAID = 100;
@@ -49,5 +50,5 @@ export function lineWords(shares: Shares, seasons: number, rogued: number): stri
   ];
   const plain = percentRange(after(0));
   const share = twoFigures(100 * rogued);
-  return `After ${seasons} ${seasons === 1 ? "season" : "seasons"} at this share the line holds ${plain} of foreign blood; with ${share} in 100 crossed plants rogued before they flower, ${rogued >= 1 ? "none" : percentRange(after(rogued))}.`;
+  return `After ${counted(seasons, { one: "season", other: "seasons" })} at this share the line holds ${plain} of foreign blood; with ${share} in 100 crossed plants rogued before they flower, ${rogued >= 1 ? "none" : percentRange(after(rogued))}.`;
 }

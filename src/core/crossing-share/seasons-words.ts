@@ -3,6 +3,7 @@ import { days } from "../checks/day-words.ts";
 import { civilFromDay } from "../model/day.ts";
 import type { Climate } from "../model/plan.ts";
 import type { SeasonsTried, YearTried } from "./seasons-tried.ts";
+import { counted } from "../words/plurals.ts";
 
 /** In how many of the years the two would have overlapped, and the worst of them. */
 export function seasonsWords(seasons: SeasonsTried): string {
@@ -39,7 +40,7 @@ function shortWords(short: readonly YearTried[], isMore: boolean, guardDays: num
 }
 
 function yearCount(count: number): string {
-  return count === 1 ? "1 year" : `${count} years`;
+  return counted(count, { one: "year", other: "years" });
 }
 
 /** Most years that are named one by one. */

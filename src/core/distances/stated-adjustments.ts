@@ -14,6 +14,7 @@ import {
   washingtonBorderRows,
 } from "./border-rows.ts";
 import { findSource } from "../kinds/sources.ts";
+import { counted } from "../words/plurals.ts";
 
 /** Hectares in an acre. */
 export const HECTARES_PER_ACRE = 0.40468564224;
@@ -118,7 +119,7 @@ function stepWords(
 }
 
 function rowCount(rows: number): string {
-  return rows === 1 ? "1 border row" : `${rows} border rows`;
+  return counted(rows, { one: "border row", other: "border rows" });
 }
 
 /** E.g. "7 CFR 201.76 Table 5, footnote 26". */

@@ -21,6 +21,7 @@ import {
   type KindClash,
   kindsBrought,
 } from "./kinds-brought.ts";
+import { clipWords } from "../words/step-words.ts";
 
 const CLIP_FORMAT = "wideberth-objects";
 const CLIP_VERSION = 1;
@@ -87,30 +88,30 @@ export function clipText(plan: Plan, layout: Layout, ids: readonly string[]): st
  */
 export function readClip(text: string, isKnownKind: (kind: string) => boolean): ClipRead {
   const refused = (reason: string): ClipRead => ({ ok: false, reason });
-  if (text.trim() === "") return refused("There is no text on the clipboard.");
+  if (text.trim() === "") return refused(clipWords.empty);
   if (!text.includes(CLIP_FORMAT)) {
-    return refused("What is on the clipboard was not copied from a plan of this program.");
+    return refused(clipWords.foreign);
   }
-  if (text.length > CLIP_CHARACTERS) return refused("That is too much to paste at once.");
+  if (text.length > CLIP_CHARACTERS) return refused(clipWords.tooMuch);
   const parsed = parseJson(text, "clipboard");
-  if (!parsed.ok) return refused("The copied text is not whole: copy the objects once more.");
+  if (!parsed.ok) return refused(clipWords.notWhole);
   const wrapper = parsed.value as Readonly<Record<string, unknown>> | null;
   if (typeof wrapper !== "object" || wrapper?.["format"] !== CLIP_FORMAT) {
-    return refused("What is on the clipboard was not copied from a plan of this program.");
+    return refused(clipWords.foreign);
   }
   if (wrapper["version"] !== CLIP_VERSION) {
-    return refused("It was copied from a newer version of this program; nothing was pasted.");
+    return refused(clipWords.newer);
   }
   const read = readPlanValue(wrapper["plan"], "clipboard", isKnownKind);
   if (!read.ok) {
     const [problem] = read.problems;
-    return refused(problem ? problemText(problem) : "The copied text is not sound.");
+    return refused(problem ? problemText(problem) : clipWords.notSound);
   }
   const [layout] = read.value.layouts;
   const { id, varieties, lots, ownKinds, surroundings } = read.value;
   const group = { beds: layout?.beds ?? [], plantings: layout?.plantings ?? [], surroundings };
-  if (groupSize(group) === 0) return refused("Nothing was copied.");
-  if (groupSize(group) > CLIP_OBJECTS) return refused("That is too much to paste at once.");
+  if (groupSize(group) === 0) return refused(clipWords.nothing);
+  if (groupSize(group) > CLIP_OBJECTS) return refused(clipWords.tooMuch);
   return { ok: true, clip: { planId: id, group, varieties, lots, ownKinds } };
 }
 

@@ -6,6 +6,7 @@ import type { Layout, Plan } from "../model/plan.ts";
 import { type AlignFrame, frameTurnDeg } from "./align.ts";
 import { type DrawnObject, drawnObjects, shiftedEach } from "./drawn-objects.ts";
 import type { Edit } from "./edit.ts";
+import { spacingWords } from "../words/step-words.ts";
 
 export type SpreadAxis = "across" | "along";
 
@@ -58,12 +59,12 @@ export function spreadProblem(
 ): string | null {
   const objects = drawnObjects(plan, layout, ids);
   const least = gapM === null ? 3 : 2;
-  if (objects.length < least) return `Needs at least ${least} objects`;
+  if (objects.length < least) return spacingWords.tooFew(least);
   const locked = objects.find(({ isLocked }) => isLocked);
-  if (locked) return `${locked.name} is locked`;
+  if (locked) return spacingWords.locked(locked.name);
   if (gapM !== null) return null;
   const gap = equalGap(inOrder(objects, axis, frameTurnDeg(objects, frame)));
-  return gap < -1e-9 ? "There is not enough room between the outermost two" : null;
+  return gap < -1e-9 ? spacingWords.noRoom : null;
 }
 
 /** Spaces objects evenly along one direction of the frame. */

@@ -4,6 +4,7 @@ import { freeCode } from "../model/lot-code.ts";
 import type { GerminationTest, Lot, Plan, SeedAmount } from "../model/plan.ts";
 import { withoutMentions } from "./object-edits.ts";
 import { type Edit, mapItem, mapItems, nextId, patched } from "./edit.ts";
+import { stepWords } from "../words/step-words.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
 
@@ -15,10 +16,7 @@ export function nextLotId(plan: Pick<Plan, "lots">): string {
   );
 }
 
-export function addLots(
-  lots: readonly Lot[],
-  title = `Add lot ${lots[0]?.code ?? ""}`.trim(),
-): Edit {
+export function addLots(lots: readonly Lot[], title = stepWords.addLot(lots[0]?.code ?? "")): Edit {
   return {
     title,
     apply: (plan) => (lots.length === 0 ? plan : { ...plan, lots: [...plan.lots, ...lots] }),
@@ -75,7 +73,7 @@ export function removeLots(ids: readonly string[], title: string): Edit {
  */
 export function splitLot(id: string, part: SeedAmount, code: string): Edit {
   return {
-    title: `Split ${code} off`,
+    title: stepWords.splitLot(code),
     apply: (plan) => {
       const lot = lotBook(plan.lots).lot(id);
       if (!lot?.amount || lot.amount.unit !== part.unit || lot.amount.value < part.value) {
@@ -98,7 +96,7 @@ export function splitLot(id: string, part: SeedAmount, code: string): Edit {
  */
 export function mixLots(ids: readonly string[], code: string): Edit {
   return {
-    title: `Mix ${ids.length} lots into ${code}`,
+    title: stepWords.mixLots(ids.length, code),
     apply: (plan) => {
       const book = lotBook(plan.lots);
       const lots = [...new Set(ids)].flatMap((id) => book.lot(id) ?? []);

@@ -11,6 +11,7 @@ import type { AreaShape, Bed, Layout, Plan, Planting, Shape } from "../model/pla
 import { isCodeOfBed, nextPlantingCode } from "../beds/codes.ts";
 import { type Edit, inLayout, mapItems } from "./edit.ts";
 import { heldBack, heldBackWords } from "../beds/held-back.ts";
+import { stepWords } from "../words/step-words.ts";
 
 /**
  * Moves plantings, beds (with what stands in them) and surroundings by dx, dy metres. What is
@@ -21,7 +22,7 @@ export function moveObjects(
   ids: readonly string[],
   dx: number,
   dy: number,
-  title = "Move",
+  title: string = stepWords.move,
 ): Edit {
   const movedM = Math.hypot(dx, dy);
   return { ...reshapeObjects(layoutId, ids, (shape) => moveShape(shape, dx, dy), title), movedM };
@@ -33,13 +34,18 @@ export function turnObjects(
   ids: readonly string[],
   centre: Point,
   turnDeg: number,
-  title = "Turn",
+  title: string = stepWords.turn,
 ): Edit {
   return reshapeObjects(layoutId, ids, (shape) => turnShape(shape, centre, turnDeg), title);
 }
 
 /** Gives one bed, planting or surrounding a new outline, unless it is locked. */
-export function setOutline(layoutId: string, id: string, outline: Shape, title = "Resize"): Edit {
+export function setOutline(
+  layoutId: string,
+  id: string,
+  outline: Shape,
+  title: string = stepWords.resize,
+): Edit {
   return {
     title,
     note: (plan) => heldBackWords(plan, layoutId, [id], false),

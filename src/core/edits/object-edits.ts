@@ -6,11 +6,12 @@ import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Bed, Layout, Lot, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
 import { type Edit, inLayout, mapItem, mapItems, patched } from "./edit.ts";
 import { heldBack, heldBackWords } from "../beds/held-back.ts";
+import { keptWords, stepWords } from "../words/step-words.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
 
 export function addBed(layoutId: string, bed: Bed): Edit {
-  return addBeds(layoutId, [bed], `Draw bed ${bed.code}`);
+  return addBeds(layoutId, [bed], stepWords.drawBed(bed.code));
 }
 
 export function addBeds(layoutId: string, beds: readonly Bed[], title: string): Edit {
@@ -73,7 +74,7 @@ export function changePlantings(
 
 export function addSurrounding(surrounding: Surrounding): Edit {
   return {
-    title: `Add ${surrounding.label}`,
+    title: stepWords.add(surrounding.label),
     apply: (plan) => ({
       ...plan,
       surroundings: [...plan.surroundings, withKind(plan, surrounding)],
@@ -115,14 +116,18 @@ function usualKind(plan: Plan): Kind {
 
 function assumedKind(plan: Plan, surrounding: Surrounding): string | null {
   if (withKind(plan, surrounding) === surrounding) return null;
-  return `${surrounding.label} counts as ${usualKind(plan).name} until its particulars say what flowers there`;
+  return keptWords.countsAs(surrounding.label, usualKind(plan).name);
 }
 
 /**
  * Removes plantings, surroundings, and beds with the plantings that stand in them. What is locked
  * stays, and so does a bed with a locked planting in it.
  */
-export function removeObjects(layoutId: string, ids: readonly string[], title = "Delete"): Edit {
+export function removeObjects(
+  layoutId: string,
+  ids: readonly string[],
+  title: string = stepWords.delete,
+): Edit {
   return {
     title,
     note: (plan) => heldBackWords(plan, layoutId, ids, true),
@@ -146,7 +151,7 @@ export function removeObjects(layoutId: string, ids: readonly string[], title = 
 
 export function addVariety(variety: Variety): Edit {
   return {
-    title: `Add ${variety.name}`,
+    title: stepWords.add(variety.name),
     apply: (plan) => ({ ...plan, varieties: [...plan.varieties, variety] }),
   };
 }
@@ -197,8 +202,7 @@ export function changePlan(
 /** Keeps the way a planting starts and moves its day; one without a start counts as sown. */
 export function moveStart(layoutId: string, planting: Planting, date: DayNumber): Edit {
   const method = planting.start?.method ?? "sown";
-  const verb = method === "sown" ? "Sow" : "Set out";
-  const title = `${verb} ${planting.code} on ${shortDate(date)}`;
+  const title = stepWords.start(planting.code, method === "sown", shortDate(date));
   const start = { ...planting.start, method, date };
   return changePlantings(layoutId, [planting.id], { start }, title);
 }

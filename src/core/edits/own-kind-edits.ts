@@ -2,10 +2,11 @@
 import { cropBook } from "../kinds/crop-book.ts";
 import type { OwnKind, Plan } from "../model/plan.ts";
 import { type Edit, mapItem } from "./edit.ts";
+import { kindInUse, stepWords } from "../words/step-words.ts";
 
 export function addOwnKind(kind: OwnKind): Edit {
   return {
-    title: `Add the kind ${kind.name}`,
+    title: stepWords.addKind(kind.name),
     apply: (plan) => ({ ...plan, ownKinds: [...plan.ownKinds, kind] }),
   };
 }
@@ -13,7 +14,7 @@ export function addOwnKind(kind: OwnKind): Edit {
 /** Puts a kind in the place of the own kind with its id. */
 export function changeOwnKind(kind: OwnKind): Edit {
   return {
-    title: `Change the kind ${kind.name}`,
+    title: stepWords.changeKind(kind.name),
     apply: (plan) => ({ ...plan, ownKinds: mapItem(plan.ownKinds, kind.id, () => kind) }),
   };
 }
@@ -21,7 +22,7 @@ export function changeOwnKind(kind: OwnKind): Edit {
 /** Removes an own kind; nothing happens while something needs it. */
 export function removeOwnKind(kind: Pick<OwnKind, "id" | "name">): Edit {
   return {
-    title: `Delete the kind ${kind.name}`,
+    title: stepWords.deleteKind(kind.name),
     apply: (plan) =>
       ownKindRefusal(plan, kind) === null
         ? { ...plan, ownKinds: plan.ownKinds.filter(({ id }) => id !== kind.id) }
@@ -40,18 +41,10 @@ export function ownKindRefusal(plan: Plan, kind: Pick<OwnKind, "id" | "name">): 
     ...plan.surroundings.filter((item) => item.kind === kind.id).map(({ label }) => label),
     ...plan.earlierCrops
       .filter((crop) => crop.kind === kind.id)
-      .map(({ year }) => `the earlier crop of ${year}`),
+      .map(({ year }) => kindInUse.crop(year)),
     ...plan.groundMarks
       .filter(({ kinds }) => kinds?.includes(kind.id) === true)
-      .map((mark) => `what the mark ${mark.name ?? mark.disease} harms`),
+      .map((mark) => kindInUse.mark(mark.name ?? mark.disease)),
   ];
-  const [first, second] = users;
-  if (first === undefined) return null;
-  const who =
-    users.length === 1
-      ? `${first} is`
-      : users.length === 2
-        ? `${first} and ${second} are`
-        : `${first} and ${users.length - 1} others are`;
-  return `${kind.name} stays while ${who} of that kind. Give them another kind or delete them first.`;
+  return users.length === 0 ? null : kindInUse.stays(kind.name, users);
 }

@@ -12,6 +12,7 @@ import { type Renewal, fineVarieties, renewals } from "../lots/renewal.ts";
 import { plantedWords, renewalReason } from "../lots/renewal-words.ts";
 import { isoFromDay, longDate } from "../model/day.ts";
 import type { Lot, Variety } from "../model/plan.ts";
+import { counted } from "../words/plurals.ts";
 
 interface ShelfRow {
   readonly lot: Lot;
@@ -41,7 +42,7 @@ export function shelfText(input: Shelf, today: number): string {
   const rows = shelfRows(input);
   if (rows.length === 0) return "No lots on the shelf.\n";
   return [
-    `${rows.length} ${rows.length === 1 ? "lot" : "lots"}, ${longDate(today)}`,
+    `${counted(rows.length, { one: "lot", other: "lots" })}, ${longDate(today)}`,
     "",
     ...rows.flatMap((row) => [...lotLines(row, input, today), ""]),
     ...renewalLines(input, today),

@@ -1,6 +1,6 @@
 /** For each planting kept for seed, how its seed is to be taken: for calendar, bed card and list. */
 import type { Stand } from "../checks/stand.ts";
-import { seedTakingWords } from "../generations/seed-taking.ts";
+import { seedTakingWords } from "../generations/seed-taking-words.ts";
 
 const known = new WeakMap<readonly Stand[], ReadonlyMap<string, string>>();
 

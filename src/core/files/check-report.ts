@@ -16,6 +16,7 @@ import { countText } from "../map/finding-items.ts";
 import { type ReportId, type ReportPair, lonLatReader, reportPair } from "./report-pair.ts";
 import { featureIds } from "../exchange/geojson-plan.ts";
 import { estimateLines, estimateReport } from "./estimate-report.ts";
+import { counted } from "../words/plurals.ts";
 
 export interface ReportFinding {
   readonly check: Finding["check"];
@@ -202,7 +203,7 @@ function* yearsLines(
 
 /** How much there is to check, in words. */
 export function whatIsThere(plantings: number, sources: number, level: PurityLevel): string {
-  return `${counted(plantings, "planting")}, ${counted(sources, "pollen source")} beyond the beds; ${level} level`;
+  return `${counted(plantings, { one: "planting", other: "plantings" })}, ${counted(sources, { one: "pollen source", other: "pollen sources" })} beyond the beds; ${level} level`;
 }
 
 function findingLines(finding: Finding, words: Description): readonly string[] {
@@ -250,10 +251,6 @@ function* section<T>(
 
 function sourceCount(plan: Plan): number {
   return plan.surroundings.filter((item) => item.what === "pollen").length;
-}
-
-function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? "" : "s"}`;
 }
 
 function capital(words: string): string {

@@ -17,6 +17,7 @@ import { plotMapPages } from "../paper-set/plot-map.ts";
 import { sowingPages } from "../paper-set/sowing-pages.ts";
 import { printedDay, yearsPages } from "../paper-set/years-pages.ts";
 import { type PrintId, type PrintPart, printParts } from "./print-list.ts";
+import { counted } from "../words/plurals.ts";
 
 export interface PrintSettings extends Omit<PlotMapSettings, "companions"> {
   readonly stakes: LabelChoice;
@@ -109,9 +110,7 @@ export function planRemarks(input: CheckedLayout, ruler: TextRuler): readonly st
     layout.plantings.length === 0 ? "Nothing is planted in this layout" : "",
     conflicts === 0
       ? ""
-      : conflicts === 1
-        ? "1 conflict is open"
-        : `${conflicts} conflicts are open`,
+      : counted(conflicts, { one: "conflict is open", other: "conflicts are open" }),
   ].filter((words) => words !== "");
 }
 

@@ -6,7 +6,7 @@ import type { Growing, GrowingSize, HowItCame, IsolationMet, LineLot } from "./l
 
 /** How a lot came about. A lot split off or mixed carries the facts of its parents, not a harvest of its own. */
 export function howItCame({ partOf, from, grownFrom }: Lot, hasParents: boolean): HowItCame {
-  if (partOf && partOf.length > 0) return partOf.length === 1 ? "split" : "mixed";
+  if (partOf && partOf.length > 0) return partOf.length > 1 ? "mixed" : "split";
   return hasParents || grownFrom !== undefined || from?.what === "own" ? "grown" : "start";
 }
 

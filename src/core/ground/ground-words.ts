@@ -15,6 +15,7 @@ import { longDate, shortDate } from "../model/day.ts";
 import { formatLength } from "../model/length.ts";
 import { groundDisease, markName } from "./ground-diseases.ts";
 import { groundCited } from "./ground-sources.ts";
+import { counted } from "../words/plurals.ts";
 
 export function describeVolunteers(finding: VolunteersFinding, wording: Wording): Description {
   const { nameOf, standOf, unit } = wording;
@@ -210,7 +211,7 @@ function kindName(kind: string, stand: Stand | undefined): string {
 
 /** `1 year`, `4 years`. */
 export function yearCount(count: number): string {
-  return count === 1 ? "1 year" : `${count} years`;
+  return counted(count, { one: "year", other: "years" });
 }
 
 function listedAll(names: readonly string[]): string {

@@ -1,5 +1,6 @@
 /** Sheets of labels the grower has bought and measured: one field for each measure. */
 import { type LabelFold, type LabelSize, labelFolds, labelsOnSheet } from "./label-sizes.ts";
+import { counted, formOf } from "../words/plurals.ts";
 
 /** Millimetres, but for columns and rows. */
 export interface LabelMeasures {
@@ -114,13 +115,13 @@ function edgeFaults(measures: LabelMeasures): readonly MeasureFault[] {
   if (right > pageWidth + SLACK_MM) {
     faults.push({
       field: "columns",
-      words: `${columns} ${columns === 1 ? "column ends" : "columns end"} ${mm(right)} from the left, past the page's ${mm(pageWidth)}`,
+      words: `${counted(columns, { one: "column ends", other: "columns end" })} ${mm(right)} from the left, past the page's ${mm(pageWidth)}`,
     });
   }
   if (bottom > pageHeight + SLACK_MM) {
     faults.push({
       field: "rows",
-      words: `${rows} ${rows === 1 ? "row ends" : "rows end"} ${mm(bottom)} from the top, past the page's ${mm(pageHeight)}`,
+      words: `${counted(rows, { one: "row ends", other: "rows end" })} ${mm(bottom)} from the top, past the page's ${mm(pageHeight)}`,
     });
   }
   return faults;
@@ -241,7 +242,7 @@ export function readMeasures(text: string): ReadMeasures {
 }
 
 function wanted(count: number): string {
-  return count === 1 ? "a number of mm" : "two numbers of mm with an x between";
+  return formOf(count, { one: "a number of mm", other: "two numbers of mm with an x between" });
 }
 
 function numbersOf(text: string | undefined, count: number): readonly number[] | null {

@@ -6,6 +6,7 @@ import { monthYear } from "../lots/lot-words.ts";
 import { longDate } from "../model/day.ts";
 import type { Lot, Planting, Variety } from "../model/plan.ts";
 import type { PlotRecord } from "../record/plot-record.ts";
+import { counted } from "../words/plurals.ts";
 
 /** Room to write by hand. */
 export const BLANK = "______";
@@ -29,9 +30,10 @@ export function startWords({ start }: Planting, record: PlotRecord): string {
 
 /** `40 plants, 2 rows`. */
 export function amountWords({ plants, rows }: Planting): string {
-  const counted = (count: number | undefined, one: string) =>
-    count === undefined ? "" : `${count} ${count === 1 ? one : `${one}s`}`;
-  return [counted(plants, "plant"), counted(rows, "row")].filter((part) => part !== "").join(", ");
+  return [
+    ...(plants === undefined ? [] : [counted(plants, { one: "plant", other: "plants" })]),
+    ...(rows === undefined ? [] : [counted(rows, { one: "row", other: "rows" })]),
+  ].join(", ");
 }
 
 const WEAKEST_FIRST: readonly Standing[] = ["conflict", "unknown", "cover", "time", "distance"];

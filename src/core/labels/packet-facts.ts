@@ -19,6 +19,7 @@ import {
   packetWarning,
   treatedWith,
 } from "./label-words.ts";
+import { counted } from "../words/plurals.ts";
 
 /**
  * One for each planting kept for seed. @param treatment what the seed was treated with, printed as
@@ -116,7 +117,7 @@ function originWords({ from }: Lot, { site }: Plan): string {
 
 function savedFrom(plants: number | undefined): string {
   if (plants === undefined) return "Saved from ____ plants";
-  return `Saved from ${plants} ${plants === 1 ? "plant" : "plants"}`;
+  return `Saved from ${counted(plants, { one: "plant", other: "plants" })}`;
 }
 
 /** Seed of this plot that is on the shelf already: only its own test may stand on its packet. */

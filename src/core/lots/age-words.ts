@@ -1,6 +1,7 @@
 /** How old a lot is, in words. */
 import { civilFromDay } from "../model/day.ts";
 import type { Lot } from "../model/plan.ts";
+import { counted } from "../words/plurals.ts";
 
 /** `2 years old`, `this year's`; null where no year is known. */
 export function ageWords(lot: Lot, day: number): string {
@@ -10,5 +11,5 @@ export function ageWords(lot: Lot, day: number): string {
   }
   const years = civilFromDay(day).year - lot.harvestYear;
   if (years <= 0) return `harvest ${lot.harvestYear}`;
-  return `harvest ${lot.harvestYear}, ${years === 1 ? "1 year" : `${years} years`} old`;
+  return `harvest ${lot.harvestYear}, ${counted(years, { one: "year", other: "years" })} old`;
 }

@@ -3,6 +3,7 @@ import type { Kind } from "../kinds/crop.ts";
 import { gramsText } from "./lot-words.ts";
 import { inGrams, inSeeds, seedsPerGram } from "./seed-yield.ts";
 import type { Lot, SeedAmount } from "../model/plan.ts";
+import { counted } from "../words/plurals.ts";
 
 export type ReadAmount =
   | { readonly ok: true; readonly amount: SeedAmount | undefined }
@@ -71,5 +72,5 @@ export function otherAmountWords(lot: Lot, kind: Kind | undefined): string {
 export function seedsWords(seeds: number, lot: Lot, kind: Kind | undefined): string {
   const perGram = seedsPerGram(lot, kind);
   if (lot.amount?.unit === "g" && perGram !== undefined) return `${gramsText(seeds / perGram)} g`;
-  return seeds === 1 ? "1 seed" : `${seeds} seeds`;
+  return counted(seeds, { one: "seed", other: "seeds" });
 }

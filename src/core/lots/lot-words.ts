@@ -7,12 +7,13 @@ import type { Estimate } from "./estimate.ts";
 import type { PlaceLife } from "./better-place.ts";
 import { meetsWithTolerance, testResult } from "./germination.ts";
 import { constantsOf } from "./viability-sets.ts";
+import { counted } from "../words/plurals.ts";
 
 /** `12.5 g` or `340 seeds`. */
 export function amountWords(amount: SeedAmount | undefined): string {
   if (!amount) return "not counted";
   if (amount.unit === "g") return `${gramsText(amount.value)} g`;
-  return amount.value === 1 ? "1 seed" : `${amount.value} seeds`;
+  return counted(amount.value, { one: "seed", other: "seeds" });
 }
 
 /**

@@ -1,6 +1,7 @@
 /** Why, and by when, a variety is to be renewed. */
 import { civilFromDay } from "../model/day.ts";
 import type { Renewal } from "./renewal.ts";
+import { counted } from "../words/plurals.ts";
 
 /** The reason, which travels with the variety into the seed list. */
 export function renewalReason(renewal: Renewal): string {
@@ -25,11 +26,11 @@ export function renewalReason(renewal: Renewal): string {
 }
 
 function shortWords({ stockSeeds, reserveSeeds, growOutSeeds, plots }: Renewal): string {
-  const good = stockSeeds === 1 ? "1 good seed" : `${stockSeeds ?? 0} good seeds`;
+  const good = counted(stockSeeds ?? 0, { one: "good seed", other: "good seeds" });
   const left =
     plots.length > 0
       ? `This layout's sowing leaves ${good}, should the crop fail`
-      : `${good} ${stockSeeds === 1 ? "is" : "are"} left`;
+      : counted(stockSeeds ?? 0, { one: "good seed is left", other: "good seeds are left" });
   return reserveSeeds === null
     ? `${left}; growing it out once takes about ${growOutSeeds}.`
     : `${left}; ${reserveSeeds} are to be kept.`;

@@ -1,6 +1,7 @@
 /** Seed to expect of a number of plants, and plants for the seed wanted. */
 import type { Kind, Sourced } from "../kinds/crop.ts";
 import type { Lot, SeedAmount } from "../model/plan.ts";
+import { formOf } from "../words/plurals.ts";
 
 /** Clean seed of one plant, grams, and where the figure is from. */
 export interface SeedYield {
@@ -90,7 +91,7 @@ export function seedYield(
     return {
       gramsPerPlant: [least * (1 - doubt), most * (1 + doubt)],
       basis: "own",
-      source: own.length === 1 ? "one own harvest" : `${own.length} own harvests`,
+      source: formOf(own.length, { one: "one own harvest", other: `${own.length} own harvests` }),
     };
   }
   const row = ROWS.find(({ kinds }) => kinds.includes(kind.id));

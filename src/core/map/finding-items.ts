@@ -1,6 +1,6 @@
 /** The findings as numbered words, short on the map sheets and in full on the pages after them. */
 import { describeFinding, type Finding } from "../checks/all-checks.ts";
-import { severityWord, type Description } from "../checks/wording.ts";
+import { type Description, severityWord } from "../checks/wording.ts";
 import type { Severity } from "../checks/finding.ts";
 import { countBySeverity } from "../checks/run-checks.ts";
 import { type FlowItem, lineHeight, textLines, wrapText } from "../page/flow.ts";
@@ -8,6 +8,7 @@ import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "./map-style.ts";
 import { badge, badgeSize } from "./measured-marks.ts";
 import type { TextRuler } from "../page/scene.ts";
+import { countWord } from "../words/deed-words.ts";
 
 export interface NumberedWords {
   /** As on the map. */
@@ -33,15 +34,10 @@ export function countText(findings: readonly Finding[]): string {
 /** The same of findings already counted. */
 export function severityCounts(counts: Readonly<Record<Severity, number>>): string {
   const parts = (["conflict", "caution", "unknown"] as const).flatMap((severity) =>
-    counts[severity] > 0 ? [counted(counts[severity], severity)] : [],
+    counts[severity] > 0 ? [countWord(counts[severity], severity)] : [],
   );
   if (counts.conflict === 0) parts.unshift("no conflict");
   return parts.join(", ");
-}
-
-function counted(count: number, severity: Severity): string {
-  const word = severityWord[severity];
-  return `${count} ${word}${count === 1 ? "" : "s"}`;
 }
 
 /** One numbered title each. */

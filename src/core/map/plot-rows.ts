@@ -20,6 +20,7 @@ import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { coverWords } from "./map-style.ts";
 import { lotCodesToSow } from "../lots/lot-book.ts";
 import { walkingNumbers } from "../fieldwork/walking-order.ts";
+import { counted } from "../words/plurals.ts";
 
 export interface PlotRow {
   readonly id: string;
@@ -141,7 +142,7 @@ function distanceText(pair: IsolationPair, id: string, unit: LengthUnit): string
 }
 
 function plantsText({ plants, rows }: Planting): string {
-  const inRows = rows === undefined ? "" : `${rows} ${rows === 1 ? "row" : "rows"}`;
+  const inRows = rows === undefined ? "" : counted(rows, { one: "row", other: "rows" });
   if (plants === undefined) return inRows;
   return inRows === "" ? String(plants) : `${plants} in ${inRows}`;
 }

@@ -5,6 +5,7 @@ import { parseJson } from "./parse-json.ts";
 import { PLAN_FORMAT, PLAN_VERSION, type Plan, planSchema } from "./plan.ts";
 import { planProblems } from "./plan-problems.ts";
 import { type Problem, type Read, refuse, shown } from "./problem.ts";
+import { type Noun, formOf } from "../words/plurals.ts";
 
 /** Problems listed at most: the first ones are what a person can mend. */
 const MAX_PROBLEMS = 50;
@@ -117,9 +118,12 @@ function oneOf(values: readonly unknown[]): string {
   return `one of ${values.map((value) => shown(value)).join(", ")}`;
 }
 
+const CHARACTERS: Noun = { one: "character", other: "characters" };
+const ITEMS: Noun = { one: "item", other: "items" };
+
 function unitOf(origin: string, count: number | bigint): string {
-  const word = origin === "string" ? " character" : origin === "array" ? " item" : "";
-  return word === "" || Number(count) === 1 ? word : `${word}s`;
+  const noun = origin === "string" ? CHARACTERS : origin === "array" ? ITEMS : null;
+  return noun === null ? "" : ` ${formOf(Number(count), noun)}`;
 }
 
 /** Splits a path into the nearest named object and the field within it. */

@@ -13,6 +13,7 @@ import {
   traceRoles,
 } from "./place-trace.ts";
 import type { Trace } from "./trace.ts";
+import { counted } from "../words/plurals.ts";
 
 /** Longest name of an outline that is taken for a bed's code. */
 const LONGEST_CODE = 12;
@@ -95,7 +96,7 @@ export function importOutlines(
   imported: readonly ImportedTrace[],
   fileName: string,
 ): Edit {
-  const count = imported.length === 1 ? "1 outline" : `${imported.length} outlines`;
+  const count = counted(imported.length, { one: "outline", other: "outlines" });
   return {
     title: `Take ${count} from ${fileName}`,
     apply: (plan) => {

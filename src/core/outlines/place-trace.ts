@@ -8,6 +8,7 @@ import { type Corner, ringProblem, signedArea } from "../model/ring.ts";
 import { LIMITS } from "../model/limits.ts";
 import { simplifiedLine, simplifiedRing } from "./simplified-line.ts";
 import type { Trace, TraceSort } from "./trace.ts";
+import { counted } from "../words/plurals.ts";
 
 export const traceRoles = [
   "skip",
@@ -97,7 +98,8 @@ function polygon(rings: readonly (readonly Point[])[]): PlacedTrace {
     return refused(`has ${most} corners, at most ${LIMITS.corners}: let more of them go`);
   }
   const least = Math.min(...cornerRings.map((ring) => ring.length));
-  if (least < 3) return refused(`has ${least === 1 ? "1 corner" : `${least} corners`}, too few`);
+  if (least < 3)
+    return refused(`has ${counted(least, { one: "corner", other: "corners" })}, too few`);
   const problem = cornerRings.map(ringProblem).find((each) => each !== null);
   if (problem !== undefined && problem !== null) return refused(`is ${problem}`);
   const rectangle = holes.length === 0 ? rectangleOf(rings[0] ?? []) : null;

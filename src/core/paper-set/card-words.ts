@@ -11,6 +11,7 @@ import { shortDate } from "../model/day.ts";
 import { type LengthUnit, formatLength } from "../model/length.ts";
 import type { Planting } from "../model/plan.ts";
 import { type BedAxes, reachOn } from "./bed-axes.ts";
+import { counted } from "../words/plurals.ts";
 
 export interface CardWords {
   /** `B04-2  Slatewing, lettuce`. */
@@ -69,14 +70,14 @@ function fromTo({ from, to }: { readonly from: number; readonly to: number }, un
 }
 
 function amountWords({ plants, rows, outline }: Planting, unit: LengthUnit): string {
-  const inRows = rows === undefined ? "" : `${rows} ${rows === 1 ? "row" : "rows"}`;
+  const inRows = rows === undefined ? "" : counted(rows, { one: "row", other: "rows" });
   const apart =
     rows !== undefined && rows > 1 && outline.shape === "rectangle"
       ? `, ${formatLength(outline.widthM / rows, unit)} apart`
       : "";
   if (plants === undefined) return `${inRows}${apart}`;
-  const counted = `${plants} ${plants === 1 ? "plant" : "plants"}`;
-  return inRows === "" ? counted : `${counted} in ${inRows}${apart}`;
+  const planted = counted(plants, { one: "plant", other: "plants" });
+  return inRows === "" ? planted : `${planted} in ${inRows}${apart}`;
 }
 
 function startWords({ start }: Planting): string {

@@ -1,10 +1,11 @@
 /** What an entry says, in words: on screen, in titles of undo steps, on paper. */
 import { shortDate } from "../model/day.ts";
 import type { Entry } from "../model/plan.ts";
+import { type Noun, counted } from "../words/plurals.ts";
 
 /** What is counted where an entry has a count. */
-const COUNTED: Readonly<Partial<Record<Entry["what"], readonly [string, string]>>> = {
-  "hand pollinated": ["flower", "flowers"],
+const COUNTED: Readonly<Partial<Record<Entry["what"], Noun>>> = {
+  "hand pollinated": { one: "flower", other: "flowers" },
 };
 
 const COVERED: Readonly<Record<NonNullable<Entry["cover"]>, string>> = {
@@ -16,11 +17,12 @@ const COVERED: Readonly<Record<NonNullable<Entry["cover"]>, string>> = {
 /** `rogued, 8 plants: green stems among the silver`. */
 export function entryWords(entry: Entry): string {
   const { what, count, fruits, grams, note, job } = entry;
-  const [one, many] = COUNTED[what] ?? ["plant", "plants"];
   const said = [
     entryHead(entry),
-    ...(count === undefined ? [] : [some(count, one, many)]),
-    ...(fruits === undefined ? [] : [some(fruits, "fruit", "fruits")]),
+    ...(count === undefined
+      ? []
+      : [counted(count, COUNTED[what] ?? { one: "plant", other: "plants" })]),
+    ...(fruits === undefined ? [] : [counted(fruits, { one: "fruit", other: "fruits" })]),
     ...(grams === undefined ? [] : [`${grams} g`]),
   ].join(", ");
   // A job done is told by its own words, or by its name where it has none.
@@ -31,11 +33,6 @@ export function entryWords(entry: Entry): string {
 function entryHead({ what, cover }: Entry): string {
   if (what === "covered") return COVERED[cover ?? "cage"];
   return what === "looked at" ? "looked at, no flower open" : what;
-}
-
-/** `1 plant`, `8 plants`. */
-export function some(count: number, one: string, many: string): string {
-  return `${count} ${count === 1 ? one : many}`;
 }
 
 /** `B04-2: rogued, 8 plants, 2 Jun`. @param plot code or name of what it is of */

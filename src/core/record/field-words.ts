@@ -8,6 +8,7 @@ import { plotRecords, wholeOf } from "./as-grown.ts";
 import { fieldChanges, standingSince } from "./field-changes.ts";
 import type { CoverStay } from "./plot-record.ts";
 import { doubtWords, recordDoubts } from "./record-doubts.ts";
+import { counted } from "../words/plurals.ts";
 
 /**
  * Lines for a report: new findings first, then what is settled, then doubtful entries.
@@ -38,7 +39,7 @@ export function fieldChangeLines(
 /** `As grown on 6 Jul 2027, by 9 entries of the field record`. */
 export function asGrownWords({ entries }: Pick<Plan, "entries">, on: DayNumber): string {
   const count = entries.filter((entry) => entry.on <= on).length;
-  return `As grown on ${longDate(on)}, by ${count === 1 ? "1 entry" : `${count} entries`} of the field record`;
+  return `As grown on ${longDate(on)}, by ${counted(count, { one: "entry", other: "entries" })} of the field record`;
 }
 
 /** Entries that cannot be right, each with why. @param today entries after it are of the future */

@@ -2,6 +2,7 @@
 import { type LengthUnit, formatDistance } from "../model/length.ts";
 import { listed } from "../checks/wording.ts";
 import type { ClearGround } from "./clear-ground.ts";
+import { formOf } from "../words/plurals.ts";
 
 /**
  * One or two sentences: that there is clear ground, or that there is none and what forbids most.
@@ -17,7 +18,7 @@ export function clearGroundWords(
     const words = `${code} can lie on the dotted ground without a conflict`;
     if (untold.length === 0) return `${words}.`;
     const others = listed(untold.map(nameOf));
-    return `${words} that is known. Of ${others} it is not: no isolation distance is known, so no ground is clear of ${untold.length === 1 ? "it" : "them"} until one is typed.`;
+    return `${words} that is known. Of ${others} it is not: no isolation distance is known, so no ground is clear of ${formOf(untold.length, { one: "it", other: "them" })} until one is typed.`;
   }
   const none = `No clear ground for ${code} at its present size and angle.`;
   const [most] = forbidding();

@@ -4,6 +4,7 @@ import { type LengthUnit, formatArea, formatDistance } from "../model/length.ts"
 import type { YearsFault } from "./judge-years.ts";
 import { placesApart } from "./season-work.ts";
 import type { PlanYears, YearsRow } from "./years-of-plan.ts";
+import { counted, formOf } from "../words/plurals.ts";
 
 /** What words need besides the years themselves. */
 export interface YearsNames {
@@ -36,11 +37,11 @@ export function partName(rows: readonly YearsRow[], members: readonly number[]):
 }
 
 export function varietiesWords(count: number): string {
-  return count === 1 ? "1 variety" : `${count} varieties`;
+  return counted(count, { one: "variety", other: "varieties" });
 }
 
 function seasonsWords(count: number): string {
-  return count === 1 ? "1 season" : `${count} seasons`;
+  return counted(count, { one: "season", other: "seasons" });
 }
 
 function metresWords(metres: number, units: LengthUnit): string {
@@ -61,8 +62,8 @@ export function faultWords(fault: YearsFault, names: YearsNames): string {
       const set = years.problem.sets[fault.set];
       const needM = Math.max(0, ...fault.items.map((item) => years.rows[item]?.needM ?? 0));
       const places = set ? placesApart(set, needM) : 1;
-      const room = places === 1 ? "only 1 place" : `${places} places`;
-      const more = fault.tooMany === 1 ? "1 must go" : `${fault.tooMany} must go`;
+      const room = formOf(places, { one: "only 1 place", other: `${places} places` });
+      const more = `${fault.tooMany} must go`;
       return `${season}: ${all(fault.items)} cross, and the beds have ${room} that far apart (${metresWords(needM, units)}): ${more} to another season or under a cover.`;
     }
     case "exposed":
@@ -76,7 +77,7 @@ export function faultWords(fault: YearsFault, names: YearsNames): string {
     case "rest": {
       const rest = years.problem.rests[fault.rest];
       const name = partName(years.rows, rest?.members ?? []);
-      return `${season}: ground is to be free of ${name} for ${rest?.years === 1 ? "1 year" : `${rest?.years ?? 0} years`}. With the years before it takes ${formatArea(fault.needsM2, units)} of different ground, and there are ${formatArea(fault.hasM2, units)}.`;
+      return `${season}: ground is to be free of ${name} for ${counted(rest?.years ?? 0, { one: "year", other: "years" })}. With the years before it takes ${formatArea(fault.needsM2, units)} of different ground, and there are ${formatArea(fault.hasM2, units)}.`;
     }
     case "work":
       return `${season}: ${varietiesWords(fault.varieties)} are grown for seed, and at most ${fault.most} are to be.`;
@@ -112,10 +113,10 @@ export function clashWords(
   const list = listed(items.map((item) => rows[item]?.variety.name ?? ""));
   const span = `${seasonsWords(problem.seasons)} (${seasons[0] ?? ""} to ${seasons.at(-1) ?? ""})`;
   const kinds = [...new Set(items.map((item) => rows[item]?.kind.name ?? ""))];
-  const first =
-    items.length === 1
-      ? `${list} cannot be kept alive in these ${span}.`
-      : `These ${items.length} cannot all be kept alive with this garden, these covers and ${span}: ${list} (${listed(kinds)}).`;
+  const first = formOf(items.length, {
+    one: `${list} cannot be kept alive in these ${span}.`,
+    other: `These ${items.length} cannot all be kept alive with this garden, these covers and ${span}: ${list} (${listed(kinds)}).`,
+  });
   const ways =
     "More seasons, a cover more, more ground, or one of them left out would let the rest be";
   if (items.length === 1) return `${first} More seasons may help, or seed from elsewhere.`;

@@ -7,6 +7,7 @@ import { type YearsNames, listed, varietiesWords } from "./fault-words.ts";
 import type { JudgedYears, YearsCell } from "./judge-years.ts";
 import type { NotLaidOut, YearsRow } from "./years-of-plan.ts";
 import { seasonsOf } from "./years-problem.ts";
+import { counted } from "../words/plurals.ts";
 
 /** What a lay-out rests on though nothing stands against it, and the varieties it is about. */
 export interface YearsCaution {
@@ -152,9 +153,7 @@ export function groundWords(squareMetres: number, { units }: Pick<Plan, "units">
 export function verdictWords({ faults }: JudgedYears, { years }: YearsNames): string {
   if (years.rows.length === 0) return "No variety with a lot on the shelf is to be kept.";
   if (faults.length > 0) {
-    return faults.length === 1
-      ? "1 thing stands against these years:"
-      : `${faults.length} things stand against these years:`;
+    return `${counted(faults.length, { one: "thing stands", other: "things stand" })} against these years:`;
   }
   const end = years.settings.end === "earliest" ? "may be" : "is likely";
   const doubtful = years.rows.filter(({ standing }) => standing !== "keeps").length;

@@ -3,7 +3,8 @@ import { longDate } from "../model/day.ts";
 import type { Plan, SeedAmount, Variety } from "../model/plan.ts";
 import type { SownLot } from "./lots-sown.ts";
 import type { Fate, PlotFate } from "./plot-fate.ts";
-import { counted, fateWords, plotCount } from "./season-words.ts";
+import { fateWords, plotCount } from "./season-words.ts";
+import { counted, formOf } from "../words/plurals.ts";
 
 /** Why what is to come is taken from the plan; empty once the season is over. */
 export function stillRunning({ season }: Plan, on: number): string {
@@ -23,17 +24,21 @@ export function takenAlong(plan: Plan, next: Plan): readonly string[] {
   );
   const beds = next.layouts[0]?.beds.length ?? 0;
   const places =
-    storagePlaces.length === 0 ? "" : ` in ${counted(storagePlaces.length, "place", "places")}`;
+    storagePlaces.length === 0
+      ? ""
+      : ` in ${counted(storagePlaces.length, { one: "place", other: "places" })}`;
   return [
-    `${counted(beds, "bed", "beds")}, the site ${site.name}${site.climate ? " and its climate" : ""}${picture ? ", the picture" : ""}.`,
+    `${counted(beds, { one: "bed", other: "beds" })}, the site ${site.name}${site.climate ? " and its climate" : ""}${picture ? ", the picture" : ""}.`,
     ...(frosts.length === 0 ? [] : [`Frosts a year on: ${frosts.join(" and ")}.`]),
     ...(lots.length === 0
       ? []
       : [
-          `${counted(lots.length, "lot", "lots")} of seed${places}, ${harvest.length} of them from plots of season ${plan.season.name}.`,
+          `${counted(lots.length, { one: "lot", other: "lots" })} of seed${places}, ${harvest.length} of them from plots of season ${plan.season.name}.`,
         ]),
-    ...(ownKinds.length === 0 ? [] : [`${counted(ownKinds.length, "own kind", "own kinds")}.`]),
-    `${counted(plan.varieties.length, "variety", "varieties")} on the seed list.`,
+    ...(ownKinds.length === 0
+      ? []
+      : [`${counted(ownKinds.length, { one: "own kind", other: "own kinds" })}.`]),
+    `${counted(plan.varieties.length, { one: "variety", other: "varieties" })} on the seed list.`,
   ];
 }
 
@@ -44,11 +49,17 @@ export function plotSummary(plots: readonly PlotFate[]): string {
   const parts = [
     [
       over,
-      over === 1 ? "becomes an earlier crop of its ground" : "become earlier crops of their ground",
+      formOf(over, {
+        one: "becomes an earlier crop of its ground",
+        other: "become earlier crops of their ground",
+      }),
     ],
     [
       of("standing"),
-      of("standing") === 1 ? "stays where it stands, locked" : "stay where they stand, locked",
+      formOf(of("standing"), {
+        one: "stays where it stands, locked",
+        other: "stay where they stand, locked",
+      }),
     ],
     [of("lifted"), "with roots or plants to set out in spring"],
     [of("never"), "left out, as no sowing is written down, which it is at the other plots"],

@@ -6,6 +6,7 @@ import type { EarlierCrop, Plan, Variety } from "../model/plan.ts";
 import type { NeighbourChoice } from "./neighbours-ahead.ts";
 import type { NextSeasonFault } from "./next-season-faults.ts";
 import type { Fate, PlotFate } from "./plot-fate.ts";
+import { counted } from "../words/plurals.ts";
 
 export const fateWords: Readonly<Record<Fate, string>> = {
   over: "over",
@@ -30,7 +31,9 @@ export const neighbourWords: Readonly<Record<NeighbourChoice, string>> = {
 export function toSetOutReason(toSetOut: NonNullable<Variety["toSetOut"]>): string {
   const parts = toSetOut.map(({ plants, plot, season }) =>
     [
-      plants === undefined ? "plants, not counted" : counted(plants, "plant", "plants"),
+      plants === undefined
+        ? "plants, not counted"
+        : counted(plants, { one: "plant", other: "plants" }),
       ...(plot === undefined ? [] : [`of ${plot}`]),
       ...(season === undefined ? [] : [`from season ${season}`]),
     ].join(" "),
@@ -38,12 +41,8 @@ export function toSetOutReason(toSetOut: NonNullable<Variety["toSetOut"]>): stri
   return `In store over winter, to set out in spring: ${parts.join("; ")}.`.slice(0, LIMITS.note);
 }
 
-export function counted(count: number, one: string, many: string): string {
-  return count === 1 ? `1 ${one}` : `${count} ${many}`;
-}
-
 export function plotCount(count: number): string {
-  return counted(count, "plot", "plots");
+  return counted(count, { one: "plot", other: "plots" });
 }
 
 /** Crops named before the rest is counted only. */

@@ -5,6 +5,7 @@ import { inbreedingOver } from "../generations/effective-size.ts";
 import { percentText, plantsText } from "../generations/loss-words.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { citedAs } from "../kinds/sources.ts";
+import { counted, formOf } from "../words/plurals.ts";
 
 export function populationWords(few: FewPlants, kind: Kind): readonly string[] {
   const { floor, needed, source, plants, effect } = few;
@@ -54,7 +55,7 @@ function effectWords(effect: PopulationEffect, plants: number): readonly string[
       ? `, in effect ${plantsText(effective)} for it pollinates itself`
       : "";
   return [
-    `${plants === 1 ? "One plant" : `${plants} plants`}${inEffect}: this season would lose ${percentText(lost)} of its diversity, twice as many plants half of that.`,
+    `${formOf(plants, { one: "One plant", other: `${plants} plants` })}${inEffect}: this season would lose ${percentText(lost)} of its diversity, twice as many plants half of that.`,
     ...(line ? [lineWords(line, lost)] : []),
     ...crossing,
   ];
@@ -63,7 +64,7 @@ function effectWords(effect: PopulationEffect, plants: number): readonly string[
 function lineWords(line: NonNullable<PopulationEffect["line"]>, losing: number): string {
   const { generations, lost, hasUnknown } = line;
   if (generations === 0) return "No growing-out before the seed sown is on record.";
-  const times = generations === 1 ? "1 generation" : `${generations} generations`;
+  const times = counted(generations, { one: "generation", other: "generations" });
   const after = percentText(1 - (1 - lost) * (1 - losing));
   return `Its line has lost ${percentText(lost)} in ${times}${hasUnknown ? ", and more where plants were not counted" : ""}; with this season ${after}.`;
 }

@@ -3,7 +3,7 @@ import type { Bloom } from "../../core/calendar/bloom-window.ts";
 import { weekday } from "../../core/calendar/week.ts";
 import { type DayNumber, shortDate } from "../../core/model/day.ts";
 import type { PlotFacts } from "../../core/record/plot-facts.ts";
-import { some } from "../../core/record/entry-words.ts";
+import { counted } from "../../core/words/plurals.ts";
 
 const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 
@@ -76,8 +76,8 @@ export const whyChoices: Readonly<Record<"rogued" | "lost", readonly string[]>> 
 export function plantsWords({ plants, rows }: PlotFacts): string | null {
   if (plants === null) return null;
   if (plants === 0) return "No plants left";
-  const inRows = rows === null ? "" : ` in ${some(rows, "row", "rows")}`;
-  return `${some(plants, "plant", "plants")}${inRows}`;
+  const inRows = rows === null ? "" : ` in ${counted(rows, { one: "row", other: "rows" })}`;
+  return `${counted(plants, { one: "plant", other: "plants" })}${inRows}`;
 }
 
 /** `Sown 20 May` where it is written down, `To be sown 20 May` where it is planned. */

@@ -1,6 +1,7 @@
 /** What the field card says of taking seed, so that no plant counts for more than another. */
 import type { Kind } from "../kinds/crop.ts";
 import { breedingOf } from "./breeding.ts";
+import { formOf } from "../words/plurals.ts";
 
 /**
  * `Take equal seed from each of at least 20 plants`.
@@ -12,17 +13,27 @@ export function seedTakingWords(
 ): string {
   const advised = kind.population?.maintenance?.value;
   const isOneSex = breedingOf(kind).sexes === "one";
-  const each = isOneSex ? "female" : "plant";
   if (plants !== undefined && plants > 0 && (advised === undefined || plants <= advised)) {
     // Of females and males nobody knows beforehand how many of each come up.
     if (isOneSex) return "Take equal seed from every female plant";
-    return plants === 1
-      ? "Take seed from the one plant"
-      : `Take equal seed from all ${plants} plants`;
+    return formOf(plants, {
+      one: "Take seed from the one plant",
+      other: `Take equal seed from all ${plants} plants`,
+    });
   }
-  if (advised === undefined) return `Take equal seed from every ${each}${isOneSex ? " plant" : ""}`;
+  if (advised === undefined) {
+    return isOneSex
+      ? "Take equal seed from every female plant"
+      : "Take equal seed from every plant";
+  }
   const least = isOneSex ? Math.ceil(advised / 2) : advised;
-  return least === 1
-    ? `Take seed from at least one ${each}`
-    : `Take equal seed from each of at least ${least} ${each}s`;
+  return isOneSex
+    ? formOf(least, {
+        one: "Take seed from at least one female",
+        other: `Take equal seed from each of at least ${least} females`,
+      })
+    : formOf(least, {
+        one: "Take seed from at least one plant",
+        other: `Take equal seed from each of at least ${least} plants`,
+      });
 }

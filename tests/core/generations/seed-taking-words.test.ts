@@ -1,7 +1,7 @@
 /** What a helper reads on the card when seed is taken, and the small words of what is lost. */
 import { describe, expect, test } from "vitest";
 import { percentText, plantsText } from "../../../src/core/generations/loss-words.ts";
-import { seedTakingWords } from "../../../src/core/generations/seed-taking.ts";
+import { seedTakingWords } from "../../../src/core/generations/seed-taking-words.ts";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 
 const kind = (id: string) => {
