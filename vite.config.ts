@@ -34,6 +34,8 @@ const site: UserConfig = {
     // The plot map's font is a file of its own, fetched only when a map is made.
     assetsInlineLimit: (file) => (file.endsWith(".ttf") ? false : undefined),
     rolldownOptions: {
+      // Words stand in files of their own: each goes where it is said, and nothing is named twice.
+      optimization: { inlineConst: { mode: "all" } },
       input: {
         index: inRepository("src/app/index.html"),
         "service-worker": inRepository("src/app/service-worker.ts"),

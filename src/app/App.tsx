@@ -19,6 +19,7 @@ import { useViewState } from "../panel/state/view-state.ts";
 import { MainView } from "./MainView.tsx";
 import { useChosenInSight } from "./use-chosen-in-sight.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
+import * as texts from "./words.ts";
 
 /** Asked for at once, so that it is there with the sheet or a moment later; the sheet waits for nothing. */
 const bloomStrip = import("../panel/bloom/BloomStrip.tsx");
@@ -26,7 +27,6 @@ const LotParticulars = lazy(async () => ({
   default: (await import("../panel/lots/LotParticulars.tsx")).LotParticulars,
 }));
 const BloomStrip = lazy(async () => ({ default: (await bloomStrip).BloomStrip }));
-
 const YearStrip = lazy(async () => ({
   default: (await import("../panel/earlier-crops/YearStrip.tsx")).YearStrip,
 }));
@@ -45,19 +45,19 @@ export function App() {
     <div className="window" data-drawer={drawer ?? "none"} data-view={view}>
       <SkipLinks />
       <HatchPatterns />
-      <RegionBoundary name="The header">
+      <RegionBoundary title={texts.headerNotShown}>
         <Header />
       </RegionBoundary>
       <Notices />
-      <Drawer region="seed-list" name="The seed list" className="seed-column drawer">
+      <Drawer region="seed-list" title={texts.seedListNotShown} className="seed-column drawer">
         <SeedList />
       </Drawer>
       <MainColumn />
       <div className="side-column">
-        <Drawer region="findings" name="The findings" id="findings">
+        <Drawer region="findings" title={texts.findingsNotShown} id="findings">
           <Findings />
         </Drawer>
-        <Drawer region="particulars" name="The particulars">
+        <Drawer region="particulars" title={texts.particularsNotShown}>
           <PictureRegion />
           {view === "lots" ? (
             <Suspense fallback={null}>
@@ -92,8 +92,8 @@ function MainColumn() {
           <YearStrip />
         </Suspense>
       )}
-      <Drawer region="bloom" name="The bloom strip">
-        <Suspense fallback={<p role="status">Loading the bloom strip ...</p>}>
+      <Drawer region="bloom" title={texts.bloomNotShown}>
+        <Suspense fallback={<p role="status">{texts.loadingBloom}</p>}>
           <BloomStrip />
         </Suspense>
       </Drawer>
@@ -103,18 +103,18 @@ function MainColumn() {
 
 interface DrawerProps {
   readonly region: string;
-  /** What it is called where it cannot be shown. */
-  readonly name: string;
+  /** What is said where it cannot be shown. */
+  readonly title: string;
   readonly className?: string;
   readonly id?: string;
   readonly children: ReactNode;
 }
 
 /** A part of the window that a small screen pulls up; a fault in it leaves the others working. */
-function Drawer({ region, name, className = "drawer", id, children }: DrawerProps) {
+function Drawer({ region, title, className = "drawer", id, children }: DrawerProps) {
   return (
     <div className={className} data-region={region} id={id}>
-      <RegionBoundary name={name}>{children}</RegionBoundary>
+      <RegionBoundary title={title}>{children}</RegionBoundary>
     </div>
   );
 }

@@ -7,6 +7,7 @@ import { ClearGroundLine } from "../panel/findings/ClearGroundLine.tsx";
 import { HiddenLine } from "../panel/window/ShowMenu.tsx";
 import { RegionBoundary } from "../panel/window/RegionBoundary.tsx";
 import { useViewState } from "../panel/state/view-state.ts";
+import * as texts from "./words.ts";
 
 /** Where they cannot be fetched the sheet is as usable without them. */
 const FirstSteps = lazy(() =>
@@ -56,7 +57,7 @@ export function MainView() {
     <div className="main-view">
       {/* Kept in place behind the tables, so that it comes back as it was left. */}
       <div className="sheet-holder" inert={view !== "sheet"}>
-        <RegionBoundary name="The sheet">
+        <RegionBoundary title={texts.sheetNotShown}>
           <Sheet />
           <ClearGroundLine />
           <HiddenLine />
@@ -65,29 +66,29 @@ export function MainView() {
         </RegionBoundary>
       </div>
       {view === "tables" && (
-        <RegionBoundary name="The tables">
-          <Suspense fallback={<p role="status">Loading the tables ...</p>}>
+        <RegionBoundary title={texts.tablesNotShown}>
+          <Suspense fallback={<p role="status">{texts.loadingTables}</p>}>
             <Tables />
           </Suspense>
         </RegionBoundary>
       )}
       {view === "lots" && (
-        <RegionBoundary name="The lots">
-          <Suspense fallback={<p role="status">Loading the lots ...</p>}>
+        <RegionBoundary title={texts.lotsNotShown}>
+          <Suspense fallback={<p role="status">{texts.loadingLots}</p>}>
             <Lots />
           </Suspense>
         </RegionBoundary>
       )}
       {view === "walk" && (
-        <RegionBoundary name="The walk">
-          <Suspense fallback={<p role="status">Loading the walk ...</p>}>
+        <RegionBoundary title={texts.walkNotShown}>
+          <Suspense fallback={<p role="status">{texts.loadingWalk}</p>}>
             <Walk />
           </Suspense>
         </RegionBoundary>
       )}
       {view === "compare" && (
-        <RegionBoundary name="The compared layouts">
-          <Suspense fallback={<p role="status">Loading the comparison ...</p>}>
+        <RegionBoundary title={texts.comparisonNotShown}>
+          <Suspense fallback={<p role="status">{texts.loadingComparison}</p>}>
             <CompareView />
           </Suspense>
         </RegionBoundary>

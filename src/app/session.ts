@@ -22,11 +22,7 @@ import {
   catchUp,
   keepBoth,
 } from "../store/keeping/other-tab-changes.ts";
-
-const OPENING = "The plan is still being opened.";
-const BLOCKED = "A tab with an older Wideberth is open. Close it, and the plan opens here.";
-const OUTDATED = "A newer Wideberth is open in another tab. Reload this page to go on.";
-const UNREADABLE = "The saved copies of your last plan cannot be read. Nothing was deleted.";
+import * as words from "./words.ts";
 
 /** The text of the sample plan: fetched only where no plan is stored. */
 type LoadSample = () => Promise<string>;
@@ -49,9 +45,9 @@ export async function endSession(): Promise<void> {
 }
 
 async function start(sample: LoadSample): Promise<void> {
-  guardEdits(OPENING);
+  guardEdits(words.opening);
   watchPlanDb({
-    blocked: () => tell(BLOCKED),
+    blocked: () => tell(words.blocked),
     outdated,
     cut: () =>
       void import("../store/keeping/store-again.ts").then(({ storeAgainIfGone }) =>
@@ -89,7 +85,7 @@ async function openAtStart(sample: LoadSample): Promise<void> {
       if (isOpen) break;
     }
     if (!isOpen) await openSampleAtStart(sample, "sample");
-    if (isDamaged) tell(UNREADABLE);
+    if (isDamaged) tell(words.unreadable);
   } catch (error) {
     // What is stored could not be looked at. The sample stands in and is not stored by itself, or
     // the next start would take it for the plan that was open last.
@@ -101,7 +97,7 @@ async function openAtStart(sample: LoadSample): Promise<void> {
 /** Opens the sample; should it be faulty or out of reach, an empty plan, and says why. */
 async function openSampleAtStart(sample: LoadSample, source: "sample" | "stand-in"): Promise<void> {
   const text = await sample().catch(() => "");
-  const read = planFromText(text, "sample plan");
+  const read = planFromText(text, words.samplePlan);
   await openFromOutside(read.ok ? read.value : freshPlan(), source);
   if (!read.ok) useSaveState.setState({ problems: read.problems });
 }
@@ -109,6 +105,6 @@ async function openSampleAtStart(sample: LoadSample, source: "sample" | "stand-i
 /** A newer version of the program is about to change the storage: this tab saves and stops. */
 async function outdated(): Promise<void> {
   await flushAutosave();
-  guardEdits(OUTDATED);
-  tell(OUTDATED);
+  guardEdits(words.outdated);
+  tell(words.outdated);
 }

@@ -122,7 +122,7 @@ function buttonTexts(path: string, text: string): readonly string[] {
     }
     if (node.type !== "Property" || !isNode(node.value)) return;
     const isCommand = /\/commands\.ts$|-commands\.ts$/.test(path) && nameOf(node.key) === "name";
-    if (isCommand || nameOf(node.key) === "submitLabel") texts.push(...textsIn(node.value));
+    if (isCommand || nameOf(node.key) === "submitLabel") texts.push(...wordsOf(node.value, words));
   });
   return texts;
 }

@@ -21,7 +21,7 @@ import { readTraces } from "../../src/core/outlines/read-traces.ts";
 import { exportFileName } from "../../src/core/page/file-name.ts";
 import { readHeatSum } from "../../src/panel/bloom/heat-text.ts";
 import { readDay } from "../../src/panel/form/day-text.ts";
-import { readFieldArea } from "../../src/panel/form/field-area.ts";
+import { readFieldArea } from "../../src/panel/particulars/field-area.ts";
 import { readPosition } from "../../src/core/formats/position-text.ts";
 import { readCount, readRatio, readTurn } from "../../src/panel/form/number-text.ts";
 import { readRange } from "../../src/panel/form/range-text.ts";

@@ -1,6 +1,7 @@
 import { layoutOf } from "../../core/model/layouts.ts";
 import { opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const arrangeDialog = dialog(
   "arrange",
@@ -8,10 +9,10 @@ const arrangeDialog = dialog(
 );
 
 export const arrangeLayout = opening(arrangeDialog, {
-  name: "Arrange this layout for me ...",
-  group: "Layouts",
+  name: words.arrangeLayout,
+  group: "layouts",
   whyNot: ({ plan, layoutId }) =>
-    layoutOf(plan, layoutId).plantings.length === 0 ? "Nothing is planted yet" : null,
+    layoutOf(plan, layoutId).plantings.length === 0 ? words.nothingPlantedYet : null,
 });
 
 const layOutDialog = dialog(
@@ -21,7 +22,7 @@ const layOutDialog = dialog(
 
 /** Lays out what the seed list still wants, three ways. */
 export const layOutSeedList = opening(layOutDialog, {
-  name: "Lay out the seed list ...",
-  group: "Layouts",
-  also: "place all varieties plant everything automatically",
+  name: words.layOutSeedList,
+  group: "layouts",
+  also: words.layOutSeedListAlso,
 });

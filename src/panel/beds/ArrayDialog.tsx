@@ -30,19 +30,19 @@ export function ArrayDialog({ onClose }: { readonly onClose: () => void }) {
     send: (shape) => {
       if (arrayProblem(arrayCount(plan, layout, selection, shape)) !== null) return;
       onClose();
-      const title = `Copy ${names} in ${shape.rows} x ${shape.columns}`;
+      const title = texts.copyTitle(names, shape.rows, shape.columns);
       commitNew(arrayObjects(layoutId, selection, shape, title));
     },
   });
   const added = arrayCount(plan, layout, selection, draft);
   const problem = arrayProblem(added);
   return (
-    <Dialog title={texts.copyRowsColumns} onClose={onClose}>
+    <Dialog title={texts.copyInRows} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onSubmit}>
-        <p>{texts.directionsThoseFirstThem(names)}</p>
+        <p>{texts.copyDirections(names)}</p>
         <ArrayFields shape={draft} onSet={set} />
         <p role="status" className={problem === null ? "soft" : "field-reason"}>
-          {problem ?? (added === 1 ? texts.addsObject : texts.addsObjects(added))}
+          {problem ?? texts.addsObjects(added)}
         </p>
         <p className="dialog-actions">
           <button type="submit" className="primary">
@@ -56,10 +56,8 @@ export function ArrayDialog({ onClose }: { readonly onClose: () => void }) {
 
 /** Why so many copies are not made, or null. */
 function arrayProblem(added: number): string | null {
-  if (added === 0) return "One row of one is what there is already";
-  return added > ARRAY_MOST
-    ? `That would add ${added} objects; at most ${ARRAY_MOST} are added at once`
-    : null;
+  if (added === 0) return texts.copiesNothing;
+  return added > ARRAY_MOST ? texts.copiesTooMany(added, ARRAY_MOST) : null;
 }
 
 interface ArrayFieldsProps {
@@ -95,12 +93,12 @@ function ArrayFields({ shape, onSet }: ArrayFieldsProps) {
         />
       </div>
       <CheckField
-        label={texts.leftInsteadRight}
+        label={texts.toTheLeft}
         isOn={shape.isLeftward}
         onSet={(isLeftward) => onSet({ isLeftward })}
       />
       <CheckField
-        label={texts.towardsNearEndInstead}
+        label={texts.towardsNearEnd}
         isOn={shape.isNearward}
         onSet={(isNearward) => onSet({ isNearward })}
       />

@@ -21,17 +21,18 @@ import {
 import { useBedPreview } from "./use-bed-preview.ts";
 import { commit, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { choicesOf } from "../state/plan-words.ts";
+import * as texts from "./words.ts";
 
 const directionWords: Readonly<Record<BedDirection, string>> = {
-  right: "side by side, to the right",
-  left: "side by side, to the left",
-  far: "end to end, away",
-  near: "end to end, towards you",
+  right: texts.bedsToTheRight,
+  left: texts.bedsToTheLeft,
+  far: texts.bedsAway,
+  near: texts.bedsTowardsYou,
 };
 
 const schemeWords = {
-  series: "one series through all rows",
-  rows: "a letter for each row",
+  series: texts.oneSeries,
+  rows: texts.letterForRow,
 } as const;
 
 interface RowFieldsProps {
@@ -48,7 +49,7 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
       const made = rowsDrawn(plan, layout, typed);
       if (made.length === 0) return;
       onClose();
-      commit(addBeds(planNow().layoutId, made, `Draw ${made.length} beds`));
+      commit(addBeds(planNow().layoutId, made, texts.drawBeds(made.length)));
       const ids = made.map(({ id }) => id);
       rememberRows(typed, plan.id, ids.at(-1) ?? "");
       windowNow().select(ids);
@@ -60,19 +61,19 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
   const beds = useMemo(() => rowsDrawn(plan, layout, rows), [plan, layout, rows]);
   useBedPreview(beds);
   return (
-    <Dialog title="Rows of equal beds" onClose={onClose} isAside>
+    <Dialog title={texts.rowsOfBeds} onClose={onClose} isAside>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         <RowSizeFields rows={rows} onSet={set} />
         <RowPlaceFields rows={rows} onSet={set} />
         <RowCodeFields rows={rows} onSet={set} />
         <p role="status" className={isTooMany ? "field-reason" : "soft"}>
           {isTooMany
-            ? `At most ${BED_ROWS_MOST} beds are drawn at once.`
-            : `${beds.length} beds: ${codesInWords(beds.map(({ code }) => code))}. ${words.shown}`}
+            ? texts.bedsTooMany(BED_ROWS_MOST)
+            : texts.bedsShown(beds.length, codesInWords(beds.map(({ code }) => code)))}
         </p>
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Add the beds
+            {texts.addTheBeds}
           </button>
         </p>
       </form>
@@ -85,25 +86,25 @@ function RowSizeFields({ rows, onSet }: RowFieldsProps) {
     <>
       <div className="field-pair">
         <CountField
-          label="Beds in a row"
+          label={texts.bedsInRow}
           value={rows.count}
           onApply={(count) => onSet({ count: Math.max(1, count ?? 1) })}
         />
         <CountField
-          label="Rows"
+          label={texts.bedRows}
           value={rows.rows}
           onApply={(count) => onSet({ rows: Math.max(1, count ?? 1) })}
         />
       </div>
-      <SizeFields sizes={rows} labels={["Bed width", "Bed length"]} onSet={onSet} />
+      <SizeFields sizes={rows} labels={[texts.bedWidth, texts.bedLength]} onSet={onSet} />
       <div className="field-pair">
         <LengthField
-          label="Path between beds"
+          label={texts.pathBetweenBeds}
           value={rows.pathM}
           onApply={(pathM) => onSet({ pathM })}
         />
         <LengthField
-          label="Path between rows"
+          label={texts.pathBetweenRows}
           value={rows.rowPathM}
           onApply={(rowPathM) => onSet({ rowPathM })}
         />
@@ -145,14 +146,14 @@ function RowPlaceFields({ rows, onSet }: RowFieldsProps) {
   return (
     <>
       <ChoiceField
-        label="Direction of the beds"
+        label={texts.bedDirection}
         value={rows.direction}
         choices={choicesOf(directionWords)}
-        hint="As seen when looking along the first bed."
+        hint={texts.bedDirectionHint}
         onPick={(direction) => onSet({ direction })}
       />
       <TurnField
-        label="Turn, clockwise"
+        label={texts.turnClockwise}
         value={rows.turnDeg}
         onApply={(turnDeg) => {
           onSet({ turnDeg });
@@ -163,7 +164,7 @@ function RowPlaceFields({ rows, onSet }: RowFieldsProps) {
         anchor={rows.anchor}
         onPick={(anchor) => onSet(anchoredBy(rows, anchor))}
       />
-      <PlaceFields place={rows} of={words.placeOf[rows.anchor]} onSet={onSet} />
+      <PlaceFields place={rows} labels={words.placeOf[rows.anchor]} onSet={onSet} />
     </>
   );
 }
@@ -171,28 +172,28 @@ function RowPlaceFields({ rows, onSet }: RowFieldsProps) {
 function RowCodeFields({ rows, onSet }: RowFieldsProps) {
   const setCode = (text: string) => {
     const firstCode = text.trim();
-    if (firstCode === "") return "A code is needed: it stands on the stake";
-    if (firstCode.length > 34) return "A code of at most 34 letters leaves room for its number";
+    if (firstCode === "") return texts.codeNeeded;
+    if (firstCode.length > 34) return texts.firstCodeTooLong;
     return onSet({ firstCode });
   };
   return (
     <>
       <TextField
-        label="First code"
+        label={texts.firstCode}
         value={rows.firstCode}
-        hint="The others count on from it; codes that are taken are passed over."
+        hint={texts.firstCodeHint}
         onApply={setCode}
       />
       {rows.rows > 1 && (
         <>
           <ChoiceField
-            label="Codes"
+            label={texts.codes}
             value={rows.scheme}
             choices={choicesOf(schemeWords)}
             onPick={(scheme) => onSet({ scheme })}
           />
           <CheckField
-            label="Every second row is numbered back, as one walks"
+            label={texts.numberedBack}
             isOn={rows.isThereAndBack}
             onSet={(isThereAndBack) => onSet({ isThereAndBack })}
           />

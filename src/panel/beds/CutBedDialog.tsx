@@ -27,7 +27,7 @@ export function CutBedDialog({
       const made = cutParts(plan, layout, typed);
       if (!bed || !made.ok) return;
       onClose();
-      commit(cutBed(layout.id, typed, `Cut bed ${bed.code} in two`));
+      commit(cutBed(layout.id, typed, texts.cutBedInTwo(bed.code)));
       windowNow().select([made.near.id, made.far.id]);
     },
   });
@@ -38,17 +38,17 @@ export function CutBedDialog({
     <Dialog title={texts.cutBedInTwo(bed.code)} onClose={onClose}>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         <LengthField
-          label={texts.lengthNearPart}
+          label={texts.nearPart}
           value={cut.atM}
           isSize
           onApply={(atM) => set({ atM })}
-          hint={texts.theBedIsLong(formatLength(lengthM, plan.units))}
+          hint={texts.bedIsLong(formatLength(lengthM, plan.units))}
         />
         <LengthField
           label={texts.pathBetween}
           value={cut.pathM}
           onApply={(pathM) => set({ pathM })}
-          hint={texts.takenFarPart}
+          hint={texts.pathTaken}
         />
         <p role="status">{wordsOf(parts, layout, (metres) => formatLength(metres, plan.units))}</p>
         <p className="dialog-actions">
@@ -64,8 +64,8 @@ export function CutBedDialog({
 function wordsOf(parts: CutBed, layout: Layout, inWords: (metres: number) => string): string {
   if (!parts.ok) {
     return parts.reason === "across"
-      ? `${parts.codes.join(", ")} lies across the cut: move it first, or cut elsewhere.`
-      : `Both parts must have a length: the bed is ${inWords(parts.lengthM)} long.`;
+      ? texts.liesAcrossCut(parts.codes)
+      : texts.partsNeedLength(inWords(parts.lengthM));
   }
   const { near, far, moved } = parts;
   const length = (shape: typeof near.outline) =>
@@ -73,8 +73,13 @@ function wordsOf(parts: CutBed, layout: Layout, inWords: (metres: number) => str
   const old = new Map(layout.plantings.map(({ id, code }) => [id, code]));
   const codes = moved.flatMap(({ id, code }) => {
     const was = old.get(id);
-    return was === undefined || was === code ? [] : [`${was} becomes ${code}`];
+    return was === undefined || was === code ? [] : [texts.codeBecomes(was, code)];
   });
-  const follow = codes.length === 0 ? "" : ` ${codes.join(", ")}: stakes must follow.`;
-  return `${near.code} keeps ${length(near.outline)}; the far part becomes ${far.code}, ${length(far.outline)}.${follow}`;
+  const parted = texts.partsAre({
+    near: near.code,
+    nearLength: length(near.outline),
+    far: far.code,
+    farLength: length(far.outline),
+  });
+  return codes.length === 0 ? parted : `${parted} ${texts.stakesFollow(codes)}`;
 }

@@ -22,12 +22,13 @@ import { commit, windowNow } from "../state/plan-actions.ts";
 import { choicesOf, surroundingWords } from "../state/plan-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
+import * as texts from "./words.ts";
 
 const formWords: Readonly<Record<GroundForm, string>> = {
-  line: "a line with a width",
-  rectangle: "a rectangle",
-  round: "round",
-  point: "a single place",
+  line: texts.lineShape,
+  rectangle: texts.rectangleShape,
+  round: texts.roundShape,
+  point: texts.placeShape,
 };
 
 /** A hedge, path, tree or whatever stands around the beds, by its numbers. */
@@ -49,25 +50,24 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
     useOutlineTarget.setState({ target: typed.what });
   };
   return (
-    <Dialog title="Add ground" onClose={onClose}>
+    <Dialog title={texts.addGround} onClose={onClose}>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         <ChoiceField
-          label="What it is"
+          label={texts.whatItIs}
           value={typed.what}
           choices={choicesOf(surroundingWords)}
           onPick={(what) => set(usualOf(what, plan))}
         />
         <TextField
-          label="Name"
+          label={texts.name}
           value={typed.label}
           isWide
           onApply={(text) =>
-            nameProblem(text, { isNeeded: "A name is needed to tell it from others" }) ??
-            set({ label: text.trim() })
+            nameProblem(text, { isNeeded: texts.nameNeeded }) ?? set({ label: text.trim() })
           }
         />
         <ChoiceField
-          label="Shape"
+          label={texts.shape}
           value={typed.form}
           choices={choicesOf(formWords)}
           onPick={(next) => set({ form: next })}
@@ -76,10 +76,10 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
         <PlaceFields place={typed} onSet={set} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Add it
+            {texts.addIt}
           </button>
           <button type="button" onClick={draw}>
-            Draw it on the sheet instead
+            {texts.drawInstead}
           </button>
         </p>
       </form>
@@ -109,21 +109,15 @@ function SizeFields({ typed, onSet }: SizeFieldsProps) {
   if (form === "round") {
     return (
       <LengthField
-        label="Diameter"
+        label={texts.diameter}
         value={widthM}
         isSize
         onApply={(metres) => onSet({ widthM: metres })}
-        hint={typed.what === "tree" ? "Of the canopy, across from tip to tip." : undefined}
+        hint={typed.what === "tree" ? texts.canopyHint : undefined}
       />
     );
   }
-  return (
-    <RectangleSizeFields
-      sizes={typed}
-      turnHint="At 0° its length runs up the sheet, at 90° across."
-      onSet={onSet}
-    />
-  );
+  return <RectangleSizeFields sizes={typed} turnHint={texts.turnHint} onSet={onSet} />;
 }
 
 function suggested(plan: Plan, layout: Layout): TypedGround {

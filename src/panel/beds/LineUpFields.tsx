@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { AlignFrame } from "../../core/edits/align.ts";
-import { alignWords } from "../commands/align-words.ts";
+import { alignSides } from "../commands/align-words.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { withLoaded } from "../commands/command.ts";
 import { LengthField } from "../form/LengthField.tsx";
@@ -8,8 +8,8 @@ import * as texts from "./words.ts";
 import "./beds.css";
 
 const frames: readonly { readonly value: AlignFrame; readonly label: string }[] = [
-  { value: "first", label: "the first selected" },
-  { value: "sheet", label: "the sheet" },
+  { value: "first", label: texts.alongFirst },
+  { value: "sheet", label: texts.alongSheet },
 ];
 
 const loadActions = () => import("../commands/object-actions.ts");
@@ -30,10 +30,10 @@ export function LineUpFields() {
         value={frame}
         choices={frames}
         onPick={setFrame}
-        hint={texts.firstStaysWhereSheet}
+        hint={texts.lineUpAlongHint}
       />
       <p className="button-grid" role="group" aria-label={texts.lineUp}>
-        {alignWords.map(({ side, words }) => (
+        {alignSides.map(({ side, label }) => (
           <button
             key={side}
             type="button"
@@ -41,8 +41,7 @@ export function LineUpFields() {
               void withLoaded(loadActions, (actions) => actions.alignSelection(side, frame))
             }
           >
-            {words.charAt(0).toUpperCase()}
-            {words.slice(1)}
+            {label}
           </button>
         ))}
       </p>
@@ -50,7 +49,7 @@ export function LineUpFields() {
         label={texts.gap}
         value={gapM}
         placeholder={texts.equal}
-        hint={texts.edgeEdgeLeftEmpty}
+        hint={texts.gapHint}
         onClear={() => setGap(undefined)}
         onApply={(metres) => {
           setGap(metres);

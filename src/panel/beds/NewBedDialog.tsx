@@ -14,6 +14,7 @@ import { AnchorField } from "./AnchorField.tsx";
 import { bedPlaceWords as words } from "./bed-place-words.ts";
 import { bedRows } from "./commands.ts";
 import { useBedPreview } from "./use-bed-preview.ts";
+import * as texts from "./words.ts";
 
 /** A bed by its numbers, measured with a tape rather than drawn. */
 export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
@@ -38,16 +39,16 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
   useBedPreview(beds);
   const anchor = typed.isRound ? "middle" : typed.anchor;
   return (
-    <Dialog title="New bed" onClose={onClose} isAside>
+    <Dialog title={texts.newBed} onClose={onClose} isAside>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
         <TextField
-          label="Code"
+          label={texts.code}
           value={typed.code}
-          hint="What stands on the stake."
+          hint={texts.codeHint}
           onApply={(text) => codeProblem(layout, text, null) ?? set({ code: text.trim() })}
         />
         <ChoiceField
-          label="Shape"
+          label={texts.shape}
           value={typed.isRound ? "round" : "straight"}
           choices={shapeChoices}
           onPick={(shape) => set(shaped(typed, shape === "round"))}
@@ -60,15 +61,15 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
             onPick={(next) => set(anchored(withMiddle(typed), next))}
           />
         )}
-        <PlaceFields place={typed} of={words.placeOf[anchor]} onSet={set} />
+        <PlaceFields place={typed} labels={words.placeOf[anchor]} onSet={set} />
         <p className="soft" role="status">
           {words.shown}
         </p>
         <p className="dialog-actions">
           <button type="submit" className="primary">
-            Add the bed
+            {texts.addTheBed}
           </button>
-          <CommandButton of={bedRows}>Rows of equal beds ...</CommandButton>
+          <CommandButton of={bedRows}>{texts.rowsOfBedsInstead}</CommandButton>
         </p>
       </form>
     </Dialog>
@@ -98,8 +99,8 @@ function shaped(bed: AnchoredBed, isRound: boolean): AnchoredBed {
 }
 
 const shapeChoices = [
-  { value: "straight", label: "rectangle" },
-  { value: "round", label: "round" },
+  { value: "straight", label: texts.rectangleBed },
+  { value: "round", label: texts.roundShape },
 ] as const;
 
 interface BedSizeFieldsProps {
@@ -112,7 +113,7 @@ function BedSizeFields({ typed, onSet }: BedSizeFieldsProps) {
   if (isRound) {
     return (
       <LengthField
-        label="Diameter"
+        label={texts.diameter}
         value={widthM}
         isSize
         onApply={(metres) => onSet({ widthM: metres })}

@@ -17,14 +17,17 @@ import { useShownLayout } from "../state/use-shown-plan.ts";
 import * as texts from "./words.ts";
 import "./beds.css";
 
-const cornerChoices = numberingCorners.map((corner) => ({ value: corner, label: corner }));
+const cornerChoices = numberingCorners.map((corner) => ({
+  value: corner,
+  label: texts.cornerNames[corner],
+}));
 const walkChoices = [
-  { value: "back", label: "there along one row, back along the next" },
-  { value: "same", label: "every row from the same side" },
+  { value: "back", label: texts.thereAndBack },
+  { value: "same", label: texts.sameSide },
 ] as const;
 const letterChoices = [
-  { value: "series", label: "one series through all rows" },
-  { value: "rows", label: "a letter for each row" },
+  { value: "series", label: texts.oneSeries },
+  { value: "rows", label: texts.letterForRow },
 ] as const;
 
 /** New codes for beds in walking order, looked at before anything is changed. */
@@ -38,7 +41,7 @@ export function NumberBedsDialog({ onClose }: { readonly onClose: () => void }) 
     send: (typed) => {
       if (isRefused) return;
       onClose();
-      commit(numberBeds(layout.id, typed, `Number ${changed.length} beds`));
+      commit(numberBeds(layout.id, typed, texts.numberBeds(changed.length)));
     },
   });
   const { draft: numbering, set } = form;
@@ -53,8 +56,8 @@ export function NumberBedsDialog({ onClose }: { readonly onClose: () => void }) 
             label={texts.whichBeds}
             value={numbering.beds === all || numbering.beds.length === all.length ? "all" : "some"}
             choices={[
-              { value: "some", label: `the ${chosen.length} selected` },
-              { value: "all", label: `all ${all.length}` },
+              { value: "some", label: texts.theSelected(chosen.length) },
+              { value: "all", label: texts.allOf(all.length) },
             ]}
             onPick={(which) => set({ beds: which === "all" ? all : chosen })}
           />
@@ -78,9 +81,7 @@ interface NumberingFieldsProps {
 
 function NumberingFields({ numbering, onSet }: NumberingFieldsProps) {
   const setPrefix = (text: string) =>
-    text.trim().length > 20
-      ? "At most 20 letters go before the number"
-      : onSet({ prefix: text.trim() });
+    text.trim().length > 20 ? texts.prefixTooLong : onSet({ prefix: text.trim() });
   return (
     <>
       <ChoiceField
@@ -88,7 +89,7 @@ function NumberingFields({ numbering, onSet }: NumberingFieldsProps) {
         value={numbering.from}
         choices={cornerChoices}
         onPick={(from) => onSet({ from })}
-        hint={texts.seenAlongBedsNear}
+        hint={texts.firstBedHint}
       />
       <ChoiceField
         label={texts.order}
@@ -123,18 +124,17 @@ interface RenamingPreviewProps {
 
 function RenamingPreview({ renaming, changedBeds }: RenamingPreviewProps) {
   const { beds, plantings, taken } = renaming;
-  const followed = plantings.length === 1 ? "1 planting" : `${plantings.length} plantings`;
   return (
     <>
       <p role="status">
         {taken.length > 0
-          ? texts.takenSomethingKeepsCode(taken.join(", "))
+          ? texts.codesTaken(taken)
           : changedBeds === 0
-            ? texts.allBedsTheseCodes
-            : texts.bedsGetAnotherCode(changedBeds, beds.length, followed)}
+            ? texts.noCodeChanges
+            : texts.codesChange(changedBeds, beds.length, plantings.length)}
       </p>
       {taken.length === 0 && changedBeds > 0 && (
-        <p className="caution-text">{texts.stakesPacketsMapsAlready}</p>
+        <p className="caution-text">{texts.oldCodesWritten}</p>
       )}
       <ul className="code-changes" aria-label={texts.oldAndNewCodes}>
         {[...beds, ...plantings].map(({ id, from, to }) => (

@@ -28,7 +28,7 @@ export function RenameObjectDialog({ id, onClose }: RenameObjectDialogProps) {
   const [name, setName] = useState(old);
   const apply = (text: string) => {
     const problem = surrounding
-      ? nameProblem(text, { isNeeded: "A name is needed to tell it from others" })
+      ? nameProblem(text, { isNeeded: texts.nameNeeded })
       : codeProblem(layout, text, id);
     if (problem !== null) return problem;
     setName(text.trim());
@@ -37,10 +37,10 @@ export function RenameObjectDialog({ id, onClose }: RenameObjectDialogProps) {
   const rename = () => {
     onClose();
     if (name === old) return;
-    if (bed) commit(changeBed(layoutId, id, { code: name }, `Rename bed ${old} to ${name}`));
+    if (bed) commit(changeBed(layoutId, id, { code: name }, texts.renameBedTo(old, name)));
     else if (planting) {
-      commit(changePlantings(layoutId, [id], { code: name }, `Rename ${old} to ${name}`));
-    } else commit(changeSurrounding(id, { label: name }, `Rename ${old} to ${name}`));
+      commit(changePlantings(layoutId, [id], { code: name }, texts.renameTo(old, name)));
+    } else commit(changeSurrounding(id, { label: name }, texts.renameTo(old, name)));
   };
   return (
     <Dialog title={texts.rename(old)} onClose={onClose}>
@@ -49,7 +49,7 @@ export function RenameObjectDialog({ id, onClose }: RenameObjectDialogProps) {
           label={surrounding ? texts.name : texts.code}
           value={name}
           isWide={surrounding !== undefined}
-          hint={surrounding ? undefined : texts.standsStake}
+          hint={surrounding ? undefined : texts.codeHint}
           onApply={apply}
         />
         <p className="dialog-actions">

@@ -14,14 +14,14 @@ import * as texts from "./words.ts";
 import "./beds.css";
 
 const shareWords = [
-  { value: "wanted", label: "by the plants still wanted" },
-  { value: "equal", label: "the same length each" },
+  { value: "wanted", label: texts.shareByWanted },
+  { value: "equal", label: texts.shareEqually },
 ] as const;
 
 const refusals = {
-  "no ground": "This bed has no free ground that could be shared out.",
-  "no varieties": "Tick the varieties that are to share the bed.",
-  "gaps leave nothing": "The gaps take all the free ground: fewer varieties or smaller gaps.",
+  "no ground": texts.noFreeGround,
+  "no varieties": texts.tickVarieties,
+  "gaps leave nothing": texts.gapsTakeAll,
 } as const;
 
 /** One bed for several varieties, one behind the other from its near end: one step. */
@@ -53,7 +53,7 @@ export function ShareBedDialog({
     if (!shared.ok) return;
     const plantings = shared.shares.map(({ planting }) => planting);
     onClose();
-    const title = `Share bed ${bed.code} among ${plantings.length} varieties`;
+    const title = texts.shareBedAmong(bed.code, plantings.length);
     commit(addPlantings(layout.id, plantings, title));
     windowNow().select(plantings.map((planting) => planting.id));
   };
@@ -95,10 +95,10 @@ function VarietyTicks({ plan, chosen, onTick }: VarietyTicksProps) {
     layout.plantings
       .filter((planting) => planting.variety === variety)
       .reduce((sum, { plants }) => sum + (plants ?? 0), 0);
-  if (plan.varieties.length === 0) return <p>{texts.seedListEmptyAdd}</p>;
+  if (plan.varieties.length === 0) return <p>{texts.seedListEmpty}</p>;
   return (
     <fieldset className="tick-list">
-      <legend>{texts.varietiesOrderNearEnd}</legend>
+      <legend>{texts.varietiesInOrder}</legend>
       {plan.varieties.map(({ id, name, wantedPlants }) => {
         const place = chosen.indexOf(id);
         return (
@@ -111,7 +111,7 @@ function VarietyTicks({ plan, chosen, onTick }: VarietyTicksProps) {
             <span>
               {name}
               {wantedPlants !== undefined && (
-                <span className="soft">{texts.ofPlantsPlaced(placedOf(id), wantedPlants)}</span>
+                <span className="soft"> · {texts.plantsPlaced(placedOf(id), wantedPlants)}</span>
               )}
               {place >= 0 && <b> · {place + 1}</b>}
             </span>
@@ -146,8 +146,9 @@ function SharePreview({ plan, shared }: { readonly plan: Plan; readonly shared: 
             <td>{formatLength(stretch.fromM, plan.units)}</td>
             <td>{formatLength(stretch.toM, plan.units)}</td>
             <td>
-              {planting.plants}
-              {(planting.plants ?? 0) < wanted && texts.ofWanted(wanted)}
+              {(planting.plants ?? 0) < wanted
+                ? texts.plantsOfWanted(planting.plants ?? 0, wanted)
+                : planting.plants}
             </td>
           </tr>
         ))}

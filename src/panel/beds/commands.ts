@@ -1,6 +1,6 @@
 /** Commands on beds and ground, and on how objects lie to each other. */
 import { layoutOf } from "../../core/model/layouts.ts";
-import { alignWords } from "../commands/align-words.ts";
+import { alignSides } from "../commands/align-words.ts";
 import {
   type Command,
   type Now,
@@ -11,6 +11,7 @@ import {
   withLoaded,
 } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const newBedDialog = dialog(
   "new-bed",
@@ -54,49 +55,49 @@ function acting(act: (part: Awaited<ReturnType<typeof loadActions>>) => void): (
 
 function needsLongBed({ selection, plan, layoutId }: Now): string | null {
   const bed = layoutOf(plan, layoutId).beds.find(({ id }) => id === selection[0]);
-  if (selection.length !== 1 || !bed) return "Select one bed";
-  return bed.outline.shape === "rectangle" ? null : "This works in rectangular beds";
+  if (selection.length !== 1 || !bed) return words.selectOneBed;
+  return bed.outline.shape === "rectangle" ? null : words.rectangularBedsOnly;
 }
 
 export const newBed = opening(newBedDialog, {
-  name: "New bed by its size ...",
-  group: "Objects",
+  name: words.newBed,
+  group: "objects",
 });
 
 export const bedRows = opening(bedRowsDialog, {
-  name: "Rows of equal beds ...",
-  group: "Objects",
-  also: "many block series",
+  name: words.bedRows,
+  group: "objects",
+  also: words.bedRowsAlso,
 });
 
 export const newGround = opening(groundDialog, {
-  name: "Add ground ...",
-  group: "Objects",
-  also: "hedge fence tree building water path slope neighbour surroundings",
+  name: words.newGround,
+  group: "objects",
+  also: words.newGroundAlso,
 });
 
 export const numberBeds = opening(numberBedsDialog, {
-  name: "Number the beds ...",
-  group: "Objects",
-  also: "codes renumber serpentine walking order letters",
+  name: words.numberBeds,
+  group: "objects",
+  also: words.numberBedsAlso,
   whyNot: ({ plan, layoutId }) =>
-    layoutOf(plan, layoutId).beds.length === 0 ? "There is no bed yet" : null,
+    layoutOf(plan, layoutId).beds.length === 0 ? words.noBedYet : null,
 });
 
 export const shareBed = {
   id: "share-bed",
-  name: "Share a bed among varieties ...",
-  group: "Objects",
-  also: "split divide several",
+  name: words.shareBed,
+  group: "objects",
+  also: words.shareBedAlso,
   whyNot: needsLongBed,
   run: ({ selection: [id = ""] }) => shareBedDialog.open({ id }),
 } as const satisfies Command;
 
 export const cutBed = {
   id: "cut-bed",
-  name: "Cut a bed in two ...",
-  group: "Objects",
-  also: "split divide",
+  name: words.cutBed,
+  group: "objects",
+  also: words.cutBedAlso,
   whyNot: needsLongBed,
   run: ({ selection: [id = ""] }) => cutBedDialog.open({ id }),
 } as const satisfies Command;
@@ -104,17 +105,17 @@ export const cutBed = {
 export const bedCommands = [
   {
     id: "rename",
-    name: "Rename ...",
-    group: "Objects",
+    name: words.rename,
+    group: "objects",
     keys: [{ key: "F2" }],
-    also: "code label name",
+    also: words.renameAlso,
     whyNot: needsOne,
     run: ({ selection: [id = ""] }) => renameDialog.open({ id }),
   },
   opening(arrayDialog, {
-    name: "Copy in rows and columns ...",
-    group: "Objects",
-    also: "array grid repeat",
+    name: words.array,
+    group: "objects",
+    also: words.arrayAlso,
     whyNot: needsSelection,
   }),
   newBed,
@@ -126,37 +127,37 @@ export const bedCommands = [
 ] as const satisfies readonly Command[];
 
 export const lineUpCommands = [
-  ...alignWords.map(
-    ({ side, words }) =>
+  ...alignSides.map(
+    ({ side, command }) =>
       ({
         id: `align-${side}`,
-        name: `Line up ${words}`,
-        group: "Line up",
-        also: "align",
+        name: command,
+        group: "line-up",
+        also: words.alignAlso,
         whyNot: needsTwo,
         run: acting((actions) => actions.alignSelection(side, "first")),
       }) as const satisfies Command,
   ),
   {
     id: "spread-across",
-    name: "Equal gaps across",
-    group: "Line up",
-    also: "distribute space",
+    name: words.spreadAcross,
+    group: "line-up",
+    also: words.spreadAcrossAlso,
     whyNot: needsTwo,
     run: acting((actions) => actions.spreadSelection("across", "first", null)),
   },
   {
     id: "spread-along",
-    name: "Equal gaps along",
-    group: "Line up",
-    also: "distribute space",
+    name: words.spreadAlong,
+    group: "line-up",
+    also: words.spreadAlongAlso,
     whyNot: needsTwo,
     run: acting((actions) => actions.spreadSelection("along", "first", null)),
   },
   opening(lineUpDialog, {
-    name: "Line up and space ...",
-    group: "Line up",
-    also: "align distribute gap",
+    name: words.lineUp,
+    group: "line-up",
+    also: words.lineUpAlso,
     whyNot: needsTwo,
   }),
 ] as const satisfies readonly Command[];

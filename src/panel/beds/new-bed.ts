@@ -5,6 +5,7 @@ import { outlineOf } from "../../core/geometry/outline.ts";
 import type { Bounds } from "../../core/geometry/bounds.ts";
 import { roundShape } from "../../core/geometry/round.ts";
 import type { Bed, Layout, Plan } from "../../core/model/plan.ts";
+import * as words from "./words.ts";
 
 export interface TypedBed {
   readonly code: string;
@@ -63,12 +64,12 @@ function besideAll(layout: Layout, widthM: number): number {
 
 /** Why a code cannot be given to a bed or planting of the layout, or null. */
 export function codeProblem(layout: Layout, code: string, ownId: string | null): string | null {
-  if (code.trim() === "") return "A code is needed: it stands on the stake";
-  if (code.length > 40) return "A code of at most 40 letters fits a stake";
+  if (code.trim() === "") return words.codeNeeded;
+  if (code.length > 40) return words.codeTooLong;
   const taken = [...layout.beds, ...layout.plantings].find(
     (item) => item.code === code.trim() && item.id !== ownId,
   );
-  return taken ? `${code.trim()} is taken` : null;
+  return taken ? words.codeTaken(code.trim()) : null;
 }
 
 export function bedFromTyped(plan: Plan, layout: Layout, typed: TypedBed): Bed {

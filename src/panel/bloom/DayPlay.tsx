@@ -2,7 +2,7 @@ import { useEffect, useState } from "react";
 import { type BloomRow, nextChange } from "./bloom-rows.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import type { TimeAxis } from "./time-axis.ts";
-import { useReducedMotion } from "../form/use-reduced-motion.ts";
+import { useReducedMotion } from "./use-reduced-motion.ts";
 import * as texts from "./words.ts";
 
 /** Milliseconds a day stays on the sheet while the season runs. */

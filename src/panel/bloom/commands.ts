@@ -1,9 +1,10 @@
 import type { Command } from "../commands/command.ts";
 import { viewNow } from "../state/view-state.ts";
+import * as words from "./command-words.ts";
 
 export const foldBloom = {
   id: "bloom",
-  name: "Show or hide the bloom strip",
-  group: "View",
+  name: words.foldBloom,
+  group: "view",
   run: () => viewNow().toggleBloom(),
 } as const satisfies Command;

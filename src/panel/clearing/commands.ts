@@ -1,15 +1,16 @@
 import type { Command } from "../commands/command.ts";
 import { viewNow } from "../state/view-state.ts";
 import { useClearingState } from "./clearing-state.ts";
+import * as words from "./command-words.ts";
 
 /** The fewest and mildest changes that clear all conflicts together, listed among the findings. */
 export const clearEverything = {
   id: "clear-everything",
-  name: "Clear everything ...",
-  group: "Layouts",
-  also: "solve all conflicts together",
+  name: words.clearEverything,
+  group: "layouts",
+  also: words.clearEverythingAlso,
   whyNot: ({ result }) =>
-    result.findings.some(({ severity }) => severity === "conflict") ? null : "There is no conflict",
+    result.findings.some(({ severity }) => severity === "conflict") ? null : words.noConflict,
   run: () => {
     const { toggleDrawer, showView } = viewNow();
     // On a narrow screen the sheet lies bare then, and the findings come up over it.

@@ -24,7 +24,7 @@ export function PasteDialog({ reason, onClose }: PasteDialogProps) {
   return (
     <Dialog title={texts.pasteFromAText} onClose={onClose}>
       <div className="fields">
-        <p id={`${id}-hint`}>{texts.bedsPlantingsSurroundingsCopied}</p>
+        <p id={`${id}-hint`}>{texts.pasteHint}</p>
         <textarea
           className="wide"
           rows={6}
@@ -59,7 +59,7 @@ export function CopiedTextDialog({ text, onClose }: CopiedTextDialogProps) {
   return (
     <Dialog title={texts.copyThisText} onClose={onClose}>
       <div className="fields">
-        <p>{texts.browserDoesNotLet}</p>
+        <p>{texts.clipboardWriteRefused}</p>
         <textarea
           className="wide"
           rows={6}

@@ -5,6 +5,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { clashesOf, pasteText } from "./clipboard-actions.ts";
 import * as texts from "./words.ts";
+import { levelNames } from "../state/level-words.ts";
 
 interface PasteKindsDialogProps {
   readonly text: string;
@@ -24,7 +25,7 @@ export function PasteKindsDialog({ text, onClose }: PasteKindsDialogProps) {
   return (
     <Dialog title={texts.twoKindsOneName} onClose={onClose}>
       <div className="fields">
-        <p>{texts.copiedKindPlanKnows}</p>
+        <p>{texts.otherFigures}</p>
         <ul>
           {clashes.map((clash) => (
             <li key={clash.copied.id}>{clashText(clash, unit)}</li>
@@ -32,10 +33,10 @@ export function PasteKindsDialog({ text, onClose }: PasteKindsDialogProps) {
         </ul>
         <p className="dialog-actions">
           <button type="button" className="primary" onClick={() => paste("here")}>
-            {texts.doUseThisPlansFigures}
+            {texts.usePlanFigures}
           </button>
           <button type="button" onClick={() => paste("copied")}>
-            {isAllBuiltIn ? texts.doUseCopiedFiguresAll(names) : texts.addCopiedKindsBeside}
+            {isAllBuiltIn ? texts.useCopiedFigures(names) : texts.addCopiedKindsBeside}
           </button>
           <button type="button" onClick={onClose}>
             {texts.cancel}
@@ -49,14 +50,16 @@ export function PasteKindsDialog({ text, onClose }: PasteKindsDialogProps) {
 function clashText({ copied, here }: KindClash, unit: LengthUnit): string {
   const there = distancesText(copied, unit);
   return here
-    ? `${copied.name}: copied with ${there}; in this plan ${distancesText(here, unit)}.`
-    : `${copied.name}: copied with ${there} of the grower's own; in this plan with the figures of the crop base.`;
+    ? texts.clashWithPlan(copied.name, there, distancesText(here, unit))
+    : texts.clashWithBase(copied.name, there);
 }
 
 function distancesText({ isolationM }: OwnKind, unit: LengthUnit): string {
   const parts = (["home", "sale", "stock"] as const).flatMap((level) => {
     const metres = isolationM[level];
-    return metres === undefined ? [] : [`${formatDistance(metres, unit)} for ${level}`];
+    return metres === undefined
+      ? []
+      : [texts.distanceFor(formatDistance(metres, unit), levelNames[level])];
   });
-  return parts.length === 0 ? "no isolation distance" : parts.join(", ");
+  return parts.length === 0 ? texts.noDistance : parts.join(", ");
 }

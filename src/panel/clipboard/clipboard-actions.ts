@@ -13,6 +13,7 @@ import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 import { removeNow } from "../commands/remove-objects.ts";
 import { copiedTextDialog, pasteDialog, pasteKindsDialog } from "./commands.ts";
+import * as words from "./words.ts";
 
 /** The selection as text for the clipboard, and what to call it; null when nothing is selected. */
 function copiedNow() {
@@ -34,8 +35,8 @@ export function copyInto(data: DataTransfer, isCut: boolean): boolean {
 
 function afterCopy(names: string, isCut: boolean): void {
   const { selection, announce } = windowNow();
-  if (isCut) removeNow(selection, "Cut");
-  else announce(`Copied ${names}.`);
+  if (isCut) removeNow(selection, words.cutObjects);
+  else announce(words.copiedObjects(names));
 }
 
 async function writeSelection(isCut: boolean): Promise<void> {
@@ -63,7 +64,7 @@ export async function pasteFromClipboard(): Promise<void> {
   try {
     text = await navigator.clipboard.readText();
   } catch {
-    const reason = "The browser does not let the program read the clipboard.";
+    const reason = words.clipboardRefused;
     pasteDialog.open({ reason });
     return;
   }
@@ -87,7 +88,7 @@ export function pasteText(text: string, answer?: ClashAnswer): string | null {
   const isKnown = (kind: string) => book.kind(kind) !== undefined;
   const read = readClip(text, isKnown);
   if (!read.ok) {
-    windowNow().announce(`Nothing pasted. ${read.reason}`);
+    windowNow().announce(words.nothingPasted(read.reason));
     return read.reason;
   }
   const { clip } = read;
@@ -98,7 +99,7 @@ export function pasteText(text: string, answer?: ClashAnswer): string | null {
   const layout = layoutOf(plan, layoutId);
   const { beds, plantings, surroundings } = clip.group;
   const count = beds.length + plantings.length + surroundings.length;
-  const title = `Paste ${count === 1 ? "1 object" : `${count} objects`}`;
+  const title = words.pasteObjects(count);
   commit(pasteObjects(layoutId, clip, pasteShift(plan, layout, clip), title, answer));
   const ids = newIds(plan, planNow().plan, layoutId);
   if (ids.length > 0) {

@@ -6,6 +6,7 @@ import {
   withLoaded,
 } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const loadDialogs = () => import("./ClipboardDialogs.tsx");
 /** A text to paste objects from; the reason says why the clipboard would not do. */
@@ -29,8 +30,8 @@ function copying(act: (part: Awaited<ReturnType<typeof load>>) => void): () => v
 export const clipboardCommands = [
   {
     id: "cut",
-    name: "Cut",
-    group: "Edit",
+    name: words.cut,
+    group: "edit",
     keys: [ctrl("x")],
     isNative: true,
     whyNot: notAllLocked,
@@ -38,8 +39,8 @@ export const clipboardCommands = [
   },
   {
     id: "copy",
-    name: "Copy",
-    group: "Edit",
+    name: words.copy,
+    group: "edit",
     keys: [ctrl("c")],
     isNative: true,
     whyNot: needsSelection,
@@ -47,16 +48,16 @@ export const clipboardCommands = [
   },
   {
     id: "paste",
-    name: "Paste",
-    group: "Edit",
+    name: words.paste,
+    group: "edit",
     keys: [ctrl("v")],
     isNative: true,
     run: copying((clipboard) => void clipboard.pasteFromClipboard()),
   },
   {
     id: "paste-text",
-    name: "Paste from a text ...",
-    group: "Edit",
+    name: words.pasteText,
+    group: "edit",
     run: () => pasteDialog.open({ reason: null }),
   },
 ] as const satisfies readonly Command[];

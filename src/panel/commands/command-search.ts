@@ -1,13 +1,16 @@
 /** Finding a command by some letters of its words. */
 import type { Command } from "./command.ts";
 import { foldedText } from "../form/folded-text.ts";
+import * as commandWords from "./command-words.ts";
 
 /** How well the words asked for match, the least best; null when one of them is nowhere. */
 function rank(command: Command, words: readonly string[]): number | null {
   const name = foldedText(command.name);
   // What was typed in full goes before what merely holds the words.
   if (name.startsWith(words.join(" "))) return -1;
-  const also = foldedText(`${command.also ?? ""} ${command.group} ${command.id}`);
+  const also = foldedText(
+    `${command.also ?? ""} ${commandWords.groupNames[command.group]} ${command.id}`,
+  );
   let worst = 0;
   for (const word of words) {
     const at = name.indexOf(word);

@@ -3,6 +3,7 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { commandNow, windowNow } from "../state/plan-actions.ts";
+import * as words from "./command-words.ts";
 
 /** Keys pressed together. The key is the printed character, or a name such as `Delete`. */
 export interface Chord {
@@ -14,16 +15,17 @@ export interface Chord {
   readonly where?: "sheet";
 }
 
+/** In the order of the lists; what they are called stands in `groupNames`. */
 export const commandGroups = [
-  "Edit",
-  "Objects",
-  "Line up",
-  "View",
-  "Tools",
-  "Layouts",
-  "Plan",
-  "Lists and figures",
-  "Help",
+  "edit",
+  "objects",
+  "line-up",
+  "view",
+  "tools",
+  "layouts",
+  "plan",
+  "lists",
+  "help",
 ] as const;
 export type CommandGroup = (typeof commandGroups)[number];
 
@@ -78,19 +80,19 @@ export function useWhyNot(command: Command): string | null {
 }
 
 export function needsSelection({ selection }: Now): string | null {
-  return selection.length === 0 ? "Nothing is selected" : null;
+  return selection.length === 0 ? words.nothingIsSelected : null;
 }
 
 export function needsTwo({ selection }: Now): string | null {
-  return selection.length < 2 ? "Select at least two objects" : null;
+  return selection.length < 2 ? words.selectTwo : null;
 }
 
 export function needsOne({ selection }: Now): string | null {
-  return selection.length === 1 ? null : "Select one object";
+  return selection.length === 1 ? null : words.selectOne;
 }
 
 export function notAllLocked(now: Now): string | null {
-  return needsSelection(now) ?? (lockedShare(now) === "all" ? "It is locked" : null);
+  return needsSelection(now) ?? (lockedShare(now) === "all" ? words.isLocked : null);
 }
 
 /** Whether what is selected is locked: all of it, some of it, or none. */
@@ -110,7 +112,7 @@ export function runCommand(command: Command): void {
   const now = commandNow();
   const reason = whyNot(command, now);
   if (reason === null) command.run(now);
-  else now.announce(`${command.name}: ${reason.charAt(0).toLowerCase()}${reason.slice(1)}.`);
+  else now.announce(words.notNow(command.name, reason));
 }
 
 /** Does something with a part of the program that is loaded only when it is first used. */
@@ -120,6 +122,6 @@ export async function withLoaded<Part>(
 ): Promise<void> {
   const part = await load().catch(() => null);
   if (part === null) {
-    windowNow().announce("This part of the program could not be loaded. Is the network there?");
+    windowNow().announce(words.partNotLoaded);
   } else act(part);
 }

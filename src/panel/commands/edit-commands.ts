@@ -11,6 +11,7 @@ import {
 } from "./command.ts";
 import { removeNow } from "./remove-objects.ts";
 import { windowNow } from "../state/plan-actions.ts";
+import * as words from "./command-words.ts";
 
 const loadActions = () => import("./object-actions.ts");
 
@@ -20,37 +21,37 @@ function acting(act: (part: Awaited<ReturnType<typeof loadActions>>) => void): (
 
 export const undo = {
   id: "undo",
-  name: "Undo",
-  group: "Edit",
+  name: words.undo,
+  group: "edit",
   keys: [ctrl("z")],
   whyNot: ({ past, previewing }) =>
-    past.length === 0 && previewing?.by !== "trial" ? "There is nothing to undo" : null,
+    past.length === 0 && previewing?.by !== "trial" ? words.nothingToUndo : null,
   run: (now) => now.undo(),
 } as const satisfies Command;
 
 export const redo = {
   id: "redo",
-  name: "Redo",
-  group: "Edit",
+  name: words.redo,
+  group: "edit",
   keys: [ctrl("z", true), ctrl("y")],
-  whyNot: ({ future }) => (future.length === 0 ? "There is nothing to redo" : null),
+  whyNot: ({ future }) => (future.length === 0 ? words.nothingToRedo : null),
   run: (now) => now.redo(),
 } as const satisfies Command;
 
 export const deleteSelected = {
   id: "delete",
-  name: "Delete",
-  group: "Edit",
+  name: words.deleteSelected,
+  group: "edit",
   keys: [{ key: "Delete" }, onSheet("Backspace")],
-  also: "remove",
+  also: words.deleteSelectedAlso,
   whyNot: notAllLocked,
   run: () => removeNow(windowNow().selection),
 } as const satisfies Command;
 
 export const unlockAll = {
   id: "unlock-all",
-  name: "Unlock all",
-  group: "Objects",
+  name: words.unlockAll,
+  group: "objects",
   run: acting((actions) => actions.unlockEverything()),
 } as const satisfies Command;
 
@@ -59,8 +60,8 @@ export const editCommands = [
   redo,
   {
     id: "duplicate",
-    name: "Duplicate",
-    group: "Edit",
+    name: words.duplicate,
+    group: "edit",
     keys: [ctrl("d")],
     whyNot: needsSelection,
     run: acting((actions) => actions.duplicateSelection()),
@@ -68,36 +69,36 @@ export const editCommands = [
   deleteSelected,
   {
     id: "select-all",
-    name: "Select all beds and plantings",
-    group: "Edit",
+    name: words.selectAll,
+    group: "edit",
     keys: [ctrl("a")],
     run: acting((actions) => actions.selectAll()),
   },
   {
     id: "select-none",
-    name: "Select nothing",
-    group: "Edit",
+    name: words.selectNone,
+    group: "edit",
     whyNot: needsSelection,
     run: (now) => now.select([]),
   },
   {
     id: "select-kind",
-    name: "Select all of the same kind",
-    group: "Edit",
+    name: words.selectKind,
+    group: "edit",
     whyNot: needsSelection,
     run: acting((actions) => actions.selectAlike("kind")),
   },
   {
     id: "select-variety",
-    name: "Select all of the same variety",
-    group: "Edit",
+    name: words.selectVariety,
+    group: "edit",
     whyNot: needsSelection,
     run: acting((actions) => actions.selectAlike("variety")),
   },
   {
     id: "select-bed",
-    name: "Select all in the same bed",
-    group: "Edit",
+    name: words.selectBed,
+    group: "edit",
     whyNot: needsSelection,
     run: acting((actions) => actions.selectAlike("bed")),
   },
@@ -106,31 +107,30 @@ export const editCommands = [
 export const objectCommands = [
   {
     id: "lock",
-    name: "Lock",
-    group: "Objects",
+    name: words.lock,
+    group: "objects",
     keys: [shift("L")],
-    also: "fix hold",
+    also: words.lockAlso,
     whyNot: (now) =>
-      needsSelection(now) ?? (lockedShare(now) === "all" ? "It is locked already" : null),
+      needsSelection(now) ?? (lockedShare(now) === "all" ? words.lockedAlready : null),
     run: acting((actions) => actions.lockSelection(true)),
   },
   {
     id: "unlock",
-    name: "Unlock",
-    group: "Objects",
+    name: words.unlock,
+    group: "objects",
     keys: [shift("U")],
-    also: "free release",
-    whyNot: (now) =>
-      needsSelection(now) ?? (lockedShare(now) === "none" ? "It is not locked" : null),
+    also: words.unlockAlso,
+    whyNot: (now) => needsSelection(now) ?? (lockedShare(now) === "none" ? words.notLocked : null),
     run: acting((actions) => actions.lockSelection(false)),
   },
   unlockAll,
   {
     id: "menu",
-    name: "Menu of what is selected",
-    group: "Objects",
+    name: words.menu,
+    group: "objects",
     keys: [shift("F10"), { key: "ContextMenu" }],
-    also: "actions context",
+    also: words.menuAlso,
     whyNot: needsSelection,
     run: acting((actions) => actions.openMenuOfSelection()),
   },

@@ -5,10 +5,11 @@ import { type SpreadAxis, distributeObjects, spreadProblem } from "../../core/ed
 import type { Edit } from "../../core/edits/edit.ts";
 import { setLocked, unlockAll } from "../../core/edits/lock.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { alignWords } from "./align-words.ts";
+import { lineUpTitle } from "./align-words.ts";
 import { alike, newIds } from "../state/chosen-objects.ts";
 import { commandNow, commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { objectNames } from "../../core/model/object-names.ts";
+import * as said from "./command-words.ts";
 
 function chosen() {
   const { plan, layoutId, selection } = commandNow();
@@ -27,12 +28,19 @@ export function commitNew(edit: Edit): void {
 
 export function duplicateSelection(): void {
   const { layoutId, selection, names } = chosen();
-  commitNew(duplicateObjects(layoutId, selection, `Duplicate ${names}`));
+  commitNew(duplicateObjects(layoutId, selection, said.duplicateObjects(names)));
 }
 
 export function lockSelection(isLocked: boolean): void {
   const { layoutId, selection, names } = chosen();
-  commit(setLocked(layoutId, selection, isLocked, `${isLocked ? "Lock" : "Unlock"} ${names}`));
+  commit(
+    setLocked(
+      layoutId,
+      selection,
+      isLocked,
+      (isLocked ? said.lockObjects : said.unlockObjects)(names),
+    ),
+  );
 }
 
 export function unlockEverything(): void {
@@ -41,8 +49,8 @@ export function unlockEverything(): void {
 
 export function alignSelection(side: AlignSide, frame: AlignFrame): void {
   const { layoutId, selection, names } = chosen();
-  const words = alignWords.find((entry) => entry.side === side)?.words ?? side;
-  commit(alignObjects(layoutId, selection, side, frame, `Line up ${words} of ${names}`));
+  const title = lineUpTitle(side, names);
+  commit(alignObjects(layoutId, selection, side, frame, title));
 }
 
 /** Spaces the selection, or says why it cannot be spaced; that reason is handed back as well. */
@@ -54,8 +62,8 @@ export function spreadSelection(
   const { plan, layout, layoutId, selection, names } = chosen();
   const problem = spreadProblem(plan, layout, selection, { axis, frame, gapM });
   if (problem === null) {
-    commit(distributeObjects(layoutId, selection, { axis, frame, gapM }, `Space ${names} evenly`));
-  } else windowNow().announce(`Not spaced: ${problem}.`);
+    commit(distributeObjects(layoutId, selection, { axis, frame, gapM }, said.spaceObjects(names)));
+  } else windowNow().announce(said.notSpaced(problem));
   return problem;
 }
 
@@ -63,7 +71,7 @@ export function selectAll(): void {
   const { layout } = chosen();
   const ids = [...layout.beds, ...layout.plantings].map(({ id }) => id);
   windowNow().select(ids);
-  windowNow().announce(`${ids.length} selected.`);
+  windowNow().announce(said.selectedCount(ids.length));
 }
 
 /** Selects whatever is of the same kind, of the same variety or in the same bed. */
@@ -71,7 +79,7 @@ export function selectAlike(what: "kind" | "variety" | "bed"): void {
   const { plan, layout, selection } = chosen();
   const ids = alike(plan, layout, selection, what);
   windowNow().select(ids);
-  windowNow().announce(`${ids.length} selected.`);
+  windowNow().announce(said.selectedCount(ids.length));
 }
 
 /** Asked for by key: the menu opens at the focus, or in the middle of the sheet. */

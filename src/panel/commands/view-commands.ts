@@ -1,12 +1,13 @@
 import { type Command, needsSelection, onSheet, shift } from "./command.ts";
 import { type Drawer, viewNow } from "../state/view-state.ts";
+import * as words from "./command-words.ts";
 
 export const fitAll = {
   id: "fit-all",
-  name: "Fit all into the sheet",
-  group: "View",
+  name: words.fitAll,
+  group: "view",
   keys: [{ key: "f" }, onSheet("0")],
-  also: "zoom everything",
+  also: words.fitAllAlso,
   run: (now) => {
     viewNow().showSheet();
     now.bringIntoView("all");
@@ -15,10 +16,10 @@ export const fitAll = {
 
 export const showSelection = {
   id: "show-selection",
-  name: "Show what is selected on the sheet",
-  group: "View",
+  name: words.showSelection,
+  group: "view",
   keys: [shift("F")],
-  also: "zoom fit selection",
+  also: words.showSelectionAlso,
   whyNot: needsSelection,
   run: (now) => {
     viewNow().showSheet();
@@ -27,10 +28,10 @@ export const showSelection = {
 } as const satisfies Command;
 
 const regions = [
-  { region: "findings", name: "To the findings" },
-  { region: "particulars", name: "To the particulars" },
-  { region: "seed-list", name: "To the seed list" },
-  { region: "bloom", name: "To the bloom strip" },
+  { region: "findings", name: words.toTheFindings },
+  { region: "particulars", name: words.toTheParticulars },
+  { region: "seed-list", name: words.toTheSeedList },
+  { region: "bloom", name: words.toTheBloomStrip },
 ] as const satisfies readonly { readonly region: Drawer; readonly name: string }[];
 
 /** To the heading of a region; on a small screen it is pulled up first. */
@@ -39,8 +40,8 @@ export const regionCommands = regions.map(
     ({
       id: `to-${region}`,
       name,
-      group: "View",
-      also: "focus region panel",
+      group: "view",
+      also: words.regionCommandsAlso,
       run: () => {
         if (viewNow().drawer !== region) viewNow().toggleDrawer(region);
         // The drawer has to be drawn before it can take the focus.

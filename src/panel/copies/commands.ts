@@ -1,5 +1,6 @@
 import { type Command, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const copiesDialog = dialog(
   "copies",
@@ -8,7 +9,7 @@ const copiesDialog = dialog(
 
 /** The plan to a helper's phone, and what was written there back into it. */
 export const helpersCopies = opening(copiesDialog, {
-  name: "Helpers' copies ...",
-  group: "Plan",
-  also: "share send phone merge bring together returned",
+  name: words.helpersCopies,
+  group: "plan",
+  also: words.helpersCopiesAlso,
 }) satisfies Command;

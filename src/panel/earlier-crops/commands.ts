@@ -1,5 +1,6 @@
 import { opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const cropsDialog = dialog(
   "earlier-crops",
@@ -7,7 +8,7 @@ const cropsDialog = dialog(
 );
 
 export const earlierCrops = opening(cropsDialog, {
-  name: "Earlier crops",
-  group: "Lists and figures",
-  also: "rotation volunteers last year",
+  name: words.earlierCrops,
+  group: "lists",
+  also: words.earlierCropsAlso,
 });

@@ -1,5 +1,6 @@
 import type { Command } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 /** The figures with their sources, at a kind; a figure can be picked for a variety. */
 export const figuresDialog = dialog(
@@ -9,8 +10,8 @@ export const figuresDialog = dialog(
 
 export const figures = {
   id: "figures",
-  name: "Figures",
-  group: "Lists and figures",
-  also: "isolation distance source",
+  name: words.figures,
+  group: "lists",
+  also: words.figuresAlso,
   run: () => figuresDialog.open({ kindId: null, varietyId: null }),
 } as const satisfies Command;

@@ -1,11 +1,12 @@
 import { type Command, ctrl } from "../commands/command.ts";
 import { viewNow } from "../state/view-state.ts";
+import * as words from "./command-words.ts";
 
 export const find = {
   id: "find",
-  name: "Find by name or code",
-  group: "View",
+  name: words.find,
+  group: "view",
   keys: [ctrl("f"), { key: "/" }],
-  also: "search look for",
+  also: words.findAlso,
   run: () => viewNow().openFind(),
 } as const satisfies Command;

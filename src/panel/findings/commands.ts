@@ -4,17 +4,18 @@ import { useCrossingShadeState } from "../../store/window/crossing-shade.ts";
 import { type Command, type Now, shift, withLoaded } from "../commands/command.ts";
 import { commandNow } from "../state/plan-actions.ts";
 import { useFindingsState } from "./findings-state.ts";
+import * as words from "./words.ts";
 
 /** Shows where the selected planting could lie, without dragging it; asked for again, hides it. */
 export const clearGround = {
   id: "clear-ground",
-  name: "Clear ground of the selected planting",
-  group: "View",
-  also: "where free place",
+  name: words.clearGroundCommand,
+  group: "view",
+  also: words.clearGroundAlso,
   whyNot: ({ selection, result }) => {
     if (useClearGroundState.getState().isAsked) return null;
     const isPlanting = Boolean(result.standById.get(selection[0] ?? "")?.planting);
-    return selection.length === 1 && isPlanting ? null : "Select one planting";
+    return selection.length === 1 && isPlanting ? null : words.selectOnePlanting;
   },
   run: () => {
     const { isAsked, ask } = useClearGroundState.getState();
@@ -25,13 +26,13 @@ export const clearGround = {
 /** Shades the sheet by how much of the selected planting's seed would be crossed there. */
 export const crossingShade = {
   id: "crossing-shade",
-  name: "Shade by how much would cross",
-  group: "View",
-  also: "estimate outcrossing pollen",
+  name: words.crossingShade,
+  group: "view",
+  also: words.crossingShadeAlso,
   whyNot: ({ selection, result }) => {
     if (useCrossingShadeState.getState().isAsked) return null;
     const isParent = result.standById.get(selection[0] ?? "")?.isSeedParent === true;
-    return selection.length === 1 && isParent ? null : "Select one planting kept for seed";
+    return selection.length === 1 && isParent ? null : words.selectOneSeedPlanting;
   },
   run: () => {
     const { isAsked, ask } = useCrossingShadeState.getState();
@@ -47,34 +48,33 @@ function stepBy(by: 1 | -1): void {
   );
 }
 
-const needsFinding = ({ result }: Now) =>
-  result.findings.length === 0 ? "There are no findings" : null;
+const needsFinding = ({ result }: Now) => (result.findings.length === 0 ? words.noFindings : null);
 
 export const findingCommands = [
   {
     id: "next-finding",
-    name: "Next finding",
-    group: "View",
+    name: words.nextFinding,
+    group: "view",
     keys: [{ key: "n" }],
-    also: "conflict caution unknown warning",
+    also: words.nextFindingAlso,
     whyNot: needsFinding,
     run: () => stepBy(1),
   },
   {
     id: "previous-finding",
-    name: "Previous finding",
-    group: "View",
+    name: words.previousFinding,
+    group: "view",
     keys: [shift("N")],
-    also: "conflict caution unknown warning",
+    also: words.previousFindingAlso,
     whyNot: needsFinding,
     run: () => stepBy(-1),
   },
   {
     id: "ways-out",
-    name: "Ways out of the open finding",
-    group: "View",
-    also: "remedy solve conflict",
-    whyNot: (now) => (solvable(now) === null ? "No open finding has ways out" : null),
+    name: words.waysOutCommand,
+    group: "view",
+    also: words.waysOutAlso,
+    whyNot: (now) => (solvable(now) === null ? words.noWaysOut : null),
     run: (now) => useFindingsState.getState().askWaysOut(solvable(now)),
   },
 ] as const satisfies readonly Command[];

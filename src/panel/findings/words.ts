@@ -26,3 +26,19 @@ export const leftOut = (hidden: string | number) => `${hidden} left out. `;
 export const showAll = "Show all";
 export const noConflict = "No conflict.";
 export const noConflictFoundBut = "No conflict found, but not all is known.";
+
+/** Commands: their names, further words they are found by, and why they cannot be used. */
+export const clearGroundCommand = "Clear ground of the selected planting";
+export const clearGroundAlso = "where free place";
+export const crossingShade = "Shade by how much would cross";
+export const crossingShadeAlso = "estimate outcrossing pollen";
+export const nextFinding = "Next finding";
+export const nextFindingAlso = "conflict caution unknown warning";
+export const previousFinding = "Previous finding";
+export const previousFindingAlso = "conflict caution unknown warning";
+export const waysOutCommand = "Ways out of the open finding";
+export const waysOutAlso = "remedy solve conflict";
+export const selectOnePlanting = "Select one planting";
+export const selectOneSeedPlanting = "Select one planting kept for seed";
+export const noFindings = "There are no findings";
+export const noWaysOut = "No open finding has ways out";

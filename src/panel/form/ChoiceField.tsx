@@ -1,6 +1,7 @@
 import { type ReactNode, memo } from "react";
 import { Field, useFieldParts } from "./Field.tsx";
 import type { Choice } from "../state/plan-words.ts";
+import * as texts from "./field-words.ts";
 
 interface ChoiceFieldProps<Value extends string> {
   readonly label: string;
@@ -25,7 +26,7 @@ export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>
           if (picked) onPick(picked.value);
         }}
       >
-        {value === null && <option value="">differs</option>}
+        {value === null && <option value="">{texts.differs}</option>}
         <Options choices={choices} />
       </select>
     </Field>

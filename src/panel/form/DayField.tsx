@@ -1,4 +1,5 @@
 import { type DayNumber, isoFromDay, shortDate } from "../../core/model/day.ts";
+import * as texts from "./field-words.ts";
 import { ParsedField } from "./ParsedField.tsx";
 import { readDay } from "./day-text.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
@@ -23,7 +24,7 @@ export function DayField({ label, value, onApply, hint, placeholder }: DayFieldP
       read={(text) => readDay(text, season)}
       onApply={onApply}
       onClear={() => onApply(undefined)}
-      placeholder={placeholder ?? "20 May"}
+      placeholder={placeholder ?? texts.dayExample}
       hint={hint ?? (value === undefined ? undefined : shortDate(value))}
     />
   );

@@ -1,4 +1,5 @@
 import { type ReactNode, useId, useLayoutEffect, useRef } from "react";
+import * as texts from "./words.ts";
 
 const FIELDS = ":is(input, select, textarea):not(:disabled, [type=hidden], [type=file])";
 
@@ -47,7 +48,7 @@ export function Dialog(props: DialogProps) {
           {title}
         </h2>
         <button type="button" className="quiet" onClick={onClose}>
-          Close
+          {texts.close}
         </button>
       </header>
       {children}

@@ -3,6 +3,7 @@ import { formatLength, parseLength } from "../../core/model/length.ts";
 import { decimalMark } from "../../store/window/decimal-mark.ts";
 import { type Parsed, ParsedField } from "./ParsedField.tsx";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./field-words.ts";
 
 interface LengthFieldProps {
   readonly label: string;
@@ -29,7 +30,7 @@ export function LengthField(props: LengthFieldProps) {
     const read = parseLength(text, unit, isCoordinate, decimalMark());
     if (!read.ok) return read;
     return isSize && read.metres < LEAST_SIZE_M
-      ? { ok: false, reason: "A size must be more than nothing" }
+      ? { ok: false, reason: texts.sizeNeeded }
       : { ok: true, value: read.metres };
   };
   const clear = () => {

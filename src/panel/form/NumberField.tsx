@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { TextField } from "./TextField.tsx";
 import { ParsedField } from "./ParsedField.tsx";
 import { readCount, readTurn, turnText } from "./number-text.ts";
+import * as texts from "./field-words.ts";
 
 interface CountFieldProps {
   readonly label: string;
@@ -65,7 +66,7 @@ export function ValueField({ label, value, onApply, hint, placeholder }: ValueFi
       .replace("%", "")
       .trim();
     if (body === "") return onApply(undefined);
-    if (!/^-?\d+(\.\d+)?$/.test(body)) return "Type a number";
+    if (!/^-?\d+(\.\d+)?$/.test(body)) return texts.typeNumber;
     return onApply(Number(body));
   };
   return (

@@ -1,6 +1,7 @@
 import type { Range } from "../../core/kinds/crop.ts";
 import { ParsedField } from "./ParsedField.tsx";
 import { rangeText, readRange } from "./range-text.ts";
+import * as texts from "./field-words.ts";
 
 interface RangeFieldProps {
   readonly label: string;
@@ -24,7 +25,7 @@ export function RangeField({ label, value, usual, onApply }: RangeFieldProps) {
       read={readRange}
       onApply={take}
       onClear={take}
-      placeholder={usual === undefined ? "not known" : rangeText(usual)}
+      placeholder={usual === undefined ? texts.notKnown : rangeText(usual)}
       isNumeric
     />
   );

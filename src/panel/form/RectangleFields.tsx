@@ -1,5 +1,6 @@
 import { LengthField } from "./LengthField.tsx";
 import { TurnField } from "./NumberField.tsx";
+import * as texts from "./field-words.ts";
 
 interface Size {
   readonly widthM: number;
@@ -21,7 +22,13 @@ interface SizeFieldsProps {
 
 /** Width and length. */
 export function SizeFields(props: SizeFieldsProps) {
-  const { sizes, isLengthElsewhere, placeholder, labels = ["Width", "Length"], onSet } = props;
+  const {
+    sizes,
+    isLengthElsewhere,
+    placeholder,
+    labels = [texts.width, texts.length],
+    onSet,
+  } = props;
   return (
     <div className="field-pair">
       <LengthField
@@ -68,7 +75,7 @@ export function RectangleSizeFields(props: RectangleSizeFieldsProps) {
         onSet={onSet}
       />
       <TurnField
-        label="Turn, clockwise"
+        label={texts.turnClockwise}
         value={sizes.turnDeg}
         placeholder={placeholder}
         hint={turnHint}
@@ -87,27 +94,18 @@ interface Place {
 
 interface PlaceFieldsProps {
   readonly place: Place;
-  /** Of what it is the place. */
-  readonly of?: string;
+  /** What its x and its y are called; left out, they are those of its middle. */
+  readonly labels?: readonly [string, string];
   readonly onSet: (change: Partial<Place>) => null;
 }
 
 /** Where something lies on the sheet. */
-export function PlaceFields({ place, of = "Middle", onSet }: PlaceFieldsProps) {
+export function PlaceFields({ place, labels, onSet }: PlaceFieldsProps) {
+  const [right, up] = labels ?? [texts.middleRight, texts.middleUp];
   return (
     <div className="field-pair">
-      <LengthField
-        label={`${of}, right (x)`}
-        value={place.x}
-        isCoordinate
-        onApply={(x) => onSet({ x })}
-      />
-      <LengthField
-        label={`${of}, up (y)`}
-        value={place.y}
-        isCoordinate
-        onApply={(y) => onSet({ y })}
-      />
+      <LengthField label={right} value={place.x} isCoordinate onApply={(x) => onSet({ x })} />
+      <LengthField label={up} value={place.y} isCoordinate onApply={(y) => onSet({ y })} />
     </div>
   );
 }

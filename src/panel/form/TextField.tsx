@@ -3,6 +3,7 @@ import { LIMITS } from "../../core/model/limits.ts";
 import { Field, useFieldParts } from "./Field.tsx";
 import { nameProblem } from "./name-problem.ts";
 import { useDraft } from "./use-draft.ts";
+import * as texts from "./field-words.ts";
 
 interface TextFieldProps {
   readonly label: string;
@@ -48,7 +49,7 @@ export function NoteField({ label, value, onApply }: NoteFieldProps) {
   const draft = useDraft<HTMLTextAreaElement>(
     value,
     (text) => {
-      const problem = nameProblem(text, { what: "A note has", most: LIMITS.note });
+      const problem = nameProblem(text, { tooLong: texts.noteTooLong, most: LIMITS.note });
       if (problem !== null) return problem;
       onApply(text.trim());
       return null;

@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { DayWindow } from "../../core/calendar/bloom-window.ts";
 import type { DayNumber } from "../../core/model/day.ts";
 import { DayField } from "./DayField.tsx";
+import * as texts from "./field-words.ts";
 
 interface WindowFieldProps {
   readonly label: string;
@@ -24,12 +25,12 @@ export function WindowField({ label, value, onApply }: WindowFieldProps) {
       setPending(both);
       return null;
     }
-    if (first > last) return "The last day is before the first";
+    if (first > last) return texts.lastBeforeFirst;
     setPending({});
     onApply({ first, last });
     return null;
   };
-  const waiting = "Type the other day as well";
+  const waiting = texts.typeOtherDay;
   const first = value?.first ?? pending.first;
   const last = value?.last ?? pending.last;
   const isHalf = (first === undefined) !== (last === undefined);
@@ -38,13 +39,13 @@ export function WindowField({ label, value, onApply }: WindowFieldProps) {
       <legend>{label}</legend>
       <div className="field-pair">
         <DayField
-          label="First day"
+          label={texts.firstDay}
           value={first}
           onApply={(day) => set("first", day)}
           {...(isHalf && first === undefined ? { hint: waiting } : {})}
         />
         <DayField
-          label="Last day"
+          label={texts.lastDay}
           value={last}
           onApply={(day) => set("last", day)}
           {...(isHalf && last === undefined ? { hint: waiting } : {})}

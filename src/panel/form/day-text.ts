@@ -7,6 +7,7 @@ import {
   daysInMonth,
   monthName,
 } from "../../core/model/day.ts";
+import * as words from "./field-words.ts";
 
 export type ReadDay =
   | { readonly ok: true; readonly value: DayNumber }
@@ -36,7 +37,7 @@ export function readDay(text: string, season: SeasonDays): ReadDay {
     : { day: monthFirst?.[2], month: monthFirst?.[1], year: monthFirst?.[3] };
   const month = monthNumber(parts.month ?? "");
   if (month === null) {
-    return { ok: false, reason: "Type a date like 2027-05-20 or 20 May" };
+    return { ok: false, reason: words.typeDate };
   }
   const day = Number(parts.day);
   if (parts.year !== undefined) return civil(Number(parts.year), month, day);
@@ -55,7 +56,7 @@ function civil(year: number, month: number, day: number): ReadDay {
   const isReal = day >= 1 && day <= daysInMonth(year, month);
   return isReal
     ? { ok: true, value: dayFromCivil({ year, month, day }) }
-    : { ok: false, reason: `There is no ${day} ${monthName(month)} ${year}` };
+    : { ok: false, reason: words.noSuchDay(`${day} ${monthName(month)} ${year}`) };
 }
 
 /** Without a year: the first that falls in the season, else the one of the season's first year. */

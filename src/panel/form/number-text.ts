@@ -1,4 +1,5 @@
 /** Numbers as people type them. One strict reader: never `Number("")`, never half of a text. */
+import * as words from "./field-words.ts";
 
 export type ReadNumber =
   | { readonly ok: true; readonly value: number }
@@ -16,9 +17,9 @@ function plain(text: string): string {
 /** A whole number from 0 up, such as plants or rows. */
 export function readCount(text: string): ReadNumber {
   const body = plain(text);
-  if (!/^\d+$/.test(body)) return { ok: false, reason: "Type a whole number, for example 24" };
+  if (!/^\d+$/.test(body)) return { ok: false, reason: words.typeWholeNumber };
   const value = Number(body);
-  if (value > 1_000_000) return { ok: false, reason: "That is more than a million" };
+  if (value > 1_000_000) return { ok: false, reason: words.overMillion };
   return { ok: true, value };
 }
 
@@ -26,10 +27,10 @@ export function readCount(text: string): ReadNumber {
 export function readTurn(text: string): ReadNumber {
   const body = plain(text.trim().replace(/(?:°|deg|degrees)$/i, ""));
   if (!/^-?(\d+(\.\d*)?|\.\d+)$/.test(body)) {
-    return { ok: false, reason: "Type degrees clockwise, for example 12 or -12.5" };
+    return { ok: false, reason: words.typeDegrees };
   }
   const value = Number(body);
-  if (Math.abs(value) > 360) return { ok: false, reason: "A turn is at most 360 degrees" };
+  if (Math.abs(value) > 360) return { ok: false, reason: words.turnTooLarge };
   return { ok: true, value };
 }
 
@@ -42,8 +43,8 @@ export function turnText(turnDeg: number): string {
 /** A scale written as `1:50`, `1 : 50` or `50`. */
 export function readRatio(text: string): ReadNumber {
   const body = plain(text.replace(/^\s*1\s*:\s*/, ""));
-  if (!/^\d+(\.\d+)?$/.test(body)) return { ok: false, reason: "Type a scale, for example 1:50" };
+  if (!/^\d+(\.\d+)?$/.test(body)) return { ok: false, reason: words.typeScale };
   const value = Number(body);
-  if (value < 1 || value > 10_000) return { ok: false, reason: "Type a scale from 1:1 to 1:10000" };
+  if (value < 1 || value > 10_000) return { ok: false, reason: words.scaleOutOfRange };
   return { ok: true, value };
 }

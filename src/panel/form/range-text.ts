@@ -1,5 +1,6 @@
 /** A span of days as people type it: `55-65` or `60`. */
 import type { Range } from "../../core/kinds/crop.ts";
+import * as words from "./field-words.ts";
 
 export type ReadRange =
   | { readonly ok: true; readonly value: Range }
@@ -15,12 +16,12 @@ export function readRange(text: string): ReadRange {
       .replace(/days?$/i, "")
       .trim(),
   );
-  if (!match) return { ok: false, reason: "Type days, for example 60 or 55-65" };
+  if (!match) return { ok: false, reason: words.typeDays };
   const least = Number(match[1]);
   const most = match[2] === undefined ? least : Number(match[2]);
   return least <= most
     ? { ok: true, value: [least, most] }
-    : { ok: false, reason: "The smaller number comes first" };
+    : { ok: false, reason: words.smallerFirst };
 }
 
 export function rangeText([least, most]: Range): string {

@@ -1,15 +1,16 @@
 import { type Command, opening, withLoaded } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
 import { harvestDialog } from "./dialogs.ts";
+import * as words from "./command-words.ts";
 
 /** From the plan as planned to the plan as grown, and back. */
 export const readAsGrown = {
   id: "as-grown",
-  name: "Read the plan as grown, or as planned again",
-  group: "View",
-  also: "field record season seen what happened",
+  name: words.readAsGrown,
+  group: "view",
+  also: words.readAsGrownAlso,
   whyNot: ({ plan, reading }) =>
-    plan.entries.length > 0 || reading ? null : "Nothing is written in the field record yet",
+    plan.entries.length > 0 || reading ? null : words.nothingRecordedYet,
   run: () =>
     void withLoaded(
       () => import("./read-plan-as.ts"),
@@ -19,10 +20,10 @@ export const readAsGrown = {
 
 export const harvestIntoLot = {
   id: "harvest",
-  name: "Harvest into a lot ...",
-  group: "Objects",
-  also: "seed saved packet shelf isolation",
-  whyNot: ({ kept }) => (kept.layout.plantings.length === 0 ? "No planting is placed yet" : null),
+  name: words.harvestIntoLot,
+  group: "objects",
+  also: words.harvestIntoLotAlso,
+  whyNot: ({ kept }) => (kept.layout.plantings.length === 0 ? words.noPlantingYet : null),
   run: ({ selection, kept }) => {
     const [only, more] = selection;
     const isPlanting = kept.layout.plantings.some(({ id }) => id === only);
@@ -34,7 +35,7 @@ const learnDialog = dialog("learn", async () => (await import("./LearnDialog.tsx
 
 /** What was forecast and what was seen, by variety. */
 export const predictedAndSeen = opening(learnDialog, {
-  name: "Predicted and seen ...",
-  group: "Lists and figures",
-  also: "bloom forecast learn days to flower own range",
+  name: words.predictedAndSeen,
+  group: "lists",
+  also: words.predictedAndSeenAlso,
 }) satisfies Command;

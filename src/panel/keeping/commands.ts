@@ -2,6 +2,7 @@ import { newPlan, openPlanFile, savePlanFile } from "../../store/files/plan-file
 import { isWorkedOn } from "../../store/keeping/current-plan.ts";
 import { type Command, ctrl, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const keptPlansDialog = dialog(
   "kept-plans",
@@ -19,8 +20,8 @@ const diagnosticsDialog = dialog(
 export const keepingCommands = [
   {
     id: "new-plan",
-    name: "New plan",
-    group: "Plan",
+    name: words.newPlan,
+    group: "plan",
     run: () => {
       if (isWorkedOn()) newPlanDialog.open();
       else void newPlan();
@@ -28,33 +29,33 @@ export const keepingCommands = [
   },
   {
     id: "open-plan",
-    name: "Open a plan file ...",
-    group: "Plan",
+    name: words.openPlan,
+    group: "plan",
     run: () => void openPlanFile(),
   },
   {
     id: "save-plan",
-    name: "Save a plan file",
-    group: "Plan",
+    name: words.savePlan,
+    group: "plan",
     keys: [ctrl("s")],
     isEverywhere: true,
     run: () => void savePlanFile(),
   },
   {
     id: "save-as",
-    name: "Save as another file ...",
-    group: "Plan",
+    name: words.saveAs,
+    group: "plan",
     run: () => void savePlanFile("new file"),
   },
   opening(keptPlansDialog, {
-    name: "Kept plans ...",
-    group: "Plan",
-    also: "earlier backup",
+    name: words.keptPlans,
+    group: "plan",
+    also: words.keptPlansAlso,
   }),
 ] as const satisfies readonly Command[];
 
 export const whatWentWrong = opening(diagnosticsDialog, {
-  name: "Trouble report",
-  group: "Help",
-  also: "errors fault",
+  name: words.whatWentWrong,
+  group: "help",
+  also: words.whatWentWrongAlso,
 });

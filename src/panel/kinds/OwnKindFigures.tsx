@@ -41,7 +41,7 @@ export function OwnKindFigures({ own, onChange }: OwnKindPartProps) {
         placeholder={texts.bookNeighbourOwnTrials}
         isWide
         onApply={(typed) =>
-          nameProblem(typed, { what: "A source has" }) ??
+          nameProblem(typed, { tooLong: texts.sourceTooLong }) ??
           onChange({ source: typed.trim() === "" ? undefined : typed.trim() })
         }
       />

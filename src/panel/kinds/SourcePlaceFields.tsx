@@ -37,7 +37,7 @@ export function SourcePlaceFields({ typed, given, onSet }: SourcePlaceFieldsProp
         onPick={(place) => onSet({ place })}
       />
       {typed.place === "measured" && <MeasuredFields typed={typed} onSet={onSet} />}
-      {typed.place === "typed" && <PlaceFields place={typed} of={words.middle} onSet={onSet} />}
+      {typed.place === "typed" && <PlaceFields place={typed} onSet={onSet} />}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { type Command, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const kindsDialog = dialog(
   "own-kinds",
@@ -7,8 +8,8 @@ const kindsDialog = dialog(
 );
 
 export const ownKinds = opening(kindsDialog, {
-  name: "Own kinds and figures",
-  group: "Lists and figures",
+  name: words.ownKinds,
+  group: "lists",
 });
 
 export const sourceDialog = dialog(
@@ -18,8 +19,8 @@ export const sourceDialog = dialog(
 
 export const newSource = {
   id: "new-source",
-  name: "Add a pollen source ...",
-  group: "Objects",
-  also: "neighbour wild distance direction bearing",
+  name: words.newSource,
+  group: "objects",
+  also: words.newSourceAlso,
   run: () => sourceDialog.open({ given: null }),
 } as const satisfies Command;

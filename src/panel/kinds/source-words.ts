@@ -19,7 +19,6 @@ export const sourceWords = {
   direction: "Direction",
   directionHint: "Degrees clockwise from north, or letters: 45, NE, south-west.",
   badDirection: "Type degrees from north, such as 45, or a direction, such as NE",
-  middle: "Middle",
   add: "Add",
   /** What the checks say of it: nothing is called harmless that is not known. */
   risk: (conflicts: number, unknown: number) => {

@@ -49,3 +49,4 @@ export const placePublished = ", in place of what is published";
 export const edit2 = "Edit";
 export const deleteWord = (nameText: string | number) => `Delete ${nameText}`;
 export const deleteWord2 = "Delete";
+export const sourceTooLong = (most: number) => `A source has at most ${most} letters`;

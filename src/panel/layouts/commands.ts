@@ -9,6 +9,7 @@ import { layoutOf } from "../../core/model/layouts.ts";
 import { type Command, type Now } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
 import { commit } from "../state/plan-actions.ts";
+import * as words from "./command-words.ts";
 
 const renameDialog = dialog(
   "rename-layout",
@@ -20,14 +21,14 @@ const exchangeDialog = dialog(
 );
 
 function needsTwoLayouts({ plan }: Now): string | null {
-  return plan.layouts.length === 1 ? "There is only one layout" : null;
+  return plan.layouts.length === 1 ? words.onlyOneLayout : null;
 }
 
 export const copyLayout = {
   id: "copy-layout",
-  name: "Copy this layout",
-  group: "Layouts",
-  also: "alternative",
+  name: words.copyLayout,
+  group: "layouts",
+  also: words.copyLayoutAlso,
   run: (now) => {
     const { id, name } = freeLayoutName(now.plan);
     commit(copied(now.layoutId, id, name));
@@ -37,23 +38,23 @@ export const copyLayout = {
 
 export const renameLayout = {
   id: "rename-layout",
-  name: "Rename this layout ...",
-  group: "Layouts",
+  name: words.renameLayout,
+  group: "layouts",
   run: ({ layoutId }) => renameDialog.open({ id: layoutId }),
 } as const satisfies Command;
 
 export const takePlantings = {
   id: "layout-exchange",
-  name: "Take plantings to another layout ...",
-  group: "Layouts",
+  name: words.takePlantings,
+  group: "layouts",
   whyNot: needsTwoLayouts,
   run: () => exchangeDialog.open({ what: "plantings" }),
 } as const satisfies Command;
 
 export const lendBeds = {
   id: "lend-beds",
-  name: "Use these beds in other layouts ...",
-  group: "Layouts",
+  name: words.lendBeds,
+  group: "layouts",
   whyNot: needsTwoLayouts,
   run: () => exchangeDialog.open({ what: "beds" }),
 } as const satisfies Command;
@@ -61,13 +62,13 @@ export const lendBeds = {
 /** Marks the layout on screen as the one to be grown, or takes the mark off it. */
 export const chooseLayout = {
   id: "choose-layout",
-  name: "Mark this layout as chosen, or not",
-  group: "Layouts",
+  name: words.chooseLayout,
+  group: "layouts",
   run: ({ plan, layoutId }) => {
     const isChosen = plan.chosenLayout === layoutId;
     const { name } = layoutOf(plan, layoutId);
     commit({
-      title: isChosen ? `No longer choose ${name}` : `Choose ${name}`,
+      title: (isChosen ? words.unchoose : words.choose)(name),
       apply: (before) => patched<Plan>(before, { chosenLayout: isChosen ? undefined : layoutId }),
     });
   },
@@ -75,9 +76,9 @@ export const chooseLayout = {
 
 export const deleteLayout = {
   id: "delete-layout",
-  name: "Delete this layout",
-  group: "Layouts",
-  also: "remove",
+  name: words.deleteLayout,
+  group: "layouts",
+  also: words.deleteLayoutAlso,
   whyNot: needsTwoLayouts,
   run: ({ layoutId }) => commit(removeLayout(layoutId)),
 } as const satisfies Command;

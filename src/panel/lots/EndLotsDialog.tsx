@@ -46,7 +46,7 @@ export function EndLotsDialog({ ids, as, onClose }: EndLotsDialogProps) {
             isWide
             placeholder={texts.deadCrossedMouldy}
             onApply={(text) => {
-              const problem = nameProblem(text, { what: "A reason has" });
+              const problem = nameProblem(text, { tooLong: texts.reasonTooLong });
               if (problem !== null) return problem;
               setReason(text.trim());
               return null;

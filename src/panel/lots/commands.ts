@@ -1,5 +1,6 @@
 import type { Command } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 /** A new lot; of a variety, or null: asked for. */
 export const newLotDialog = dialog(
@@ -9,9 +10,9 @@ export const newLotDialog = dialog(
 
 export const newLot = {
   id: "new-lot",
-  name: "Add a lot of seed ...",
-  group: "Objects",
-  also: "packet harvest shelf",
-  whyNot: ({ plan }) => (plan.varieties.length === 0 ? "Add its variety first" : null),
+  name: words.newLot,
+  group: "objects",
+  also: words.newLotAlso,
+  whyNot: ({ plan }) => (plan.varieties.length === 0 ? words.addItsVarietyFirst : null),
   run: () => newLotDialog.open({ varietyId: null }),
 } as const satisfies Command;

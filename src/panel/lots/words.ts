@@ -158,3 +158,4 @@ export const treatment = "Treatment";
 export const treatedWith = "Treated with";
 export const treatedSeedPoisonPeople =
   "! Treated seed is poison to people and animals: gloves on, never eaten or fed, kept apart and labelled. Its label and local rules decide.";
+export const reasonTooLong = (most: number) => `A reason has at most ${most} letters`;

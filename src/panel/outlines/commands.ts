@@ -1,5 +1,6 @@
 import { type Command, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const importDialog = dialog(
   "outline-import",
@@ -7,9 +8,9 @@ const importDialog = dialog(
 );
 
 export const importOutlines = opening(importDialog, {
-  name: "Outlines from GPS or a map program ...",
-  group: "Plan",
-  also: "import gpx geojson track waypoints",
+  name: words.importOutlines,
+  group: "plan",
+  also: words.importOutlinesAlso,
 });
 
 export const cornerList = dialog(
@@ -19,8 +20,8 @@ export const cornerList = dialog(
 
 export const outlineFromCorners = {
   id: "corner-list",
-  name: "Outline from its corners ...",
-  group: "Objects",
-  also: "coordinates list paste survey bearing curve polygon",
+  name: words.outlineFromCorners,
+  group: "objects",
+  also: words.outlineFromCornersAlso,
   run: () => cornerList.open({ target: "bed" }),
 } as const satisfies Command;

@@ -10,10 +10,11 @@ import {
   strayAdjustments,
   withAdjustment,
 } from "./adjustment-choices.ts";
-import { fieldAreaText, readFieldArea } from "../form/field-area.ts";
+import { fieldAreaText, readFieldArea } from "./field-area.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import * as texts from "./dialog-words.ts";
 import "./particulars.css";
+import * as steps from "./step-words.ts";
 
 interface AdjustmentFieldsProps {
   readonly planting: Planting;
@@ -38,13 +39,13 @@ export function AdjustmentFields({
   const strays = strayAdjustments(kindId, stated);
   if (choices.length === 0 && strays.length === 0) return null;
   const set = (id: string, entry: StatedAdjustment | null) =>
-    onChange(withAdjustment(stated, id, entry), `Change what holds for ${planting.code}`);
+    onChange(withAdjustment(stated, id, entry), steps.changeWhatHolds(planting.code));
   return (
     <fieldset className="field-group adjustments">
-      <legend>{texts.regulationsLetDistanceChange}</legend>
+      <legend>{texts.regulationsHeading}</legend>
       <p className="field-hint">
-        {texts.tickOnlyHoldsEvery}
-        {isTyped && texts.distanceTypedHereNothing}
+        {texts.tickHint}
+        {isTyped && ` ${texts.distanceIsTyped}`}
       </p>
       {choices.map((choice) => (
         <AdjustmentField
@@ -55,7 +56,7 @@ export function AdjustmentFields({
       ))}
       {strays.map(({ id }) => (
         <p key={id} className="field-hint">
-          {texts.recordedHereButNot(id)}
+          {texts.recordedNotOffered(id)}{" "}
           <button type="button" className="link" onClick={() => set(id, null)}>
             {texts.deleteWord}
           </button>

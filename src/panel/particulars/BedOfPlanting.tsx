@@ -10,6 +10,7 @@ import { StretchFields } from "./StretchFields.tsx";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 /** The bed a planting stands in, to be changed, and where along it the planting lies. */
 export function BedOfPlanting({ planting }: { readonly planting: Planting }) {
@@ -29,14 +30,14 @@ export function BedOfPlanting({ planting }: { readonly planting: Planting }) {
       const longest = formatLength(found.longestM, plan.units);
       setRefusal(
         found.longestM === 0
-          ? `Bed ${bed.code} is full.`
-          : `Bed ${bed.code} has ${longest} free in one piece; ${planting.code} needs ${needed}.`,
+          ? texts.bedIsFull(bed.code)
+          : texts.bedHasLess(bed.code, longest, planting.code, needed),
       );
       return;
     }
     setRefusal(null);
     commit(
-      setOutline(layout.id, planting.id, found.outline, `Move ${planting.code} to bed ${bed.code}`),
+      setOutline(layout.id, planting.id, found.outline, steps.moveToBed(planting.code, bed.code)),
     );
   };
   const freeWords = (bed: Bed) => {
@@ -54,7 +55,7 @@ export function BedOfPlanting({ planting }: { readonly planting: Planting }) {
       <ChoiceField
         label={texts.bed}
         value={present?.id ?? ""}
-        choices={present ? choices : [{ value: "", label: "in no bed" }, ...choices]}
+        choices={present ? choices : [{ value: "", label: texts.inNoBed }, ...choices]}
         onPick={(id) => {
           const bed = layout.beds.find((entry) => entry.id === id);
           if (bed) moveTo(bed);

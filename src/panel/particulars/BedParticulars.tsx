@@ -9,6 +9,8 @@ import { commit, windowNow } from "../state/plan-actions.ts";
 import { cutBed, numberBeds, shareBed } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
+import { Sentence } from "../state/Sentence.tsx";
 
 const GroundYears = lazy(async () => ({
   default: (await import("../earlier-crops/GroundYears.tsx")).GroundYears,
@@ -21,18 +23,20 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
     const problem = codeProblem(layout, text, bed.id);
     if (problem !== null) return problem;
     const code = text.trim();
-    commit(changeBed(layoutId, bed.id, { code }, `Rename bed ${bed.code} to ${code}`));
+    commit(changeBed(layoutId, bed.id, { code }, steps.renameBed(bed.code, code)));
     return null;
   };
   const setNote = (text: string) => {
     const note = text === "" ? undefined : text;
-    commit(changeBed(layoutId, bed.id, { note }, `Note on bed ${bed.code}`));
+    commit(changeBed(layoutId, bed.id, { note }, steps.noteOnBed(bed.code)));
   };
   return (
     <div className="fields">
       <h3>
-        {texts.bed2}
-        <span className="code">{bed.code}</span>
+        <Sentence
+          words={texts.bedHeading}
+          parts={{ code: <span className="code">{bed.code}</span> }}
+        />
       </h3>
       <TextField label={texts.code} value={bed.code} onApply={rename} />
       {layout.beds.length > 1 && (
@@ -40,7 +44,6 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
           <CommandButton of={numberBeds} className="link">
             {texts.numberAllTheBeds}
           </CommandButton>
-          {texts.inWalkingOrder}
         </p>
       )}
       <OutlineFields id={bed.id} name={texts.bedCode(bed.code)} outline={bed.outline} />

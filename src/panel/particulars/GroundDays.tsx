@@ -16,6 +16,7 @@ import {
   underGlassReason,
 } from "./ground-days-words.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 interface GroundDaysProps {
   readonly planting: Planting;
@@ -38,7 +39,7 @@ export function GroundDays({ planting, onChange }: GroundDaysProps) {
         onApply={(day) => {
           const problem = endProblem(day, start?.date);
           if (problem !== null) return problem;
-          onChange({ end: day }, day === undefined ? `${code} stays` : `Clear ${code}`);
+          onChange({ end: day }, day === undefined ? steps.stays(code) : steps.clearAway(code));
           return null;
         }}
       />
@@ -67,7 +68,7 @@ function Raising({ planting, onChange }: GroundDaysProps) {
             if (problem !== null) return problem;
             const { sownUnderGlass: _, ...rest } = start;
             const next = day === undefined ? rest : { ...rest, sownUnderGlass: day };
-            onChange({ start: next }, `Sow ${code} under glass`);
+            onChange({ start: next }, steps.sowUnderGlass(code));
             return null;
           }}
         />
@@ -79,7 +80,7 @@ function Raising({ planting, onChange }: GroundDaysProps) {
             className="link"
             onClick={() => {
               const next = { ...start, method: "transplanted" as const, date: setOut.day };
-              onChange({ start: next }, `Set out ${code}`);
+              onChange({ start: next }, steps.setOut(code));
             }}
           >
             {setOutOffer(setOut)}
@@ -95,7 +96,7 @@ function Raising({ planting, onChange }: GroundDaysProps) {
             onClick={() =>
               onChange(
                 { start: { ...start, sownUnderGlass: underGlass.day } },
-                `Sow ${code} under glass`,
+                steps.sowUnderGlass(code),
               )
             }
           >

@@ -6,7 +6,9 @@ import { LengthField } from "../form/LengthField.tsx";
 import { type Choice, choicesOf, coverWords, levelWords } from "../state/plan-words.ts";
 import { requirementWords } from "../state/requirement-words.ts";
 import { useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
+import { levelNames } from "../state/level-words.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 interface IsolationFieldsProps {
   readonly planting: Planting;
@@ -15,7 +17,10 @@ interface IsolationFieldsProps {
 
 /** A planting's own level, or the plan's. */
 export function levelChoices(planLevel: PurityLevel): readonly Choice<PurityLevel | "plan">[] {
-  return [{ value: "plan", label: `as the plan (${planLevel})` }, ...choicesOf(levelWords)];
+  return [
+    { value: "plan", label: texts.asThePlan(levelNames[planLevel]) },
+    ...choicesOf(levelWords),
+  ];
 }
 
 /** Cover, level and distance of one planting. */
@@ -24,21 +29,21 @@ export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
   const stand = useShownResult().standById.get(planting.id);
   const { code } = planting;
   const setDistance = (isolationM: number | undefined) =>
-    onChange({ isolationM }, `Set isolation distance of ${code}`);
+    onChange({ isolationM }, steps.setDistance(code));
   return (
     <>
       <ChoiceField
         label={texts.cover}
         value={planting.cover}
         choices={choicesOf(coverWords)}
-        onPick={(cover) => onChange({ cover }, `Change cover of ${code}`)}
+        onPick={(cover) => onChange({ cover }, steps.changeCover(code))}
       />
       <ChoiceField
         label={texts.purityLevel}
         value={planting.level ?? "plan"}
         choices={levelChoices(plan.level)}
         onPick={(level) =>
-          onChange({ level: level === "plan" ? undefined : level }, `Change level of ${code}`)
+          onChange({ level: level === "plan" ? undefined : level }, steps.changeLevel(code))
         }
       />
       <LengthField
@@ -62,9 +67,9 @@ export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
         />
       )}
       <CheckField
-        label={texts.keepApartOtherLots}
+        label={texts.keepApart}
         isOn={planting.keepApart === true}
-        onSet={(isOn) => onChange({ keepApart: isOn ? true : undefined }, `Keep ${code} apart`)}
+        onSet={(isOn) => onChange({ keepApart: isOn ? true : undefined }, steps.keepApart(code))}
       />
     </>
   );

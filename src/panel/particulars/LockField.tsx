@@ -3,6 +3,7 @@ import { CheckField } from "../form/ChoiceField.tsx";
 import { commit, planNow } from "../state/plan-actions.ts";
 import type { SelectedObjects } from "../state/selected-objects.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 interface LockFieldProps {
   readonly selected: SelectedObjects;
@@ -14,14 +15,14 @@ interface LockFieldProps {
 export function LockField({ selected, names }: LockFieldProps) {
   const items = [...selected.beds, ...selected.plantings, ...selected.surroundings];
   const locked = items.filter((item) => item.locked === true).length;
-  const part = locked === 0 || locked === items.length ? "" : ` (${locked} of ${items.length} are)`;
+  const isPart = locked > 0 && locked < items.length;
   const set = (isOn: boolean) => {
     const ids = items.map(({ id }) => id);
-    commit(setLocked(planNow().layoutId, ids, isOn, `${isOn ? "Lock" : "Unlock"} ${names}`));
+    commit(setLocked(planNow().layoutId, ids, isOn, (isOn ? steps.lock : steps.unlock)(names)));
   };
   return (
     <CheckField
-      label={texts.lockedNotMovedResized(part)}
+      label={isPart ? texts.someLocked(locked, items.length) : texts.locked}
       isOn={locked === items.length}
       onSet={set}
     />

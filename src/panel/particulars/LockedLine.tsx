@@ -13,7 +13,7 @@ export function LockedLine() {
   if (count === 0) return null;
   return (
     <p className="locked-line soft">
-      {count === 1 ? texts.objectIsLocked : texts.objectsAreLocked(count)}{" "}
+      {texts.objectsAreLocked(count)}{" "}
       <CommandButton of={unlockAll} className="link">
         {texts.unlockAll}
       </CommandButton>

@@ -15,6 +15,7 @@ import { PlaceFields, RectangleSizeFields } from "../form/RectangleFields.tsx";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 interface OutlineFieldsProps {
   readonly id: string;
@@ -50,13 +51,12 @@ export function OutlineFields(props: OutlineFieldsProps) {
             onClick={() => {
               const corners = rectangleCorners(outline).map(({ x, y }) => [x, y] as const);
               commit(
-                setOutline(layoutId, id, { shape: "polygon", corners }, `Make ${name} an outline`),
+                setOutline(layoutId, id, { shape: "polygon", corners }, steps.makeOutline(name)),
               );
             }}
           >
-            {texts.makeItAnOutline}
+            {texts.makeOutline}
           </button>
-          {texts.whoseCornersCanMoved}
         </p>
       )}
       {circle && <RoundFields id={id} name={name} circle={circle} />}
@@ -64,7 +64,7 @@ export function OutlineFields(props: OutlineFieldsProps) {
         <CornerFields
           outline={outline}
           onApply={(next: PolygonShape) => {
-            commit(setOutline(layoutId, id, next, `Reshape ${name}`));
+            commit(setOutline(layoutId, id, next, steps.reshape(name)));
           }}
         />
       )}
@@ -85,7 +85,7 @@ function RoundFields({ id, name, circle }: RoundFieldsProps) {
       value={circle.diameterM}
       isSize
       onApply={(diameterM) => {
-        commit(setOutline(layoutId, id, roundShape({ ...circle, diameterM }), `Resize ${name}`));
+        commit(setOutline(layoutId, id, roundShape({ ...circle, diameterM }), steps.resize(name)));
         return null;
       }}
     />
@@ -100,10 +100,10 @@ function RectangleFields({ id, name, outline, isLengthElsewhere }: RectangleFiel
   const layoutId = useShownLayout().id;
   const set = ({ turnDeg, ...size }: Partial<RectangleShape>) => {
     if (turnDeg === undefined) {
-      commit(setOutline(layoutId, id, { ...outline, ...size }, `Resize ${name}`));
+      commit(setOutline(layoutId, id, { ...outline, ...size }, steps.resize(name)));
     } else {
       const centre = { x: outline.x, y: outline.y };
-      commit(turnObjects(layoutId, [id], centre, turnDeg - outline.turnDeg, `Turn ${name}`));
+      commit(turnObjects(layoutId, [id], centre, turnDeg - outline.turnDeg, steps.turn(name)));
     }
     return null;
   };
@@ -114,7 +114,7 @@ function MiddleFields({ id, name, outline }: OutlineFieldsProps) {
   const layoutId = useShownLayout().id;
   const centre = shapeCentre(outline);
   const move = ({ x = centre.x, y = centre.y }: { readonly x?: number; readonly y?: number }) => {
-    commit(moveObjects(layoutId, [id], x - centre.x, y - centre.y, `Move ${name}`));
+    commit(moveObjects(layoutId, [id], x - centre.x, y - centre.y, steps.move(name)));
     return null;
   };
   return <PlaceFields place={centre} onSet={move} />;
@@ -127,7 +127,7 @@ function AreaLine({ outline }: { readonly outline: Shape }) {
     <div className="field">
       <span className="field-name">{texts.ground}</span>
       <span className="field-value">
-        {texts.around(
+        {texts.areaAndEdge(
           formatArea(outlineArea(made), unit),
           formatLength(outlinePerimeter(made), unit),
         )}

@@ -66,10 +66,10 @@ export function Particulars() {
 function NothingSelected() {
   return (
     <div className="region-empty">
-      <p>{texts.selectBedPlantingNeighbour}</p>
+      <p>{texts.selectSomething}</p>
       <div className="offers">
         <CommandButton of={newBed}>{texts.newBedSize}</CommandButton>
-        <CommandButton of={newGround}>{texts.addGroundHedgePath}</CommandButton>
+        <CommandButton of={newGround}>{texts.addGround}</CommandButton>
       </div>
     </div>
   );

@@ -10,6 +10,7 @@ import { plantRoomWords } from "./plant-room-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 /**
  * Plants, rows and plants in a row, which always agree: more rows of the same plants are shorter
@@ -23,21 +24,21 @@ export function PlantCountFields({ planting }: { readonly planting: Planting }) 
   const variety = plan.varieties.find(({ id }) => id === planting.variety);
   const kind = variety && book.kind(variety.kind);
   const room = kind ? plantRoom(kind, outline) : null;
-  const set = (changes: Parameters<typeof changePlantings>[2], what: string) =>
-    commit(changePlantings(layout.id, [planting.id], changes, `Set ${what} of ${code}`));
+  const set = (changes: Parameters<typeof changePlantings>[2], title: string) =>
+    commit(changePlantings(layout.id, [planting.id], changes, title));
   const perRow = plants === undefined || !rows ? undefined : plantsInRow(plants, rows);
   return (
     <>
       <CountField
         label={texts.plants}
         value={plants}
-        onApply={(next) => set({ plants: next }, "plants")}
+        onApply={(next) => set({ plants: next }, steps.setPlants(code))}
       />
       <div className="field-pair">
         <CountField
           label={texts.rows}
           value={rows}
-          onApply={(next) => set({ rows: next }, "rows")}
+          onApply={(next) => set({ rows: next }, steps.setRows(code))}
         />
         <CountField
           label={texts.plantsInARow}
@@ -45,12 +46,12 @@ export function PlantCountFields({ planting }: { readonly planting: Planting }) 
           onApply={(next) => {
             if (next === undefined) return;
             const count = rows ?? room?.grid?.rows ?? 1;
-            set({ rows: count, plants: next * count }, "plants in a row");
+            set({ rows: count, plants: next * count }, steps.setPlantsInRow(code));
           }}
         />
       </div>
       {plants !== undefined && rows !== undefined && rows > 0 && plants % rows !== 0 && (
-        <p className="field-hint">{texts.plantsDoNotDivide(plants, rows)}</p>
+        <p className="field-hint">{texts.lastRowShort(plants, rows)}</p>
       )}
       {kind && room && <p className="field-hint">{plantRoomWords(room, rows, plan.units)}</p>}
       {room && <RoomOffers planting={planting} room={room} />}
@@ -88,19 +89,22 @@ function RoomOffers({ planting, room }: RoomOffersProps) {
                 layout.id,
                 planting.id,
                 { plants, rows, outline: longer },
-                `Fit ${code} to ${plants} plants`,
+                steps.fitToPlants(code, plants),
               ),
             )
           }
         >
-          {texts.makeItLongTakes(formatLength(neededM, units), plants)}
+          {texts.makeItLong(formatLength(neededM, units), plants)}
         </button>
       )}
       {along && !longer && isOther && free && (
         <p className="field-hint">
-          {texts.plantsNeedIn(plants, formatLength(neededM, units), rows)}
-          {rows === 1 ? texts.row : texts.rows2}
-          {texts.areFreeHere(formatLength(free.toM - free.fromM, units))}
+          {texts.needsMoreBed(
+            plants,
+            formatLength(neededM, units),
+            rows,
+            formatLength(free.toM - free.fromM, units),
+          )}
         </p>
       )}
       {fits !== plants && (
@@ -112,12 +116,12 @@ function RoomOffers({ planting, room }: RoomOffersProps) {
                 layout.id,
                 [planting.id],
                 { plants: fits, rows },
-                `Set plants of ${code}`,
+                steps.setPlants(code),
               ),
             )
           }
         >
-          {texts.plantTheThatFit(fits)}
+          {texts.plantThoseThatFit(fits)}
         </button>
       )}
     </div>

@@ -22,6 +22,8 @@ import { choicesOf, purposeWords } from "../state/plan-words.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
+import { Sentence } from "../state/Sentence.tsx";
 
 type PlantingChanges = Parameters<typeof changePlantings>[2];
 
@@ -60,25 +62,27 @@ export function PlantingParticulars({ planting }: { readonly planting: Planting 
   const rename = (text: string) => {
     const problem = codeProblem(layout, text, planting.id);
     if (problem !== null) return problem;
-    change({ code: text.trim() }, `Rename ${code} to ${text.trim()}`);
+    change({ code: text.trim() }, steps.rename(code, text.trim()));
     return null;
   };
   return (
     <div className="fields">
       <h3>
-        {texts.planting}
-        <span className="code">{code}</span>
+        <Sentence
+          words={texts.plantingHeading}
+          parts={{ code: <span className="code">{code}</span> }}
+        />
       </h3>
       <VarietyOfPlanting
         planting={planting}
-        onPick={(variety) => change({ variety }, `Change variety of ${code}`)}
+        onPick={(variety) => change({ variety }, steps.changeVariety(code))}
       />
       <TextField label={texts.code} value={code} onApply={rename} />
       <ChoiceField
         label={texts.purpose}
         value={planting.purpose}
         choices={choicesOf(purposeWords)}
-        onPick={(purpose) => change({ purpose }, `Change purpose of ${code}`)}
+        onPick={(purpose) => change({ purpose }, steps.changePurpose(code))}
       />
       <PlantCountFields planting={planting} />
       <h4>{texts.place}</h4>
@@ -121,9 +125,9 @@ function Records({ planting, onChange }: RecordsProps) {
         label={texts.lot}
         value={codesText(lotsToSow(plan, planting, undefined))}
         onApply={(text) => {
-          const problem = nameProblem(text, { what: "The codes of lots have" });
+          const problem = nameProblem(text, { tooLong: texts.lotCodesTooLong });
           if (problem !== null) return problem;
-          commit(sowFromCodes(layoutId, planting.id, text, `Set lot of ${code}`));
+          commit(sowFromCodes(layoutId, planting.id, text, steps.setLot(code)));
           return null;
         }}
       />
@@ -135,7 +139,7 @@ function Records({ planting, onChange }: RecordsProps) {
       <NoteField
         label={texts.note}
         value={planting.note ?? ""}
-        onApply={(text) => onChange({ note: text === "" ? undefined : text }, `Note on ${code}`)}
+        onApply={(text) => onChange({ note: text === "" ? undefined : text }, steps.noteOn(code))}
       />
     </>
   );

@@ -16,6 +16,7 @@ import { showSelection } from "../commands/view-commands.ts";
 import { placeVariety } from "../seed-list/commands.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import "./particulars.css";
+import * as texts from "./dialog-words.ts";
 
 const PlotSummary = lazy(async () => ({
   default: (await import("../walk/PlotSummary.tsx")).PlotSummary,
@@ -68,7 +69,7 @@ function Several({ selected }: { readonly selected: SelectedObjects }) {
         <GroundSums selected={selected} />
       </div>
       <div>
-        <h3>Line up and space</h3>
+        <h3>{texts.lineUpAndSpace}</h3>
         <LineUpFields />
       </div>
     </div>
@@ -85,13 +86,13 @@ function SelectionActions({ selected }: { selected: SelectedObjects }) {
     <div className="region-foot">
       <LockField selected={selected} names={names} />
       <ActionsButton ids={selection} names={names} />
-      <CommandButton of={showSelection}>Show on the sheet</CommandButton>
-      {isOneBed && <CommandButton of={placeVariety}>Place a variety</CommandButton>}
+      <CommandButton of={showSelection}>{texts.showOnSheet}</CommandButton>
+      {isOneBed && <CommandButton of={placeVariety}>{texts.placeVariety}</CommandButton>}
       <CommandButton
         of={deleteSelected}
         onRun={() => document.getElementById("particulars-heading")?.focus()}
       >
-        Delete {names}
+        {texts.deleteSelected(names)}
       </CommandButton>
     </div>
   );

@@ -9,16 +9,16 @@ import { choicesOf, floweringWords, surroundingWords } from "../state/plan-words
 import { type SelectedObjects, sharedValue } from "../state/selected-objects.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 type Change = Parameters<typeof changeSurrounding>[1];
 
 /** Fields several surroundings share. */
 export function SeveralSurroundings({ items }: { readonly items: readonly Surrounding[] }) {
-  const what =
-    items.length === 1 ? "1 neighbour or feature" : `${items.length} neighbours and features`;
-  const change = (changes: Change, field: string) =>
+  const what = steps.groundCount(items.length);
+  const change = (changes: Change, title: string) =>
     commit({
-      title: `Set ${field} of ${what}`,
+      title,
       apply: (plan) =>
         items.reduce((next, { id }) => changeSurrounding(id, changes, "").apply(next), plan),
     });
@@ -31,14 +31,14 @@ export function SeveralSurroundings({ items }: { readonly items: readonly Surrou
         value={sharedValue(items, (item) => item.what)?.value ?? null}
         // A pollen source needs its kind: only what has one already can become one.
         choices={choicesOf(surroundingWords).filter(({ value }) => value !== "pollen" || sources)}
-        onPick={(sort) => change({ what: sort }, "what they are")}
+        onPick={(sort) => change({ what: sort }, steps.changeWhatTheyAre(what))}
       />
       {items.every((item) => item.what === "pollen") && (
         <ChoiceField
           label={texts.flowering}
           value={sharedValue(items, (item) => item.flowering)?.value ?? null}
           choices={choicesOf(floweringWords)}
-          onPick={(flowering) => change({ flowering }, "flowering")}
+          onPick={(flowering) => change({ flowering }, steps.changeFlowering(what))}
         />
       )}
     </div>
@@ -49,9 +49,9 @@ export function SeveralSurroundings({ items }: { readonly items: readonly Surrou
 export function GroundSums({ selected }: { readonly selected: SelectedObjects }) {
   const unit = useShownPlan().units;
   const sums = [
-    { name: "Beds", items: selected.beds },
-    { name: "Plantings", items: selected.plantings },
-    { name: "Surroundings", items: selected.surroundings },
+    { name: texts.bedsTogether, items: selected.beds },
+    { name: texts.plantingsTogether, items: selected.plantings },
+    { name: texts.surroundingsTogether, items: selected.surroundings },
   ].flatMap(({ name, items }) => {
     const outlines = items.map(({ outline }) => outlineOf(outline));
     const areaM2 = outlines.reduce((sum, outline) => sum + outlineArea(outline), 0);
@@ -60,9 +60,9 @@ export function GroundSums({ selected }: { readonly selected: SelectedObjects })
   });
   return sums.map(({ name, areaM2, aroundM }) => (
     <div key={name} className="field">
-      <span className="field-name">{texts.together(name)}</span>
+      <span className="field-name">{name}</span>
       <span className="field-value">
-        {texts.around(formatArea(areaM2, unit), formatLength(aroundM, unit))}
+        {texts.areaAndEdge(formatArea(areaM2, unit), formatLength(aroundM, unit))}
       </span>
     </div>
   ));

@@ -12,6 +12,7 @@ import { sharedValue } from "../state/selected-objects.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 /** One undo step made of several edits. */
 function inOneStep(title: string, edits: readonly Edit[]): Edit {
@@ -35,11 +36,11 @@ export function SeveralBeds({ beds }: { readonly beds: readonly Bed[] }) {
   const count = rectangles.length;
   const set = ({ turnDeg, ...size }: Partial<RectangleShape>) => {
     if (turnDeg === undefined) {
-      each(`Resize ${count} beds`, (id, outline) =>
+      each(steps.resizeBeds(count), (id, outline) =>
         setOutline(layoutId, id, { ...outline, ...size }),
       );
     } else {
-      each(`Turn ${count} beds`, (id, outline) =>
+      each(steps.turnBeds(count), (id, outline) =>
         turnObjects(layoutId, [id], outline, turnDeg - outline.turnDeg),
       );
     }
@@ -54,7 +55,7 @@ export function SeveralBeds({ beds }: { readonly beds: readonly Bed[] }) {
   };
   return (
     <div className="fields">
-      <h3>{texts.beds(count)}</h3>
+      <h3>{texts.bedCount(count)}</h3>
       <RectangleSizeFields sizes={sizes} placeholder={texts.differs} onSet={set} />
     </div>
   );
@@ -64,10 +65,10 @@ export function SeveralBeds({ beds }: { readonly beds: readonly Bed[] }) {
 export function SeveralPlantings({ plantings }: { readonly plantings: readonly Planting[] }) {
   const plan = useShownPlan();
   const layoutId = useShownLayout().id;
-  const what = plantings.length === 1 ? "1 planting" : `${plantings.length} plantings`;
+  const what = steps.plantingCount(plantings.length);
   const ids = plantings.map((planting) => planting.id);
-  const change = (changes: Parameters<typeof changePlantings>[2], field: string) =>
-    commit(changePlantings(layoutId, ids, changes, `Set ${field} of ${what}`));
+  const change = (changes: Parameters<typeof changePlantings>[2], title: string) =>
+    commit(changePlantings(layoutId, ids, changes, title));
   const shared = <Key extends keyof Planting>(key: Key) =>
     sharedValue(plantings, (planting) => planting[key]);
   const level = sharedValue(plantings, (planting) => planting.level ?? "plan");
@@ -78,31 +79,33 @@ export function SeveralPlantings({ plantings }: { readonly plantings: readonly P
         label={texts.purpose}
         value={shared("purpose")?.value ?? null}
         choices={choicesOf(purposeWords)}
-        onPick={(purpose) => change({ purpose }, "purpose")}
+        onPick={(purpose) => change({ purpose }, steps.changePurpose(what))}
       />
       <CountField
         label={texts.plantsInEach}
         value={shared("plants")?.value}
-        onApply={(plants) => change({ plants }, "plants")}
+        onApply={(plants) => change({ plants }, steps.setPlants(what))}
       />
       <SharedStart plantings={plantings} what={what} />
       <ChoiceField
         label={texts.flowering}
         value={shared("flowering")?.value ?? null}
         choices={choicesOf(floweringWords)}
-        onPick={(flowering) => change({ flowering }, "flowering")}
+        onPick={(flowering) => change({ flowering }, steps.changeFlowering(what))}
       />
       <ChoiceField
         label={texts.cover}
         value={shared("cover")?.value ?? null}
         choices={choicesOf(coverWords)}
-        onPick={(cover) => change({ cover }, "cover")}
+        onPick={(cover) => change({ cover }, steps.changeCover(what))}
       />
       <ChoiceField
         label={texts.purityLevel}
         value={level?.value ?? null}
         choices={levelChoices(plan.level)}
-        onPick={(next) => change({ level: next === "plan" ? undefined : next }, "level")}
+        onPick={(next) =>
+          change({ level: next === "plan" ? undefined : next }, steps.changeLevel(what))
+        }
       />
     </div>
   );

@@ -10,6 +10,7 @@ import { lengthRefusal, startRefusal, stretchesInWords } from "./stretch-words.t
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 interface StretchFieldsProps {
   readonly planting: Planting;
@@ -30,7 +31,7 @@ export function StretchFields({ planting, bed, along }: StretchFieldsProps) {
   const lay = (stretch: Stretch, title: string) =>
     commit(setOutline(layout.id, planting.id, onStretch(along, stretch), title));
   const slide = (start: number) =>
-    lay({ fromM: start, toM: start + lengthM }, `Slide ${planting.code} along its bed`);
+    lay({ fromM: start, toM: start + lengthM }, steps.slide(planting.code));
   const typeStart = (start: number) => {
     if (!isWithinBed(along, { fromM: start, toM: start + lengthM }))
       return startRefusal(along.bed.lengthM, lengthM, starts, units);
@@ -38,10 +39,10 @@ export function StretchFields({ planting, bed, along }: StretchFieldsProps) {
     return null;
   };
   const typeLength = (metres: number) => {
-    if (metres < LEAST_LENGTH_M) return "A size must be more than nothing";
+    if (metres < LEAST_LENGTH_M) return texts.sizeNeeded;
     if (!isWithinBed(along, { fromM, toM: fromM + metres }))
       return lengthRefusal(along.bed.lengthM, fromM, units);
-    lay({ fromM, toM: fromM + metres }, `Resize ${planting.code}`);
+    lay({ fromM, toM: fromM + metres }, steps.resize(planting.code));
     return null;
   };
   const free = stretchesInWords(freeStretches(layout, bed, planting.id), units);
@@ -57,7 +58,7 @@ export function StretchFields({ planting, bed, along }: StretchFieldsProps) {
         />
       </div>
       <p className="field-hint">
-        {texts.bedLongFreeBeside(formatLength(along.bed.lengthM, units), free)}
+        {texts.bedLengthAndFree(formatLength(along.bed.lengthM, units), free)}
       </p>
       <SlideButtons planting={planting} along={along} starts={starts} onSlide={slide} />
     </>
@@ -77,13 +78,13 @@ function SlideButtons({ planting, along, starts, onSlide }: SlideButtonsProps) {
   const { before, after } = bedNeighbours(layout, along.bed, planting);
   const { fromM, toM } = along.stretch;
   const targets = [
-    { label: "Near end", to: starts[0]?.fromM },
-    { label: `Up to ${before?.code ?? ""}`, to: before?.stretch.toM },
+    { label: texts.nearEnd, to: starts[0]?.fromM },
+    { label: texts.upTo(before?.code ?? ""), to: before?.stretch.toM },
     {
-      label: `Up to ${after?.code ?? ""}`,
+      label: texts.upTo(after?.code ?? ""),
       to: after ? after.stretch.fromM - (toM - fromM) : undefined,
     },
-    { label: "Far end", to: starts.at(-1)?.toM },
+    { label: texts.farEnd, to: starts.at(-1)?.toM },
   ];
   return (
     <div className="slide-buttons" role="group" aria-label={texts.slideAlongItsBed(planting.code)}>

@@ -14,6 +14,7 @@ import { reachWords } from "./reach-words.ts";
 import { choicesOf, coverWords, floweringWords, surroundingWords } from "../state/plan-words.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./dialog-words.ts";
+import * as steps from "./step-words.ts";
 
 type Change = (changes: Parameters<typeof changeSurrounding>[1], title: string) => void;
 
@@ -21,9 +22,9 @@ export function SurroundingParticulars({ surrounding }: { readonly surrounding: 
   const { id, label } = surrounding;
   const change: Change = (changes, title) => commit(changeSurrounding(id, changes, title));
   const rename = (text: string) => {
-    const problem = nameProblem(text, { isNeeded: "A name is needed to tell it from others" });
+    const problem = nameProblem(text, { isNeeded: texts.nameNeeded });
     if (problem !== null) return problem;
-    change({ label: text.trim() }, `Rename ${label}`);
+    change({ label: text.trim() }, steps.rename(label, text.trim()));
     return null;
   };
   return (
@@ -34,9 +35,9 @@ export function SurroundingParticulars({ surrounding }: { readonly surrounding: 
         label={texts.whatItIs}
         value={surrounding.what}
         choices={choicesOf(surroundingWords)}
-        onPick={(what) => change({ what }, `Change what ${label} is`)}
+        onPick={(what) => change({ what }, steps.changeWhatItIs(label))}
       />
-      {surrounding.what === "slope" && <p className="field-hint">{texts.groundFallsWayArrow}</p>}
+      {surrounding.what === "slope" && <p className="field-hint">{texts.slopeHint}</p>}
       {surrounding.what === "pollen" && <PollenFields surrounding={surrounding} change={change} />}
       <h4>{texts.place}</h4>
       {surrounding.outline.shape === "point" && (
@@ -46,7 +47,7 @@ export function SurroundingParticulars({ surrounding }: { readonly surrounding: 
       <NoteField
         label={texts.note}
         value={surrounding.note ?? ""}
-        onApply={(text) => change({ note: text === "" ? undefined : text }, `Note on ${label}`)}
+        onApply={(text) => change({ note: text === "" ? undefined : text }, steps.noteOn(label))}
       />
       {surrounding.what === "pollen" && <CrossingList id={id} />}
       {surrounding.what === "pollen" && <EntryList of={id} plot={label} isOurs={false} />}
@@ -66,7 +67,7 @@ function SpreadField({ surrounding, change }: PollenFieldsProps) {
       isSize
       placeholder={texts.aSinglePlace}
       onApply={(diameterM) => {
-        change({ outline: roundShape({ x, y, diameterM }) }, `Set size of ${label}`);
+        change({ outline: roundShape({ x, y, diameterM }) }, steps.setSize(label));
         return null;
       }}
     />
@@ -84,14 +85,14 @@ function PollenFields({ surrounding, change }: PollenFieldsProps) {
     const problem = nameProblem(text);
     if (problem !== null) return problem;
     const varietyName = text.trim() === "" ? undefined : text.trim();
-    change({ varietyName }, `Set variety of ${label}`);
+    change({ varietyName }, steps.setVariety(label));
     return null;
   };
   return (
     <>
       <KindField
         kindId={surrounding.kind}
-        onPick={(kind) => change({ kind }, `Set kind of ${label}`)}
+        onPick={(kind) => change({ kind }, steps.setKind(label))}
       />
       <TextField
         label={texts.variety}
@@ -104,13 +105,13 @@ function PollenFields({ surrounding, change }: PollenFieldsProps) {
         label={texts.flowering}
         value={surrounding.flowering}
         choices={choicesOf(floweringWords)}
-        onPick={(flowering) => change({ flowering }, `Change flowering of ${label}`)}
+        onPick={(flowering) => change({ flowering }, steps.changeFlowering(label))}
       />
       <ChoiceField
         label={texts.cover}
         value={surrounding.cover}
         choices={choicesOf(coverWords)}
-        onPick={(cover) => change({ cover }, `Change cover of ${label}`)}
+        onPick={(cover) => change({ cover }, steps.changeCover(label))}
       />
       <ChoiceField
         label={reachWords.label}
@@ -123,15 +124,15 @@ function PollenFields({ surrounding, change }: PollenFieldsProps) {
       <WindowField
         label={texts.bloomDates}
         value={surrounding.bloom}
-        onApply={(bloom) => change({ bloom }, `Set bloom of ${label}`)}
+        onApply={(bloom) => change({ bloom }, steps.setBloom(label))}
       />
       <CheckField
-        label={texts.sameEveryYearNot}
+        label={texts.everyYear}
         isOn={surrounding.everyYear === true}
         onSet={(isOn) =>
           change(
             { everyYear: isOn ? true : undefined },
-            isOn ? `${label} is the same every year` : `Ask about ${label} every year`,
+            isOn ? steps.sameEveryYear(label) : steps.askEveryYear(label),
           )
         }
       />

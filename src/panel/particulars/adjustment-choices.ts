@@ -8,6 +8,7 @@ import {
 } from "../../core/distances/stated-adjustments.ts";
 import { citedAs } from "../../core/kinds/sources.ts";
 import type { Planting, StatedAdjustment } from "../../core/model/plan.ts";
+import * as words from "./dialog-words.ts";
 
 type Stated = NonNullable<Planting["adjustments"]>;
 
@@ -49,21 +50,17 @@ export function adjustmentChoices(
 }
 
 function whyIdle(offer: OfferedAdjustment, figure: FigureInForce): string | null {
-  if (figure === null) return "Changes nothing: no distance is known here.";
+  if (figure === null) return words.idleNoDistance;
   if (canActOn(offer, figure.source)) return null;
-  const source =
-    figure.source === null || figure.source === "own"
-      ? "is your own"
-      : `is from another source (${citedAs(figure.source)})`;
-  return `Changes nothing: the distance in force ${source}, and this shortens only the figure of its own regulation.`;
+  return figure.source === null || figure.source === "own"
+    ? words.idleOwnDistance
+    : words.idleOtherSource(citedAs(figure.source));
 }
 
 function effectText(offer: OfferedAdjustment, stated: StatedAdjustment | null): string {
-  if (offer.asks.length > 0 && stated === null) return "less, by the number of border rows";
+  if (offer.asks.length > 0 && stated === null) return words.lessByRows;
   const effect = offer.effectOf(stated ?? { id: offer.id });
-  return effect === null
-    ? "changes nothing while its condition is not met"
-    : adjustmentWords(effect);
+  return effect === null ? words.conditionNotMet : adjustmentWords(effect);
 }
 
 /** Recorded choices that are not offered to the kind, such as those of the variety before. */

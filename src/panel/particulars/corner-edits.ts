@@ -1,6 +1,7 @@
 /** Corners of an outline changed one at a time, by typing instead of dragging. */
 import type { PolygonShape } from "../../core/model/plan.ts";
 import { ringProblem } from "../../core/model/ring.ts";
+import * as words from "./dialog-words.ts";
 
 export type CornerEdit =
   | { readonly ok: true; readonly outline: PolygonShape }
@@ -30,7 +31,7 @@ export function addCornerAfter(outline: PolygonShape, index: number): PolygonSha
 }
 
 export function removeCorner(outline: PolygonShape, index: number): CornerEdit {
-  if (outline.corners.length <= 3) return { ok: false, reason: "Three corners must stay" };
+  if (outline.corners.length <= 3) return { ok: false, reason: words.threeCornersStay };
   return checked(
     outline,
     outline.corners.filter((_corner, position) => position !== index),
@@ -41,5 +42,5 @@ function checked(outline: PolygonShape, corners: Corners): CornerEdit {
   const problem = ringProblem(corners);
   return problem === null
     ? { ok: true, outline: { ...outline, corners } }
-    : { ok: false, reason: `That would give ${problem}` };
+    : { ok: false, reason: words.wouldGive(problem) };
 }

@@ -2,6 +2,9 @@
 import { citedAs } from "../../core/kinds/sources.ts";
 import type { PlantRoom } from "../../core/beds/plant-room.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
+import { type Noun, counted, formOf } from "../../core/words/plurals.ts";
+
+const rowNoun: Noun = { one: "row", other: "rows" };
 
 /** @param rows the rows the planting has, when it says so */
 export function plantRoomWords(
@@ -9,13 +12,13 @@ export function plantRoomWords(
   rows: number | undefined,
   unit: LengthUnit,
 ): string {
-  const { grid, inRowM, betweenRowsM, source } = room;
+  const { grid, inRowM, betweenRowsM, source, plants } = room;
   const from = source === null ? "assumed: its kind names no spacing" : citedAs(source);
   const spacing = `${formatLength(inRowM, unit)} in the row, ${formatLength(betweenRowsM, unit)} between rows (${from})`;
-  if (grid === null) return `${room.plants} plants fit by area at ${spacing}.`;
-  const own =
-    rows !== undefined && rows > 0 && rows !== grid.rows
-      ? `; in ${rows} ${rows === 1 ? "row" : "rows"} ${rows * grid.perRow}`
-      : "";
-  return `${room.plants} plants fit in ${grid.rows} ${grid.rows === 1 ? "row" : "rows"} of ${grid.perRow}${own}, at ${spacing}.`;
+  const fit = formOf(plants, { one: `${plants} plant fits`, other: `${plants} plants fit` });
+  if (grid === null) return `${fit} by area at ${spacing}.`;
+  const inRows = `${fit} in ${counted(grid.rows, rowNoun)} of ${grid.perRow}`;
+  return rows !== undefined && rows > 0 && rows !== grid.rows
+    ? `${inRows}; in ${counted(rows, rowNoun)} ${rows * grid.perRow}, at ${spacing}.`
+    : `${inRows}, at ${spacing}.`;
 }

@@ -93,7 +93,7 @@ interface StationFieldsProps {
 /** Where the numbers come from, for whoever reads them next year. */
 function StationFields({ draft, onChange }: StationFieldsProps) {
   const set = (key: "station" | "source", text: string) => {
-    const problem = nameProblem(text, { what: "It has" });
+    const problem = nameProblem(text, { tooLong: texts.originTooLong });
     if (problem === null) onChange({ ...draft, [key]: text.trim() });
     return problem;
   };

@@ -1,5 +1,6 @@
 import { type Command, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const seasonDialog = dialog(
   "season",
@@ -21,27 +22,27 @@ const lotsBeforeDialog = dialog(
 );
 
 export const seasonCalendar = opening(seasonDialog, {
-  name: "Season calendar",
-  group: "Lists and figures",
+  name: words.seasonCalendar,
+  group: "lists",
 });
 
 export const siteClimate = opening(climateDialog, {
-  name: "Climate of the site",
-  group: "Lists and figures",
-  also: "heat frost",
+  name: words.siteClimate,
+  group: "lists",
+  also: words.siteClimateAlso,
 });
 
 export const startNextSeason = opening(nextSeasonDialog, {
-  name: "Start the next season ...",
-  group: "Plan",
-  also: "new year carry over earlier crops",
+  name: words.startNextSeason,
+  group: "plan",
+  also: words.startNextSeasonAlso,
 });
 
 export const lotsBefore = opening(lotsBeforeDialog, {
-  name: "Add lots of the season before ...",
-  group: "Plan",
-  also: "harvest last year seed shelf",
-  whyNot: ({ plan }) => (plan.cameFrom ? null : "This plan was not started from the season before"),
+  name: words.lotsBefore,
+  group: "plan",
+  also: words.lotsBeforeAlso,
+  whyNot: ({ plan }) => (plan.cameFrom ? null : words.notStartedFromSeasonBefore),
 });
 
 export const seasonCommands = [

@@ -94,3 +94,4 @@ export const liesFileWell = "It lies in a file as well.";
 export const noFileStandsNow = "It is in no file as it stands now; a file is the archive.";
 export const saveFileFirst = "Save it to a file first";
 export const autumnDay = "12 Oct";
+export const originTooLong = (most: number) => `It has at most ${most} letters`;

@@ -1,6 +1,7 @@
 import { layoutOf } from "../../core/model/layouts.ts";
 import { type Command, opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 /** Placing a variety in a bed; what is null is asked for. */
 export const placeDialog = dialog(
@@ -19,9 +20,9 @@ const listDialog = dialog(
 
 export const placeVariety = {
   id: "place",
-  name: "Place a variety ...",
-  group: "Objects",
-  also: "plant sow",
+  name: words.placeVariety,
+  group: "objects",
+  also: words.placeVarietyAlso,
   run: ({ plan, layoutId, selection }) => {
     const bed = layoutOf(plan, layoutId).beds.find(({ id }) => selection.includes(id));
     placeDialog.open({ varietyId: null, bedId: bed?.id ?? null });
@@ -30,15 +31,15 @@ export const placeVariety = {
 
 export const newVariety = {
   id: "new-variety",
-  name: "Add a variety ...",
-  group: "Objects",
+  name: words.newVariety,
+  group: "objects",
   run: () => varietyDialog.open({ id: null }),
 } as const satisfies Command;
 
 export const varietyList = opening(listDialog, {
-  name: "Seed list as CSV",
-  group: "Lists and figures",
-  also: "import spreadsheet table",
+  name: words.varietyList,
+  group: "lists",
+  also: words.varietyListAlso,
 });
 
 export const seedListCommands = [

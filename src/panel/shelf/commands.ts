@@ -1,5 +1,6 @@
 import { opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 /** Which lots a planting is sown from. */
 export const sownFromDialog = dialog(
@@ -12,7 +13,7 @@ const listDialog = dialog(
 );
 
 export const lotList = opening(listDialog, {
-  name: "Seed lots as CSV",
-  group: "Lists and figures",
-  also: "import spreadsheet table",
+  name: words.lotList,
+  group: "lists",
+  also: words.lotListAlso,
 });

@@ -1,5 +1,6 @@
 import { opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const settingsDialog = dialog(
   "settings",
@@ -9,13 +10,13 @@ const settingsDialog = dialog(
 export const plotDialog = dialog("plot", async () => (await import("./PlotDialog.tsx")).PlotDialog);
 
 export const plotFacts = opening(plotDialog, {
-  name: "Your plot: size, place, frosts ...",
-  group: "Plan",
-  also: "site outline edge position latitude longitude frost first steps",
+  name: words.plotFacts,
+  group: "plan",
+  also: words.plotFactsAlso,
 });
 
 export const planSettings = opening(settingsDialog, {
-  name: "Plan settings",
-  group: "Plan",
-  also: "units season level frost",
+  name: words.planSettings,
+  group: "plan",
+  also: words.planSettingsAlso,
 });

@@ -1,5 +1,6 @@
 import { opening } from "../commands/command.ts";
 import { dialog } from "../state/dialog.ts";
+import * as words from "./command-words.ts";
 
 const placesDialog = dialog(
   "storage-places",
@@ -7,7 +8,7 @@ const placesDialog = dialog(
 );
 
 export const storagePlaces = opening(placesDialog, {
-  name: "Storage places",
-  group: "Lists and figures",
-  also: "shelf fridge freezer humidity",
+  name: words.storagePlaces,
+  group: "lists",
+  also: words.storagePlacesAlso,
 });

@@ -2,6 +2,7 @@ import { useEffect, useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { countWords, countsOf } from "../findings/findings-words.ts";
+import * as texts from "./words.ts";
 
 /** How long the counts must rest before they are said: never on every frame of a drag. */
 const REST_MS = 700;
@@ -13,7 +14,7 @@ export function Announcer() {
   const [spoken, setSpoken] = useState({ counts, text: "" });
   useEffect(() => {
     if (counts === spoken.counts) return;
-    const timer = setTimeout(() => setSpoken({ counts, text: `Findings: ${counts}.` }), REST_MS);
+    const timer = setTimeout(() => setSpoken({ counts, text: texts.findingsAre(counts) }), REST_MS);
     return () => clearTimeout(timer);
   }, [counts, spoken.counts]);
   return (

@@ -8,6 +8,7 @@ import { commandNow } from "../state/plan-actions.ts";
 import { keysText } from "../commands/shortcuts.ts";
 import * as texts from "./dialog-words.ts";
 import "./commands.css";
+import * as commandWords from "../commands/command-words.ts";
 
 /** Every command in one list, found by typing; arrows and Enter, or a press. */
 export function CommandsDialog({ onClose }: { readonly onClose: () => void }) {
@@ -122,7 +123,7 @@ function lineOf(command: Command, reason: string | null, isFirstOfGroup: boolean
       <>
         <span className="command-name">{command.name}</span>
         {keys !== "" && <kbd>{keys}</kbd>}
-        <span className="command-about">{reason ?? command.group}</span>
+        <span className="command-about">{reason ?? commandWords.groupNames[command.group]}</span>
       </>
     ),
   };

@@ -4,6 +4,7 @@ import { sourceDialog } from "../kinds/commands.ts";
 import { ObjectMenuPlace } from "./ObjectMenuPlace.tsx";
 import { RegionBoundary } from "./RegionBoundary.tsx";
 import { useViewState } from "../state/view-state.ts";
+import * as texts from "./words.ts";
 
 /** What comes up over the window: the one open dialog, and the menu of objects. */
 export function Dialogs() {
@@ -29,8 +30,8 @@ function AskedDialog() {
   const close = useViewState((state) => state.closeDialog);
   if (!dialog) return null;
   return (
-    <RegionBoundary key={dialog.name} name="This window" onClose={close}>
-      <Suspense fallback={<p role="status">Loading ...</p>}>{dialog.content}</Suspense>
+    <RegionBoundary key={dialog.name} title={texts.dialogNotShown} onClose={close}>
+      <Suspense fallback={<p role="status">{texts.loading}</p>}>{dialog.content}</Suspense>
     </RegionBoundary>
   );
 }

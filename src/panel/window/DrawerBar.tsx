@@ -4,10 +4,10 @@ import { type Drawer, useViewState } from "../state/view-state.ts";
 import * as texts from "./words.ts";
 
 const drawers: readonly { readonly drawer: Drawer; readonly label: string }[] = [
-  { drawer: "seed-list", label: "Seed list" },
-  { drawer: "findings", label: "Findings" },
-  { drawer: "particulars", label: "Particulars" },
-  { drawer: "bloom", label: "Bloom" },
+  { drawer: "seed-list", label: texts.seedListDrawer },
+  { drawer: "findings", label: texts.findingsDrawer },
+  { drawer: "particulars", label: texts.particularsDrawer },
+  { drawer: "bloom", label: texts.bloomDrawer },
 ];
 
 /** On a narrow screen: one region at a time comes up from the bottom. */
@@ -28,8 +28,8 @@ export function DrawerBar() {
           {entry.drawer === "findings" && conflicts > 0 && (
             <span className="conflict-text">
               {" "}
-              ✕{conflicts}
-              <span className="visually-hidden">{texts.conflicts}</span>
+              <span aria-hidden="true">✕{conflicts}</span>
+              <span className="visually-hidden">{texts.drawerConflicts(conflicts)}</span>
             </span>
           )}
         </button>

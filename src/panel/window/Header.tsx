@@ -15,6 +15,8 @@ import { undo } from "../commands/edit-commands.ts";
 import { paper } from "../paper/commands.ts";
 import { planSettings } from "../site/commands.ts";
 import "./header.css";
+import * as texts from "./words.ts";
+import { levelNames } from "../state/level-words.ts";
 
 /** Title, facts, layouts, history, saving. On a narrow screen all but the title folds away. */
 export function Header() {
@@ -47,7 +49,7 @@ export function Header() {
         aria-controls="plan-head-more"
         onClick={() => setUnfolded(!isUnfolded)}
       >
-        Menu
+        {texts.headMenu}
       </button>
       <div className="plan-head-more" id="plan-head-more">
         <PlanFacts />
@@ -58,7 +60,7 @@ export function Header() {
         <PlanMenu />
         <ThemeSwitch />
         <CommandButton of={paper} className="primary">
-          Paper
+          {texts.paperButton}
         </CommandButton>
       </div>
     </header>
@@ -69,9 +71,12 @@ function PlanTitle() {
   const plan = useShownPlan();
   const draft = useDraft<HTMLInputElement>(plan.title, (text) => {
     const title = text.trim();
-    const problem = nameProblem(title, { isNeeded: "A plan needs a title", what: "A title has" });
+    const problem = nameProblem(title, {
+      isNeeded: texts.titleNeeded,
+      tooLong: texts.titleTooLong,
+    });
     if (problem !== null) return problem;
-    commit(changePlan({ title }, `Rename the plan to ${title}`));
+    commit(changePlan({ title }, texts.renamePlan(title)));
     return null;
   });
   return (
@@ -81,7 +86,7 @@ function PlanTitle() {
         <input
           {...draft.field}
           type="text"
-          aria-label="Plan title"
+          aria-label={texts.planTitle}
           aria-invalid={draft.reason !== null || undefined}
           aria-describedby={draft.reason === null ? undefined : "plan-title-reason"}
           autoComplete="off"
@@ -102,11 +107,11 @@ function PlanTitle() {
 /** Season, level and units; opens the settings. */
 function PlanFacts() {
   const { season, level, units } = useShownPlan();
-  const unitName = units === "m" ? "metres" : "feet";
+  const unitName = units === "m" ? texts.metres : texts.feet;
   return (
-    <CommandButton of={planSettings} className="plan-facts" title="Plan settings">
-      season {season.name} · {level} level · {unitName}
-      <span className="visually-hidden">: plan settings</span>
+    <CommandButton of={planSettings} className="plan-facts" title={texts.planSettingsTitle}>
+      {texts.planFacts(season.name, levelNames[level], unitName)}
+      <span className="visually-hidden">{texts.opensPlanSettings}</span>
     </CommandButton>
   );
 }
@@ -116,7 +121,7 @@ function ThemeSwitch() {
   return (
     <select
       className="theme-switch"
-      aria-label="Theme"
+      aria-label={texts.theme}
       value={themeChoice}
       onChange={(event) => {
         const picked = themeChoices.find((choice) => choice === event.target.value);

@@ -12,8 +12,8 @@ export function HistoryButtons() {
   const forward = usePlanStore((state) => state.future.at(-1)?.title);
   return (
     <div className="history" role="group" aria-label={texts.history}>
-      <StepButton of={undo} step={back} />
-      <StepButton of={redo} step={forward} />
+      <StepButton of={undo} step={back} nothing={texts.nothingToUndo} />
+      <StepButton of={redo} step={forward} nothing={texts.nothingToRedo} />
     </div>
   );
 }
@@ -22,17 +22,15 @@ interface StepButtonProps {
   readonly of: Command;
   /** Title of the step it goes to. */
   readonly step: string | undefined;
+  /** Said where there is none. */
+  readonly nothing: string;
 }
 
-function StepButton({ of, step }: StepButtonProps) {
+function StepButton({ of, step, nothing }: StepButtonProps) {
   const { name } = of;
+  const named = step === undefined ? null : texts.stepNamed(name, step);
   return (
-    <CommandButton
-      of={of}
-      className="quiet"
-      title={step === undefined ? texts.nothingTo(name.toLowerCase()) : `${name}: ${step}`}
-      aria-label={step === undefined ? name : `${name}: ${step}`}
-    >
+    <CommandButton of={of} className="quiet" title={named ?? nothing} aria-label={named ?? name}>
       {name}
     </CommandButton>
   );

@@ -3,7 +3,7 @@ import { CheckField } from "../form/ChoiceField.tsx";
 import { type Command, commandGroups } from "../commands/command.ts";
 import { allCommands } from "./all-commands.ts";
 import { Dialog } from "../form/Dialog.tsx";
-import { gestureKeys } from "../commands/gesture-keys.ts";
+import { gestureKeys } from "../commands/gesture-key-words.ts";
 import { useOwnKeys } from "../commands/own-keys.ts";
 import { usePreferences } from "../state/preferences.ts";
 import { chordText, holderOf, keysText, pressedChord } from "../commands/shortcuts.ts";
@@ -11,12 +11,13 @@ import { CommandButton } from "../commands/CommandButton.tsx";
 import { commandList } from "./commands.ts";
 import * as texts from "./dialog-words.ts";
 import "./commands.css";
+import * as commandWords from "../commands/command-words.ts";
 
 /** The commands that have keys, by their groups. */
 const sections = commandGroups
-  .map((heading) => ({
-    heading,
-    commands: allCommands.filter(({ group, keys }) => group === heading && keys !== undefined),
+  .map((own) => ({
+    heading: commandWords.groupNames[own],
+    commands: allCommands.filter(({ group, keys }) => group === own && keys !== undefined),
   }))
   .filter(({ commands }) => commands.length > 0);
 
@@ -80,7 +81,7 @@ function CommandKeys({ command }: { readonly command: Command }) {
     const chord = pressedChord(event);
     if (!chord) return;
     const holder = holderOf(allCommands, chord, command.id);
-    setRefusal(holder ? `${chordText(chord)} is taken: ${holder.name}` : null);
+    setRefusal(holder ? texts.keysTaken(chordText(chord), holder.name) : null);
     if (holder) return;
     useOwnKeys.getState().setKeys(command.id, chord);
     setAsking(false);
@@ -100,12 +101,14 @@ function CommandKeys({ command }: { readonly command: Command }) {
           <button
             type="button"
             className="link"
-            aria-label={isAsking ? texts.pressTheKeys(command.name) : texts.change(command.name)}
+            aria-label={
+              isAsking ? texts.pressKeysFor(command.name) : texts.changeKeysOf(command.name)
+            }
             onClick={() => setAsking(!isAsking)}
             onKeyDown={press}
             onBlur={stop}
           >
-            {isAsking ? texts.pressTheKeys2 : texts.change2}
+            {isAsking ? texts.pressTheKeys : texts.changeKeys}
           </button>
         )}
         {refusal !== null && (

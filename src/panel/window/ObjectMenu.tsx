@@ -28,7 +28,8 @@ export function ObjectMenu({ request }: { readonly request: ObjectMenuRequest })
   const sections =
     request.ids.length === 0 ? sheetMenuIds : objectMenuIds(now.shown, layout, request.ids);
   const hide = hideChosenCommand(now.shown, layout, request.ids);
-  const names = request.ids.length === 0 ? "Sheet" : objectNames(now.shown, layout, request.ids);
+  const names =
+    request.ids.length === 0 ? texts.emptySheet : objectNames(now.shown, layout, request.ids);
 
   useCloseOutside(ref, true, putAway);
   usePlaced(ref, request);

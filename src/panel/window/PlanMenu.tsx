@@ -4,26 +4,27 @@ import { Menu } from "../form/Menu.tsx";
 import { type CommandId, commandById } from "./all-commands.ts";
 import { sampleCommands } from "./commands.ts";
 import { samples } from "./samples.ts";
+import * as texts from "./words.ts";
 
 /** Files in and out. The open plan stays kept in this browser in any case. */
 export function PlanMenu() {
   return (
-    <Menu label="Plan">
-      <Item id="new-plan">New</Item>
-      <Item id="open-plan">Open a file ...</Item>
-      <Item id="save-plan">Save file</Item>
+    <Menu label={texts.planMenu}>
+      <Item id="new-plan">{texts.newPlanItem}</Item>
+      <Item id="open-plan">{texts.openFileItem}</Item>
+      <Item id="save-plan">{texts.saveFileItem}</Item>
       <Item id="save-as" />
       <Item id="paper" />
       <Item id="files" />
       <Item id="kept-plans" />
       <Item id="copies" />
-      <p className="menu-heading">Open a sample</p>
+      <p className="menu-heading">{texts.openSampleHeading}</p>
       {sampleCommands.map((command, index) => (
         <CommandItem key={command.id} of={command}>
           {samples[index]?.title}
         </CommandItem>
       ))}
-      <p className="menu-heading">Ground</p>
+      <p className="menu-heading">{texts.groundHeading}</p>
       <Item id="plot" />
       <Item id="new-source" />
       <Item id="new-ground" />
@@ -32,20 +33,20 @@ export function PlanMenu() {
       <Item id="corner-list" />
       <Item id="picture" />
       <Item id="earlier-crops" />
-      <Item id="outline-import">Outlines from GPS or a map program</Item>
-      <p className="menu-heading">Season</p>
+      <Item id="outline-import">{texts.outlinesItem}</Item>
+      <p className="menu-heading">{texts.seasonHeading}</p>
       <Item id="next-season" />
       <Item id="years" />
       <Item id="lots-before" />
       <Item id="season" />
       <Item id="climate" />
-      <p className="menu-heading">Kinds and varieties</p>
+      <p className="menu-heading">{texts.kindsHeading}</p>
       <Item id="figures" />
       <Item id="learn" />
       <Item id="own-kinds" />
       <Item id="variety-list" />
       <Item id="lay-out" />
-      <p className="menu-heading">Help</p>
+      <p className="menu-heading">{texts.helpHeading}</p>
       <Item id="settings" />
       <Item id="commands" />
       <Item id="keys" />

@@ -7,8 +7,8 @@ import { isPartMissing } from "./part-missing.ts";
 import * as texts from "./words.ts";
 
 interface RegionBoundaryProps {
-  /** What the region is called in the message. */
-  readonly name: string;
+  /** What is said where it cannot be shown. */
+  readonly title: string;
   readonly children: ReactNode;
   /** For what can be put away, such as a dialog: how. */
   readonly onClose?: () => void;
@@ -27,14 +27,13 @@ export class RegionBoundary extends Component<RegionBoundaryProps, RegionBoundar
   }
 
   override componentDidCatch(error: unknown): void {
-    note("program", `${this.props.name} cannot be shown: ${String(error)}`);
+    note("program", `${this.props.title}: ${String(error)}`);
   }
 
   override render() {
-    const { name, children, onClose } = this.props;
+    const { title, children, onClose } = this.props;
     const { fault } = this.state;
     if (fault === null) return children;
-    const title = `${name} cannot be shown`;
     const explanation = (
       <Explanation fault={fault} onRetry={() => this.setState({ fault: null })} />
     );
@@ -63,7 +62,7 @@ function Explanation({ fault, onRetry }: ExplanationProps) {
   const isMissing = isPartMissing(fault);
   return (
     <div role="alert">
-      <p>{isMissing ? texts.partProgramCouldNot : texts.somethingHereWentWrong(fault)}</p>
+      <p>{isMissing ? texts.partNotFetched : texts.somethingWentWrong(fault)}</p>
       <p className="dialog-actions">
         <button type="button" className="primary" onClick={downloadPlan}>
           {texts.downloadThePlan}

@@ -34,7 +34,7 @@ export function HiddenLine() {
   if (year !== null) {
     return (
       <p className="hidden-line">
-        {texts.theGroundIn(year)}
+        {texts.groundInYear(year)}
         <CommandButton of={showAll} className="link">
           {texts.backToThisSeason}
         </CommandButton>
@@ -43,7 +43,7 @@ export function HiddenLine() {
   }
   return (
     <p className="hidden-line">
-      {count === 1 ? texts.kindThingsHidden : texts.kindsThingsHidden(count)}{" "}
+      {texts.kindsHidden(count)}{" "}
       <CommandButton of={showAll} className="link">
         {texts.showAll}
       </CommandButton>

@@ -6,6 +6,7 @@ import { keysText } from "../commands/shortcuts.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { commandById } from "./all-commands.ts";
 import { fitAll, showSelection } from "../commands/view-commands.ts";
+import * as texts from "./words.ts";
 
 /** The tools of the sheet: one stop for Tab, arrow keys inside. */
 export function ToolBar() {
@@ -36,7 +37,7 @@ export function ToolBar() {
       ref={ref}
       className="tool-bar"
       role="toolbar"
-      aria-label="Tools"
+      aria-label={texts.tools}
       tabIndex={-1}
       onKeyDown={moveFocus}
     >
@@ -54,12 +55,12 @@ export function ToolBar() {
         of={fitAll}
         className="tool"
         tabIndex={-1}
-        title={`Fit all (${keysText(fitAll)})`}
+        title={texts.fitAllWithKeys(keysText(fitAll))}
       >
-        Fit all
+        {texts.fitAll}
       </CommandButton>
       <CommandButton of={showSelection} className="tool" tabIndex={-1}>
-        Fit selection
+        {texts.fitSelection}
       </CommandButton>
     </div>
   );
@@ -93,7 +94,7 @@ function ToolButton({ entry, isPicked, isStop }: ToolButtonProps) {
       data-tool={entry.name}
       aria-pressed={isPicked}
       tabIndex={isStop ? 0 : -1}
-      title={`${entry.label} (${keysText(command)})`}
+      title={texts.withKeys(entry.label, keysText(command))}
     >
       <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true" focusable="false">
         <path d={entry.strokes} />

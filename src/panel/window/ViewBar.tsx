@@ -11,7 +11,7 @@ export function ViewBar() {
     <div className="view-bar">
       <FindField />
       <ShowMenu />
-      <CommandButton of={commandList} title={texts.allCommands(keysText(commandList))}>
+      <CommandButton of={commandList} title={texts.allCommandsWithKeys(keysText(commandList))}>
         {texts.commands}
       </CommandButton>
     </div>

@@ -15,6 +15,7 @@ import { hideableWords, setHidden, showAllKinds } from "./hidden-words.ts";
 import { samples } from "./samples.ts";
 import { themeWords } from "./theme-words.ts";
 import { toolEntries } from "./tools.ts";
+import * as words from "./words.ts";
 
 const commandsDialog = dialog(
   "commands",
@@ -23,11 +24,11 @@ const commandsDialog = dialog(
 const keysDialog = dialog("keys", async () => (await import("./KeysDialog.tsx")).KeysDialog);
 
 const views: readonly (readonly [MainView, string])[] = [
-  ["sheet", "Show the sheet"],
-  ["tables", "Show the tables"],
-  ["lots", "Show the seed lots"],
-  ["compare", "Compare layouts"],
-  ["walk", "Walk the plots"],
+  ["sheet", words.showTheSheet],
+  ["tables", words.showTheTables],
+  ["lots", words.showTheSeedLots],
+  ["compare", words.compareLayouts],
+  ["walk", words.walkThePlots],
 ];
 
 const viewSwitches = views.map(
@@ -35,7 +36,7 @@ const viewSwitches = views.map(
     ({
       id: `view-${view}`,
       name,
-      group: "View",
+      group: "view",
       run: () => viewNow().showView(view),
     }) as const satisfies Command,
 );
@@ -45,26 +46,26 @@ export const viewCommands = [
   showSelection,
   {
     id: "zoom-in",
-    name: "Zoom in",
-    group: "View",
+    name: words.zoomIn,
+    group: "view",
     keys: [onSheet("+"), onSheet("=")],
-    also: "larger closer",
+    also: words.zoomInAlso,
     run: () => useZoomRequest.getState().ask("in"),
   },
   {
     id: "zoom-out",
-    name: "Zoom out",
-    group: "View",
+    name: words.zoomOut,
+    group: "view",
     keys: [onSheet("-")],
-    also: "smaller further",
+    also: words.zoomOutAlso,
     run: () => useZoomRequest.getState().ask("out"),
   },
   ...viewSwitches,
   {
     id: "where-i-stand",
-    name: "Show where I stand, or stop",
-    group: "View",
-    also: "position gps phone here",
+    name: words.whereIStand,
+    group: "view",
+    also: words.whereIStandAlso,
     run: () =>
       void withLoaded(
         () => import("../walk/show-place.ts"),
@@ -73,22 +74,22 @@ export const viewCommands = [
   },
   {
     id: "snap",
-    name: "Let things snap, or not",
-    group: "View",
-    also: "edges middles gaps steps grid",
+    name: words.snap,
+    group: "view",
+    also: words.snapAlso,
     run: () => {
       const { isSnapping, setSnapping } = useSheetPreferences.getState();
       setSnapping(!isSnapping);
-      windowNow().announce(isSnapping ? "Nothing snaps now." : "Things snap again.");
+      windowNow().announce(isSnapping ? words.nothingSnapsNow : words.thingsSnapAgain);
     },
   },
 ] as const satisfies readonly Command[];
 
 export const showAll = {
   id: "show-all-kinds",
-  name: "Show everything that is hidden",
-  group: "View",
-  whyNot: ({ hidden }) => (hidden.size === 0 ? "Nothing is hidden" : null),
+  name: words.showEverything,
+  group: "view",
+  whyNot: ({ hidden }) => (hidden.size === 0 ? words.nothingIsHidden : null),
   run: showAllKinds,
 } as const satisfies Command;
 
@@ -97,8 +98,8 @@ export const lookCommands = [
     (kind) =>
       ({
         id: `hide-${kind.replaceAll(" ", "-")}`,
-        name: `Show or hide ${hideableWords[kind]}`,
-        group: "View",
+        name: words.showOrHide(hideableWords[kind]),
+        group: "view",
         run: ({ hidden }) => setHidden(kind, !hidden.has(kind)),
       }) as const satisfies Command,
   ),
@@ -108,8 +109,8 @@ export const lookCommands = [
       ({
         id: `theme-${choice}`,
         name: themeWords[choice],
-        group: "View",
-        also: "colours contrast sunlight",
+        group: "view",
+        also: words.themeAlso,
         run: () => usePreferences.getState().chooseTheme(choice),
       }) as const satisfies Command,
   ),
@@ -119,8 +120,8 @@ export const toolCommands = toolEntries.map(
   ({ name, label, key }) =>
     ({
       id: `tool-${name}`,
-      name: `Tool: ${label}`,
-      group: "Tools",
+      name: words.toolNamed(label),
+      group: "tools",
       keys: [{ key: key.toLowerCase() }],
       run: (now) => {
         viewNow().showSheet();
@@ -133,31 +134,31 @@ export const sampleCommands = samples.map(
   ({ title, fileName, load }) =>
     ({
       id: `sample-${fileName.replace(".json", "")}`,
-      name: `Open the sample: ${title}`,
-      group: "Plan",
+      name: words.openSampleNamed(title),
+      group: "plan",
       run: () => {
         load()
           .then((text) => openSample(text, fileName))
           .catch(() => {
-            tell(`The sample "${title}" could not be loaded. Is the network there?`);
+            tell(words.sampleNotLoaded(title));
           });
       },
     }) as const satisfies Command,
 );
 
 export const commandList = opening(commandsDialog, {
-  name: "Commands",
-  group: "Help",
+  name: words.commandList,
+  group: "help",
   keys: [ctrl("k")],
-  also: "list all search",
+  also: words.commandListAlso,
 });
 
 export const helpCommands = [
   commandList,
   opening(keysDialog, {
-    name: "Keys",
-    group: "Help",
+    name: words.keys,
+    group: "help",
     keys: [{ key: "?" }],
-    also: "shortcuts keyboard",
+    also: words.keysAlso,
   }),
 ] as const satisfies readonly Command[];

@@ -15,6 +15,9 @@ export const hideableWords: Readonly<Record<HideableKind, string>> = {
   grid: "grid",
 };
 
+const hiddenNow = (things: string) => `Hidden: ${things}.`;
+const shownNow = (things: string) => `Shown: ${things}.`;
+
 /** Shows or hides one kind of things; what is hidden is not selected either. */
 export function setHidden(kind: HideableKind, isHidden: boolean): void {
   const now = windowNow();
@@ -23,7 +26,7 @@ export function setHidden(kind: HideableKind, isHidden: boolean): void {
   else hidden.delete(kind);
   now.hideKinds(hidden);
   if (isHidden) now.select(stillSeen(kind));
-  now.announce(`${isHidden ? "Hidden" : "Shown"}: ${hideableWords[kind]}.`);
+  now.announce((isHidden ? hiddenNow : shownNow)(hideableWords[kind]));
 }
 
 /** What of the selection can still be seen: nobody moves what is out of sight. */

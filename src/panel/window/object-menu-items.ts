@@ -5,6 +5,7 @@ import type { Command } from "../commands/command.ts";
 import type { CommandId } from "./all-commands.ts";
 import { hideableWords, setHidden } from "./hidden-words.ts";
 import { selectedObjects } from "../state/selected-objects.ts";
+import * as words from "./words.ts";
 
 /** On the empty sheet. */
 export const sheetMenuIds: readonly (readonly CommandId[])[] = [
@@ -55,8 +56,8 @@ export function hideChosenCommand(
   if (kinds.length !== 1 || !kind) return null;
   return {
     id: "hide-chosen",
-    name: `Hide all ${hideableWords[kind]}`,
-    group: "View",
+    name: words.hideAll(hideableWords[kind]),
+    group: "view",
     run: () => setHidden(kind, true),
   };
 }

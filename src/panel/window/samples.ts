@@ -1,4 +1,5 @@
 /** Sample plans, each fetched when asked for; the first opens on a first visit. */
+import * as words from "./words.ts";
 
 interface SamplePlan {
   readonly title: string;
@@ -12,32 +13,32 @@ export async function loadFirstSample(): Promise<string> {
 
 export const samples: readonly SamplePlan[] = [
   {
-    title: "Garden with conflicts to solve",
+    title: words.gardenToSolve,
     fileName: "garden-to-solve.json",
     load: loadFirstSample,
   },
   {
-    title: "The same garden, solved",
+    title: words.gardenSolved,
     fileName: "garden-solved.json",
     load: async () => (await import("../../../sample-plots/garden-solved.json?raw")).default,
   },
   {
-    title: "Two-acre field with neighbours",
+    title: words.twoAcreField,
     fileName: "two-acre-field.json",
     load: async () => (await import("../../../sample-plots/two-acre-field.json?raw")).default,
   },
   {
-    title: "Field by a lane: how much would cross",
+    title: words.laneField,
     fileName: "lane-field.json",
     load: async () => (await import("../../../sample-plots/lane-field.json?raw")).default,
   },
   {
-    title: "Walled garden: four years of ground",
+    title: words.walledGarden,
     fileName: "walled-garden.json",
     load: async () => (await import("../../../sample-plots/walled-garden.json?raw")).default,
   },
   {
-    title: "Seed collection: sixty varieties, five years",
+    title: words.seedCollection,
     fileName: "seed-collection.json",
     load: async () => (await import("../../../sample-plots/seed-collection.json?raw")).default,
   },

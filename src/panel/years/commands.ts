@@ -6,7 +6,7 @@ const yearsDialog = dialog("years", async () => (await import("./YearsDialog.tsx
 
 export const whichYear = opening(yearsDialog, {
   name: commandWords.name,
-  group: "Plan",
+  group: "plan",
   also: commandWords.also,
   whyNot: ({ plan }) => (plan.lots.length === 0 ? commandWords.noLots : null),
 });

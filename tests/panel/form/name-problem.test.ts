@@ -17,7 +17,7 @@ test.each([
 test("nothing typed is refused only where a name is needed", () => {
   expect(nameProblem("  ", { isNeeded: "A layout needs a name" })).toBe("A layout needs a name");
   expect(nameProblem("")).toBeNull();
-  expect(nameProblem("x".repeat(201), { what: "A title has" })).toBe(
-    "A title has at most 200 letters",
-  );
+  expect(
+    nameProblem("x".repeat(201), { tooLong: (most) => `A title has at most ${most} letters` }),
+  ).toBe("A title has at most 200 letters");
 });

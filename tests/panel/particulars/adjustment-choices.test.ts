@@ -5,7 +5,7 @@ import {
   strayAdjustments,
   withAdjustment,
 } from "../../../src/panel/particulars/adjustment-choices.ts";
-import { fieldAreaText, readFieldArea } from "../../../src/panel/form/field-area.ts";
+import { fieldAreaText, readFieldArea } from "../../../src/panel/particulars/field-area.ts";
 
 /** A distance that rests on 7 CFR 201.76. */
 const CFR = { source: "cfr-201-76" };

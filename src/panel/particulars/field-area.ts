@@ -1,6 +1,7 @@
 /** The size of a field as people type it: hectares or acres. Inside it is hectares. */
 import { HECTARES_PER_ACRE } from "../../core/distances/stated-adjustments.ts";
 import type { LengthUnit } from "../../core/model/length.ts";
+import * as words from "./dialog-words.ts";
 
 export type ReadArea =
   | { readonly ok: true; readonly hectares: number }
@@ -16,7 +17,7 @@ export function readFieldArea(text: string, unit: LengthUnit): ReadArea {
   const hectares = Number(match?.[1] ?? Number.NaN) * (isAcres ? HECTARES_PER_ACRE : 1);
   return hectares > 0 && hectares <= MAX_HECTARES
     ? { ok: true, hectares }
-    : { ok: false, reason: "Type a size, for example 0.5 ha or 2 acres" };
+    : { ok: false, reason: words.typeArea };
 }
 
 /** `0.5 ha` or `1.24 acres`, to the hundredth. */
