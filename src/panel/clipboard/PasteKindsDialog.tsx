@@ -33,10 +33,10 @@ export function PasteKindsDialog({ text, onClose }: PasteKindsDialogProps) {
         </ul>
         <p className="dialog-actions">
           <button type="button" className="primary" onClick={() => paste("here")}>
-            {texts.usePlanFigures}
+            {texts.figuresOfPlan}
           </button>
           <button type="button" onClick={() => paste("copied")}>
-            {isAllBuiltIn ? texts.useCopiedFigures(names) : texts.addCopiedKindsBeside}
+            {isAllBuiltIn ? texts.figuresCopied(names) : texts.addCopiedKindsBeside}
           </button>
           <button type="button" onClick={onClose}>
             {texts.cancel}

@@ -14,8 +14,8 @@ export const clipboardWriteRefused =
 export const textToCopy = "Text to copy";
 export const twoKindsOneName = "Two kinds of one name";
 export const otherFigures = "What was copied is of a kind that this plan knows with other figures.";
-export const usePlanFigures = "Use this plan’s figures";
-export const useCopiedFigures = (names: string) =>
+export const figuresOfPlan = "Use this plan’s figures";
+export const figuresCopied = (names: string) =>
   `Use the copied figures for all ${names} of this plan`;
 export const addCopiedKindsBeside = "Add the copied kinds beside them";
 export const cancel = "Cancel";

@@ -78,6 +78,7 @@ function RoomOffers({ planting, room }: RoomOffersProps) {
   if (!isOther && plants <= fits) return null;
   const longer = along && isOther ? lengthened(layout, along, planting, neededM) : null;
   const free = along ? roomAround(layout, along, planting) : null;
+  const freeText = free ? formatLength(free.toM - free.fromM, units) : "";
   return (
     <div className="offers">
       {longer && (
@@ -99,12 +100,7 @@ function RoomOffers({ planting, room }: RoomOffersProps) {
       )}
       {along && !longer && isOther && free && (
         <p className="field-hint">
-          {texts.needsMoreBed(
-            plants,
-            formatLength(neededM, units),
-            rows,
-            formatLength(free.toM - free.fromM, units),
-          )}
+          {texts.needsMoreBed(plants, formatLength(neededM, units), rows, freeText)}
         </p>
       )}
       {fits !== plants && (

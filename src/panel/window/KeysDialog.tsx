@@ -26,7 +26,7 @@ export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
   const { hasLetterKeys, setLetterKeys } = usePreferences();
   const hasOwn = useOwnKeys(({ keys }) => Object.keys(keys).length > 0);
   return (
-    <Dialog title={texts.keys} onClose={onClose}>
+    <Dialog title={texts.keysHeading} onClose={onClose}>
       {sections.map(({ heading, commands }) => (
         <section key={heading} className="key-section">
           <h3>{heading}</h3>

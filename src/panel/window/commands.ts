@@ -156,7 +156,7 @@ export const commandList = opening(commandsDialog, {
 export const helpCommands = [
   commandList,
   opening(keysDialog, {
-    name: words.keys,
+    name: words.keysHeading,
     group: "help",
     keys: [{ key: "?" }],
     also: words.keysAlso,
