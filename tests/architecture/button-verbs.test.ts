@@ -4,10 +4,10 @@
  * stands in a button, a command or an item of a menu, what a screen reader hears of it, and names of
  * commands; words that come from a words file are looked up there.
  */
-import { posix } from "node:path";
 import { expect, test } from "vitest";
 import { type Node, isNode, nameOf, textsIn, treeOf, visit } from "./syntax.ts";
 import { sourceFiles } from "./source-files.ts";
+import { wordsImported, wordsOf } from "./words-led-to.ts";
 
 const VERBS = ["Apply", "Add", "Delete", "Clear", "Reset", "Cancel", "Close", "Try"] as const;
 
@@ -55,59 +55,10 @@ const OTHER_MEANING: ReadonlySet<string> = new Set([
 
 const files = sourceFiles();
 
-/** Files of words by the local names a component imports from them. */
-function wordsImported(path: string, tree: Node): ReadonlyMap<string, Node> {
-  const found = new Map<string, Node>();
-  visit(tree, (node) => {
-    if (node.type !== "ImportDeclaration" || !isNode(node.source)) return;
-    const target = posix.join(posix.dirname(path), String(node.source.value));
-    const text = /words|texts/.test(target) ? files.get(target) : undefined;
-    if (text === undefined || !Array.isArray(node.specifiers)) return;
-    const words = treeOf(target, text);
-    for (const specifier of node.specifiers) {
-      const [local, name] = [nameOf(specifier.local), nameOf(specifier.imported)];
-      // All of the file under one name: `import * as texts`.
-      if (local !== null && name === null) found.set(local, words);
-      const declared = name === null ? null : declarationOf(words, name);
-      if (local !== null && declared) found.set(local, declared);
-    }
-  });
-  return found;
-}
-
-/** What stands under an exported name. */
-function declarationOf(tree: Node, name: string): Node | null {
-  let found: Node | null = null;
-  visit(tree, (node) => {
-    const isDeclared =
-      node.type === "FunctionDeclaration" ||
-      node.type === "VariableDeclarator" ||
-      node.type === "Property";
-    if (isDeclared && (nameOf(node.id) === name || nameOf(node.key) === name)) found ??= node;
-  });
-  return found;
-}
-
-/** Texts of a button: its own, and those its names lead to in words files. */
-function wordsOf(node: Node, words: ReadonlyMap<string, Node>): readonly string[] {
-  const led: string[] = [];
-  visit(node, (inner) => {
-    if (inner.type === "MemberExpression") {
-      const holder = words.get(nameOf(inner.object) ?? "");
-      const property = holder && declarationOf(holder, nameOf(inner.property) ?? "");
-      if (property) led.push(...textsIn(property.value ?? property.init));
-      return false;
-    }
-    const declared = inner.type === "Identifier" ? words.get(nameOf(inner) ?? "") : undefined;
-    if (declared) led.push(...textsIn(declared.init ?? declared.body));
-    return true;
-  });
-  return [...textsIn(node), ...led];
-}
-
 const BUTTON = /^(?:button|CommandButton|CommandItem|MenuItem|Item)$/;
 
-function buttonTexts(path: string, text: string): readonly string[] {
+/** Texts of buttons and commands; of those that look like links alone, if asked so. */
+function buttonTexts(path: string, text: string, isLink = false): readonly string[] {
   const tree = treeOf(path, text);
   const words = wordsImported(path, tree);
   const texts: string[] = [];
@@ -115,16 +66,25 @@ function buttonTexts(path: string, text: string): readonly string[] {
     if (node.type === "JSXElement" && isNode(node.openingElement)) {
       const { name, attributes } = node.openingElement;
       if (!BUTTON.test(nameOf(name) ?? "") || !Array.isArray(node.children)) return;
+      if (isLink && !looksLikeLink(attributes)) return;
       for (const child of node.children) texts.push(...wordsOf(child, words));
       for (const attribute of Array.isArray(attributes) ? attributes : []) {
         if (nameOf(attribute.name) === "aria-label") texts.push(...wordsOf(attribute.value, words));
       }
     }
-    if (node.type !== "Property" || !isNode(node.value)) return;
+    if (isLink || node.type !== "Property" || !isNode(node.value)) return;
     const isCommand = /\/commands\.ts$|-commands\.ts$/.test(path) && nameOf(node.key) === "name";
     if (isCommand || nameOf(node.key) === "submitLabel") texts.push(...wordsOf(node.value, words));
   });
   return texts;
+}
+
+function looksLikeLink(attributes: unknown): boolean {
+  return (Array.isArray(attributes) ? attributes : []).some(
+    (attribute: Node) =>
+      nameOf(attribute.name) === "className" &&
+      textsIn(attribute.value).some((text) => /\blink\b/.test(text)),
+  );
 }
 
 const buttons = [...files]
@@ -148,4 +108,18 @@ test("no button says a synonym of the eight verbs", () => {
     return found ? [`${path}: "${words}" is ${found[1]}`] : [];
   });
   expect(wrong).toEqual([]);
+});
+
+/** What is done on the spot begins so; with dots behind it, or a name, it goes to where it is done. */
+const DOING =
+  /^(?:Apply|Add|Delete|Clear|Reset|Cancel|Try|Change|Correct|Strike|Move|Play|Stop|Step|Make|Draw|Select|Number|Unlock|Enter)\b(?!.*\.\.\.$)/;
+
+test("what goes somewhere looks like a link, what does something like a button", () => {
+  const links = [...files]
+    .filter(([path, text]) => path.endsWith(".tsx") && /\blink\b/.test(text))
+    .flatMap(([path, text]) => buttonTexts(path, text, true).map((words) => ({ path, words })));
+  expect(links.length).toBeGreaterThan(20);
+  expect(
+    links.filter(({ words }) => DOING.test(words)).map(({ path, words }) => `${path}: "${words}"`),
+  ).toEqual([]);
 });

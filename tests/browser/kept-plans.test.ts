@@ -119,7 +119,7 @@ test("what went wrong can be read, copied and cleared", async () => {
     .poll(() => page.evaluate(() => navigator.clipboard.readText()))
     .toContain("A fault of this test");
   await page.getByRole("button", { name: "Clear", exact: true }).click();
-  await page.getByText("Nothing has been written down.").waitFor();
+  await page.getByText("Nothing has gone wrong.").waitFor();
 });
 
 test("a fault while drawing leaves the plan, its keeping and the other regions working", async () => {

@@ -26,7 +26,7 @@ function StepButton({ axis, rows }: DayPlayProps) {
     showDay(next !== null && next <= axis.last ? next : axis.first);
   };
   return (
-    <button type="button" className="link" aria-label={texts.stepNextDaySomething} onClick={step}>
+    <button type="button" className="act" aria-label={texts.stepNextDaySomething} onClick={step}>
       {texts.step}
     </button>
   );
@@ -53,7 +53,7 @@ function PlayButton({ axis }: { readonly axis: TimeAxis }) {
   return (
     <button
       type="button"
-      className="link"
+      className="act"
       aria-label={isPlaying ? texts.stopTheDays : texts.playDaysOverSheet}
       onClick={toggle}
     >

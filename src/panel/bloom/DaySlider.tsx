@@ -25,7 +25,7 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
         {day !== null && (
           <button
             type="button"
-            className="link"
+            className="act"
             aria-label={texts.clearDay}
             onClick={() => windowNow().showDay(null)}
           >
@@ -60,7 +60,9 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
   );
 }
 
-/** The flag leans inwards at either end of the axis. */
+/** Beside the knob, on the side that has more room. */
 function flagPlace(percent: number) {
-  return { left: `${percent}%`, transform: `translateX(-${percent}%)` };
+  return percent <= 50
+    ? { left: `calc(${percent}% + 12px)` }
+    : { right: `calc(${100 - percent}% + 12px)` };
 }

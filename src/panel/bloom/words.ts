@@ -1,6 +1,7 @@
 /** Words of bloom on the screen. */
 
-export const nothingFlowersPlacedYet = "Nothing that flowers is placed yet.";
+export const nothingFlowersPlacedYet =
+  "Nothing that flowers is placed yet. Place a variety, with the day it is sown or set out: its days of bloom then stand here.";
 export const start = "Start";
 export const on = "On";
 export const flowering = "Flowering";

@@ -154,7 +154,7 @@ function StepLine({ step, isDone, isTooSoon, onApply }: StepLineProps) {
       {!isDone && onApply && (
         <button
           type="button"
-          className="link"
+          className="act"
           aria-label={`${APPLY}: ${titleOf(step)}`}
           onClick={onApply}
         >

@@ -103,7 +103,7 @@ function CropButtons({ crop, name, onEdit }: CropButtonsProps) {
     <>
       <button
         type="button"
-        className="link"
+        className="act"
         aria-label={texts.changeName(name)}
         onClick={() => onEdit(crop)}
       >
@@ -111,7 +111,7 @@ function CropButtons({ crop, name, onEdit }: CropButtonsProps) {
       </button>{" "}
       <button
         type="button"
-        className="link"
+        className="act"
         aria-label={texts.deleteWord(name)}
         onClick={() => commit(removeEarlierCrops([crop.id], `Delete ${name}`))}
       >

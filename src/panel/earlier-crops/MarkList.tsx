@@ -30,7 +30,7 @@ export function MarkList() {
                 ! {markWords(mark)}; {place}{" "}
                 <button
                   type="button"
-                  className="link"
+                  className="act"
                   aria-label={texts.changeTheMarkOn(markName(mark), place)}
                   onClick={() => setEditing({ mark })}
                 >
@@ -38,7 +38,7 @@ export function MarkList() {
                 </button>{" "}
                 <button
                   type="button"
-                  className="link"
+                  className="act"
                   aria-label={texts.deleteTheMarkOn(markName(mark), place)}
                   onClick={() =>
                     commit(removeGroundMark(mark.id, `Delete the mark ${markName(mark)}`))

@@ -15,7 +15,8 @@ export const earlierCrops = "Earlier crops";
 export const grewGroundBeforeSeason =
   "What grew on this ground before this season, in all layouts alike. Seed it shed may come up among plantings kept for seed; the checks say where.";
 export const entered = "Entered";
-export const noneEnteredYet = "None entered yet.";
+export const noneEnteredYet =
+  "None entered yet. Add them one by one, or take them over from the plan of an earlier year below.";
 export const deleteAll = (count: string | number) => `Delete all ${count}`;
 export const crops = "Crops";
 export const kind = "Kind";

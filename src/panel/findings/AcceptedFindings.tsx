@@ -31,7 +31,7 @@ export function AcceptedFindings({ accepted, wording }: AcceptedFindingsProps) {
               <p>{texts.acceptedBecause(reason ?? "")}</p>
               <button
                 type="button"
-                className="link"
+                className="act"
                 aria-label={texts.reset(title)}
                 onClick={() => commit(withdrawAcceptance(finding.id, layoutId))}
               >

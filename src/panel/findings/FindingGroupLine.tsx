@@ -48,7 +48,7 @@ export const FindingGroupLine = memo(function FindingGroupLine(props: FindingGro
         ) : (
           <button
             type="button"
-            className="link"
+            className="act"
             data-stop
             aria-label={texts.selectAll(title)}
             onClick={() => selectAll(props.subjects.split(" "))}

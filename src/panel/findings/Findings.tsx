@@ -116,7 +116,7 @@ const FindingList = memo(function FindingList() {
           {texts.leftOut(hidden)}
           <button
             type="button"
-            className="link"
+            className="act"
             onClick={() => useFindingsState.getState().showAll()}
           >
             {texts.showAll}

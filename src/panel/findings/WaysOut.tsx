@@ -212,7 +212,7 @@ function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
       <p className="finding-actions">
         <button
           type="button"
-          className="link"
+          className="act"
           aria-label={words.of(tryWords, remedy.title)}
           onClick={onTry}
         >
@@ -220,7 +220,7 @@ function WayOut({ remedy, isTried, onTry, onKeep }: WayOutProps) {
         </button>
         <button
           type="button"
-          className="link"
+          className="act"
           aria-label={words.of(words.apply, remedy.title)}
           onClick={onKeep}
         >

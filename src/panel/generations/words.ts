@@ -3,7 +3,8 @@
 export const lineOf = (value: string | number) => `Line of ${value}`;
 export const lotCannotOwnForebear = (join: string | number) =>
   `${join}: a lot cannot be its own forebear, so none of them, nor what is grown from them, has a line. Mend what they were grown from.`;
-export const noLotShelfNo = "No lot of it is on the shelf, and no plot for seed is planned.";
+export const noLotShelfNo =
+  "No lot of it is on the shelf, and no plot for seed is planned. Add its lot to the shelf, or place it for seed.";
 export const thisSeason = "This season";
 export const whatHasBehindIt = (code: string | number) => `What ${code} has behind it`;
 export const what = "What ";

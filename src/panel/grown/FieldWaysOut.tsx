@@ -93,7 +93,7 @@ function FieldWayOut({ remedy, brought, onTake }: FieldWayOutProps) {
       <p className="finding-actions">
         <button
           type="button"
-          className="link"
+          className="act"
           aria-label={`${press}: ${remedy.title}`}
           onClick={onTake}
         >

@@ -11,7 +11,7 @@ export function ReadingLine() {
   return (
     <p className="hidden-line">
       {texts.asGrownOn(longDate(on))}
-      <CommandButton of={readAsGrown} className="link">
+      <CommandButton of={readAsGrown} className="act">
         {texts.asPlanned}
       </CommandButton>
     </p>

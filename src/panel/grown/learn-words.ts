@@ -12,7 +12,7 @@ export const learnWords = {
   title: "Predicted and seen",
   lead: `Days to flower seen on this ground, beside what was forecast. The seasons kept with a variety widen its forecast from then on: a season as early or late as one you saw is possible again. One or two seasons never narrow it, whatever they showed. From ${SEASONS_TO_NARROW} seasons on the days seen, with ${MARGIN_DAYS} days either way, can become the variety's own range, on which time may clear a pair by itself.`,
   heat: "Only days from sowing or setting out are learned, not heat. A range taken in days goes before the kind's heat.",
-  none: "No first or last flower is written down in this plan yet.",
+  none: "No first or last flower is written down in this plan yet. Add them to the field record, in the particulars or on the walk.",
   plot: "Plot",
   forecast: "Forecast",
   seen: "Seen",

@@ -3,7 +3,8 @@
 export const whatWentWrong = "What went wrong";
 export const noticesFaultsProgramBrowser =
   "Notices and faults of this program in this browser, the newest last. They are kept on this device only and sent nowhere; names from your plans may occur in them.";
-export const nothingBeenWrittenDown = "Nothing has been written down.";
+export const nothingBeenWrittenDown =
+  "Nothing has gone wrong. Should something do, come back here: this list helps to tell of it.";
 export const entries = "Entries";
 export const copy = "Copy";
 export const saveAsAFile = "Save as a file";
@@ -17,7 +18,8 @@ export const keptPlans = "Kept plans";
 export const browserKeepsPlansYou =
   "This browser keeps the plans you worked on, with earlier copies of each. It is a workbench, not an archive: what is cleared in the browser is gone. Keep what matters as a file.";
 export const theKeptPlans = (fault: string | number) => `The kept plans: ${fault}.`;
-export const noPlanKeptHere = "No plan is kept here yet.";
+export const noPlanKeptHere =
+  "No plan is kept here yet. Begin one or open a file: it is kept from its first change on.";
 export const savedHere = (timeOf: string | number) => `Saved here ${timeOf}. `;
 export const noFileYet = "No file yet.";
 export const lastFile = (timeOf: string | number) => `Last file ${timeOf}.`;

@@ -56,7 +56,7 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
       {onAdd && search.trim() !== "" && (
         <button
           type="button"
-          className="link"
+          className="act"
           onClick={() => onAdd(search.trim().slice(0, LIMITS.name))}
         >
           {texts.addKindYourOwn(search.trim())}
@@ -79,7 +79,7 @@ function PickedKind({ kind, id, onChange }: PickedKindProps) {
       <span className="field-name">{texts.kind}</span>
       <span className="field-value">
         <KindName kind={kind} id={id} />{" "}
-        <button type="button" className="link" aria-label={texts.changeKind} onClick={onChange}>
+        <button type="button" className="act" aria-label={texts.changeKind} onClick={onChange}>
           {texts.change}
         </button>
       </span>

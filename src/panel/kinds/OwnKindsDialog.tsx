@@ -71,7 +71,7 @@ function OwnKindList({ onEdit }: { readonly onEdit: (own: OwnKind) => void }) {
             </p>
             <button
               type="button"
-              className="link"
+              className="act"
               aria-label={texts.edit(own.name)}
               onClick={() => onEdit(own)}
             >
@@ -79,7 +79,7 @@ function OwnKindList({ onEdit }: { readonly onEdit: (own: OwnKind) => void }) {
             </button>
             <button
               type="button"
-              className="link"
+              className="act"
               aria-label={texts.deleteWord(own.name)}
               onClick={() => remove(own)}
             >

@@ -44,7 +44,8 @@ export const ownKindsAndFigures = "Own kinds and figures";
 export const kindsMissingHereYour =
   "Kinds that are missing here, and your own figures for kinds that are not. They are kept in the plan and travel with its file.";
 export const ownFiguresKnownKind = "Own figures for a known kind";
-export const noneYet = "None yet.";
+export const noneYet =
+  "None yet. Add a kind that is not on the list, or distances of your own for one that is.";
 export const placePublished = ", in place of what is published";
 export const edit2 = "Edit";
 export const deleteWord = (nameText: string | number) => `Delete ${nameText}`;

@@ -111,7 +111,7 @@ function StorageFields({ lot }: { readonly lot: Lot }) {
           </span>
           <button
             type="button"
-            className="link"
+            className="act"
             onClick={() => moveLotsDialog.open({ ids: [lot.id] })}
           >
             {texts.move}

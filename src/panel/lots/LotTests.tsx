@@ -62,7 +62,7 @@ function TestLine({ lot, test, kind }: LotTestsProps & { readonly test: Germinat
       <p>
         <button
           type="button"
-          className="link"
+          className="act"
           aria-label={texts.change(name)}
           onClick={() => testDialog.open({ lotId: lot.id, testId: test.id })}
         >
@@ -70,7 +70,7 @@ function TestLine({ lot, test, kind }: LotTestsProps & { readonly test: Germinat
         </button>
         <button
           type="button"
-          className="link"
+          className="act"
           aria-label={texts.deleteWord(name)}
           onClick={() => commit(removeTest(lot.id, test.id, `Delete ${name}`))}
         >

@@ -57,7 +57,7 @@ export function AdjustmentFields({
       {strays.map(({ id }) => (
         <p key={id} className="field-hint">
           {texts.recordedNotOffered(id)}{" "}
-          <button type="button" className="link" onClick={() => set(id, null)}>
+          <button type="button" className="act" onClick={() => set(id, null)}>
             {texts.deleteWord}
           </button>
         </p>

@@ -41,7 +41,7 @@ export function BedParticulars({ bed }: { readonly bed: Bed }) {
       <TextField label={texts.code} value={bed.code} onApply={rename} />
       {layout.beds.length > 1 && (
         <p className="field-hint">
-          <CommandButton of={numberBeds} className="link">
+          <CommandButton of={numberBeds} className="act">
             {texts.numberAllTheBeds}
           </CommandButton>
         </p>

@@ -45,7 +45,7 @@ export function CornerFields({ outline, onApply }: CornerFieldsProps) {
             <div className="corner-actions">
               <button
                 type="button"
-                className="link"
+                className="act"
                 aria-label={texts.addCornerAfterCorner(index + 1)}
                 onClick={() => onApply(addCornerAfter(outline, index))}
               >
@@ -53,7 +53,7 @@ export function CornerFields({ outline, onApply }: CornerFieldsProps) {
               </button>
               <button
                 type="button"
-                className="link"
+                className="act"
                 aria-label={texts.deleteCorner(index + 1)}
                 onClick={() => setReason(applied(removeCorner(outline, index)))}
               >

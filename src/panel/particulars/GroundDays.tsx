@@ -77,7 +77,7 @@ function Raising({ planting, onChange }: GroundDaysProps) {
         <p className="field-hint">
           <button
             type="button"
-            className="link"
+            className="act"
             onClick={() => {
               const next = { ...start, method: "transplanted" as const, date: setOut.day };
               onChange({ start: next }, steps.setOut(code));
@@ -92,7 +92,7 @@ function Raising({ planting, onChange }: GroundDaysProps) {
         <p className="field-hint">
           <button
             type="button"
-            className="link"
+            className="act"
             onClick={() =>
               onChange(
                 { start: { ...start, sownUnderGlass: underGlass.day } },

@@ -14,7 +14,7 @@ export function LockedLine() {
   return (
     <p className="locked-line soft">
       {texts.objectsAreLocked(count)}{" "}
-      <CommandButton of={unlockAll} className="link">
+      <CommandButton of={unlockAll} className="act">
         {texts.unlockAll}
       </CommandButton>
     </p>

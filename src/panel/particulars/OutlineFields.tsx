@@ -47,7 +47,7 @@ export function OutlineFields(props: OutlineFieldsProps) {
         <p className="field-hint">
           <button
             type="button"
-            className="link"
+            className="act"
             onClick={() => {
               const corners = rectangleCorners(outline).map(({ x, y }) => [x, y] as const);
               commit(

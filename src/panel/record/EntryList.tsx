@@ -96,7 +96,7 @@ function EntryLine({ line, doubts, plot, onCorrect }: EntryLineProps) {
         <p className="list-row-actions">
           <button
             type="button"
-            className="link"
+            className="act"
             aria-label={`${words.correct}: ${nameOfEntry(entry)}`}
             onClick={onCorrect}
           >
@@ -104,7 +104,7 @@ function EntryLine({ line, doubts, plot, onCorrect }: EntryLineProps) {
           </button>
           <button
             type="button"
-            className="link"
+            className="act"
             aria-label={`${words.strike}: ${nameOfEntry(entry)}`}
             onClick={() => strikeOut(entry, plot)}
           >

@@ -74,9 +74,7 @@ export function SeedList() {
         <CommandButton of={varietyList} className="quiet">
           {texts.readSaveCsv}
         </CommandButton>
-        {rows.some(({ isShort }) => isShort) && (
-          <CommandButton of={layOutSeedList} className="quiet" />
-        )}
+        {rows.some(({ isShort }) => isShort) && <CommandButton of={layOutSeedList} />}
       </div>
     </section>
   );

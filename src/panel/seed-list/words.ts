@@ -2,8 +2,8 @@
 
 export const seedList = "Seed list";
 export const varietiesRenewSeasonStand =
-  "The varieties to renew this season stand here, with the plants placed of those wanted.";
-export const noVarietyNameKind = "No variety of that name or kind.";
+  "Add the varieties to renew this season: they stand here, with the plants placed of those wanted.";
+export const noVarietyNameKind = "No variety of that name or kind. Type less of it, or add it.";
 export const addAVariety = "Add a variety";
 export const readSaveCsv = "Read or save as CSV";
 export const varietyOrKind = "Variety or kind";

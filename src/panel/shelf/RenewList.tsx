@@ -156,7 +156,7 @@ function LotLinks({ lot }: { readonly lot: Pick<Lot, "id" | "code"> }) {
       </button>
       <button
         type="button"
-        className="link"
+        className="act"
         onClick={() => testDialog.open({ lotId: lot.id, testId: null })}
         aria-label={texts.enterATestOf(lot.code)}
       >

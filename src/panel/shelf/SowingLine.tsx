@@ -33,7 +33,7 @@ export function SowingLine({ planting }: { readonly planting: Planting }) {
           ))}
         <button
           type="button"
-          className="link"
+          className="act"
           onClick={() => sownFromDialog.open({ plantingId: planting.id })}
         >
           {texts.chooseLots}

@@ -38,7 +38,8 @@ export const show = "Show ";
 export const lotsAll = (all: string | number) => `${all} lots`;
 export const ofLots = (found: string | number, all: string | number) => `${found} of ${all} lots`;
 export const lotsOnTheShelf = "Lots on the shelf";
-export const noLotLike = "No lot is like that.";
+export const noLotLike =
+  "No lot is like that. Type less of the name, or pick another sort of lots.";
 export const unknown = "unknown";
 export const treated = " · treated";
 export const placeNotKnown = "place not known";
@@ -46,7 +47,8 @@ export const needs = (seedsWords: string | number) => `needs ${seedsWords}`;
 export const germinationNotKnown = "germination not known";
 export const tested = "tested";
 export const notTested = "not tested";
-export const nothingSownLayoutYet = "Nothing is sown in this layout yet.";
+export const nothingSownLayoutYet =
+  "Nothing is sown in this layout yet. Place varieties and give each its day: what to sow, and how much, is then listed here.";
 export const toSow = "To sow";
 export const sowingListAsPdf = "Sowing list as PDF";
 export const sowingListAsCsv = "Sowing list as CSV";

@@ -107,12 +107,12 @@ function GroundFields({ typed, onSet, onLeave }: GroundFieldsProps) {
       </p>
       <p>
         {words.shaped}{" "}
-        <button type="button" className="link" onClick={() => onLeave() && drawEdge()}>
+        <button type="button" className="act" onClick={() => onLeave() && drawEdge()}>
           {words.draw}
         </button>{" "}
         <button
           type="button"
-          className="link"
+          className="act"
           onClick={() => onLeave() && cornerList.open({ target: "site" })}
         >
           {words.type}

@@ -25,20 +25,16 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
         <span className="field-name">{texts.edge}</span>
         <span className="field-value">
           {outline ? formatArea(outlineArea(outlineOf(outline)), plan.units) : texts.notDrawn}{" "}
-          <button type="button" className="link" onClick={drawEdge}>
+          <button type="button" className="act" onClick={drawEdge}>
             {texts.drawIt}
           </button>{" "}
-          <button
-            type="button"
-            className="link"
-            onClick={() => cornerList.open({ target: "site" })}
-          >
+          <button type="button" className="act" onClick={() => cornerList.open({ target: "site" })}>
             {plotWords.type}
           </button>{" "}
           {around && (
             <button
               type="button"
-              className="link"
+              className="act"
               onClick={() => commit(setSiteOutline(around, "Draw the site's edge"))}
             >
               {texts.addAroundDrawn}
@@ -47,7 +43,7 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
           {outline && (
             <button
               type="button"
-              className="link"
+              className="act"
               onClick={() => commit(setSiteOutline(undefined, "Delete the site's edge"))}
             >
               {texts.deleteWord}

@@ -72,7 +72,7 @@ export function PlaceForm({ place, isNew, onKeep, onLeave }: PlaceFormProps) {
       <p>
         <button
           type="button"
-          className="link"
+          className="act"
           disabled={conditions.length >= 12}
           onClick={() =>
             setConditions((before) => [...before, { fromMonth: before.length === 0 ? 1 : 7 }])
@@ -155,7 +155,7 @@ function ConditionFields({ condition, isOnly, onSet, onRemove }: ConditionFields
         />
       )}
       <p>
-        <button type="button" className="link" onClick={onRemove}>
+        <button type="button" className="act" onClick={onRemove}>
           {texts.deletePartYear}
         </button>
       </p>

@@ -84,7 +84,7 @@ function PlaceLine({ place, onOpen }: PlaceLineProps) {
         </button>
         <button
           type="button"
-          className="link"
+          className="act"
           aria-label={texts.deleteWord(place.name)}
           onClick={() => commit(removeStoragePlace(place))}
         >

@@ -155,7 +155,7 @@ function BodyRow({ row, isSelected, actions, editCell, onAction }: BodyRowProps)
           <button
             key={action.label}
             type="button"
-            className="link"
+            className="act"
             aria-label={`${action.label} ${name}`}
             onClick={() => {
               onAction();

@@ -33,6 +33,6 @@ export const cellTitles = {
 export const findRows = {
   label: "Find in the tables",
   placeholder: "Code, variety, kind ...",
-  none: "Nothing here has these words.",
+  none: "Nothing here has these words: type fewer of them.",
   of: (shown: number, all: number) => (shown === all ? String(all) : `${shown} of ${all}`),
 };

@@ -1,6 +1,6 @@
 /** Words of tables on the screen. */
 
-export const none = "none";
+export const none = "None yet: add the first on the sheet, or with the button above.";
 export const actions = "Actions";
 export const placeAVariety = "Place a variety";
 export const numberTheBeds = "Number the beds";

@@ -100,7 +100,7 @@ function CommandKeys({ command }: { readonly command: Command }) {
         {command.isNative !== true && (
           <button
             type="button"
-            className="link"
+            className="act"
             aria-label={
               isAsking ? texts.pressKeysFor(command.name) : texts.changeKeysOf(command.name)
             }

@@ -35,7 +35,7 @@ export function HiddenLine() {
     return (
       <p className="hidden-line">
         {texts.groundInYear(year)}
-        <CommandButton of={showAll} className="link">
+        <CommandButton of={showAll} className="act">
           {texts.backToThisSeason}
         </CommandButton>
       </p>
@@ -44,7 +44,7 @@ export function HiddenLine() {
   return (
     <p className="hidden-line">
       {texts.kindsHidden(count)}{" "}
-      <CommandButton of={showAll} className="link">
+      <CommandButton of={showAll} className="act">
         {texts.showAll}
       </CommandButton>
     </p>

@@ -1,7 +1,7 @@
 /** Words of the parts of window that are fetched when they are opened. */
 
 export const commands = "Commands";
-export const noCommandCalled = "No command is called that.";
+export const noCommandCalled = "No command is called that: type one word of what it does.";
 export const searchCommands = "Search commands";
 export const partCommandsName = "Part of a command's name";
 export const keysHeading = "Keys";

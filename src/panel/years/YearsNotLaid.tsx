@@ -30,7 +30,7 @@ export function YearsNotLaid({ years }: { readonly years: PlanYears }) {
             {why === "left out" && (
               <button
                 type="button"
-                className="link"
+                className="act"
                 aria-label={words.undo.layOutAgain(variety.name)}
                 onClick={() => leave(variety.id, false, words.undo.layOutAgain(variety.name))}
               >
