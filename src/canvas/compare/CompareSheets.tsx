@@ -111,7 +111,7 @@ function Pane({ plan, pane, isOverlaid, colours, linked, onSize }: PaneProps) {
         ref={holder}
         className="compare-sheet"
         role="group"
-        aria-label={texts.drawingArrowKeysMove(title)}
+        aria-label={texts.drawingOf(title)}
         tabIndex={0}
         data-view={JSON.stringify(linked.view)}
         {...linked.handlers}

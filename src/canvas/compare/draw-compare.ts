@@ -10,7 +10,7 @@ import { type Brush, stroke, traceLine, traceOutline } from "../draw/brush.ts";
 import { drawItems, itemLabels } from "../draw/draw-items.ts";
 import { drawRestingPairs } from "../draw/draw-pairs.ts";
 import { drawSiteOutline } from "../draw/draw-surroundings.ts";
-import { BOX, type Box, boxWidth, drawBox, drawWords, isFree } from "../draw/draw-words.ts";
+import { BOX, type Box, boxWidth, drawBox, drawWords, isFree } from "../draw/draw-text.ts";
 import { restingPairs } from "../draw/pair-lines.ts";
 import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import { held, toPx, visibleBounds } from "../scene/viewport.ts";

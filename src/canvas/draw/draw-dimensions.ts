@@ -2,7 +2,7 @@
 import type { Point } from "../../core/geometry/point.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import { type Brush, stroke, traceLine } from "./brush.ts";
-import { drawWords, wordsWidth } from "./draw-words.ts";
+import { drawWords, wordsWidth } from "./draw-text.ts";
 import { toPx } from "../scene/viewport.ts";
 
 const TICK_PX = 5;

@@ -7,9 +7,10 @@ import type { Point } from "../../core/geometry/point.ts";
 import { formatDistance } from "../../core/model/length.ts";
 import type { Layout, Plan, Surrounding } from "../../core/model/plan.ts";
 import { type Brush, fill, stroke, traceLine } from "./brush.ts";
-import { type Box, boxWidth, drawPaper, drawWords, isFree } from "./draw-words.ts";
+import { type Box, boxWidth, drawPaper, drawWords, isFree } from "./draw-text.ts";
 import { isCoarsePointer } from "../scene/handles.ts";
 import { type Size, held, toPx, visibleBounds } from "../scene/viewport.ts";
+import * as said from "./mark-words.ts";
 
 const INSET_PX = 30;
 const MARKS_MOST = 8;
@@ -49,7 +50,7 @@ export function farMarks(
   return far.slice(0, MARKS_MOST).map((entry) => {
     const away = distanceFromBeds(layout.beds, entry);
     const long =
-      away === null ? [] : [`${entry.label}, ${formatDistance(away, plan.units)} from the beds`];
+      away === null ? [] : [said.fromTheBeds(entry.label, formatDistance(away, plan.units))];
     const source = toPx(view, shapeCentre(entry.outline));
     const mark = placeOfMark(
       brush,

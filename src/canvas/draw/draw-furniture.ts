@@ -1,7 +1,7 @@
 /** Scale bar and north arrow, fixed in the corners. */
 import { METRES_PER_FOOT, type LengthUnit } from "../../core/model/length.ts";
 import { type Brush, turned } from "./brush.ts";
-import { type Box, drawBox, drawWords, isFree, wordsWidth } from "./draw-words.ts";
+import { type Box, drawBox, drawWords, isFree, wordsWidth } from "./draw-text.ts";
 
 /** Where the readout stands to the pointer, pixels: the first place that hides no other words. */
 const READOUT_PLACES = [

@@ -1,7 +1,7 @@
 /** The grid under everything: squares of a round real length, with distances from the origin. */
 import { METRES_PER_FOOT, type LengthUnit } from "../../core/model/length.ts";
 import { type Brush, stroke } from "./brush.ts";
-import { drawWords } from "./draw-words.ts";
+import { drawWords } from "./draw-text.ts";
 import { visibleBounds } from "../scene/viewport.ts";
 
 /** Round lengths of the squares, in the unit of the plan. */

@@ -17,7 +17,7 @@ import {
 } from "./draw-plots.ts";
 import { drawLockSign } from "./draw-signs.ts";
 import { drawSurrounding, drawSurroundingLabel } from "./draw-surroundings.ts";
-import { type Box, wordsWidth } from "./draw-words.ts";
+import { type Box, wordsWidth } from "./draw-text.ts";
 import { type LabelsWanted, type SheetLabel, labelSteps, planLabels } from "./label-plan.ts";
 import { isHidden, isLocked, lockSignPlace } from "../scene/locks.ts";
 import type { PlantingItem, SheetItem } from "../scene/sheet-items.ts";

@@ -2,7 +2,7 @@
 import type { Point } from "../../core/geometry/point.ts";
 import { type LabelBox, directions } from "../../core/page/label-box.ts";
 import { type Brush, around, stroke, traceCircle, traceLine } from "./brush.ts";
-import { type Box, BOX, boxWidth, drawBox, drawWords, isFree } from "./draw-words.ts";
+import { type Box, BOX, boxWidth, drawBox, drawWords, isFree } from "./draw-text.ts";
 import type { PairLine, Tone } from "./pair-lines.ts";
 import type { Colours } from "./sheet-colours.ts";
 import { toPx } from "../scene/viewport.ts";

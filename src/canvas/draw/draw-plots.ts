@@ -13,7 +13,7 @@ import {
   turned,
 } from "./brush.ts";
 import { SIGN_PX, drawCoverSign, drawFlowerSign } from "./draw-signs.ts";
-import { drawBox, drawWords, wordsWidth } from "./draw-words.ts";
+import { drawBox, drawWords, wordsWidth } from "./draw-text.ts";
 import { hatchPattern, hatchTint } from "./hatch-pattern.ts";
 import type { LabelSet, SheetLabel } from "./label-plan.ts";
 import type { BedItem, PlantingItem, SheetItem } from "../scene/sheet-items.ts";

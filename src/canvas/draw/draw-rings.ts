@@ -2,7 +2,7 @@
 import type { Outline } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { Brush } from "./brush.ts";
-import { type Box, BOX, drawPaper, drawWords, isFree, wordsWidth } from "./draw-words.ts";
+import { type Box, BOX, drawPaper, drawWords, isFree, wordsWidth } from "./draw-text.ts";
 import {
   type RingPiece,
   offsetRing,

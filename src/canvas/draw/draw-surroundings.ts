@@ -5,7 +5,7 @@ import type { BloomLook } from "./bloom-look.ts";
 import { type Brush, faded, fill, stroke, traceCircle, traceLine, traceOutline } from "./brush.ts";
 import { drawFence, drawSlope, drawTree } from "./draw-ground.ts";
 import { CLOSED_ALPHA, hatchFill, lettered } from "./draw-plots.ts";
-import { drawWords } from "./draw-words.ts";
+import { drawWords } from "./draw-text.ts";
 import type { SheetLabel } from "./label-plan.ts";
 import type { SurroundingItem } from "../scene/sheet-items.ts";
 import { toPx } from "../scene/viewport.ts";

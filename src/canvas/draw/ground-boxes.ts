@@ -2,7 +2,7 @@
 import type { Brush } from "./brush.ts";
 import { type LabelBox, isInRings, labelBox, meetsRings } from "../../core/page/label-box.ts";
 import type { MayCover } from "./draw-far-marks.ts";
-import { type Box, isFree } from "./draw-words.ts";
+import { type Box, isFree } from "./draw-text.ts";
 import { ringsInPixels } from "./label-room.ts";
 import type { SheetItem, SheetItems } from "../scene/sheet-items.ts";
 import { toPx, toSheet, visibleBounds } from "../scene/viewport.ts";

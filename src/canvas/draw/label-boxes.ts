@@ -5,7 +5,7 @@ import type { RectangleShape } from "../../core/model/plan.ts";
 import { type LabelBox, labelBox } from "../../core/page/label-box.ts";
 import type { SheetItem } from "../scene/sheet-items.ts";
 import { type View, held, toPx, toSheet } from "../scene/viewport.ts";
-import type { Box } from "./draw-words.ts";
+import type { Box } from "./draw-text.ts";
 import { axesOf, uprightAngle, widestCut } from "./label-place.ts";
 
 export interface LabelSize {

@@ -8,7 +8,7 @@ import type { Point } from "../../core/geometry/point.ts";
 import { type LabelBox, labelBox, labelEdge } from "../../core/page/label-box.ts";
 import type { BedItem, PlantingItem, SheetItem, SurroundingItem } from "../scene/sheet-items.ts";
 import { type Size, type View, toPx } from "../scene/viewport.ts";
-import type { Box } from "./draw-words.ts";
+import type { Box } from "./draw-text.ts";
 import {
   type LabelSpot,
   aroundBoxes,

@@ -16,7 +16,7 @@ import { outlineContains, shapeCentre } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { SheetItem } from "../scene/sheet-items.ts";
 import { type Size, type View, toPx } from "../scene/viewport.ts";
-import type { Box } from "./draw-words.ts";
+import type { Box } from "./draw-text.ts";
 import { type LabelSpot, sharedBox } from "./label-boxes.ts";
 import { widestCut } from "./label-place.ts";
 

@@ -3,7 +3,7 @@ import type { CropBook } from "../../core/kinds/crop-book.ts";
 import { outlineContains, outlineOf } from "../../core/geometry/outline.ts";
 import type { EarlierCrop, Plan } from "../../core/model/plan.ts";
 import { type Brush, stroke, traceOutline } from "../draw/brush.ts";
-import { drawWords, wordsWidth } from "../draw/draw-words.ts";
+import { drawWords, wordsWidth } from "../draw/draw-text.ts";
 import { type LabelPlace, labelPlace } from "../draw/label-place.ts";
 import type { SheetItems } from "../scene/sheet-items.ts";
 import { toSheet, visibleBounds } from "../scene/viewport.ts";

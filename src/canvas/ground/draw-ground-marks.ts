@@ -5,7 +5,7 @@ import { civilFromDay } from "../../core/model/day.ts";
 import type { GroundMark, Plan } from "../../core/model/plan.ts";
 import { visibleBounds } from "../scene/viewport.ts";
 import { type Brush, stroke, traceOutline } from "../draw/brush.ts";
-import { drawWords } from "../draw/draw-words.ts";
+import { drawWords } from "../draw/draw-text.ts";
 import { sideLabelPlace } from "../draw/label-place.ts";
 
 /** Words stand so far beside the edge. */

@@ -5,7 +5,7 @@ import { outlineOf } from "../../core/geometry/outline.ts";
 import type { EarlierCrop, Plan } from "../../core/model/plan.ts";
 import { visibleBounds } from "../scene/viewport.ts";
 import { type Brush, faded, fill, stroke, traceOutline } from "../draw/brush.ts";
-import { drawWords, wordsWidth } from "../draw/draw-words.ts";
+import { drawWords, wordsWidth } from "../draw/draw-text.ts";
 import { hatchPattern } from "../draw/hatch-pattern.ts";
 import { labelPlace } from "../draw/label-place.ts";
 

@@ -9,6 +9,7 @@ import { layoutOf } from "../../core/model/layouts.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 import { endSketch, sketch } from "../tools/sketch-store.ts";
+import * as words from "./words.ts";
 
 const PAUSE_MS = 500;
 
@@ -55,7 +56,7 @@ let run: Run | null = null;
 
 function editOf({ layoutId, ids, shift }: Pick<Run, "layoutId" | "ids" | "shift">) {
   const { plan } = usePlanStore.getState();
-  const title = `Move ${objectNames(plan, layoutOf(plan, layoutId), ids)}`;
+  const title = words.move(objectNames(plan, layoutOf(plan, layoutId), ids));
   return moveObjects(layoutId, ids, tidy(shift.x), tidy(shift.y), title);
 }
 

@@ -8,6 +8,7 @@ import { sheetItems } from "../scene/sheet-items.ts";
 import { sketch } from "../tools/sketch-store.ts";
 import { useView } from "../scene/view-store.ts";
 import { toSheet } from "../scene/viewport.ts";
+import * as words from "./words.ts";
 
 /** What a dragged variety is known by; the seed list gives it. */
 const VARIETY_TYPE = "application/x-wideberth-variety";
@@ -16,8 +17,7 @@ const VARIETY_TYPE = "application/x-wideberth-variety";
 function plantLater(varietyId: string, bedId: string, at: Point): void {
   import("../../store/plan/plant-variety.ts").then(
     ({ plantVariety }) => plantVariety(varietyId, bedId, { at }),
-    () =>
-      useWindowStore.getState().announce("This part could not be loaded. Is the network there?"),
+    () => useWindowStore.getState().announce(words.partNotLoaded),
   );
 }
 
@@ -48,7 +48,7 @@ export function listenToDrops(element: HTMLElement): () => void {
     leave();
     const bed = bedAt(event);
     if (bed) plantLater(variety, bed.id, placeOf(event));
-    else useWindowStore.getState().announce("Drop it on a bed.");
+    else useWindowStore.getState().announce(words.dropOnBed);
     element.focus({ preventScroll: true });
   };
   element.addEventListener("dragover", over);

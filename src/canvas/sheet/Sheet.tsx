@@ -53,7 +53,7 @@ export function Sheet() {
         className="sheet"
         role="group"
         tabIndex={0}
-        aria-label={texts.sheetDrawingUseTables(siteName)}
+        aria-label={texts.sheetOf(siteName)}
         data-view={JSON.stringify(view)}
         style={{ background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
       >

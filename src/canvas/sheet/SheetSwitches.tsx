@@ -25,7 +25,7 @@ export function SheetSwitches() {
       {isPenInUse && (
         <button
           type="button"
-          title={texts.penUseFingersOnly}
+          title={texts.penHint}
           onClick={() => useSheetModes.setState({ isPenInUse: false })}
         >
           {texts.penOnly}
@@ -34,7 +34,7 @@ export function SheetSwitches() {
       {isSelect && hasSelection && !isDrawing && (
         <button
           type="button"
-          title={texts.moveSelectedWithoutDragging}
+          title={texts.moveHint}
           onClick={({ currentTarget }) => {
             carrySelection();
             focusSheet(currentTarget);
@@ -47,7 +47,7 @@ export function SheetSwitches() {
         <button
           type="button"
           aria-pressed={isSelectingSeveral}
-          title={texts.tapsAddSelected}
+          title={texts.severalHint}
           onClick={() => useSheetModes.setState({ isSelectingSeveral: !isSelectingSeveral })}
         >
           {texts.several}
@@ -56,7 +56,7 @@ export function SheetSwitches() {
       <button
         type="button"
         aria-pressed={isSnapping}
-        title={texts.comeRestEdgesMiddles}
+        title={texts.snapHint}
         onClick={() => setSnapping(!isSnapping)}
       >
         {texts.snap}

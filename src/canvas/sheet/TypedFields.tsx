@@ -30,7 +30,7 @@ interface FieldsProps {
   readonly note: string | undefined;
 }
 
-function Fields({ labels, note = "Enter applies it, Escape cancels." }: FieldsProps) {
+function Fields({ labels, note = said.enterApplies }: FieldsProps) {
   const texts = useTypedValues((state) => state.texts);
   const problem = useTypedValues((state) => state.problem);
   const at = useTypedValues((state) => state.at);

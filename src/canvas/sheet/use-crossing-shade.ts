@@ -7,6 +7,7 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { useView } from "../scene/view-store.ts";
 import { visibleBounds } from "../scene/viewport.ts";
 import { useSketch } from "../tools/sketch-store.ts";
+import * as said from "./words.ts";
 
 /** Shaded beyond the edge of the window, so that a small pan shows no bare ground. */
 const MARGIN_PX = 80;
@@ -65,7 +66,7 @@ export function useCrossingShade(): Shade | null {
         problem,
         bounds,
         (made) => show(made, words),
-        () => show(null, "Shade: it could not be worked out."),
+        () => show(null, said.shadeFailed),
       );
     };
     void loadShading().then(start);

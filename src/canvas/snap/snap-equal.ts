@@ -1,10 +1,10 @@
 /** Lines on which what moves stands in a row with two others, all gaps alike. */
 import type { Bounds } from "../../core/geometry/bounds.ts";
 import type { SnapLine } from "./snap.ts";
+import * as words from "./snap-words.ts";
 
 /** Narrower gaps are joints, not paths, metres. */
 const LEAST_GAP_M = 0.02;
-const LABEL = "equal gaps";
 
 interface Run {
   readonly first: number;
@@ -49,8 +49,20 @@ function linesAlong(
     const after = b.last + gap;
     const before = a.first - gap;
     const found: SnapLine[] = [
-      { at: after, takes: "first", reach, label: LABEL, gaps: [between, [b.last, after]] },
-      { at: before, takes: "last", reach, label: LABEL, gaps: [[before, a.first], between] },
+      {
+        at: after,
+        takes: "first",
+        reach,
+        label: words.equalGaps,
+        gaps: [between, [b.last, after]],
+      },
+      {
+        at: before,
+        takes: "last",
+        reach,
+        label: words.equalGaps,
+        gaps: [[before, a.first], between],
+      },
     ];
     const rest = (gap - sizeM) / 2;
     if (rest >= LEAST_GAP_M) {
@@ -59,7 +71,7 @@ function linesAlong(
         [b.first - rest, b.first],
       ] as const;
       const at = (a.last + b.first) / 2;
-      found.push({ at, takes: "middle", reach, label: LABEL, gaps: halves });
+      found.push({ at, takes: "middle", reach, label: words.equalGaps, gaps: halves });
     }
     return found;
   });

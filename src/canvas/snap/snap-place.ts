@@ -8,6 +8,7 @@ import { edgeNear } from "../scene/hit-test.ts";
 import { type SheetItem, type SheetItems, sheetItems } from "../scene/sheet-items.ts";
 import { nameOf, SNAP_PX } from "./snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
+import * as words from "./snap-words.ts";
 
 interface SnappedPlace {
   readonly at: Point;
@@ -34,13 +35,14 @@ export function snapPlace(
       const away = pointDistance(corner, place);
       if (away > bestM) continue;
       bestM = away;
-      const part = item.shape.shape === "point" ? "" : "corner of ";
-      best = { at: corner, label: `${part}${nameOf(item)}`, item };
+      const name = nameOf(item);
+      const label = item.shape.shape === "point" ? name : words.cornerOf(name);
+      best = { at: corner, label, item };
     }
   }
   if (best) return best;
   const edge = edgeNear(items, place, reachM, own);
-  return edge && { ...edge, label: `edge of ${nameOf(edge.item)}` };
+  return edge && { ...edge, label: words.edgeOf(nameOf(edge.item)) };
 }
 
 /** The same for the committed plan and the view as it is. */

@@ -5,6 +5,7 @@ import type { Bed, Shape } from "../../core/model/plan.ts";
 import type { SheetItem, SheetItems } from "../scene/sheet-items.ts";
 import { equalGapLines } from "./snap-equal.ts";
 import { type Frame, type SnapLine, type SnapLines, boundsInFrame, intoFrame } from "./snap.ts";
+import * as words from "./snap-words.ts";
 
 /** Snapping takes hold from so many pixels. */
 export const SNAP_PX = 7;
@@ -30,7 +31,7 @@ function edgeLines(shape: Shape, frame: Frame, name: string): SnapLines {
   const line = (at: number, a: number, b: number): SnapLine => ({
     at,
     reach: [Math.min(a, b), Math.max(a, b)],
-    label: `edge of ${name}`,
+    label: words.edgeOf(name),
     takes: "edge",
   });
   corners.forEach((from, index) => {
@@ -50,7 +51,7 @@ function middleLines(shape: Shape, frame: Frame, name: string, isOwnBed: boolean
   const line = (a: number, b: number, reach: readonly [number, number]): SnapLine => ({
     at: (a + b) / 2,
     reach,
-    label: `middle of ${name}`,
+    label: words.middleOf(name),
     takes: "middle",
     isFavourite: isOwnBed,
   });
@@ -151,7 +152,7 @@ export function nameOf(item: SheetItem): string {
     case "planting":
       return item.planting.code;
     case "bed":
-      return `bed ${item.bed.code}`;
+      return words.bedNamed(item.bed.code);
     case "surrounding":
       return item.surrounding.label;
   }

@@ -24,6 +24,7 @@ import {
 } from "./typed-values.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
+import * as words from "./tool-words.ts";
 
 /** Nothing shorter than this either way is a bed, metres. */
 const LEAST_BED_M = 0.2;
@@ -85,7 +86,7 @@ function firstCorner(start: SheetPointer): Gesture {
   return clickOrDrag(
     start,
     () => {
-      const text = "First corner set. Click the opposite one, or type the size.";
+      const text = words.firstCornerSet;
       announce(text);
       sketch({ bar: barOf(drawn, text) });
     },
@@ -105,8 +106,8 @@ function firstCorner(start: SheetPointer): Gesture {
 function barOf(drawn: Draft, text: string): DraftBar {
   const type = () => startTyping(ownerOf(drawn), "", drawn.pointer.px);
   const actions = [
-    { label: "Type width and length", act: type },
-    { label: "Cancel", act: drop },
+    { label: words.typeSize, act: type },
+    { label: words.cancel, act: drop },
   ];
   return { text, fault: null, actions };
 }
@@ -158,7 +159,7 @@ function finish(drawn: Draft): void {
   const { select, pickTool, announce } = useWindowStore.getState();
   const layout = layoutOf(plan, layoutId);
   if (Math.min(outline.widthM, outline.lengthM) < LEAST_BED_M) {
-    announce("Too small for a bed: nothing drawn.");
+    announce(words.tooSmallForBed);
     return;
   }
   const id = nextId("bed-", drawnIds(plan, layout));
@@ -169,7 +170,7 @@ function finish(drawn: Draft): void {
 
 function ownerOf(drawn: Draft) {
   return {
-    labels: ["Width", "Length"] as const,
+    labels: [words.width, words.length] as const,
     change: (texts: TwoTexts) => {
       const { units } = usePlanStore.getState().plan;
       const [width, length] = texts.map((text) =>

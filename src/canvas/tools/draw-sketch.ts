@@ -4,7 +4,7 @@ import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import { type Brush, fill, stroke, traceCircle, traceLine, traceOutline } from "../draw/brush.ts";
 import { drawDimension } from "../draw/draw-dimensions.ts";
 import { drawReadout } from "../draw/draw-furniture.ts";
-import { BOX, type Box, boxWidth, drawBox, drawWords } from "../draw/draw-words.ts";
+import { BOX, type Box, boxWidth, drawBox, drawWords } from "../draw/draw-text.ts";
 import { type Crossing, outlineCrossings } from "./outline-crossings.ts";
 import { outlineOf } from "../../core/geometry/outline.ts";
 import type { SheetItem } from "../scene/sheet-items.ts";
@@ -12,6 +12,7 @@ import type { Guide } from "../snap/guide.ts";
 import type { Measurement, Sketch } from "./sketch-store.ts";
 import { useTypedValues } from "./typed-values.ts";
 import { toPx } from "../scene/viewport.ts";
+import * as said from "./tool-words.ts";
 
 export function drawSketch(
   brush: Brush,
@@ -136,7 +137,7 @@ function drawCrossing(brush: Brush, { sides, at }: Crossing): void {
     ]);
     stroke(brush, { colour: colours.conflict, widthPx: 2 });
   }
-  const words = { text: "sides cross", face: "bold", colour: colours.conflict } as const;
+  const words = { text: said.sidesCross, face: "bold", colour: colours.conflict } as const;
   drawWords(brush, { x, y: y + 20 }, { ...words, hasHalo: true });
 }
 
@@ -149,9 +150,9 @@ export function measurementText(
   const up = Math.abs(to.y - from.y);
   const whole = formatLength(Math.hypot(across, up), unit);
   return [
-    isEdgeToEdge ? `${whole} edge to edge` : whole,
-    `${formatLength(across, unit)} across, ${formatLength(up, unit)} up`,
-    ...(centres ? [`${formatLength(pointDistance(...centres), unit)} centre to centre`] : []),
+    isEdgeToEdge ? said.edgeToEdge(whole) : whole,
+    said.acrossAndUp(formatLength(across, unit), formatLength(up, unit)),
+    ...(centres ? [said.centreToCentre(formatLength(pointDistance(...centres), unit))] : []),
   ];
 }
 

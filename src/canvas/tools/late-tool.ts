@@ -5,10 +5,9 @@
 import { useWindowStore } from "../../store/window/window-store.ts";
 import type * as DrawingTools from "./drawing-tools.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
+import * as words from "./tool-words.ts";
 
 type Tools = typeof DrawingTools;
-
-const MISSING = "This tool could not be loaded. Is the network there?";
 
 let fetched: Tools | null = null;
 
@@ -22,7 +21,7 @@ export async function fetchDrawingTools(): Promise<Tools> {
 export function withDrawingTools(act: (tools: Tools) => void): void {
   if (fetched) act(fetched);
   else {
-    fetchDrawingTools().then(act, () => useWindowStore.getState().announce(MISSING));
+    fetchDrawingTools().then(act, () => useWindowStore.getState().announce(words.toolNotLoaded));
   }
 }
 

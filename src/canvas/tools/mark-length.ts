@@ -5,6 +5,7 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { sketch } from "./sketch-store.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { SheetPointer, Tool } from "./tool.ts";
+import * as words from "./tool-words.ts";
 
 export const markLengthTool: Tool = {
   cursor: "crosshair",
@@ -42,19 +43,17 @@ function click(pointer: SheetPointer): void {
   if (first && marks.length === 1) take({ ...pointer, at: first }, pointer.at);
   else {
     show([pointer.at]);
-    useWindowStore.getState().announce("One end marked. Click the other end.");
+    useWindowStore.getState().announce(words.oneEndMarked);
   }
 }
 
 function take(start: SheetPointer, to: Place): void {
   if (pointDistance(start.at, to) === 0) {
-    useWindowStore.getState().announce("Both ends lie on one spot: mark them apart.");
+    useWindowStore.getState().announce(words.endsOnOneSpot);
     return;
   }
   show([start.at, to]);
-  useWindowStore
-    .getState()
-    .announce("Both ends marked. Type how long it is in the picture's panel.");
+  useWindowStore.getState().announce(words.bothEndsMarked);
 }
 
 function show(marks: readonly Place[]): void {

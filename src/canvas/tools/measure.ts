@@ -14,6 +14,7 @@ import { type Measurement, endSketch, sketch, useSketch } from "./sketch-store.t
 import { useView } from "../scene/view-store.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
+import * as said from "./tool-words.ts";
 
 /** Ends of a dragged measure come to rest on corners and edges within so many pixels. */
 const EDGE_PX = 10;
@@ -60,7 +61,7 @@ function click(pointer: SheetPointer): void {
     return;
   }
   first = end;
-  const text = `Measuring from ${end.item ? nameOf(end.item) : "this place"}: click the other end.`;
+  const text = end.item ? said.measuringFrom(nameOf(end.item)) : said.measuringFromHere;
   useWindowStore.getState().announce(text);
   sketch({ measurement: null, bar: barOf(text) });
 }
@@ -88,7 +89,7 @@ function keep(measurement: Measurement): void {
 }
 
 function barOf(text: string) {
-  return { text, fault: null, actions: [{ label: "Close", act: dismiss }] };
+  return { text, fault: null, actions: [{ label: said.close, act: dismiss }] };
 }
 
 function between(from: End, to: End): Measurement {

@@ -26,6 +26,7 @@ import { type Frame, type SnappedMove, boundsInFrame, snapMove, snapStep } from 
 import { SNAP_PX, type SnapGround, snapTargets } from "../snap/snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
+import * as words from "./tool-words.ts";
 
 /** How far it has come, and how large it is. */
 function movedWords(shape: Shape, distanceM: number, unit: LengthUnit): string {
@@ -71,7 +72,7 @@ function dragOf(start: SheetPointer, grabbed: SheetItem): Drag {
     start,
     grabbed,
     from: layout.beds.find(({ id }) => id === bed),
-    title: `Move ${objectNames(plan, layout, selection)}`,
+    title: words.move(objectNames(plan, layout, selection)),
     frames: new Map(),
   };
 }

@@ -3,6 +3,7 @@ import { changePicture } from "../../core/edits/picture-edits.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { editGesture, panGesture } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
+import * as words from "./tool-words.ts";
 
 export const movePictureTool: Tool = {
   cursor: "move",
@@ -22,7 +23,7 @@ function movePicture(
   const moved = ({ at }: SheetPointer) =>
     changePicture(
       { x: onMillimetre(from.x + at.x - start.at.x), y: onMillimetre(from.y + at.y - start.at.y) },
-      "Move the picture",
+      words.movePicture,
     );
   return editGesture((pointer) => {
     const edit = moved(pointer);

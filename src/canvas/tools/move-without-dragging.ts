@@ -15,6 +15,7 @@ import { useView } from "../scene/view-store.ts";
 import { toPx } from "../scene/viewport.ts";
 import { moveGesture } from "./move-gesture.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
+import * as words from "./tool-words.ts";
 
 interface Carried {
   readonly gesture: Gesture;
@@ -39,7 +40,7 @@ export function carry(gesture: Gesture, text: string): void {
   carried = { gesture, stopWatching };
   useWindowStore.getState().announce(text);
   sketch({
-    bar: { text, fault: null, actions: [{ label: "Cancel", act: () => void dropCarried() }] },
+    bar: { text, fault: null, actions: [{ label: words.cancel, act: () => void dropCarried() }] },
   });
 }
 
@@ -51,7 +52,7 @@ export function carrySelection(): void {
   const items = itemsOf(plan, layout, book, new Set(selection));
   const item = items.find((entry) => !isLocked(entry));
   if (!item) {
-    announce("What is selected is locked and stays as it is.");
+    announce(words.selectionLocked);
     return;
   }
   const at = shapeCentre(item.shape);
@@ -65,7 +66,7 @@ export function carrySelection(): void {
     clicks: 1,
   };
   const names = objectNames(plan, layout, selection);
-  carry(moveGesture(start, item), `Moving ${names}: click where the middle goes.`);
+  carry(moveGesture(start, item), words.moving(names));
 }
 
 /** True while something is held: the pointer's moves and presses belong to it. */

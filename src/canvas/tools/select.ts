@@ -18,6 +18,7 @@ import { clickOrDrag, panGesture } from "./gestures.ts";
 import { lateGesture } from "./late-tool.ts";
 import { moveGesture } from "./move-gesture.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
+import * as words from "./tool-words.ts";
 
 /** A pointer reaches what lies within so many pixels of it. */
 const REACH_PX = { fine: 4, coarse: 14 } as const;
@@ -73,8 +74,8 @@ export const selectTool: Tool = {
 /** Dragged, a handle is let go where the drag ends; clicked, it stays in hand until the next click. */
 function pullGesture(start: SheetPointer, item: SheetItem, handle: Handle): Gesture {
   const pulled = () => lateGesture(({ handleGesture }) => handleGesture(start, item, handle));
-  const verb = handle.kind === "turn" ? "Turning" : "Shaping";
-  const click = () => carry(pulled(), `${verb} ${nameOf(item)}: click where the handle goes.`);
+  const said = handle.kind === "turn" ? words.turning : words.shaping;
+  const click = () => carry(pulled(), said(nameOf(item)));
   return clickOrDrag(start, click, pulled);
 }
 
@@ -107,7 +108,7 @@ export function openObjectMenu(pointer: SheetPointer): void {
 function sayLocked({ at }: SheetPointer): void {
   const [item] = itemsAt(committedItems(), at, 0).filter(isLocked);
   if (!item) return;
-  useWindowStore.getState().announce(`${nameOf(item)} is locked. Click its lock to select it.`);
+  useWindowStore.getState().announce(words.isLocked(nameOf(item)));
 }
 
 /** The handle under the pointer, of the one object selected. */
@@ -138,7 +139,7 @@ function toggle(id: string): void {
   const isIn = selection.includes(id);
   select(isIn ? selection.filter((other) => other !== id) : [...selection, id]);
   const name = objectNames(plan, layoutOf(plan, layoutId), [id]);
-  announce(`${name} ${isIn ? "taken from" : "added to"} the selection.`);
+  announce(isIn ? words.takenFromSelection(name) : words.addedToSelection(name));
 }
 
 function mouseGesture(
@@ -263,7 +264,7 @@ function regionGesture(from: Point, kept: readonly string[]): Gesture {
       endSketch();
       const found = inside(pointer);
       select(found);
-      useWindowStore.getState().announce(`${found.length} selected: what lies wholly inside.`);
+      useWindowStore.getState().announce(words.selectedInside(found.length));
     },
     cancel: endSketch,
   };

@@ -21,6 +21,7 @@ import { snapToDrawn } from "../snap/snap-place.ts";
 import { SNAP_PX, snapTargets } from "../snap/snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
+import * as words from "./tool-words.ts";
 
 /** With Shift held turns go in steps of this many degrees. */
 const TURN_STEP = 15;
@@ -38,9 +39,9 @@ export function handleGesture(start: SheetPointer, item: SheetItem, handle: Hand
   return { move: () => undefined, end: () => undefined, cancel: () => undefined };
 }
 
-function titled(verb: string, item: SheetItem): string {
+function titled(title: (names: string) => string, item: SheetItem): string {
   const { plan, layoutId } = usePlanStore.getState();
-  return `${verb} ${objectNames(plan, layoutOf(plan, layoutId), [item.id])}`;
+  return title(objectNames(plan, layoutOf(plan, layoutId), [item.id]));
 }
 
 function sizeGesture(
@@ -49,7 +50,7 @@ function sizeGesture(
   shape: RectangleShape,
   handle: Extract<Handle, { kind: "size" }>,
 ): Gesture {
-  const title = titled("Resize", item);
+  const title = titled(words.resize, item);
   const { plan, layoutId, book } = usePlanStore.getState();
   const layout = layoutOf(plan, layoutId);
   // The pointer keeps its distance to the edge it has hold of.
@@ -100,7 +101,7 @@ function grabOffset(
 }
 
 function turnGesture(start: SheetPointer, item: SheetItem): Gesture {
-  const title = titled("Turn", item);
+  const title = titled(words.turn, item);
   const { layoutId } = usePlanStore.getState();
   const centre = shapeCentre(item.shape);
   const present = item.shape.shape === "rectangle" ? item.shape.turnDeg : 0;
@@ -150,9 +151,11 @@ function likedTurns(item: SheetItem): readonly { turnDeg: number; name: string }
   const turns = others
     .filter((bed) => bed.id !== item.id)
     .flatMap(({ outline, code }) =>
-      outline.shape === "rectangle" ? [{ turnDeg: outline.turnDeg, name: `bed ${code}` }] : [],
+      outline.shape === "rectangle"
+        ? [{ turnDeg: outline.turnDeg, name: words.turnOfBed(code) }]
+        : [],
     );
-  return [...turns, { turnDeg: 0, name: "the sheet" }];
+  return [...turns, { turnDeg: 0, name: words.turnOfSheet }];
 }
 
 function cornerGesture(
@@ -161,7 +164,7 @@ function cornerGesture(
   shape: PolygonShape,
   handle: Extract<Handle, { kind: "corner" | "new-corner" }>,
 ): Gesture {
-  const title = titled(handle.kind === "corner" ? "Move a corner of" : "Add a corner to", item);
+  const title = titled(handle.kind === "corner" ? words.moveCorner : words.addCorner, item);
   const { layoutId, plan } = usePlanStore.getState();
   const stepM = snapStep(plan.units);
   let guides: readonly Guide[] = [];
@@ -186,12 +189,12 @@ function cornerGesture(
     const edit = problem === null ? setOutline(layoutId, item.id, next, title) : null;
     if (edit) usePlanStore.getState().preview(edit);
     const away = Math.hypot(pointer.at.x - start.at.x, pointer.at.y - start.at.y);
-    const text = problem === null ? formatLength(away, plan.units) : "would cross itself";
+    const text = problem === null ? formatLength(away, plan.units) : words.wouldCrossItself;
     const gaps = shownGaps(item.id, [item.id]);
     sketch({ isMoving: true, guides, gaps, readout: { at: pointer.at, text } });
     return edit;
   };
   return editGesture(show, () => {
-    if (problem !== null) useWindowStore.getState().announce(`That corner would give ${problem}.`);
+    if (problem !== null) useWindowStore.getState().announce(words.cornerWouldGive(problem));
   });
 }

@@ -5,6 +5,7 @@
  */
 import type { PictureFile } from "../../core/edits/picture-edits.ts";
 import { type PictureHeader, pictureHeader } from "../../core/model/picture-header.ts";
+import * as words from "./words.ts";
 
 /** Largest file that is looked at, bytes. */
 const MAX_BYTES = 60_000_000;
@@ -28,23 +29,21 @@ export type TakenPicture =
 export async function takePicture(file: File): Promise<TakenPicture> {
   const refuse = (reason: string): TakenPicture => ({
     ok: false,
-    reason: `${file.name}: ${reason}`,
+    reason,
   });
   if (file.size > MAX_BYTES) {
-    return refuse(`${megabytes(file.size)}; at most ${megabytes(MAX_BYTES)} can be read.`);
+    return refuse(words.pictureTooHeavy(file.name, megabytes(file.size), megabytes(MAX_BYTES)));
   }
   let header: PictureHeader | null;
   try {
     header = pictureHeader(new Uint8Array(await file.arrayBuffer()));
   } catch {
-    return refuse("cannot be read (moved, deleted or not permitted).");
+    return refuse(words.pictureUnreadable(file.name));
   }
-  if (!header) return refuse("is no JPEG, PNG or WebP picture.");
+  if (!header) return refuse(words.noPicture(file.name));
   const { widthPx, heightPx } = header;
   if (widthPx * heightPx > MAX_DOTS) {
-    return refuse(
-      `${sizeText(widthPx, heightPx)} is too large: at most ${MAX_DOTS / 1e6} million pixels. Save a smaller copy first.`,
-    );
+    return refuse(words.pictureTooLarge(file.name, sizeText(widthPx, heightPx), MAX_DOTS / 1e6));
   }
   try {
     const bitmap = await createImageBitmap(file, { imageOrientation: "from-image" });
@@ -53,10 +52,14 @@ export async function takePicture(file: File): Promise<TakenPicture> {
     return {
       ok: true,
       file: { name: shortName(file.name), mediaType: "image/jpeg", ...made },
-      notice: `${file.name}: ${sizeText(widthPx, heightPx)}, ${megabytes(file.size)}. Kept as ${sizeText(made.widthPx, made.heightPx)}, ${megabytes(made.data.length * 0.75)}, without the camera's notes such as where it was taken.`,
+      notice: words.pictureKept(
+        file.name,
+        `${sizeText(widthPx, heightPx)}, ${megabytes(file.size)}`,
+        `${sizeText(made.widthPx, made.heightPx)}, ${megabytes(made.data.length * 0.75)}`,
+      ),
     };
   } catch {
-    return refuse("is damaged, or too large for this browser.");
+    return refuse(words.pictureDamaged(file.name));
   }
 }
 

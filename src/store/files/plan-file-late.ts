@@ -5,11 +5,9 @@
 import { tell } from "../keeping/save-state.ts";
 import { downloadPlan } from "./download-plan.ts";
 import type * as PlanFiles from "./plan-file.ts";
+import * as words from "./words.ts";
 
 type Files = typeof PlanFiles;
-
-const MISSING =
-  "The part of the program that opens plans could not be fetched. Is the network there? The open plan is as it was.";
 
 /** Fetches what the functions here need, so that it is there when it is asked for. */
 export function fetchPlanFiles(): Promise<Files> {
@@ -20,7 +18,7 @@ export function fetchPlanFiles(): Promise<Files> {
 async function withPlanFiles<T>(act: (files: Files) => T | Promise<T>): Promise<T | null> {
   const files = await fetchPlanFiles().catch(() => null);
   if (files) return act(files);
-  tell(MISSING);
+  tell(words.openerMissing);
   return null;
 }
 

@@ -22,6 +22,7 @@ import { clockText, tell, useSaveState } from "../keeping/save-state.ts";
 import { isCancelled } from "../keeping/storage-fault.ts";
 import { type Meeting, goOnInAnotherFile, openFromOutside } from "../keeping/switch-plan.ts";
 import type { Head } from "../keeping/plan-db.ts";
+import * as words from "./words.ts";
 
 const JSON_TYPE = "application/json";
 
@@ -41,13 +42,13 @@ export async function openPlanFile(): Promise<void> {
   try {
     file = await fileOpen({
       id: "wideberth-plan",
-      description: "Plan or GeoJSON",
+      description: words.planOrGeoJsonFiles,
       // Phones that share no JSON send the same text as plain text.
       extensions: [".json", ".geojson", ".txt"],
       mimeTypes: [JSON_TYPE, "application/geo+json", "text/plain"],
     });
   } catch (error) {
-    if (!isCancelled(error)) tell("The browser refused to open a file.");
+    if (!isCancelled(error)) tell(words.openRefused);
     return;
   }
   await openPlanFromFile(file);
@@ -71,7 +72,7 @@ export async function openPlanFromFile(file: FileWithHandle): Promise<void> {
   const planId = knownPlan().planId;
   planFile = from === "plan" && handle ? { planId, handle, lastModified } : null;
   if (from === "plan") noteInFile(planId);
-  if (useSaveState.getState().notice === null) tell(`Opened ${file.name}.`);
+  if (useSaveState.getState().notice === null) tell(words.opened(file.name));
 }
 
 /**
@@ -81,9 +82,7 @@ export async function openPlanFromFile(file: FileWithHandle): Promise<void> {
 function whenBothDiffer(fileName: string, stored: Head): Meeting {
   if (isWholeInFile(stored.planId)) return "cover";
   const at = clockText(stored.savedAt, new Date());
-  const isApart = window.confirm(
-    `${fileName} and "${stored.title}" in this browser (saved ${at}) are two versions of one plan, and the one here has changes that are in no file. Open the file as a plan of its own? Both are kept then.`,
-  );
+  const isApart = window.confirm(words.twoVersions(fileName, stored.title, at));
   return isApart ? "apart" : "stay";
 }
 
@@ -98,8 +97,8 @@ export async function readPlanFile(file: File): Promise<Read<OpenedPlan>> {
     file: file.name,
     object: "",
     field: "",
-    got: "no answer when fetching the part of the program that opens files",
-    expected: "it to be there; connect to the network or reload this page, then try again",
+    got: words.noAnswer,
+    expected: words.connectAndRetry,
   });
 }
 
@@ -118,8 +117,8 @@ export async function savePlanFile(place: "own file" | "new file" = "own file"):
         file: plan.title,
         object: "",
         field: "",
-        got: `a plan with a fault (${written.fault})`,
-        expected: "a plan that opens again; undo the last change",
+        got: words.planWithFault(written.fault),
+        expected: words.planThatOpens,
       }).problems,
     );
     return false;
@@ -131,7 +130,7 @@ export async function savePlanFile(place: "own file" | "new file" = "own file"):
   const options = {
     id: "wideberth-plan",
     fileName,
-    description: "Plan",
+    description: words.planFiles,
     extensions: [".json"],
     mimeTypes: [JSON_TYPE],
   };
@@ -141,7 +140,7 @@ export async function savePlanFile(place: "own file" | "new file" = "own file"):
     if (!saved) {
       // Whether it arrives is not told to the page: only the reminder takes it for done.
       noteInFile(plan.id);
-      tell(`Download started: ${fileName}.`);
+      tell(words.downloadStarted(fileName));
       return true;
     }
     const file = await saved.getFile();
@@ -152,14 +151,10 @@ export async function savePlanFile(place: "own file" | "new file" = "own file"):
     // Something may have been edited while the place was chosen.
     if (hasWorkToLose()) noteChanged(plan.id);
     reviewLeaving();
-    tell(
-      isChanged
-        ? `Saved to ${file.name}. The file the plan came from had been changed elsewhere and was left alone.`
-        : `Saved to ${file.name}.`,
-    );
+    tell(isChanged ? words.savedToOther(file.name) : words.savedTo(file.name));
     return true;
   } catch (error) {
-    if (!isCancelled(error)) tell("The file could not be written. The plan is unchanged.");
+    if (!isCancelled(error)) tell(words.notWritten);
     return false;
   }
 }
@@ -193,6 +188,6 @@ export function newPlan(): Promise<boolean> {
 
 function showProblems(problems: readonly Problem[]): void {
   const [first] = problems;
-  if (first) note("notice", `Not opened: ${problemText(first)}`);
+  if (first) note("notice", words.notOpened(problemText(first)));
   useSaveState.setState({ problems });
 }

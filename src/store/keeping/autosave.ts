@@ -18,13 +18,10 @@ import { createSaveQueue } from "./save-queue.ts";
 import { clockText, tell, useSaveState } from "./save-state.ts";
 import { faultReason } from "./storage-fault.ts";
 import { tellTabs } from "./tab-channel.ts";
+import * as words from "./words.ts";
 
 const PACE = { pauseMs: 400, ceilingMs: 2000 };
 const RETRY_MS = 30_000;
-const LOST_CONTENT =
-  "the plan lost most of its content without an edit; reload this page to get the last good copy";
-const WIPED =
-  "This browser had deleted its stored plans. This plan is stored again, with no earlier copies; others are gone. Save it to a file.";
 
 export interface AutosaveEvents {
   /** Another tab saved a version this one has not seen: keep both. */
@@ -124,7 +121,7 @@ async function saveOnce(): Promise<void> {
   const { plan, past, future } = usePlanStore.getState();
   if (!events || !hasUnsaved()) return;
   if (plan === emptied) {
-    fail(LOST_CONTENT);
+    fail(words.contentLost);
     return;
   }
   if (useSaveState.getState().state.kind !== "failed") {
@@ -160,7 +157,7 @@ function settle(plan: Plan, savedAt: string, outcome: SaveOutcome): void {
       showSaved(savedAt);
       if (!hasUnsaved()) forgetLastMoment(plan.id);
       tellTabs({ kind: "saved", planId: plan.id });
-      if (outcome.wasWiped) tell(WIPED);
+      if (outcome.wasWiped) tell(words.storedAgain);
       events?.stored(plan.id);
       return;
     }
@@ -168,9 +165,7 @@ function settle(plan: Plan, savedAt: string, outcome: SaveOutcome): void {
       events?.conflict(plan.id);
       return;
     case "invalid":
-      fail(
-        `the plan has a fault (${outcome.fault}); undo the last change, the copy before is kept`,
-      );
+      fail(words.planHasFault(outcome.fault));
   }
 }
 
@@ -184,6 +179,6 @@ export function showSaved(savedAt: string): void {
 }
 
 export function fail(reason: string): void {
-  note("saving", `Not saved: ${reason}`);
+  note("saving", words.notSaved(reason));
   useSaveState.setState({ state: { kind: "failed", reason } });
 }

@@ -8,6 +8,7 @@ import { usePlanStore } from "../plan/plan-store.ts";
 import { useWindowStore } from "../window/window-store.ts";
 import { useSaveState } from "./save-state.ts";
 import type { UndoHistory } from "./undo-history.ts";
+import * as words from "./words.ts";
 
 export interface KnownPlan {
   readonly planId: string;
@@ -65,7 +66,7 @@ export function showPlan(
  */
 export function followStored(plan: Plan, revision: number): void {
   known = { ...known, planId: plan.id, revision, stored: plan, origin: "edit" };
-  usePlanStore.getState().follow({ title: "Changed in another tab", apply: () => plan });
+  usePlanStore.getState().follow({ title: words.changedInOtherTab, apply: () => plan });
   known = { ...known, stored: usePlanStore.getState().plan };
 }
 
@@ -93,7 +94,7 @@ export function goOnAs(id: string, written: Plan): void {
   const { plan, past, future } = usePlanStore.getState();
   usePlanStore
     .getState()
-    .follow({ title: "Go on in another file", apply: (before) => ({ ...before, id }) });
+    .follow({ title: words.goOnInOtherFile, apply: (before) => ({ ...before, id }) });
   const now = usePlanStore.getState().plan;
   // No step of the grower's: undo goes back through the edits before it.
   usePlanStore.setState({ past, future });

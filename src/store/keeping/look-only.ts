@@ -4,9 +4,7 @@
  */
 import { usePlanStore } from "../plan/plan-store.ts";
 import { tell } from "./save-state.ts";
-
-const LOOK_ONLY =
-  "This plan is open in another tab. Here you can look at it, or take over and edit it here.";
+import * as words from "./words.ts";
 
 export function guardEdits(reason: string): void {
   usePlanStore.getState().setLookOnly(reason);
@@ -18,6 +16,6 @@ export function allowEdits(): void {
 
 /** Another tab writes the plan: nothing is edited here, and that is said. */
 export function lookOnly(): void {
-  guardEdits(LOOK_ONLY);
-  tell(LOOK_ONLY);
+  guardEdits(words.lookOnly);
+  tell(words.lookOnly);
 }

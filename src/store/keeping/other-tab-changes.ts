@@ -6,10 +6,11 @@ import { copyOf, newPlanId } from "./plan-copy.ts";
 import { claimPlan } from "./plan-lock.ts";
 import { usePlanStore } from "../plan/plan-store.ts";
 import { readHead, readNewest } from "./read-generation.ts";
-import { saveAsNewPlan } from "./save-as-new-plan.ts";
 import { tell, useSaveState } from "./save-state.ts";
 import { faultReason } from "./storage-fault.ts";
 import { inTurn, putOnScreen } from "./switch-plan.ts";
+import * as words from "./words.ts";
+import { saveAsNewPlan } from "./save-generation.ts";
 
 /** Both tabs changed the plan unknown to each other: the version here becomes a plan of its own. */
 export function keepBoth(planId: string): Promise<void> {
@@ -19,9 +20,7 @@ export function keepBoth(planId: string): Promise<void> {
     const { plan } = usePlanStore.getState();
     const copy = copyOf(plan, claim.planId);
     putOnScreen(copy, claim, { revision: 0, stored: null, inFile: null });
-    tell(
-      `"${plan.title}" was changed in another tab too. Both versions are kept; this one is now "${copy.title}".`,
-    );
+    tell(words.changedInBoth(plan.title, copy.title));
   });
 }
 
@@ -36,7 +35,7 @@ export function becomeLooker(planId: string): Promise<void> {
     try {
       if (wasUnsaved) {
         const title = await saveAsNewPlan(plan);
-        tell(`Another tab took this plan over. Your last changes are kept as "${title}".`);
+        tell(words.takenOver(title));
       }
       await showNewest(planId);
     } catch (error) {

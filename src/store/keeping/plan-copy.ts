@@ -2,6 +2,7 @@
 import { emptyPlan } from "../../core/model/empty-plan.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { LIMITS } from "../../core/model/limits.ts";
+import * as words from "./words.ts";
 
 /** Plans are made in winter: from this month (July) on, for the season of the next year. */
 const NEXT_SEASON_FROM_MONTH = 6;
@@ -13,7 +14,7 @@ export function newPlanId(): string {
 }
 
 /** The same plan as one of its own, told apart by its title. */
-export function copyOf(plan: Plan, id: string, remark = "copy"): Plan {
+export function copyOf(plan: Plan, id: string, remark = words.copy): Plan {
   const ending = ` (${remark})`;
   return { ...plan, id, title: `${plan.title.slice(0, LIMITS.name - ending.length)}${ending}` };
 }

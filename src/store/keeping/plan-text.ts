@@ -3,6 +3,7 @@ import { cropBook } from "../../core/kinds/crop-book.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { type Read, problemText } from "../../core/model/problem.ts";
 import { readPlan, writePlan } from "../../core/model/read-plan.ts";
+import * as words from "./words.ts";
 
 /** Reads a plan that may use the built-in kinds and those it brings along. */
 export function planFromText(text: string, name: string): Read<Plan> {
@@ -20,10 +21,10 @@ export function validText(plan: Plan): ValidText {
   try {
     text = writePlan(plan);
   } catch {
-    return { ok: false, fault: "it holds something a plan file cannot hold" };
+    return { ok: false, fault: words.notStorable };
   }
   const read = planFromText(text, plan.title);
   if (read.ok) return { ok: true, text };
   const first = read.problems[0];
-  return { ok: false, fault: first ? problemText(first) : "it would not open again" };
+  return { ok: false, fault: first ? problemText(first) : words.wouldNotOpen };
 }

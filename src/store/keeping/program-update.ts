@@ -8,6 +8,7 @@ import { finishTyping, flushAutosave } from "./autosave.ts";
 import { hasWorkToLose } from "./current-plan.ts";
 import { note } from "./diagnostics.ts";
 import { tell } from "./save-state.ts";
+import * as words from "./words.ts";
 
 interface ProgramUpdate {
   /** A newer version lies ready. */
@@ -15,9 +16,6 @@ interface ProgramUpdate {
 }
 
 export const useProgramUpdate = create<ProgramUpdate>()(() => ({ isReady: false }));
-
-const UNSAVED =
-  "The plan has changes that could not be saved. Save a file first; then load the new version.";
 
 let registration: ServiceWorkerRegistration | null = null;
 
@@ -30,7 +28,7 @@ export async function keepProgramHere(workerAddress: string): Promise<void> {
     });
     watch(registration);
   } catch (error) {
-    note("offline", `The program is not kept for working offline: ${String(error)}`);
+    note("offline", words.notKeptOffline(String(error)));
   }
 }
 
@@ -46,8 +44,7 @@ function watch(kept: ServiceWorkerRegistration): void {
     const coming = kept.installing;
     coming?.addEventListener("statechange", () => {
       if (coming.state === "installed") offer();
-      if (coming.state === "redundant")
-        note("offline", "A new version could not be fetched whole.");
+      if (coming.state === "redundant") note("offline", words.updateIncomplete);
     });
   });
   document.addEventListener("visibilitychange", () => {
@@ -83,6 +80,6 @@ async function isSafeToLeave(): Promise<boolean> {
   finishTyping();
   await flushAutosave();
   if (!hasWorkToLose()) return true;
-  tell(UNSAVED);
+  tell(words.unsavedBeforeUpdate);
   return false;
 }

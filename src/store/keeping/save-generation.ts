@@ -17,6 +17,7 @@ import {
   surplusCopies,
 } from "./keeping-rule.ts";
 import { type PlanDb, copiesOf, historyKey, within, withPlanDb } from "./plan-db.ts";
+import { copyOf, newPlanId } from "./plan-copy.ts";
 import { isFull } from "./storage-fault.ts";
 import type { UndoHistory } from "./undo-history.ts";
 
@@ -133,4 +134,15 @@ function dropHistories(db: PlanDb): Promise<void> {
   return within(transaction, async () => {
     await transaction.store.delete(IDBKeyRange.bound(historyKey(""), historyKey("\uFFFF")));
   });
+}
+
+/**
+ * Puts a version that must not cover another one into the storage as a plan of its own.
+ * Gives back the title it is kept under.
+ */
+export async function saveAsNewPlan(plan: Plan): Promise<string> {
+  const copy = copyOf(plan, newPlanId());
+  const savedAt = new Date().toISOString();
+  await saveGeneration({ plan: copy, parentRevision: 0, savedAt, origin: "opened" });
+  return copy.title;
 }

@@ -1,4 +1,5 @@
 /** What a refusal by the browser's storage means, in words a grower can act on. */
+import * as words from "./words.ts";
 
 /** Storage that is not there at all is told apart by this name, which browsers use too. */
 const REFUSED = "SecurityError";
@@ -22,18 +23,18 @@ export function storageNewer(): DOMException {
 export function faultReason(error: unknown): string {
   switch (nameOf(error)) {
     case "QuotaExceededError":
-      return "the browser's storage is full; save the plan to a file";
+      return words.storageFull;
     case REFUSED:
-      return "this browser lets the page store nothing (a private window, or storage is switched off); save the plan to a file";
+      return words.storageRefused;
     case "VersionError":
-      return "a newer Wideberth has been opened in this browser; reload this page";
+      return words.newerElsewhere;
     case "TimeoutError":
-      return "the browser's storage does not answer; save the plan to a file";
+      return words.storageSilent;
     case "InvalidStateError":
     case "UnknownError":
-      return "the connection to the browser's storage is lost; save the plan to a file, then reload";
+      return words.connectionLost;
     default:
-      return "the browser refused to store it; save the plan to a file";
+      return words.storeRefused;
   }
 }
 

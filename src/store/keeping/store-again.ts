@@ -7,9 +7,7 @@ import { fail, flushAutosave, reviewLeaving } from "./autosave.ts";
 import { knownPlan, markGone } from "./current-plan.ts";
 import { readHead } from "./read-generation.ts";
 import { useSaveState } from "./save-state.ts";
-
-const GONE =
-  "the plans stored in this browser were deleted from outside; this one is whole here, save it to a file";
+import * as words from "./words.ts";
 
 /** The connection to the storage was cut: looks whether the plan is still there. */
 export async function storeAgainIfGone(): Promise<void> {
@@ -24,7 +22,7 @@ export async function storeAgainIfGone(): Promise<void> {
   }
   if (knownPlan().planId !== planId) return;
   markGone();
-  fail(GONE);
+  fail(words.plansDeleted);
   reviewLeaving();
   await flushAutosave();
 }

@@ -6,6 +6,7 @@ import { copiesOf, historyKey, readFrom, withPlanDb, within } from "./plan-db.ts
 import { planOf, readGeneration } from "./read-generation.ts";
 import { clockText } from "./save-state.ts";
 import { openFromOutside } from "./switch-plan.ts";
+import * as words from "./words.ts";
 
 export interface StoredPlan {
   readonly planId: string;
@@ -55,7 +56,7 @@ export async function openGenerationAsCopy(planId: string, revision: number): Pr
   const generation = await readGeneration(planId, revision);
   const plan = generation && (await planOf(generation));
   if (!plan) return "unreadable";
-  const remark = `copy of ${clockText(generation.savedAt, new Date())}`;
+  const remark = words.copyOfTime(clockText(generation.savedAt, new Date()));
   const copy = copyOf(plan, newPlanId(), remark);
   return (await openFromOutside(copy, "made-here")) ? "opened" : "kept-open";
 }

@@ -14,12 +14,11 @@ import { type Claim, claimPlan, dropClaim, settleClaim } from "./plan-lock.ts";
 import type { Head } from "./plan-db.ts";
 import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-generation.ts";
 import { validText } from "./plan-text.ts";
-import { saveAsNewPlan } from "./save-as-new-plan.ts";
+
 import { clockText, tell, useSaveState } from "./save-state.ts";
 import type { UndoHistory } from "./undo-history.ts";
-
-const LOSE_WORK =
-  "The open plan has changes that could not be saved. Open the other plan and lose them?";
+import * as words from "./words.ts";
+import { saveAsNewPlan } from "./save-generation.ts";
 
 /**
  * Where a plan from outside comes from. A sample never covers what was made of it before; a
@@ -95,7 +94,7 @@ function showCopy(copy: NewestCopy, claim: Claim, moment: LeftUnsaved | null): v
 
 function damageNotice(title: string, savedAt: string): string {
   const at = clockText(savedAt, new Date());
-  return `The newest saved copy of "${title}" is damaged. The one from ${at} has been opened; the damaged one is kept.`;
+  return words.newestDamaged(title, at);
 }
 
 /** What to do with a plan from a file when another version of it is stored in this browser. */
@@ -171,7 +170,7 @@ export function putOnScreen(
 /** Saves the open plan; false when that fails and the grower would rather keep it open. */
 async function leaveOpenPlan(): Promise<boolean> {
   for (let attempt = 0; hasUnsaved() && attempt < 3; attempt += 1) await flushAutosave();
-  return !hasWorkToLose() || window.confirm(LOSE_WORK);
+  return !hasWorkToLose() || window.confirm(words.loseWork);
 }
 
 interface Placed {
@@ -199,11 +198,7 @@ async function placeFor(
   const claim = await claimPlan(plan.id);
   if (!claim.isWriter) {
     dropClaim(claim);
-    return asNew(
-      source === "file"
-        ? `"${plan.title}" is open in another tab. It has been opened here as a plan of its own.`
-        : null,
-    );
+    return asNew(source === "file" ? words.openElsewhere(plan.title) : null);
   }
   const here = { placed: plan, revision: head?.revision ?? 0, claim };
   if (source !== "file" || !isOther) return { ...here, notice: null };
@@ -213,10 +208,10 @@ async function placeFor(
     case "stay":
       return null;
     case "apart":
-      return asNew(`"${plan.title}" has been opened as a plan of its own; both are kept.`);
+      return asNew(words.openedApart(plan.title));
     case "cover": {
       const at = clockText(head.savedAt, new Date());
-      const notice = `"${plan.title}" has been opened. The version saved here at ${at} is kept among its earlier copies.`;
+      const notice = words.openedOver(plan.title, at);
       return { ...here, notice };
     }
   }

@@ -6,6 +6,7 @@
 import { type Patch, applyPatch, difference } from "../../core/edits/patch.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import type { HistoryStep, PlanState } from "../plan/plan-store.ts";
+import * as words from "./words.ts";
 
 /** Most characters of steps that are kept, undone ones included. */
 export const KEPT_CHARACTERS = 1_000_000;
@@ -65,7 +66,7 @@ export function readHistory(text: string | undefined, checksum: string, plan: Pl
 export function withLastMoment(history: UndoHistory, stored: Plan, moment: Plan): UndoHistory {
   const patch = difference(stored, moment);
   const layoutId = moment.layouts[0]?.id ?? "";
-  const title = "Last changes before the page was left";
+  const title = words.lastChanges;
   return patch ? { past: [...history.past, { title, patch, layoutId }], future: [] } : history;
 }
 

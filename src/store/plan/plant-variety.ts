@@ -8,6 +8,7 @@ import type { Planting } from "../../core/model/plan.ts";
 import { usePlanStore } from "./plan-store.ts";
 import { useWindowStore } from "../window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
+import * as words from "./words.ts";
 
 export interface PlantWish {
   /** A place it is laid about, sheet metres; else the first free stretch. */
@@ -31,21 +32,21 @@ export function plantVariety(varietyId: string, bedId: string, wish: PlantWish =
   if (!variety || !bed) return;
   const kind = book.kind(variety.kind);
   if (!kind) {
-    announce(`The kind of ${variety.name} is not known: choose it first.`);
+    announce(words.kindNotKnown(variety.name));
     return;
   }
   const wanted = { ...wish, kind, plants: wish.plants ?? plantsWanted(layout, variety) };
   const found = findPlace(plan, layout, bed, wanted);
   if (!found) {
-    announce(`Bed ${bed.code} is full.`);
+    announce(words.bedIsFull(bed.code));
     return;
   }
   const { start, after } = found;
   const fresh = newPlanting(plan, layout, bed, variety, found.placed);
   const planting = start ? { ...fresh, start } : fresh;
-  commit(addPlantings(layoutId, [planting], `Place ${variety.name} in bed ${bed.code}`));
+  commit(addPlantings(layoutId, [planting], words.placeInBed(variety.name, bed.code)));
   select([planting.id]);
   if (after && start) {
-    announce(`${planting.code} follows ${after.code}, from ${shortDate(start.date)}.`);
+    announce(words.follows(planting.code, after.code, shortDate(start.date)));
   }
 }

@@ -1,6 +1,7 @@
 /** Starts the arranger on its own thread and brings its progress and answer back. */
 import type { ArrangeAnswer, ArrangeProgress, ArrangeRequest } from "./arrange-worker.ts";
 import { type WorkerListener, askWorker } from "./ask-worker.ts";
+import * as words from "./words.ts";
 
 export type ArrangeListener = WorkerListener<ArrangeAnswer, ArrangeProgress>;
 
@@ -15,7 +16,7 @@ export function startArranging(request: ArrangeRequest, listener: ArrangeListene
   const worker = new Worker(new URL("./arrange-worker.ts", import.meta.url), { type: "module" });
   const { say, cancel } = askWorker<ArrangeAnswer, ArrangeProgress>(worker, request, {
     ...listener,
-    onFault: (reason) => listener.onFault(reason || "The arranger could not be started."),
+    onFault: (reason) => listener.onFault(reason || words.arrangerNotStarted),
   });
   return { stop: () => say("stop"), cancel };
 }

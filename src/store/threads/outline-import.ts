@@ -5,12 +5,13 @@ import { type Read, refuse } from "../../core/model/problem.ts";
 import { textOfFile } from "../files/decode-file.ts";
 import { askWorker } from "./ask-worker.ts";
 import type { OutlineRequest } from "./outline-import-worker.ts";
+import * as words from "../files/words.ts";
 
 /** Letters that are read at once, without a thread: some milliseconds even of the worst kind. */
 const SMALL = 20_000;
 
 export async function readOutlineFile(file: File): Promise<Read<readonly Trace[]>> {
-  const text = await textOfFile(file, "GPX or GeoJSON", true);
+  const text = await textOfFile(file, words.outlineFile, true);
   if (!text.ok) return text;
   return text.value.length <= SMALL
     ? readTraces(text.value, file.name)
@@ -30,8 +31,8 @@ function readApart(request: OutlineRequest): Promise<Read<readonly Trace[]>> {
             file: request.file,
             object: "",
             field: "",
-            got: reason || "a fault while reading",
-            expected: "GPX or GeoJSON",
+            got: reason || words.faultWhileReading,
+            expected: words.outlineFile,
           }),
         ),
     });

@@ -1,9 +1,7 @@
 /** Starts the thread that makes paper and brings its answer back. */
 import { askWorker } from "./ask-worker.ts";
 import type { PaperAnswer, PaperMade, PaperProgress, PaperRequest } from "./paper-job.ts";
-
-const NOT_STARTED =
-  "The part of the program that prints could not be started. Load the page anew; the plan is kept.";
+import * as words from "./words.ts";
 
 /**
  * What was made; null when the signal told it to stop, which ends the thread at once. Throws with
@@ -26,7 +24,7 @@ export function makePaper(
         if (answer.kind === "failed") reject(new Error(answer.reason));
         else resolve(answer);
       },
-      onFault: (reason) => reject(new Error(reason || NOT_STARTED)),
+      onFault: (reason) => reject(new Error(reason || words.printerNotStarted)),
     });
     signal.addEventListener("abort", () => {
       run.cancel();

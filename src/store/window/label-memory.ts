@@ -8,6 +8,7 @@ import {
 import type { PrinterOffset } from "../../core/labels/label-pages.ts";
 import { labelFolds } from "../../core/labels/label-sizes.ts";
 import { stored } from "./stored.ts";
+import * as words from "./words.ts";
 
 const MOST_OFFSET_MM = 20;
 
@@ -33,5 +34,5 @@ export const storedOffset = stored<PrinterOffset>("wideberth.printer-offset", (v
 
 /** Why an offset cannot be so large; null when it can. */
 export function offsetProblem(mm: number): string | null {
-  return Math.abs(mm) <= MOST_OFFSET_MM ? null : `At most ${MOST_OFFSET_MM} mm either way`;
+  return Math.abs(mm) <= MOST_OFFSET_MM ? null : words.offsetTooLarge(MOST_OFFSET_MM);
 }
