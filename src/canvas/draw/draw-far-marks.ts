@@ -10,7 +10,7 @@ import { type Brush, fill, stroke, traceLine } from "./brush.ts";
 import { type Box, boxWidth, drawPaper, drawWords, isFree } from "./draw-text.ts";
 import { isCoarsePointer } from "../scene/handles.ts";
 import { type Size, held, toPx, visibleBounds } from "../scene/viewport.ts";
-import * as said from "./mark-words.ts";
+import * as said from "../scene/mark-words.ts";
 
 const INSET_PX = 30;
 const MARKS_MOST = 8;

@@ -24,7 +24,7 @@ import {
 } from "./typed-values.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
-import * as words from "./tool-words.ts";
+import * as words from "../scene/tool-words.ts";
 
 /** Nothing shorter than this either way is a bed, metres. */
 const LEAST_BED_M = 0.2;

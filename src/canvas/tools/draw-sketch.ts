@@ -12,7 +12,7 @@ import type { Guide } from "../snap/guide.ts";
 import type { Measurement, Sketch } from "./sketch-store.ts";
 import { useTypedValues } from "./typed-values.ts";
 import { toPx } from "../scene/viewport.ts";
-import * as said from "./tool-words.ts";
+import * as said from "../scene/tool-words.ts";
 
 export function drawSketch(
   brush: Brush,

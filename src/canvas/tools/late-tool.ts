@@ -5,7 +5,7 @@
 import { useWindowStore } from "../../store/window/window-store.ts";
 import type * as DrawingTools from "./drawing-tools.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
-import * as words from "./tool-words.ts";
+import * as words from "../scene/tool-words.ts";
 
 type Tools = typeof DrawingTools;
 

@@ -5,7 +5,7 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { sketch } from "./sketch-store.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { SheetPointer, Tool } from "./tool.ts";
-import * as words from "./tool-words.ts";
+import * as words from "../scene/tool-words.ts";
 
 export const markLengthTool: Tool = {
   cursor: "crosshair",

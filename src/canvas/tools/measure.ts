@@ -14,7 +14,7 @@ import { type Measurement, endSketch, sketch, useSketch } from "./sketch-store.t
 import { useView } from "../scene/view-store.ts";
 import { clickOrDrag } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
-import * as said from "./tool-words.ts";
+import * as said from "../scene/tool-words.ts";
 
 /** Ends of a dragged measure come to rest on corners and edges within so many pixels. */
 const EDGE_PX = 10;

@@ -26,7 +26,7 @@ import { type Frame, type SnappedMove, boundsInFrame, snapMove, snapStep } from 
 import { SNAP_PX, type SnapGround, snapTargets } from "../snap/snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
-import * as words from "./tool-words.ts";
+import * as words from "../scene/tool-words.ts";
 
 /** How far it has come, and how large it is. */
 function movedWords(shape: Shape, distanceM: number, unit: LengthUnit): string {

@@ -3,7 +3,7 @@ import { changePicture } from "../../core/edits/picture-edits.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { editGesture, panGesture } from "./gestures.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
-import * as words from "./tool-words.ts";
+import * as words from "../scene/tool-words.ts";
 
 export const movePictureTool: Tool = {
   cursor: "move",

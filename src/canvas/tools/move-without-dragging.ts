@@ -15,7 +15,7 @@ import { useView } from "../scene/view-store.ts";
 import { toPx } from "../scene/viewport.ts";
 import { moveGesture } from "./move-gesture.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
-import * as words from "./tool-words.ts";
+import * as words from "../scene/tool-words.ts";
 
 interface Carried {
   readonly gesture: Gesture;

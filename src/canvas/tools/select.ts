@@ -18,7 +18,7 @@ import { clickOrDrag, panGesture } from "./gestures.ts";
 import { lateGesture } from "./late-tool.ts";
 import { moveGesture } from "./move-gesture.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
-import * as words from "./tool-words.ts";
+import * as words from "../scene/tool-words.ts";
 
 /** A pointer reaches what lies within so many pixels of it. */
 const REACH_PX = { fine: 4, coarse: 14 } as const;

@@ -21,7 +21,7 @@ import { snapToDrawn } from "../snap/snap-place.ts";
 import { SNAP_PX, snapTargets } from "../snap/snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
-import * as words from "./tool-words.ts";
+import * as words from "../scene/tool-words.ts";
 
 /** With Shift held turns go in steps of this many degrees. */
 const TURN_STEP = 15;
