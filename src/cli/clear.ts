@@ -1,7 +1,8 @@
 /** `wideberth clear PLAN -o FILE`: the fewest and mildest changes that clear all conflicts together. */
 import { type CheckedLayout, checkLayout, wordingOf } from "../core/checks/checked-layout.ts";
 import { describeFinding } from "../core/checks/all-checks.ts";
-import { type Clearing, clearEverything } from "../core/clearing/clear-everything.ts";
+import { provenChoices } from "../core/clearing/choice-proof.ts";
+import { type Clearing, type Prover, clearEverything } from "../core/clearing/clear-everything.ts";
 import {
   CLEARING_TITLE,
   outcomeWords,
@@ -14,6 +15,7 @@ import { writePlan } from "../core/model/read-plan.ts";
 import { onlyArgument, parseOptions, usage } from "./options.ts";
 import { readInput } from "./read-input.ts";
 import { Refusal } from "./refusal.ts";
+import { loadSolver, secondsToProve } from "./solver.ts";
 import { writeOutput } from "./write-output.ts";
 
 /** Days a start may move unless another number is given. No source; our choice. */
@@ -25,6 +27,7 @@ export async function clear(args: readonly string[]): Promise<number> {
     layout: { type: "string" },
     cages: { type: "string" },
     days: { type: "string" },
+    prove: { type: "string" },
     stay: { type: "string", multiple: true, default: [] },
     grow: { type: "string", multiple: true, default: [] },
   });
@@ -35,16 +38,18 @@ export async function clear(args: readonly string[]): Promise<number> {
   }
   const mostCages = countOf("cages", values.cages) ?? Infinity;
   const mostDays = countOf("days", values.days) ?? USUAL_DAYS;
+  const seconds = secondsToProve("clear", values.prove);
   const { plan, from, layout, file } = await readInput(path, values.layout);
   if (from !== "plan") throw new Refusal([`${file}: got GeoJSON, expected a plan file.`]);
   const checked = checkLayout(plan, layout.id);
   const grown = idsNamed(file, "--grow", values.grow, plan.varieties, ({ name }) => name);
-  const found = clearedOf(checked, {
+  const allowances = {
     mostCages,
     mostDays,
     staying: idsNamed(file, "--stay", values.stay, layout.plantings, ({ code }) => code),
     mayWait: new Set(plan.varieties.map(({ id }) => id).filter((id) => !grown.has(id))),
-  });
+  };
+  const found = clearedOf(checked, allowances, await proverOf(seconds));
   const changes = found.steps.map(({ change }) => change);
   const edit = makeChanges(layout.id, changes, CLEARING_TITLE);
   await writeOutput(output, writePlan(edit.apply(plan)));
@@ -52,8 +57,14 @@ export async function clear(args: readonly string[]): Promise<number> {
   return found.left.length > 0 ? 1 : 0;
 }
 
-function clearedOf(checked: CheckedLayout, allowances: Allowances): Clearing {
-  const run = clearEverything(checked, allowances, null);
+async function proverOf(seconds: number | undefined): Promise<Prover | null> {
+  if (seconds === undefined) return null;
+  const highs = await loadSolver();
+  return (problem, first) => provenChoices(problem, first.taken, highs, seconds);
+}
+
+function clearedOf(checked: CheckedLayout, allowances: Allowances, prove: Prover | null): Clearing {
+  const run = clearEverything(checked, allowances, prove);
   let next = run.next();
   while (next.done !== true) next = run.next();
   return next.value;

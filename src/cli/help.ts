@@ -58,13 +58,14 @@ wideberth next PLAN -o FILE [--layout NAME] [--on YYYY-MM-DD]
     --on DAY       entries of the field record until then count; today without it
 
 wideberth clear PLAN -o FILE [--cages N] [--days N] [--stay CODE ...] [--grow NAME ...]
-                [--layout NAME]
+                [--prove SECONDS] [--layout NAME]
     Finds the fewest and mildest changes that clear all conflicts of a layout together, and
     writes the plan with them made. Each is told, with what is left.
     --cages N      new cages at most; without it as many as it takes
     --days N       days a start may move; 42 without it
     --stay CODE    this planting stays as it is
     --grow NAME    this variety is grown for seed this year whatever it costs
+    --prove SECONDS  a solver may take so long to find better and to prove it
 
 wideberth compare PLAN [--json | --csv | --pdf FILE] [--layout NAME --layout NAME ...]
                   [--paper NAME] [--overlaid]
@@ -85,11 +86,13 @@ wideberth lots PLAN [--json | --csv]
     --json         one object for programs
     --csv          one row for each lot
 
-wideberth years PLAN [--seasons N] [--anew] [--json | --csv] [-o FILE] [--layout NAME]
+wideberth years PLAN [--seasons N] [--anew | --prove SECONDS] [--json | --csv]
+                [-o FILE] [--layout NAME]
     Prints which variety is grown for seed in which season, and what stands against it:
     as kept in the plan, or laid out by a search where the plan has none.
     --seasons N    2 to 6 of them, the plan's own first
     --anew         laid out anew; what was set by hand stays
+    --prove SECONDS  laid out anew by a solver that may take so long, and what it has proven
     -o FILE        also the plan with these years kept in it; PLAN stays as it is
 
 wideberth map PLAN -o FILE [--paper A4] [--ratio 100] [--landscape | --portrait]

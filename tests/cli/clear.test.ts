@@ -2,7 +2,9 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { writePlan } from "../../src/core/model/read-plan.ts";
 import { type BuiltProgram, buildProgram } from "../support/built-program.ts";
+import { crowdedGarden } from "../support/crowded-garden.ts";
 
 let program: BuiltProgram;
 let path: string;
@@ -39,3 +41,16 @@ test("says what is left where nothing is allowed, and refuses names of nothing",
   expect([refused.code, refused.stderr]).toEqual([2, expect.stringContaining('got --stay "Z99"')]);
   expect(program.run(["clear", path, "-o", out, "--days", "-1"]).code).toBe(2);
 });
+
+test("a solver proves what branch and bound cannot, and its layout is judged like any other", () => {
+  const crowded = join(program.folder, "crowded.json");
+  writeFileSync(crowded, writePlan(crowdedGarden(3)));
+  const out = join(program.folder, "proven.json");
+  const searched = program.run(["clear", crowded, "-o", out]);
+  const { code, stderr } = program.run(["clear", crowded, "-o", out, "--prove", "20"]);
+  expect(stderr).toMatch(/Proven: among|not proven/);
+  expect(code).toBe(searched.code);
+  expect(program.run(["check", out]).code).toBe(code);
+  const refused = program.run(["clear", crowded, "-o", out, "--prove", "0"]);
+  expect([refused.code, refused.stderr]).toEqual([2, expect.stringContaining("Got --prove 0")]);
+}, 120_000);

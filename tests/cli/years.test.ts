@@ -34,6 +34,24 @@ describe("wideberth years", () => {
     expect(stdout).toMatch(/test it first: Marl Pit\./);
   });
 
+  test("a solver says what it has proven, and never lays out worse years than the search", () => {
+    const { code, stdout, stderr } = program.run(["years", planFile, "--prove", "2", "--json"]);
+    expect([code, stderr]).toEqual([0, ""]);
+    const { proof, gap, against } = JSON.parse(stdout) as Told & {
+      readonly proof: readonly string[];
+      readonly gap: number | null;
+    };
+    expect(against).toEqual([]);
+    expect(proof).toHaveLength(2);
+    expect(proof[1]).toMatch(/renew/);
+    // Null is what a slow machine may answer: nothing proven in time, and said so.
+    if (gap === null) expect(proof[0]).toContain("not proven in time");
+    else expect(gap).toBeGreaterThanOrEqual(0);
+    const refused = program.run(["years", planFile, "--prove", "soon"]);
+    expect(refused.code).toBe(2);
+    expect(refused.stderr).toContain("Got --prove soon, expected seconds");
+  }, 120_000);
+
   test("what -o writes is shown again as it is, and a fault is said and ends with 1", () => {
     const kept = join(program.folder, "kept.json");
     const first = program.run(["years", planFile, "-o", kept, "--json"]);

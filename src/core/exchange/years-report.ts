@@ -2,6 +2,7 @@
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { type CsvValue, csvFile } from "../formats/csv-file.ts";
 import { isoFromDay } from "../model/day.ts";
+import type { YearsProof } from "../renewal/proven-years.ts";
 import type { PlanYears } from "../renewal/years-of-plan.ts";
 import { seasonNames } from "../renewal/years-settings.ts";
 import type { YearsCell } from "../renewal/judge-years.ts";
@@ -14,10 +15,14 @@ import {
   lifeWords,
   limitWords,
   notWords,
+  proofLines,
   verdictWords,
 } from "../renewal/years-words.ts";
 
-type Input = Pick<CheckedLayout, "plan" | "book">;
+interface Input extends Pick<CheckedLayout, "plan" | "book"> {
+  /** What a solver has proven of these years; null or left out: nothing was asked of one. */
+  readonly proof?: YearsProof | null;
+}
 
 function told({ plan, book }: Input, years: PlanYears) {
   const seasons = seasonNames(plan, years.problem.seasons);
@@ -50,6 +55,7 @@ export function yearsText(input: Input, years: PlanYears): string {
     ),
     "",
     verdictWords(judged, names),
+    ...proofTexts(input, names),
     ...judged.faults.map((fault) => `- ${faultWords(fault, names)}`),
     "",
     ...cautionsOf(judged, names).map((caution) => `! ${cautionWords(caution)}`),
@@ -58,6 +64,10 @@ export function yearsText(input: Input, years: PlanYears): string {
     limitWords(names),
     "",
   ].join("\n");
+}
+
+function proofTexts({ proof }: Input, names: YearsNames): readonly string[] {
+  return proof ? proofLines(proof, names).map(({ text }) => text) : [];
 }
 
 function cellText(cell: YearsCell): string {
@@ -127,6 +137,7 @@ export function yearsJson(input: Input, years: PlanYears): object {
       covered: cells.flatMap(({ isCovered }, at) => (isCovered ? [seasons[at]] : [])),
     })),
     verdict: verdictWords(judged, names),
+    ...(input.proof && { proof: proofTexts(input, names), gap: input.proof.gap }),
     against: judged.faults.map((fault) => faultWords(fault, names)),
     cautions: cautionsOf(judged, names).map(cautionWords),
     notLaidOut: years.not.map(({ variety, why }) => ({ variety: variety.name, why })),

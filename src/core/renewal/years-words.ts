@@ -3,8 +3,10 @@ import { renewalReason } from "../lots/renewal-words.ts";
 import { longDate } from "../model/day.ts";
 import { formatArea } from "../model/length.ts";
 import type { Plan } from "../model/plan.ts";
-import { type YearsNames, listed, varietiesWords } from "./fault-words.ts";
+import { type YearsNames, clashWords, listed, varietiesWords } from "./fault-words.ts";
 import type { JudgedYears, YearsCell } from "./judge-years.ts";
+import type { LeastSeasons } from "./least-seasons.ts";
+import type { YearsProof } from "./proven-years.ts";
 import type { NotLaidOut, YearsRow } from "./years-of-plan.ts";
 import { seasonsOf } from "./years-problem.ts";
 import { counted } from "../words/plurals.ts";
@@ -135,7 +137,10 @@ export function lifeWords(row: YearsRow): string {
 }
 
 /** How far an answer is proven. */
-export function gapWords(gap: number): string {
+function gapWords(gap: number | null): string {
+  if (gap === null || gap === Infinity) {
+    return "Found by search; how much better another lay-out could be was not proven in time.";
+  }
   if (gap <= 0.0005)
     return "Proven: no lay-out of these years costs less work, waiting and covers.";
   const percent = Math.ceil(gap * 1000) / 10;
@@ -192,4 +197,30 @@ export function paperCell({
   const what = grown === null ? "" : grown === "seed" ? `seed${isCovered ? "+c" : ""}` : "1st";
   const mark = endsLikely ? "†" : endsEarly ? "(†)" : "";
   return [hasFault ? "×" : "", what, mark].filter((each) => each !== "").join(" ");
+}
+
+/** In how few seasons all could be renewed once. */
+function leastWords({ kind, seasons }: LeastSeasons): string {
+  const many = counted(seasons, { one: "season", other: "seasons" });
+  switch (kind) {
+    case "proven":
+      return `Proven: all could be renewed once within ${many}, and not within fewer.`;
+    case "at least":
+      return `To renew all once takes at least ${many}; more was not proven in time.`;
+    case "more than":
+      return `To renew all once takes more than ${many}.`;
+  }
+}
+
+/** What a solver has proven of the years, or that it has not: a sentence each. */
+export function proofLines(
+  { gap, clashes, least }: YearsProof,
+  names: YearsNames,
+): readonly { readonly text: string; readonly isClash: boolean }[] {
+  const told = (text: string, isClash = false) => ({ text, isClash });
+  return [
+    ...clashes.map(({ items, isSmallest }) => told(clashWords(items, isSmallest, names), true)),
+    ...(clashes.length === 0 ? [told(gapWords(gap))] : []),
+    told(leastWords(least)),
+  ];
 }

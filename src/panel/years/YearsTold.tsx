@@ -1,8 +1,13 @@
 import type { JudgedYears } from "../../core/renewal/judge-years.ts";
-import { type YearsNames, clashWords, faultWords } from "../../core/renewal/fault-words.ts";
-import { cautionsOf, gapWords, limitWords, verdictWords } from "../../core/renewal/years-words.ts";
+import { type YearsNames, faultWords } from "../../core/renewal/fault-words.ts";
+import {
+  cautionsOf,
+  limitWords,
+  proofLines,
+  verdictWords,
+} from "../../core/renewal/years-words.ts";
 import type { YearsAnswered } from "../../store/threads/years-worker.ts";
-import { leastWords, yearsPageWords as words } from "./years-page-words.ts";
+import { yearsPageWords as words } from "./years-page-words.ts";
 
 interface YearsToldProps {
   readonly judged: JudgedYears;
@@ -23,13 +28,12 @@ export function YearsTold({ judged, names, answer }: YearsToldProps) {
           {isWhole ? (doubtful ? "! " : "✓ ") : "✕ "}
           {verdictWords(judged, names)}
         </p>
-        {answer?.clashes.map(({ items, isSmallest }) => (
-          <p key={items.join()}>{clashWords(items, isSmallest, names)}</p>
-        ))}
-        {answer && answer.clashes.length === 0 && (
-          <p className="soft">{gapWords(answer.gap ?? Infinity)}</p>
-        )}
-        {answer && <p className="soft">{leastWords(answer.least)}</p>}
+        {answer &&
+          proofLines(answer, names).map(({ text, isClash }) => (
+            <p key={text} className={isClash ? "" : "soft"}>
+              {text}
+            </p>
+          ))}
       </div>
       {judged.faults.length > 0 && (
         <ul aria-label={words.against}>

@@ -1,6 +1,5 @@
 /** Words of the page of years. What is said of the years themselves stands in core/renewal. */
 import type { SeedEnd } from "../../core/renewal/seed-life.ts";
-import type { LeastSeasons } from "../../core/renewal/least-seasons.ts";
 import type { Choice } from "../state/plan-words.ts";
 
 export const yearsPageWords = {
@@ -79,15 +78,3 @@ export const endChoices: readonly Choice<SeedEnd>[] = [
   { value: "likely", label: "the likely end of its best lot's band" },
   { value: "earliest", label: "the early end of its best lot's band" },
 ];
-
-export function leastWords(least: LeastSeasons): string {
-  const seasons = least.seasons === 1 ? "1 season" : `${least.seasons} seasons`;
-  switch (least.kind) {
-    case "proven":
-      return `Proven: all could be renewed once within ${seasons}, and not within fewer.`;
-    case "at least":
-      return `To renew all once takes at least ${seasons}; more was not proven in time.`;
-    case "more than":
-      return `To renew all once takes more than ${seasons}.`;
-  }
-}

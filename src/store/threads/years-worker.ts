@@ -7,9 +7,7 @@ import loadHighs from "highs";
 import solverUrl from "highs/runtime?url";
 import { firstAnswer } from "../../core/renewal/first-answer.ts";
 import { judgeYears } from "../../core/renewal/judge-years.ts";
-import { type LeastSeasons, leastSeasons } from "../../core/renewal/least-seasons.ts";
-import { type Clash, clashesOf } from "../../core/renewal/smallest-clash.ts";
-import { gapOf, solveYears } from "../../core/renewal/solve-years.ts";
+import { type ProvenYears, provenYears } from "../../core/renewal/proven-years.ts";
 import type { Years, YearsProblem } from "../../core/renewal/years-problem.ts";
 
 export interface YearsRequest {
@@ -25,43 +23,16 @@ export interface YearsProgress {
   readonly faults: number;
 }
 
-export interface YearsAnswered {
-  readonly kind: "answer";
-  readonly years: Years;
-  /** How far above a proven bound; null: nothing is proven. */
-  readonly gap: number | null;
-  /** Varieties that cannot all be kept, whatever the years; none where all can, or nobody knows. */
-  readonly clashes: readonly Clash[];
-  /** Each once, whenever due. */
-  readonly least: LeastSeasons;
-}
+export type YearsAnswered = { readonly kind: "answer" } & ProvenYears;
 
 async function layOut({ problem, seconds }: YearsRequest): Promise<YearsAnswered> {
   const first = firstAnswer(problem);
-  const judged = judgeYears(problem, first);
-  const isWhole = judged.faults.every(({ kind }) => kind === "exposed");
-  const progress: YearsProgress = { kind: "progress", years: first, faults: judged.faults.length };
+  const { faults } = judgeYears(problem, first);
+  const progress: YearsProgress = { kind: "progress", years: first, faults: faults.length };
   postMessage(progress);
   const highs = await loadHighs({ locateFile: () => solverUrl });
-  const answer = solveYears(problem, highs, { start: isWhole ? first : null, seconds });
-  const clock = clockOf(seconds);
-  const clashes = answer.kind === "cannot be" ? clashesOf(problem, highs, clock) : [];
-  const least = leastSeasons(problem, highs, clockOf(seconds));
-  if (answer.kind !== "found") return { kind: "answer", years: first, gap: null, clashes, least };
-  const isBetter = !isWhole || answer.points < judged.points;
-  return {
-    kind: "answer",
-    years: isBetter ? answer.years : first,
-    gap: gapOf(Math.min(answer.points, isWhole ? judged.points : Infinity), answer.bound),
-    clashes,
-    least,
-  };
-}
-
-/** Seconds left of so many from now on. */
-function clockOf(seconds: number): () => number {
-  const end = performance.now() + seconds * 1000;
-  return () => (end - performance.now()) / 1000;
+  const now = () => performance.now();
+  return { kind: "answer", ...provenYears(problem, first, highs, { seconds, now }) };
 }
 
 addEventListener("message", ({ data }: MessageEvent<YearsRequest>) => {
