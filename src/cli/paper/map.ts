@@ -2,7 +2,7 @@
 import { cutWords } from "../../core/map/beyond-map.ts";
 import { type CompanionId, companionIds } from "../../core/map/companion-ids.ts";
 import { ratioText } from "../../core/page/drawing-ratio.ts";
-import { isPictureWanted, PICTURE_LEFT, printedPicture } from "../../core/map/picture-mark.ts";
+import { isPictureWanted, printedPicture } from "../../core/map/picture-mark.ts";
 import { oneSheetRatio, suggestRatio, suggestSheets } from "../../core/map/page-plan.ts";
 import { unsetNames, unsetWords } from "../../core/map/unset-names.ts";
 import type { Orientation, PaperName } from "../../core/page/paper.ts";
@@ -23,6 +23,7 @@ import { readInput } from "../read-input.ts";
 import { checkedAs, dayOfReading, readingOptions } from "../reading-option.ts";
 import { writeOutput } from "../write-output.ts";
 import { counted } from "../../core/words/plurals.ts";
+import { sheetWords } from "../../core/map/map-words.ts";
 
 export async function map(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseOptions("map", args, {
@@ -76,7 +77,7 @@ export async function map(args: readonly string[]): Promise<number> {
     `${output === "-" ? "stdout" : output}: ${pages}, ${ratioText(ratio, plan.units)} on ${paper} ${orientation}`,
     ...(sheets > 1 ? [oneSheetHint(plan, layout, paper, orientation, sheets)] : []),
     ...(unset === "" ? [] : [unset]),
-    ...(isPictureLeft ? [PICTURE_LEFT] : []),
+    ...(isPictureLeft ? [sheetWords.pictureLeft] : []),
     ...(made.cut.length > 0 ? [cutWords(made.cut)] : []),
     ...(made.unplacedLabels.length > 0
       ? [`No room on the drawing for: ${made.unplacedLabels.join(", ")}; see the plot list`]

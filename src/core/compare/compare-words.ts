@@ -1,13 +1,13 @@
 /** Measures of layouts and differences between two, in words for screen, file and command line. */
 import type { Comparison, Measure, MeasureName } from "./compare-layouts.ts";
 import type { Change, Difference } from "./layout-differences.ts";
-import { compassWord } from "../geometry/point.ts";
 import { type LengthUnit, formatArea, formatDistance } from "../model/length.ts";
 import { rarity, twoFigures } from "../crossing-share/share-words.ts";
 import { shortDate } from "../model/day.ts";
 import type { Flowering, Plan } from "../model/plan.ts";
-import { coverWords } from "../map/map-style.ts";
+import { coverMarks } from "../map/map-words.ts";
 import { counted } from "../words/plurals.ts";
+import { compassWord } from "../words/compass-words.ts";
 
 /** Fewer crossed seeds in a thousand are not told apart. */
 const LEAST_CROSSED = 0.001;
@@ -108,7 +108,7 @@ function wordsOf(change: Change, { units, site }: Plan): string {
     case "date":
       return dateWords(change.days);
     case "cover":
-      return change.to === "none" ? "no longer covered" : `under cover: ${coverWords(change.to)}`;
+      return change.to === "none" ? "no longer covered" : `under cover: ${coverMarks[change.to]}`;
     case "purpose":
       return change.to === "seed" ? "now for seed" : "no longer for seed";
     case "plants":

@@ -5,10 +5,11 @@
  */
 import { boundsCentre } from "../geometry/bounds.ts";
 import { outlineOf, shapeCorners } from "../geometry/outline.ts";
-import { type Point, compassWord, directionDeg, pointDistance } from "../geometry/point.ts";
+import { type Point, directionDeg, pointDistance } from "../geometry/point.ts";
 import type { LengthUnit } from "../model/length.ts";
 import type { Plan } from "../model/plan.ts";
 import { type SetOut, toTape } from "./set-out.ts";
+import { compassWord } from "../words/compass-words.ts";
 
 export interface FixedMark {
   /** `north-west corner of Tool shed`. */

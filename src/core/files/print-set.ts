@@ -5,7 +5,7 @@ import { labelDocument } from "../labels/labels-pdf.ts";
 import { cutWords } from "../map/beyond-map.ts";
 import type { CompanionId } from "../map/companion-ids.ts";
 import { type PlotMapSettings, mapTitle, stampText } from "../map/map-text.ts";
-import { PICTURE_LEFT, isPictureWanted, printedPicture } from "../map/picture-mark.ts";
+import { isPictureWanted, printedPicture } from "../map/picture-mark.ts";
 import { unsetNames, unsetWords } from "../map/unset-names.ts";
 import { pageFrame } from "../page/page-frame.ts";
 import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
@@ -18,6 +18,7 @@ import { sowingPages } from "../paper-set/sowing-pages.ts";
 import { printedDay, yearsPages } from "../paper-set/years-pages.ts";
 import { type PrintId, type PrintPart, printParts } from "./print-list.ts";
 import { counted } from "../words/plurals.ts";
+import { sheetWords } from "../map/map-words.ts";
 
 export interface PrintSettings extends Omit<PlotMapSettings, "companions"> {
   readonly stakes: LabelChoice;
@@ -104,7 +105,7 @@ export function planRemarks(input: CheckedLayout, ruler: TextRuler): readonly st
   const conflicts = result.findings.filter(({ severity }) => severity === "conflict").length;
   return [
     unsetWords(unsetNames(input, ruler)),
-    isPictureWanted(plan.picture) && !printedPicture(plan.picture) ? PICTURE_LEFT : "",
+    isPictureWanted(plan.picture) && !printedPicture(plan.picture) ? sheetWords.pictureLeft : "",
     plan.site.name === "" ? "The site has no name" : "",
     plan.season.name === "" ? "The season has no name" : "",
     layout.plantings.length === 0 ? "Nothing is planted in this layout" : "",

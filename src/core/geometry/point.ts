@@ -24,20 +24,3 @@ export function turnPoint(point: Point, centre: Point, turnDeg: number): Point {
     y: centre.y - dx * Math.sin(angle) + dy * Math.cos(angle),
   };
 }
-
-const COMPASS = [
-  "north",
-  "north-east",
-  "east",
-  "south-east",
-  "south",
-  "south-west",
-  "west",
-  "north-west",
-] as const;
-
-/** Nearest of eight compass words for a true bearing in degrees clockwise from north. */
-export function compassWord(bearingDeg: number): string {
-  const turns = Math.round((((bearingDeg % 360) + 360) % 360) / 45) % 8;
-  return COMPASS[turns] ?? "north";
-}

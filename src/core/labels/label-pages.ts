@@ -30,6 +30,7 @@ import {
   labelsOnSheet,
 } from "./label-sizes.ts";
 import { turnedMarks } from "./turned-marks.ts";
+import { sheetWords } from "./packet-words.ts";
 
 /** How far a printer prints beside where it should, mm: to the right, and down the page. */
 export interface PrinterOffset {
@@ -103,7 +104,7 @@ export function labelPages(
   // Sheets before the first label would be empty.
   const pages = sheets
     .filter((marks) => marks.length > 0)
-    .map((marks, index) => ({ ...size.page, name: `Labels ${index + 1}`, marks }));
+    .map((marks, index) => ({ ...size.page, name: sheetWords.page(index + 1), marks }));
   const withoutCode = choice.hasQr
     ? prepared.filter(({ code }) => code === null).map(({ facts }) => facts.head)
     : [];
@@ -134,7 +135,7 @@ function prepare(facts: LabelFacts, side: Box, hasQr: boolean, ruler: TextRuler)
 
 function codeMarks({ facts, code }: Prepared): readonly Mark[] {
   const marks = code && qrMarks(facts.machine, code);
-  return marks ? figure(`Code for a machine: ${facts.machine}`, code, marks) : [];
+  return marks ? figure(sheetWords.machineCode(facts.machine), code, marks) : [];
 }
 
 function shifted(box: Box, right: number, down: number): Box {

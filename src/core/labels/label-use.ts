@@ -16,10 +16,3 @@ export function labelsFor(
   if (use === "stakes") return stakeLabels(input);
   return use === "packets" ? packetLabels(input, treatment) : lotLabels(input);
 }
-
-/** Said where there is nothing to label. */
-export const nothingToLabel: Readonly<Record<LabelUse, string>> = {
-  stakes: "nothing is planted",
-  packets: "nothing is kept for seed",
-  lots: "no lot is in stock",
-};

@@ -7,9 +7,7 @@ import { longDate } from "../model/day.ts";
 import type { Lot, Planting, Variety } from "../model/plan.ts";
 import type { PlotRecord } from "../record/plot-record.ts";
 import { counted } from "../words/plurals.ts";
-
-/** Room to write by hand. */
-export const BLANK = "______";
+import { BLANK } from "./packet-words.ts";
 
 /** What must not be done, or must not be forgotten: one of them, the one that matters most. */
 export function stakeWarning(planting: Planting, variety: Variety | undefined): string {

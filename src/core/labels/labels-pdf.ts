@@ -5,7 +5,8 @@ import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
 import type { Page, TextRuler } from "../page/scene.ts";
 import { beforeUsePages, remarkWords } from "./before-use.ts";
 import { type LabelChoice, labelPages } from "./label-pages.ts";
-import { type LabelUse, labelsFor, nothingToLabel } from "./label-use.ts";
+import { type LabelUse, labelsFor } from "./label-use.ts";
+import { nothingToLabel, sheetWords } from "./packet-words.ts";
 
 export interface LabelDocument {
   readonly pages: readonly Page[];
@@ -30,7 +31,7 @@ export function labelDocument(
 }
 
 export function labelsTitle({ plan }: CheckedLayout): string {
-  return `${mapTitle(plan)}: labels`;
+  return sheetWords.title(mapTitle(plan));
 }
 
 export async function labelsPdf(

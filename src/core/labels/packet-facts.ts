@@ -12,14 +12,13 @@ import { isolationLine } from "../record/isolation-record-words.ts";
 import { plotCode } from "../lots/plot-code.ts";
 import { type LabelFacts, present } from "./label-facts.ts";
 import {
-  BLANK,
   UNTESTED,
   germinationWords,
   isolationWords,
   packetWarning,
   treatedWith,
 } from "./label-words.ts";
-import { counted } from "../words/plurals.ts";
+import { BLANK, missingWords, packetWords as words } from "./packet-words.ts";
 
 /**
  * One for each planting kept for seed. @param treatment what the seed was treated with, printed as
@@ -51,22 +50,22 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
         tested?.isBelow === true,
       ),
       lines: present([
-        `Harvest ${year}  ·  plot ${planting.code}`,
-        `Lot ${lot === "" ? BLANK : lot}${parents === "" ? "" : `  ·  sown from ${parents}`}`,
+        joined(words.harvest(year), words.plot(planting.code)),
+        joined(words.lot(lot === "" ? BLANK : lot), parents === "" ? "" : words.sownFrom(parents)),
         tested?.words ?? UNTESTED,
         // Frozen at harvest it goes before whatever is reckoned now.
         harvested?.isolation
           ? isolationLine(harvested.isolation)
           : isolationWords(own, input.grownOn !== undefined),
-        `Grown at ${plan.site.name === "" ? BLANK : plan.site.name}`,
+        words.grownAt(plan.site.name === "" ? BLANK : plan.site.name),
         savedFrom(plants),
       ]),
       machine: plotCode(planting.code, lot),
       missing: present([
-        lot === "" ? "lot" : "",
-        plan.site.name === "" ? "where it was grown" : "",
-        plants === undefined ? "plants saved from" : "",
-        tested ? "" : "germination and month of the test",
+        lot === "" ? missingWords.lot : "",
+        plan.site.name === "" ? missingWords.where : "",
+        plants === undefined ? missingWords.plants : "",
+        tested ? "" : missingWords.test,
       ]),
     };
   });
@@ -87,8 +86,11 @@ export function lotLabels({ plan, book }: CheckedLayout): readonly LabelFacts[] 
       second: kindWords(kind),
       warning: packetWarning(treatedWith(lot), tested?.isBelow === true),
       lines: present([
-        `Lot ${lot.code}${lot.amount ? `  ·  ${amountWords(lot.amount)}` : ""}`,
-        `Harvest ${harvestYear ?? "____"}${isOwn && from.plot !== undefined ? `  ·  plot ${from.plot}` : ""}`,
+        joined(words.lot(lot.code), lot.amount ? amountWords(lot.amount) : ""),
+        joined(
+          words.harvest(harvestYear ?? "____"),
+          isOwn && from.plot !== undefined ? words.plot(from.plot) : "",
+        ),
         tested?.words ?? UNTESTED,
         lot.isolation ? isolationLine(lot.isolation) : "",
         originWords(lot, plan),
@@ -97,12 +99,16 @@ export function lotLabels({ plan, book }: CheckedLayout): readonly LabelFacts[] 
       // The code alone: it is read as that of the lot.
       machine: lot.code.toUpperCase(),
       missing: present([
-        harvestYear === undefined ? "year of harvest" : "",
-        from === undefined ? "where it was grown" : "",
-        tested ? "" : "germination and month of the test",
+        harvestYear === undefined ? missingWords.year : "",
+        from === undefined ? missingWords.where : "",
+        tested ? "" : missingWords.test,
       ]),
     };
   });
+}
+
+function joined(...parts: readonly string[]): string {
+  return present(parts).join("  ·  ");
 }
 
 function kindWords(kind: Kind | undefined): string {
@@ -110,14 +116,13 @@ function kindWords(kind: Kind | undefined): string {
 }
 
 function originWords({ from }: Lot, { site }: Plan): string {
-  if (from?.what === "received") return `From ${from.who ?? BLANK}`;
+  if (from?.what === "received") return words.from(from.who ?? BLANK);
   const isHere = from?.what === "own" && site.name !== "";
-  return `Grown at ${isHere ? site.name : BLANK}`;
+  return words.grownAt(isHere ? site.name : BLANK);
 }
 
 function savedFrom(plants: number | undefined): string {
-  if (plants === undefined) return "Saved from ____ plants";
-  return `Saved from ${counted(plants, { one: "plant", other: "plants" })}`;
+  return plants === undefined ? words.savedFromUncounted : words.savedFrom(plants);
 }
 
 /** Seed of this plot that is on the shelf already: only its own test may stand on its packet. */

@@ -7,6 +7,7 @@ import { plotRecord } from "../record/plot-record.ts";
 import { plotCode } from "../lots/plot-code.ts";
 import { type LabelFacts, present } from "./label-facts.ts";
 import { amountWords, stakeWarning, startWords } from "./label-words.ts";
+import { missingWords, packetWords } from "./packet-words.ts";
 
 export function stakeLabels({ plan, layout, book }: CheckedLayout): readonly LabelFacts[] {
   const entries = currentEntries(plan.entries);
@@ -22,11 +23,11 @@ export function stakeLabels({ plan, layout, book }: CheckedLayout): readonly Lab
       second: `${variety?.name ?? ""}, ${kind}`.replace(/^, /, ""),
       warning: stakeWarning(planting, variety),
       lines: present([
-        start === "" ? `Season ${plan.season.name}` : start,
-        present([amountWords(planting), lot === "" ? "" : `Lot ${lot}`]).join("  ·  "),
+        start === "" ? packetWords.season(plan.season.name) : start,
+        present([amountWords(planting), lot === "" ? "" : packetWords.lot(lot)]).join("  ·  "),
       ]),
       machine: plotCode(planting.code, lot),
-      missing: present([start === "" ? "date" : "", lot === "" ? "lot" : ""]),
+      missing: present([start === "" ? missingWords.date : "", lot === "" ? missingWords.lot : ""]),
     };
   });
 }

@@ -1,7 +1,7 @@
 /** What the edge of the map cuts: surroundings and the site's edge are seldom wholly on it. */
 import type { Bounds } from "../geometry/bounds.ts";
 import type { MapItem } from "./map-items.ts";
-import { styles } from "./map-style.ts";
+import { sheetWords, styleWords } from "./map-words.ts";
 import { meets } from "./page-plan.ts";
 
 /**
@@ -12,7 +12,7 @@ export function cutNames(items: readonly MapItem[], whole: Bounds): readonly str
   const cut = items.filter(
     ({ outline: { bounds } }) => meets(bounds, whole) && !isWithin(bounds, whole),
   );
-  return [...new Set(cut.map(({ label, style }) => (label === "" ? styles[style].words : label)))];
+  return [...new Set(cut.map(({ label, style }) => (label === "" ? styleWords[style] : label)))];
 }
 
 function isWithin(inner: Bounds, outer: Bounds): boolean {
@@ -26,5 +26,5 @@ function isWithin(inner: Bounds, outer: Bounds): boolean {
 
 /** The same in words; empty when nothing is cut. */
 export function cutWords(names: readonly string[]): string {
-  return names.length === 0 ? "" : `Cut by the edge of the map: ${names.join(", ")}.`;
+  return names.length === 0 ? "" : sheetWords.cut(names.join(", "));
 }

@@ -1,9 +1,11 @@
 /** Pollen sources the map does not reach to: how far, in which direction, from which plot. */
 import { gapBetween } from "../geometry/gap.ts";
-import { compassWord, directionDeg } from "../geometry/point.ts";
+import { directionDeg } from "../geometry/point.ts";
 import { formatDistance } from "../model/length.ts";
 import type { Surrounding } from "../model/plan.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { sheetWords } from "./map-words.ts";
+import { compassWord } from "../words/compass-words.ts";
 
 export interface FarSource {
   readonly surrounding: Surrounding;
@@ -27,7 +29,7 @@ export function farSources(
   const beds = [...result.bedOutlines.values()].map(({ bed, outline }) => ({
     outline,
     group: "",
-    code: `bed ${bed.code}`,
+    code: sheetWords.bed(bed.code),
   }));
   return plan.surroundings
     .filter((surrounding) => surrounding.what === "pollen" && isFar(surrounding))
@@ -59,7 +61,8 @@ export function farSources(
 /** `wild carrot, roadside (carrot): 310 m north-east of A02-1, true bearing 48°`. */
 export function farSourceText(source: FarSource, unit: "m" | "ft"): string {
   const { surrounding, kindName, distanceM, bearingDeg, from } = source;
-  const name = surrounding.label === "" ? kindName : `${surrounding.label} (${kindName})`;
+  const name = surrounding.label === "" ? kindName : sheetWords.named(surrounding.label, kindName);
   const bearing = Math.round(bearingDeg) % 360;
-  return `${name}: ${formatDistance(distanceM, unit)} ${compassWord(bearingDeg)} of ${from}, true bearing ${bearing}°`;
+  const measure = `${formatDistance(distanceM, unit)} ${compassWord(bearingDeg)}`;
+  return sheetWords.farSource(name, measure, from, bearing);
 }

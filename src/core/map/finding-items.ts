@@ -9,6 +9,7 @@ import { TYPE_PT } from "./map-style.ts";
 import { badge, badgeSize } from "./measured-marks.ts";
 import type { TextRuler } from "../page/scene.ts";
 import { countWord } from "../words/deed-words.ts";
+import { noteWords } from "./map-words.ts";
 
 export interface NumberedWords {
   /** As on the map. */
@@ -36,7 +37,7 @@ export function severityCounts(counts: Readonly<Record<Severity, number>>): stri
   const parts = (["conflict", "caution", "unknown"] as const).flatMap((severity) =>
     counts[severity] > 0 ? [countWord(counts[severity], severity)] : [],
   );
-  if (counts.conflict === 0) parts.unshift("no conflict");
+  if (counts.conflict === 0) parts.unshift(noteWords.noConflict);
   return parts.join(", ");
 }
 

@@ -15,6 +15,7 @@ import { rowMarks } from "./row-marks.ts";
 import { type Mark, type PagePoint, type TextRuler, boxRing, line } from "../page/scene.ts";
 import { type SheetDrawing, areaMarks, signRing } from "./sheet-drawing.ts";
 import { stakeMarks } from "./stake-marks.ts";
+import { keyWords, styleWords } from "./map-words.ts";
 
 const SWATCH = { width: 8, height: 4.4 } as const;
 const SWATCH_GAP_MM = 1.6;
@@ -31,7 +32,7 @@ export function keyItems(
   return [
     ...(drawing.hatches.size > 0
       ? [
-          heading("Hatch: what crosses with what", widthMm, TYPE_PT.body, ruler),
+          heading(keyWords.hatch, widthMm, TYPE_PT.body, ruler),
           ...[...drawing.hatches].map(([group, hatch]) =>
             swatchRow(
               (kinds.get(group) ?? [group]).join(", "),
@@ -41,13 +42,13 @@ export function keyItems(
             ),
           ),
           ...(sharedHatchGroups(drawing.hatches).size > 0
-            ? [paragraph(SHARED_WORDS, widthMm, TYPE_PT.small, ruler)]
+            ? [paragraph(keyWords.shared, widthMm, TYPE_PT.small, ruler)]
             : []),
         ]
       : []),
     ...(drawing.styles.size > 0
       ? [
-          heading("Lines", widthMm, TYPE_PT.body, ruler),
+          heading(keyWords.lines, widthMm, TYPE_PT.body, ruler),
           ...lineRows(drawing.styles, widthMm, ruler),
         ]
       : []),
@@ -64,7 +65,7 @@ function lineRows(
   const rows = styleNames
     .filter((style) => drawn.has(style))
     .map((style) =>
-      swatchRow(styles[style].words, (left, top) => styleSwatch(style, left, top), each, ruler),
+      swatchRow(styleWords[style], (left, top) => styleSwatch(style, left, top), each, ruler),
     );
   return rows.flatMap((one, index) => {
     if (index % 2 === 1) return [];
@@ -82,10 +83,6 @@ function lineRows(
     ];
   });
 }
-
-const SHARED_WORDS = "Groups with one hatch: the name of the kind stands by the code.";
-
-export const GRID_WORDS = "Crosses: the grid, for squares such as c4.";
 
 /** Names of the plan's kinds in each crossing group, in the order the plan first names them. */
 function kindsByGroup(plan: Plan, book: CropBook): ReadonlyMap<string, readonly string[]> {

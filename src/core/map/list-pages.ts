@@ -8,6 +8,7 @@ import { scaledMarks } from "../page/scaled-marks.ts";
 import type { Plan } from "../model/plan.ts";
 import type { Box, Mark, Page, TextRuler } from "../page/scene.ts";
 import { headerMarks } from "./sheet-edges.ts";
+import { headerWords } from "./map-words.ts";
 
 const HEADER_MM = 19;
 const COLUMN_GAP_MM = 8;
@@ -160,7 +161,7 @@ export function titledPages(
 ): readonly Page[] {
   const header = { ...frame.header, width: frame.size.widthMm - 2 * PAGE_MARGIN_MM };
   return bodies.map((body, index) => {
-    const place = bodies.length > 1 ? `${name}, page ${index + 1} of ${bodies.length}` : name;
+    const place = bodies.length > 1 ? headerWords.page(name, index + 1, bodies.length) : name;
     return {
       ...frame.size,
       name: place,

@@ -6,9 +6,10 @@ import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { AreaShape, Layout, Picture, Planting } from "../model/plan.ts";
 import type { Point } from "../geometry/point.ts";
 import { type Hatch, hatchByGroup, sharedHatchGroups } from "../page/hatch.ts";
-import { type StyleName, coverWords, plantingStyle, surroundingStyle } from "./map-style.ts";
+import { type StyleName, plantingStyle, surroundingStyle } from "./map-style.ts";
 import { printedPicture } from "./picture-mark.ts";
 import { setOut } from "../fieldwork/set-out.ts";
+import { coverMarks, sheetWords } from "./map-words.ts";
 
 export interface MapItem {
   readonly id: string;
@@ -124,8 +125,8 @@ function mapItems(
 
 /** `B02-1 cage`, `A04-1 to eat`: what is no seed crop says so, to be seen at arm's length. */
 function plantingLabel({ code, cover, purpose }: Planting): string {
-  const use = purpose === "food" ? "to eat" : "";
-  return [code, coverWords(cover), use].filter((part) => part !== "").join(" ");
+  const use = purpose === "food" ? sheetWords.toEat : "";
+  return [code, coverMarks[cover], use].filter((part) => part !== "").join(" ");
 }
 
 function stakesOf(layout: Layout, unit: LengthUnit): MapContent["stakes"] {

@@ -6,13 +6,12 @@ import type { FarSource } from "./far-sources.ts";
 import { farSourceText } from "./far-sources.ts";
 import { type NumberedWords, countText, findingTitles } from "./finding-items.ts";
 import { type FlowItem, flowInto, heading, paragraph } from "../page/flow.ts";
-import { GRID_WORDS, keyItems } from "./key-items.ts";
+import { keyItems } from "./key-items.ts";
 import type { MapGrid } from "./map-grid.ts";
 import type { MapContent } from "./map-items.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "./map-style.ts";
 import { type PlotMapSettings, mapTitle, sheetText, stampText } from "./map-text.ts";
-import { SEED_LAW } from "./note-items.ts";
 import { plotKeyItems } from "./plot-key.ts";
 import type { PlotRow } from "./plot-rows.ts";
 import type { MapSheet, SheetPlan } from "./page-plan.ts";
@@ -24,6 +23,7 @@ import { barMarks, gridCrosses, gridEdgeMarks, headerMarks } from "./sheet-edges
 import { type SheetDrawing, sheetDrawing } from "./sheet-drawing.ts";
 import { sheetIndex } from "./sheet-index.ts";
 import { sheetView } from "../page/sheet-view.ts";
+import { keyWords, noteWords, sheetWords } from "./map-words.ts";
 
 /** What all sheets of one map share. */
 export interface MapSet {
@@ -59,7 +59,7 @@ export function mapSheetPage(set: MapSet, sheet: MapSheet): MapSheetPage {
     rest: panel.rest.filter((item) => item.name !== undefined && key.includes(item)),
     page: {
       ...frame.size,
-      name: plan.rows * plan.columns > 1 ? `Map sheet ${sheet.number}` : "Map",
+      name: plan.rows * plan.columns > 1 ? sheetWords.mapSheet(sheet.number) : sheetWords.map,
       marks: [
         ...headerMarks(
           frame.header,
@@ -87,9 +87,9 @@ export function mapSheetPage(set: MapSet, sheet: MapSheet): MapSheetPage {
 function drawingWords({ plan, input }: MapSet, { visible }: SheetDrawing): string {
   const names = [...visible].map(({ label }) => label).filter((label) => label !== "");
   return [
-    `Drawing of the ground at ${ratioText(plan.ratio, input.plan.units)}.`,
-    names.length === 0 ? "Nothing is on it." : `On it: ${names.join(", ")}.`,
-    "Each planting has its row in the plot list.",
+    sheetWords.drawing(ratioText(plan.ratio, input.plan.units)),
+    names.length === 0 ? sheetWords.empty : sheetWords.onIt(names.join(", ")),
+    sheetWords.seeList,
   ].join(" ");
 }
 
@@ -167,36 +167,30 @@ function panelWords(
   const small = (words: string) => paragraph(words, width, TYPE_PT.small, ruler);
   return {
     safety: [
-      ...hurts.map(({ number, words }) =>
-        bold(`Caution: ${words.title}. Read number ${number} in the notes.`),
-      ),
+      ...hurts.map(({ number, words }) => bold(sheetWords.caution(words.title, number))),
       ...known.map((finding) =>
-        bold(`Caution: ${describeFinding(finding, wordingOf(input)).title}.`),
+        bold(sheetWords.known(describeFinding(finding, wordingOf(input)).title)),
       ),
       ...(isOne ? [] : sheetIndex(plan, set.content, sheet, width, ruler)),
     ],
     plots: plotKeyItems(rows, width, ruler),
     key: [
       ...keyItems(input.plan, input.book, drawing, width, ruler),
-      { ...small(GRID_WORDS), name: GRID_WORDS },
+      { ...small(keyWords.grid), name: keyWords.grid },
     ],
     before: [
       ...(set.cut.length > 0 ? [small(cutWords(set.cut))] : []),
-      ...(isPassedOn(input) ? [small(SEED_LAW)] : []),
-      checksItem(here.length > 0, `Checks: ${countText(input.result.findings)}`),
+      ...(isPassedOn(input) ? [small(noteWords.seedLaw)] : []),
+      checksItem(here.length > 0, sheetWords.checks(countText(input.result.findings))),
     ],
     findings: findingTitles(here, width, ruler),
     between: [
-      ...(set.numbered.length > 0 ? [small(ALL_IN_NOTES)] : []),
-      ...(set.far.length > 0
-        ? [heading("Pollen sources beyond the map", width, TYPE_PT.body, ruler)]
-        : []),
+      ...(set.numbered.length > 0 ? [small(sheetWords.allInNotes)] : []),
+      ...(set.far.length > 0 ? [heading(sheetWords.beyond, width, TYPE_PT.body, ruler)] : []),
     ],
     sources: set.far.map((source) => small(farSourceText(source, input.plan.units))),
   };
 }
-
-const ALL_IN_NOTES = "All of them, in full, in the notes.";
 
 /** What is said at the foot of a panel that had no room for the rest. */
 function leftOut(
@@ -210,19 +204,19 @@ function leftOut(
   const isSome = lostSources < sources.length;
   const isHeadingLost = before.some((item) => item.isHeading === true && rest.includes(item));
   const said = [
-    ...(count(key) > 0 ? ["The key goes on in the notes."] : []),
-    ...(isHeadingLost ? [`Checks: ${countText(set.input.result.findings)}, in the notes.`] : []),
+    ...(count(key) > 0 ? [sheetWords.keyInNotes] : []),
+    ...(isHeadingLost ? [sheetWords.checksInNotes(countText(set.input.result.findings))] : []),
     ...(lostFindings > 0 && !isHeadingLost
-      ? [`And ${lostFindings} more${isOneSheet(set) ? "" : " on this sheet,"} in the notes.`]
+      ? [(isOneSheet(set) ? sheetWords.moreInNotes : sheetWords.moreHereInNotes)(lostFindings)]
       : []),
     ...(lostFindings === 0 &&
     !isHeadingLost &&
     findings.length > 0 &&
     count(between.slice(0, 1)) > 0
-      ? [ALL_IN_NOTES]
+      ? [sheetWords.allInNotes]
       : []),
     ...(lostSources > 0
-      ? [`Pollen sources beyond the map: ${lostSources} ${isSome ? "more " : ""}in the notes.`]
+      ? [(isSome ? sheetWords.moreBeyondInNotes : sheetWords.beyondInNotes)(lostSources)]
       : []),
   ];
   if (said.length === 0) return [];

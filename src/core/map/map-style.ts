@@ -1,4 +1,4 @@
-/** How things are drawn on paper, and the words the key has for each way. Black on white. */
+/** How things are drawn on paper, black on white; what the key says of each stands in map-words.ts. */
 import type { Planting, Surrounding } from "../model/plan.ts";
 import type { Pen } from "../page/scene.ts";
 
@@ -30,8 +30,6 @@ export interface Style {
   readonly isDouble?: boolean;
   /** Grey of its ground where that is not the paper's white. */
   readonly fill?: number;
-  /** What the key says. */
-  readonly words: string;
 }
 
 /**
@@ -39,29 +37,28 @@ export interface Style {
  * alone: ticks, waves, posts, a black corner; see ground-marks.ts.
  */
 export const styles: Readonly<Record<StyleName, Style>> = {
-  seed: { pen: { widthMm: 0.55 }, words: "for seed" },
-  "not seed": { pen: { widthMm: 0.4, dashMm: [1.5, 0.9] }, words: "not for seed" },
-  conflict: { pen: { widthMm: 1.1 }, isDouble: true, words: "in a conflict" },
-  measure: { pen: { widthMm: 0.35 }, words: "too close" },
-  rows: { pen: { widthMm: 0.3 }, words: "row ends; dot: row 1" },
-  stake: { pen: { widthMm: 0.35 }, words: "stake for tapes" },
-  pollen: { pen: { widthMm: 0.4, dashMm: [2.4, 0.8, 0.4, 0.8] }, words: "pollen source" },
-  point: { pen: { widthMm: 0.35 }, words: "single plant or stand" },
-  bed: { pen: { widthMm: 0.25 }, words: "bed" },
-  site: { pen: { widthMm: 0.3, dashMm: [6, 1, 0.6, 1, 0.6, 1] }, words: "site's edge" },
-  hedge: { pen: { widthMm: 0.9, dashMm: [0.5, 0.5] }, words: "hedge" },
-  fence: { pen: { widthMm: 0.3, dashMm: [1.6, 0.5] }, words: "fence" },
-  tree: { pen: { widthMm: 0.3, dashMm: [0.8, 0.5] }, words: "tree; cross: trunk" },
-  building: { pen: { widthMm: 0.8 }, words: "building" },
-  water: { pen: { widthMm: 0.3 }, words: "water" },
-  path: { pen: { widthMm: 0.15 }, fill: 0.9, words: "path" },
-  slope: { pen: { widthMm: 0.2, dashMm: [4, 1.5] }, words: "slope; arrow: down" },
-  other: { pen: { widthMm: 0.25, dashMm: [0.4, 0.8] }, words: "other ground" },
+  seed: { pen: { widthMm: 0.55 } },
+  "not seed": { pen: { widthMm: 0.4, dashMm: [1.5, 0.9] } },
+  conflict: { pen: { widthMm: 1.1 }, isDouble: true },
+  measure: { pen: { widthMm: 0.35 } },
+  rows: { pen: { widthMm: 0.3 } },
+  stake: { pen: { widthMm: 0.35 } },
+  pollen: { pen: { widthMm: 0.4, dashMm: [2.4, 0.8, 0.4, 0.8] } },
+  point: { pen: { widthMm: 0.35 } },
+  bed: { pen: { widthMm: 0.25 } },
+  site: { pen: { widthMm: 0.3, dashMm: [6, 1, 0.6, 1, 0.6, 1] } },
+  hedge: { pen: { widthMm: 0.9, dashMm: [0.5, 0.5] } },
+  fence: { pen: { widthMm: 0.3, dashMm: [1.6, 0.5] } },
+  tree: { pen: { widthMm: 0.3, dashMm: [0.8, 0.5] } },
+  building: { pen: { widthMm: 0.8 } },
+  water: { pen: { widthMm: 0.3 } },
+  path: { pen: { widthMm: 0.15 }, fill: 0.9 },
+  slope: { pen: { widthMm: 0.2, dashMm: [4, 1.5] } },
+  other: { pen: { widthMm: 0.25, dashMm: [0.4, 0.8] } },
   differs: {
     pen: { widthMm: 2, grey: 0.62 },
-    words: "differs; its number stands in the list of differences",
   },
-  was: { pen: { widthMm: 0.45, dashMm: [0.8, 0.8] }, words: "as it was, or what was removed" },
+  was: { pen: { widthMm: 0.45, dashMm: [0.8, 0.8] } },
 };
 
 export const styleNames = Object.keys(styles) as readonly StyleName[];
@@ -75,11 +72,6 @@ export function surroundingStyle(surrounding: Surrounding): StyleName {
   return surrounding.what === "pollen" && surrounding.outline.shape === "point"
     ? "point"
     : surrounding.what;
-}
-
-/** A covered planting says so beside its code: the helper looks for a cage, not for a sign. */
-export function coverWords(cover: Planting["cover"]): string {
-  return { none: "", cage: "cage", bags: "bags", hand: "hand" }[cover];
 }
 
 /** Type sizes in points; nothing on the sheet is smaller than the last. */

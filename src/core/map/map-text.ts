@@ -1,5 +1,5 @@
 /** Titles and lines that stand on every page of a plot map. */
-import { civilFromDay, longDate } from "../model/day.ts";
+import { civilFromDay, dayFromCivil, longDate } from "../model/day.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { Plan } from "../model/plan.ts";
 import type { CompanionId } from "./companion-ids.ts";
@@ -7,6 +7,7 @@ import { ratioText } from "../page/drawing-ratio.ts";
 import { planRevision } from "../page/file-name.ts";
 import type { MapSheet, SheetPlan } from "./page-plan.ts";
 import type { Orientation, PaperName } from "../page/paper.ts";
+import { headerWords } from "./map-words.ts";
 
 export interface PlotMapSettings {
   readonly paper: PaperName;
@@ -25,10 +26,13 @@ export interface PlotMapSettings {
 
 /** `Seed plots, Fallow End, season 2027`. */
 export function mapTitle(plan: Plan): string {
-  const place = plan.site.name === "" ? plan.title : plan.site.name;
-  return [`Seed plots, ${place}`, plan.season.name === "" ? "" : `season ${plan.season.name}`]
-    .filter((part) => part !== "")
-    .join(", ");
+  return headerWords.seedPlots(placeTitle(plan));
+}
+
+/** `Fallow End, season 2027`. */
+export function placeTitle({ title, site, season }: Plan): string {
+  const place = site.name === "" ? title : site.name;
+  return season.name === "" ? place : headerWords.inSeason(place, season.name);
 }
 
 /** Plan, layout, reading where it is as grown, paper and print date: the same on every page, so that two printings can be told apart. */
@@ -36,11 +40,18 @@ export function stampText(
   { plan, layout, grownOn }: Pick<CheckedLayout, "plan" | "layout" | "grownOn">,
   settings: Pick<PlotMapSettings, "ratio" | "paper" | "printedAt">,
 ): string {
-  const ratio = `${ratioText(settings.ratio, plan.units)} on ${settings.paper}`;
+  const ratio = headerWords.onPaper(ratioText(settings.ratio, plan.units), settings.paper);
   const title = plan.title === plan.site.name ? [] : [plan.title];
-  const revision = `rev ${planRevision(plan, layout)}`;
-  const reading = grownOn === undefined ? [] : [`as grown on ${longDate(grownOn)}`];
-  return [...title, layout.name, ...reading, revision, ratio, `printed ${settings.printedAt}`]
+  const revision = headerWords.revision(planRevision(plan, layout));
+  const reading = grownOn === undefined ? [] : [headerWords.asGrown(longDate(grownOn))];
+  return [
+    ...title,
+    layout.name,
+    ...reading,
+    revision,
+    ratio,
+    headerWords.printed(settings.printedAt),
+  ]
     .filter((part) => part !== "")
     .join("  ·  ");
 }
@@ -48,14 +59,15 @@ export function stampText(
 /** Dates of the season, with both years where it runs over New Year, and which sheet this is. */
 export function sheetText(plan: Plan, sheets: SheetPlan, sheet: MapSheet): string {
   const { first, last } = plan.season;
-  const season = `${longDate(first)} to ${longDate(last)}`;
+  const { year } = civilFromDay(first);
   const isWholeYear =
-    season === `1 Jan ${civilFromDay(first).year} to 31 Dec ${civilFromDay(first).year}`;
-  const place = `sheet ${sheet.number} of ${sheets.rows * sheets.columns}: row ${sheet.row + 1} of ${sheets.rows}, column ${sheet.column + 1} of ${sheets.columns}`;
+    first === dayFromCivil({ year, month: 1, day: 1 }) &&
+    last === dayFromCivil({ year, month: 12, day: 31 });
+  const place = headerWords.sheetPlace(sheet, sheets);
   const parts = [
-    ...(isWholeYear ? [] : [season]),
+    ...(isWholeYear ? [] : [headerWords.span(longDate(first), longDate(last))]),
     ...(sheets.rows * sheets.columns > 1 ? [place] : []),
-    plan.site.upBearingDeg === 0 ? "north is up" : "the arrow shows true north",
+    plan.site.upBearingDeg === 0 ? headerWords.northUp : headerWords.arrow,
   ].join("  ·  ");
   return parts.charAt(0).toUpperCase() + parts.slice(1);
 }

@@ -8,6 +8,7 @@ import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "./map-style.ts";
 import type { TextRuler } from "../page/scene.ts";
+import { noteWords, sheetWords } from "./map-words.ts";
 
 const HEADING_PT = 11;
 
@@ -35,18 +36,18 @@ export function noteItems(
     items.length === 0 ? [] : [heading(title, widthMm, HEADING_PT, ruler), ...items, space(3)];
   return [
     ...section(
-      `What the checks say: ${countText(result.findings)}`,
+      noteWords.checks(countText(result.findings)),
       content.numbered.length > 0
         ? findingParagraphs(content.numbered, widthMm, ruler)
-        : [body("Nothing to report.")],
+        : [body(noteWords.nothing)],
     ),
-    ...section("Accepted by the grower", acceptedItems(input, body)),
+    ...section(noteWords.accepted, acceptedItems(input, body)),
     ...section(
-      "Pollen sources beyond the map",
-      content.far.map((source) => body(`${farSourceText(source, plan.units)}.`)),
+      sheetWords.beyond,
+      content.far.map((source) => body(noteWords.sentence(farSourceText(source, plan.units)))),
     ),
-    ...section("Key, continued", content.rest),
-    ...section("About this map", aboutItems(content, body)),
+    ...section(noteWords.keyOn, content.rest),
+    ...section(noteWords.about, aboutItems(content, body)),
   ];
 }
 
@@ -59,7 +60,7 @@ function acceptedItems(
   return result.accepted.map((finding) => {
     const reason = acceptanceFor(plan, layout.id, finding)?.reason ?? "";
     const { title } = describeFinding(finding, wording);
-    return body(reason === "" ? `${title}.` : `${title}. Reason: ${reason}`);
+    return body(reason === "" ? noteWords.sentence(title) : noteWords.acceptedFor(title, reason));
   });
 }
 
@@ -68,26 +69,11 @@ function aboutItems(
   body: (words: string) => FlowItem,
 ): readonly FlowItem[] {
   return [
-    body(
-      "Measure the check bars before you use the map: 100 mm and 4 in must be true both ways. A sheet that was printed to fit, or copied smaller, is right only by its scale bar.",
-    ),
-    body(
-      "Distances are the shortest between planted outlines. Required distances come from the source named beside each, or from the grower. They make crossing rare; they do not rule it out.",
-    ),
-    body(SEED_LAW),
+    body(noteWords.measure),
+    body(noteWords.distances),
+    body(noteWords.seedLaw),
     ...(cut.length > 0 ? [body(cutWords(cut))] : []),
-    ...(unplaced.length > 0
-      ? [body(`No room was found on the map for these names: ${unplaced.join(", ")}.`)]
-      : []),
-    ...(unshown.length > 0
-      ? [
-          body(
-            `The map's type has no shape for some characters; they are printed as boxes. The names of: ${unshown.join(", ")}.`,
-          ),
-        ]
-      : []),
+    ...(unplaced.length > 0 ? [body(noteWords.noRoom(unplaced.join(", ")))] : []),
+    ...(unshown.length > 0 ? [body(noteWords.noShape(unshown.join(", ")))] : []),
   ];
 }
-
-export const SEED_LAW =
-  "This map certifies nothing. Seed that is sold or given away is under the seed law of the place; ask there what a label must say.";

@@ -7,10 +7,6 @@ import type { SheetView } from "../page/sheet-view.ts";
 /** Most dots that are unpacked for paper: 5,000 by 5,000 is 150 to the inch across an A0 sheet. */
 const MOST_PRINTED_DOTS = 25_000_000;
 
-/** Said where a picture that is wanted on paper cannot be there. */
-export const PICTURE_LEFT =
-  "The picture is not printed: it cannot be read, or has more than 25 million dots";
-
 /** Whether the grower wants the plan's picture on paper. */
 export function isPictureWanted(picture: Picture | undefined): picture is Picture {
   return picture?.isPrinted === true && picture.isHidden !== true;

@@ -6,6 +6,7 @@ import { TYPE_PT } from "./map-style.ts";
 import type { PlotRow } from "./plot-rows.ts";
 import { type FlowItem, heading, lineHeight, textLines, wrapText } from "../page/flow.ts";
 import type { TextRuler } from "../page/scene.ts";
+import { sheetWords as words } from "./map-words.ts";
 
 const INDENT_MM = 5;
 const AFTER_MM = 0.7;
@@ -18,7 +19,7 @@ export function plotKeyItems(
 ): readonly FlowItem[] {
   if (rows.length === 0) return [];
   return [
-    heading("Plots, in the order of the walk", widthMm, TYPE_PT.body, ruler),
+    heading(words.plots, widthMm, TYPE_PT.body, ruler),
     ...rows.map((row) => plotItem(row, widthMm, ruler)),
   ];
 }
@@ -26,10 +27,10 @@ export function plotKeyItems(
 function plotItem(row: PlotRow, widthMm: number, ruler: TextRuler): FlowItem {
   const sizePt = TYPE_PT.small;
   const width = widthMm - INDENT_MM;
-  const use = row.purpose.startsWith("food") ? ", to eat" : "";
-  const name = wrapText(`${row.code}  ${row.variety}${use}`, width, sizePt, ruler, true);
+  const variety = [row.variety, ...(row.isEaten ? [words.toEat] : [])].join(", ");
+  const name = wrapText(`${row.code}  ${variety}`, width, sizePt, ruler, true);
   const facts = wrapText(
-    [row.kind, row.start, plantsWords(row.plants)].filter((part) => part !== "").join(", "),
+    [row.kind, row.start, plantsWords(row)].filter((part) => part !== "").join(", "),
     width,
     sizePt,
     ruler,
@@ -45,8 +46,7 @@ function plotItem(row: PlotRow, widthMm: number, ruler: TextRuler): FlowItem {
   };
 }
 
-/** `90 in 3 rows` as `90 plants`. */
-function plantsWords(text: string): string {
-  const count = /^(\d+)(?: in |$)/.exec(text)?.[1];
-  return count === undefined ? text : `${count} ${count === "1" ? "plant" : "plants"}`;
+/** `90 plants`; its rows where plants are not counted. */
+function plantsWords({ plants, plantCount }: PlotRow): string {
+  return plantCount === null ? plants : words.plants(plantCount);
 }

@@ -5,8 +5,11 @@ import { TYPE_PT } from "./map-style.ts";
 import type { PlotRow } from "./plot-rows.ts";
 import type { Page } from "../page/scene.ts";
 import { type TableCell, type TableColumn, tableItems } from "../page/table-flow.ts";
+import { plotListWords as words } from "./map-words.ts";
 
 interface ListColumn extends TableColumn {
+  /** What narrow paper has no room for. */
+  readonly needsRoom?: "square" | "use";
   readonly cell?: (row: PlotRow) => TableCell;
 }
 
@@ -16,24 +19,24 @@ const ROW_MM = { least: 10, most: 16 } as const;
 const HEAD_MM = 12;
 
 const FACTS: readonly ListColumn[] = [
-  { title: "Walk", share: 11, align: "right", cell: ({ walk }) => walk },
-  { title: "Plot", share: 15, isBold: true, cell: ({ code }) => code },
-  { title: "Square", share: 12, cell: ({ square }) => square },
+  { title: words.walk, share: 11, align: "right", cell: ({ walk }) => walk },
+  { title: words.plot, share: 15, isBold: true, cell: ({ code }) => code },
+  { title: words.square, needsRoom: "square", share: 12, cell: ({ square }) => square },
   {
-    title: "Variety, kind",
+    title: words.variety,
     share: 34,
     isBold: true,
     cell: ({ variety, kind }) => [variety, kind],
   },
-  { title: "For", share: 13, cell: ({ purpose }) => purpose.split(", ") },
-  { title: "Lot", share: 16, cell: ({ lot }) => lot },
-  { title: "Plants, size", share: 24, cell: ({ plants, size }) => [plants, size] },
-  { title: "Start, expected bloom", share: 31, cell: ({ start, bloom }) => [start, bloom] },
+  { title: words.use, needsRoom: "use", share: 13, cell: ({ purpose }) => purpose },
+  { title: words.lot, share: 16, cell: ({ lot }) => lot },
+  { title: words.plants, share: 24, cell: ({ plants, size }) => [plants, size] },
+  { title: words.start, share: 31, cell: ({ start, bloom }) => [start, bloom] },
   {
-    title: "Nearest that could cross",
+    title: words.nearest,
     share: 30,
     cell: ({ nearest, nearestDistance }) =>
-      nearest === "" ? ["none here"] : [nearest, nearestDistance],
+      nearest === "" ? [words.noneHere] : [nearest, nearestDistance],
   },
 ];
 
@@ -44,13 +47,13 @@ function blanks(share: number, titles: readonly string[]): readonly ListColumn[]
 /** Narrow paper leaves room for fewer columns to write in, and on the narrowest for fewer facts. */
 function columnsFor(widthMm: number): readonly ListColumn[] {
   if (widthMm >= 240) {
-    const wanted = ["Started", "Up", "First bloom", "Rogued", "Harvest"];
-    return [...FACTS, ...blanks(15, wanted), ...blanks(30, ["Notes"])];
+    const wanted = [words.started, words.up, words.firstBloom, words.rogued, words.harvest];
+    return [...FACTS, ...blanks(15, wanted), ...blanks(30, [words.notes])];
   }
-  const facts = FACTS.filter(({ title }) => title !== "Square");
+  const facts = FACTS.filter(({ needsRoom }) => needsRoom !== "square");
   return widthMm >= 180
-    ? [...facts, ...blanks(16, ["Started", "Rogued", "Harvest"])]
-    : [...facts.filter(({ title }) => title !== "For"), ...blanks(16, ["Notes"])];
+    ? [...facts, ...blanks(16, [words.started, words.rogued, words.harvest])]
+    : [...facts.filter(({ needsRoom }) => needsRoom !== "use"), ...blanks(16, [words.notes])];
 }
 
 export function plotPages(rows: readonly PlotRow[], setting: ListPageSetting): readonly Page[] {
@@ -68,5 +71,5 @@ export function plotPages(rows: readonly PlotRow[], setting: ListPageSetting): r
       setting.ruler,
     );
   };
-  return flowPages("Plot list", items, setting, 1);
+  return flowPages(words.title, items, setting, 1);
 }

@@ -17,10 +17,9 @@ import { isStanding } from "../model/layouts.ts";
 import type { Plan, Planting } from "../model/plan.ts";
 import { type MapGrid, gridReference } from "./map-grid.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
-import { coverWords } from "./map-style.ts";
 import { lotCodesToSow } from "../lots/lot-book.ts";
 import { walkingNumbers } from "../fieldwork/walking-order.ts";
-import { counted } from "../words/plurals.ts";
+import { coverMarks, purposeWords, rowWords as words } from "./map-words.ts";
 
 export interface PlotRow {
   readonly id: string;
@@ -32,9 +31,12 @@ export interface PlotRow {
   readonly variety: string;
   /** Codes of the lots it is sown from; empty where none is named. */
   readonly lot: string;
-  /** `seed`, `food`, `other`, and the cover if there is one. */
-  readonly purpose: string;
+  /** What it is grown for, and its cover if there is one. */
+  readonly purpose: readonly string[];
+  readonly isEaten: boolean;
+  /** `90 in 3 rows`; with neither counted, empty. */
   readonly plants: string;
+  readonly plantCount: number | null;
   readonly size: string;
   readonly start: string;
   readonly bloom: string;
@@ -68,12 +70,15 @@ export function plotRows(input: CheckedLayout, grid: MapGrid): readonly PlotRow[
         walk: String(walk.get(planting.id) ?? ""),
         square: stand ? gridReference(grid, boundsCentre(stand.outline.bounds)) : "",
         kind: book.kind(variety?.kind ?? "")?.name ?? "",
-        variety: `${variety?.name ?? ""}${variety?.hybrid === true ? " (hybrid)" : ""}`.trim(),
+        variety:
+          variety?.hybrid === true ? words.hybrid(variety.name) : (variety?.name ?? "").trim(),
         lot: lotCodesToSow(plan, planting, variety),
-        purpose: [planting.purpose, coverWords(planting.cover)]
-          .filter((part) => part !== "")
-          .join(", "),
+        isEaten: planting.purpose === "food",
+        purpose: [purposeWords[planting.purpose], coverMarks[planting.cover]].filter(
+          (part) => part !== "",
+        ),
         plants: plantsText(planting),
+        plantCount: planting.plants ?? null,
         size: sizeText(planting, stand, plan.units),
         start: groundText(planting, date),
         bloom: bloomText(planting, stand, date),
@@ -86,14 +91,14 @@ export function plotRows(input: CheckedLayout, grid: MapGrid): readonly PlotRow[
 /** `under glass 1 Apr, set out 20 May, clear 5 Sep`: the days that are given and still to come. */
 function groundText(planting: Planting, date: (day: DayNumber) => string): string {
   const { start, end } = planting;
-  const verb = start?.method === "sown" ? "sow" : "set out";
+  const verb = start?.method === "sown" ? words.sow : words.setOut;
   const begun = [
-    ...(start?.sownUnderGlass === undefined ? [] : [`under glass ${date(start.sownUnderGlass)}`]),
-    ...(start ? [`${verb} ${date(start.date)}`] : []),
+    ...(start?.sownUnderGlass === undefined ? [] : [words.underGlass(date(start.sownUnderGlass))]),
+    ...(start ? [verb(date(start.date))] : []),
   ];
   return [
-    ...(isStanding(planting) ? ["stands"] : begun),
-    ...(end === undefined ? [] : [`clear ${date(end)}`]),
+    ...(isStanding(planting) ? [words.stands] : begun),
+    ...(end === undefined ? [] : [words.clear(date(end))]),
   ].join(", ");
 }
 
@@ -138,13 +143,15 @@ function distanceText(pair: IsolationPair, id: string, unit: LengthUnit): string
     isShort,
     unit,
   );
-  return isShort ? `${measured} of ${required}${after}` : `${measured}${after}, needs ${required}`;
+  return isShort
+    ? words.short(measured, `${required}${after}`)
+    : words.enough(`${measured}${after}`, required);
 }
 
 function plantsText({ plants, rows }: Planting): string {
-  const inRows = rows === undefined ? "" : counted(rows, { one: "row", other: "rows" });
+  const inRows = rows === undefined ? "" : words.rows(rows);
   if (plants === undefined) return inRows;
-  return inRows === "" ? String(plants) : `${plants} in ${inRows}`;
+  return inRows === "" ? String(plants) : words.inRows(plants, inRows);
 }
 
 function sizeText({ outline }: Planting, stand: Stand | undefined, unit: LengthUnit): string {
@@ -162,14 +169,13 @@ function bloomText(
   stand: Stand | undefined,
   date: (day: number) => string,
 ): string {
-  if (planting.flowering === "cut") return "cut before bloom";
-  if (planting.flowering === "first-year" && stand?.shedsPollen !== true)
-    return "no bloom this year";
+  if (planting.flowering === "cut") return words.cut;
+  if (planting.flowering === "first-year" && stand?.shedsPollen !== true) return words.noBloom;
   const window = stand?.bloom?.outer;
-  if (!window) return "bloom not known";
+  if (!window) return words.notKnown;
   // Until frost or cutting: the season's last day would read as if somebody had reckoned it.
-  if (stand.bloom?.isOpenEnded) return `from ${date(window.first)} on`;
-  return `${date(window.first)} to ${date(window.last)}`;
+  if (stand.bloom?.isOpenEnded) return words.from(date(window.first));
+  return words.span(date(window.first), date(window.last));
 }
 
 /** Years are written where the season runs over New Year. */

@@ -18,6 +18,7 @@ import { placeLabels } from "./sheet-labels.ts";
 import { measuredMarks } from "./measured-marks.ts";
 import { joinMarks } from "./sheet-index.ts";
 import type { SheetView } from "../page/sheet-view.ts";
+import { styleWords } from "./map-words.ts";
 
 /** Radius of the sign for a point, mm. */
 const SYMBOL_MM = 2.6;
@@ -132,7 +133,7 @@ function shownItems({ items }: MapContent, sheet: MapSheet, view: SheetView): re
 function namesItself(item: MapItem, named: readonly MapItem[]): boolean {
   const isGround = item.what === "surrounding" && item.style !== "pollen" && item.style !== "point";
   return (
-    isGround && named.includes(item) && item.label.toLowerCase().includes(styles[item.style].words)
+    isGround && named.includes(item) && item.label.toLowerCase().includes(styleWords[item.style])
   );
 }
 

@@ -22,6 +22,7 @@ import {
   text,
 } from "../page/scene.ts";
 import type { SheetView } from "../page/sheet-view.ts";
+import { keyWords } from "./map-words.ts";
 
 const RULE: Pen = { widthMm: 0.25 };
 const NORTH_ROOM_MM = 20;
@@ -84,9 +85,7 @@ export function northArrow(centre: PagePoint, upBearingDeg: number): readonly Ma
 
 function northWords(upBearingDeg: number): string {
   const turn = Math.round(((upBearingDeg % 360) + 360) % 360);
-  return turn === 0
-    ? "North arrow: north is up."
-    : `North arrow: the top of the sheet points ${turn} degrees clockwise from true north.`;
+  return turn === 0 ? keyWords.northUp : keyWords.northTurned(turn);
 }
 
 /** Frame, ticks at the grid lines, letters above and below, numbers left and right. */
@@ -200,15 +199,11 @@ export function barMarks(frame: PageFrame, ratio: number, unit: LengthUnit): rea
   const { foot, sideBar, isFootInOneRow } = frame;
   const right = foot.left + foot.width;
   const checkLeft = isFootInOneRow ? right - 4 * MM_PER_INCH - 13 : foot.left + 1;
-  return figure(
-    `Scale bar at ${ratioText(ratio, unit)}, and check bars of 100 mm and 4 in along the foot and the side, to be measured on the print.`,
-    foot,
-    [
-      ...scaleBar({ x: foot.left + 1, y: foot.top + 5 }, ratio, unit),
-      ...checkBars({ x: checkLeft, y: foot.top + (isFootInOneRow ? 0 : 12) }),
-      ...uprightCheckBars(sideBar),
-    ],
-  );
+  return figure(keyWords.bars(ratioText(ratio, unit)), foot, [
+    ...scaleBar({ x: foot.left + 1, y: foot.top + 5 }, ratio, unit),
+    ...checkBars({ x: checkLeft, y: foot.top + (isFootInOneRow ? 0 : 12) }),
+    ...uprightCheckBars(sideBar),
+  ]);
 }
 
 function scaleBar(at: PagePoint, ratio: number, unit: LengthUnit): readonly Mark[] {
@@ -244,7 +239,7 @@ const CHECKS = [
 
 function checkBars({ x, y }: PagePoint): readonly Mark[] {
   return [
-    text({ x, y: y + 2.6 }, "Check bars: measure before use", TYPE_PT.small),
+    text({ x, y: y + 2.6 }, keyWords.checkBars, TYPE_PT.small),
     ...CHECKS.flatMap(({ words, length }, index) => {
       const level = y + 5.4 + index * 4;
       return [

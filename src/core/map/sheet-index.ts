@@ -17,6 +17,7 @@ import {
   text,
 } from "../page/scene.ts";
 import { type SheetView, sheetView } from "../page/sheet-view.ts";
+import { keyWords } from "./map-words.ts";
 
 const MOST_HIGH_MM = 34;
 
@@ -40,11 +41,11 @@ export function sheetIndex(
   const mmPerMetre = Math.min(widthMm / groundWidth, MOST_HIGH_MM / groundHeight);
   const size = { width: groundWidth * mmPerMetre, height: groundHeight * mmPerMetre };
   const words = [
-    `Shaded: this sheet, ${here.number}.`,
-    ...(plan.sheets.length < plan.rows * plan.columns ? ["Crossed: empty, so not printed."] : []),
+    keyWords.shaded(here.number),
+    ...(plan.sheets.length < plan.rows * plan.columns ? [keyWords.crossed] : []),
   ];
   return [
-    heading("Sheets", widthMm, TYPE_PT.body, ruler),
+    heading(keyWords.sheets, widthMm, TYPE_PT.body, ruler),
     {
       height: size.height + 1.5,
       draw: (left, top) =>
@@ -223,7 +224,7 @@ export function joinMarks(
     const neighbour = plan.sheets.find(
       (other) => other.column === sheet.column + side.column && other.row === sheet.row + side.row,
     );
-    return neighbour ? joinMark(side, `sheet ${neighbour.number}`, placer, ruler) : [];
+    return neighbour ? joinMark(side, keyWords.joins(neighbour.number), placer, ruler) : [];
   });
 }
 

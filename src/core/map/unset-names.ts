@@ -1,7 +1,7 @@
 /** Names with letters that no face at hand has: to be told before they are printed. */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { TextRuler } from "../page/scene.ts";
-import { counted } from "../words/plurals.ts";
+import { sheetWords } from "./map-words.ts";
 
 /** Names that cannot be set, each once, the varieties' first. */
 export function unsetNames(
@@ -35,6 +35,6 @@ export function unsetWords(names: readonly string[]): string {
   if (names.length === 0) return "";
   const shown = names.slice(0, MOST_NAMED).map((name) => `"${name}"`);
   const more = names.length - shown.length;
-  const count = counted(names.length, { one: "name", other: "names" });
-  return `The face has no letters for ${count}, signs are printed in their place: ${shown.join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
+  const list = shown.join(", ");
+  return sheetWords.unset(names.length, more > 0 ? sheetWords.andMore(list, more) : list);
 }

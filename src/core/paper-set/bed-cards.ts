@@ -6,7 +6,7 @@ import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { walkingNumbers } from "../fieldwork/walking-order.ts";
 import type { ListPageSetting } from "../map/list-pages.ts";
 import { type MapItem, mapContent } from "../map/map-items.ts";
-import { mapTitle } from "../map/map-text.ts";
+import { placeTitle } from "../map/map-text.ts";
 import { formatLength } from "../model/length.ts";
 import type { AreaShape, Planting } from "../model/plan.ts";
 import { planRevision } from "../page/file-name.ts";
@@ -15,6 +15,8 @@ import { type Box, type Mark, type Page, line } from "../page/scene.ts";
 import { type BedAxes, bedAxes, placeAlong } from "./bed-axes.ts";
 import { type CardContent, cardMarks } from "./card-marks.ts";
 import { cardWords } from "./card-words.ts";
+import { bedCardWords as words } from "./page-words.ts";
+import { headerWords } from "../map/map-words.ts";
 
 export function bedCardPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   const perPage = setting.cardsPerPage ?? 4;
@@ -25,9 +27,9 @@ export function bedCardPages(input: CheckedLayout, setting: ListPageSetting): re
   const { plan, layout } = input;
   // The revision first: what is too long is cut at the end.
   const stamp = [
-    `rev ${planRevision(plan, layout)}`,
+    headerWords.revision(planRevision(plan, layout)),
     layout.name,
-    mapTitle(plan).replace(/^Seed plots, /, ""),
+    placeTitle(plan),
   ].join("  ·  ");
   const cards = cardSubjects(input).flatMap((subject) =>
     cardMarks(contentOf(subject, input), size, stamp, perPage, setting.ruler),
@@ -37,7 +39,7 @@ export function bedCardPages(input: CheckedLayout, setting: ListPageSetting): re
     const here = cards.slice(page * perPage, (page + 1) * perPage);
     return {
       ...setting.frame.size,
-      name: pages > 1 ? `Bed cards, page ${page + 1} of ${pages}` : "Bed cards",
+      name: pages > 1 ? words.page(page + 1, pages) : words.title,
       marks: [
         ...here.flatMap((card, index) => card(boxes[index] as Box)),
         ...cutLines(boxes, setting),
@@ -65,13 +67,13 @@ function cardSubjects({ layout }: CheckedLayout): readonly CardSubject[] {
       const plantings = layout.plantings
         .filter((planting) => planting.bed === bed.id)
         .toSorted((a, b) => placeAlong(axes, a.outline) - placeAlong(axes, b.outline));
-      return { ...bed, title: `Bed ${bed.code}`, note: bed.note ?? "", plantings };
+      return { ...bed, title: words.bed(bed.code), note: bed.note ?? "", plantings };
     }),
     ...layout.plantings
       .filter(({ bed }) => bed === undefined || !beds.has(bed))
       .map((planting): CardSubject => ({
         ...planting,
-        title: `Plot ${planting.code}`,
+        title: words.plot(planting.code),
         note: "",
         plantings: [planting],
       })),
@@ -105,8 +107,8 @@ function contentOf(subject: CardSubject, input: CheckedLayout): CardContent {
 
 function sizeWords(outline: AreaShape, axes: BedAxes, unit: "m" | "ft"): string {
   const [width, length] = [axes.widthM, axes.lengthM].map((side) => formatLength(side, unit));
-  const about = outline.shape === "rectangle" ? "" : "at most ";
-  return `${about}${width} wide, ${length} long`;
+  const say = outline.shape === "rectangle" ? words.size : words.sizeAtMost;
+  return say(width ?? "", length ?? "");
 }
 
 function cardBoxes({ frame }: ListPageSetting, perPage: 2 | 4): readonly Box[] {

@@ -10,12 +10,13 @@ import type { Entry } from "../model/plan.ts";
 import { type FlowItem, heading, paragraph } from "../page/flow.ts";
 import type { Page, TextRuler } from "../page/scene.ts";
 import { TICKED, type TableColumn, tableRows } from "../page/table-flow.ts";
+import { calendarWords as words, continued } from "./page-words.ts";
 
 const COLUMNS: readonly TableColumn[] = [
   { title: "", share: 6, isTick: true },
-  { title: "Day", share: 14 },
-  { title: "What", share: 82 },
-  { title: "Done, by", share: 24, isBlank: true },
+  { title: words.day, share: 14 },
+  { title: words.what, share: 82 },
+  { title: words.done, share: 24, isBlank: true },
 ];
 /** Room for a date and a name. */
 const LEAST_ROW_MM = 7;
@@ -24,12 +25,11 @@ export function calendarPages(checked: CheckedLayout, setting: ListPageSetting):
   const jobs = seasonJobs(checked);
   const done = jobsDone(jobs, checked.plan.entries);
   const weeks = jobsByWeek(jobs);
-  const none = "No dates are known: give the plantings a start date.";
   return flowPages(
-    "Season calendar",
+    words.title,
     (width) =>
       weeks.length === 0
-        ? [paragraph(none, width, TYPE_PT.body, setting.ruler)]
+        ? [paragraph(words.none, width, TYPE_PT.body, setting.ruler)]
         : weeks.flatMap((week) =>
             weekItems(
               weekInWords(week.monday),
@@ -44,12 +44,12 @@ export function calendarPages(checked: CheckedLayout, setting: ListPageSetting):
 
 /** @param done the entry that says it is done */
 function jobCells({ day, text, caution }: Job, done: Entry | null): readonly string[] {
-  const by = done?.who === undefined ? "" : `, ${done.who}`;
+  const on = done ? shortDate(done.on) : "";
   return [
     done ? TICKED : "",
     shortDate(day),
-    `${text}${caution === null ? "" : `. Caution: ${caution}`}`,
-    done ? `${shortDate(done.on)}${by}` : "",
+    caution === null ? text : words.withCaution(text, caution),
+    done?.who === undefined ? on : words.doneBy(on, done.who),
   ];
 }
 
@@ -62,7 +62,7 @@ function weekItems(
   const style = {
     sizePt: TYPE_PT.body,
     leastRowMm: LEAST_ROW_MM,
-    continued: paragraph(`${label}, continued`, width, TYPE_PT.body, ruler, { isBold: true }),
+    continued: paragraph(continued(label), width, TYPE_PT.body, ruler, { isBold: true }),
   };
   return [
     heading(label, width, TYPE_PT.code, ruler),

@@ -25,6 +25,7 @@ import {
 } from "../page/scene.ts";
 import { type DrawnBed, bedDrawing } from "./bed-drawing.ts";
 import type { CardWords } from "./card-words.ts";
+import { bedCardWords as words, continued } from "./page-words.ts";
 
 export interface CardContent {
   /** `Bed A01`. */
@@ -51,8 +52,8 @@ const SHRINK = [
   [0.88, 0.27],
   [0.82, 0.2],
 ] as const;
-const CAPTIONS = ["Started", "Up", "First bloom", "Rogued", "Harvest"] as const;
-const SHORT_CAPTIONS = ["Started", "Up", "Bloom", "Rogued", "Harvest"] as const;
+const CAPTIONS = [words.started, words.up, words.firstBloom, words.rogued, words.harvest] as const;
+const SHORT_CAPTIONS = [words.started, words.up, words.bloom, words.rogued, words.harvest] as const;
 const NARROW_BOX_MM = 16;
 const BOX_MM = 9;
 /** From this width on two plantings may stand side by side. */
@@ -94,11 +95,11 @@ export function cardMarks(
       height: foot - set.footMm - top - set.headMm,
     };
     const isOn = index > 0;
-    const title = isOn ? `${content.title}, continued` : content.title;
+    const title = isOn ? continued(content.title) : content.title;
     return [
       ...headMarks(
         title,
-        isOn ? content.size : `${content.size}; drawn ${set.ratio}, near end left`,
+        isOn ? content.size : words.drawn(content.size, set.ratio),
         { left, top, width },
         set.titlePt,
         ruler,
@@ -106,7 +107,7 @@ export function cardMarks(
       ...(isOn
         ? []
         : figure(
-            `Drawing of ${content.title}, ${content.plantings.map((each) => each.title).join("; ")}.`,
+            words.drawing(content.title, content.plantings.map((each) => each.title).join("; ")),
             { left, top: top + set.titleMm, width, height: set.headMm - set.titleMm },
             set.drawing(left, top + set.titleMm),
           )),
@@ -257,7 +258,7 @@ function squareCode(machine: string) {
     side,
     marks: (left: number, top: number) => {
       const box = { left, top, width: side, height: side };
-      return figure(`Code for a machine: ${machine}`, box, qrMarks(machine, box) ?? []);
+      return figure(words.machineCode(machine), box, qrMarks(machine, box) ?? []);
     },
   };
 }
@@ -280,7 +281,7 @@ function noteLines({ left, top, width, height }: Box): readonly Mark[] {
   const count = Math.floor((height - 1) / NOTE_LINE_MM);
   if (count < 1) return [];
   return [
-    ...textLines(["Notes"], { x: left, y: top }, TYPE_PT.least),
+    ...textLines([words.notes], { x: left, y: top }, TYPE_PT.least),
     ...Array.from({ length: count }, (_, index) => {
       const y = top + (index + 1) * NOTE_LINE_MM;
       return line(

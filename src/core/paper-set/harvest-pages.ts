@@ -9,23 +9,21 @@ import { shortDate } from "../model/day.ts";
 import { paragraph, space } from "../page/flow.ts";
 import type { Page } from "../page/scene.ts";
 import { type TableCell, type TableColumn, tableItems } from "../page/table-flow.ts";
+import { harvestWords as words } from "./page-words.ts";
 
 const COLUMNS: readonly TableColumn[] = [
-  { title: "First seed likely ripe", share: 26 },
-  { title: "Plot", share: 13, isBold: true },
-  { title: "Variety, kind", share: 30, isBold: true },
-  { title: "Plants", share: 11, align: "right" },
-  { title: "How to take it", share: 46 },
-  { title: "Harvested", share: 22, isBlank: true },
-  { title: "Plants taken", share: 17, isBlank: true },
-  { title: "Clean seed", share: 20, isBlank: true },
-  { title: "Lot", share: 24, isBlank: true },
+  { title: words.ripe, share: 26 },
+  { title: words.plot, share: 13, isBold: true },
+  { title: words.variety, share: 30, isBold: true },
+  { title: words.plants, share: 11, align: "right" },
+  { title: words.how, share: 46 },
+  { title: words.harvested, share: 22, isBlank: true },
+  { title: words.taken, share: 17, isBlank: true },
+  { title: words.seed, share: 20, isBlank: true },
+  { title: words.lot, share: 24, isBlank: true },
 ];
 /** A line of handwriting. */
 const LEAST_ROW_MM = 12;
-
-const CAUTION =
-  "Days are estimated from bloom: look before you cut. Take no seed from plants that are not true, from a torn cover, or from what was picked up off the ground.";
 
 export function harvestPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   const taking = seedTakingLines(input.result.stands);
@@ -38,11 +36,15 @@ export function harvestPages(input: CheckedLayout, setting: ListPageSetting): re
     .map((stand) => rowCells(stand, taking.get(stand.id) ?? ""));
   const style = { sizePt: TYPE_PT.body, leastRowMm: LEAST_ROW_MM };
   return flowPages(
-    "Harvest list",
+    words.title,
     (width) => {
-      const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
-      if (rows.length === 0) return [body("Nothing is kept for seed.")];
-      return [...tableItems(COLUMNS, rows, width, style, setting.ruler), space(3), body(CAUTION)];
+      const body = (text: string) => paragraph(text, width, TYPE_PT.body, setting.ruler);
+      if (rows.length === 0) return [body(words.nothing)];
+      return [
+        ...tableItems(COLUMNS, rows, width, style, setting.ruler),
+        space(3),
+        body(words.caution),
+      ];
     },
     setting,
     1,
@@ -54,10 +56,10 @@ function rowCells({ planting, variety, kind, ripe }: Stand, taking: string): rea
     ? [
         shortDate(ripe.likely),
         ripe.isBeyond
-          ? `${shortDate(ripe.earliest)} or later`
-          : `${shortDate(ripe.earliest)} to ${shortDate(ripe.latest)}`,
+          ? words.orLater(shortDate(ripe.earliest))
+          : words.span(shortDate(ripe.earliest), shortDate(ripe.latest)),
       ]
-    : "not known";
+    : words.notKnown;
   return [
     days,
     planting?.code ?? "",

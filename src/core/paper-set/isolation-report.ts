@@ -30,22 +30,23 @@ import { plotRecords } from "../record/as-grown.ts";
 import { notObserved } from "../record/not-observed.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { summaryItems } from "./isolation-summary.ts";
-import { SEED_LAW } from "../map/note-items.ts";
+import { noteWords } from "../map/map-words.ts";
 import type { Wording } from "../checks/wording.ts";
 import type { Page } from "../page/scene.ts";
 import { type TableColumn, tableItems } from "../page/table-flow.ts";
+import { continued, reportWords as words } from "./page-words.ts";
 
 const HEADING_PT = 11;
 
 /** Wide enough for dates with on what they rest, which say most where they are least sure. */
 const COLUMNS: readonly TableColumn[] = [
-  { title: "Pollen source", share: 24 },
-  { title: "Kind", share: 13 },
-  { title: "Distance", share: 9 },
-  { title: "Required", share: 9 },
-  { title: "Its bloom", share: 24 },
-  { title: "Days together", share: 12 },
-  { title: "Kept apart by", share: 40 },
+  { title: words.source, share: 24 },
+  { title: words.kind, share: 13 },
+  { title: words.distance, share: 9 },
+  { title: words.required, share: 9 },
+  { title: words.bloom, share: 24 },
+  { title: words.together, share: 12 },
+  { title: words.keptBy, share: 40 },
 ];
 
 export function isolationPages(input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
@@ -55,19 +56,16 @@ export function isolationPages(input: CheckedLayout, setting: ListPageSetting): 
     .filter((stand) => stand.isSeedParent)
     .map((stand) => ({ stand, pairs: all.filter(({ seedParent }) => seedParent === stand.id) }));
   const items = (width: number): readonly FlowItem[] => {
-    const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
-    const closing = [body(CROSSING_CAUTION), body(SEED_LAW)];
-    if (parents.length === 0) return [body("Nothing is kept for seed."), ...closing];
+    const body = (text: string) => paragraph(text, width, TYPE_PT.body, setting.ruler);
+    const closing = [body(CROSSING_CAUTION), body(noteWords.seedLaw)];
+    if (parents.length === 0) return [body(words.nothing), ...closing];
     return [
       ...summaryItems(parents, wordingOf(input), width, setting.ruler),
       ...parents.flatMap(({ stand, pairs }) => parentItems(stand, pairs, input, width, setting)),
       ...closing,
     ];
   };
-  const title =
-    input.grownOn === undefined
-      ? "Isolation report, as planned"
-      : `Isolation report, as grown on ${longDate(input.grownOn)}`;
+  const title = input.grownOn === undefined ? words.planned : words.grown(longDate(input.grownOn));
   return flowPages(title, items, setting, 1);
 }
 
@@ -79,20 +77,20 @@ function parentItems(
   { ruler }: ListPageSetting,
 ): readonly FlowItem[] {
   const wording = wordingOf(checked);
-  const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
+  const body = (text: string) => paragraph(text, width, TYPE_PT.body, ruler);
   const name = `${wording.nameOf(stand.id)}, ${stand.kind.name} (${stand.kind.botanicalName})`;
   const rows = pairs
     .toSorted((a, b) => a.distanceM - b.distanceM)
     .map((pair) => pairCells(pair, checked, wording));
   const style = {
     sizePt: TYPE_PT.small,
-    continued: paragraph(`${name}, continued`, width, TYPE_PT.body, ruler, { isBold: true }),
+    continued: paragraph(continued(name), width, TYPE_PT.body, ruler, { isBold: true }),
   };
   return [
     heading(name, width, HEADING_PT, ruler),
     { ...body(aboutParent(stand, pairs, checked, wording)), isKeptWithNext: true },
     ...(rows.length === 0
-      ? [body("Nothing in this plan that could cross with it sheds pollen.")]
+      ? [body(words.none)]
       : lastKept([...tableItems(COLUMNS, rows, width, style, ruler), space(1.5)])),
     ...shareSentences(stand, checked).map(body),
     ...notObservedWords(stand, pairs, checked).map(body),
@@ -111,10 +109,10 @@ function notObservedWords(
   const near = pairs.filter(
     ({ distanceM, requiredM }) => requiredM === null || distanceM <= 2 * requiredM,
   );
-  const words = notObserved(checked, stand, near, plotRecords(plan, grownOn));
+  const unseen = notObserved(checked, stand, near, plotRecords(plan, grownOn));
   return [
-    words.length === 0 ? "Nothing that the record asks for was left unobserved." : "Not observed:",
-    ...words.map((sentence) => `- ${sentence}`),
+    unseen.length === 0 ? words.allObserved : words.notObserved,
+    ...unseen.map((sentence) => `- ${sentence}`),
   ];
 }
 
@@ -134,17 +132,17 @@ function aboutParent(
 ): string {
   const { requirement } = stand;
   const needs =
-    requirement === null
-      ? "a distance that is not known"
-      : formatRequired(requirement.metres, plan.units);
+    requirement === null ? words.unknownDistance : formatRequired(requirement.metres, plan.units);
   const source = requirement?.source ? findSource(requirement.source) : undefined;
   const [first] = pairs;
   return [
-    `Takes pollen ${windowText(stand.receives)}; held to the ${stand.level ?? plan.level} level; needs ${needs}.`,
+    words.takesPollen(windowText(stand.receives), stand.level ?? plan.level, needs),
     // The planting's own figure: what a wild kind asks more stands with that wild kind.
     ...(first && requirement
       ? [
-          `Source of the figure: ${requirementText({ ...first, requirement }, wording)}${source ? sourceRest(source) : ""}.`,
+          words.figureSource(
+            `${requirementText({ ...first, requirement }, wording)}${source ? sourceRest(source) : ""}`,
+          ),
         ]
       : []),
   ].join(" ");
@@ -170,46 +168,45 @@ function pairCells(
     other?.kind.name ?? "",
     ...distanceTexts(pair, checked.plan.units),
     windowText(other?.sheds),
-    pair.overlapDays === null ? "not known" : String(pair.overlapDays),
+    pair.overlapDays === null ? words.notKnown : String(pair.overlapDays),
     `${describeStanding(pair, wording)}${wildText(pair)}${watchText(pair, wording)}${yearsText(pair, checked)}`,
   ];
 }
 
 /** Why more is asked from a wild kind. */
 function wildText({ requirement }: IsolationPair): string {
-  return requirement?.increase === undefined
-    ? ""
-    : `; from this wild kind: ${requirement.increase}`;
+  return requirement?.increase === undefined ? "" : `; ${words.fromWild(requirement.increase)}`;
 }
 
 /** What must be watched where only unsure dates keep the two apart, and what to do if not. */
 function watchText(pair: IsolationPair, wording: Wording): string {
   if (!pair.time || pair.time.isSure) return "";
-  return `. ${watchWords([pair.time], wording)}. If not: ${ifNotWords([pair], wording)}`;
+  return `. ${watchWords([pair.time], wording)}. ${words.ifNot(ifNotWords([pair], wording))}`;
 }
 
 /** How much would cross, after the pairs on which the rule has spoken. */
 function shareSentences(stand: Stand, checked: CheckedLayout): readonly string[] {
   const estimate = crossingEstimate(stand, checked.result.stands, checked.book);
   if (estimate === null) return [];
-  const words = estimateWords(estimate, checked.result, wordingOf(checked));
+  const { shares, headline, sentences, verdict } = estimateWords(
+    estimate,
+    checked.result,
+    wordingOf(checked),
+  );
   const meaning =
-    words.shares === null
-      ? []
-      : [offTypeWords(stand.planting?.plants ?? PLANTS_UNSAID, words.shares)];
-  const said = [words.headline, ...words.sentences, ...meaning].join(" ");
-  return [`${words.verdict} How much would cross: ${said}`];
+    shares === null ? [] : [offTypeWords(stand.planting?.plants ?? PLANTS_UNSAID, shares)];
+  return [words.crossing(verdict, [headline, ...sentences, ...meaning].join(" "))];
 }
 
 /** What the years of the site's record make of a pair that time decides. */
 function yearsText(pair: IsolationPair, { result }: CheckedLayout): string {
   const seasons = seasonsOf(pair, result.standById);
-  return seasons ? `. Years tried: ${seasonsWords(seasons)}` : "";
+  return seasons ? `. ${words.yearsTried(seasonsWords(seasons))}` : "";
 }
 
 /** Measured and required, as the sentence beside them has it. */
 function distanceTexts(pair: IsolationPair, unit: LengthUnit): readonly string[] {
-  if (pair.requiredM === null) return [formatDistance(pair.distanceM, unit), "not known"];
+  if (pair.requiredM === null) return [formatDistance(pair.distanceM, unit), words.notKnown];
   const isShort = pair.standing !== "distance";
   const { measured, required, after } = formatMeasured(
     pair.distanceM,
@@ -221,7 +218,7 @@ function distanceTexts(pair: IsolationPair, unit: LengthUnit): readonly string[]
 }
 
 function windowText(bloom: Bloom | null | undefined): string {
-  if (!bloom) return "at no known time";
+  if (!bloom) return words.noTime;
   const { first, last } = bloom.outer;
-  return `${shortDate(first)} to ${shortDate(last)} (${bloomBasis(bloom)})`;
+  return words.window(shortDate(first), shortDate(last), bloomBasis(bloom));
 }

@@ -8,16 +8,17 @@ import { formatDistance, formatMeasured, formatRequired } from "../model/length.
 import { type FlowItem, heading, lineHeight, space } from "../page/flow.ts";
 import { type Mark, type TextRuler, line, text } from "../page/scene.ts";
 import { type TableColumn, tableItems } from "../page/table-flow.ts";
+import { summaryWords as words } from "./page-words.ts";
 
 const COLUMNS: readonly TableColumn[] = [
-  { title: "Plot", share: 14, isBold: true },
-  { title: "Variety, kind", share: 30 },
-  { title: "Plants", share: 10, align: "right" },
-  { title: "Needs", share: 12, align: "right" },
-  { title: "Weakest against", share: 34 },
-  { title: "Apart", share: 12, align: "right" },
-  { title: "Kept apart by", share: 44 },
-  { title: "As grown: seen, date", share: 34, isBlank: true },
+  { title: words.plot, share: 14, isBold: true },
+  { title: words.variety, share: 30 },
+  { title: words.plants, share: 10, align: "right" },
+  { title: words.needs, share: 12, align: "right" },
+  { title: words.weakest, share: 34 },
+  { title: words.apart, share: 12, align: "right" },
+  { title: words.keptBy, share: 44 },
+  { title: words.grown, share: 34, isBlank: true },
 ];
 const LEAST_ROW_MM = 9;
 
@@ -43,15 +44,15 @@ export function summaryItems(
       [stand.variety?.name ?? "", stand.kind.name].filter((part) => part !== "").join(", "),
       stand.planting?.plants === undefined ? "" : String(stand.planting.plants),
       stand.requirement === null
-        ? "not known"
+        ? words.notKnown
         : formatRequired(stand.requirement.metres, wording.unit),
-      weakest ? wording.nameOf(weakest.pollenSource) : "nothing that could cross",
+      weakest ? wording.nameOf(weakest.pollenSource) : words.nothing,
       weakest ? apartText(weakest, wording) : "",
       weakest ? keptApartBy(weakest) : "",
     ];
   });
   return [
-    heading("Summary", widthMm, TYPE_PT.code, ruler),
+    heading(words.title, widthMm, TYPE_PT.code, ruler),
     ...tableItems(
       COLUMNS,
       rows,
@@ -76,29 +77,27 @@ function apartText(pair: IsolationPair, { unit }: Wording): string {
 function keptApartBy(pair: IsolationPair): string {
   switch (pair.standing) {
     case "distance":
-      return "distance";
+      return words.distance;
     case "time":
-      return pair.time && !pair.time.isSure
-        ? "time alone, by dates that are not sure"
-        : "time alone";
+      return pair.time && !pair.time.isSure ? words.unsureTime : words.time;
     case "cover":
-      return "cover alone";
+      return words.cover;
     case "conflict":
-      return "not reached";
+      return words.conflict;
     case "unknown":
-      return "cannot be told";
+      return words.unknown;
   }
 }
 
-const SIGNERS = ["Grower", "Seen by (inspector or buyer)"] as const;
+const SIGNERS = [words.grower, words.seenBy] as const;
 const SIGN_LINE_MM = 12;
 
 /** Name, date and signature of both, on lines of their own. */
 function signatureItem(widthMm: number): FlowItem {
   const parts = [
-    { words: "Name", from: 0.2, to: 0.5 },
-    { words: "Date", from: 0.53, to: 0.68 },
-    { words: "Signature", from: 0.71, to: 1 },
+    { said: words.name, from: 0.2, to: 0.5 },
+    { said: words.date, from: 0.53, to: 0.68 },
+    { said: words.signature, from: 0.71, to: 1 },
   ] as const;
   return {
     height: SIGNERS.length * SIGN_LINE_MM + lineHeight(TYPE_PT.body) / 2,
@@ -107,8 +106,8 @@ function signatureItem(widthMm: number): FlowItem {
         const y = top + (index + 1) * SIGN_LINE_MM - 2;
         return [
           text({ x: left, y }, signer, TYPE_PT.body),
-          ...parts.flatMap(({ words, from, to }) => [
-            text({ x: left + from * widthMm, y: y + 4 }, words, TYPE_PT.small),
+          ...parts.flatMap(({ said, from, to }) => [
+            text({ x: left + from * widthMm, y: y + 4 }, said, TYPE_PT.small),
             line(
               [
                 { x: left + from * widthMm, y: y + 0.8 },

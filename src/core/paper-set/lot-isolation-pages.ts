@@ -7,7 +7,7 @@ import { lotBook } from "../lots/lot-book.ts";
 import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pages.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { mapTitle } from "../map/map-text.ts";
-import { SEED_LAW } from "../map/note-items.ts";
+import { noteWords } from "../map/map-words.ts";
 import type { Lot, Plan } from "../model/plan.ts";
 import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
 import { pageFrame } from "../page/page-frame.ts";
@@ -21,6 +21,7 @@ import {
   isolationSourceCells,
   isolationSourceTitles,
 } from "../record/isolation-record-words.ts";
+import { continued, lotIsolationWords as words } from "./page-words.ts";
 
 const HEADING_PT = 11;
 const SHARES = [26, 10, 10, 34, 15, 41] as const;
@@ -43,13 +44,10 @@ export function lotIsolationPages(
   setting: ListPageSetting,
 ): readonly Page[] {
   const { width } = roomBelowHeader(setting.frame);
-  const body = (words: string) => paragraph(words, width, TYPE_PT.body, setting.ruler);
+  const body = (text: string) => paragraph(text, width, TYPE_PT.body, setting.ruler);
   const items = lots.flatMap((lot) => lotItems(lot, plan, book, width, setting));
-  const none =
-    items.length === 0
-      ? [body("No lot on the shelf carries a record of how it was isolated.")]
-      : [body(OTHER_SOURCES)];
-  return flowPages("Isolation as grown", [...items, ...none, body(SEED_LAW)], setting, 1);
+  const none = items.length === 0 ? [body(words.none)] : [body(OTHER_SOURCES)];
+  return flowPages(words.title, [...items, ...none, body(noteWords.seedLaw)], setting, 1);
 }
 
 function lotItems(
@@ -63,9 +61,12 @@ function lotItems(
   if (!isolation) return [];
   const variety = plan.varieties.find(({ id }) => id === lot.variety);
   const kind = book.kind(variety?.kind ?? "");
-  const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
-  const title = `Lot ${lot.code}: ${variety?.name ?? ""}${kind ? `, ${kind.name} (${kind.botanicalName})` : ""}`;
-  const continued = paragraph(`${title}, continued`, width, TYPE_PT.body, ruler, { isBold: true });
+  const body = (text: string) => paragraph(text, width, TYPE_PT.body, ruler);
+  const title = words.lot(
+    lot.code,
+    `${variety?.name ?? ""}${kind ? `, ${kind.name} (${kind.botanicalName})` : ""}`,
+  );
+  const goesOn = paragraph(continued(title), width, TYPE_PT.body, ruler, { isBold: true });
   const rows = isolation.sources.map((source) => isolationSourceCells(source, plan.units));
   const more = isolation.moreSources ?? 0;
   return [
@@ -74,20 +75,18 @@ function lotItems(
     body(isolationSentences(isolation, plan.units).join(" ")),
     space(1),
     ...(rows.length === 0
-      ? [body("No pollen source of its crossing group stood within twice these distances.")]
+      ? [body(words.noSource)]
       : [
-          body("Pollen sources of its crossing group within twice these distances:"),
-          ...tableItems(COLUMNS, rows, width, { sizePt: TYPE_PT.small, continued }, ruler),
+          body(words.sources),
+          ...tableItems(COLUMNS, rows, width, { sizePt: TYPE_PT.small, continued: goesOn }, ruler),
         ]),
-    ...(more === 0
-      ? []
-      : [body(`${more} more lay within that reach, all as well apart or better.`)]),
+    ...(more === 0 ? [] : [body(words.more(more))]),
     space(1.5),
     ...(isolation.notObserved.length === 0
-      ? [body("Not observed: nothing that the record asks for.")]
+      ? [body(words.allObserved)]
       : [
-          { ...body("Not observed:"), isKeptWithNext: true },
-          ...isolation.notObserved.map((words) => body(`- ${words}`)),
+          { ...body(words.notObserved), isKeptWithNext: true },
+          ...isolation.notObserved.map((unseen) => body(`- ${unseen}`)),
         ]),
     space(4),
   ];
@@ -96,12 +95,15 @@ function lotItems(
 /** `Harvested 2027 from plot A03-1, season 2027; saved from 16 plants; sown from ST-26`. */
 function originText({ harvestYear, from, grownFrom }: Lot, plan: Plan): string {
   const parents = (grownFrom ?? []).flatMap((id) => lotBook(plan.lots).lot(id)?.code ?? []);
+  const harvested =
+    harvestYear === undefined ? words.harvestedSometime : words.harvested(harvestYear);
+  const ofPlot = from?.plot === undefined ? harvested : words.fromPlot(harvested, from.plot);
   const parts = [
-    `Harvested ${harvestYear ?? "in a year not known"}${from?.plot === undefined ? "" : ` from plot ${from.plot}`}${from?.season === undefined ? "" : `, season ${from.season}`}`,
-    from?.plants === undefined ? "plants not counted" : `saved from ${from.plants} plants`,
-    from?.cleanedGrams === undefined ? "" : `${from.cleanedGrams} g of clean seed`,
-    parents.length === 0 ? "" : `sown from ${parents.join(", ")}`,
-    plan.site.name === "" ? "" : `grown at ${plan.site.name}`,
+    from?.season === undefined ? ofPlot : words.inSeason(ofPlot, from.season),
+    from?.plants === undefined ? words.notCounted : words.savedFrom(from.plants),
+    from?.cleanedGrams === undefined ? "" : words.seed(from.cleanedGrams),
+    parents.length === 0 ? "" : words.sownFrom(parents.join(", ")),
+    plan.site.name === "" ? "" : words.grownAt(plan.site.name),
   ];
   return `${parts.filter((part) => part !== "").join("; ")}.`;
 }
@@ -116,7 +118,7 @@ export async function lotIsolationPdf(
   const { plan } = input;
   const writer = pdfWriter(mapTitle(plan), printedAt, fonts);
   const frame = pageFrame(usualPaper(plan.units), "landscape");
-  const stamp = [plan.title, `printed ${printedAt}`].join("  ·  ");
+  const stamp = [plan.title, words.printed(printedAt)].join("  ·  ");
   const setting = { plan, frame, stamp, ruler: writer.ruler };
   for (const page of lotIsolationPages(input, lotsWithIsolation(plan, ids), setting)) {
     writer.addPage(page);

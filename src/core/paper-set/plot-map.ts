@@ -19,6 +19,7 @@ import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
 import { plotPages } from "../map/plot-list.ts";
 import { plotRows } from "../map/plot-rows.ts";
 import type { Page, TextRuler } from "../page/scene.ts";
+import { mapPageWords } from "./page-words.ts";
 
 export interface PlotMap {
   readonly bytes: Uint8Array;
@@ -53,7 +54,7 @@ export async function plotMapPdf(
   const step = async () => {
     done += 1;
     await onProgress(Math.min(done, total), total);
-    if (signal?.aborted === true) throw new PlotMapStopped("The plot map was stopped");
+    if (signal?.aborted === true) throw new PlotMapStopped(mapPageWords.stopped);
   };
   const pages: Page[] = [];
   let unplacedLabels: readonly string[] = [];
@@ -118,7 +119,7 @@ export function sheetAndNotes(
 ): { readonly page: Page; readonly notes: readonly FlowItem[] } {
   const set = mapSet(input, settings, ruler);
   const [sheet] = set.plan.sheets;
-  if (!sheet) throw new RangeError("There is nothing to draw");
+  if (!sheet) throw new RangeError(mapPageWords.nothing);
   const made = mapSheetPage(set, sheet);
   return { page: made.page, notes: notesOf(set, [made], widthMm).notes };
 }
@@ -131,7 +132,7 @@ function mapSet(input: CheckedLayout, settings: PlotMapSettings, ruler: TextRule
   const sheetPlan = planSheets(plan, layout, settings, ratio, stakes);
   const count = sheetPlan.rows * sheetPlan.columns;
   if (count > mostSheets) {
-    throw new RangeError(`1:${ratio} on ${paper} takes ${count} sheets, more than ${mostSheets}`);
+    throw new RangeError(mapPageWords.tooManySheets(ratio, paper, count, mostSheets));
   }
   const isFar = (id: string) =>
     !content.items.some(
@@ -166,7 +167,7 @@ function wordPages(set: MapSet, made: readonly MapSheetPage[]): Part {
   };
   return {
     pages: [
-      ...flowPages("Notes", notes, setting),
+      ...flowPages(mapPageWords.notes, notes, setting),
       ...plotPages(set.rows, setting),
       ...companionPages(set.settings.companions ?? [], input, setting),
     ],
@@ -198,8 +199,10 @@ function unshownNames({ plan, layout }: CheckedLayout, ruler: TextRuler): readon
   const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety.name]));
   const isHidden = (...names: readonly string[]) => !names.every((name) => ruler.canShow(name));
   return [
-    ...(isHidden(plan.title, plan.site.name, plan.season.name, layout.name) ? ["the plan"] : []),
-    ...layout.beds.filter((bed) => isHidden(bed.code)).map((bed) => `bed ${bed.code}`),
+    ...(isHidden(plan.title, plan.site.name, plan.season.name, layout.name)
+      ? [mapPageWords.plan]
+      : []),
+    ...layout.beds.filter((bed) => isHidden(bed.code)).map((bed) => mapPageWords.bed(bed.code)),
     ...layout.plantings
       .filter(({ code, variety }) => isHidden(code, varieties.get(variety) ?? ""))
       .map((planting) => planting.code),

@@ -24,6 +24,7 @@ import {
   text,
 } from "../page/scene.ts";
 import { type SheetView, sheetView } from "../page/sheet-view.ts";
+import { setOutWords } from "./page-words.ts";
 
 const MOST_HIGH_MM = 84;
 const CODE_PT = TYPE_PT.small;
@@ -57,7 +58,7 @@ export function setOutSketch(
     height: size.height + 2,
     draw: (left, top) => {
       const view = sheetView(window, { left, top, ...size }, 1000 / mmPerMetre);
-      const words = `Sketch of the beds, stakes P and Q and the fixed marks. Beds: ${layout.beds.map(({ code }) => code).join(", ")}.`;
+      const words = setOutWords.sketch(layout.beds.map(({ code }) => code).join(", "));
       const drawn = sketchMarks(
         layout,
         { p, q, marks: marks.filter((each) => isIn(each, window)) },

@@ -6,12 +6,13 @@ import { moveObjects, setOutline, turnObjects } from "../edits/move-objects.ts";
 import { layoutDuring } from "../calendar/ground-time.ts";
 import { outlineOnBed, freeStretches } from "../beds/place-planting.ts";
 import { shapeCentre } from "../geometry/outline.ts";
-import { type Point, compassWord, directionDeg, pointDistance } from "../geometry/point.ts";
+import { type Point, directionDeg, pointDistance } from "../geometry/point.ts";
 import { formatDistance } from "../model/length.ts";
 import type { Bed, Layout, Planting, RectangleShape } from "../model/plan.ts";
 import { clearGround, nearestPlace } from "./clear-ground.ts";
 import { NO_COST, type Proposal } from "./remedy.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { compassWord } from "../words/compass-words.ts";
 
 /** Steps tried along another bed, metres. */
 const BED_STEP_M = 0.25;

@@ -11,15 +11,11 @@ import {
   shapeCorners,
   turnShape,
 } from "../../../src/core/geometry/outline.ts";
-import {
-  compassWord,
-  directionDeg,
-  pointDistance,
-  turnPoint,
-} from "../../../src/core/geometry/point.ts";
+import { directionDeg, pointDistance, turnPoint } from "../../../src/core/geometry/point.ts";
 import type { RectangleShape } from "../../../src/core/model/plan.ts";
 import { seededRandom } from "../../properties/seeded-random.ts";
 import { polygonOf, randomStar, rectangle } from "../../support/shape-pairs.ts";
+import { compassWord } from "../../../src/core/words/compass-words.ts";
 
 describe("a rectangle", () => {
   test("at no turn has its length up the sheet", () => {

@@ -25,15 +25,17 @@ test("a row says what a helper needs", () => {
     lot: "",
     kind: "tomato",
     variety: "Amber Lantern",
-    purpose: "seed",
+    purpose: ["seed"],
+    isEaten: false,
     plants: "40 in 2 rows",
+    plantCount: 40,
     size: "1.2 × 5 m",
     start: "set out 20 May",
     bloom: expect.stringMatching(/^from \d+ Jun on$/),
     nearest: "B03-1",
     nearestDistance: expect.stringMatching(/^1\.7 of 7\.6 m$/),
   });
-  expect(rows.find(({ code }) => code === "B03-1")?.purpose).toBe("seed, bags");
+  expect(rows.find(({ code }) => code === "B03-1")?.purpose).toEqual(["seed", "bags"]);
   expect(rows.find(({ code }) => code === "B03-2")?.bloom).toBe("cut before bloom");
   expect(rows.find(({ code }) => code === "A04-1")?.nearest).toBe("");
 });
