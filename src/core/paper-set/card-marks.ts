@@ -25,7 +25,7 @@ import {
 } from "../page/scene.ts";
 import { type DrawnBed, bedDrawing } from "./bed-drawing.ts";
 import type { CardWords } from "./card-words.ts";
-import { bedCardWords as words, continued } from "./page-words.ts";
+import { bedCardWords, continued } from "./page-words.ts";
 
 export interface CardContent {
   /** `Bed A01`. */
@@ -52,8 +52,20 @@ const SHRINK = [
   [0.88, 0.27],
   [0.82, 0.2],
 ] as const;
-const CAPTIONS = [words.started, words.up, words.firstBloom, words.rogued, words.harvest] as const;
-const SHORT_CAPTIONS = [words.started, words.up, words.bloom, words.rogued, words.harvest] as const;
+const CAPTIONS = [
+  bedCardWords.started,
+  bedCardWords.up,
+  bedCardWords.firstBloom,
+  bedCardWords.rogued,
+  bedCardWords.harvest,
+] as const;
+const SHORT_CAPTIONS = [
+  bedCardWords.started,
+  bedCardWords.up,
+  bedCardWords.bloom,
+  bedCardWords.rogued,
+  bedCardWords.harvest,
+] as const;
 const NARROW_BOX_MM = 16;
 const BOX_MM = 9;
 /** From this width on two plantings may stand side by side. */
@@ -99,7 +111,7 @@ export function cardMarks(
     return [
       ...headMarks(
         title,
-        isOn ? content.size : words.drawn(content.size, set.ratio),
+        isOn ? content.size : bedCardWords.drawn(content.size, set.ratio),
         { left, top, width },
         set.titlePt,
         ruler,
@@ -107,7 +119,10 @@ export function cardMarks(
       ...(isOn
         ? []
         : figure(
-            words.drawing(content.title, content.plantings.map((each) => each.title).join("; ")),
+            bedCardWords.drawing(
+              content.title,
+              content.plantings.map((each) => each.title).join("; "),
+            ),
             { left, top: top + set.titleMm, width, height: set.headMm - set.titleMm },
             set.drawing(left, top + set.titleMm),
           )),
@@ -258,7 +273,7 @@ function squareCode(machine: string) {
     side,
     marks: (left: number, top: number) => {
       const box = { left, top, width: side, height: side };
-      return figure(words.machineCode(machine), box, qrMarks(machine, box) ?? []);
+      return figure(bedCardWords.machineCode(machine), box, qrMarks(machine, box) ?? []);
     },
   };
 }
@@ -281,7 +296,7 @@ function noteLines({ left, top, width, height }: Box): readonly Mark[] {
   const count = Math.floor((height - 1) / NOTE_LINE_MM);
   if (count < 1) return [];
   return [
-    ...textLines([words.notes], { x: left, y: top }, TYPE_PT.least),
+    ...textLines([bedCardWords.notes], { x: left, y: top }, TYPE_PT.least),
     ...Array.from({ length: count }, (_, index) => {
       const y = top + (index + 1) * NOTE_LINE_MM;
       return line(
