@@ -1,7 +1,7 @@
 /** Every file Wideberth makes for others, each with what makes it. */
 import { type CheckedLayout, checkLayouts } from "../checks/checked-layout.ts";
 import type { LabelChoice } from "../labels/label-pages.ts";
-import type { LabelUse } from "../labels/label-use.ts";
+import type { LabelUse } from "../labels/label-facts.ts";
 import { usualPaper } from "../page/paper.ts";
 import type { PdfFonts } from "../page/pdf-writer.ts";
 import { type ExportFormat, exportList } from "./export-list.ts";

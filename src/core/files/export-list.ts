@@ -1,5 +1,5 @@
 /** Every file Wideberth makes for others, by name: what it is, who it is for, what it needs. */
-import type { LabelUse } from "../labels/label-use.ts";
+import type { LabelUse } from "../labels/label-facts.ts";
 import type { Layout, Plan } from "../model/plan.ts";
 import { compareFileName, exportFileName, plotMapFileName } from "../page/file-name.ts";
 import { usualPaper } from "../page/paper.ts";

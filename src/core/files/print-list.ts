@@ -1,5 +1,5 @@
 /** What is printed of a plan, by name: for one button, one command, and the pages shown before. */
-import type { LabelUse } from "../labels/label-use.ts";
+import type { LabelUse } from "../labels/label-facts.ts";
 import { type CompanionId, companionIds, companionTitles } from "../map/companion-ids.ts";
 import type { Layout, Plan } from "../model/plan.ts";
 import { exportFileName } from "../page/file-name.ts";

@@ -2,7 +2,7 @@
 import { type FlowItem, flowInto, heading, paragraph } from "../page/flow.ts";
 import type { Page, TextRuler } from "../page/scene.ts";
 import type { LabelFacts } from "./label-facts.ts";
-import type { LabelUse } from "./label-use.ts";
+import type { LabelUse } from "./label-facts.ts";
 import { beforeUseWords as words } from "./packet-words.ts";
 
 /** Of a width and height that both A4 and Letter have. */

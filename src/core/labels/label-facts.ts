@@ -1,5 +1,8 @@
 /** What stands on one label, in the order of its worth. */
 
+/** Stakes for plantings; packets for what they will give, and for lots on the shelf. */
+export type LabelUse = "stakes" | "packets" | "lots";
+
 export interface LabelFacts {
   /** A code is read from afar and never broken; a name may take two lines. */
   readonly headIs: "code" | "name";

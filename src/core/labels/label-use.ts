@@ -1,11 +1,8 @@
 /** What labels are for, and what stands on those of each use. */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
-import type { LabelFacts } from "./label-facts.ts";
+import type { LabelFacts, LabelUse } from "./label-facts.ts";
 import { lotLabels, packetLabels } from "./packet-facts.ts";
 import { stakeLabels } from "./stake-facts.ts";
-
-/** Stakes for plantings; packets for what they will give, and for lots on the shelf. */
-export type LabelUse = "stakes" | "packets" | "lots";
 
 /** @param treatment what seed of this season was treated with; empty: nothing is said */
 export function labelsFor(

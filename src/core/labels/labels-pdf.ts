@@ -5,7 +5,8 @@ import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
 import type { Page, TextRuler } from "../page/scene.ts";
 import { beforeUsePages, remarkWords } from "./before-use.ts";
 import { type LabelChoice, labelPages } from "./label-pages.ts";
-import { type LabelUse, labelsFor } from "./label-use.ts";
+import { labelsFor } from "./label-use.ts";
+import type { LabelUse } from "./label-facts.ts";
 import { nothingToLabel, sheetWords } from "./packet-words.ts";
 
 export interface LabelDocument {

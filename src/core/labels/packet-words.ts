@@ -1,6 +1,6 @@
 /** What stands on packets and on the page that goes with labels. */
 import { counted } from "../words/plurals.ts";
-import type { LabelUse } from "./label-use.ts";
+import type { LabelUse } from "./label-facts.ts";
 
 /** Room to write by hand. */
 export const BLANK = "______";

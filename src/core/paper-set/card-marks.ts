@@ -52,20 +52,7 @@ const SHRINK = [
   [0.88, 0.27],
   [0.82, 0.2],
 ] as const;
-const CAPTIONS = [
-  bedCardWords.started,
-  bedCardWords.up,
-  bedCardWords.firstBloom,
-  bedCardWords.rogued,
-  bedCardWords.harvest,
-] as const;
-const SHORT_CAPTIONS = [
-  bedCardWords.started,
-  bedCardWords.up,
-  bedCardWords.bloom,
-  bedCardWords.rogued,
-  bedCardWords.harvest,
-] as const;
+const { captions: CAPTIONS, shortCaptions: SHORT_CAPTIONS } = bedCardWords;
 const NARROW_BOX_MM = 16;
 const BOX_MM = 9;
 /** From this width on two plantings may stand side by side. */

@@ -22,12 +22,9 @@ export const bedCardWords = {
   sizeAtMost: (width: string, length: string) => `at most ${width} wide, ${length} long`,
   drawn: (size: string, ratio: string) => `${size}; drawn ${ratio}, near end left`,
   drawing: (title: string, plantings: string) => `Drawing of ${title}, ${plantings}.`,
-  started: "Started",
-  up: "Up",
-  firstBloom: "First bloom",
-  bloom: "Bloom",
-  rogued: "Rogued",
-  harvest: "Harvest",
+  /** Over the boxes to write in, and the same for narrow boxes. */
+  captions: ["Started", "Up", "First bloom", "Rogued", "Harvest"],
+  shortCaptions: ["Started", "Up", "Bloom", "Rogued", "Harvest"],
   notes: "Notes",
   machineCode: (code: string) => `Code for a machine: ${code}`,
 } as const;

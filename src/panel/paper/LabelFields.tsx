@@ -2,7 +2,7 @@ import { useState } from "react";
 import { measuredSize } from "../../core/labels/label-measures.ts";
 import type { LabelChoice, PrinterOffset } from "../../core/labels/label-pages.ts";
 import { labelSizes } from "../../core/labels/label-sizes.ts";
-import type { LabelUse } from "../../core/labels/label-use.ts";
+import type { LabelUse } from "../../core/labels/label-facts.ts";
 import { offsetProblem, storedMeasures, storedOffset } from "../../store/window/label-memory.ts";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
 import { ValueField } from "../form/NumberField.tsx";

@@ -7,7 +7,7 @@ import type { IsolationPair } from "../../../src/core/checks/isolation-pair.ts";
 import { isolationWords } from "../../../src/core/labels/label-words.ts";
 import { labelsPdf } from "../../../src/core/labels/labels-pdf.ts";
 import { stakeLabels } from "../../../src/core/labels/stake-facts.ts";
-import type { LabelUse } from "../../../src/core/labels/label-use.ts";
+import type { LabelUse } from "../../../src/core/labels/label-facts.ts";
 import { labelBoxOf, labelSizes, usualLabelSize } from "../../../src/core/labels/label-sizes.ts";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import { readPlan } from "../../../src/core/model/read-plan.ts";
