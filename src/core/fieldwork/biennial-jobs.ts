@@ -9,6 +9,7 @@ import type { Stand } from "../checks/stand.ts";
 import type { Kind } from "../kinds/crop.ts";
 import type { DayNumber } from "../model/day.ts";
 import type { Climate, Plan } from "../model/plan.ts";
+import { rootWords as words } from "./job-words.ts";
 
 export interface BiennialJob {
   readonly job: "lift roots" | "store roots" | "look over roots" | "set out roots";
@@ -31,7 +32,7 @@ export function biennialJobs(
   const lift: BiennialJob = {
     job: "lift roots",
     day: frost,
-    text: `Lift or protect ${name} before hard frost${hardinessWords(kind, climate)}`,
+    text: words.lift(name, hardinessWords(kind, climate)),
     caution: isForSeed ? warmWinter(kind, climate, season.first) : null,
   };
   if (!isForSeed) return [lift];
@@ -42,13 +43,17 @@ export function biennialJobs(
         {
           job: "store roots",
           day: frost,
-          text: `What was lifted of ${name}: keep at ${store.air}${store.note === undefined ? "" : ` (${store.note})`}; as food it keeps ${limitWords(store)}`,
+          text: words.store(
+            name,
+            `${store.air}${store.note === undefined ? "" : ` (${store.note})`}`,
+            limitWords(store),
+          ),
           caution: out === null ? null : storeCaution(kind, out - frost),
         },
         {
           job: "look over roots",
           day: frost + FOUR_WEEKS,
-          text: `Look over what is stored of ${name}, every four weeks until it is set out: take out what rots`,
+          text: words.lookOver(name),
           caution: null,
         },
       ]
@@ -60,7 +65,7 @@ export function biennialJobs(
           {
             job: "set out roots",
             day: out,
-            text: `Set out the best of ${name} for seed, about four weeks before the last spring frost: plan it in next season`,
+            text: words.setOut(name),
             caution: null,
           },
         ];
@@ -87,9 +92,9 @@ export function storeCaution(kind: Pick<Kind, "id">, days: number): string | nul
     case "within":
       return null;
     case "longer":
-      return `${weeks} weeks from lifting to setting out: sources differ on whether it keeps so long, so store some to spare`;
+      return words.longer(weeks);
     case "longest":
-      return `${weeks} weeks from lifting to setting out, longer than is printed for food: store more than you need and look it over often`;
+      return words.longest(weeks);
   }
 }
 
@@ -105,9 +110,9 @@ function warmWinter(
     case "met":
       return null;
     case "partly":
-      return "outdoors a winter here may be too short of cold for some of it to flower";
+      return words.shortOfCold;
     case "not met":
-      return "a winter here has too little cold for it to flower: give it the rest in a store";
+      return words.tooWarm;
   }
 }
 
@@ -116,11 +121,10 @@ function hardinessWords({ species }: Kind, climate: Climate | undefined): string
   const hardy = winterHardiness(species);
   if (!hardy) return "";
   const [worst, least] = hardy.coldC;
-  const stands = `left standing it takes ${least} to ${worst} °C for long (${hardy.source}), less where frost and thaw take turns`;
+  const stands = words.stands(least, worst, hardy.source);
   const coldest = coldestOnRecord(climate);
-  if (coldest === null) return `; ${stands}`;
-  const verdict = coldest > least ? "may be left" : "lift it, or some of it";
-  return `; ${stands}: coldest on record here ${Math.round(coldest)} °C, ${verdict}`;
+  if (coldest === null) return stands;
+  return (coldest > least ? words.mayBeLeft : words.liftIt)(stands, Math.round(coldest));
 }
 
 /**

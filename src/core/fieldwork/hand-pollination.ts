@@ -3,6 +3,7 @@
  * the grower's own way goes before it.
  */
 import type { Kind } from "../kinds/crop.ts";
+import { handWords as words } from "./job-words.ts";
 
 export interface HandPollination {
   /** The evening before: what is closed so that no insect comes first. */
@@ -11,34 +12,16 @@ export interface HandPollination {
   readonly pollinate: string;
 }
 
-const SEPARATE_FLOWERS: HandPollination = {
-  close: "tape shut male and female buds that will open next morning",
-  pollinate:
-    "early in the morning brush male flowers of other plants of the variety over each female one, tape it shut again and mark the fruit",
-};
+const SEPARATE_FLOWERS: HandPollination = { close: words.tapeBuds, pollinate: words.brushTaped };
 
 /** So small and so many that those of tomorrow are hard to tell. */
-const SMALL_FLOWERS: HandPollination = {
-  close: "bag male and female flowers in insect-proof bags before they open",
-  pollinate: SEPARATE_FLOWERS.pollinate.replace("tape it shut", "bag it"),
-};
+const SMALL_FLOWERS: HandPollination = { close: words.bagBuds, pollinate: words.brushBagged };
 
-const EARS: HandPollination = {
-  close: "bag the ears before silks show, and the tassels",
-  pollinate:
-    "shake the pollen of bagged tassels over the silks, bag the ear again at once and mark it",
-};
+const EARS: HandPollination = { close: words.bagEars, pollinate: words.shakeTassels };
 
-const SELFING: HandPollination = {
-  close: "bag or tape buds before they open",
-  pollinate: "shake or brush the closed flowers once they open, keep them closed and mark each",
-};
+const SELFING: HandPollination = { close: words.closeSelfing, pollinate: words.shakeSelfing };
 
-const OTHERS: HandPollination = {
-  close: "bag the flowering branches before buds open",
-  pollinate:
-    "brush pollen from plant to plant of the variety, bag the branches again and mark them",
-};
+const OTHERS: HandPollination = { close: words.bagBranches, pollinate: words.brushBranches };
 
 /** The words of a kind, to follow its name: `Evenings, A01-1: tape shut ...`. */
 export function handPollination({ family, breeding, id }: Kind): HandPollination {

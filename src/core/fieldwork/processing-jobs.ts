@@ -8,6 +8,7 @@ import { type Processing, processingOf, trustWords } from "../lots/processing.ts
 import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Entry, Plan } from "../model/plan.ts";
 import { currentEntries } from "../record/current-entries.ts";
+import { jobWords, seedJobWords as words } from "./job-words.ts";
 
 export const processingJobNames = [
   "ferment",
@@ -60,7 +61,10 @@ function batchJobs(
 ): readonly ProcessingJob[] {
   const { kind, planting, variety } = stand;
   const how = processingOf(kind);
-  const name = `${planting?.code ?? ""} ${variety?.name ?? ""} (${kind.name}), harvested ${shortDate(on)}`;
+  const name = words.batch(
+    jobWords.plot(planting?.code ?? "", variety?.name ?? "", kind.name),
+    shortDate(on),
+  );
   const jobs: ProcessingJob[] = [];
   const add = (
     job: ProcessingJobName,
@@ -74,17 +78,9 @@ function batchJobs(
   const [dryLeast, dryMost] = how.dryDays;
   const limits = how.limits.map((said) => `${said.text} (${trustWords(said)})`).join("; ");
   const begins = cleanedOn ?? on + (how.way === "fermented" ? fermentDays(how) : least);
-  add("dry seed", begins, `Dry the seed of ${name}: ${limits}`);
-  add(
-    "store seed",
-    clean + dryMost,
-    `Seed of ${name} is likely dry (from ${shortDate(begins + dryLeast)}): small seed snaps, large seed shatters under a hammer (common practice). Label it, store it dry and cool; seal only dry seed`,
-  );
-  add(
-    "test seed",
-    clean + dryMost + TEST_AFTER_DAYS,
-    `Lay a germination test of ${name}; seed fresh from the plant may still sleep (common practice)`,
-  );
+  add("dry seed", begins, words.dry(name, limits));
+  add("store seed", clean + dryMost, words.store(name, shortDate(begins + dryLeast)));
+  add("test seed", clean + dryMost + TEST_AFTER_DAYS, words.test(name));
   return jobs;
 }
 
@@ -107,28 +103,15 @@ function addCleaning(how: Processing, on: DayNumber, name: string, add: AddJob):
   const said = how.wet ? `${how.wet.text} (${trustWords(how.wet)})` : "";
   if (how.way === "fermented" && how.wetDays) {
     const [, most] = how.wetDays;
-    add("ferment", on, `Squeeze out and ferment ${name}, loosely covered: ${said}`, caution);
-    add(
-      "stir ferment",
-      on + 1,
-      `Stir ${name} twice a day; pour off and rinse as soon as good seed sinks, earlier when warm (common practice)`,
-    );
-    add(
-      "rinse seed",
-      on + fermentDays(how),
-      `Pour off and rinse ${name}, after two to three days, earlier when warm, by ${shortDate(on + most)} at the latest (common practice)`,
-    );
+    add("ferment", on, words.ferment(name, said), caution);
+    add("stir ferment", on + 1, words.stir(name));
+    add("rinse seed", on + fermentDays(how), words.rinse(name, shortDate(on + most)));
     return;
   }
   if (how.way === "wet" && how.wetDays) {
-    add("rinse seed", on, `Wash the seed out of ${name}: ${said}`, caution);
+    add("rinse seed", on, words.wash(name, said), caution);
     return;
   }
   const [least, most] = how.cureDays ?? [0, 0];
-  add(
-    "clean seed",
-    on + most,
-    `Thresh and clean ${name}, cured under a roof since the harvest (${least} to ${most} days, common practice)`,
-    caution,
-  );
+  add("clean seed", on + most, words.thresh(name, least, most), caution);
 }

@@ -17,6 +17,7 @@ import { biennialJobs, setOutCaution } from "./biennial-jobs.ts";
 import { handPollination } from "./hand-pollination.ts";
 import { processingJobNames, processingJobs } from "./processing-jobs.ts";
 import { seedTakingLines } from "./seed-taking-lines.ts";
+import { jobWords as words } from "./job-words.ts";
 
 export const jobNames = [
   "sow",
@@ -89,7 +90,7 @@ function watchJobs(checked: CheckedLayout): readonly Job[] {
         beside: first.pollenSource,
         day: Math.min(...times.map(({ lastDay }) => lastDay)),
         text: watchWords(times, wording),
-        caution: `if not, ${ifNotWords(finding.resting, wording)}`,
+        caution: words.ifNot(ifNotWords(finding.resting, wording)),
       },
     ];
   });
@@ -101,22 +102,21 @@ function standJobs(
   seedTaking: ReadonlyMap<string, string>,
 ): readonly Job[] {
   const jobs: Job[] = [];
-  const name = `${stand.planting?.code ?? ""} ${stand.variety?.name ?? ""} (${stand.kind.name})`;
+  const name = plotName(stand);
   const add: AddJob = (job, day, text, caution = null) =>
     jobs.push({ job, planting: stand.id, day, text, caution });
   const start = stand.planting?.start;
   if (start && stand.planting && !isStanding(stand.planting)) {
     const isSown = start.method === "sown";
-    const what = isSown ? "Sow" : "Set out";
-    add(isSown ? "sow" : "set out", start.date, `${what} ${name}`, setOutCaution(plan, stand));
+    const text = isSown ? words.sow(name) : words.setOut(name);
+    add(isSown ? "sow" : "set out", start.date, text, setOutCaution(plan, stand));
     const glass = isSown ? undefined : start.sownUnderGlass;
     if (glass !== undefined) {
-      const until = `to set out on ${shortDate(start.date)}`;
-      add("sow under glass", glass, `Sow ${name} under glass, ${until}`);
+      add("sow under glass", glass, words.underGlass(name, shortDate(start.date)));
     }
   }
   const end = stand.planting && endOf(stand.planting);
-  if (end !== null) add("clear", end, `Clear ${name}`, clearCaution(stand));
+  if (end !== null) add("clear", end, words.clear(name), clearCaution(stand));
   const { firstAutumnFrost } = plan.site;
   const frost =
     firstAutumnFrost === undefined ? undefined : autumnFrostOf(plan.season, firstAutumnFrost);
@@ -129,17 +129,23 @@ function standJobs(
   if (stand.shedsPollen && stand.bloom) addBloomJobs(stand, name, add);
   if (stand.isSeedParent && stand.ripe) {
     const { earliest, likely, latest, isBeyond } = stand.ripe;
-    const until = isBeyond ? "heat for it may be wanting" : `to ${shortDate(latest)}`;
+    const text = isBeyond
+      ? words.ripeIfWarm(name, shortDate(earliest))
+      : words.ripe(name, shortDate(earliest), shortDate(latest));
     const taking = seedTaking.get(stand.id);
-    const text = `First seed of ${name} likely ripe (from ${shortDate(earliest)}${isBeyond ? "; " : " "}${until})${taking === undefined ? "" : `. ${taking}`}`;
-    add("seed ripe", likely, text, frostCaution(latest, frost));
+    const said = taking === undefined ? text : `${text}. ${taking}`;
+    add("seed ripe", likely, said, frostCaution(latest, frost));
   }
   return jobs;
 }
 
+function plotName({ planting, variety, kind }: Stand): string {
+  return words.plot(planting?.code ?? "", variety?.name ?? "", kind.name);
+}
+
 /** What is cleared before it flowers sheds nothing only as long as none flowers sooner. */
 function clearCaution({ whyNoBloom }: Stand): string | null {
-  return whyNoBloom === "cleared" ? "if one shows a flower sooner, clear it then" : null;
+  return whyNoBloom === "cleared" ? words.clearSooner : null;
 }
 
 /** What is to be cut sheds no pollen only if that is done in time, ours or a neighbour's. */
@@ -147,14 +153,14 @@ function cutJobs({ id, planting, variety, kind, surrounding, bloom }: Stand): re
   const flowering = planting?.flowering ?? surrounding?.flowering;
   if (flowering !== "cut" || !bloom) return [];
   const name = planting
-    ? `${planting.code} ${variety?.name ?? ""} (${kind.name})`
-    : `${surrounding?.label ?? ""} (${kind.name})`;
+    ? words.plot(planting.code, variety?.name ?? "", kind.name)
+    : words.stand(surrounding?.label ?? "", kind.name);
   return [
     {
       job: "cut before bloom",
       planting: id,
       day: bloom.outer.first - BEFORE_FLOWER_DAYS,
-      text: `Cut ${name} before a flower opens (from ${shortDate(bloom.outer.first)}); look again each week until ${shortDate(bloom.outer.last)}`,
+      text: words.cut(name, shortDate(bloom.outer.first), shortDate(bloom.outer.last)),
       caution: null,
     },
   ];
@@ -163,7 +169,7 @@ function cutJobs({ id, planting, variety, kind, surrounding, bloom }: Stand): re
 /** Seed that may not be ripe before the first autumn frost given. */
 function frostCaution(latest: DayNumber, frost: DayNumber | undefined): string | null {
   if (frost === undefined || latest <= frost) return null;
-  return `may come after the first frost, given as ${shortDate(frost)}`;
+  return words.afterFrost(shortDate(frost));
 }
 
 type AddJob = (job: JobName, day: DayNumber, text: string, caution?: string | null) => void;
@@ -172,29 +178,21 @@ function addBloomJobs(stand: Stand, name: string, add: AddJob): void {
   const bloom = stand.bloom;
   if (!bloom) return;
   const before = bloom.outer.first - BEFORE_FLOWER_DAYS;
-  if (stand.isSeedParent) add("rogue", before, `Rogue ${name} before it flowers`);
+  if (stand.isSeedParent) add("rogue", before, words.rogue(name));
   if (stand.cover !== "none" && stand.cover !== "hand") {
-    const cover = stand.cover === "cage" ? "Cage" : "Bags";
-    add("cover on", before, `${cover} on ${name}`);
-    add("cover off", bloom.outer.last + 1, `${cover} off ${name}, once all flowers have set`);
+    const isCage = stand.cover === "cage";
+    add("cover on", before, isCage ? words.cageOn(name) : words.bagsOn(name));
+    add("cover off", bloom.outer.last + 1, isCage ? words.cageOff(name) : words.bagsOff(name));
   }
   if (stand.isSeedParent && stand.cover === "hand") {
     const { close, pollinate } = handPollination(stand.kind);
     const { first } = bloom.outer;
-    const until = `until ${shortDate(bloom.outer.last)} or enough is marked`;
-    add("tape buds", first - 1, `Evenings at ${name}: ${close}; ${until}`);
-    add("hand pollinate", first, `Mornings at ${name}: ${pollinate}; ${until}`);
+    const until = shortDate(bloom.outer.last);
+    add("tape buds", first - 1, words.evenings(name, close, until));
+    add("hand pollinate", first, words.mornings(name, pollinate, until));
   }
-  add(
-    "first flower",
-    bloom.likely.first,
-    `${name} likely begins to flower (from ${shortDate(bloom.outer.first)})`,
-  );
-  add(
-    "last flower",
-    bloom.likely.last,
-    `Bloom of ${name} likely over (by ${shortDate(bloom.outer.last)})`,
-  );
+  add("first flower", bloom.likely.first, words.firstFlower(name, shortDate(bloom.outer.first)));
+  add("last flower", bloom.likely.last, words.lastFlower(name, shortDate(bloom.outer.last)));
 }
 
 export interface JobWeek {

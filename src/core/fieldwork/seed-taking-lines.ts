@@ -1,6 +1,7 @@
 /** For each planting kept for seed, how its seed is to be taken: for calendar, bed card and list. */
 import type { Stand } from "../checks/stand.ts";
 import { seedTakingWords } from "../generations/seed-taking-words.ts";
+import { jobWords } from "./job-words.ts";
 
 const known = new WeakMap<readonly Stand[], ReadonlyMap<string, string>>();
 
@@ -28,7 +29,7 @@ function linesOf(stands: readonly Stand[]): ReadonlyMap<string, string> {
         : counts.reduce<number>((sum, count) => sum + (count ?? 0), 0);
       return together.map(({ id, kind }) => {
         const words = seedTakingWords(kind, plants);
-        return [id, together.length > 1 ? `${words}, all its plots together` : words] as const;
+        return [id, together.length > 1 ? jobWords.allPlots(words) : words] as const;
       });
     }),
   );

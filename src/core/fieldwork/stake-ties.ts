@@ -10,6 +10,7 @@ import type { LengthUnit } from "../model/length.ts";
 import type { Plan } from "../model/plan.ts";
 import { type SetOut, toTape } from "./set-out.ts";
 import { compassWord } from "../words/compass-words.ts";
+import { markWords } from "./job-words.ts";
 
 export interface FixedMark {
   /** `north-west corner of Tool shed`. */
@@ -82,19 +83,24 @@ function fixedMarks({ site, surroundings }: Pick<Plan, "site" | "surroundings">)
     const middle = boundsCentre(outlineOf(shape).bounds);
     return shapeCorners(shape).map((place): FixedMark => {
       const side = compassWord(directionDeg(middle, place) + site.upBearingDeg);
-      return { name: `${side} corner of ${name}`, place };
+      return { name: markWords.corner(side, name), place };
     });
   };
   return [
     ...surroundings.flatMap((item): readonly FixedMark[] => {
-      const name = item.label === "" ? `the ${item.what}` : item.label;
-      if (item.what === "building" || item.what === "fence") return cornersOf(item.outline, name);
+      if (item.what === "building" || item.what === "fence") {
+        const name = item.label === "" ? markWords.unnamed[item.what] : item.label;
+        return cornersOf(item.outline, name);
+      }
       if (item.what !== "tree") return [];
       const place = boundsCentre(outlineOf(item.outline).bounds);
       return [
-        { name: item.label === "" ? "the tree's trunk" : `the trunk of ${item.label}`, place },
+        {
+          name: item.label === "" ? markWords.unnamed.tree : markWords.trunk(item.label),
+          place,
+        },
       ];
     }),
-    ...(site.outline ? cornersOf(site.outline, "the site's edge") : []),
+    ...(site.outline ? cornersOf(site.outline, markWords.siteEdge) : []),
   ];
 }
