@@ -40,6 +40,7 @@ export const SITE_BUDGETS: Budgets = {
     "arrange-worker": 110,
     "lay-out-worker": 125,
     "clear-worker": 165,
+    "clear-ground-worker": 32,
     "years-worker": 40,
     "read-camera": 48,
     "plot-map": 24,

@@ -12,17 +12,18 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { useSketch } from "../tools/sketch-store.ts";
 
-/** The geometry comes when it is first needed: it is not part of the first load. */
-async function loadArranger() {
-  const [{ clearGround }, { clearGroundWords }] = await Promise.all([
-    import("../../core/remedies/clear-ground.ts"),
+/** Asking comes when it is first needed: it is not part of the first load. */
+async function loadAsking() {
+  const [{ groundProblem }, { clearGroundWords }, { askForGround }] = await Promise.all([
+    import("../../core/remedies/ground-problem.ts"),
     import("../../core/remedies/clear-ground-words.ts"),
+    import("../../store/threads/clear-ground.ts"),
   ]);
-  return { clearGround, clearGroundWords };
+  return { groundProblem, clearGroundWords, askForGround };
 }
 
-type Arranger = Awaited<ReturnType<typeof loadArranger>>;
-let arranger: Arranger | null = null;
+type Asking = Awaited<ReturnType<typeof loadAsking>>;
+let asking: Asking | null = null;
 
 /** The ground to be drawn, or null. */
 export function useClearGround(): ShownGround | null {
@@ -38,20 +39,20 @@ export function useClearGround(): ShownGround | null {
   const stand = selection.length === 1 ? result.standById.get(only ?? "") : undefined;
   const isWanted = (isMoving || isAsked) && stand?.planting !== null && stand !== undefined;
   useEffect(() => {
-    const { show } = useClearGroundState.getState();
     if (!isWanted) {
-      show(null);
+      useClearGroundState.getState().show(null);
+      endAsking();
       return;
     }
     let isCurrent = true;
-    const work = (loaded: Arranger) => {
-      arranger = loaded;
-      if (isCurrent) show(groundNow(loaded, result, only));
+    const work = (loaded: Asking) => {
+      asking = loaded;
+      if (isCurrent) showGround(loaded, result, only);
     };
     // Once a frame at most; a result that comes before the frame takes this one's place.
     const frame = requestAnimationFrame(() => {
-      if (arranger) work(arranger);
-      else void loadArranger().then(work);
+      if (asking) work(asking);
+      else void loadAsking().then(work, () => null);
     });
     return () => {
       isCurrent = false;
@@ -65,25 +66,50 @@ interface Known {
   readonly key: readonly unknown[];
   readonly ground: ShownGround;
 }
+/** The ground worked out last. */
 let known: Known | null = null;
+/** What is being worked out. */
+let asked: { readonly key: readonly unknown[]; readonly end: () => void } | null = null;
 
-/** The ground of the selected planting; worked out again only if more than its place has changed. */
-function groundNow(
-  { clearGround, clearGroundWords }: Arranger,
-  result: CheckResult,
-  plantingId: string | undefined,
-): ShownGround | null {
+function endAsking(): void {
+  asked?.end();
+  asked = null;
+}
+
+/**
+ * Shows the ground of the selected planting, at once or when it has been worked out; that is done
+ * again only if more than the planting's place has changed.
+ */
+function showGround(loaded: Asking, result: CheckResult, plantingId: string | undefined): void {
+  const { show } = useClearGroundState.getState();
   const { shown: plan, layoutId, book } = usePlanStore.getState();
   const stand = result.standById.get(plantingId ?? "");
-  if (!stand?.planting) return null;
-  const key = [...whatDecides(result, stand, stand.planting), plan.units];
-  if (known && isSameKey(known.key, key)) return known.ground;
-  const found = clearGround(result, stand.id);
-  if (!found) return null;
+  const key = stand?.planting ? [...whatDecides(result, stand, stand.planting), plan.units] : [];
+  if (asked && isSameKey(asked.key, key)) return;
+  endAsking();
+  if (known && isSameKey(known.key, key)) {
+    show(known.ground);
+    return;
+  }
+  // Ground of something else must not stand for it meanwhile.
+  show(null);
+  const problem = loaded.groundProblem(result, stand?.id ?? "");
+  if (!stand?.planting || !problem) return;
+  const { code } = stand.planting;
   const { nameOf } = wordingOf({ plan, layout: layoutOf(plan, layoutId), book, result });
-  const words = clearGroundWords(found, stand.planting.code, nameOf, plan.units);
-  known = { key, ground: { rings: found.ground, words } };
-  return known.ground;
+  const end = loaded.askForGround(
+    problem,
+    (found) => {
+      asked = null;
+      const words = loaded.clearGroundWords(found, code, nameOf, plan.units);
+      known = { key, ground: { rings: found.ground, words } };
+      show(known.ground);
+    },
+    () => {
+      asked = null;
+    },
+  );
+  asked = { key, end };
 }
 
 /** Everything clear ground is made from: all other stands, the beds, and the planting but for its place. */

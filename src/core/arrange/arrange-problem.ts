@@ -9,7 +9,7 @@ import { overlapDepth } from "../geometry/containment.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import { turnPoint } from "../geometry/point.ts";
 import type { RectangleShape } from "../model/plan.ts";
-import { distanceToKeep } from "../remedies/clear-ground.ts";
+import { distanceToKeep } from "../remedies/ground-problem.ts";
 import { type RotationWishes, rotationWishes } from "./rotation-wishes.ts";
 
 /** Where a movable planting lies: in which bed, and its middle in metres from the bed's middle. */

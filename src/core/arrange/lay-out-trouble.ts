@@ -4,7 +4,7 @@ import type { Stand } from "../checks/stand.ts";
 import { bloomSetting } from "../calendar/growing.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import type { Outline } from "../geometry/outline.ts";
-import { distanceToKeep, isUntold } from "../remedies/clear-ground.ts";
+import { distanceToKeep, isUntold } from "../remedies/ground-problem.ts";
 import { type RotationWishes, rotationWishes, wishesMissed } from "./rotation-wishes.ts";
 import type { SeedPart } from "./seed-parts.ts";
 import { isTall } from "./tall-kinds.ts";

@@ -1,15 +1,15 @@
 /** What clear ground there is for a planting, in words. */
 import { type LengthUnit, formatDistance } from "../model/length.ts";
 import { listed } from "../checks/wording.ts";
-import type { ClearGround } from "./clear-ground.ts";
 import { formOf } from "../words/plurals.ts";
+import type { ClearGround } from "./solved-ground.ts";
 
 /**
  * One or two sentences: that there is clear ground, or that there is none and what forbids most.
  * @param code of the planting it is about
  */
 export function clearGroundWords(
-  { centres, untold, forbidding }: ClearGround,
+  { centres, untold, forbidding }: Omit<ClearGround, "ground">,
   code: string,
   nameOf: (id: string) => string,
   unit: LengthUnit,

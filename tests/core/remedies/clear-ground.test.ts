@@ -1,11 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { clearGroundWords } from "../../../src/core/remedies/clear-ground-words.ts";
-import {
-  type ClearGround,
-  clearGround,
-  nearestPlace,
-} from "../../../src/core/remedies/clear-ground.ts";
+import { clearGround, nearestPlace } from "../../../src/core/remedies/clear-ground.ts";
+import type { ClearGround } from "../../../src/core/remedies/solved-ground.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
 import { shapeCentre } from "../../../src/core/geometry/outline.ts";
