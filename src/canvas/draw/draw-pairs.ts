@@ -73,14 +73,35 @@ export function drawRestingPairs(
 /** One cross for each stand, at the end of its worst pair. */
 function drawCrossesOnly(brush: Brush, lines: readonly PairLine[]): void {
   const done = new Set<string>();
+  const stamps = new Map<Tone, HTMLCanvasElement>();
   for (const line of lines) {
     const ends = endsPx(brush, line);
     line.ids.forEach((id, index) => {
       if (done.has(id)) return;
       done.add(id);
-      drawCross(brush, ends[index === 0 ? 0 : 1], line.tone);
+      const stamp = stamps.get(line.tone) ?? crossStamp(brush, line.tone);
+      stamps.set(line.tone, stamp);
+      const { x, y } = ends[index === 0 ? 0 : 1];
+      const onPixel = (px: number) => Math.round((px - STAMP_PX / 2) * brush.ratio) / brush.ratio;
+      brush.context.drawImage(stamp, onPixel(x), onPixel(y), STAMP_PX, STAMP_PX);
     });
   }
+}
+
+/** Side of the picture of a cross. */
+const STAMP_PX = 16;
+
+/** A cross drawn once, to be put down thousands of times. */
+function crossStamp(brush: Brush, tone: Tone): HTMLCanvasElement {
+  const canvas = document.createElement("canvas");
+  canvas.width = Math.ceil(STAMP_PX * brush.ratio);
+  canvas.height = canvas.width;
+  const context = canvas.getContext("2d");
+  if (context) {
+    context.scale(canvas.width / STAMP_PX, canvas.height / STAMP_PX);
+    drawCross({ ...brush, context }, { x: STAMP_PX / 2, y: STAMP_PX / 2 }, tone);
+  }
+  return canvas;
 }
 
 /** Shares of a line at which a cross may stand, in the part that is seen. */

@@ -16,13 +16,20 @@ export function boxAround({ view }: Brush, { outline: { bounds } }: SheetItem): 
 /** Surroundings wider than this share of the drawing are ground to write on, not things to avoid. */
 const WIDE_SHARE = 0.5;
 
-/** Around every bed, planting and smaller surrounding in view. */
+let last: { readonly of: readonly unknown[]; readonly boxes: readonly Box[] } | null = null;
+
+/** Around every bed, planting and smaller surrounding in view; the same for each frame of a drag. */
 export function groundBoxes(brush: Brush, items: SheetItems): readonly Box[] {
-  return items.within(visibleBounds(brush.view, brush)).flatMap((item) => {
+  const { view, widthPx, heightPx } = brush;
+  const of = [items, view, widthPx, heightPx];
+  if (last && of.every((part, index) => part === last?.of[index])) return last.boxes;
+  const boxes = items.within(visibleBounds(view, brush)).flatMap((item) => {
     const box = boxAround(brush, item);
-    const isWide = item.what === "surrounding" && box.width > brush.widthPx * WIDE_SHARE;
+    const isWide = item.what === "surrounding" && box.width > widthPx * WIDE_SHARE;
     return isWide ? [] : [box];
   });
+  last = { of, boxes };
+  return boxes;
 }
 
 /** Whether words in a box would lie on no other words, and on no ground or edge but what they may. */

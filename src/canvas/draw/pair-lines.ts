@@ -5,6 +5,7 @@ import { isolationPair } from "../../core/checks/isolation.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { Point } from "../../core/geometry/point.ts";
+import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../../core/model/length.ts";
 
 /** `accepted`: a conflict the grower lives with. */
@@ -39,9 +40,7 @@ export function heldPairs(
   isMoving: boolean,
 ): readonly PairLine[] {
   if (live.size === 0) return [];
-  const held = worstOfEach(
-    result.pairs.filter((pair) => live.has(pair.seedParent) || live.has(pair.pollenSource)),
-  );
+  const held = worstOfEach(touchingPairs(result.stands, result.pairsByParent, live));
   if (isMoving) {
     for (const pair of nearlyClear(result, live, held)) held.set(pairKey(pair), pair);
   }

@@ -2,6 +2,7 @@
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import { type LengthUnit, formatRequired } from "../../core/model/length.ts";
+import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 import type { Ring } from "./draw-rings.ts";
 import type { Colours } from "./sheet-colours.ts";
 
@@ -34,7 +35,7 @@ export function shownRings(
     });
   }
   const selected = new Set(selection);
-  for (const pair of result.pairs) {
+  for (const pair of touchingPairs(result.stands, result.pairsByParent, selected)) {
     if (!selected.has(pair.pollenSource) || selected.has(pair.seedParent)) continue;
     if (pair.standing !== "conflict" && pair.standing !== "unknown") continue;
     const parent = result.standById.get(pair.seedParent);

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useEffect, useLayoutEffect, useRef } from "react";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
@@ -119,7 +119,8 @@ function usePixelRatio(): void {
 /** Brings into view what the rest of the window asks for. */
 function useViewRequests(hasSize: boolean): void {
   const request = useWindowStore((state) => state.viewRequest);
-  useEffect(() => {
+  // Before anything is painted: a plan just opened is drawn once, in the view that shows it.
+  useLayoutEffect(() => {
     if (!hasSize) return;
     const { shown, layoutId, result } = usePlanStore.getState();
     const layout = layoutOf(shown, layoutId);

@@ -2,6 +2,7 @@ import type { Context } from "konva/lib/Context.js";
 import { Layer } from "konva/lib/Layer.js";
 import { Shape } from "konva/lib/Shape.js";
 import { useContext, useEffect, useLayoutEffect, useState } from "react";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
 import type { Brush } from "../draw/brush.ts";
 import type { Colours } from "../draw/sheet-colours.ts";
 import { useView } from "../scene/view-store.ts";
@@ -33,6 +34,8 @@ export function SheetShape({ colours, draw, isLowest = false }: SheetShapeProps)
     shape.sceneFunc(({ _context: context }: Context) => {
       // The stage takes a new size one side after the other, and is drawn after each.
       if (layer.width() !== widthPx || layer.height() !== heightPx) return;
+      // Before a plan is open there is nothing to see.
+      if (usePlanStore.getState().openings === 0) return;
       draw({ context, view, colours, ratio, widthPx, heightPx });
     });
   }, [layer, shape, draw, view, colours, ratio, widthPx, heightPx]);

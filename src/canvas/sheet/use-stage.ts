@@ -4,6 +4,7 @@
  */
 import { Stage } from "konva/lib/Stage.js";
 import { createContext, useCallback, useLayoutEffect, useState } from "react";
+import { useView } from "../scene/view-store.ts";
 import type { Size } from "../scene/viewport.ts";
 
 /** The stage that the layers under it stand on; none before there is a place and a size for it. */
@@ -16,7 +17,9 @@ export function useStage({ widthPx, heightPx }: Size): {
 } {
   const [stage, setStage] = useState<Stage | null>(null);
   const put = useCallback((container: HTMLDivElement) => {
-    const made = new Stage({ container, listening: false });
+    // As large as it is to be: each change of its size draws everything anew.
+    const { widthPx: width, heightPx: height } = useView.getState();
+    const made = new Stage({ container, listening: false, width, height });
     setStage(made);
     return () => {
       setStage(null);

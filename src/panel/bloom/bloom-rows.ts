@@ -6,6 +6,7 @@ import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import { type DayNumber, shortDate } from "../../core/model/day.ts";
 import type { Planting } from "../../core/model/plan.ts";
+import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 
 export interface BloomRow {
   readonly id: string;
@@ -55,16 +56,12 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
   const selected = new Set(selection);
   const flowering = result.stands.filter((stand) => stand.shedsPollen);
   const isAnySelected = flowering.some((stand) => selected.has(stand.id));
-  const overlaps = conflictOverlaps(result, (a, b) =>
-    isAnySelected ? selected.has(a) || selected.has(b) : true,
-  );
-  const others = conflictOverlaps(
-    result,
-    (a, b) => isAnySelected && !selected.has(a) && !selected.has(b),
-  );
+  const isAsked = (a: string, b: string) => !isAnySelected || selected.has(a) || selected.has(b);
   const rows = flowering.flatMap((stand): readonly BloomRow[] => {
     if (stand.bloom === null) return [];
     const { likely, outer, counted } = stand.bloom;
+    let overlaps: ConflictOverlaps | null = null;
+    const ownOverlaps = () => (overlaps ??= conflictOverlaps(result, stand.id, isAsked));
     return [
       {
         id: stand.id,
@@ -77,8 +74,13 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
         isOpenEnded: stand.bloom.isOpenEnded === true,
         likely,
         outer,
-        overlaps: overlaps.get(stand.id) ?? [],
-        otherOverlaps: others.get(stand.id) ?? [],
+        // Looked for when read: of a large field few rows are in sight.
+        get overlaps() {
+          return ownOverlaps().asked;
+        },
+        get otherOverlaps() {
+          return ownOverlaps().others;
+        },
         isSelected: selected.has(stand.id),
       },
     ];
@@ -105,26 +107,30 @@ function codeOf(stand: Stand): string {
   return stand.planting?.code ?? stand.surrounding?.label ?? stand.id;
 }
 
+interface ConflictOverlaps {
+  readonly asked: readonly DayWindow[];
+  readonly others: readonly DayWindow[];
+}
+
+/** Days on which a stand is open together with one it is in conflict with. */
 function conflictOverlaps(
-  { pairs, standById }: CheckResult,
+  { stands, pairsByParent, standById }: CheckResult,
+  id: string,
   isAsked: (a: string, b: string) => boolean,
-): ReadonlyMap<string, readonly DayWindow[]> {
-  const overlaps = new Map<string, DayWindow[]>();
-  for (const { seedParent, pollenSource, standing } of pairs) {
-    if (standing !== "conflict" || !isAsked(seedParent, pollenSource)) continue;
+): ConflictOverlaps {
+  const asked: DayWindow[] = [];
+  const others: DayWindow[] = [];
+  for (const pair of touchingPairs(stands, pairsByParent, new Set([id]))) {
+    const { seedParent, pollenSource, standing } = pair;
+    if (standing !== "conflict") continue;
     const a = standById.get(seedParent)?.receives?.outer;
     const b = standById.get(pollenSource)?.sheds?.outer;
     if (!a || !b) continue;
     const shared = { first: Math.max(a.first, b.first), last: Math.min(a.last, b.last) };
     if (shared.first > shared.last) continue;
-    for (const id of [seedParent, pollenSource]) {
-      const known = overlaps.get(id) ?? [];
-      // Most of a large field's conflicts are of the same days.
-      if (known.some(({ first, last }) => first <= shared.first && last >= shared.last)) continue;
-      overlaps.set(id, joined([...known, shared]));
-    }
+    (isAsked(seedParent, pollenSource) ? asked : others).push(shared);
   }
-  return overlaps;
+  return { asked: joined(asked), others: joined(others) };
 }
 
 /** Windows that touch or overlap become one; in order. */

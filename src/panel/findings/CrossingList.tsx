@@ -1,4 +1,5 @@
 import { describeStanding } from "../../core/checks/pair-words.ts";
+import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 import type { Standing } from "../../core/checks/isolation-pair.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import { YearsButton, mayTryYears } from "./YearsButton.tsx";
@@ -15,9 +16,9 @@ const standingSign: Readonly<Record<Standing, string>> = {
 
 /** What may cross with a stand, each way, and what keeps the two apart. */
 export function CrossingList({ id }: { readonly id: string }) {
-  const pairs = useShownResult().pairs;
+  const { stands, pairsByParent } = useShownResult();
   const wording = useWording();
-  const touching = pairs.filter((pair) => pair.seedParent === id || pair.pollenSource === id);
+  const touching = touchingPairs(stands, pairsByParent, new Set([id]));
   return (
     <>
       <h4>{texts.mayCross}</h4>

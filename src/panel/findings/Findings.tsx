@@ -1,15 +1,18 @@
-import { Suspense, lazy, memo, useDeferredValue, useMemo, useState } from "react";
+import { Suspense, lazy, memo, useCallback, useDeferredValue, useMemo, useState } from "react";
+import type { Finding } from "../../core/checks/all-checks.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
+import type { Wording } from "../../core/checks/wording.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { ClearingHead } from "../clearing/ClearingHead.tsx";
 import { FindingCounts, FindingFilters } from "./FindingFilters.tsx";
 import { FindingLines } from "./FindingLines.tsx";
 import { useFindingNews } from "./finding-news.ts";
-import { filtered, findingRows, isFiltering } from "./finding-rows.ts";
+import { type FindingRow, filtered, findingRowSteps, isFiltering } from "./finding-rows.ts";
 import { useFindingsState } from "./findings-state.ts";
 import { newsWords, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
+import { type Steps, useSliced } from "../state/use-sliced.ts";
 import * as texts from "./words.ts";
 import "./findings.css";
 
@@ -39,6 +42,7 @@ const FIRST_LINES = 60;
 
 /** The counts follow every frame of a gesture; the lines as often as there is time for them. */
 export function Findings() {
+  const openings = usePlanStore((state) => state.openings);
   return (
     <section className="region findings" aria-labelledby="findings-heading">
       <header className="region-head">
@@ -51,7 +55,7 @@ export function Findings() {
       <ClearingHead />
       <FindingFilters />
       <LastChange />
-      <FindingList />
+      <FindingList key={openings} />
     </section>
   );
 }
@@ -99,13 +103,13 @@ const FindingList = memo(function FindingList() {
   const filter = useFindingFilter();
   const { findings, accepted } = result;
   const left = useMemo(() => filtered(findings, filter), [findings, filter]);
-  const rows = useMemo(() => findingRows(left), [left]);
+  const { rows, named } = useRows(left, wording);
   const shown = isAllShown ? rows : rows.slice(0, FIRST_LINES);
   const hidden = findings.length - left.length;
   return (
     <>
       {!findings.some((finding) => finding.severity === "conflict") && <Resting result={result} />}
-      <FindingLines rows={shown} wording={wording} />
+      <FindingLines rows={shown} wording={named} />
       {shown.length < rows.length && (
         <button type="button" className="quiet" onClick={() => setAllShown(true)}>
           {texts.showMore(rows.length - shown.length)}
@@ -131,6 +135,24 @@ const FindingList = memo(function FindingList() {
     </>
   );
 });
+
+/** From so many on the lines are worked out between frames. */
+const MANY_FINDINGS = 2000;
+
+interface Rows {
+  readonly rows: readonly FindingRow[];
+  /** Names of what the rows are about: of the same checks as they. */
+  readonly named: Wording;
+}
+
+function* rowSteps(left: readonly Finding[], named: Wording): Steps<Rows> {
+  return { rows: yield* findingRowSteps(left), named };
+}
+
+function useRows(left: readonly Finding[], wording: Wording): Rows {
+  const make = useCallback(() => rowSteps(left, wording), [left, wording]);
+  return useSliced(make, left.length >= MANY_FINDINGS, { rows: [], named: wording });
+}
 
 function useFindingFilter() {
   const without = useFindingsState((state) => state.without);

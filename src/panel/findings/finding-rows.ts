@@ -4,6 +4,7 @@
  */
 import type { Finding } from "../../core/checks/all-checks.ts";
 import type { Severity } from "../../core/checks/finding.ts";
+import { type Steps, workedOff } from "../state/use-sliced.ts";
 
 export interface FindingFilter {
   /** Severities that are left out. */
@@ -37,10 +38,9 @@ export function isFiltering({ without, check, about }: FindingFilter): boolean {
 }
 
 /** What the filters leave. */
-export function filtered(
-  findings: readonly Finding[],
-  { without, check, about }: FindingFilter,
-): readonly Finding[] {
+export function filtered(findings: readonly Finding[], filter: FindingFilter): readonly Finding[] {
+  if (!isFiltering(filter)) return findings;
+  const { without, check, about } = filter;
   return findings.filter(
     (finding) =>
       !without.has(finding.severity) &&
@@ -55,13 +55,26 @@ export function filtered(
  * order of the checks. A group stands where its worst finding would.
  */
 export function findingRows(findings: readonly Finding[]): readonly FindingRow[] {
-  return SEVERITIES.flatMap((severity) =>
-    inGroups(
-      findings
-        .filter((finding) => finding.severity === severity)
-        .sort((a, b) => worth(b) - worth(a)),
-    ),
-  );
+  return workedOff(findingRowSteps(findings));
+}
+
+/** The same in steps, between which something else can be done. */
+export function* findingRowSteps(findings: readonly Finding[]): Steps<readonly FindingRow[]> {
+  const rows: FindingRow[] = [];
+  for (const severity of SEVERITIES) {
+    const own = worstFirst(findings.filter((finding) => finding.severity === severity));
+    yield;
+    rows.push(...(yield* inGroups(own)));
+  }
+  return rows;
+}
+
+function worstFirst(findings: readonly Finding[]): readonly Finding[] {
+  const worths = Float64Array.from(findings, worth);
+  return findings
+    .map((_, place) => place)
+    .sort((a, b) => (worths[b] as number) - (worths[a] as number))
+    .map((place) => findings[place] as Finding);
 }
 
 /** The findings of the lines, one after the other. */
@@ -75,7 +88,7 @@ function worth({ measuredM, requiredM }: Finding): number {
   return Math.max(0, 1 - measuredM / requiredM);
 }
 
-function inGroups(findings: readonly Finding[]): readonly FindingRow[] {
+function* inGroups(findings: readonly Finding[]): Steps<readonly FindingRow[]> {
   const groupOf = new Map<Finding, FindingGroup>();
   const byCheck = new Map<string, Finding[]>();
   for (const finding of findings) {
@@ -84,9 +97,10 @@ function inGroups(findings: readonly Finding[]): readonly FindingRow[] {
     else byCheck.set(finding.check, [finding]);
   }
   for (const list of byCheck.values()) {
-    for (const group of groupsOf(list)) {
+    for (const group of yield* groupsOf(list)) {
       for (const finding of group.findings) groupOf.set(finding, group);
     }
+    yield;
   }
   const told = new Set<FindingGroup>();
   return findings.flatMap((finding): readonly FindingRow[] => {
@@ -99,7 +113,7 @@ function inGroups(findings: readonly Finding[]): readonly FindingRow[] {
 }
 
 /** The groups among findings of one check and severity, each finding in one at most. */
-function groupsOf(findings: readonly Finding[]): readonly FindingGroup[] {
+function* groupsOf(findings: readonly Finding[]): Steps<readonly FindingGroup[]> {
   if (findings.length < GROUP_LEAST) return [];
   const check = findings[0]?.check ?? "";
   const severity = findings[0]?.severity ?? "";
@@ -108,27 +122,34 @@ function groupsOf(findings: readonly Finding[]): readonly FindingGroup[] {
     single.length < GROUP_LEAST
       ? []
       : [{ id: `${check} ${severity}`, findings: single, cause: null }];
-  return [...alike, ...byCause(findings.filter(({ subjects }) => subjects.length >= 2))];
+  const byTwo = findings.filter(({ subjects }) => subjects.length >= 2);
+  yield;
+  return [...alike, ...(yield* byCause(byTwo))];
 }
 
+/** So many findings are gone through in one step. */
+const STEP_FINDINGS = 2000;
+
 /** What most are about comes first and takes them; the next takes of those left. */
-function byCause(findings: readonly Finding[]): readonly FindingGroup[] {
+function* byCause(findings: readonly Finding[]): Steps<readonly FindingGroup[]> {
   const about = new Map<string, Finding[]>();
-  for (const finding of findings) {
+  for (const [place, finding] of findings.entries()) {
+    if (place % STEP_FINDINGS === STEP_FINDINGS - 1) yield;
     for (const subject of finding.subjects) {
       const list = about.get(subject);
       if (list) list.push(finding);
       else about.set(subject, [finding]);
     }
   }
-  const taken = new Set<Finding>();
-  return [...about]
+  const causes = [...about]
     .filter(([, list]) => list.length >= GROUP_LEAST)
-    .sort(([, a], [, b]) => b.length - a.length)
-    .flatMap(([cause, list]): readonly FindingGroup[] => {
-      const left = list.filter((finding) => !taken.has(finding));
-      if (left.length < GROUP_LEAST) return [];
-      for (const finding of left) taken.add(finding);
-      return [{ id: `${left[0]?.check} ${left[0]?.severity} ${cause}`, findings: left, cause }];
-    });
+    .sort(([, a], [, b]) => b.length - a.length);
+  yield;
+  const taken = new Set<Finding>();
+  return causes.flatMap(([cause, list]): readonly FindingGroup[] => {
+    const left = list.filter((finding) => !taken.has(finding));
+    if (left.length < GROUP_LEAST) return [];
+    for (const finding of left) taken.add(finding);
+    return [{ id: `${left[0]?.check} ${left[0]?.severity} ${cause}`, findings: left, cause }];
+  });
 }

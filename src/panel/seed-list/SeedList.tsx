@@ -31,6 +31,9 @@ import "./seed-list.css";
 /** Shorter lists are read, not searched. */
 const SEARCHED_FROM = 9;
 
+/** Rows shown before "show more": a collection of thousands must not keep the window waiting. */
+const FIRST_ROWS = 200;
+
 const storedOrder = stored("wideberth.seed-list-order", oneOf(seedListOrders));
 
 /** What a dragged variety is known by; the sheet takes it. */
@@ -125,26 +128,35 @@ interface SeedListItemsProps {
 const SeedListItems = memo(function SeedListItems({ rows, hatchOf }: SeedListItemsProps) {
   const roving = useRovingRows("[data-stop]");
   const [chosen, setChosen] = useState<string | null>(null);
+  const [most, setMost] = useState(FIRST_ROWS);
   useVarietyDrag(roving.ref);
+  const more = Math.min(FIRST_ROWS * 4, rows.length - most);
   return (
-    <ul className="plain-list" {...roving}>
-      {rows.map((row) => (
-        <SeedRow
-          key={row.variety.id}
-          id={row.variety.id}
-          name={row.variety.name}
-          kindText={row.kindText}
-          placedText={row.placedText}
-          reason={row.variety.reason ?? ""}
-          hasLots={row.hasLots}
-          isShort={row.isShort}
-          isChosen={row.variety.id === chosen}
-          onChoose={setChosen}
-          plantingIds={row.plantingIds.join(" ")}
-          hatch={hatchOf.get(row.kind?.group ?? "")}
-        />
-      ))}
-    </ul>
+    <>
+      <ul className="plain-list" {...roving}>
+        {rows.slice(0, most).map((row) => (
+          <SeedRow
+            key={row.variety.id}
+            id={row.variety.id}
+            name={row.variety.name}
+            kindText={row.kindText}
+            placedText={row.placedText}
+            reason={row.variety.reason ?? ""}
+            hasLots={row.hasLots}
+            isShort={row.isShort}
+            isChosen={row.variety.id === chosen}
+            onChoose={setChosen}
+            plantingIds={row.plantingIds.join(" ")}
+            hatch={hatchOf.get(row.kind?.group ?? "")}
+          />
+        ))}
+      </ul>
+      {more > 0 && (
+        <button type="button" className="quiet" onClick={() => setMost(most + more)}>
+          {texts.showMore(more)}
+        </button>
+      )}
+    </>
   );
 });
 

@@ -19,11 +19,12 @@ export function inOrderOf(
   order: SeedListOrder,
 ): readonly SeedListRow[] {
   if (order === "listed") return rows;
-  const compare = new Intl.Collator("en", { numeric: true }).compare;
+  if (order === "to-place") {
+    return [...rows].sort((a, b) => Number(b.isShort) - Number(a.isShort));
+  }
+  const { compare } = new Intl.Collator("en", { numeric: true });
   const keyOf = (row: SeedListRow) => (order === "name" ? row.variety.name : row.kindText);
-  return [...rows].sort((a, b) =>
-    order === "to-place" ? Number(b.isShort) - Number(a.isShort) : compare(keyOf(a), keyOf(b)),
-  );
+  return [...rows].sort((a, b) => compare(keyOf(a), keyOf(b)));
 }
 
 /** Rows in whose name, kind or reason every typed word is found, large or small, with or without accents. */

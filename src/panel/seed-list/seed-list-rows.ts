@@ -1,7 +1,7 @@
 /** The seed list: what is to be placed, and how much of it is. */
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { Kind } from "../../core/kinds/crop.ts";
-import type { Layout, Plan, Variety } from "../../core/model/plan.ts";
+import type { Layout, Plan, Planting, Variety } from "../../core/model/plan.ts";
 
 /** In the place of the count, of a variety that is grown out in another year. */
 const WAITS = "waits";
@@ -20,7 +20,38 @@ export interface SeedListRow {
   readonly hasLots: boolean;
 }
 
+interface Made {
+  readonly of: readonly unknown[];
+  readonly plantings: readonly Planting[];
+  readonly rows: readonly SeedListRow[];
+}
+let last: Made | null = null;
+
+/** The same rows as before where nothing they tell of has changed, as while plantings are moved. */
 export function seedListRows(plan: Plan, layout: Layout, book: CropBook): readonly SeedListRow[] {
+  const of = [plan.varieties, plan.lots, book];
+  const { plantings } = layout;
+  const known = last;
+  if (known && of.every((part, at) => part === known.of[at]) && areAlike(plantings, known)) {
+    return known.rows;
+  }
+  last = { of, plantings, rows: rowsOf(plan, layout, book) };
+  return last.rows;
+}
+
+function areAlike(plantings: readonly Planting[], known: Made): boolean {
+  return (
+    plantings.length === known.plantings.length &&
+    plantings.every((planting, at) => {
+      const was = known.plantings[at];
+      if (planting === was) return true;
+      const { id, variety, plants } = planting;
+      return id === was?.id && variety === was.variety && plants === was.plants;
+    })
+  );
+}
+
+function rowsOf(plan: Plan, layout: Layout, book: CropBook): readonly SeedListRow[] {
   const placed = new Map<string, { ids: string[]; plants: number }>();
   for (const planting of layout.plantings) {
     const entry = placed.get(planting.variety) ?? { ids: [], plants: 0 };

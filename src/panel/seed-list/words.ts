@@ -10,6 +10,7 @@ export const varietyOrKind = "Variety or kind";
 /** Short: the field is narrow, and its label says the rest. */
 export const find = "Find";
 export const orderSeedList = "Order of the seed list";
+export const showMore = (count: number) => `Show ${count} more`;
 export const place = "Place";
 export const placeInABed = (name: string | number) => `Place ${name} in a bed`;
 export const show = "Show";

@@ -12,6 +12,7 @@ export function useRovingRows(stop = STOP) {
   const ref = useRef<HTMLUListElement>(null);
   // After each draw: exactly one stop can be reached with Tab.
   useEffect(() => {
+    if (isInOrder(ref.current, stop)) return;
     const stops = stopsOf(ref.current, stop);
     const current = stops.find(({ tabIndex }) => tabIndex === 0) ?? stops[0];
     for (const each of stops) reachByTab(each, each === current);
@@ -35,6 +36,16 @@ export function useRovingRows(stop = STOP) {
     [stop],
   );
   return { ref, onFocus, onKeyDown };
+}
+
+/** Whether one usable stop can be reached and no other is new: the browser tells sooner than a look at each. */
+function isInOrder(list: Element | null, stop: string): boolean {
+  const usable = `:is(${stop}):not(:disabled)`;
+  return (
+    list !== null &&
+    list.querySelector(`${usable}:not([tabindex])`) === null &&
+    list.querySelectorAll(`${usable}[tabindex="0"]`).length === 1
+  );
 }
 
 /** Written only where it changes: a drag draws long lists again and again. */

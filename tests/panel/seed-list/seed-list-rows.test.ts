@@ -40,3 +40,17 @@ test("a kind that is not known is named as it stands in the plan", () => {
     'unknown kind "moonfruit"',
   );
 });
+
+test("rows stay the same while plantings are moved, and are made anew for all they tell of", () => {
+  const { plan, layout } = smallPlan([plantingAt(1, 0, { plants: 4 }), plantingAt(2, 3)]);
+  const rows = seedListRows(plan, layout, book);
+  const [first, ...others] = layout.plantings;
+  if (!first) throw new Error("nothing is planted");
+  const withFirst = (planting: typeof first) =>
+    seedListRows(plan, { ...layout, plantings: [planting, ...others] }, book);
+  expect(withFirst({ ...first, outline: { ...first.outline, x: 40 } })).toBe(rows);
+  expect(withFirst({ ...first, plants: 9 })[0]?.placedText).toBe("9 of 10");
+  expect(withFirst({ ...first, variety: "variety-3" })[0]?.isShort).toBe(true);
+  expect(seedListRows(plan, { ...layout, plantings: others }, book)[0]?.plantingIds).toEqual([]);
+  expect(seedListRows({ ...plan, varieties: [] }, layout, book)).toEqual([]);
+});
