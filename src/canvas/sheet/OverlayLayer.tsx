@@ -13,7 +13,6 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { type Brush, around } from "../draw/brush.ts";
 import { drawClearGround } from "../draw/draw-clear-ground.ts";
-import { drawCrossingShade } from "../draw/draw-crossing-shade.ts";
 import { drawNorthArrow, drawScaleBar } from "../draw/draw-furniture.ts";
 import { drawHere } from "../draw/draw-here.ts";
 import { sheetGrid } from "../draw/draw-grid.ts";
@@ -58,13 +57,13 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const sketch = useSketch();
   const live = useLiveIds();
   const clear = useClearGround();
-  const shade = useCrossingShade();
+  const drawShade = useCrossingShade();
   const here = useSheetPlace((state) => state.place);
   const isMoving = useView((state) => state.isMoving);
   const painter = useGroundPainter();
   const draw = useCallback(
     (brush: Brush) => {
-      if (shade) drawCrossingShade(brush, shade);
+      drawShade?.(brush);
       if (clear) drawClearGround(brush, clear.rings);
       const finding = [...result.findings, ...result.accepted].find(({ id }) => id === openFinding);
       drawOverlay(brush, {
@@ -94,7 +93,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
       tool,
       sketch,
       clear,
-      shade,
+      drawShade,
       here,
       hidden,
       isMoving,

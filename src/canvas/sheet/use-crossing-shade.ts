@@ -1,32 +1,20 @@
 /** Keeps the shade of how much would cross: asked for at rest only, never while anything moves. */
-import { useEffect } from "react";
-import type { Shade } from "../../core/crossing-share/shade.ts";
+import { useEffect, useMemo } from "react";
 import { useCrossingShadeState } from "../../store/window/crossing-shade.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
+import type { Brush } from "../draw/brush.ts";
 import { useView } from "../scene/view-store.ts";
-import { visibleBounds } from "../scene/viewport.ts";
 import { useSketch } from "../tools/sketch-store.ts";
-import * as said from "./words.ts";
-
-/** Shaded beyond the edge of the window, so that a small pan shows no bare ground. */
-const MARGIN_PX = 80;
 
 /** Fetched when first asked for: no part of the first load. */
-async function loadShading() {
-  const [{ shadeProblem }, { noShadeWords, shadeWords }, { askForShade, endShading }] =
-    await Promise.all([
-      import("../../core/crossing-share/shade-problem.ts"),
-      import("../../core/crossing-share/shade-words.ts"),
-      import("../../store/threads/crossing-shade.ts"),
-    ]);
-  return { shadeProblem, noShadeWords, shadeWords, askForShade, endShading };
-}
+const loadShading = () => import("./show-shade.ts");
 
 type Shading = Awaited<ReturnType<typeof loadShading>>;
+let shading: Shading | null = null;
 
-/** The shade to be drawn, or null. */
-export function useCrossingShade(): Shade | null {
+/** Draws the shade; null while there is none to draw. */
+export function useCrossingShade(): ((brush: Brush) => void) | null {
   const isAsked = useCrossingShadeState((state) => state.isAsked);
   const shade = useCrossingShadeState((state) => state.shade);
   const result = usePlanStore((state) => state.result);
@@ -47,27 +35,12 @@ export function useCrossingShade(): Shade | null {
     };
   }, [isAsked]);
   useEffect(() => {
-    const { show } = useCrossingShadeState.getState();
     if (!isAsked || !isAtRest) return;
     let end: (() => void) | null = null;
     let isCurrent = true;
     const start = (loaded: Shading) => {
-      if (!isCurrent) return;
-      const { book } = usePlanStore.getState();
-      const stand = result.standById.get(id ?? "");
-      const problem = stand ? loaded.shadeProblem(stand, result.stands, book) : null;
-      if (!stand?.planting || problem === null) {
-        show(null, loaded.noShadeWords(stand));
-        return;
-      }
-      const words = loaded.shadeWords(stand.planting.code);
-      const bounds = visibleBounds(view, { widthPx, heightPx }, MARGIN_PX);
-      end = loaded.askForShade(
-        problem,
-        bounds,
-        (made) => show(made, words),
-        () => show(null, said.shadeFailed),
-      );
+      shading = loaded;
+      if (isCurrent) end = loaded.showShade(result, id, view, { widthPx, heightPx });
     };
     void loadShading().then(start);
     return () => {
@@ -75,5 +48,8 @@ export function useCrossingShade(): Shade | null {
       end?.();
     };
   }, [isAsked, isAtRest, result, id, view, widthPx, heightPx]);
-  return isAsked ? shade : null;
+  return useMemo(() => {
+    const painter = shading;
+    return isAsked && shade && painter ? (brush) => painter.drawCrossingShade(brush, shade) : null;
+  }, [isAsked, shade]);
 }

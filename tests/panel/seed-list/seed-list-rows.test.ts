@@ -48,7 +48,12 @@ test("rows stay the same while plantings are moved, and are made anew for all th
   if (!first) throw new Error("nothing is planted");
   const withFirst = (planting: typeof first) =>
     seedListRows(plan, { ...layout, plantings: [planting, ...others] }, book);
-  expect(withFirst({ ...first, outline: { ...first.outline, x: 40 } })).toBe(rows);
+  expect(
+    withFirst({
+      ...first,
+      outline: { shape: "rectangle", x: 40, y: 2, widthM: 1, lengthM: 2, turnDeg: 0 },
+    }),
+  ).toBe(rows);
   expect(withFirst({ ...first, plants: 9 })[0]?.placedText).toBe("9 of 10");
   expect(withFirst({ ...first, variety: "variety-3" })[0]?.isShort).toBe(true);
   expect(seedListRows(plan, { ...layout, plantings: others }, book)[0]?.plantingIds).toEqual([]);
