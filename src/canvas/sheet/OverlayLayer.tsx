@@ -19,7 +19,6 @@ import { sheetGrid } from "../draw/draw-grid.ts";
 import { drawHeldPairs, toneColour } from "../draw/draw-pairs.ts";
 import { type Ring, drawRing, drawRingWords } from "../draw/draw-rings.ts";
 import { drawHandles, drawNamed } from "../draw/draw-selection.ts";
-import { drawSketch } from "../tools/draw-sketch.ts";
 import { boxAround, groundBoxes } from "../draw/ground-boxes.ts";
 import { handleSizes, isCoarsePointer } from "../scene/handles.ts";
 import { itemHandles } from "../scene/item-handles.ts";
@@ -44,6 +43,7 @@ import { shownRings } from "../draw/shown-rings.ts";
 import { type Sketch, useSketch } from "../tools/sketch-store.ts";
 import { useClearGround } from "./use-clear-ground.ts";
 import { useCrossingShade } from "./use-crossing-shade.ts";
+import { useSketchPainter } from "./use-sketch-painter.ts";
 
 /** Distances, rings, handles, what a tool draws, and the scale bar: over everything else. */
 export function OverlayLayer({ colours }: { readonly colours: Colours }) {
@@ -58,6 +58,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const live = useLiveIds();
   const clear = useClearGround();
   const drawShade = useCrossingShade();
+  const sketcher = useSketchPainter();
   const here = useSheetPlace((state) => state.place);
   const isMoving = useView((state) => state.isMoving);
   const painter = useGroundPainter();
@@ -79,6 +80,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
         finding,
         hasHandles: tool === "select" && sketch.region === null,
         sketch,
+        drawSketch: sketcher?.drawSketch,
         hidden,
       });
       if (here) drawHere(brush, here);
@@ -94,6 +96,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
       sketch,
       clear,
       drawShade,
+      sketcher,
       here,
       hidden,
       isMoving,
@@ -133,6 +136,7 @@ interface Overlay {
   readonly finding: Finding | undefined;
   readonly hasHandles: boolean;
   readonly sketch: Sketch;
+  readonly drawSketch: NonNullable<ReturnType<typeof useSketchPainter>>["drawSketch"] | undefined;
   readonly hidden: ReadonlySet<HideableKind>;
 }
 
@@ -186,7 +190,7 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
   const dropBed = sketch.dropBed
     ? itemsOf(plan, layout, book, new Set([sketch.dropBed]))[0]
     : undefined;
-  drawSketch(brush, sketch, plan.units, dropBed, pills);
+  overlay.drawSketch?.(brush, sketch, plan.units, dropBed, pills);
 }
 
 function gridText({ view }: Brush, unit: LengthUnit): string {
