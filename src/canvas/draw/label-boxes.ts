@@ -8,6 +8,9 @@ import { type View, held, toPx, toSheet } from "../scene/viewport.ts";
 import type { Box } from "./draw-text.ts";
 import { axesOf, uprightAngle, widestCut } from "./label-place.ts";
 
+/** What words are put on or beside: anything drawn that has ground. */
+export type Placed = Pick<SheetItem, "shape" | "outline">;
+
 export interface LabelSize {
   readonly width: number;
   readonly height: number;
@@ -64,7 +67,7 @@ export interface LabelSpot {
  * @param isInside asked for outlines that are no rectangles
  */
 export function* insideBoxes(
-  { shape, outline }: SheetItem,
+  { shape, outline }: Placed,
   { view, seen, size }: LabelSpot,
   isInside: (label: LabelBox) => boolean,
 ): Generator<LabelBox> {
@@ -189,7 +192,7 @@ export function* endBoxes(item: SheetItem, spot: LabelSpot): Generator<LabelBox>
 
 /** Outside the edges of an area, along them; about a point, level. */
 export function* besideBoxes(
-  { shape, outline }: SheetItem,
+  { shape, outline }: Placed,
   { view, seen, size }: LabelSpot,
   leastPx = 0,
 ): Generator<LabelBox> {

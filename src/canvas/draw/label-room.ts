@@ -17,7 +17,7 @@ import type { Point } from "../../core/geometry/point.ts";
 import type { SheetItem } from "../scene/sheet-items.ts";
 import { type Size, type View, toPx } from "../scene/viewport.ts";
 import type { Box } from "./draw-text.ts";
-import { type LabelSpot, sharedBox } from "./label-boxes.ts";
+import { type LabelSpot, type Placed, sharedBox } from "./label-boxes.ts";
 import { widestCut } from "./label-place.ts";
 
 export type Leader = readonly [Point, Point];
@@ -34,7 +34,11 @@ export interface LabelRoom {
   /** In the drawing, and on no other words nor the line that leads to any. */
   readonly isFree: (label: LabelBox) => boolean;
   /** On no ground of others that counts: plantings always, beds and points where asked. */
-  readonly isOff: (label: LabelBox, self: SheetItem, keep: "plantings" | "all ground") => boolean;
+  readonly isOff: (
+    label: LabelBox,
+    self: SheetItem | null,
+    keep: "plantings" | "all ground",
+  ) => boolean;
   /** On neither scale bar nor buttons. */
   readonly isOffFurniture: (label: LabelBox) => boolean;
   readonly isInside: (label: LabelBox, item: SheetItem) => boolean;
@@ -72,7 +76,7 @@ export function labelRoom(
       !leaders.some(([from, to]) => lineMeetsLabel(from, to, label)),
     isOff: (label, self, keep) =>
       !ground().some(label.bounds, (item) => {
-        if (item.id === self.id || !counts(item, self, keep)) return false;
+        if (item.id === self?.id || !counts(item, self, keep)) return false;
         const { rings, box } = ringsOf(item);
         return meetsRings(label, rings, box);
       }),
@@ -92,11 +96,15 @@ export function labelRoom(
   };
 }
 
-function counts(item: SheetItem, self: SheetItem, keep: "plantings" | "all ground"): boolean {
+function counts(
+  item: SheetItem,
+  self: SheetItem | null,
+  keep: "plantings" | "all ground",
+): boolean {
   if (item.what === "planting") return true;
   if (keep === "plantings") return false;
   // The bed a planting stands on is its own ground.
-  return item.what !== "bed" || self.what !== "planting" || self.planting.bed !== item.id;
+  return item.what !== "bed" || self?.what !== "planting" || self.planting.bed !== item.id;
 }
 
 /** Beds, plantings and single plants in the window. */
@@ -159,7 +167,7 @@ function pixelRings(view: View): (item: SheetItem) => PixelRings {
 }
 
 /** Corners on the screen; a square about a point. */
-export function ringsInPixels(view: View, { shape, outline }: SheetItem): PixelRings {
+export function ringsInPixels(view: View, { shape, outline }: Placed): PixelRings {
   if (shape.shape === "point") {
     const { x, y } = toPx(view, shape);
     const corners = [

@@ -3,25 +3,28 @@ import type { CropBook } from "../../core/kinds/crop-book.ts";
 import { hatchByGroup } from "../../core/page/hatch.ts";
 import { outlineOf } from "../../core/geometry/outline.ts";
 import type { EarlierCrop, Plan } from "../../core/model/plan.ts";
-import { visibleBounds } from "../scene/viewport.ts";
 import { type Brush, faded, fill, stroke, traceOutline } from "../draw/brush.ts";
-import { drawWords, wordsWidth } from "../draw/draw-text.ts";
 import { hatchPattern } from "../draw/hatch-pattern.ts";
-import { labelPlace } from "../draw/label-place.ts";
+import type { GroundNamed } from "./ground-labels.ts";
+import { isInView } from "./in-view.ts";
 
 /** The past is drawn with less ink than what is planned. */
 const PAST_ALPHA = 0.35;
-const WORDS_PX = 14;
 
-export function drawGroundOfYear(brush: Brush, plan: Plan, book: CropBook, year: number): void {
-  const seen = visibleBounds(brush.view, brush, 0);
+/** Draws the ground; answers with what is to be named. */
+export function drawGroundOfYear(
+  brush: Brush,
+  plan: Plan,
+  book: CropBook,
+  year: number,
+): readonly GroundNamed[] {
   const hatches = hatchByGroup(plan, (kind) => book.kind(kind)?.group);
   const { inkSoft } = brush.colours;
+  const named: GroundNamed[] = [];
   for (const crop of plan.earlierCrops) {
     if (crop.year !== year) continue;
     const outline = outlineOf(crop.outline);
-    const { minX, minY, maxX, maxY } = outline.bounds;
-    if (minX > seen.maxX || maxX < seen.minX || minY > seen.maxY || maxY < seen.minY) continue;
+    if (!isInView(brush, outline)) continue;
     const hatch = hatches.get(book.kind(crop.kind)?.group ?? "");
     traceOutline(brush, outline);
     if (hatch) {
@@ -30,28 +33,21 @@ export function drawGroundOfYear(brush: Brush, plan: Plan, book: CropBook, year:
       faded(brush, PAST_ALPHA, () => fill(brush, pattern));
     }
     stroke(brush, { colour: inkSoft, widthPx: 1.25 });
-    drawCropWords(brush, crop, book);
+    const texts = cropTexts(crop, book);
+    named.push({ shape: crop.outline, outline, texts, stands: "on its ground" });
   }
+  return named;
 }
 
-/** The longest words that fit: code, variety and kind; else the variety or kind; else the code. */
-function drawCropWords(brush: Brush, crop: EarlierCrop, book: CropBook): void {
-  const { code = "", varietyName = "", outline } = crop;
+/** The longest first: code, variety and kind; then the variety or kind; then the code. */
+function cropTexts(crop: EarlierCrop, book: CropBook): readonly string[] {
+  const { code = "", varietyName = "" } = crop;
   const kind = book.kind(crop.kind)?.name ?? crop.kind;
   const seed = crop.wentToSeed === "yes" ? ", seed" : "";
-  const tried = [
+  return [
     [code, varietyName, kind].filter((each) => each !== "").join(" ") + seed,
     `${varietyName === "" ? kind : varietyName}${seed}`,
     varietyName === "" ? kind : varietyName,
     code,
-  ];
-  for (const text of tried) {
-    if (text === "") continue;
-    const size = { widthPx: wordsWidth(brush, "note", text) + 8, heightPx: WORDS_PX };
-    const place = labelPlace(outline, outlineOf(outline), brush.view, size);
-    if (!place) continue;
-    const words = { text, face: "note", colour: brush.colours.inkSoft, hasHalo: true } as const;
-    drawWords(brush, place.at, words, place.angle);
-    return;
-  }
+  ].filter((text) => text !== "");
 }

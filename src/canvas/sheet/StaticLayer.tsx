@@ -3,7 +3,7 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
-import { drawFarMark } from "../draw/draw-far-marks.ts";
+import { drawFarMark, furnitureBoxes } from "../draw/draw-far-marks.ts";
 import { drawGrid, sheetGrid } from "../draw/draw-grid.ts";
 import { type ItemsDrawn, type Labels, drawItems } from "../draw/draw-items.ts";
 import { drawRestingPairs } from "../draw/draw-pairs.ts";
@@ -15,7 +15,7 @@ import { restingPairs } from "../draw/pair-lines.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "../draw/sheet-colours.ts";
 import { outlineOf } from "../../core/geometry/outline.ts";
-import { sheetItems } from "../scene/sheet-items.ts";
+import { isHidden } from "../scene/locks.ts";
 import { useView } from "../scene/view-store.ts";
 import {
   type Resting,
@@ -112,11 +112,16 @@ function drawGrounds(
   drawn: Drawn,
   over: Pick<ItemsDrawn, "labels" | "drawUnderCodes">,
 ): void {
-  const { plan, layout, book, year, painter, live, hidden } = drawn;
+  const { plan, book, year, painter, live, hidden } = drawn;
+  const all = restingItems(brush, drawn);
   const drawOnGround = () => {
     if (hidden.has("earlier crops")) return;
-    painter?.draw(brush, plan, book, sheetItems(plan, layout, book), year);
+    const words = boxesOf(over.labels);
+    const items = all.filter((item) => !isHidden(item, hidden));
+    const above =
+      over.labels === NO_LABELS ? null : { items, words, furniture: furnitureBoxes(brush) };
+    painter?.draw(brush, { plan, book, year }, above);
   };
-  const items = restingItems(brush, drawn).filter((item) => !live.has(item.id));
+  const items = all.filter((item) => !live.has(item.id));
   drawItems(brush, items, { ...lookOf(drawn), ...over, drawOnGround });
 }

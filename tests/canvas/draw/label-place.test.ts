@@ -1,42 +1,50 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { labelPlace, sideLabelPlace, uprightAngle } from "../../../src/canvas/draw/label-place.ts";
-import { endBoxes } from "../../../src/canvas/draw/label-boxes.ts";
+import { uprightAngle } from "../../../src/canvas/draw/label-place.ts";
+import { besideBoxes, endBoxes, insideBoxes } from "../../../src/canvas/draw/label-boxes.ts";
+import { ringsInPixels } from "../../../src/canvas/draw/label-room.ts";
 import { handleSizes } from "../../../src/canvas/scene/handles.ts";
 import { itemHandles } from "../../../src/canvas/scene/item-handles.ts";
 import { type SheetItem, sheetItems } from "../../../src/canvas/scene/sheet-items.ts";
-import type { LabelBox } from "../../../src/core/page/label-box.ts";
+import { type LabelBox, isInRings } from "../../../src/core/page/label-box.ts";
 import type { View } from "../../../src/canvas/scene/viewport.ts";
 import { outlineContains, outlineOf } from "../../../src/core/geometry/outline.ts";
 import type { Bed, Shape } from "../../../src/core/model/plan.ts";
 import { bedOf, book, drawnPlan, rectangle } from "../../support/drawn-plan.ts";
 
 const view: View = { scale: 20, x: 0, y: 0 };
-const words = { widthPx: 60, heightPx: 19 };
+const size = { width: 60, height: 19 };
+const seen = { left: -2000, top: -2000, width: 4000, height: 4000 };
 
 /** The first box for a code of 30 x 13 px beside a bed's end. */
 function endOf(outline: Bed["outline"]): LabelBox {
   const { plan, layout } = drawnPlan({ beds: [bedOf("b1", outline)] });
   const item = sheetItems(plan, layout, book).byId.get("b1") as SheetItem;
-  const seen = { left: -2000, top: -2000, width: 4000, height: 4000 };
   const [first] = endBoxes(item, { view, seen, size: { width: 30, height: 13 } });
   return first as LabelBox;
 }
 
-const at = (shape: Shape) => labelPlace(shape, outlineOf(shape), view, words);
+/** The first box for words on the ground itself, and beside its edges. */
+function at(shape: Shape): LabelBox | undefined {
+  const placed = { shape, outline: outlineOf(shape) };
+  const { rings, box } = ringsInPixels(view, placed);
+  const [first] = insideBoxes(placed, { view, seen: box, size }, (label) => isInRings(label, rings));
+  return first;
+}
+
+function beside(shape: Shape): LabelBox {
+  const [first] = besideBoxes({ shape, outline: outlineOf(shape) }, { view, seen, size });
+  return first as LabelBox;
+}
 
 test("no label stands on its head", () => {
   fc.assert(
     fc.property(fc.double({ min: -360, max: 360, noNaN: true }), (turnDeg) => {
       const shape = rectangle(0, 0, 1.2, 8, turnDeg);
-      const angles = [
-        at(shape)?.angle ?? NaN,
-        endOf(shape).turnDeg * (Math.PI / 180),
-        sideLabelPlace(outlineOf(shape), view, 6).angle,
-      ];
+      const angles = [at(shape)?.turnDeg ?? NaN, endOf(shape).turnDeg, beside(shape).turnDeg];
       for (const angle of angles) {
-        expect(angle).toBeGreaterThanOrEqual(-Math.PI / 2 - 1e-9);
-        expect(angle).toBeLessThan(Math.PI / 2);
+        expect(angle).toBeGreaterThanOrEqual(-90 - 1e-6);
+        expect(angle).toBeLessThan(90);
       }
     }),
   );
@@ -50,17 +58,17 @@ test("upright angles stay on the same line", () => {
 
 describe("a code", () => {
   test("runs along the bed when it lies across the screen", () => {
-    expect(at(rectangle(0, 0, 1.2, 8, 82))?.angle).toBeCloseTo((-8 * Math.PI) / 180);
+    expect(at(rectangle(0, 0, 1.2, 8, 82))?.turnDeg).toBeCloseTo(-8);
   });
 
   test("reads level on ground that is wide enough, else upward", () => {
-    expect(at(rectangle(0, 0, 4, 8, 0))?.angle).toBeCloseTo(0);
-    expect(at(rectangle(0, 0, 1.2, 8, 0))?.angle).toBeCloseTo(-Math.PI / 2);
+    expect(at(rectangle(0, 0, 4, 8, 0))?.turnDeg).toBeCloseTo(0);
+    expect(at(rectangle(0, 0, 1.2, 8, 0))?.turnDeg).toBeCloseTo(-90);
   });
 
   test("is left out where it does not fit", () => {
-    expect(at(rectangle(0, 0, 0.5, 8, 82))).toBeNull();
-    expect(at(rectangle(0, 0, 1.2, 1.5, 82))).toBeNull();
+    expect(at(rectangle(0, 0, 0.5, 8, 82))).toBeUndefined();
+    expect(at(rectangle(0, 0, 1.2, 1.5, 82))).toBeUndefined();
   });
 
   test("stands on the ground of a hooked outline, not in its bay", () => {
@@ -75,7 +83,7 @@ describe("a code", () => {
       [0, 10],
     ] as const;
     const hook: Shape = { shape: "polygon", corners };
-    const place = at(hook)?.at ?? { x: NaN, y: NaN };
+    const place = at(hook)?.centre ?? { x: NaN, y: NaN };
     expect(outlineContains(outlineOf(hook), place.x / 20, -place.y / 20)).toBe(true);
   });
 });
@@ -109,8 +117,8 @@ describe("a bed's code", () => {
 });
 
 test("a label beside an outline lies outside it", () => {
-  const outline = outlineOf(rectangle(3, 4, 2, 30, 85));
-  const { at: place } = sideLabelPlace(outline, view, 13);
-  expect(outlineContains(outline, place.x / 20, -place.y / 20)).toBe(false);
+  const shape = rectangle(3, 4, 2, 30, 85);
+  const { centre: place } = beside(shape);
+  expect(outlineContains(outlineOf(shape), place.x / 20, -place.y / 20)).toBe(false);
   expect(place.y).toBeLessThan(-80);
 });
