@@ -87,7 +87,8 @@ function actionsOf(
       return [action(words.typeDiameter, acts.type), action(words.corners, straight), cancel];
     case "via":
     case "end":
-      return [action(words.straight, straight), cancel];
+      // The corners set before stay: of a curve its own places alone are given up.
+      return [action(words.straight, straight), { label: words.cancel, act: straight }];
     case "straight":
       break;
   }

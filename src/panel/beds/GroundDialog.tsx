@@ -39,7 +39,7 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
     start: () => suggested(plan, layout),
     send: (typed) => {
       onClose();
-      keep(typedSurrounding(plan, layout, typed));
+      keep(typedSurrounding(plan, layout, typed), isNamed(typed, plan));
     },
   });
   const { draft: typed, set } = form;
@@ -56,7 +56,7 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
           label={texts.whatItIs}
           value={typed.what}
           choices={choicesOf(surroundingWords)}
-          onPick={(what) => set(usualOf(what, plan))}
+          onPick={(what) => set(turnedInto(what, typed, plan))}
         />
         <TextField
           label={texts.name}
@@ -88,9 +88,9 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
 }
 
 /** Adds the ground; of a pollen source it is asked first what flowers there. */
-function keep(surrounding: Surrounding): void {
+function keep(surrounding: Surrounding, isOwnName: boolean): void {
   if (surrounding.what === "pollen") {
-    askSource(surrounding.outline);
+    askSource(surrounding.outline, isOwnName ? surrounding.label : undefined);
     return;
   }
   commit(addSurrounding(surrounding));
@@ -140,6 +140,17 @@ function besideGarden({ site, surroundings }: Plan, layout: Layout) {
   if (!drawn) return { x: 0, y: 0 };
   const { minX, minY, maxY } = drawn;
   return { x: Math.floor(minX) - 1, y: Math.round((minY + maxY) / 2) };
+}
+
+/** Whether its name was typed, and is not the one it gets by itself. */
+function isNamed({ what, label }: TypedGround, plan: Plan): boolean {
+  return label !== usualOf(what, plan).label;
+}
+
+/** Something else takes the usual size and shape of its kind; a name that was typed stays. */
+function turnedInto(what: SurroundingSort, typed: TypedGround, plan: Plan) {
+  const usual = usualOf(what, plan);
+  return isNamed(typed, plan) ? { ...usual, label: typed.label } : usual;
 }
 
 function capital(text: string): string {

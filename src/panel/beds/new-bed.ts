@@ -1,8 +1,8 @@
 /** A bed from typed numbers. */
 import { nextBedCode } from "../../core/beds/codes.ts";
 import { drawnIds, nextId } from "../../core/edits/edit.ts";
-import { outlineOf } from "../../core/geometry/outline.ts";
-import type { Bounds } from "../../core/geometry/bounds.ts";
+import { type GroundOnPlot, groundOnPlot } from "../../core/beds/bed-on-plot.ts";
+import { type Outline, outlineOf } from "../../core/geometry/outline.ts";
 import { roundShape } from "../../core/geometry/round.ts";
 import type { Bed, Layout, Plan } from "../../core/model/plan.ts";
 import * as words from "./words.ts";
@@ -28,9 +28,8 @@ export function suggestedBed({ site }: Plan, layout: Layout): TypedBed {
   if (last?.shape !== "rectangle") {
     const first = { code, isRound: false, widthM: 1.2, lengthM: 10, turnDeg: 0 };
     if (last) return { ...first, x: besideAll(layout, 1.2), y: 0 };
-    return site.outline
-      ? inCorner(first, outlineOf(site.outline).bounds)
-      : { ...first, x: 0, y: 0 };
+    const spot = site.outline && spotOnPlot(outlineOf(site.outline), first.widthM, first.lengthM);
+    return { ...first, x: 0, y: 0, ...spot };
   }
   const { widthM, lengthM, turnDeg } = last;
   const step = widthM + PATH_M;
@@ -47,13 +46,9 @@ export function suggestedBed({ site }: Plan, layout: Layout): TypedBed {
   };
 }
 
-/** The first bed of a plot that has an edge: a path in from its lower left corner, no longer than the plot. */
-function inCorner(bed: Omit<TypedBed, "x" | "y">, { minX, minY, maxY }: Bounds): TypedBed {
-  const room = Math.floor((maxY - minY - 2 * PATH_M) * 10) / 10;
-  const lengthM = Math.max(1, Math.min(bed.lengthM, room));
-  const round = (metres: number) => Math.round(metres * 100) / 100;
-  const x = round(minX + PATH_M + bed.widthM / 2);
-  return { ...bed, lengthM, x, y: round(minY + PATH_M + lengthM / 2) };
+/** Ground for the first beds of a plot that has an edge: on it, a path away from the edge. */
+export function spotOnPlot(plot: Outline, widthM: number, lengthM: number): GroundOnPlot | null {
+  return groundOnPlot(plot, { widthM, lengthM, marginM: PATH_M });
 }
 
 /** Middle of a bed of a width that lies to the right of all others, metres. */

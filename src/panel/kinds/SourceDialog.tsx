@@ -17,18 +17,20 @@ import "./source.css";
 interface SourceDialogProps {
   /** Where it was pressed or drawn; null: it is placed by numbers. */
   readonly given: Shape | null;
+  /** As it was called already; left out: it is named for what flowers there. */
+  readonly name?: string | undefined;
   readonly onClose: () => void;
 }
 
 /** A pollen source: what flowers there first of all, then where. It is on the sheet before it is kept. */
-export function SourceDialog({ given, onClose }: SourceDialogProps) {
+export function SourceDialog({ given, name, onClose }: SourceDialogProps) {
   const { plan, layout, book } = useKept();
   const made = (typed: TypedSource) => {
     const kindName = book.kind(typed.kind ?? "")?.name ?? "";
     return typedSource(plan, layout.id, { ...typed, kindName }, given);
   };
   const form = useForm({
-    start: () => startOfSource(layout, given),
+    start: () => ({ ...startOfSource(layout, given), label: name ?? "" }),
     problemOf: ({ kind }) => (kind === null ? words.needsKind : null),
     send: (typed) => keep(made(typed), onClose),
   });

@@ -12,7 +12,7 @@ export function Dialogs() {
   useEffect(
     () =>
       useSourceAsk.subscribe(({ asked }) => {
-        if (asked) sourceDialog.open({ given: asked.outline });
+        if (asked) sourceDialog.open({ given: asked.outline, name: asked.name });
       }),
     [],
   );

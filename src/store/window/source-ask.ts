@@ -4,11 +4,12 @@ import type { Shape } from "../../core/model/plan.ts";
 
 interface SourceAsk {
   /** A new object each time it is asked. */
-  readonly asked: { readonly outline: Shape } | null;
+  readonly asked: { readonly outline: Shape; readonly name?: string | undefined } | null;
 }
 
 export const useSourceAsk = create<SourceAsk>()(() => ({ asked: null }));
 
-export function askSource(outline: Shape): void {
-  useSourceAsk.setState({ asked: { outline } });
+/** @param name as it was given already; left out: it is named for what flowers there */
+export function askSource(outline: Shape, name?: string): void {
+  useSourceAsk.setState({ asked: { outline, name } });
 }

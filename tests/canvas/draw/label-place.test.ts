@@ -28,7 +28,9 @@ function endOf(outline: Bed["outline"]): LabelBox {
 function at(shape: Shape): LabelBox | undefined {
   const placed = { shape, outline: outlineOf(shape) };
   const { rings, box } = ringsInPixels(view, placed);
-  const [first] = insideBoxes(placed, { view, seen: box, size }, (label) => isInRings(label, rings));
+  const [first] = insideBoxes(placed, { view, seen: box, size }, (label) =>
+    isInRings(label, rings),
+  );
   return first;
 }
 

@@ -1,5 +1,8 @@
 import { expect, test } from "vitest";
 import { circleOf } from "../../../src/core/geometry/round.ts";
+import { protrusion } from "../../../src/core/geometry/containment.ts";
+import { outlineOf } from "../../../src/core/geometry/outline.ts";
+import { rowsDrawn, suggestedRows } from "../../../src/panel/beds/bed-rows-form.ts";
 import { bedFromTyped, codeProblem, suggestedBed } from "../../../src/panel/beds/new-bed.ts";
 import { rectanglePlot } from "../../../src/panel/site/plot-form.ts";
 import { plantingAt, smallPlan } from "../../support/small-plan.ts";
@@ -38,6 +41,29 @@ test("the first bed of a plot that has an edge lies inside it, a path from its l
     x: 1.2,
     y: 4,
   });
+});
+
+test("the first bed of a plot of any outline lies on it, and rows of beds lie on it together", () => {
+  const { plan, layout } = smallPlan();
+  const corners = [
+    [0, 8],
+    [9, 0],
+    [30, 6],
+    [24, 20],
+    [12, 14],
+    [4, 22],
+  ] as const;
+  const edged = {
+    ...plan,
+    site: { ...plan.site, outline: { shape: "polygon" as const, corners } },
+  };
+  const bare = { ...layout, beds: [], plantings: [] };
+  const plot = outlineOf(edged.site.outline);
+  const bed = bedFromTyped(edged, bare, suggestedBed(edged, bare));
+  expect(protrusion(outlineOf(bed.outline), plot).distanceM).toBe(0);
+  const rows = rowsDrawn(edged, bare, suggestedRows(edged, bare));
+  expect(rows.length).toBeGreaterThan(2);
+  for (const { outline } of rows) expect(protrusion(outlineOf(outline), plot).distanceM).toBe(0);
 });
 
 test("a code is needed, is short and is nobody else's", () => {
