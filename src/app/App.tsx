@@ -11,7 +11,7 @@ import { PictureRegion } from "../panel/picture/PictureRegion.tsx";
 import { RegionBoundary } from "../panel/window/RegionBoundary.tsx";
 import { SeedList } from "../panel/seed-list/SeedList.tsx";
 import { SkipLinks } from "../panel/window/SkipLinks.tsx";
-import { ToolBar } from "../panel/window/ToolBar.tsx";
+import { MoreTools, ToolBar } from "../panel/window/ToolBar.tsx";
 import { ViewBar } from "../panel/window/ViewBar.tsx";
 import { ViewTabs } from "../panel/window/ViewTabs.tsx";
 import { useShownPlan } from "../panel/state/use-shown-plan.ts";
@@ -84,7 +84,10 @@ function MainColumn() {
       <div className="main-bar">
         <ViewTabs />
         <ViewBar />
-        <ToolBar />
+        <div className="tool-line">
+          <ToolBar />
+          <MoreTools />
+        </div>
       </div>
       <MainView />
       {view === "sheet" && earlierCrops.length > 0 && (

@@ -23,17 +23,31 @@ export function Header() {
   const [isUnfolded, setUnfolded] = useState(false);
   const foldRef = useRef<HTMLButtonElement>(null);
   const headRef = useRef<HTMLElement>(null);
-  // What was picked in a menu wants the window to itself: the unfolded head goes back.
+  // What was picked, or lies beside it, wants the window to itself: the unfolded head goes back.
   useEffect(() => {
     const head = headRef.current;
     if (!isUnfolded || !head) return;
-    const foldOnPick = ({ target }: Event) => {
-      if (!(target instanceof Element) || !target.closest(".menu-item")) return;
+    const fold = () => {
       setUnfolded(false);
       foldRef.current?.focus();
     };
+    const foldOnPick = ({ target }: Event) => {
+      if (target instanceof Element && target.closest(".menu-item, .plan-facts, .primary")) fold();
+    };
+    const foldBeside = ({ target }: Event) => {
+      if (target instanceof Node && !head.contains(target)) setUnfolded(false);
+    };
+    const foldOnEscape = ({ key }: KeyboardEvent) => {
+      if (key === "Escape") fold();
+    };
     head.addEventListener("click", foldOnPick);
-    return () => head.removeEventListener("click", foldOnPick);
+    head.addEventListener("keydown", foldOnEscape);
+    document.addEventListener("pointerdown", foldBeside, true);
+    return () => {
+      head.removeEventListener("click", foldOnPick);
+      head.removeEventListener("keydown", foldOnEscape);
+      document.removeEventListener("pointerdown", foldBeside, true);
+    };
   }, [isUnfolded]);
   return (
     <header ref={headRef} className={isUnfolded ? "plan-head unfolded" : "plan-head"}>

@@ -1,6 +1,9 @@
 import { type KeyboardEvent, type RefObject, useEffect, useRef } from "react";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { ClearGroundButton } from "../findings/ClearGroundLine.tsx";
+import { clearGround } from "../findings/commands.ts";
+import { CommandItem } from "../commands/CommandItem.tsx";
+import { Menu } from "../form/Menu.tsx";
 import { type ToolEntry, toolEntries } from "./tools.ts";
 import { keysText } from "../commands/shortcuts.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
@@ -62,6 +65,21 @@ export function ToolBar() {
       <CommandButton of={showSelection} className="tool" tabIndex={-1}>
         {texts.fitSelection}
       </CommandButton>
+    </div>
+  );
+}
+
+/** By name what the bar of a phone has no room for; it is not there where all stand side by side. */
+export function MoreTools() {
+  return (
+    <div className="tool-more">
+      <Menu label={texts.moreTools}>
+        {[...toolEntries.map(({ name }) => commandById(`tool-${name}`)), clearGround].map((of) => (
+          <CommandItem key={of.id} of={of} />
+        ))}
+        <CommandItem of={fitAll}>{texts.fitAll}</CommandItem>
+        <CommandItem of={showSelection}>{texts.fitSelection}</CommandItem>
+      </Menu>
     </div>
   );
 }

@@ -77,6 +77,7 @@ export const drawOutlineTool = "Draw outline";
 export const pollenSourceTool = "Pollen source";
 export const measureTool = "Measure";
 export const tools = "Tools";
+export const moreTools = "More";
 export const fitAll = "Fit all";
 export const fitAllWithKeys = (keys: string) => `Fit all (${keys})`;
 export const fitSelection = "Fit selection";
