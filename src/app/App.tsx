@@ -11,7 +11,7 @@ import { PictureRegion } from "../panel/picture/PictureRegion.tsx";
 import { RegionBoundary } from "../panel/window/RegionBoundary.tsx";
 import { SeedList } from "../panel/seed-list/SeedList.tsx";
 import { SkipLinks } from "../panel/window/SkipLinks.tsx";
-import { MoreTools, ToolBar } from "../panel/window/ToolBar.tsx";
+import { ToolLine } from "../panel/window/ToolLine.tsx";
 import { ViewBar } from "../panel/window/ViewBar.tsx";
 import { ViewTabs } from "../panel/window/ViewTabs.tsx";
 import { useShownPlan } from "../panel/state/use-shown-plan.ts";
@@ -84,10 +84,7 @@ function MainColumn() {
       <div className="main-bar">
         <ViewTabs />
         <ViewBar />
-        <div className="tool-line">
-          <ToolBar />
-          <MoreTools />
-        </div>
+        <ToolLine />
       </div>
       <MainView />
       {view === "sheet" && earlierCrops.length > 0 && (

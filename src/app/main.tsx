@@ -15,6 +15,7 @@ import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
 import { loadFirstSample } from "../panel/window/samples.ts";
 import "./narrow.css";
+import "./lying.css";
 import "./print.css";
 
 listenForFaults(window);

@@ -13,7 +13,7 @@ const EXCEPTIONS: ReadonlyMap<string, string> = new Map([
   ["src/app/print.css: font-size: 14pt", "paper has its own measures"],
   ["src/app/base.css: font-size: 100%", "what the reader has set is what all sizes count from"],
   ["src/app/narrow.css: padding-bottom: var(--drawer-height)", "the room a drawer takes"],
-  ["src/app/narrow.css: padding-right: var(--drawer-width)", "the room a drawer takes"],
+  ["src/app/lying.css: padding-right: var(--drawer-width)", "the room a drawer takes"],
   [
     "src/app/narrow.css: padding-bottom: calc(50dvh - var(--drawer-bar))",
     "the room a dialog at the foot takes",

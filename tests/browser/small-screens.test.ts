@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Browser, Page } from "playwright-core";
 import { axeFaults } from "./axe.ts";
 import { launchBrowser, siteUrl } from "./browser.ts";
-import { openSample } from "./sheet.ts";
+import { openSample, restingView } from "./sheet.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -67,6 +67,41 @@ test.each([
   expect(((box?.width ?? 0) * (box?.height ?? 0)) / (width * height)).toBeGreaterThan(0.5);
   await page.close();
 });
+
+test.each([
+  [390, 844],
+  [844, 390],
+])(
+  "at %i x %i menus lie over the sheet, which stays, and name every tool",
+  async (width, height) => {
+    const context = await browser.newContext({
+      viewport: { width, height },
+      hasTouch: true,
+      isMobile: true,
+    });
+    const page = await context.newPage();
+    page.setDefaultTimeout(8000);
+    await openSample(page, siteUrl());
+    const view = await restingView(page);
+    const more = page.locator(".plan-head-more");
+    await page.getByRole("button", { name: "Menu", exact: true }).tap();
+    await more.waitFor();
+    expect(await restingView(page)).toEqual(view);
+    await page.locator(".drawer-bar").tap({ position: { x: 2, y: 2 } });
+    await more.waitFor({ state: "hidden" });
+    await page.getByRole("button", { name: "More", exact: true }).tap();
+    const items = page.locator(".tool-more .menu-item");
+    await items.first().waitFor();
+    const heights = await items.evaluateAll((all) =>
+      all.map((item) => item.getBoundingClientRect().height),
+    );
+    expect(heights.length).toBe(9);
+    expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
+    await items.filter({ hasText: "Measure" }).tap();
+    await page.locator('[data-tool="measure"][aria-pressed="true"]').waitFor();
+    await context.close();
+  },
+);
 
 test("the line about what happened goes after some seconds, also where motion is not wanted", async () => {
   const page = await browser.newPage({

@@ -11,8 +11,18 @@ import { commandById } from "./all-commands.ts";
 import { fitAll, showSelection } from "../commands/view-commands.ts";
 import * as texts from "./words.ts";
 
-/** The tools of the sheet: one stop for Tab, arrow keys inside. */
-export function ToolBar() {
+/** The tools of the sheet, and on a phone a list of them. */
+export function ToolLine() {
+  return (
+    <div className="tool-line">
+      <ToolBar />
+      <MoreTools />
+    </div>
+  );
+}
+
+/** One stop for Tab, arrow keys inside. */
+function ToolBar() {
   const tool = useWindowStore((state) => state.tool);
   const ref = useRef<HTMLDivElement>(null);
   useToolInView(ref, tool);
@@ -70,13 +80,16 @@ export function ToolBar() {
 }
 
 /** By name what the bar of a phone has no room for; it is not there where all stand side by side. */
-export function MoreTools() {
+function MoreTools() {
   return (
     <div className="tool-more">
       <Menu label={texts.moreTools}>
-        {[...toolEntries.map(({ name }) => commandById(`tool-${name}`)), clearGround].map((of) => (
-          <CommandItem key={of.id} of={of} />
+        {toolEntries.map(({ name, label }) => (
+          <CommandItem key={name} of={commandById(`tool-${name}`)}>
+            {label}
+          </CommandItem>
         ))}
+        <CommandItem of={clearGround} />
         <CommandItem of={fitAll}>{texts.fitAll}</CommandItem>
         <CommandItem of={showSelection}>{texts.fitSelection}</CommandItem>
       </Menu>
