@@ -57,7 +57,13 @@ export function kindsTable({ kinds }: CropBook): string {
 
 /** docs/regional-wild.csv: what the check asks of a seed parent without a figure short of it. */
 export function wildTable({ kinds }: CropBook): string {
-  const nothing: Requirement = { metres: 0, from: "figure", figure: null, source: null, why: "" };
+  const nothing: Requirement = {
+    metres: 0,
+    from: "figure",
+    figure: null,
+    source: null,
+    reason: null,
+  };
   return csv([
     ["seed_kind", "wild_kind", "at_least_m"],
     ...kinds.flatMap((kind) =>

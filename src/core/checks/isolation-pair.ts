@@ -1,7 +1,8 @@
 /** One directed pair: a seed parent, a pollen source, and what keeps them apart, if anything. */
 import type { Basis } from "../calendar/basis.ts";
 import { findingId } from "./finding.ts";
-import type { Relation } from "../kinds/crop.ts";
+import type { FigureReason } from "../distances/required-distance.ts";
+import type { IsolationFigure, Relation } from "../kinds/crop.ts";
 import type { StatedStep } from "../distances/stated-adjustments.ts";
 import type { Point } from "../geometry/point.ts";
 import type { DayNumber } from "../model/day.ts";
@@ -17,10 +18,10 @@ export interface Requirement {
   readonly figure: string | null;
   /** Id of the figure's source in the crop base, when there is one. */
   readonly source: string | null;
-  /** In words: which figure and why this one, and what changed it. */
-  readonly why: string;
-  /** Whether the figure was picked by hand for the variety. */
-  readonly isPicked?: boolean;
+  /** Why this figure and no other; null: it was typed, or picked by hand. */
+  readonly reason: FigureReason | null;
+  /** The figure picked by hand for the variety. */
+  readonly picked?: IsolationFigure;
   /** The level has no figure: this one, of a laxer level, is the least, and enough is not known. */
   readonly isFloor?: boolean;
   /** The flower form decides the distance and was not said, so the longest is taken. */

@@ -63,10 +63,12 @@ function otherWaySentence(other: IsolationPair, worst: IsolationPair, wording: W
   const parent = wording.nameOf(other.seedParent);
   if (other.requiredM === worst.requiredM) return `Seed of ${parent} is at risk as well.`;
   const needed = formatRequired(other.requiredM ?? 0, wording.unit);
-  const { isPicked, adjustments } = other.requirement ?? {};
+  const { picked, adjustments } = other.requirement ?? {};
   // What the grower chose is named wherever it counts.
   const chosen =
-    isPicked === true || adjustments !== undefined ? ` (${requirementText(other, wording)})` : "";
+    picked !== undefined || adjustments !== undefined
+      ? ` (${requirementText(other, wording)})`
+      : "";
   return `Seed of ${parent} is at risk as well; it needs ${needed}${chosen}.`;
 }
 

@@ -1,12 +1,25 @@
 /** Pairs of stands in words: what keeps them apart, and where the distance they need comes from. */
+import { figureWords, pickedWords, stepWords } from "../distances/distance-words.ts";
 import { levelEntry } from "../kinds/levels.ts";
 import { citedAs } from "../kinds/sources.ts";
 import { formatDistance, formatMeasured } from "../model/length.ts";
 import { days, restsWords, slackWords, togetherWords } from "./day-words.ts";
 import type { FindingBase } from "./finding.ts";
 import { lacksFigure } from "./isolation.ts";
-import type { IsolationPair } from "./isolation-pair.ts";
+import type { IsolationPair, Requirement } from "./isolation-pair.ts";
 import { type Brief, type Wording, measuredBrief } from "./wording.ts";
+
+/** In full: which figure and why this one, and what changed it. */
+export function whyWords(requirement: Requirement): string {
+  const { from, picked, reason, adjustments = [], increase } = requirement;
+  const typed = from === "planting" ? "typed for this planting" : "typed for this variety";
+  const figure = picked ? pickedWords(picked) : reason ? figureWords(reason) : typed;
+  return [
+    figure,
+    ...adjustments.map(stepWords),
+    ...(increase === undefined ? [] : [`more from this wild kind: ${increase}`]),
+  ].join("; ");
+}
 
 /** Where the required distance of a pair comes from, in a few words. */
 export function requirementText(pair: IsolationPair, wording: Wording): string {
@@ -15,13 +28,11 @@ export function requirementText(pair: IsolationPair, wording: Wording): string {
   const stand = wording.standOf(pair.seedParent);
   const form = stand?.kind.forms?.find((entry) => entry.id === stand.variety?.form)?.name;
   const kind = [form, stand?.kind.name].filter((part) => part !== undefined).join(" ");
-  const origin = requirement.source === null ? requirement.why : citedAs(requirement.source);
-  const figure = stand?.kind.isolation.find(({ id }) => id === requirement.figure);
-  const picked =
-    requirement.isPicked === true && figure
-      ? `${levelEntry(figure.figureClass).name} as picked for this variety, `
-      : "";
-  const changed = (requirement.adjustments ?? []).map((step) => `; ${step.why}`).join("");
+  const origin = requirement.source === null ? whyWords(requirement) : citedAs(requirement.source);
+  const picked = requirement.picked
+    ? `${levelEntry(requirement.picked.figureClass).name} as picked for this variety, `
+    : "";
+  const changed = (requirement.adjustments ?? []).map((step) => `; ${stepWords(step)}`).join("");
   const more =
     requirement.increase === undefined ? "" : `; from this wild kind: ${requirement.increase}`;
   const from = `${picked}${origin}${changed}${more}`;

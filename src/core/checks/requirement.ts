@@ -3,7 +3,6 @@ import { requiredDistance } from "../distances/required-distance.ts";
 import { statedDistance } from "../distances/stated-adjustments.ts";
 import { wildIncreasesOf } from "../distances/wild-increase.ts";
 import type { Kind } from "../kinds/crop.ts";
-import { levelEntry } from "../kinds/levels.ts";
 import type { Planting, PurityLevel, Variety } from "../model/plan.ts";
 import type { Requirement } from "./isolation-pair.ts";
 
@@ -20,7 +19,7 @@ export function requirementOf(
   const typed = planting.isolationM ?? variety.isolationM;
   if (typed !== undefined) {
     const from = planting.isolationM !== undefined ? "planting" : "variety";
-    return { metres: typed, from, figure: null, source: null, why: `typed for this ${from}` };
+    return { metres: typed, from, figure: null, source: null, reason: null };
   }
   const published = publishedRequirement(variety, kind, level);
   if (published === null || !planting.adjustments?.length) return published;
@@ -31,8 +30,7 @@ export function requirementOf(
     published.source,
   );
   if (steps.length === 0) return published;
-  const why = [published.why, ...steps.map((step) => step.why)].join("; ");
-  return { ...published, metres, why, adjustments: steps };
+  return { ...published, metres, adjustments: steps };
 }
 
 /** The figure picked for the variety, else the one the default rule takes. */
@@ -43,14 +41,13 @@ function publishedRequirement(
 ): Requirement | null {
   const picked = kind.isolation.find((figure) => figure.id === variety.figure);
   if (picked) {
-    const { name } = levelEntry(picked.figureClass);
     return {
       metres: picked.metres,
       from: "figure",
       figure: picked.id,
       source: picked.source,
-      why: `${name}, ${picked.published}; picked for this variety`,
-      isPicked: true,
+      reason: null,
+      picked,
     };
   }
   const found = requiredDistance(kind, variety.form, level);
@@ -60,7 +57,7 @@ function publishedRequirement(
     from: "figure",
     figure: found.figure.id,
     source: found.figure.source,
-    why: found.why,
+    reason: found.reason,
     ...(found.isFloor ? { isFloor: true } : {}),
     ...(found.isFormUnsaid ? { isFormUnsaid: true } : {}),
   };
@@ -85,7 +82,6 @@ export function wildRequirements(
         ...requirement,
         metres: atLeastM,
         source,
-        why: `${requirement.why}; more from this wild kind: ${why}`,
         increase: why,
       },
     ]),

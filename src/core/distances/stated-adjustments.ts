@@ -5,7 +5,6 @@
 import { METRES_PER_FOOT } from "../model/length.ts";
 import type { StatedAdjustment } from "../model/plan.ts";
 import type { Adjustment, AdjustmentEffect } from "./adjustment.ts";
-import { adjustmentWords } from "./adjustment-words.ts";
 import { type AdjustmentStep, adjustedDistance, adjustmentsOf } from "./adjustments.ts";
 import {
   type BorderRowTable,
@@ -13,8 +12,6 @@ import {
   sweetCornDistance,
   washingtonBorderRows,
 } from "./border-rows.ts";
-import { findSource } from "../kinds/sources.ts";
-import { counted } from "../words/plurals.ts";
 
 /** Hectares in an acre. */
 export const HECTARES_PER_ACRE = 0.40468564224;
@@ -30,9 +27,16 @@ export interface OfferedAdjustment extends Omit<Adjustment, "effect" | "kinds"> 
   readonly effectOf: (stated: StatedAdjustment) => AdjustmentEffect | null;
 }
 
-/** A step of an adjusted distance with its reason in words. */
+/** A step of an adjusted distance with what it rests on; distance-words.ts has the words. */
 export interface StatedStep extends AdjustmentStep {
-  readonly why: string;
+  readonly effect: AdjustmentEffect;
+  /** As the regulation prints it. */
+  readonly condition: string;
+  /** Rows stated, where it asks for them. */
+  readonly borderRows: number | null;
+  /** Id of the source, and where in it. */
+  readonly source: string;
+  readonly place: string;
 }
 
 /** Every change regulations print for a kind: what shortens a distance before what lengthens it. */
@@ -103,29 +107,18 @@ export function statedDistance(
       const offer = offers[index];
       return !offer || step.fromM === step.toM
         ? []
-        : [{ ...step, why: stepWords(offer, offer.entry, offer.effect) }];
+        : [{ ...step, ...groundOf(offer, offer.entry, offer.effect) }];
     }),
   };
 }
 
-/** E.g. "half the distance: natural or artificial barriers protect the field well (7 CFR ...)". */
-function stepWords(
-  offer: OfferedAdjustment,
-  { borderRows }: StatedAdjustment,
+function groundOf(
+  { asks, condition, source, place }: OfferedAdjustment,
+  { borderRows = 0 }: StatedAdjustment,
   effect: AdjustmentEffect,
-): string {
-  const rows = offer.asks.includes("borderRows") ? `, ${rowCount(borderRows ?? 0)}` : "";
-  return `${adjustmentWords(effect)}: ${offer.condition}${rows} (${placeWords(offer)})`;
-}
-
-function rowCount(rows: number): string {
-  return counted(rows, { one: "border row", other: "border rows" });
-}
-
-/** E.g. "7 CFR 201.76 Table 5, footnote 26". */
-export function placeWords({ source, place }: Pick<Adjustment, "source" | "place">): string {
-  const title = findSource(source)?.title.split(/[,:]/)[0] ?? source;
-  return place === "" ? title : `${title}, ${place}`;
+): Omit<StatedStep, keyof AdjustmentStep> {
+  const rows = asks.includes("borderRows") ? borderRows : null;
+  return { effect, condition, borderRows: rows, source, place };
 }
 
 function byBorderRows(table: BorderRowTable): Pick<OfferedAdjustment, "asks" | "effectOf"> {

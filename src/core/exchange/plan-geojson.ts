@@ -97,7 +97,9 @@ function isolationOf(
   const { requirement, wildRequirements } = stand;
   if (wildRequirements === null) return requirement.metres;
   const isByLevel =
-    requirement.isPicked !== true && !planting.adjustments?.length && variety?.form === undefined;
+    requirement.picked === undefined &&
+    !planting.adjustments?.length &&
+    variety?.form === undefined;
   if (isByLevel) return undefined;
   return Math.max(requirement.metres, ...[...wildRequirements.values()].map((each) => each.metres));
 }

@@ -9,6 +9,7 @@ import type { Point } from "../geometry/point.ts";
 import type { Relation } from "../kinds/crop.ts";
 import { isoFromDay } from "../model/day.ts";
 import type { Plan } from "../model/plan.ts";
+import { whyWords } from "../checks/pair-words.ts";
 
 /** Id of a stand as its file has it. */
 export type ReportId = string | number;
@@ -28,6 +29,15 @@ export interface ReportTime {
   readonly firstDay: string;
 }
 
+/** Where the distance a pair needs comes from. */
+type ReportRequirement = Pick<
+  Requirement,
+  "from" | "figure" | "source" | "isFloor" | "isFormUnsaid" | "increase"
+> & {
+  /** In words: which figure and why this one, and what changed it. */
+  readonly why: string;
+};
+
 /** One directed pair. Field names are a contract: see docs/command-line.md. */
 export interface ReportPair {
   readonly seedParent: ReportId;
@@ -46,7 +56,7 @@ export interface ReportPair {
   };
   /** On what a pair rests that time alone clears, and the last safe days; null: it does not. */
   readonly time: ReportTime | null;
-  readonly requirement: Omit<Requirement, "metres"> | null;
+  readonly requirement: ReportRequirement | null;
   /** Only where years were asked for; null: they make no difference to this pair, or are unknown. */
   readonly seasons?: SeasonsTried | null;
   /** Nearest points, of the seed parent first: [x, y] sheet metres; [longitude, latitude] or null. */
@@ -94,7 +104,7 @@ export function reportPair(
       from: requirement.from,
       figure: requirement.figure,
       source: requirement.source,
-      why: requirement.why,
+      why: whyWords(requirement),
       ...(requirement.isFloor === true ? { isFloor: true } : {}),
       ...(requirement.isFormUnsaid === true ? { isFormUnsaid: true } : {}),
       ...(requirement.increase === undefined ? {} : { increase: requirement.increase }),

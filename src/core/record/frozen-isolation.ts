@@ -8,7 +8,7 @@ import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { wordingOf } from "../checks/checked-layout.ts";
 import { isolationPair } from "../checks/isolation.ts";
 import type { IsolationPair, Standing } from "../checks/isolation-pair.ts";
-import { describeStanding, requirementText } from "../checks/pair-words.ts";
+import { describeStanding, requirementText, whyWords } from "../checks/pair-words.ts";
 import type { Stand } from "../checks/stand.ts";
 import { levelOrder } from "../kinds/levels.ts";
 import { inLayout, mapItem, mapItems } from "../edits/edit.ts";
@@ -56,7 +56,7 @@ export function frozenIsolation(
     ...(requirement === null ? {} : { requiredM: requirement.metres }),
     ...(requirement && anyPair
       ? { figure: requirementText({ ...anyPair, requirement }, wordingOf(grown)) }
-      : requirement && { figure: requirement.why }),
+      : requirement && { figure: whyWords(requirement) }),
     ...(met === null ? {} : { levelMet: met.level, levelMetM: met.metres }),
     standing: anyPair?.standing ?? "distance",
     ...bloomField(stand.receives),

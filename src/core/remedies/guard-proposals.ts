@@ -9,8 +9,8 @@ import {
   type OfferedAdjustment,
   canActOn,
   offeredAdjustments,
-  placeWords,
 } from "../distances/stated-adjustments.ts";
+import { placeWords } from "../distances/distance-words.ts";
 import { changePlantings } from "../edits/object-edits.ts";
 import { METRES_PER_FOOT } from "../model/length.ts";
 import type { StatedAdjustment } from "../model/plan.ts";

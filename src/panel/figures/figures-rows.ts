@@ -1,8 +1,9 @@
 /** A kind's isolation figures as the figure browser lists them, and which of them is the default. */
 import type { IsolationFigure, Kind, Level } from "../../core/kinds/crop.ts";
 import { levelEntry, levelOrder } from "../../core/kinds/levels.ts";
-import { STANDING_WORDS, requiredDistance } from "../../core/distances/required-distance.ts";
+import { requiredDistance } from "../../core/distances/required-distance.ts";
 import { type LengthUnit, formatDistance } from "../../core/model/length.ts";
+import { figureWords, standingWords } from "../../core/distances/distance-words.ts";
 
 export interface DefaultRow {
   readonly level: Level;
@@ -25,7 +26,7 @@ export function defaultRows(kind: Kind, unit: LengthUnit): readonly DefaultRow[]
       return {
         ...base,
         distance: formatDistance(found.figure.metres, unit),
-        why: found.why,
+        why: figureWords(found.reason),
         range:
           leastM === mostM
             ? null
@@ -70,7 +71,7 @@ export function figureRows(kind: Kind, unit: LengthUnit): readonly FigureRow[] {
       remarks: sentence([
         form && `for ${form} plants`,
         figure.case && `printed for: ${figure.case}`,
-        figure.standing && STANDING_WORDS[figure.standing],
+        figure.standing && standingWords[figure.standing],
         figure.outlier && `set aside: ${figure.outlier}`,
         figure.note,
       ]),

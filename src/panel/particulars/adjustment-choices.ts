@@ -4,8 +4,8 @@ import {
   type OfferedAdjustment,
   canActOn,
   offeredAdjustments,
-  placeWords,
 } from "../../core/distances/stated-adjustments.ts";
+import { placeWords } from "../../core/distances/distance-words.ts";
 import { citedAs } from "../../core/kinds/sources.ts";
 import type { Planting, StatedAdjustment } from "../../core/model/plan.ts";
 import * as words from "./dialog-words.ts";

@@ -5,12 +5,13 @@ import type { CropBook } from "../../core/kinds/crop-book.ts";
 import { citedAs } from "../../core/kinds/sources.ts";
 import { type LengthUnit, formatRequired } from "../../core/model/length.ts";
 import type { Plan, Planting, Variety } from "../../core/model/plan.ts";
+import { whyWords } from "../../core/checks/pair-words.ts";
 
 /** `7.6 m. Why this figure. From "title of the source".` */
 export function requirementWords(requirement: Requirement | null, unit: LengthUnit): string {
   if (requirement === null) return "No published distance is known here; type your own.";
   const from = requirement.source === null ? "" : ` Source: ${citedAs(requirement.source)}.`;
-  return `${formatRequired(requirement.metres, unit)}: ${requirement.why}.${from}`;
+  return `${formatRequired(requirement.metres, unit)}: ${whyWords(requirement)}.${from}`;
 }
 
 /** What a planting of the variety would need at the plan's level, its own distance included. */

@@ -13,6 +13,8 @@ import {
   trialPlan,
   wordsOf,
 } from "../../support/trial-plan.ts";
+import { whyWords } from "../../../src/core/checks/pair-words.ts";
+import { type Requirement } from "../../../src/core/checks/isolation-pair.ts";
 
 const FEET = 0.3048;
 
@@ -30,9 +32,11 @@ describe("a figure picked for a variety", () => {
   test("is what the seed parent is held to, in place of the default", () => {
     expect(requirement(picked)).toMatchObject({
       figure: "us-certified",
-      isPicked: true,
-      why: "US certified seed, 30 ft; picked for this variety",
+      picked: { id: "us-certified" },
     });
+    expect(whyWords(requirement(picked) as Requirement)).toBe(
+      "US certified seed, 30 ft; picked for this variety",
+    );
     expect(requirement(picked)?.metres).toBeCloseTo(30 * FEET, 9);
     expect(requirement(two("tomato", 5, { at: 0, kind: "tomato" }))?.metres).toBe(25);
   });
@@ -83,7 +87,9 @@ describe("what a regulation lets change", () => {
     expect(requirement(melon(barriers, 1))?.adjustments).toMatchObject([
       { adjustment: "watermelon-barriers" },
     ]);
-    expect(requirement(melon(barriers, 1))?.why).toContain("; half the distance: natural");
+    expect(whyWords(requirement(melon(barriers, 1)) as Requirement)).toContain(
+      "; half the distance: natural",
+    );
   });
 
   test("never touches a distance typed by hand", () => {
@@ -98,7 +104,7 @@ describe("what a regulation lets change", () => {
       from: "planting",
       figure: null,
       source: null,
-      why: "typed for this planting",
+      reason: null,
     });
   });
 });

@@ -5,10 +5,11 @@ import { kinds } from "../../../src/core/kinds/kinds.ts";
 import {
   HECTARES_PER_ACRE,
   offeredAdjustments,
-  placeWords,
   statedDistance,
 } from "../../../src/core/distances/stated-adjustments.ts";
+import { placeWords } from "../../../src/core/distances/distance-words.ts";
 import type { StatedAdjustment } from "../../../src/core/model/plan.ts";
+import { stepWords } from "../../../src/core/distances/distance-words.ts";
 
 const METRES_PER_FOOT = 0.3048;
 
@@ -105,7 +106,7 @@ test("each step says what it does, why and where it is printed", () => {
       200,
       [stated],
       stated.id === "wac-16-302-295" ? "wac-16-302-290" : "cfr-201-76",
-    ).steps.map((step) => step.why);
+    ).steps.map(stepWords);
   expect(words("watermelon", { id: "watermelon-barriers" })).toEqual([
     "half the distance: natural or artificial barriers protect the field well (7 CFR 201.76 Table 5, footnote 26)",
   ]);

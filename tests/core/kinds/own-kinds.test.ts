@@ -6,6 +6,7 @@ import { kindOf, planBook } from "../../../src/core/kinds/own-kinds.ts";
 import { requiredDistance } from "../../../src/core/distances/required-distance.ts";
 import { emptyPlan } from "../../../src/core/model/empty-plan.ts";
 import type { OwnKind } from "../../../src/core/model/plan.ts";
+import { figureWords } from "../../../src/core/distances/distance-words.ts";
 
 const MOONFRUIT: OwnKind = {
   id: "own-kind-1",
@@ -52,7 +53,7 @@ describe("a kind that is missing", () => {
     expect(metres(MOONFRUIT, "home")).toBe(90);
     expect(metres(MOONFRUIT, "sale")).toBe(200);
     const found = requiredDistance(kindOf(MOONFRUIT), undefined, "home");
-    expect(found?.why).toBe("own figure, 90 m");
+    expect(found && figureWords(found.reason)).toBe("own figure, 90 m");
     expect(found?.figure).toMatchObject({ source: "own", note: "a neighbour" });
   });
 

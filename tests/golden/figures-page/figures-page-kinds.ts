@@ -2,10 +2,10 @@
 import type { IsolationFigure, Kind, Sourced, Timing } from "../../../src/core/kinds/crop.ts";
 import { kinds } from "../../../src/core/kinds/kinds.ts";
 import { levelEntry } from "../../../src/core/kinds/levels.ts";
-import { STANDING_WORDS } from "../../../src/core/distances/required-distance.ts";
 import { listed, metresText, sentence, table } from "./markdown.ts";
 import { cite } from "./source-numbers.ts";
 import { speciesRelation } from "../../../src/core/kinds/species-relation.ts";
+import { standingWords } from "../../../src/core/distances/distance-words.ts";
 
 export function familyPart(family: string, members: readonly Kind[]): readonly string[] {
   const printed = new Map<string, string>();
@@ -141,7 +141,7 @@ function figureRow(kind: Kind, figure: IsolationFigure): readonly string[] {
   const remarks = [
     form,
     figure.case,
-    figure.standing && STANDING_WORDS[figure.standing],
+    figure.standing && standingWords[figure.standing],
     figure.outlier && `set aside: ${figure.outlier}`,
     figure.neverDefault,
     figure.note,
