@@ -9,6 +9,8 @@ export type PrintId =
   | CompanionId
   | "sowing-list"
   | "years"
+  | "layouts"
+  | "lot-isolation"
   | "neighbours"
   | "stakes"
   | "packets"
@@ -26,6 +28,8 @@ export const printParts: readonly PrintPart[] = [
   ...companionIds.map((id) => ({ id, title: companionTitles[id] })),
   { id: "sowing-list", title: "Sowing list, in order of sowing" },
   { id: "years", title: "Which year for which, varieties by seasons" },
+  { id: "layouts", title: "Layouts compared, drawn side by side" },
+  { id: "lot-isolation", title: "How lots on the shelf were isolated as they grew" },
   { id: "neighbours", title: "Notes to neighbours, what to ask them" },
   { id: "stakes", title: "Stake labels, one for each planting", labels: "stakes" },
   { id: "packets", title: "Packet labels, for this season's seed", labels: "packets" },
@@ -57,6 +61,12 @@ export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string 
         : "no pollen source is marked, or nothing is kept for seed";
     case "shelf":
       return plan.lots.some(({ state }) => state === "in stock") ? null : "no lot is in stock";
+    case "layouts":
+      return plan.layouts.length < 2 ? "there is one layout" : null;
+    case "lot-isolation":
+      return plan.lots.some(({ isolation }) => isolation)
+        ? null
+        : "no lot carries how it was isolated";
     case "years":
       return plan.renewalYears?.choices.some(({ grown }) => grown) === true
         ? null
@@ -66,10 +76,13 @@ export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string 
   }
 }
 
+/** Beds are marked out once; layouts are compared, and buyers ask how seed was isolated, now and then. */
+const WHEN_ASKED: ReadonlySet<PrintId> = new Set(["set-out", "years", "layouts", "lot-isolation"]);
+
 /** Whether a part is printed unless somebody says otherwise. */
 export function isUsuallyPrinted(id: PrintId, plan: Plan, layout: Layout): boolean {
-  // Beds are marked out once; packets come with the harvest, to those who keep a shelf.
-  if (id === "set-out" || id === "years") return false;
+  if (WHEN_ASKED.has(id)) return false;
+  // Packets come with the harvest, to those who keep a shelf.
   if (id === "packets" && plan.lots.length === 0) return false;
   return printHindrance(id, plan, layout) === null;
 }

@@ -1,5 +1,6 @@
 /** Makes what the list of printing names: pages first, which are shown as they are or become PDFs. */
-import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { type CheckedLayout, checkLayouts } from "../checks/checked-layout.ts";
+import { comparePages } from "../compare/compare-pages.ts";
 import type { LabelChoice } from "../labels/label-pages.ts";
 import { labelDocument } from "../labels/labels-pdf.ts";
 import { cutWords } from "../map/beyond-map.ts";
@@ -12,6 +13,7 @@ import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
 import type { Page, TextRuler } from "../page/scene.ts";
 import { companionPages } from "../paper-set/companion-pages.ts";
 import type { ListPageSetting } from "../map/list-pages.ts";
+import { lotIsolationPages, lotsWithIsolation } from "../paper-set/lot-isolation-pages.ts";
 import { neighbourNotePages } from "../paper-set/neighbour-notes.ts";
 import { plotMapPages } from "../paper-set/plot-map.ts";
 import { sowingPages } from "../paper-set/sowing-pages.ts";
@@ -50,6 +52,7 @@ export async function printedPart(
     return { id, ...labelDocument(input, labels, choice, ruler) };
   }
   if (id === "map") return mapPart(input, settings, ruler, step);
+  if (id === "layouts") return layoutsPart(input, settings, ruler, step);
   const frame = pageFrame(settings.paper, settings.orientation);
   const setting = {
     plan: input.plan,
@@ -65,6 +68,8 @@ export async function printedPart(
 
 function listPages(id: PrintId, input: CheckedLayout, setting: ListPageSetting): readonly Page[] {
   if (id === "sowing-list") return sowingPages(input, setting);
+  if (id === "lot-isolation")
+    return lotIsolationPages(input, lotsWithIsolation(input.plan), setting);
   if (id === "neighbours") return neighbourNotePages(input, setting);
   return companionPages([id as CompanionId], input, setting);
 }
@@ -97,6 +102,25 @@ async function mapPart(
       : []),
   ];
   return { id: "map", pages, remarks };
+}
+
+/** All layouts as planned, the one that is printed held against each of the others. */
+async function layoutsPart(
+  { plan, layout }: CheckedLayout,
+  { paper, printedAt }: PrintSettings,
+  ruler: TextRuler,
+  step: PrintStep,
+): Promise<PrintedPart> {
+  const others = plan.layouts.filter(({ id }) => id !== layout.id);
+  const compared = checkLayouts(plan, [layout, ...others]);
+  await step();
+  const { parts } = comparePages(compared, { paper, isOverlaid: false, printedAt }, ruler);
+  const pages: Page[] = [];
+  for (const part of parts) {
+    pages.push(...part());
+    await step();
+  }
+  return { id: "layouts", pages, remarks: [] };
 }
 
 /** What is to be looked at whichever parts are printed. */

@@ -12,6 +12,7 @@ import {
   printedPart,
   printedPdf,
 } from "../../../src/core/files/print-set.ts";
+import type { Plan } from "../../../src/core/model/plan.ts";
 import { usualLabelSize } from "../../../src/core/labels/label-sizes.ts";
 import { MOST_SHEETS, planSheets } from "../../../src/core/map/page-plan.ts";
 import { pdfWriter } from "../../../src/core/page/pdf-writer.ts";
@@ -19,8 +20,19 @@ import { gardenPlan, mapInput } from "../../support/paper-garden.ts";
 import { a4, fonts, textOf } from "../../support/printed.ts";
 import { withLots } from "../../support/with-lots.ts";
 
-const garden = mapInput(withLots(gardenPlan(), (index) => `26-AB-${index}`));
+const garden = mapInput(withCopy(withLots(gardenPlan(), (index) => `26-AB-${index}`)));
 const { ruler } = pdfWriter("", "", fonts);
+
+function withCopy(plan: Plan): Plan {
+  return {
+    ...plan,
+    layouts: plan.layouts.flatMap((each) => [
+      each,
+      { ...each, id: `${each.id}-copy`, name: `${each.name} (copied)` },
+    ]),
+  };
+}
+
 const labels = (isPacket: boolean) => ({
   size: usualLabelSize("m", isPacket),
   startAt: 1,
@@ -66,6 +78,12 @@ describe("what is ticked to begin with", () => {
     const bare = usual(mapInput(gardenPlan()));
     expect(bare).not.toContain("shelf");
     expect(bare).not.toContain("packets");
+  });
+
+  test("layouts are compared when asked for, where there are two", () => {
+    expect(usual(garden)).not.toContain("layouts");
+    expect(printHindrance("layouts", garden.plan, garden.layout)).toBe(null);
+    expect(printHindrance("layouts", gardenPlan(), garden.layout)).toBe("there is one layout");
   });
 
   test("is only what there is something of, and the rest says why", () => {
