@@ -11,7 +11,7 @@ import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
 import STRtree from "jsts/org/locationtech/jts/index/strtree/STRtree.js";
 import DistanceOp from "jsts/org/locationtech/jts/operation/distance/DistanceOp.js";
-import { DISTANCE_TOLERANCE_M } from "../../src/core/checks/isolation.ts";
+import { DISTANCE_TOLERANCE_M } from "../../src/core/checks/isolation-pair.ts";
 import type { Stand } from "../../src/core/checks/stand.ts";
 
 /** Directed pairs as "parent source" with their distance in metres. */

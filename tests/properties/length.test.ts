@@ -7,7 +7,7 @@ import {
   formatMeasured,
   parseLength,
 } from "../../src/core/model/length.ts";
-import { DISTANCE_TOLERANCE_M } from "../../src/core/checks/isolation.ts";
+import { DISTANCE_TOLERANCE_M } from "../../src/core/checks/isolation-pair.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 

@@ -1,5 +1,5 @@
 /** One trial arrangement with its trouble, kept up to date as pieces move. */
-import { DISTANCE_TOLERANCE_M } from "../checks/isolation.ts";
+import { DISTANCE_TOLERANCE_M } from "../checks/isolation-pair.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import type { Outline } from "../geometry/outline.ts";

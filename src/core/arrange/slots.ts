@@ -2,7 +2,7 @@
  * Slots: a finite list of places for each piece, so that all ways to lay them can be reasoned
  * about. Whatever is proven with slots says nothing about places between them.
  */
-import { DISTANCE_TOLERANCE_M } from "../checks/isolation.ts";
+import { DISTANCE_TOLERANCE_M } from "../checks/isolation-pair.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import type { Outline } from "../geometry/outline.ts";

@@ -2,8 +2,12 @@
 import type { ListPatch } from "../nearness/patched-list.ts";
 import type { ChangeInput, Check, CheckInput } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
-import { lacksFigure } from "./isolation.ts";
-import type { IsolationPair } from "./isolation-pair.ts";
+import {
+  type IsolationPair,
+  type PairWays,
+  lacksFigure,
+  unorderedPairs,
+} from "./isolation-pair.ts";
 import {
   describeIsolation,
   missingBloomAdvice,
@@ -20,33 +24,28 @@ export interface IsolationFinding extends FindingBase {
   readonly atRisk: readonly IsolationPair[];
 }
 
-/** One finding for the directed pairs of any two stands, with what is kept of the run before. */
+/**
+ * One finding for the directed pairs of any two stands, with what is kept of the run before.
+ * @param counts whether a pair makes such a finding
+ */
 export function findingsByPair<F extends FindingBase>(
   check: F["check"],
-  { isUnchanged, previous }: CheckInput<F>,
-  pairs: readonly IsolationPair[],
-  make: (id: string, both: readonly IsolationPair[]) => F,
+  { isUnchanged, previous, freshWays }: CheckInput<F>,
+  counts: (pair: IsolationPair) => boolean,
+  make: (id: string, both: PairWays) => F,
 ): readonly F[] {
   // A pair that touches a changed stand is judged anew both ways, so what is kept is whole.
-  return [
-    ...previous.filter((finding) => finding.subjects.every(isUnchanged)),
-    ...[...byStands(check, pairs)].map(([id, both]) => make(id, both)),
-  ];
+  const findings = previous.filter((finding) => finding.subjects.every(isUnchanged));
+  for (const ways of freshWays) {
+    const both = ways.every(counts) ? ways : ways.filter(counts);
+    const [pair] = both;
+    if (pair) findings.push(make(idOfPair(check, pair), both));
+  }
+  return findings;
 }
 
-/** The directed pairs of any two stands, by the id of their finding. */
-function byStands(
-  check: string,
-  pairs: readonly IsolationPair[],
-): ReadonlyMap<string, readonly IsolationPair[]> {
-  const byPair = new Map<string, IsolationPair[]>();
-  for (const pair of pairs) {
-    const id = findingId(check, [pair.seedParent, pair.pollenSource]);
-    const found = byPair.get(id);
-    if (found) found.push(pair);
-    else byPair.set(id, [pair]);
-  }
-  return byPair;
+function idOfPair(check: string, { seedParent, pollenSource }: IsolationPair): string {
+  return findingId(check, [seedParent, pollenSource]);
 }
 
 /** The same after a few stands changed. @param counts whether a pair makes such a finding */
@@ -54,12 +53,12 @@ export function patchByPair<F extends FindingBase>(
   check: F["check"],
   { gonePairs, freshPairs }: ChangeInput,
   counts: (pair: IsolationPair) => boolean,
-  make: (id: string, both: readonly IsolationPair[]) => F,
+  make: (id: string, both: PairWays) => F,
 ): ListPatch<F> {
-  const idOf = (pair: IsolationPair) => findingId(check, [pair.seedParent, pair.pollenSource]);
+  const both = unorderedPairs(freshPairs.filter(counts));
   return {
-    gone: gonePairs.filter(counts).map(idOf),
-    found: [...byStands(check, freshPairs.filter(counts))].map(([id, both]) => make(id, both)),
+    gone: gonePairs.filter(counts).map((pair) => idOfPair(check, pair)),
+    found: [...both.values()].map((ways) => make(idOfPair(check, ways[0] as IsolationPair), ways)),
   };
 }
 
@@ -68,8 +67,7 @@ const isConflict = ({ standing }: IsolationPair) => standing === "conflict";
 export const isolationCheck: Check<IsolationFinding> = {
   name: "isolation",
   title: "Plantings that would cross are too close",
-  run: (input) =>
-    findingsByPair("isolation", input, input.freshPairs.filter(isConflict), isolationFinding),
+  run: (input) => findingsByPair("isolation", input, isConflict, isolationFinding),
   patch: (input) => patchByPair("isolation", input, isConflict, isolationFinding),
   describe: ({ atRisk }, wording) => describeIsolation(atRisk, wording),
   brief: (finding, wording) => pairBrief(finding.atRisk[0] as IsolationPair, finding, wording),
@@ -78,21 +76,26 @@ export const isolationCheck: Check<IsolationFinding> = {
   hasWaysOut: true,
 };
 
-function isolationFinding(id: string, found: readonly IsolationPair[]): IsolationFinding {
-  const atRisk = [...found].sort(
-    (a, b) => (b.requiredM ?? 0) - (a.requiredM ?? 0) || compareText(a.seedParent, b.seedParent),
-  );
+function isolationFinding(id: string, found: PairWays): IsolationFinding {
+  const atRisk = worstFirst(found);
   const worst = atRisk[0] as IsolationPair;
-  return {
-    id,
-    check: "isolation",
-    severity: atRisk.every((pair) => pair.relation === "rarely") ? "caution" : "conflict",
-    subjects: [worst.seedParent, worst.pollenSource].sort(compareText),
-    measuredM: worst.distanceM,
-    ...(worst.requiredM === null ? {} : { requiredM: worst.requiredM }),
-    where: worst.where,
-    atRisk,
-  };
+  const { seedParent, pollenSource, distanceM, requiredM, where } = worst;
+  const severity = atRisk.every((pair) => pair.relation === "rarely") ? "caution" : "conflict";
+  const subjects =
+    seedParent < pollenSource ? [seedParent, pollenSource] : [pollenSource, seedParent];
+  const measuredM = distanceM;
+  // Two literals: copying one into another is most of what a finding costs.
+  return requiredM === null
+    ? { id, check: "isolation", severity, subjects, measuredM, where, atRisk }
+    : { id, check: "isolation", severity, subjects, measuredM, requiredM, where, atRisk };
+}
+
+function worstFirst(ways: PairWays): PairWays {
+  const [one, other] = ways;
+  if (!one || !other) return ways;
+  const by =
+    (other.requiredM ?? 0) - (one.requiredM ?? 0) || compareText(one.seedParent, other.seedParent);
+  return by <= 0 ? ways : [other, one];
 }
 
 /** A stand has no bloom dates, so pairs too close for distance cannot be cleared by time. */

@@ -80,6 +80,24 @@ export interface IsolationPair {
   readonly lacksBloom: readonly string[];
 }
 
+/** One or both ways of two stands. */
+export type PairWays = readonly IsolationPair[];
+
+/**
+ * Distances short of the requirement by less than this pass: published figures are minima, and a
+ * micrometre is rounding, not ground.
+ */
+export const DISTANCE_TOLERANCE_M = 1e-6;
+
+/** No distance is known, or only the least of a laxer level, and the pair lies beyond that. */
+export function lacksFigure({
+  requirement,
+  distanceM,
+}: Pick<IsolationPair, "requirement" | "distanceM">): boolean {
+  if (requirement === null) return true;
+  return requirement.isFloor === true && distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
+}
+
 /** Made once for a list of directed pairs. */
 const known = new WeakMap<
   readonly IsolationPair[],

@@ -9,28 +9,31 @@
 import { isSureBasis } from "../calendar/basis.ts";
 import { bloomParting, daysBetween, daysTogether, openDays } from "../calendar/compare-bloom.ts";
 import { isDatedHere } from "../calendar/season-reach.ts";
-import type { Kind, PollenCarrier, Relation } from "../kinds/crop.ts";
+import type { PollenCarrier, Relation } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
-import { gapBetween } from "../geometry/gap.ts";
+import { gapBetween, gapWithin } from "../geometry/gap.ts";
 import type { Cover } from "../model/plan.ts";
-import type { IsolationPair, Standing, TimeClear } from "./isolation-pair.ts";
-import { groupStands, nearStands } from "../nearness/near-stands.ts";
+import { byRank, keptPairs, pairsAmong, pairsInOrder } from "../nearness/directed-pairs.ts";
+import { groupStands } from "../nearness/near-stands.ts";
+import {
+  DISTANCE_TOLERANCE_M,
+  type IsolationPair,
+  type PairWays,
+  type Standing,
+  type TimeClear,
+  lacksFigure,
+  unorderedPairs,
+} from "./isolation-pair.ts";
 import { type Stand, requirementFrom } from "./stand.ts";
-
-/**
- * Distances short of the requirement by less than this pass: published figures are minima, and a
- * micrometre is rounding, not ground.
- */
-export const DISTANCE_TOLERANCE_M = 1e-6;
 
 export interface IsolationRun {
   /** Directed pairs closer than required, or not known to be far enough, by seed parent. */
   readonly byParent: ReadonlyMap<string, readonly IsolationPair[]>;
   /** The same in one list, in the order of the stands: seed parents first, then sources. */
   readonly pairs: readonly IsolationPair[];
-  /** Those of them that were judged in this run rather than carried forward. */
-  readonly fresh: readonly IsolationPair[];
+  /** Those of them that were judged in this run rather than carried forward: one or both ways of any two stands. */
+  readonly fresh: readonly PairWays[];
 }
 
 /** What an earlier run left behind, and which stands are no longer what they were then. */
@@ -53,10 +56,21 @@ export function isolationPairs(
 }
 
 function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
+  const found = pairsAmong<Stand, IsolationPair>(stands, (parent, source, isBefore) =>
+    waysBetween(parent, source, isBefore, book),
+  );
+  const { items, starts } = found.directed;
   const byParent: PairsByParent = new Map();
-  for (const group of groupStands(stands).values()) pairsOfGroup(group, book, byParent);
-  const pairs = pairsInOrder(stands, byParent);
-  return { byParent, pairs, fresh: pairs };
+  for (const [place, { id, isSeedParent }] of stands.entries()) {
+    if (isSeedParent) byParent.set(id, items.slice(starts[place], starts[place + 1]));
+  }
+  return {
+    byParent,
+    pairs: items,
+    get fresh() {
+      return found.ways();
+    },
+  };
 }
 
 function carriedPairs(
@@ -69,73 +83,27 @@ function carriedPairs(
   for (const group of groupStands(stands).values()) {
     const changed = group.filter(({ id }) => earlier.changed.has(id));
     if (changed.length === group.length) {
-      pairsOfGroup(group, book, byParent);
-      for (const pair of pairsInOrder(group, byParent)) fresh.push(pair);
+      const run = freshRun(group, book);
+      for (const [id, pairs] of run.byParent) byParent.set(id, pairs);
+      for (const pair of run.pairs) fresh.push(pair);
       continue;
     }
+    const rank = new Map(group.map((stand, index) => [stand.id, index]));
     for (const parent of group) {
       if (!parent.isSeedParent) continue;
       const before = earlier.changed.has(parent.id) ? undefined : earlier.byParent.get(parent.id);
       const found = closePairs(parent, before ? changed : group, book);
       for (const pair of found) fresh.push(pair);
       const kept = before ? keptPairs(before, earlier.changed) : [];
-      byParent.set(parent.id, kept.length === 0 ? found : [...kept, ...found]);
+      // In the order of the stands, as a fresh run makes them.
+      byParent.set(parent.id, byRank(kept.length === 0 ? found : [...kept, ...found], rank));
     }
-    putInOrder(group, byParent);
   }
-  return { byParent, pairs: pairsInOrder(stands, byParent), fresh };
+  const pairs = pairsInOrder(stands, byParent);
+  return { byParent, pairs, fresh: [...unorderedPairs(fresh).values()] };
 }
 
 type PairsByParent = Map<string, readonly IsolationPair[]>;
-
-/** Adds the pairs of a whole crossing group, with the spatial index where the group is large. */
-function pairsOfGroup(group: readonly Stand[], book: CropBook, byParent: PairsByParent): void {
-  const index = nearStands(group);
-  for (const place of index?.order ?? group.keys()) {
-    const parent = group[place] as Stand;
-    if (!parent.isSeedParent) continue;
-    byParent.set(parent.id, closePairs(parent, index?.near(place) ?? group, book));
-  }
-}
-
-/** The pairs of those stands that are seed parents, in the order of the stands. */
-export function pairsInOrder(
-  stands: readonly Stand[],
-  byParent: ReadonlyMap<string, readonly IsolationPair[]>,
-): readonly IsolationPair[] {
-  const pairs: IsolationPair[] = [];
-  for (const { id } of stands) for (const pair of byParent.get(id) ?? []) pairs.push(pair);
-  return pairs;
-}
-
-/** Carried-forward lists in the order of the stands, as a fresh run makes them. */
-function putInOrder(group: readonly Stand[], byParent: PairsByParent): void {
-  const rank = new Map(group.map((stand, index) => [stand.id, index]));
-  for (const { id } of group) {
-    const pairs = byParent.get(id);
-    if (pairs) byParent.set(id, inOrder(pairs, rank));
-  }
-}
-
-/** The pairs whose source is unchanged; the same list when all are. */
-function keptPairs(
-  pairs: readonly IsolationPair[],
-  changed: ReadonlySet<string>,
-): readonly IsolationPair[] {
-  const isStale = (pair: IsolationPair) => changed.has(pair.pollenSource);
-  return pairs.some(isStale) ? pairs.filter((pair) => !isStale(pair)) : pairs;
-}
-
-/** The pairs by rank of their sources; the same list when they stand in order already. */
-function inOrder(
-  pairs: readonly IsolationPair[],
-  rank: ReadonlyMap<string, number>,
-): readonly IsolationPair[] {
-  const rankOf = (pair: IsolationPair | undefined) => rank.get(pair?.pollenSource ?? "") ?? 0;
-  return pairs.every((pair, index) => index === 0 || rankOf(pairs[index - 1]) < rankOf(pair))
-    ? pairs
-    : [...pairs].sort((a, b) => rankOf(a) - rankOf(b));
-}
 
 /** The pairs of one seed parent that distance does not clear, in the order of the sources. */
 export function closePairs(
@@ -145,20 +113,56 @@ export function closePairs(
 ): IsolationPair[] {
   const { bounds } = parent.outline;
   const pairs: IsolationPair[] = [];
-  // Sources of one kind mostly follow each other: their relation is looked up once.
-  let kind: Kind | null = null;
-  let relation: Relation = "no";
   for (const source of sources) {
     if (boundsGap(bounds, source.outline.bounds) >= parent.reachM) continue;
-    if (source.kind !== kind) {
-      kind = source.kind;
-      ({ relation } = book.relation(parent.kind, kind));
-    }
+    const { relation } = book.relation(parent.kind, source.kind);
     if (!canCross(parent, source, relation)) continue;
-    const pair = judgedPair(parent, source, relation);
-    if (pair.standing !== "distance") pairs.push(pair);
+    const gap = gapWithin(parent.outline, source.outline, limitOf(parent, source));
+    if (gap === null || isClear(parent, source, gap.distanceM)) continue;
+    pairs.push(judgedPair(parent, source, relation, gap.distanceM, [gap.from, gap.to]));
   }
   return pairs;
+}
+
+/**
+ * Both ways of two stands as far as distance clears neither, measured once; null: there is none,
+ * or they are found when the other is asked for.
+ * @param isAskedBefore whether the source, if it is a seed parent too, is asked for its own pairs
+ */
+function waysBetween(
+  parent: Stand,
+  source: Stand,
+  isAskedBefore: boolean,
+  book: CropBook,
+): PairWays | null {
+  const apartM = boundsGap(parent.outline.bounds, source.outline.bounds);
+  if (apartM >= parent.reachM) return null;
+  const { relation } = book.relation(parent.kind, source.kind);
+  if (!canCross(parent, source, relation)) return null;
+  const back = book.relation(source.kind, parent.kind).relation;
+  const isBothWays = apartM < source.reachM && canCross(source, parent, back);
+  if (isBothWays && isAskedBefore) return null;
+  const limitM = Math.max(limitOf(parent, source), isBothWays ? limitOf(source, parent) : 0);
+  const gap = gapWithin(parent.outline, source.outline, limitM);
+  if (gap === null) return null;
+  const { distanceM, from, to } = gap;
+  const there = isClear(parent, source, distanceM)
+    ? null
+    : judgedPair(parent, source, relation, distanceM, [from, to]);
+  if (!isBothWays || isClear(source, parent, distanceM)) return there && [there];
+  const andBack = judgedPair(source, parent, back, distanceM, [to, from]);
+  return there ? [there, andBack] : [andBack];
+}
+
+/** Metres from which on distance clears a source, give or take the tolerance; infinite: none does. */
+function limitOf(parent: Stand, source: Stand): number {
+  const requirement = requirementFrom(parent, source.kind);
+  return requirement === null || requirement.isFloor === true ? Infinity : requirement.metres;
+}
+
+/** Beyond a laxer level's figure nothing is known where the level has none: not clear, not near. */
+function isClear(parent: Stand, source: Stand, distanceM: number): boolean {
+  return distanceM >= limitOf(parent, source) - DISTANCE_TOLERANCE_M;
 }
 
 /** Plantings of one variety add up to one population, unless the grower keeps two lots apart. */
@@ -171,7 +175,9 @@ export function isSameLot(a: Stand, b: Stand): boolean {
 /** Measures and judges one directed pair; null when the two never cross. */
 export function isolationPair(parent: Stand, source: Stand, book: CropBook): IsolationPair | null {
   const { relation } = book.relation(parent.kind, source.kind);
-  return canCross(parent, source, relation) ? judgedPair(parent, source, relation) : null;
+  if (!canCross(parent, source, relation)) return null;
+  const { distanceM, from, to } = gapBetween(parent.outline, source.outline);
+  return judgedPair(parent, source, relation, distanceM, [from, to]);
 }
 
 function canCross(parent: Stand, source: Stand, relation: Relation): boolean {
@@ -180,37 +186,39 @@ function canCross(parent: Stand, source: Stand, relation: Relation): boolean {
   );
 }
 
-function judgedPair(parent: Stand, source: Stand, relation: Relation): IsolationPair {
-  const { distanceM, from, to } = gapBetween(parent.outline, source.outline);
+function judgedPair(
+  parent: Stand,
+  source: Stand,
+  relation: Relation,
+  distanceM: number,
+  where: IsolationPair["where"],
+): IsolationPair {
   const requirement = requirementFrom(parent, source.kind);
-  const isFarEnough =
-    requirement !== null && distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
-  // Beyond a laxer level's figure nothing is known where the level has none: not clear, not near.
-  const isBeyondFloor = isFarEnough && requirement.isFloor === true;
-  const isFar = isFarEnough && !isBeyondFloor;
   const { receives } = parent;
   const { sheds } = source;
   const overlap = receives && sheds ? daysTogether(receives, sheds) : null;
-  const cleared = isFar ? "distance" : clearedOtherwise(parent, source);
+  const gapDays = receives && sheds ? daysBetween(receives, sheds) : null;
+  const guardDays = guardDaysOf(parent, source);
+  const isApart = overlap === 0 && gapDays !== null && gapDays >= guardDays;
+  const cleared = isClear(parent, source, distanceM)
+    ? "distance"
+    : clearedBeside(parent, source, isApart);
+  const isTold = overlap !== null && !isApart && !lacksFigure({ requirement, distanceM });
   // Written out field by field: most of a whole-plan check is making these.
   return {
     seedParent: parent.id,
     pollenSource: source.id,
     distanceM,
-    where: [from, to],
+    where,
     requiredM: requirement?.metres ?? null,
     requirement,
     relation,
     overlapDays: overlap,
-    gapDays: receives && sheds ? daysBetween(receives, sheds) : null,
+    gapDays,
     exposedShare:
       receives && sheds && overlap !== null ? overlap / openDays(receives, sheds) : null,
-    guardDays: guardDaysOf(parent, source),
-    standing:
-      cleared ??
-      (requirement !== null && overlap !== null && !isBeyondFloor && !areApartInTime(parent, source)
-        ? "conflict"
-        : "unknown"),
+    guardDays,
+    standing: cleared ?? (isTold ? "conflict" : "unknown"),
     time: cleared === "time" && !isCovered(parent, source) ? timeClear(parent, source) : null,
     lacksBloom: receives && sheds ? NONE : lacking(parent, source),
   };
@@ -244,15 +252,6 @@ function guardDaysOf(parent: Stand, source: Stand): number {
   return Math.max(parent.guardDays, source.guardDays);
 }
 
-/** No distance is known, or only the least of a laxer level, and the pair lies beyond that. */
-export function lacksFigure({
-  requirement,
-  distanceM,
-}: Pick<IsolationPair, "requirement" | "distanceM">): boolean {
-  if (requirement === null) return true;
-  return requirement.isFloor === true && distanceM >= requirement.metres - DISTANCE_TOLERANCE_M;
-}
-
 /** Whether the guard days lie between the two windows, of whatever year they are. */
 function areApartInTime(parent: Stand, source: Stand): boolean {
   const { receives } = parent;
@@ -270,8 +269,12 @@ export function clearedOtherwise(
   parent: Stand,
   source: Stand,
 ): Extract<Standing, "time" | "cover"> | null {
+  return clearedBeside(parent, source, areApartInTime(parent, source));
+}
+
+function clearedBeside(parent: Stand, source: Stand, isApartInTime: boolean) {
   // Dates of another year are apart from this year's, and say nothing.
-  if (areApartInTime(parent, source) && isDatedHere(parent) && isDatedHere(source)) return "time";
+  if (isApartInTime && isDatedHere(parent) && isDatedHere(source)) return "time";
   return isCovered(parent, source) ? "cover" : null;
 }
 

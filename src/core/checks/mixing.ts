@@ -13,10 +13,10 @@ import { citedAs } from "../kinds/sources.ts";
 import { formatMeasured } from "../model/length.ts";
 import type { Check } from "./check.ts";
 import { type FindingBase, findingId } from "./finding.ts";
-import { DISTANCE_TOLERANCE_M, isSameLot } from "./isolation.ts";
+import { isSameLot } from "./isolation.ts";
 import { type Description, type Wording } from "./wording.ts";
 import { OVERLAP_TOLERANCE_M, standTogether } from "./overlap.ts";
-import type { Requirement } from "./isolation-pair.ts";
+import { DISTANCE_TOLERANCE_M, type Requirement } from "./isolation-pair.ts";
 import { type Stand, requirementFrom } from "./stand.ts";
 import type { IsolationFigure, Kind } from "../kinds/crop.ts";
 

@@ -7,8 +7,7 @@ import { longDate } from "../model/day.ts";
 import type { Plan } from "../model/plan.ts";
 import type { Check } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
-import { lacksFigure } from "./isolation.ts";
-import type { IsolationPair } from "./isolation-pair.ts";
+import { type IsolationPair, lacksFigure } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
 import { capital, listed } from "./wording.ts";
 

@@ -5,8 +5,7 @@ import { citedAs } from "../kinds/sources.ts";
 import { formatDistance, formatMeasured } from "../model/length.ts";
 import { days, restsWords, slackWords, togetherWords } from "./day-words.ts";
 import type { FindingBase } from "./finding.ts";
-import { lacksFigure } from "./isolation.ts";
-import type { IsolationPair, Requirement } from "./isolation-pair.ts";
+import { type IsolationPair, type Requirement, lacksFigure } from "./isolation-pair.ts";
 import { type Brief, type Wording, measuredBrief } from "./wording.ts";
 
 /** In full: which figure and why this one, and what changed it. */

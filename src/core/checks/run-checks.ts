@@ -5,6 +5,7 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
 import { type ListPatch, itemOf, patchedList } from "../nearness/patched-list.ts";
+import { pairsInOrder } from "../nearness/directed-pairs.ts";
 import { changedIds } from "../model/changed-ids.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
 import { isGroundReckoned } from "./ground-checks.ts";
@@ -14,8 +15,8 @@ import { type Finding, allChecks } from "./all-checks.ts";
 import type { BedOutline, Check, CheckInput } from "./check.ts";
 import { type FindingBase, type Severity, compareText } from "./finding.ts";
 import { type CarriedRun, type RunOf, carriedRun } from "./carried-run.ts";
-import { isolationPairs, pairsInOrder } from "./isolation.ts";
-import type { IsolationPair } from "./isolation-pair.ts";
+import { isolationPairs } from "./isolation.ts";
+import { type IsolationPair, unorderedPairs } from "./isolation-pair.ts";
 import { type Stand, resolveStands } from "./stand.ts";
 
 export interface CheckResult {
@@ -70,7 +71,7 @@ export function runChecks(
     standById,
     bedOutlines,
     pairs,
-    freshPairs: fresh,
+    freshWays: fresh,
     changedStands: previous ? stands.filter((stand) => changed.has(stand.id)) : stands,
     isUnchanged: (id: string) => previous !== undefined && !changed.has(id),
   };
@@ -98,6 +99,9 @@ function carriedResult(now: RunOf, carried: CarriedRun, previous: CheckResult): 
     // Few checks that are run anew read them.
     get pairs() {
       return allPairs();
+    },
+    get freshWays() {
+      return [...unorderedPairs(input.freshPairs).values()];
     },
   });
   const byCheck = new Map<string, FoundLists>();

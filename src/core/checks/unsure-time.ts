@@ -20,8 +20,7 @@ const isUnsure = ({ time }: IsolationPair) => time !== null && !time.isSure;
 export const unsureTimeCheck: Check<UnsureTimeFinding> = {
   name: "unsure-time",
   title: "Only a rule of thumb keeps blooms apart",
-  run: (input) =>
-    findingsByPair("unsure-time", input, input.freshPairs.filter(isUnsure), unsureTimeFinding),
+  run: (input) => findingsByPair("unsure-time", input, isUnsure, unsureTimeFinding),
   patch: (input) => patchByPair("unsure-time", input, isUnsure, unsureTimeFinding),
   describe: ({ resting }, wording) => describeUnsureTime(resting, wording),
   brief: (finding, wording) => pairBrief(finding.resting[0] as IsolationPair, finding, wording),

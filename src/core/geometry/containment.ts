@@ -1,7 +1,7 @@
 /** How far one outline reaches out of, or into, another. */
 import { boundsOfCoordinates } from "./bounds.ts";
-import { gapBetween } from "./gap.ts";
-import { type Outline, outlineContains, pointOutline } from "./outline.ts";
+import { gapToEdge, squareToEdge } from "./gap.ts";
+import { type Outline, outlineContains } from "./outline.ts";
 import type { Point } from "./point.ts";
 
 export interface Reach {
@@ -13,21 +13,51 @@ export interface Reach {
 }
 
 /**
+ * Numbers in a row, used again and again: a whole-plan check looks at hundreds of thousands of
+ * places, and making something for each costs more than looking at it.
+ */
+interface Row {
+  readonly values: number[];
+  count: number;
+}
+
+const samples: Row = { values: [], count: 0 };
+const cuts: Row = { values: [], count: 0 };
+const heights: Row = { values: [], count: 0 };
+
+function push(row: Row, value: number): void {
+  row.values[row.count] = value;
+  row.count += 1;
+}
+
+/** Puts a short row in order where it lies. */
+function sort({ values, count }: Row): void {
+  for (let index = 1; index < count; index += 1) {
+    const value = values[index] as number;
+    let at = index;
+    while (at > 0 && (values[at - 1] as number) > value) {
+      values[at] = values[at - 1] as number;
+      at -= 1;
+    }
+    values[at] = value;
+  }
+}
+
+/**
  * How far the inner outline sticks out of the outer one: the largest distance from the outer
  * outline to a corner, or to the middle of an edge piece that lies outside. Exact for a convex
  * outer outline; for a concave one it finds every crossing but may understate how far.
  */
 export function protrusion(inner: Outline, outer: Outline): Reach {
+  samples.count = 0;
+  addEdgeSamples(inner, outer);
   // A hole the inner outline covers whole meets none of its edges.
-  const covered = outer.rings
-    .slice(1)
-    .flatMap((hole) => innerPoints(ringOutline(hole)))
-    .filter(({ x, y }) => outlineContains(inner, x, y));
-  return deepest(
-    [...edgeSamples(inner, outer), ...covered],
-    (point) => !outlineContains(outer, point.x, point.y),
-    outer,
-  );
+  for (const hole of outer.rings.slice(1)) {
+    const from = samples.count;
+    addInnerPoints(ringOutline(hole));
+    keepInside(from, inner);
+  }
+  return deepest(outer, false);
 }
 
 /**
@@ -35,90 +65,87 @@ export function protrusion(inner: Outline, outer: Outline): Reach {
  * corner, an edge piece's middle or an inner point that lies inside it. 0 when they only touch.
  */
 export function overlapDepth(a: Outline, b: Outline): Reach {
-  const inB = deepest(
-    [...edgeSamples(a, b), ...innerPoints(a)],
-    (point) => outlineContains(b, point.x, point.y),
-    b,
-  );
-  const inA = deepest(
-    [...edgeSamples(b, a), ...innerPoints(b)],
-    (point) => outlineContains(a, point.x, point.y),
-    a,
-  );
+  const inB = depthIn(a, b);
+  const inA = depthIn(b, a);
   return inB.distanceM >= inA.distanceM ? inB : inA;
 }
 
-function deepest(
-  samples: readonly Point[],
-  counts: (point: Point) => boolean,
-  other: Outline,
-): Reach {
-  let best: Reach = { distanceM: 0, from: { x: 0, y: 0 }, to: { x: 0, y: 0 } };
-  for (const point of samples) {
-    if (!counts(point)) continue;
-    const gap = gapToEdge(point, other);
-    if (gap.distanceM > best.distanceM) best = gap;
-  }
-  return best;
-}
-
-/** Distance from a point to the outline's edge, also from inside. */
-function gapToEdge(point: Point, outline: Outline): Reach {
-  let best: Reach = { distanceM: Infinity, from: point, to: point };
-  const here = pointOutline(point);
-  for (const ring of outline.rings) {
-    for (let index = 0; index < ring.length; index += 2) {
-      const next = (index + 2) % ring.length;
-      const edge = edgeOutline(ring, index, next);
-      const gap = gapBetween(here, edge);
-      if (gap.distanceM < best.distanceM) best = gap;
-    }
-  }
-  return best;
+function depthIn(inner: Outline, outer: Outline): Reach {
+  samples.count = 0;
+  addEdgeSamples(inner, outer);
+  addInnerPoints(inner);
+  return deepest(outer, true);
 }
 
 function ringOutline(ring: Float64Array): Outline {
   return { hasInside: true, rings: [ring], bounds: boundsOfCoordinates(ring) };
 }
 
-function edgeOutline(ring: Float64Array, index: number, next: number): Outline {
-  const ends = Float64Array.of(
-    ring[index] as number,
-    ring[index + 1] as number,
-    ring[next] as number,
-    ring[next + 1] as number,
-  );
-  return { hasInside: false, rings: [ends], bounds: boundsOfCoordinates(ends) };
+/** Of the samples that lie inside the outline, or of those that do not, the one farthest from its edge. */
+function deepest(outline: Outline, isInside: boolean): Reach {
+  let best = 0;
+  let place = -1;
+  for (let at = 0; at < samples.count; at += 2) {
+    const x = samples.values[at] as number;
+    const y = samples.values[at + 1] as number;
+    if (outlineContains(outline, x, y) !== isInside) continue;
+    const square = squareToEdge(x, y, outline);
+    if (square <= best) continue;
+    best = square;
+    place = at;
+  }
+  if (place < 0) return { distanceM: 0, from: { x: 0, y: 0 }, to: { x: 0, y: 0 } };
+  const [x, y] = [samples.values[place] as number, samples.values[place + 1] as number];
+  return gapToEdge({ x, y }, outline);
+}
+
+/** Takes out the samples from a place on that do not lie inside an outline. */
+function keepInside(from: number, outline: Outline): void {
+  const { count } = samples;
+  samples.count = from;
+  for (let at = from; at < count; at += 2) {
+    const x = samples.values[at] as number;
+    const y = samples.values[at + 1] as number;
+    if (!outlineContains(outline, x, y)) continue;
+    push(samples, x);
+    push(samples, y);
+  }
 }
 
 /** Corners of `a`, and the middle of each piece its edges are cut into by the edges of `b`. */
-function edgeSamples(a: Outline, b: Outline): readonly Point[] {
-  const samples: Point[] = [];
+function addEdgeSamples(a: Outline, b: Outline): void {
   for (const ring of a.rings) {
     for (let index = 0; index < ring.length; index += 2) {
       const next = (index + 2) % ring.length;
-      const from = { x: ring[index] as number, y: ring[index + 1] as number };
-      const to = { x: ring[next] as number, y: ring[next + 1] as number };
-      const cuts = [0, ...edgeCuts(from, to, b), 1].sort((p, q) => p - q);
-      samples.push(from);
-      for (let cut = 1; cut < cuts.length; cut += 1) {
-        const share = ((cuts[cut - 1] as number) + (cuts[cut] as number)) / 2;
-        samples.push({
-          x: from.x + share * (to.x - from.x),
-          y: from.y + share * (to.y - from.y),
-        });
+      const x = ring[index] as number;
+      const y = ring[index + 1] as number;
+      const dx = (ring[next] as number) - x;
+      const dy = (ring[next + 1] as number) - y;
+      cuts.count = 0;
+      push(cuts, 0);
+      addEdgeCuts(x, y, dx, dy, b.rings);
+      push(cuts, 1);
+      sort(cuts);
+      push(samples, x);
+      push(samples, y);
+      for (let cut = 1; cut < cuts.count; cut += 1) {
+        const share = ((cuts.values[cut - 1] as number) + (cuts.values[cut] as number)) / 2;
+        push(samples, x + share * dx);
+        push(samples, y + share * dy);
       }
     }
   }
-  return samples;
 }
 
-/** Shares along from-to, 0 to 1, where edges of the outline cross it. */
-function edgeCuts(from: Point, to: Point, outline: Outline): readonly number[] {
-  const cuts: number[] = [];
-  const dx = to.x - from.x;
-  const dy = to.y - from.y;
-  for (const ring of outline.rings) {
+/** Shares along a line from x, y by dx, dy, 0 to 1, where edges of the rings cross it. */
+function addEdgeCuts(
+  fromX: number,
+  fromY: number,
+  dx: number,
+  dy: number,
+  rings: Outline["rings"],
+): void {
+  for (const ring of rings) {
     for (let index = 0; index < ring.length; index += 2) {
       const next = (index + 2) % ring.length;
       const x = ring[index] as number;
@@ -127,49 +154,56 @@ function edgeCuts(from: Point, to: Point, outline: Outline): readonly number[] {
       const ey = (ring[next + 1] as number) - y;
       const cross = dx * ey - dy * ex;
       if (cross === 0) continue;
-      const share = ((x - from.x) * ey - (y - from.y) * ex) / cross;
-      const along = ((x - from.x) * dy - (y - from.y) * dx) / cross;
-      if (share > 0 && share < 1 && along >= 0 && along <= 1) cuts.push(share);
+      const share = ((x - fromX) * ey - (y - fromY) * ex) / cross;
+      const along = ((x - fromX) * dy - (y - fromY) * dx) / cross;
+      if (share > 0 && share < 1 && along >= 0 && along <= 1) push(cuts, share);
     }
   }
-  return cuts;
 }
 
 /**
  * Points well inside: the middle of the bounds where it lies within, and the middle of the roomiest
  * level stretch half way between two neighbouring heights of corners, where no corner is in the way.
  */
-function innerPoints(outline: Outline): readonly Point[] {
+function addInnerPoints(outline: Outline): void {
+  const { rings } = outline;
   const { minX, minY, maxX, maxY } = outline.bounds;
-  const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
-  const points = outlineContains(outline, middle.x, middle.y) ? [middle] : [];
-  const heights = outline.rings.flatMap((ring) => [...ring].filter((_, index) => index % 2 === 1));
-  heights.sort((p, q) => p - q);
+  const middleX = (minX + maxX) / 2;
+  const middleY = (minY + maxY) / 2;
+  if (outlineContains(outline, middleX, middleY)) {
+    push(samples, middleX);
+    push(samples, middleY);
+  }
+  heights.count = 0;
+  for (const ring of rings) {
+    for (let at = 1; at < ring.length; at += 2) push(heights, ring[at] as number);
+  }
+  sort(heights);
   let roomiest = 0;
-  let best: Point | null = null;
-  for (let index = 1; index < heights.length; index += 1) {
-    const low = heights[index - 1] as number;
-    const high = heights[index] as number;
+  let bestX = 0;
+  let bestY = 0;
+  for (let index = 1; index < heights.count; index += 1) {
+    const low = heights.values[index - 1] as number;
+    const high = heights.values[index] as number;
     if (high - low <= roomiest) continue;
     const y = (low + high) / 2;
-    for (const [left, right] of stretchesInside(outline, y)) {
-      const room = Math.min(high - low, right - left);
+    const left = minX - 1;
+    const width = maxX + 1 - left;
+    cuts.count = 0;
+    addEdgeCuts(left, y, width, 0, rings);
+    sort(cuts);
+    for (let cut = 0; cut < cuts.count; cut += 2) {
+      // Along a line that meets no corner, every other piece between two edges is inside.
+      const from = left + (cuts.values[cut] as number) * width;
+      const to = cut + 1 < cuts.count ? left + (cuts.values[cut + 1] as number) * width : from;
+      const room = Math.min(high - low, to - from);
       if (room <= roomiest) continue;
       roomiest = room;
-      best = { x: (left + right) / 2, y };
+      bestX = (from + to) / 2;
+      bestY = y;
     }
   }
-  return best === null ? points : [...points, best];
-}
-
-/** From where to where, along a level line that meets no corner, the ground is inside. */
-function stretchesInside(outline: Outline, y: number): readonly (readonly [number, number])[] {
-  const left = outline.bounds.minX - 1;
-  const width = outline.bounds.maxX + 1 - left;
-  const cuts = edgeCuts({ x: left, y }, { x: left + width, y }, outline)
-    .map((share) => left + share * width)
-    .sort((p, q) => p - q);
-  return cuts.flatMap((from, index) =>
-    index % 2 === 0 ? [[from, cuts[index + 1] ?? from] as const] : [],
-  );
+  if (roomiest === 0) return;
+  push(samples, bestX);
+  push(samples, bestY);
 }

@@ -16,19 +16,50 @@ export interface Gap {
   readonly to: Point;
 }
 
-/** The same two outlines always give the same gap, in the order asked. */
+/**
+ * The same two outlines always give the same distance and the same two points, whichever is asked
+ * for first: what is measured once holds both ways.
+ */
 export function gapBetween(a: Outline, b: Outline): Gap {
+  return gapWithin(a, b, Infinity) as Gap;
+}
+
+/** The gap where it is less than a limit in metres, give or take rounding; null: they lie farther apart. */
+export function gapWithin(a: Outline, b: Outline, limitM: number): Gap | null {
+  if (isAfter(a, b)) {
+    const turned = orderedGap(b, a, limitM);
+    return turned && { distanceM: turned.distanceM, from: turned.to, to: turned.from };
+  }
+  return orderedGap(a, b, limitM);
+}
+
+/** Which of two outlines is measured first: that with the lesser bounds, else the lesser corners. */
+function isAfter(a: Outline, b: Outline): boolean {
+  if (a.bounds.minX !== b.bounds.minX) return a.bounds.minX > b.bounds.minX;
+  if (a.bounds.minY !== b.bounds.minY) return a.bounds.minY > b.bounds.minY;
+  const [one, other] = [a.rings[0] as Float64Array, b.rings[0] as Float64Array];
+  if (one.length !== other.length) return one.length > other.length;
+  const at = one.findIndex((value, place) => value !== other[place]);
+  return at >= 0 && (one[at] as number) > (other[at] as number);
+}
+
+/** Beyond a limit by so little it may be rounding: whoever asked looks at the distance itself. */
+const LIMIT_SLACK = 1 + 1e-9;
+
+function orderedGap(a: Outline, b: Outline, limitM: number): Gap | null {
   const shared = sharedPoint(a, b);
   if (shared !== null) return { distanceM: 0, from: shared, to: shared };
-  nearest(a, b, Infinity);
+  const limit = limitM * limitM * LIMIT_SLACK;
+  const isFound = nearest(a, b, limit);
   const { square, cornerX, cornerY, onX, onY } = found;
-  if (nearest(b, a, square)) {
+  if (nearest(b, a, isFound ? square : limit)) {
     return {
       distanceM: Math.sqrt(found.square),
       from: { x: found.onX, y: found.onY },
       to: { x: found.cornerX, y: found.cornerY },
     };
   }
+  if (!isFound) return null;
   return {
     distanceM: Math.sqrt(square),
     from: { x: cornerX, y: cornerY },
@@ -114,6 +145,22 @@ function ringCrossing(a: Float64Array, b: Float64Array): Point | null {
   return null;
 }
 
+/** From a place to the nearest edge of an outline, also from inside it. */
+export function gapToEdge(place: Point, outline: Outline): Gap {
+  found.square = Infinity;
+  nearEdge(place.x, place.y, outline, Infinity);
+  return {
+    distanceM: Math.sqrt(found.square),
+    from: place,
+    to: { x: found.onX, y: found.onY },
+  };
+}
+
+/** The square of the distance from a place to the nearest edge of an outline, also from inside it. */
+export function squareToEdge(x: number, y: number, outline: Outline): number {
+  return nearEdge(x, y, outline, Infinity);
+}
+
 /**
  * What `nearest` found last: the square of the distance, the corner, the place on the edge.
  * One for all, read at once: a whole-plan check measures tens of thousands of pairs, and what
@@ -127,10 +174,6 @@ const found = { square: 0, cornerX: 0, cornerY: 0, onX: 0, onY: 0 };
  */
 function nearest(a: Outline, b: Outline, limit: number): boolean {
   let best = limit;
-  let cornerX = 0;
-  let cornerY = 0;
-  let onX = 0;
-  let onY = 0;
   const { minX, minY, maxX, maxY } = b.bounds;
   for (const ring of a.rings) {
     for (let i = 0; i < ring.length; i += 2) {
@@ -138,47 +181,57 @@ function nearest(a: Outline, b: Outline, limit: number): boolean {
       const y = ring[i + 1] as number;
       const outX = x < minX ? minX - x : x > maxX ? x - maxX : 0;
       const outY = y < minY ? minY - y : y > maxY ? y - maxY : 0;
-      if (outX * outX + outY * outY >= best) continue;
-      for (const edges of b.rings) {
-        let fromX = edges[edges.length - 2] as number;
-        let fromY = edges[edges.length - 1] as number;
-        for (let j = 0; j < edges.length; j += 2) {
-          const toX = edges[j] as number;
-          const toY = edges[j + 1] as number;
-          const ex = toX - fromX;
-          const ey = toY - fromY;
-          const dx = x - fromX;
-          const dy = y - fromY;
-          const along = dx * ex + dy * ey;
-          const lengthSquare = ex * ex + ey * ey;
-          // Past its far end another edge begins, which is as near or nearer.
-          if (along <= 0 || along < lengthSquare) {
-            const across = dx * ey - dy * ex;
-            if (along <= 0 || across * across < best * lengthSquare) {
-              const share = along <= 0 ? 0 : along / lengthSquare;
-              const px = fromX + share * ex;
-              const py = fromY + share * ey;
-              const square = (x - px) * (x - px) + (y - py) * (y - py);
-              if (square < best) {
-                best = square;
-                cornerX = x;
-                cornerY = y;
-                onX = px;
-                onY = py;
-              }
-            }
-          }
-          fromX = toX;
-          fromY = toY;
-        }
-      }
+      if (outX * outX + outY * outY < best) best = nearEdge(x, y, b, best);
     }
   }
-  if (best >= limit) return false;
-  found.square = best;
-  found.cornerX = cornerX;
-  found.cornerY = cornerY;
-  found.onX = onX;
-  found.onY = onY;
-  return true;
+  return best < limit;
+}
+
+/**
+ * The square of the distance from a place to the nearest edge, with the place and its nearest left
+ * in `found`, if less than `limit`; else `limit`.
+ */
+function nearEdge(x: number, y: number, { rings }: Outline, limit: number): number {
+  let best = limit;
+  let onX = 0;
+  let onY = 0;
+  for (const edges of rings) {
+    let fromX = edges[edges.length - 2] as number;
+    let fromY = edges[edges.length - 1] as number;
+    for (let j = 0; j < edges.length; j += 2) {
+      const toX = edges[j] as number;
+      const toY = edges[j + 1] as number;
+      const ex = toX - fromX;
+      const ey = toY - fromY;
+      const dx = x - fromX;
+      const dy = y - fromY;
+      const along = dx * ex + dy * ey;
+      const lengthSquare = ex * ex + ey * ey;
+      // Past its far end another edge begins, which is as near or nearer.
+      if (along <= 0 || along < lengthSquare) {
+        const across = dx * ey - dy * ex;
+        if (along <= 0 || across * across < best * lengthSquare) {
+          const share = along <= 0 ? 0 : along / lengthSquare;
+          const px = fromX + share * ex;
+          const py = fromY + share * ey;
+          const square = (x - px) * (x - px) + (y - py) * (y - py);
+          if (square < best) {
+            best = square;
+            onX = px;
+            onY = py;
+          }
+        }
+      }
+      fromX = toX;
+      fromY = toY;
+    }
+  }
+  if (best < limit) {
+    found.square = best;
+    found.cornerX = x;
+    found.cornerY = y;
+    found.onX = onX;
+    found.onY = onY;
+  }
+  return best;
 }

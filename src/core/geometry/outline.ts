@@ -67,7 +67,9 @@ const known = new WeakMap<Shape, Outline>();
 
 /** The outline of a shape, made once for each shape object: shapes never change in place. */
 export function outlineOf(shape: Shape): Outline {
-  const outline = known.get(shape) ?? madeOutline(shape);
+  const before = known.get(shape);
+  if (before) return before;
+  const outline = madeOutline(shape);
   known.set(shape, outline);
   return outline;
 }

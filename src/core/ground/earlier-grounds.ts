@@ -1,5 +1,5 @@
 /** What grew where before: earlier crops with kind and outline looked up, and how long ago. */
-import { DISTANCE_TOLERANCE_M } from "../checks/isolation.ts";
+import { DISTANCE_TOLERANCE_M } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";

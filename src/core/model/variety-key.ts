@@ -4,12 +4,16 @@
  */
 import type { Variety } from "./plan.ts";
 
+/** Nothing to fold but the case: most names, in a tenth of the time. */
+const PLAIN = /^[!-~]+(?: [!-~]+)*$/;
+
 /**
  * A name as names are compared: canonical composition (NFC), case folded, runs of spaces as one.
  * Folded is what Unicode's CaseFolding.txt folds in full beyond lower case and is met in names: the
  * German sharp s and the Greek final sigma. The dotless i of Turkish stays a letter of its own.
  */
 function foldedName(name: string): string {
+  if (PLAIN.test(name)) return name.toLowerCase();
   return name
     .normalize("NFC")
     .toLowerCase()

@@ -12,38 +12,50 @@ import type { Placed } from "./near-index.ts";
 /** Below this many stands, measuring all beats building an index. */
 const INDEX_FROM = 64;
 const BLOCK = 8;
+/** So much farther is looked, metres: of two that reach each other, each finds the other. */
+const ROUNDING_M = 1e-6;
 
 /** A thing with a place, and how far from it others count; infinite: all do. */
 interface Reaching extends Placed {
   readonly reachM: number;
 }
 
-export interface NearStands<S> {
+export interface NearStands {
   /** Places in the group, neighbours together: the order in which asking is cheapest. */
   readonly order: Uint32Array;
   /**
-   * Stands whose bounds lie in the bounds, grown by its required distance, of the stand at a place
-   * in the group, itself included; in the order of the group. All when no distance is known.
-   * The list is used again by the next call.
+   * Places of those whose bounds lie in the bounds, grown by its required distance, of the stand at
+   * a place in the group, itself included; ascending. All when no distance is known. The list is
+   * used again by the next call.
    */
-  readonly near: (place: number) => readonly S[];
+  readonly near: (place: number) => readonly number[];
 }
 
-/** Stands by crossing group, in the order given. */
-export function groupStands<S extends { readonly kind: { readonly group: string } }>(
-  stands: readonly S[],
-): ReadonlyMap<string, readonly S[]> {
-  const groups = new Map<string, S[]>();
-  for (const stand of stands) {
-    const group = groups.get(stand.kind.group);
-    if (group) group.push(stand);
-    else groups.set(stand.kind.group, [stand]);
+interface Grouped {
+  readonly kind: { readonly group: string };
+}
+
+/** Places of a list by crossing group, ascending. */
+export function groupPlaces(stands: readonly Grouped[]): ReadonlyMap<string, readonly number[]> {
+  const groups = new Map<string, number[]>();
+  for (const [place, { kind }] of stands.entries()) {
+    const group = groups.get(kind.group);
+    if (group) group.push(place);
+    else groups.set(kind.group, [place]);
   }
   return groups;
 }
 
+/** Stands by crossing group, in the order given. */
+export function groupStands<S extends Grouped>(
+  stands: readonly S[],
+): ReadonlyMap<string, readonly S[]> {
+  const standsAt = (places: readonly number[]) => places.map((place) => stands[place] as S);
+  return new Map([...groupPlaces(stands)].map(([group, places]) => [group, standsAt(places)]));
+}
+
 /** Null when the group is so small that every stand may as well be measured. */
-export function nearStands<S extends Reaching>(group: readonly S[]): NearStands<S> | null {
+export function nearStands(group: readonly Reaching[]): NearStands | null {
   if (group.length < INDEX_FROM) return null;
   const boxes = boxesOf(group);
   const order = curveOrder(boxes);
@@ -52,11 +64,12 @@ export function nearStands<S extends Reaching>(group: readonly S[]): NearStands<
     blockOf[place] = Math.floor(rank / BLOCK);
   });
   const gather = gatherer(group, boxes, order);
-  let gathered: Gathered<S> | null = null;
-  const found: S[] = [];
-  const near = (place: number): readonly S[] => {
-    const reach = (group[place] as S).reachM;
-    if (reach === Infinity) return group;
+  const all = [...group.keys()];
+  let gathered: Gathered | null = null;
+  const found: number[] = [];
+  const near = (place: number): readonly number[] => {
+    const reach = (group[place] as Reaching).reachM + ROUNDING_M;
+    if (reach === Infinity) return all;
     const block = blockOf[place] as number;
     if (gathered?.block !== block) gathered = gather(block);
     return scan(gathered, boxes, place, reach, found);
@@ -75,14 +88,15 @@ function boxesOf(group: readonly Placed[]): Boxes {
   return boxes;
 }
 
-/** Everything near one block, in the order of the group, with its bounds side by side. */
-interface Gathered<S> {
+/** Everything near one block, places ascending, with its bounds side by side. */
+interface Gathered {
   readonly block: number;
-  readonly stands: readonly S[];
+  readonly count: number;
+  readonly places: Uint32Array;
   readonly boxes: Boxes;
 }
 
-function gatherer<S extends Reaching>(group: readonly S[], boxes: Boxes, order: Uint32Array) {
+function gatherer(group: readonly Reaching[], boxes: Boxes, order: Uint32Array) {
   const blocks = Math.ceil(order.length / BLOCK);
   const membersOf = (block: number) => order.subarray(block * BLOCK, (block + 1) * BLOCK);
   const tree = new Flatbush(blocks);
@@ -94,14 +108,14 @@ function gatherer<S extends Reaching>(group: readonly S[], boxes: Boxes, order: 
   // Used again for every block: making typed arrays costs more than filling them.
   const places = new Uint32Array(order.length);
   const near = new Float64Array(order.length * 4);
-  return (block: number): Gathered<S> => {
+  return (block: number): Gathered => {
     const members = membersOf(block);
     let reach = 0;
     for (const place of members) {
-      const { reachM } = group[place] as S;
+      const { reachM } = group[place] as Reaching;
       if (reachM !== Infinity) reach = Math.max(reach, reachM);
     }
-    const { minX, minY, maxX, maxY } = growBounds(around(boxes, members), reach);
+    const { minX, minY, maxX, maxY } = growBounds(around(boxes, members), reach + ROUNDING_M);
     let count = 0;
     for (const other of tree.search(minX, minY, maxX, maxY)) {
       const end = Math.min((other + 1) * BLOCK, order.length);
@@ -113,32 +127,30 @@ function gatherer<S extends Reaching>(group: readonly S[], boxes: Boxes, order: 
       }
     }
     places.subarray(0, count).sort();
-    const stands: S[] = [];
     for (let index = 0; index < count; index += 1) {
       const place = places[index] as number;
-      stands.push(group[place] as S);
       for (let side = 0; side < 4; side += 1) {
         near[index * 4 + side] = boxes[place * 4 + side] as number;
       }
     }
-    return { block, stands, boxes: near };
+    return { block, count, places, boxes: near };
   };
 }
 
-function scan<S>(
-  { stands, boxes: others }: Gathered<S>,
+function scan(
+  { count, places, boxes: others }: Gathered,
   boxes: Boxes,
   place: number,
   reach: number,
-  near: S[],
-): readonly S[] {
+  near: number[],
+): readonly number[] {
   const minX = (boxes[place * 4] as number) - reach;
   const minY = (boxes[place * 4 + 1] as number) - reach;
   const maxX = (boxes[place * 4 + 2] as number) + reach;
   const maxY = (boxes[place * 4 + 3] as number) + reach;
   near.length = 0;
-  for (let index = 0; index < stands.length; index += 1) {
-    if (boxTouches(others, index * 4, minX, minY, maxX, maxY)) near.push(stands[index] as S);
+  for (let index = 0; index < count; index += 1) {
+    if (boxTouches(others, index * 4, minX, minY, maxX, maxY)) near.push(places[index] as number);
   }
   return near;
 }

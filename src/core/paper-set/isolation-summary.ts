@@ -1,6 +1,5 @@
 /** The first page of the isolation report: every seed planting in one row, and who signs for it. */
-import { lacksFigure } from "../checks/isolation.ts";
-import type { IsolationPair, Standing } from "../checks/isolation-pair.ts";
+import { type IsolationPair, type Standing, lacksFigure } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";
 import type { Wording } from "../checks/wording.ts";
 import { TYPE_PT } from "../map/map-style.ts";

@@ -1,0 +1,160 @@
+/**
+ * Directed pairs of things in a list: any two that reach each other are looked at once, what is
+ * found is gathered in columns in whatever order is cheapest, and put in order by counting.
+ */
+import { groupPlaces, nearStands } from "./near-stands.ts";
+import type { Reacher } from "./reach-index.ts";
+
+/** A directed pair, by the ids of the two. */
+interface Directed {
+  readonly seedParent: string;
+  readonly pollenSource: string;
+}
+
+export interface OrderedPairs<T> {
+  readonly items: readonly T[];
+  /** Where the pairs from each place begin among the items; one more at the end. */
+  readonly starts: Uint32Array;
+}
+
+/** Directed pairs, each kept with the places or ranks of its two. */
+class PairColumns<T> {
+  readonly #items: T[] = [];
+  readonly #from: number[] = [];
+  readonly #to: number[] = [];
+
+  add(from: number, to: number, item: T): void {
+    this.#items.push(item);
+    this.#from.push(from);
+    this.#to.push(to);
+  }
+
+  /** All by where they start, then by where they end. @param length how many places there are */
+  inOrder(length: number): OrderedPairs<T> {
+    return this.#ordered(this.#from, this.#to, length);
+  }
+
+  /** All by the lesser of their two ids, then by the other: as ids made of the two stand. */
+  inOrderOfIds(places: readonly { readonly id: string }[]): OrderedPairs<T> {
+    // "p1|p2" stands after "p10|p2", but "p1" before "p10".
+    const first = textRanks(places.map(({ id }) => `${id}|`));
+    const last = textRanks(places.map(({ id }) => id));
+    const [low, high]: [number[], number[]] = [[], []];
+    for (const [index, from] of this.#from.entries()) {
+      const to = this.#to[index] as number;
+      const isLess = (last[from] as number) < (last[to] as number);
+      low.push(first[isLess ? from : to] as number);
+      high.push(last[isLess ? to : from] as number);
+    }
+    return this.#ordered(low, high, places.length);
+  }
+
+  #ordered(from: readonly number[], to: readonly number[], length: number): OrderedPairs<T> {
+    const all = Uint32Array.from({ length: this.#items.length }, (_, index) => index);
+    const byEnd = counted(all, to, length).order;
+    const { order, starts } = counted(byEnd, from, length);
+    const items: T[] = [];
+    for (const index of order) items.push(this.#items[index] as T);
+    return { items, starts };
+  }
+}
+
+/** Indices in the order of their keys, those of one key as they were. */
+function counted(indices: Uint32Array, keys: readonly number[], length: number) {
+  const starts = new Uint32Array(length + 1);
+  for (const key of keys) starts[key + 1] = (starts[key + 1] as number) + 1;
+  for (let key = 0; key < length; key += 1) {
+    starts[key + 1] = (starts[key + 1] as number) + (starts[key] as number);
+  }
+  const next = starts.slice();
+  const order = new Uint32Array(indices.length);
+  for (const index of indices) {
+    const key = keys[index] as number;
+    order[next[key] as number] = index;
+    next[key] = (next[key] as number) + 1;
+  }
+  return { order, starts };
+}
+
+/**
+ * Both ways of two things that cross; null: none counts, or both are found from the other side.
+ * @param isAskedBefore whether the other, if it reaches the first, was asked or will be
+ */
+type WaysBetween<S, P> = (from: S, to: S, isAskedBefore: boolean) => readonly P[] | null;
+
+interface PairsAmong<P> {
+  /** By the places of the two in the list. */
+  readonly directed: OrderedPairs<P>;
+  /** One or both ways of any two, by the lesser of their ids and then by the other. */
+  readonly ways: () => readonly (readonly P[])[];
+}
+
+/** All pairs among things of one group, found from those that are seed parents. */
+export function pairsAmong<S extends Reacher, P extends Directed>(
+  items: readonly S[],
+  waysBetween: WaysBetween<S, P>,
+): PairsAmong<P> {
+  const directed = new PairColumns<P>();
+  const ways = new PairColumns<readonly P[]>();
+  for (const places of groupPlaces(items).values()) {
+    const group = places.map((place) => items[place] as S);
+    const index = nearStands(group);
+    const all = [...group.keys()];
+    for (const at of index?.order ?? all) {
+      const from = group[at] as S;
+      if (!from.isSeedParent) continue;
+      const one = places[at] as number;
+      for (const near of index?.near(at) ?? all) {
+        const found = waysBetween(from, group[near] as S, near < at);
+        if (found === null) continue;
+        const other = places[near] as number;
+        for (const way of found) {
+          if (way.seedParent === from.id) directed.add(one, other, way);
+          else directed.add(other, one, way);
+        }
+        ways.add(one, other, found);
+      }
+    }
+  }
+  return {
+    directed: directed.inOrder(items.length),
+    ways: () => ways.inOrderOfIds(items).items,
+  };
+}
+
+/** The rank of each text among all; of equal ones the same. */
+function textRanks(texts: readonly string[]): readonly number[] {
+  // Without a comparing function texts are put in code-unit order, and many times faster.
+  const rankOf = new Map([...texts].sort().map((text, rank) => [text, rank]));
+  return texts.map((text) => rankOf.get(text) as number);
+}
+
+/** The pairs of all, in the order of the list. */
+export function pairsInOrder<P extends Directed>(
+  items: readonly { readonly id: string }[],
+  byParent: ReadonlyMap<string, readonly P[]>,
+): readonly P[] {
+  const pairs: P[] = [];
+  for (const { id } of items) for (const pair of byParent.get(id) ?? []) pairs.push(pair);
+  return pairs;
+}
+
+/** The pairs whose end is unchanged; the same list when all are. */
+export function keptPairs<P extends Directed>(
+  pairs: readonly P[],
+  changed: ReadonlySet<string>,
+): readonly P[] {
+  const isStale = (pair: P) => changed.has(pair.pollenSource);
+  return pairs.some(isStale) ? pairs.filter((pair) => !isStale(pair)) : pairs;
+}
+
+/** The pairs by rank of their ends; the same list when they stand in order already. */
+export function byRank<P extends Directed>(
+  pairs: readonly P[],
+  rank: ReadonlyMap<string, number>,
+): readonly P[] {
+  const rankOf = (pair: P | undefined) => rank.get(pair?.pollenSource ?? "") ?? 0;
+  return pairs.every((pair, index) => index === 0 || rankOf(pairs[index - 1]) < rankOf(pair))
+    ? pairs
+    : [...pairs].sort((a, b) => rankOf(a) - rankOf(b));
+}
