@@ -3,15 +3,15 @@
  * every two modules, which costs the innermost loops much of their time; the libraries it is
  * measured against do not pay that.
  */
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "vite";
+import { workFolder } from "../../.config/work-folder.ts";
 import type { core } from "./core-entry.ts";
 
 export async function shippedCore(): Promise<typeof core> {
-  const folder = mkdtempSync(join(tmpdir(), "wideberth-core-"));
+  const folder = workFolder("core");
   try {
     await build({
       configFile: false,

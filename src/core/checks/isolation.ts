@@ -33,7 +33,7 @@ export interface IsolationRun {
   /** The same in one list, in the order of the stands: seed parents first, then sources. */
   readonly pairs: readonly IsolationPair[];
   /** Those of them that were judged in this run rather than carried forward: one or both ways of any two stands. */
-  readonly fresh: readonly PairWays[];
+  readonly fresh: () => readonly PairWays[];
 }
 
 /** What an earlier run left behind, and which stands are no longer what they were then. */
@@ -64,13 +64,7 @@ function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
   for (const [place, { id, isSeedParent }] of stands.entries()) {
     if (isSeedParent) byParent.set(id, items.slice(starts[place], starts[place + 1]));
   }
-  return {
-    byParent,
-    pairs: items,
-    get fresh() {
-      return found.ways();
-    },
-  };
+  return { byParent, pairs: items, fresh: found.ways };
 }
 
 function carriedPairs(
@@ -100,7 +94,7 @@ function carriedPairs(
     }
   }
   const pairs = pairsInOrder(stands, byParent);
-  return { byParent, pairs, fresh: [...unorderedPairs(fresh).values()] };
+  return { byParent, pairs, fresh: () => [...unorderedPairs(fresh).values()] };
 }
 
 type PairsByParent = Map<string, readonly IsolationPair[]>;

@@ -2,7 +2,6 @@
  * Ground that keeps plants and harvest apart where no distance is asked for pollen. A published 0
  * is no licence to touch, and stock seed keeps off other lots of its own name.
  */
-import Flatbush from "flatbush";
 import { isTyped } from "../distances/level-figure.ts";
 import { MIXING_STRIP, stripWordsOf } from "../distances/mixing-strip.ts";
 import { smallDistanceOf } from "../distances/same-name.ts";
@@ -11,6 +10,7 @@ import { overlapDepth } from "../geometry/containment.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import { citedAs } from "../kinds/sources.ts";
 import { formatMeasured } from "../model/length.ts";
+import { nearIndex, placesNear } from "../nearness/near-index.ts";
 import type { Check } from "./check.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import { isSameLot } from "./isolation.ts";
@@ -140,16 +140,11 @@ const INDEX_FROM = 64;
 
 function nearby(group: readonly Stand[]): (stand: Stand) => readonly Stand[] {
   if (group.length < INDEX_FROM) return () => group;
-  const index = new Flatbush(group.length);
-  for (const { outline } of group) {
-    const { minX, minY, maxX, maxY } = outline.bounds;
-    index.add(minX, minY, maxX, maxY);
-  }
-  index.finish();
-  return ({ outline }) => {
-    const { minX, minY, maxX, maxY } = growBounds(outline.bounds, MIXING_STRIP.metres);
-    return index.search(minX, minY, maxX, maxY).map((place) => group[place] as Stand);
-  };
+  const index = nearIndex(group);
+  return ({ outline: { bounds } }) =>
+    placesNear(index, group, growBounds(bounds, MIXING_STRIP.metres)).map(
+      (place) => group[place] as Stand,
+    );
 }
 
 /** Whether a stand's distance is a published 0. */

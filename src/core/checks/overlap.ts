@@ -1,9 +1,9 @@
 /** Plantings that lie on the same ground at the same time. Only pairs touching a changed planting are measured again. */
-import Flatbush from "flatbush";
 import { areOnGroundTogether } from "../calendar/ground-time.ts";
 import { formatLength } from "../model/length.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { overlapDepth } from "../geometry/containment.ts";
+import { nearIndex, placesNear } from "../nearness/near-index.ts";
 import type { Check } from "./check.ts";
 import { listed } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
@@ -67,17 +67,10 @@ function touchingStands(
   plantings: readonly Stand[],
   changedCount: number,
 ): (stand: Stand) => readonly Stand[] {
-  if (changedCount < INDEX_FROM || plantings.length === 0) return () => plantings;
-  const index = new Flatbush(plantings.length);
-  for (const { outline } of plantings) {
-    const { minX, minY, maxX, maxY } = outline.bounds;
-    index.add(minX, minY, maxX, maxY);
-  }
-  index.finish();
+  if (changedCount < INDEX_FROM) return () => plantings;
+  const index = nearIndex(plantings);
   return ({ outline: { bounds } }) =>
-    index
-      .search(bounds.minX, bounds.minY, bounds.maxX, bounds.maxY)
-      .map((position) => plantings[position] as Stand);
+    placesNear(index, plantings, bounds).map((place) => plantings[place] as Stand);
 }
 
 /** Whether two stands are on their ground at the same time; what is around the beds always is. */

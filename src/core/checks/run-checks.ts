@@ -71,7 +71,7 @@ export function runChecks(
     standById,
     bedOutlines,
     pairs,
-    freshWays: fresh,
+    freshWays: fresh(),
     changedStands: previous ? stands.filter((stand) => changed.has(stand.id)) : stands,
     isUnchanged: (id: string) => previous !== undefined && !changed.has(id),
   };

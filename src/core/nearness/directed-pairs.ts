@@ -96,6 +96,14 @@ export function pairsAmong<S extends Reacher, P extends Directed>(
 ): PairsAmong<P> {
   const directed = new PairColumns<P>();
   const ways = new PairColumns<readonly P[]>();
+  const found = (one: number, other: number, both: readonly P[]) => {
+    const { id } = items[one] as S;
+    for (const way of both) {
+      if (way.seedParent === id) directed.add(one, other, way);
+      else directed.add(other, one, way);
+    }
+    ways.add(one, other, both);
+  };
   for (const places of groupPlaces(items).values()) {
     const group = places.map((place) => items[place] as S);
     const index = nearStands(group);
@@ -103,16 +111,9 @@ export function pairsAmong<S extends Reacher, P extends Directed>(
     for (const at of index?.order ?? all) {
       const from = group[at] as S;
       if (!from.isSeedParent) continue;
-      const one = places[at] as number;
       for (const near of index?.near(at) ?? all) {
-        const found = waysBetween(from, group[near] as S, near < at);
-        if (found === null) continue;
-        const other = places[near] as number;
-        for (const way of found) {
-          if (way.seedParent === from.id) directed.add(one, other, way);
-          else directed.add(other, one, way);
-        }
-        ways.add(one, other, found);
+        const both = waysBetween(from, group[near] as S, near < at);
+        if (both) found(places[at] as number, places[near] as number, both);
       }
     }
   }
