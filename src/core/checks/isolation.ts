@@ -33,7 +33,7 @@ export interface IsolationRun {
   /** The same in one list, in the order of the stands: seed parents first, then sources. */
   readonly pairs: readonly IsolationPair[];
   /** Those of them that were judged in this run rather than carried forward: one or both ways of any two stands. */
-  readonly fresh: () => readonly PairWays[];
+  readonly fresh: readonly PairWays[];
 }
 
 /** What an earlier run left behind, and which stands are no longer what they were then. */
@@ -94,7 +94,7 @@ function carriedPairs(
     }
   }
   const pairs = pairsInOrder(stands, byParent);
-  return { byParent, pairs, fresh: () => [...unorderedPairs(fresh).values()] };
+  return { byParent, pairs, fresh: [...unorderedPairs(fresh).values()] };
 }
 
 type PairsByParent = Map<string, readonly IsolationPair[]>;
@@ -109,11 +109,8 @@ export function closePairs(
   const pairs: IsolationPair[] = [];
   for (const source of sources) {
     if (boundsGap(bounds, source.outline.bounds) >= parent.reachM) continue;
-    const { relation } = book.relation(parent.kind, source.kind);
-    if (!canCross(parent, source, relation)) continue;
-    const gap = gapWithin(parent.outline, source.outline, limitOf(parent, source));
-    if (gap === null || isClear(parent, source, gap.distanceM)) continue;
-    pairs.push(judgedPair(parent, source, relation, gap.distanceM, [gap.from, gap.to]));
+    const pair = isolationPair(parent, source, book);
+    if (pair && isClose(pair)) pairs.push(pair);
   }
   return pairs;
 }
@@ -140,23 +137,21 @@ function waysBetween(
   const gap = gapWithin(parent.outline, source.outline, limitM);
   if (gap === null) return null;
   const { distanceM, from, to } = gap;
-  const there = isClear(parent, source, distanceM)
-    ? null
-    : judgedPair(parent, source, relation, distanceM, [from, to]);
-  if (!isBothWays || isClear(source, parent, distanceM)) return there && [there];
-  const andBack = judgedPair(source, parent, back, distanceM, [to, from]);
-  return there ? [there, andBack] : [andBack];
+  const there = judgedPair(parent, source, relation, distanceM, [from, to]);
+  const andBack = isBothWays ? judgedPair(source, parent, back, distanceM, [to, from]) : null;
+  if (!andBack || !isClose(andBack)) return isClose(there) ? [there] : null;
+  return isClose(there) ? [there, andBack] : [andBack];
 }
 
-/** Metres from which on distance clears a source, give or take the tolerance; infinite: none does. */
+const isClose = ({ standing }: IsolationPair) => standing !== "distance";
+
+/**
+ * Metres from which on distance clears a source, give or take the tolerance; infinite: none does.
+ * Beyond a laxer level's figure nothing is known where the level has none: not clear, not near.
+ */
 function limitOf(parent: Stand, source: Stand): number {
   const requirement = requirementFrom(parent, source.kind);
   return requirement === null || requirement.isFloor === true ? Infinity : requirement.metres;
-}
-
-/** Beyond a laxer level's figure nothing is known where the level has none: not clear, not near. */
-function isClear(parent: Stand, source: Stand, distanceM: number): boolean {
-  return distanceM >= limitOf(parent, source) - DISTANCE_TOLERANCE_M;
 }
 
 /** Plantings of one variety add up to one population, unless the grower keeps two lots apart. */
@@ -194,9 +189,10 @@ function judgedPair(
   const gapDays = receives && sheds ? daysBetween(receives, sheds) : null;
   const guardDays = guardDaysOf(parent, source);
   const isApart = overlap === 0 && gapDays !== null && gapDays >= guardDays;
-  const cleared = isClear(parent, source, distanceM)
-    ? "distance"
-    : clearedBeside(parent, source, isApart);
+  const cleared =
+    distanceM >= limitOf(parent, source) - DISTANCE_TOLERANCE_M
+      ? "distance"
+      : clearedBeside(parent, source, isApart);
   const isTold = overlap !== null && !isApart && !lacksFigure({ requirement, distanceM });
   // Written out field by field: most of a whole-plan check is making these.
   return {

@@ -71,7 +71,7 @@ export function runChecks(
     standById,
     bedOutlines,
     pairs,
-    freshWays: fresh(),
+    freshWays: fresh,
     changedStands: previous ? stands.filter((stand) => changed.has(stand.id)) : stands,
     isUnchanged: (id: string) => previous !== undefined && !changed.has(id),
   };
@@ -135,7 +135,9 @@ const NOTHING_FOUND: FoundLists = [[], [], []];
 /** Findings by severity, each list in the order of ids. */
 function listsOf(found: readonly Finding[]): FoundLists {
   if (found.length === 0) return NOTHING_FOUND;
-  const ordered = [...found].sort((a, b) => compareText(a.id, b.id));
+  // Texts by themselves are put in code-unit order many times faster than by a comparing function.
+  const byId = new Map(found.map((finding) => [finding.id, finding]));
+  const ordered = [...byId.keys()].sort().map((id) => byId.get(id) as Finding);
   return SEVERITIES.map((severity) => ordered.filter((each) => each.severity === severity));
 }
 

@@ -89,7 +89,7 @@ function deepest(outline: Outline, isInside: boolean): Reach {
     const x = samples.values[at] as number;
     const y = samples.values[at + 1] as number;
     if (outlineContains(outline, x, y) !== isInside) continue;
-    const square = squareToEdge(x, y, outline);
+    const square = squareToEdge(x, y, outline, Infinity);
     if (square <= best) continue;
     best = square;
     place = at;

@@ -37,10 +37,7 @@ export function gapWithin(a: Outline, b: Outline, limitM: number): Gap | null {
 function isAfter(a: Outline, b: Outline): boolean {
   if (a.bounds.minX !== b.bounds.minX) return a.bounds.minX > b.bounds.minX;
   if (a.bounds.minY !== b.bounds.minY) return a.bounds.minY > b.bounds.minY;
-  const [one, other] = [a.rings[0] as Float64Array, b.rings[0] as Float64Array];
-  if (one.length !== other.length) return one.length > other.length;
-  const at = one.findIndex((value, place) => value !== other[place]);
-  return at >= 0 && (one[at] as number) > (other[at] as number);
+  return String(a.rings[0]) > String(b.rings[0]);
 }
 
 /** Beyond a limit by so little it may be rounding: whoever asked looks at the distance itself. */
@@ -147,18 +144,11 @@ function ringCrossing(a: Float64Array, b: Float64Array): Point | null {
 
 /** From a place to the nearest edge of an outline, also from inside it. */
 export function gapToEdge(place: Point, outline: Outline): Gap {
-  found.square = Infinity;
-  nearEdge(place.x, place.y, outline, Infinity);
   return {
-    distanceM: Math.sqrt(found.square),
+    distanceM: Math.sqrt(squareToEdge(place.x, place.y, outline, Infinity)),
     from: place,
     to: { x: found.onX, y: found.onY },
   };
-}
-
-/** The square of the distance from a place to the nearest edge of an outline, also from inside it. */
-export function squareToEdge(x: number, y: number, outline: Outline): number {
-  return nearEdge(x, y, outline, Infinity);
 }
 
 /**
@@ -181,17 +171,17 @@ function nearest(a: Outline, b: Outline, limit: number): boolean {
       const y = ring[i + 1] as number;
       const outX = x < minX ? minX - x : x > maxX ? x - maxX : 0;
       const outY = y < minY ? minY - y : y > maxY ? y - maxY : 0;
-      if (outX * outX + outY * outY < best) best = nearEdge(x, y, b, best);
+      if (outX * outX + outY * outY < best) best = squareToEdge(x, y, b, best);
     }
   }
   return best < limit;
 }
 
 /**
- * The square of the distance from a place to the nearest edge, with the place and its nearest left
- * in `found`, if less than `limit`; else `limit`.
+ * The square of the distance from a place to the nearest edge, also from inside, with the place and
+ * its nearest left in `found`, if less than `limit`; else `limit`.
  */
-function nearEdge(x: number, y: number, { rings }: Outline, limit: number): number {
+export function squareToEdge(x: number, y: number, { rings }: Outline, limit: number): number {
   let best = limit;
   let onX = 0;
   let onY = 0;

@@ -17,7 +17,7 @@ export interface OrderedPairs<T> {
   readonly starts: Uint32Array;
 }
 
-/** Directed pairs, each kept with the places or ranks of its two. */
+/** Directed pairs, each kept with the places of its two. */
 class PairColumns<T> {
   readonly #items: T[] = [];
   readonly #from: number[] = [];
@@ -31,28 +31,9 @@ class PairColumns<T> {
 
   /** All by where they start, then by where they end. @param length how many places there are */
   inOrder(length: number): OrderedPairs<T> {
-    return this.#ordered(this.#from, this.#to, length);
-  }
-
-  /** All by the lesser of their two ids, then by the other: as ids made of the two stand. */
-  inOrderOfIds(places: readonly { readonly id: string }[]): OrderedPairs<T> {
-    // "p1|p2" stands after "p10|p2", but "p1" before "p10".
-    const first = textRanks(places.map(({ id }) => `${id}|`));
-    const last = textRanks(places.map(({ id }) => id));
-    const [low, high]: [number[], number[]] = [[], []];
-    for (const [index, from] of this.#from.entries()) {
-      const to = this.#to[index] as number;
-      const isLess = (last[from] as number) < (last[to] as number);
-      low.push(first[isLess ? from : to] as number);
-      high.push(last[isLess ? to : from] as number);
-    }
-    return this.#ordered(low, high, places.length);
-  }
-
-  #ordered(from: readonly number[], to: readonly number[], length: number): OrderedPairs<T> {
     const all = Uint32Array.from({ length: this.#items.length }, (_, index) => index);
-    const byEnd = counted(all, to, length).order;
-    const { order, starts } = counted(byEnd, from, length);
+    const byEnd = counted(all, this.#to, length).order;
+    const { order, starts } = counted(byEnd, this.#from, length);
     const items: T[] = [];
     for (const index of order) items.push(this.#items[index] as T);
     return { items, starts };
@@ -85,8 +66,8 @@ type WaysBetween<S, P> = (from: S, to: S, isAskedBefore: boolean) => readonly P[
 interface PairsAmong<P> {
   /** By the places of the two in the list. */
   readonly directed: OrderedPairs<P>;
-  /** One or both ways of any two, by the lesser of their ids and then by the other. */
-  readonly ways: () => readonly (readonly P[])[];
+  /** One or both ways of any two, in no order. */
+  readonly ways: readonly (readonly P[])[];
 }
 
 /** All pairs among things of one group, found from those that are seed parents. */
@@ -95,14 +76,14 @@ export function pairsAmong<S extends Reacher, P extends Directed>(
   waysBetween: WaysBetween<S, P>,
 ): PairsAmong<P> {
   const directed = new PairColumns<P>();
-  const ways = new PairColumns<readonly P[]>();
+  const ways: (readonly P[])[] = [];
   const found = (one: number, other: number, both: readonly P[]) => {
     const { id } = items[one] as S;
     for (const way of both) {
       if (way.seedParent === id) directed.add(one, other, way);
       else directed.add(other, one, way);
     }
-    ways.add(one, other, both);
+    ways.push(both);
   };
   for (const places of groupPlaces(items).values()) {
     const group = places.map((place) => items[place] as S);
@@ -117,17 +98,7 @@ export function pairsAmong<S extends Reacher, P extends Directed>(
       }
     }
   }
-  return {
-    directed: directed.inOrder(items.length),
-    ways: () => ways.inOrderOfIds(items).items,
-  };
-}
-
-/** The rank of each text among all; of equal ones the same. */
-function textRanks(texts: readonly string[]): readonly number[] {
-  // Without a comparing function texts are put in code-unit order, and many times faster.
-  const rankOf = new Map([...texts].sort().map((text, rank) => [text, rank]));
-  return texts.map((text) => rankOf.get(text) as number);
+  return { directed: directed.inOrder(items.length), ways };
 }
 
 /** The pairs of all, in the order of the list. */
