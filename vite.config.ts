@@ -42,7 +42,11 @@ const site: UserConfig = {
       },
       output: {
         entryFileNames: ({ name }) =>
-          name === "service-worker" ? WORKER_FILE : "assets/[name]-[hash].js",
+          name === "service-worker" ? WORKER_FILE : "assets/[name]-[hash:7].js",
+        // The first load names over a hundred late files: five or seven letters tell versions apart
+        // and weigh less.
+        chunkFileNames: "assets/[name]-[hash:7].js",
+        assetFileNames: "assets/[name]-[hash:5][extname]",
         // In one piece, so that the library is set up before the first schema is made with it.
         codeSplitting: {
           groups: [

@@ -78,16 +78,17 @@ export const isolationCheck: Check<IsolationFinding> = {
 
 function isolationFinding(id: string, found: PairWays): IsolationFinding {
   const atRisk = worstFirst(found);
-  const worst = atRisk[0] as IsolationPair;
-  const { seedParent, pollenSource, distanceM, requiredM, where } = worst;
-  const severity = atRisk.every((pair) => pair.relation === "rarely") ? "caution" : "conflict";
-  const subjects =
-    seedParent < pollenSource ? [seedParent, pollenSource] : [pollenSource, seedParent];
-  const measuredM = distanceM;
-  // Two literals: copying one into another is most of what a finding costs.
-  return requiredM === null
-    ? { id, check: "isolation", severity, subjects, measuredM, where, atRisk }
-    : { id, check: "isolation", severity, subjects, measuredM, requiredM, where, atRisk };
+  const { seedParent, pollenSource, distanceM, requiredM, where } = atRisk[0] as IsolationPair;
+  return {
+    id,
+    check: "isolation",
+    severity: atRisk.every((pair) => pair.relation === "rarely") ? "caution" : "conflict",
+    subjects: seedParent < pollenSource ? [seedParent, pollenSource] : [pollenSource, seedParent],
+    measuredM: distanceM,
+    ...(requiredM === null ? {} : { requiredM }),
+    where,
+    atRisk,
+  };
 }
 
 function worstFirst(ways: PairWays): PairWays {

@@ -231,10 +231,7 @@ const NONE: readonly string[] = [];
 
 /** Ids of the two that lack the bloom dates asked of them. */
 function lacking(parent: Stand, source: Stand): readonly string[] {
-  return [
-    ...(parent.receives === null ? [parent.id] : []),
-    ...(source.sheds === null ? [source.id] : []),
-  ];
+  return [parent.receives ? [] : parent.id, source.sheds ? [] : source.id].flat();
 }
 
 /** Days that must lie between the windows of the two: the more careful kind decides. */
@@ -242,26 +239,22 @@ function guardDaysOf(parent: Stand, source: Stand): number {
   return Math.max(parent.guardDays, source.guardDays);
 }
 
-/** Whether the guard days lie between the two windows, of whatever year they are. */
-function areApartInTime(parent: Stand, source: Stand): boolean {
-  const { receives } = parent;
-  const { sheds } = source;
-  return (
-    receives !== null &&
-    sheds !== null &&
-    daysTogether(receives, sheds) === 0 &&
-    daysBetween(receives, sheds) >= guardDaysOf(parent, source)
-  );
-}
-
 /** What keeps a pair apart however near it lies: time, cover, or nothing. */
 export function clearedOtherwise(
   parent: Stand,
   source: Stand,
 ): Extract<Standing, "time" | "cover"> | null {
-  return clearedBeside(parent, source, areApartInTime(parent, source));
+  const { receives } = parent;
+  const { sheds } = source;
+  const isApart =
+    receives !== null &&
+    sheds !== null &&
+    daysTogether(receives, sheds) === 0 &&
+    daysBetween(receives, sheds) >= guardDaysOf(parent, source);
+  return clearedBeside(parent, source, isApart);
 }
 
+/** @param isApartInTime whether the guard days lie between the windows, of whatever year they are */
 function clearedBeside(parent: Stand, source: Stand, isApartInTime: boolean) {
   // Dates of another year are apart from this year's, and say nothing.
   if (isApartInTime && isDatedHere(parent) && isDatedHere(source)) return "time";

@@ -135,11 +135,7 @@ function candidates(stands: readonly Stand[]): (stand: Stand) => Iterable<Stand>
     ]);
 }
 
-/** Below this many stands, looking at all beats building an index. */
-const INDEX_FROM = 64;
-
 function nearby(group: readonly Stand[]): (stand: Stand) => readonly Stand[] {
-  if (group.length < INDEX_FROM) return () => group;
   const index = nearIndex(group);
   return ({ outline: { bounds } }) =>
     placesNear(index, group, growBounds(bounds, MIXING_STRIP.metres)).map(

@@ -23,12 +23,13 @@ export const overlapCheck: Check<OverlapFinding> = {
   run: ({ stands, changedStands, isUnchanged, previous }) => {
     const plantings = stands.filter((stand) => stand.planting !== null);
     const findings = previous.filter((finding) => finding.subjects.every(isUnchanged));
-    const near = touchingStands(plantings, changedStands.length);
+    const index = nearIndex(plantings);
     const done = new Set<Stand>();
     for (const stand of changedStands) {
       if (stand.planting === null) continue;
       done.add(stand);
-      for (const other of near(stand)) {
+      for (const place of placesNear(index, plantings, stand.outline.bounds)) {
+        const other = plantings[place] as Stand;
         if (done.has(other)) continue;
         const finding = overlapFinding(other, stand);
         if (finding) findings.push(finding);
@@ -58,20 +59,6 @@ export const overlapCheck: Check<OverlapFinding> = {
     sentences: [`They overlap by ${formatLength(measuredM ?? 0, unit)}.`],
   }),
 };
-
-/** Below this many changed stands, looking at all beats building an index. */
-const INDEX_FROM = 64;
-
-/** Plantings whose bounds touch those of a stand. */
-function touchingStands(
-  plantings: readonly Stand[],
-  changedCount: number,
-): (stand: Stand) => readonly Stand[] {
-  if (changedCount < INDEX_FROM) return () => plantings;
-  const index = nearIndex(plantings);
-  return ({ outline: { bounds } }) =>
-    placesNear(index, plantings, bounds).map((place) => plantings[place] as Stand);
-}
 
 /** Whether two stands are on their ground at the same time; what is around the beds always is. */
 export function standTogether(a: Stand, b: Stand): boolean {

@@ -34,10 +34,9 @@ export function gapWithin(a: Outline, b: Outline, limitM: number): Gap | null {
 }
 
 /** Which of two outlines is measured first: that with the lesser bounds, else the lesser corners. */
-function isAfter(a: Outline, b: Outline): boolean {
-  if (a.bounds.minX !== b.bounds.minX) return a.bounds.minX > b.bounds.minX;
-  if (a.bounds.minY !== b.bounds.minY) return a.bounds.minY > b.bounds.minY;
-  return String(a.rings[0]) > String(b.rings[0]);
+function isAfter({ bounds: a, rings }: Outline, { bounds: b, rings: others }: Outline): boolean {
+  const by = a.minX - b.minX || a.minY - b.minY;
+  return by === 0 ? String(rings[0]) > String(others[0]) : by > 0;
 }
 
 /** Beyond a limit by so little it may be rounding: whoever asked looks at the distance itself. */

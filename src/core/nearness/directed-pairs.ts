@@ -18,26 +18,25 @@ export interface OrderedPairs<T> {
 }
 
 /** Directed pairs, each kept with the places of its two. */
-class PairColumns<T> {
-  readonly #items: T[] = [];
-  readonly #from: number[] = [];
-  readonly #to: number[] = [];
-
-  add(from: number, to: number, item: T): void {
-    this.#items.push(item);
-    this.#from.push(from);
-    this.#to.push(to);
-  }
-
-  /** All by where they start, then by where they end. @param length how many places there are */
-  inOrder(length: number): OrderedPairs<T> {
-    const all = Uint32Array.from({ length: this.#items.length }, (_, index) => index);
-    const byEnd = counted(all, this.#to, length).order;
-    const { order, starts } = counted(byEnd, this.#from, length);
-    const items: T[] = [];
-    for (const index of order) items.push(this.#items[index] as T);
-    return { items, starts };
-  }
+function pairColumns<T>() {
+  const all: T[] = [];
+  const starts: number[] = [];
+  const ends: number[] = [];
+  return {
+    add: (from: number, to: number, item: T): void => {
+      all.push(item);
+      starts.push(from);
+      ends.push(to);
+    },
+    /** All by where they start, then by where they end. @param length how many places there are */
+    inOrder: (length: number): OrderedPairs<T> => {
+      const byEnd = counted(Uint32Array.from(all.keys()), ends, length);
+      const byStart = counted(byEnd.order, starts, length);
+      const items: T[] = [];
+      for (const index of byStart.order) items.push(all[index] as T);
+      return { items, starts: byStart.starts };
+    },
+  };
 }
 
 /** Indices in the order of their keys, those of one key as they were. */
@@ -75,7 +74,7 @@ export function pairsAmong<S extends Reacher, P extends Directed>(
   items: readonly S[],
   waysBetween: WaysBetween<S, P>,
 ): PairsAmong<P> {
-  const directed = new PairColumns<P>();
+  const directed = pairColumns<P>();
   const ways: (readonly P[])[] = [];
   const found = (one: number, other: number, both: readonly P[]) => {
     const { id } = items[one] as S;
