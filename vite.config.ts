@@ -7,6 +7,7 @@ import { SITE_BUDGETS, chunkBudget } from "./.config/chunk-budget.ts";
 import { firstLoad } from "./.config/first-load.ts";
 import { licences } from "./.config/licences.ts";
 import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
+import { ownDrag } from "./.config/own-drag.ts";
 import { unpackHere } from "./.config/unpack-here.ts";
 
 /** Absolute path of something in the repository: `root` is src/app, so nothing may stay relative. */
@@ -93,7 +94,7 @@ const commandLine: UserConfig = {
 
 export default defineConfig(({ isSsrBuild }) => ({
   root: inRepository("src/app"),
-  plugins: [react(), unpackHere(), chunkBudget(SITE_BUDGETS), offlineSite(), licences()],
+  plugins: [react(), unpackHere(), ownDrag(), chunkBudget(SITE_BUDGETS), offlineSite(), licences()],
   // Sample plans outside the root are imported with `?raw`.
   server: { fs: { allow: [inRepository(".")] } },
   worker: { format: "es", plugins: () => [licences(), unpackHere()] },
