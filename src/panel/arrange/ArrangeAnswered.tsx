@@ -41,7 +41,7 @@ export function ArrangeAnswered({ answer, request, onKeep, onAnother }: ArrangeA
           disabled={kept.moved.length + answer.added.length === 0}
           onClick={() => onKeep({ ...kept, added: answer.added })}
         >
-          {texts.addNewLayout}
+          {texts.addAsNewLayout}
         </button>
         <button type="button" onClick={onAnother}>
           {texts.tryAnotherStart}
@@ -51,7 +51,7 @@ export function ArrangeAnswered({ answer, request, onKeep, onAnother }: ArrangeA
             type="button"
             onClick={() => start({ ...request, added: answer.added, places: answer.places })}
           >
-            {texts.canAnyLayoutDo}
+            {texts.canAnyDoBetter}
           </button>
         )}
         {stage.kind === "running" && (
@@ -65,7 +65,7 @@ export function ArrangeAnswered({ answer, request, onKeep, onAnother }: ArrangeA
 }
 
 function sentences(answer: ArrangeAnswer, stage: ProofStage): readonly string[] {
-  if (stage.kind === "running") return [...arrangedWords(answer), "Looking for a proof ..."];
+  if (stage.kind === "running") return [...arrangedWords(answer), texts.lookingForProof];
   if (stage.kind !== "answered") return arrangedWords(answer);
   const [change = ""] = arrangedWords(answer);
   return [

@@ -39,7 +39,7 @@ export function ArrangeDialog({ onClose }: { readonly onClose: () => void }) {
     commit(arrangedLayout(layout.id, id, name, moved, added));
     planNow().showLayout(id);
     viewNow().showSheet();
-    windowNow().announce(`${name} is on the sheet. ${conflictWords(after.conflicts)}.`);
+    windowNow().announce(texts.layoutIsShown(name, conflictWords(after.conflicts)));
     onClose();
   };
   const another = () => {
@@ -87,7 +87,7 @@ function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
     onSet({ ...settings, seconds: Math.min(MOST_SECONDS, Math.max(1, count)) });
   return (
     <form className="fields" noValidate onSubmit={onFormSubmit(onStart)}>
-      <p>{texts.movesPlantingsAlongBetween}</p>
+      <p>{texts.arrangeHint}</p>
       <p>{lockedWords(locked.map(({ code }) => code))}</p>
       {short.length > 0 && (
         <label className="check-field">
@@ -96,7 +96,7 @@ function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
             checked={settings.doesPlace}
             onChange={(event) => onSet({ ...settings, doesPlace: event.target.checked })}
           />
-          {texts.alsoPlaceSeedList(
+          {texts.alsoPlace(
             short.map(({ variety, missing }) => `${variety.name} (${missing})`).join(", "),
           )}
         </label>
@@ -105,7 +105,7 @@ function SettingsForm({ settings, onSet, onStart }: SettingsFormProps) {
       <CountField
         label={texts.startNumber}
         value={settings.seed}
-        hint={texts.whereSearchStartsSame}
+        hint={texts.startNumberHint}
         onApply={(seed = 1) => onSet({ ...settings, seed })}
       />
       <p className="dialog-actions">
@@ -127,12 +127,12 @@ function Running({ progress, onStop, onCancel }: RunningProps) {
   return (
     <div className="fields">
       <p role="status">
-        {progress ? texts.bestFar(conflictWords(progress.conflicts)) : texts.looking}
+        {progress ? texts.bestSoFar(conflictWords(progress.conflicts)) : texts.looking}
       </p>
       <progress aria-label={texts.timeAndStepsUsed} max={1} value={progress?.share ?? 0} />
       <p className="dialog-actions">
         <button type="button" className="primary" onClick={onStop}>
-          {texts.stopBestFar}
+          {texts.stopWithBest}
         </button>
         <button type="button" onClick={onCancel}>
           {texts.cancel}

@@ -29,7 +29,7 @@ export function BloomChart({ order }: { readonly order: BloomOrder }) {
   const lines = useMemo(() => bloomLines(strip, order), [strip, order]);
   const held = useHeld(lines, axis, isPreviewing);
   if (lines.length === 0) {
-    return <p className="region-empty">{texts.nothingFlowersPlacedYet}</p>;
+    return <p className="region-empty">{texts.nothingFlowersYet}</p>;
   }
   return (
     <BloomPlot

@@ -12,8 +12,8 @@ import * as texts from "./words.ts";
 type StartMethod = NonNullable<Planting["start"]>["method"];
 
 const startWords: Readonly<Record<StartMethod, string>> = {
-  sown: "sown in place",
-  transplanted: "set out (plants, roots, bulbs)",
+  sown: texts.sownInPlace,
+  transplanted: texts.setOut,
 };
 
 interface BloomFieldsProps {
@@ -31,7 +31,7 @@ export function BloomFields({ planting, onChange }: BloomFieldsProps) {
   const method = start?.method ?? picked;
   const pickMethod = (next: StartMethod) => {
     setPicked(next);
-    if (start) onChange({ start: { ...start, method: next } }, `Change start of ${code}`);
+    if (start) onChange({ start: { ...start, method: next } }, texts.changeStart(code));
   };
   return (
     <>
@@ -46,7 +46,7 @@ export function BloomFields({ planting, onChange }: BloomFieldsProps) {
         value={start?.date}
         onApply={(date) => {
           const next = date === undefined ? undefined : { ...start, method, date };
-          onChange({ start: next }, `Set start of ${code}`);
+          onChange({ start: next }, texts.setStart(code));
           return null;
         }}
       />
@@ -54,13 +54,13 @@ export function BloomFields({ planting, onChange }: BloomFieldsProps) {
         label={texts.flowering}
         value={planting.flowering}
         choices={choicesOf(floweringWords)}
-        onPick={(flowering) => onChange({ flowering }, `Change flowering of ${code}`)}
+        onPick={(flowering) => onChange({ flowering }, texts.changeFlowering(code))}
       />
       {stand?.shedsPollen === true && <BloomOutlook stand={stand} />}
       <WindowField
         label={texts.ownBloomDates}
         value={planting.bloom}
-        onApply={(bloom) => onChange({ bloom }, `Set bloom of ${code}`)}
+        onApply={(bloom) => onChange({ bloom }, texts.setBloom(code))}
       />
     </>
   );

@@ -57,7 +57,7 @@ export const BloomGrip = memo(function BloomGrip(props: BloomGripProps) {
         aria-valuemax={props.latest}
         aria-valuenow={props.start}
         aria-valuetext={words}
-        title={texts.dragFlowerAnotherDay(name, startText)}
+        title={texts.dragTitle(name, startText)}
         style={{ left, width }}
         {...handlers}
         onKeyDown={pressKey}

@@ -4,13 +4,8 @@ import type { Plan } from "../../core/model/plan.ts";
 import { BloomRowLine } from "./BloomRowLine.tsx";
 import { startLimits } from "./bar-shift.ts";
 import type { BloomLine } from "./bloom-order.ts";
-import {
-  type BloomRow,
-  type UndatedRow,
-  bloomRowWords,
-  startWords,
-  undatedWords,
-} from "./bloom-rows.ts";
+import { bloomRowWords, startWords, undatedWords } from "./bloom-words.ts";
+import { type BloomRow, type UndatedRow } from "./bloom-rows.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { type TimeAxis, axisDays, startPercent, widthPercent } from "./time-axis.ts";
 

@@ -4,7 +4,8 @@ import { noBloomWords } from "../../core/calendar/no-bloom.ts";
 import { firstFlower } from "../../core/calendar/first-flower.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import { shortDate } from "../../core/model/day.ts";
-import { basisWords } from "./bloom-basis.ts";
+import { basisWords } from "./basis-words.ts";
+import { basisNames } from "./bloom-words.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import * as texts from "./words.ts";
 
@@ -36,7 +37,7 @@ export function BloomOutlook({ stand }: { readonly stand: Stand }) {
         <span className="field-name">{texts.restsOn}</span>
         <span className="field-value">{bloomBasis(bloom)}</span>
       </div>
-      {bloom.isOpenEnded === true && <p className="field-hint">{texts.flowersUntilFrostCutting}</p>}
+      {bloom.isOpenEnded === true && <p className="field-hint">{texts.flowersOnUntilFrost}</p>}
       <BasisNote stand={stand} />
       <ColdNote stand={stand} />
     </>
@@ -45,8 +46,8 @@ export function BloomOutlook({ stand }: { readonly stand: Stand }) {
 
 function noBloomHint({ whyNoBloom }: Stand): string {
   return whyNoBloom === null || whyNoBloom === "no-start"
-    ? "No bloom dates: type a start, or the bloom dates below."
-    : `${noBloomWords(whyNoBloom)} Type the bloom dates below.`;
+    ? texts.noBloomDates
+    : texts.bloomUnknown(noBloomWords(whyNoBloom));
 }
 
 interface FactProps {
@@ -57,8 +58,8 @@ interface FactProps {
 }
 
 function Fact({ name, likely, from, to }: FactProps) {
-  const earliest = from === null || from === likely ? "" : `, at the earliest ${shortDate(from)}`;
-  const latest = to === null || to === likely ? "" : `, at the latest ${shortDate(to)}`;
+  const earliest = from === null || from === likely ? "" : `, ${texts.atEarliest(shortDate(from))}`;
+  const latest = to === null || to === likely ? "" : `, ${texts.atLatest(shortDate(to))}`;
   return (
     <div className="field">
       <span className="field-name">{name}</span>
@@ -76,7 +77,7 @@ function Part({ name, window }: { readonly name: string; readonly window: DayWin
     <div className="field">
       <span className="field-name">{name}</span>
       <span className="field-value">
-        {texts.toAtMost(shortDate(window.first), shortDate(window.last))}
+        {texts.spanAtMost(shortDate(window.first), shortDate(window.last))}
       </span>
     </div>
   );
@@ -91,13 +92,13 @@ function BasisNote({ stand }: { readonly stand: Stand }) {
   const { units } = useShownPlan();
   const { planting, variety, kind, setting, bloom } = stand;
   const words = useMemo(() => {
-    if (planting?.bloom) return "Own dates, taken as certain.";
+    if (planting?.bloom) return texts.ownDatesCertain;
     if (!planting?.start || !variety) return null;
     const { flower } = firstFlower(planting, variety, kind, setting);
     if (!flower) return null;
     const first = basisWords(flower.figure, planting.start.method, units === "ft" ? "F" : "C");
     const isLengthLess = bloom !== null && bloom.closes !== bloom.opens;
-    return isLengthLess ? `${first} How long it flowers rests on: ${bloom.closes}.` : first;
+    return isLengthLess ? texts.lengthRestsOn(first, basisNames[bloom.closes]) : first;
   }, [planting, variety, kind, setting, bloom, units]);
   return words === null ? null : <p className="field-hint">{words}</p>;
 }

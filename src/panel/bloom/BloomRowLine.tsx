@@ -90,7 +90,7 @@ function BasisText({ basis, outer }: { readonly basis: string; readonly outer: s
   const isWithin = end > LATE_PERCENT && !isBefore;
   return (
     <text
-      className="bloom-basis"
+      className="basis-words"
       x={`${isBefore ? start : end}%`}
       dx={isBefore || isWithin ? -4 : 4}
       y={13.5}

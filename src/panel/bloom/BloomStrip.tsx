@@ -2,7 +2,8 @@ import { useState } from "react";
 import { BloomSplitter } from "./BloomSplitter.tsx";
 import { BloomChart } from "./BloomChart.tsx";
 import { LateSpringTrial } from "./LateSpringTrial.tsx";
-import { type BloomOrder, bloomOrders, orderWords } from "./bloom-order.ts";
+import { type BloomOrder, bloomOrders } from "./bloom-order.ts";
+import { orderWords } from "./bloom-words.ts";
 import { useViewState } from "../state/view-state.ts";
 import { foldBloom } from "./commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
@@ -22,7 +23,7 @@ export function BloomStrip() {
         <h2 id="bloom-heading" tabIndex={-1}>
           {texts.bloom}
         </h2>
-        <p className="region-note">{texts.hatchedLikelyDashedEarliest}</p>
+        <p className="region-note">{texts.barKey}</p>
         <div className="bloom-actions">
           {isOpen && (
             <>

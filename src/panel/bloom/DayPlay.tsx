@@ -26,7 +26,7 @@ function StepButton({ axis, rows }: DayPlayProps) {
     showDay(next !== null && next <= axis.last ? next : axis.first);
   };
   return (
-    <button type="button" className="act" aria-label={texts.stepNextDaySomething} onClick={step}>
+    <button type="button" className="act" aria-label={texts.stepTitle} onClick={step}>
       {texts.step}
     </button>
   );
@@ -54,7 +54,7 @@ function PlayButton({ axis }: { readonly axis: TimeAxis }) {
     <button
       type="button"
       className="act"
-      aria-label={isPlaying ? texts.stopTheDays : texts.playDaysOverSheet}
+      aria-label={isPlaying ? texts.stopTheDays : texts.playTheDays}
       onClick={toggle}
     >
       {isPlaying ? texts.stop : texts.play}

@@ -17,7 +17,7 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
   const resting = rows[0]?.likely.first ?? axis.first;
   const value = Math.min(axis.last, Math.max(axis.first, day ?? resting));
   const open = openOn(rows, value);
-  const words = `${shortDate(value)}, ${open} in flower`;
+  const words = texts.dayInFlower(shortDate(value), open);
   return (
     <div className="day-slider">
       <div className="day-label">
@@ -36,7 +36,7 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
       <div className="day-track">
         <input
           type="range"
-          aria-label={texts.dayShownSheet}
+          aria-label={texts.dayOnSheet}
           aria-valuetext={day === null ? texts.noDayShown(words) : words}
           className={day === null ? "unset" : undefined}
           min={axis.first}
@@ -47,7 +47,7 @@ export function DaySlider({ axis, rows }: DaySliderProps) {
         />
         {day === null && (
           <span className="day-hint" aria-hidden="true">
-            {texts.pickDayHereSheet}
+            {texts.pickDayHint}
           </span>
         )}
         {day !== null && (

@@ -1,7 +1,8 @@
 import { useDeferredValue, useMemo, useState } from "react";
 import { days } from "../../core/checks/day-words.ts";
 import { CountField } from "../form/NumberField.tsx";
-import { springTest, springWords } from "./late-spring.ts";
+import { springWords } from "./bloom-words.ts";
+import { springTest } from "./late-spring.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import { viewNow } from "../state/view-state.ts";
@@ -23,7 +24,7 @@ export function LateSpringTrial() {
   return (
     <div className="late-spring">
       <CountField
-        label={texts.ifBloomShiftsUp}
+        label={texts.shiftUpTo}
         value={shiftDays}
         onApply={(count) => setShiftDays(count ?? USUAL_SHIFT_DAYS)}
       />
@@ -33,7 +34,7 @@ export function LateSpringTrial() {
           {test.lost.map(({ a, b, slackDays }) => (
             <li key={`${a} ${b}`}>
               <button type="button" className="link" onClick={() => show([a, b])}>
-                {texts.and(nameOf(a), nameOf(b))}
+                {texts.pairNamed(nameOf(a), nameOf(b))}
               </button>
               : {slackDays === 0 ? texts.noSlack : texts.ofSlack(days(slackDays))}
             </li>

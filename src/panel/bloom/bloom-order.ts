@@ -5,11 +5,6 @@ import type { BloomRow, BloomStripRows, UndatedRow } from "./bloom-rows.ts";
 export const bloomOrders = ["flower", "group"] as const;
 export type BloomOrder = (typeof bloomOrders)[number];
 
-export const orderWords: Readonly<Record<BloomOrder, string>> = {
-  flower: "first flower",
-  group: "crossing group",
-};
-
 export type BloomLine =
   | { readonly kind: "row"; readonly id: string; readonly row: BloomRow }
   | { readonly kind: "undated"; readonly id: string; readonly row: UndatedRow }

@@ -1,10 +1,10 @@
 /** Rows of the bloom strip: who flowers when, and where windows of a conflict lie over each other. */
 import type { Basis } from "../../core/calendar/basis.ts";
 import { type Counted, type DayWindow, bloomBasis } from "../../core/calendar/bloom-window.ts";
-import { type WhyNoBloom, noBloomWords } from "../../core/calendar/no-bloom.ts";
+import type { WhyNoBloom } from "../../core/calendar/no-bloom.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Stand } from "../../core/checks/stand.ts";
-import { type DayNumber, shortDate } from "../../core/model/day.ts";
+import type { DayNumber } from "../../core/model/day.ts";
 import type { Planting } from "../../core/model/plan.ts";
 import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 
@@ -41,11 +41,6 @@ export interface UndatedRow {
   readonly code: string;
   readonly group: string;
   readonly why: WhyNoBloom;
-}
-
-/** `no bloom dates`, and why none are told. */
-export function undatedWords({ why }: UndatedRow): string {
-  return why === "no-start" ? "no bloom dates" : `bloom unknown: ${noBloomWords(why)}`;
 }
 
 /**
@@ -145,35 +140,6 @@ function joined(windows: readonly DayWindow[]): DayWindow[] {
     }
   }
   return result;
-}
-
-/** A row in words, for those who do not see the bars. */
-export function bloomRowWords(row: BloomRow): string {
-  const span = (window: DayWindow) => `${shortDate(window.first)} to ${shortDate(window.last)}`;
-  const isCertain = row.likely.first === row.outer.first && row.likely.last === row.outer.last;
-  const parts = [
-    `${row.code} ${row.name}`,
-    isCertain
-      ? `in flower ${span(row.outer)}`
-      : `in flower ${span(row.likely)}, at most ${span(row.outer)}`,
-    ...(row.start === null ? [] : [`${startWords(row)}, counted in ${row.counted}`]),
-    ...(row.isOpenEnded ? ["flowers on until something ends it"] : []),
-    basisText(row),
-    ...row.overlaps.map((window) => `open together with a conflicting stand ${span(window)}`),
-    ...row.otherOverlaps.map((window) => `in another conflict ${span(window)}`),
-  ];
-  return parts.join(", ");
-}
-
-/** `rests on: rule of thumb`. */
-function basisText({ basis }: Pick<BloomRow, "basis">): string {
-  return `rests on: ${basis}`;
-}
-
-/** `sown 28 May`; empty for dates of its own. */
-export function startWords({ start }: Pick<BloomRow, "start">): string {
-  if (start === null) return "";
-  return `${start.method === "sown" ? "sown" : "set out"} ${shortDate(start.date)}`;
 }
 
 /** The first day after a given one on which some row opens or ends; null when there is none. */

@@ -33,12 +33,3 @@ export function springTest(pairs: readonly IsolationPair[], shiftDays: number): 
     }),
   };
 }
-
-/** `2 of 5 pairs that rest on time would fail.` */
-export function springWords({ resting, lost }: SpringTest): string {
-  if (resting === 0) return "No pair rests on time alone.";
-  const all = resting === 1 ? "The one pair that rests" : `All ${resting} pairs that rest`;
-  if (lost.length === 0) return `${all} on time would stay clear.`;
-  const some = resting === 1 ? "The one pair" : `${lost.length} of ${resting} pairs`;
-  return `${some} ${resting === 1 ? "that rests" : "that rest"} on time would fail:`;
-}

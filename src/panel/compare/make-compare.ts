@@ -3,6 +3,7 @@ import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
 import { type PaperName, usualPaper } from "../../core/page/paper.ts";
 import { downloadMade } from "../form/download.ts";
 import { askPaper } from "../state/ask-paper.ts";
+import * as words from "./words.ts";
 
 export interface CompareChoice {
   /** Of one plan; the others are held against the first. */
@@ -28,5 +29,5 @@ export async function makeCompare(
   );
   if (!made) return null;
   const [name = ""] = downloadMade(made);
-  return `Made ${name}, ${made.files[0]?.pages ?? 0} pages on ${on}.`;
+  return words.madePages(name, made.files[0]?.pages ?? 0, on);
 }

@@ -1,4 +1,7 @@
 /** Words of compare on the screen. */
+import { type Noun, counted } from "../../core/words/plurals.ts";
+
+const pageNoun: Noun = { one: "page", other: "pages" };
 
 export const layoutsCompared = "Layouts compared";
 export const tickSecondLayoutCompare = (name: string | number) =>
@@ -33,3 +36,5 @@ export const pagesMade = "Pages made";
 export const weightOf = (title: string | number) => `Weight of: ${title}`;
 export const yourOwnTotalWeights = "Your own total: weights times values, less is better";
 export const noWeights = "no weights";
+export const madePages = (file: string, pages: number, paperName: string) =>
+  `Made ${file}, ${counted(pages, pageNoun)} on ${paperName}.`;

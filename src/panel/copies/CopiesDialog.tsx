@@ -99,6 +99,6 @@ function planOf(
     object: "",
     field: "",
     got: words.notAPlan,
-    expected: "a plan file sent back",
+    expected: words.planSentBack,
   });
 }

@@ -73,7 +73,7 @@ function DifferenceLine({ difference, sides, onTick }: DifferenceLineProps) {
 /** What ticking it does: `Take planting A03-1 as it is there`. */
 function tickText(difference: PlanDifference): string {
   const name = differenceName(difference);
-  if (difference.how === "added") return `Add ${name}, which is new there`;
-  if (difference.how === "missing") return `Delete ${name}, which is not there`;
-  return `Take ${name} as it is there`;
+  if (difference.how === "added") return words.addNew(name);
+  if (difference.how === "missing") return words.deleteMissing(name);
+  return words.takeChanged(name);
 }

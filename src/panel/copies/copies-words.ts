@@ -3,6 +3,10 @@ import { longDate } from "../../core/model/day.ts";
 import type { Entry } from "../../core/model/plan.ts";
 import { entryWords } from "../../core/record/entry-words.ts";
 import type { PlanDifference } from "../../core/record/merge-plans.ts";
+import { type Noun, counted, formOf } from "../../core/words/plurals.ts";
+
+const entryNoun: Noun = { one: "entry", other: "entries" };
+const changeNoun: Noun = { one: "change", other: "changes" };
 
 export const copiesWords = {
   title: "Helpers' copies",
@@ -19,6 +23,11 @@ export const copiesWords = {
     "Everything written there comes in beside what is written here; nothing is replaced. Changes to the plan itself are shown side by side and come in only where you tick them.",
   file: "Returned file",
   notAPlan: "a map file, which has no field record",
+  planSentBack: "a plan file sent back",
+  notTaken: "The phone did not take the file. Save it and send that instead.",
+  addNew: (name: string) => `Add ${name}, which is new there`,
+  deleteMissing: (name: string) => `Delete ${name}, which is not there`,
+  takeChanged: (name: string) => `Take ${name} as it is there`,
   none: "No entry is new: all that is written there is here already.",
   changes: "Changes to the plan itself",
   noChanges: "The plan itself is the same in both.",
@@ -32,11 +41,11 @@ export const copiesWords = {
 } as const;
 
 export function entriesText(count: number): string {
-  return count === 1 ? "1 entry" : `${count} entries`;
+  return counted(count, entryNoun);
 }
 
 export function takeText(entries: number, changes: number): string {
-  const changed = changes === 1 ? "1 change" : `${changes} changes`;
+  const changed = counted(changes, changeNoun);
   if (changes === 0) return `Add ${entriesText(entries)}`;
   return entries === 0 ? `Apply ${changed}` : `Add ${entriesText(entries)} and ${changed}`;
 }
@@ -49,8 +58,11 @@ export function comingText(entries: readonly Entry[]): string {
     byWho.set(name, (byWho.get(name) ?? 0) + 1);
   }
   const names = [...byWho].map(([name, count]) => `${name} ${count}`).join(", ");
-  const come = entries.length === 1 ? "1 entry comes in" : `${entries.length} entries come in`;
-  return `${come}: ${names}.`;
+  const count = entries.length;
+  return formOf(count, {
+    one: `${count} entry comes in: ${names}.`,
+    other: `${count} entries come in: ${names}.`,
+  });
 }
 
 /** `2 Jun 2027, A03-1: rogued, 8 plants (Mara)`. */

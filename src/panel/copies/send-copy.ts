@@ -4,6 +4,7 @@ import { writePlan } from "../../core/model/read-plan.ts";
 import { planFileName } from "../../store/files/file-name.ts";
 import { isCancelled } from "../../store/keeping/storage-fault.ts";
 import { downloadBytes } from "../form/download.ts";
+import { copiesWords } from "./copies-words.ts";
 
 const JSON_TYPE = "application/json";
 
@@ -29,7 +30,7 @@ export async function handOver(copy: File): Promise<string | null> {
     return null;
   } catch (error) {
     if (isCancelled(error)) return null;
-    return "The phone did not take the file. Save it and send that instead.";
+    return copiesWords.notTaken;
   }
 }
 

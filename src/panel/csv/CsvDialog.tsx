@@ -49,7 +49,7 @@ export function CsvDialog<List>(props: CsvDialogProps<List>) {
   const hintId = useId();
   const save = async () => {
     await makeFile(exportById(out.format), { hasMark: true });
-    windowNow().announce("Download started.");
+    windowNow().announce(texts.downloadStarted);
   };
   const take = async (picked: File) =>
     setFile({ name: picked.name, text: await textOfFile(picked, expected) });

@@ -40,8 +40,8 @@ export function CsvPreview<Row extends UsableRow & { readonly row: number }>({
       {rejected.length > 0 && <RejectedRows rows={rejected} nameHead={nameHead} />}
       {accepted.length > 0 && (
         <CsvTable
-          caption="Rows that can be used"
-          heads={["Row", ...heads]}
+          caption={texts.usableRows}
+          heads={[texts.row, ...heads]}
           more={accepted.length - MOST_SHOWN}
         >
           {accepted.slice(0, MOST_SHOWN).map((entry) => (
@@ -71,8 +71,8 @@ function RejectedRows({ rows, nameHead }: RejectedRowsProps) {
   );
   return (
     <CsvTable
-      caption="Rows that cannot be used"
-      heads={["Row", nameHead, "Column", "Why"]}
+      caption={texts.faultyRows}
+      heads={[texts.row, nameHead, texts.column, texts.why]}
       more={faults.length - MOST_SHOWN}
     >
       {faults.slice(0, MOST_SHOWN).map(({ row, name, column, got, expected }) => (

@@ -61,7 +61,7 @@ export function EarlierCropForm({ crop, onClose }: EarlierCropFormProps) {
           }
         />
         <CountField
-          label={texts.year}
+          label={texts.yearField}
           value={draft.year}
           hint={texts.whenHarvestedShedSeed}
           onApply={(year) => set({ year })}
@@ -101,6 +101,6 @@ function keepCrops(
     commit(changeEarlierCrop(patched(crop, { ...first, varietyName, note })));
   } else if (first) {
     const title = more.length === 0 ? cropName(first, book) : cropCount(crops.length);
-    commit(addEarlierCrops(crops, `Add ${title}`));
+    commit(addEarlierCrops(crops, texts.addCrops(title)));
   }
 }

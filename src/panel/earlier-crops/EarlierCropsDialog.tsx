@@ -37,7 +37,7 @@ export function EarlierCropsDialog({ onClose }: { readonly onClose: () => void }
                 type="button"
                 onClick={() => {
                   const ids = earlierCrops.map(({ id }) => id);
-                  commit(removeEarlierCrops(ids, `Delete ${cropCount(ids.length)}`));
+                  commit(removeEarlierCrops(ids, texts.deleteCrop(cropCount(ids.length))));
                 }}
               >
                 {texts.deleteAll(earlierCrops.length)}
@@ -63,8 +63,8 @@ function CropTable({ onEdit }: { readonly onEdit: (crop: EarlierCrop) => void })
       <table>
         <thead>
           <tr>
-            <th scope="col">{texts.year}</th>
-            <th scope="col">{texts.kind}</th>
+            <th scope="col">{texts.yearField}</th>
+            <th scope="col">{texts.kindField}</th>
             <th scope="col">{texts.variety}</th>
             <th scope="col">{texts.wentToSeed}</th>
             <th scope="col">{texts.where}</th>
@@ -112,10 +112,10 @@ function CropButtons({ crop, name, onEdit }: CropButtonsProps) {
       <button
         type="button"
         className="act"
-        aria-label={texts.deleteWord(name)}
-        onClick={() => commit(removeEarlierCrops([crop.id], `Delete ${name}`))}
+        aria-label={texts.deleteCrop(name)}
+        onClick={() => commit(removeEarlierCrops([crop.id], texts.deleteCrop(name)))}
       >
-        {texts.deleteWord2}
+        {texts.deleteWord}
       </button>
     </>
   );

@@ -62,8 +62,8 @@ function TakeOverOutcome({ picked: { name, read }, onDone }: TakeOverOutcomeProp
   }
   const take = () => {
     const words = cropCount(brought.crops.length);
-    commit(takeOverCrops(brought, `Add ${words} from ${name}`));
-    windowNow().announce(`${words} added from ${name}.`);
+    commit(takeOverCrops(brought, texts.addFrom(words, name)));
+    windowNow().announce(texts.addedFrom(words, name));
     onDone();
   };
   return (

@@ -24,7 +24,7 @@ export function GroundYears({ bed }: { readonly bed: Bed }) {
           <table>
             <thead>
               <tr>
-                <th scope="col">{texts.year}</th>
+                <th scope="col">{texts.yearField}</th>
                 <th scope="col">{texts.grew}</th>
                 <th scope="col">{texts.wentToSeed}</th>
               </tr>

@@ -41,10 +41,10 @@ export function MarkList() {
                   className="act"
                   aria-label={texts.deleteTheMarkOn(markName(mark), place)}
                   onClick={() =>
-                    commit(removeGroundMark(mark.id, `Delete the mark ${markName(mark)}`))
+                    commit(removeGroundMark(mark.id, texts.deleteMark(markName(mark))))
                   }
                 >
-                  {texts.deleteWord2}
+                  {texts.deleteWord}
                 </button>
               </li>
             );

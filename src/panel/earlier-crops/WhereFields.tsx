@@ -14,11 +14,11 @@ interface WhereFieldsProps {
 export function WhereFields({ draft, isNew, onSet }: WhereFieldsProps) {
   const layout = useShownLayout();
   const choices = [
-    ...(isNew ? [] : [{ value: "as-is" as const, label: "where it is now" }]),
+    ...(isNew ? [] : [{ value: "as-is" as const, label: texts.whereItIs }]),
     ...(layout.beds.length > 0
-      ? [{ value: "beds" as const, label: isNew ? "whole beds" : "a whole bed" }]
+      ? [{ value: "beds" as const, label: isNew ? texts.wholeBeds : texts.wholeBed }]
       : []),
-    { value: "rectangle" as const, label: "a rectangle, typed" },
+    { value: "rectangle" as const, label: texts.typedRectangle },
   ];
   const toggle = (id: string, isOn: boolean) => {
     const others = isNew ? draft.beds.filter((each) => each !== id) : [];

@@ -31,7 +31,7 @@ export function YearStrip() {
     // Nobody moves what is out of sight.
     if (next !== null) windowNow().select([]);
     windowNow().announce(
-      next === null ? `The sheet shows season ${plan.season.name}.` : `The sheet shows ${next}.`,
+      next === null ? texts.sheetShowsSeason(plan.season.name) : texts.sheetShowsYear(next),
     );
   };
   const span = `${Math.min(...years)} to ${Math.max(...years)}`;

@@ -5,7 +5,7 @@ export const addAnEarlierCrop = "Add an earlier crop";
 export const variety = "Variety";
 export const ownVarietyNoRisk =
   "Its own variety is no risk to a planting; without a name it counts as another.";
-export const year = "Year";
+export const yearField = "Year";
 export const whenHarvestedShedSeed = "When it was harvested, or shed seed.";
 export const wentToSeed = "Went to seed";
 export const note = "Note";
@@ -19,12 +19,12 @@ export const noneEnteredYet =
   "None entered yet. Add them one by one, or take them over from the plan of an earlier year below.";
 export const deleteAll = (count: string | number) => `Delete all ${count}`;
 export const crops = "Crops";
-export const kind = "Kind";
+export const kindField = "Kind";
 export const where = "Where";
 export const change = "Change";
 export const changeName = (name: string | number) => `Change ${name}`;
-export const deleteWord = (name: string | number) => `Delete ${name}`;
-export const deleteWord2 = "Delete";
+export const deleteCrop = (name: string) => `Delete ${name}`;
+export const deleteWord = "Delete";
 export const takeOverPlanFile = "Take over from a plan file";
 export const plotsEarlierSeasonBecome =
   "The plots of an earlier season become earlier crops of the year they were harvested in: as its field record has them, else as they were planned in its chosen layout.";
@@ -58,3 +58,13 @@ export const thisSeason = (season: string | number) => `${season}, this season`;
 export const whatStoodHere = (span: string | number) => `what stood here, ${span}`;
 export const hide = "Hide";
 export const years = "Years";
+export const addCrops = (names: string) => `Add ${names}`;
+export const addFrom = (crop: string, plan: string) => `Add ${crop} from ${plan}`;
+export const addedFrom = (crop: string, plan: string) => `${crop} added from ${plan}.`;
+export const deleteMark = (mark: string) => `Delete the mark ${mark}`;
+export const whereItIs = "where it is now";
+export const wholeBeds = "whole beds";
+export const wholeBed = "a whole bed";
+export const typedRectangle = "a rectangle, typed";
+export const sheetShowsSeason = (season: string) => `The sheet shows season ${season}.`;
+export const sheetShowsYear = (year: number) => `The sheet shows ${year}.`;

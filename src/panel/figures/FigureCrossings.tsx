@@ -5,10 +5,10 @@ import { crossings, groupName } from "./figures-crossing.ts";
 import * as texts from "./words.ts";
 
 const relationWords: Readonly<Record<Relation, string>> = {
-  freely: "freely",
-  sometimes: "sometimes",
-  rarely: "rarely",
-  no: "does not cross",
+  freely: texts.relationFreely,
+  sometimes: texts.relationSometimes,
+  rarely: texts.relationRarely,
+  no: texts.relationNo,
 };
 
 /** What a kind crosses with and how readily, with who says so and who says otherwise. */

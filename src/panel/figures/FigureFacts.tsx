@@ -1,7 +1,7 @@
 import type { Kind } from "../../core/kinds/crop.ts";
 import type { LengthUnit } from "../../core/model/length.ts";
 import { FigureSource } from "./FigureSource.tsx";
-import { kindFacts } from "./figures-facts.ts";
+import { kindFacts } from "./fact-words.ts";
 
 /** All a kind carries beside its distances. */
 export function FigureFacts({ kind, unit }: { readonly kind: Kind; readonly unit: LengthUnit }) {

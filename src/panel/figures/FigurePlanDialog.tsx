@@ -2,6 +2,7 @@ import { changeVariety } from "../../core/edits/object-edits.ts";
 import { FigureDialog } from "./FigureDialog.tsx";
 import { commit } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./words.ts";
 
 interface FigurePlanDialogProps {
   readonly kindId: string | null;
@@ -18,7 +19,7 @@ export function FigurePlanDialog({ kindId, varietyId, onClose }: FigurePlanDialo
       varieties={varieties}
       varietyId={varietyId}
       onPick={({ id, name }, figure) =>
-        commit(changeVariety(id, { figure }, `Pick a figure for ${name}`))
+        commit(changeVariety(id, { figure }, texts.pickFigureFor(name)))
       }
       onClose={onClose}
     />

@@ -4,6 +4,8 @@ import { levelEntry, levelOrder } from "../../core/kinds/levels.ts";
 import { requiredDistance } from "../../core/distances/required-distance.ts";
 import { type LengthUnit, formatDistance } from "../../core/model/length.ts";
 import { figureWords, standingWords } from "../../core/distances/distance-words.ts";
+import { levelNames } from "../state/level-words.ts";
+import * as words from "./words.ts";
 
 export interface DefaultRow {
   readonly level: Level;
@@ -21,7 +23,7 @@ export function defaultRows(kind: Kind, unit: LengthUnit): readonly DefaultRow[]
   return levelOrder.flatMap((level) =>
     defaultsAt(kind, level).map(({ form, found }): DefaultRow => {
       const base = { level, form };
-      if (!found) return { ...base, distance: null, why: "no figure is known", range: null };
+      if (!found) return { ...base, distance: null, why: words.noFigureKnown, range: null };
       const { leastM, mostM } = found.range;
       return {
         ...base,
@@ -30,7 +32,7 @@ export function defaultRows(kind: Kind, unit: LengthUnit): readonly DefaultRow[]
         range:
           leastM === mostM
             ? null
-            : `${formatDistance(leastM, unit)} to ${formatDistance(mostM, unit)}`,
+            : words.range(formatDistance(leastM, unit), formatDistance(mostM, unit)),
       };
     }),
   );
@@ -69,10 +71,10 @@ export function figureRows(kind: Kind, unit: LengthUnit): readonly FigureRow[] {
       distance: formatDistance(figure.metres, unit),
       published: figure.published,
       remarks: sentence([
-        form && `for ${form} plants`,
-        figure.case && `printed for: ${figure.case}`,
+        form && words.forForm(form),
+        figure.case && words.printedFor(figure.case),
         figure.standing && standingWords[figure.standing],
-        figure.outlier && `set aside: ${figure.outlier}`,
+        figure.outlier && words.setAside(figure.outlier),
         figure.note,
       ]),
       neverDefault: figure.neverDefault ?? null,
@@ -109,7 +111,7 @@ function defaultsByFigure(kind: Kind): ReadonlyMap<string, readonly string[]> {
     for (const { form, found } of defaultsAt(kind, level)) {
       if (!found) continue;
       const { id } = found.figure;
-      const text = form === null ? level : `${level}, ${form}`;
+      const text = form === null ? levelNames[level] : `${levelNames[level]}, ${form}`;
       places.set(id, [...(places.get(id) ?? []), text]);
     }
   }

@@ -1,5 +1,6 @@
 /** A source as a reader would look it up, with how far it is trusted. */
 import { editionOf, findSource, publisherOf } from "../../core/kinds/sources.ts";
+import * as words from "./words.ts";
 
 export interface SourceWords {
   /** `Title, publisher, edition`; parts that say nothing are left out. */
@@ -10,12 +11,12 @@ export interface SourceWords {
 
 export function sourceWords(id: string): SourceWords {
   const source = findSource(id);
-  if (!source) return { text: id, trust: "unknown source" };
+  if (!source) return { text: id, trust: words.unknownSource };
   return {
     text: [source.title, publisherOf(source), editionOf(source)]
       .filter((part) => part !== null)
       .join(", "),
-    trust: source.trust,
+    trust: words.trustNames.get(source.trust) ?? source.trust,
   };
 }
 

@@ -67,3 +67,20 @@ export const classWord = "Class";
 export const readAs = "Read as";
 export const why = "Why";
 export const otherwise = (join: string | number) => `. Otherwise: ${join}`;
+export const relationFreely = "freely";
+export const relationSometimes = "sometimes";
+export const relationRarely = "rarely";
+export const relationNo = "does not cross";
+export const pickFigureFor = (variety: string) => `Pick a figure for ${variety}`;
+export const noFigureKnown = "no figure is known";
+export const range = (least: string, most: string) => `${least} to ${most}`;
+export const forForm = (form: string) => `for ${form} plants`;
+export const printedFor = (condition: string) => `printed for: ${condition}`;
+export const setAside = (reason: string) => `set aside: ${reason}`;
+export const unknownSource = "unknown source";
+export const trustNames: ReadonlyMap<string, string> = new Map([
+  ["seen", "seen"],
+  ["common practice", "common practice"],
+  ["from memory", "from memory"],
+  ["own figure", "own figure"],
+]);

@@ -31,7 +31,7 @@ export function FindField() {
         className="find-field"
         type="search"
         role="combobox"
-        aria-label={texts.findVarietyCodeKind}
+        aria-label={texts.findHint}
         aria-expanded={hasQuery}
         aria-controls={hasQuery ? "find-list" : undefined}
         aria-autocomplete="list"

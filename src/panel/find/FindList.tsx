@@ -23,7 +23,11 @@ function show({ id, layoutId, name, elsewhere }: Match, count: string): void {
   now.bringIntoView([id]);
   // Once the tables show which row is selected.
   setTimeout(() => document.querySelector("tr.selected")?.scrollIntoView({ block: "center" }));
-  now.announce(`${count}: ${name}${elsewhere === null ? "" : `, in ${elsewhere}`}.`);
+  now.announce(
+    elsewhere === null
+      ? texts.foundHere(count, name)
+      : texts.foundElsewhere(count, name, elsewhere),
+  );
 }
 
 /** The matches under the field: arrows and Enter step through them, a press goes to one. */
@@ -72,13 +76,12 @@ function lineOf({ layoutId, id, name, about, elsewhere }: Match): ListLine {
     content: (
       <>
         <span className="code">{name}</span> <span className="soft">{about}</span>
-        {elsewhere !== null && <span className="find-where">{texts.inWord(elsewhere)}</span>}
+        {elsewhere !== null && <span className="find-where">{texts.inLayout(elsewhere)}</span>}
       </>
     ),
   };
 }
 
 function countText(at: number, length: number): string {
-  const found = length === 1 ? "1 match" : `${length} matches`;
-  return at < 0 ? `${found}; Enter goes to the first` : `${at + 1} of ${found}`;
+  return at < 0 ? texts.matchesFound(length) : texts.matchOf(at + 1, length);
 }

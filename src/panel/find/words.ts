@@ -1,4 +1,4 @@
 /** Words of find on the screen. */
 
-export const findVarietyCodeKind = "Find by variety, code, kind or note";
+export const findHint = "Find by variety, code, kind or note";
 export const find = "Find";

@@ -26,8 +26,8 @@ export function SeasonsTried({ subjects }: SeasonsTriedProps) {
     }));
     const isOne = tried.every(({ words }) => words === tried[0]?.words);
     return isOne
-      ? tried.slice(0, 1).map(({ words }) => `The two ${words}.`)
-      : tried.map(({ parent, words }) => `Seed of ${parent}: ${words}.`);
+      ? tried.slice(0, 1).map(({ words }) => texts.theTwo(words))
+      : tried.map(({ parent, words }) => texts.seedOf(parent, words));
   }, [kept, subjects]);
   return (
     <div className="stagger" role="status">

@@ -36,3 +36,5 @@ export const apply2 = "Apply";
 export const yearsTried = (about: string | number) => `Years tried: ${about}`;
 export const yearsTried2 = "Years tried";
 export const tryingTheYears = "Trying the years ...";
+export const theTwo = (seasons: string) => `The two ${seasons}.`;
+export const seedOf = (parent: string, seasons: string) => `Seed of ${parent}: ${seasons}.`;

@@ -48,9 +48,7 @@ export function LineDialog({ varietyId, lotId, onClose }: LineDialogProps) {
     <Dialog title={texts.lineOf(variety?.name ?? "")} isWide onClose={onClose}>
       {loops.map((loop) => (
         <p key={loop[0]?.id} className="caution-text" role="alert">
-          {texts.lotCannotOwnForebear(
-            [...loop, loop[0]].map((lot) => lot?.code ?? "").join(" comes from "),
-          )}
+          {texts.ownForebear([...loop, loop[0]].map((lot) => lot?.code ?? ""))}
         </p>
       ))}
       {lots.length === 0 && planned.length === 0 ? (

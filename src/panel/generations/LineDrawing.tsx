@@ -1,6 +1,7 @@
 import { useLayoutEffect, useRef } from "react";
 import { BOX, type DrawnBox, type LineDrawing as Drawing } from "./line-drawing.ts";
 import { DRAWING, boxLines, plannedLines } from "./line-words.ts";
+import * as texts from "./words.ts";
 
 interface LineDrawingProps {
   readonly drawing: Drawing;
@@ -73,7 +74,7 @@ interface LotBoxProps {
 function LotBox({ box, isPicked, onPick }: LotBoxProps) {
   const { x, y, line, planned } = box;
   const lines = line ? boxLines(line) : planned ? plannedLines(planned) : [];
-  const title = line?.lot.code ?? "This season";
+  const title = line?.lot.code ?? texts.thisSeason;
   const isGone = line !== null && line.lot.state !== "in stock";
   const names = [
     "line-box",

@@ -5,6 +5,7 @@
 import type { LineLot } from "../../core/generations/line-lot.ts";
 import { withForebears } from "../../core/generations/line-past.ts";
 import type { PlannedGrowing } from "../../core/generations/planned-growing.ts";
+import * as words from "./words.ts";
 
 export const BOX = { width: 150, height: 86 } as const;
 const GAP = { x: 48, y: 22 } as const;
@@ -116,7 +117,7 @@ function placedLots(lots: readonly LineLot[]): readonly Placed[] {
     const own = line.year ?? (Number.isFinite(before) ? before + SAME_YEAR : firstKey(line, lots));
     const key = own > before ? own : before + SAME_YEAR;
     keys.set(line, key);
-    const label = line.year === null ? "year not known" : String(line.year);
+    const label = line.year === null ? words.yearNotKnown : String(line.year);
     const parents = line.parents.map(({ lot }) => lot.id);
     return { id: line.lot.id, key, label, parents, line, planned: null };
   });

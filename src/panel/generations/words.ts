@@ -1,8 +1,8 @@
 /** Words of generations on the screen. */
 
 export const lineOf = (value: string | number) => `Line of ${value}`;
-export const lotCannotOwnForebear = (join: string | number) =>
-  `${join}: a lot cannot be its own forebear, so none of them, nor what is grown from them, has a line. Mend what they were grown from.`;
+export const ownForebear = (codes: readonly string[]) =>
+  `${codes.join(" comes from ")}: a lot cannot be its own forebear, so none of them, nor what is grown from them, has a line. Mend what they were grown from.`;
 export const noLotShelfNo =
   "No lot of it is on the shelf, and no plot for seed is planned. Add its lot to the shelf, or place it for seed.";
 export const thisSeason = "This season";
@@ -30,3 +30,4 @@ export const byThisPlansPlot = " (by this plan's plot)";
 export const equalSeed = ", equal seed";
 export const andMore = " and more";
 export const afterACrossing = " ✕ after a crossing";
+export const yearNotKnown = "year not known";

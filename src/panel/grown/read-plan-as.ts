@@ -4,15 +4,16 @@ import type { Plan } from "../../core/model/plan.ts";
 import { checkAsGrown } from "../../core/record/as-grown.ts";
 import { planNow, windowNow } from "../state/plan-actions.ts";
 import { today } from "../state/today.ts";
+import * as words from "./words.ts";
 
 export function readAsGrownOn(on: DayNumber): void {
   planNow().read({ on, judge: checkAsGrown });
-  windowNow().announce(`Read as grown on ${longDate(on)}.`);
+  windowNow().announce(words.readAsGrownOn(longDate(on)));
 }
 
 export function readAsPlanned(): void {
   planNow().read(null);
-  windowNow().announce("Read as planned.");
+  windowNow().announce(words.readAsPlanned);
 }
 
 export function switchReading(): void {

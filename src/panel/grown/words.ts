@@ -3,3 +3,5 @@
 export const harvestIntoALot = "Harvest into a lot ...";
 export const asGrownOn = (longDate: string | number) => `As grown on ${longDate}. `;
 export const asPlanned = "As planned";
+export const readAsGrownOn = (day: string) => `Read as grown on ${day}.`;
+export const readAsPlanned = "Read as planned.";

@@ -14,9 +14,9 @@ export function DiagnosticsDialog({ onClose }: { readonly onClose: () => void })
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(text);
-      setSaid("Copied.");
+      setSaid(texts.copied);
     } catch {
-      setSaid("The browser does not let the page copy; mark the lines and copy them by hand.");
+      setSaid(texts.copyByHand);
     }
   };
   return (

@@ -21,10 +21,10 @@ export function KeptCopies({ plan, onOpened }: KeptCopiesProps) {
   const { planId, title } = plan;
   const [copies, setCopies] = useState<readonly StoredCopy[] | null>(null);
   const [fault, setFault] = useState<string | null>(null);
-  const failed = (error: unknown) => setFault(`The copies cannot be read: ${faultReason(error)}.`);
+  const failed = (error: unknown) => setFault(texts.copiesUnreadable(faultReason(error)));
   useEffect(() => {
     listGenerations(planId).then(setCopies, (error: unknown) =>
-      setFault(`The copies cannot be read: ${faultReason(error)}.`),
+      setFault(texts.copiesUnreadable(faultReason(error))),
     );
   }, [planId]);
 
@@ -32,12 +32,12 @@ export function KeptCopies({ plan, onOpened }: KeptCopiesProps) {
     const outcome = await openGenerationAsCopy(planId, revision);
     if (outcome === "opened") onOpened();
     if (outcome === "unreadable") {
-      setFault(`Copy ${revision} is damaged. Save it as a file to keep what is left of it.`);
+      setFault(texts.copyDamaged(revision));
     }
   };
   const save = async (revision: number) => {
     const text = await textOfCopy(planId, revision);
-    if (text === null) setFault(`Copy ${revision} is gone.`);
+    if (text === null) setFault(texts.copyGone(revision));
     else {
       const name = `plan-copy-${revision}.json`;
       downloadBytes(new TextEncoder().encode(text), name, "application/json");

@@ -11,10 +11,6 @@ import { KeptCopies } from "./KeptCopies.tsx";
 import * as texts from "./dialog-words.ts";
 import "./kept.css";
 
-/** What the browser keeps from a page that came over plain http from another device. */
-const PLAIN_HTTP =
-  "This page came over plain http, so the program itself is not kept on this device: without a network it does not open again. The plans are kept under this very address; save them to files before it changes.";
-
 /** The plans this browser keeps, and the earlier copies of each. */
 export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {
   const [plans, setPlans] = useState<readonly StoredPlan[] | null>(null);
@@ -27,8 +23,7 @@ export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {
     try {
       const found = await openStored(planId);
       if (found === "found") onClose();
-      else if (found !== "kept-open")
-        setFault("no copy of that plan can be read; try an earlier one below");
+      else if (found !== "kept-open") setFault(texts.noCopyReadable);
     } catch (error) {
       setFault(faultReason(error));
     }
@@ -36,7 +31,7 @@ export function KeptPlansDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <Dialog title={texts.keptPlans} onClose={onClose} isWide>
       <p>{texts.browserKeepsPlansYou}</p>
-      {!globalThis.isSecureContext && <p className="region-note">{PLAIN_HTTP}</p>}
+      {!globalThis.isSecureContext && <p className="region-note">{texts.plainHttp}</p>}
       {fault !== null && (
         <p className="notice bad" role="alert">
           {texts.theKeptPlans(fault)}

@@ -27,3 +27,14 @@ export const saveFile = "Save file";
 export const open = "Open";
 export const earlierCopiesOf = (title: string | number) => `Earlier copies of ${title}`;
 export const earlierCopies = "Earlier copies";
+export const copied = "Copied.";
+export const copyByHand =
+  "The browser does not let the page copy; mark the lines and copy them by hand.";
+export const copiesUnreadable = (reason: string) => `The copies cannot be read: ${reason}.`;
+export const copyDamaged = (copyNumber: number) =>
+  `Copy ${copyNumber} is damaged. Save it as a file to keep what is left of it.`;
+export const copyGone = (copyNumber: number) => `Copy ${copyNumber} is gone.`;
+/** What the browser keeps from a page that came over plain http from another device. */
+export const plainHttp =
+  "This page came over plain http, so the program itself is not kept on this device: without a network it does not open again. The plans are kept under this very address; save them to files before it changes.";
+export const noCopyReadable = "no copy of that plan can be read; try an earlier one below";

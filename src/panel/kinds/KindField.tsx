@@ -27,7 +27,7 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
   const found = findKinds(book.kinds, search).slice(0, MOST_SHOWN);
   return (
     <fieldset className="kind-search">
-      <legend>{texts.kind}</legend>
+      <legend>{texts.kindField}</legend>
       <label htmlFor={id}>{texts.searchCommonBotanicalName}</label>
       <input
         id={id}
@@ -76,7 +76,7 @@ interface PickedKindProps {
 function PickedKind({ kind, id, onChange }: PickedKindProps) {
   return (
     <div className="field">
-      <span className="field-name">{texts.kind}</span>
+      <span className="field-name">{texts.kindField}</span>
       <span className="field-value">
         <KindName kind={kind} id={id} />{" "}
         <button type="button" className="act" aria-label={texts.changeKind} onClick={onChange}>

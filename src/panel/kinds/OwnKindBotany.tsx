@@ -15,14 +15,14 @@ interface OwnKindPartProps {
 
 const lifeCycleWords = { annual: "annual", biennial: "biennial", perennial: "perennial" } as const;
 const carrierWords = {
-  insects: "insects",
-  wind: "wind",
-  "insects and wind": "insects and wind",
+  insects: texts.carriedByInsects,
+  wind: texts.carriedByWind,
+  "insects and wind": texts.carriedByBoth,
 } as const;
 const breedingWords = {
-  selfing: "selfing",
-  "mostly selfing": "mostly selfing",
-  outcrossing: "outcrossing",
+  selfing: texts.selfing,
+  "mostly selfing": texts.mostlySelfing,
+  outcrossing: texts.outcrossing,
 } as const;
 
 /** Another species than those of the group. */
@@ -60,7 +60,7 @@ export function OwnKindBotany({ own, onChange }: OwnKindPartProps) {
         <ChoiceField
           label={texts.species}
           value={species.find(({ value }) => value === ownSpecies)?.value ?? ANOTHER}
-          choices={[{ value: ANOTHER, label: "another one" }, ...species]}
+          choices={[{ value: ANOTHER, label: texts.anotherSpecies }, ...species]}
           onPick={(picked) => onChange({ species: picked === ANOTHER ? undefined : picked })}
           hint={texts.oneSpeciesCrossesFreely}
         />

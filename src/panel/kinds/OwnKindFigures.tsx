@@ -88,7 +88,7 @@ function OwnKindPlants({ own, onChange }: OwnKindPartProps) {
   const { units } = useShownPlan();
   const usual = cropBook().kind(own.id);
   const shown = (metres: number | undefined) =>
-    metres === undefined ? "not known" : formatLength(metres, units);
+    metres === undefined ? texts.notKnown : formatLength(metres, units);
   return (
     <>
       <h3 className="field-part">{texts.plants}</h3>

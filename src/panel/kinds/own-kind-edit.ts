@@ -5,6 +5,8 @@ import { crossingGroups } from "../../core/kinds/groups.ts";
 import { nextId } from "../../core/edits/edit.ts";
 import type { OwnKind, Plan } from "../../core/model/plan.ts";
 import type { Choice } from "../state/plan-words.ts";
+import * as words from "./words.ts";
+import { levelNames } from "../state/level-words.ts";
 
 /** Changes some fields of the kind being typed. */
 export type ChangeOwnKind = (changes: {
@@ -45,10 +47,10 @@ export function ownKindFrom(kind: Kind): OwnKind {
 /** Why the kind cannot be kept as typed, or null. */
 export function ownKindProblem(own: OwnKind, book: CropBook): string | null {
   const name = own.name.trim();
-  if (name === "") return "Type the kind's name";
+  if (name === "") return words.typeKindName;
   const other = book.find(name);
   if (!other || other.id === own.id) return null;
-  return `${other.name} is known here already: give yours another name, or own figures to ${other.name}`;
+  return words.kindKnownAlready(other.name);
 }
 
 /** The groups a kind can belong to: built-in ones, those of other own kinds, and one of its own. */
@@ -59,8 +61,8 @@ export function groupChoices(plan: Plan, own: OwnKind): readonly Choice<string>[
   const known = new Set(builtIn.map(({ value }) => value));
   const others = plan.ownKinds
     .filter(({ id, group }) => id !== own.id && !known.has(group))
-    .map(({ name, group }) => ({ value: group, label: `that of ${name}` }));
-  const alone = { value: aloneGroup(own), label: "a group of its own" };
+    .map(({ name, group }) => ({ value: group, label: words.groupOf(name) }));
+  const alone = { value: aloneGroup(own), label: words.ownGroup };
   const distinct = new Map(
     [alone, ...others, ...builtIn].map((choice) => [choice.value, choice] as const),
   );
@@ -93,7 +95,7 @@ export function speciesChoices(
 export function ownDistances({ isolationM }: OwnKind, format: (metres: number) => string): string {
   const parts = (["home", "sale", "stock"] as const).flatMap((level) => {
     const metres = isolationM[level];
-    return metres === undefined ? [] : [`${format(metres)} ${level}`];
+    return metres === undefined ? [] : [words.distanceAt(format(metres), levelNames[level])];
   });
-  return parts.length === 0 ? "no distance of its own" : parts.join(", ");
+  return parts.length === 0 ? words.noOwnDistance : parts.join(", ");
 }

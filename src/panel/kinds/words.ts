@@ -1,6 +1,6 @@
 /** Words of kinds on the screen. */
 
-export const kind = "Kind";
+export const kindField = "Kind";
 export const searchCommonBotanicalName = "Search by common or botanical name, or flower form";
 export const kindsKnownTypeFew = (count: string | number) =>
   `${count} kinds are known; type a few letters.`;
@@ -51,3 +51,17 @@ export const edit2 = "Edit";
 export const deleteWord = (nameText: string | number) => `Delete ${nameText}`;
 export const deleteWord2 = "Delete";
 export const sourceTooLong = (most: number) => `A source has at most ${most} letters`;
+export const carriedByInsects = "insects";
+export const carriedByWind = "wind";
+export const carriedByBoth = "insects and wind";
+export const selfing = "selfing";
+export const mostlySelfing = "mostly selfing";
+export const outcrossing = "outcrossing";
+export const anotherSpecies = "another one";
+export const typeKindName = "Type the kind's name";
+export const kindKnownAlready = (kind: string) =>
+  `${kind} is known here already: give yours another name, or own figures to ${kind}`;
+export const groupOf = (kind: string) => `that of ${kind}`;
+export const ownGroup = "a group of its own";
+export const distanceAt = (distance: string, levelName: string) => `${distance} ${levelName}`;
+export const noOwnDistance = "no distance of its own";

@@ -40,18 +40,18 @@ function PlantingsDialog({ layout, others, onClose }: PartProps) {
   const take = () => {
     const name = others.find(({ id }) => id === to)?.name ?? "";
     const edit = way === "copy" ? copyToLayout : moveToLayout;
-    const verb = way === "copy" ? "Copy" : "Move";
+    const title = way === "copy" ? texts.copyTo : texts.moveTo;
     const ids = chosen.map(({ id }) => id);
-    commit(edit(layout.id, ids, to, `${verb} ${codes} to ${name}`));
+    commit(edit(layout.id, ids, to, title(codes, name)));
     onClose();
   };
   return (
-    <Dialog title={texts.takePlantingsAnotherLayout} onClose={onClose}>
+    <Dialog title={texts.takePlantings} onClose={onClose}>
       {chosen.length === 0 ? (
-        <p>{texts.selectPlantingsSheetTables}</p>
+        <p>{texts.selectPlantings}</p>
       ) : (
         <form className="fields" noValidate onSubmit={onFormSubmit(take)}>
-          <p>{texts.standsThereAlreadyUnder(codes, layout.name)}</p>
+          <p>{texts.plantingsOf(codes, layout.name)}</p>
           <ChoiceField
             label={texts.to}
             value={to}
@@ -62,8 +62,8 @@ function PlantingsDialog({ layout, others, onClose }: PartProps) {
             label={texts.here}
             value={way}
             choices={[
-              { value: "copy", label: "leave them" },
-              { value: "move", label: "take them out" },
+              { value: "copy", label: texts.leaveThem },
+              { value: "move", label: texts.takeThemOut },
             ]}
             onPick={setWay}
           />
@@ -84,7 +84,7 @@ function BedsDialog({ layout, others, onClose }: PartProps) {
   const give = () => {
     const names = chosen.map(({ name }) => name).join(", ");
     const ids = chosen.map(({ id }) => id);
-    commit(sameBedsInLayouts(layout.id, ids, `Same beds in ${names}`));
+    commit(sameBedsInLayouts(layout.id, ids, texts.sameBedsIn(names)));
     onClose();
   };
   const set = (id: string, isOn: boolean) => {
@@ -94,9 +94,9 @@ function BedsDialog({ layout, others, onClose }: PartProps) {
     setLeftOut(next);
   };
   return (
-    <Dialog title={texts.doUseTheseBedsOther} onClose={onClose}>
+    <Dialog title={texts.bedsElsewhere} onClose={onClose}>
       <form className="fields" noValidate onSubmit={onFormSubmit(give)}>
-        <p>{texts.bedsChangedLayoutSheet(layout.beds.length, layout.name)}</p>
+        <p>{texts.bedsElsewhereHint(layout.beds.length, layout.name)}</p>
         {others.map(({ id, name }) => (
           <CheckField
             key={id}
@@ -107,7 +107,7 @@ function BedsDialog({ layout, others, onClose }: PartProps) {
         ))}
         <p className="dialog-actions">
           <button type="submit" className="primary" disabled={chosen.length === 0}>
-            {texts.doUseTheseBeds}
+            {texts.sameBeds}
           </button>
         </p>
       </form>

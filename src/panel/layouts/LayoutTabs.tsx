@@ -49,7 +49,7 @@ function LayoutMenu() {
       <CommandItem of={clearEverything} />
       <CommandItem of={arrangeLayout}>{texts.arrangeForMe(layout.name)}</CommandItem>
       <CommandItem of={takePlantings}>{texts.takeSelectedPlantingsAnother}</CommandItem>
-      <CommandItem of={lendBeds}>{texts.doUseTheseBedsOther}</CommandItem>
+      <CommandItem of={lendBeds}>{texts.bedsElsewhere}</CommandItem>
       <CommandItem of={chooseLayout}>
         {isChosen ? texts.noLongerChoose(layout.name) : texts.markAsChosen(layout.name)}
       </CommandItem>

@@ -19,10 +19,10 @@ export function RenameLayoutDialog({ id, onClose }: RenameLayoutDialogProps) {
   const [name, setName] = useState(old);
   const apply = (text: string) => {
     const next = text.trim();
-    const problem = nameProblem(next, { isNeeded: "A layout needs a name" });
+    const problem = nameProblem(next, { isNeeded: texts.layoutNeedsName });
     if (problem !== null) return problem;
     if (layouts.some((layout) => layout.id !== id && layout.name === next)) {
-      return `Another layout is called ${next}`;
+      return texts.nameTaken(next);
     }
     setName(next);
     return null;

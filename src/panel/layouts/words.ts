@@ -7,7 +7,7 @@ export const copy = (name: string | number) => `Copy ${name}`;
 export const rename = (name: string | number) => `Rename ${name}`;
 export const arrangeForMe = (name: string | number) => `Arrange ${name} for me`;
 export const takeSelectedPlantingsAnother = "Take selected plantings to another layout";
-export const doUseTheseBedsOther = "Use these beds in other layouts";
+export const bedsElsewhere = "Use these beds in other layouts";
 export const noLongerChoose = (name: string | number) => `No longer choose ${name}`;
 export const markAsChosen = (name: string | number) => `Mark ${name} as chosen`;
 export const deleteWord = (name: string | number) => `Delete ${name}`;

@@ -18,7 +18,7 @@ export function CodePatternField() {
         onApply={(text) => {
           const problem = patternProblem(text);
           if (problem !== null) return problem;
-          commit(changePlan({ lotCodePattern: text.trim() }, "How codes of lots are made"));
+          commit(changePlan({ lotCodePattern: text.trim() }, texts.changeCodePattern));
           return null;
         }}
       />

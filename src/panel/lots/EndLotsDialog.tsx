@@ -19,14 +19,14 @@ export function EndLotsDialog({ ids, as, onClose }: EndLotsDialogProps) {
   const { plan } = useKept();
   const lots = ids.flatMap((id) => lotBook(plan.lots).lot(id) ?? []);
   const [reason, setReason] = useState("");
-  const what = lots.length === 1 ? (lots[0]?.code ?? "") : `${lots.length} lots`;
+  const what = texts.lotsNamed(lots);
   const end = () => {
     const discardedBecause = as === "discarded" && reason !== "" ? reason : undefined;
     commit(
       changeLots(
         ids,
         { state: as, discardedBecause },
-        as === "discarded" ? `${what} thrown away` : `${what} used up`,
+        as === "discarded" ? texts.thrownAway(what) : texts.usedUp(what),
       ),
     );
     onClose();

@@ -8,7 +8,7 @@ import { originWords as words } from "./origin-words.ts";
 
 interface GrownFromFieldProps {
   readonly lot: Lot;
-  readonly onChange: (changes: LotChanges, what: string) => string | null;
+  readonly onChange: (changes: LotChanges, title: (code: string) => string) => string | null;
 }
 
 /** The lots a harvest was grown from, by their codes. */
@@ -28,7 +28,7 @@ export function GrownFromField({ lot, onChange }: GrownFromFieldProps) {
         const missing = typed.find((code) => !book.ofCode(code));
         if (missing !== undefined) return words.unknownCode(missing);
         const ids = [...new Set(typed.flatMap((code) => book.ofCode(code)?.id ?? []))];
-        return onChange({ grownFrom: ids.length === 0 ? undefined : ids }, words.parents);
+        return onChange({ grownFrom: ids.length === 0 ? undefined : ids }, words.changeParents);
       }}
     />
   );

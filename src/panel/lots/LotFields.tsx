@@ -22,8 +22,8 @@ interface LotFieldsProps {
 /** Every field of one lot; each is kept as it is left. */
 export function LotFields({ lot, kind }: LotFieldsProps) {
   const { plan } = useKept();
-  const change = (changes: LotChanges, what: string) =>
-    changeLot(lot, changes, `${what} of ${lot.code}`);
+  const change = (changes: LotChanges, title: (code: string) => string) =>
+    changeLot(lot, changes, title(lot.code));
   const varieties = useMemo(
     () => plan.varieties.map(({ id, name }) => ({ value: id, label: name })),
     [plan.varieties],
@@ -31,20 +31,20 @@ export function LotFields({ lot, kind }: LotFieldsProps) {
   return (
     <>
       <TextField
-        label={texts.code}
+        label={texts.codeField}
         value={lot.code}
-        onApply={(text) => change({ code: text.trim() }, "Code")}
+        onApply={(text) => change({ code: text.trim() }, texts.changeCode)}
       />
       <ChoiceField
         label={texts.variety}
         value={lot.variety}
         choices={varieties}
-        onPick={(variety) => void change({ variety }, "Variety")}
+        onPick={(variety) => void change({ variety }, texts.changeVariety)}
       />
       <ValueField
         label={texts.harvestYear}
         value={lot.harvestYear}
-        onApply={(harvestYear) => change({ harvestYear }, "Change the harvest year")}
+        onApply={(harvestYear) => change({ harvestYear }, texts.changeHarvestYear)}
       />
       <AmountFields lot={lot} kind={kind} onChange={change} />
       <LotOrigin
@@ -57,32 +57,32 @@ export function LotFields({ lot, kind }: LotFieldsProps) {
       <NoteField
         label={texts.note}
         value={lot.note ?? ""}
-        onApply={(text) => void change({ note: text === "" ? undefined : text }, "Note")}
+        onApply={(text) => void change({ note: text === "" ? undefined : text }, texts.noteOn)}
       />
     </>
   );
 }
 
-type OnChange = (changes: LotChanges, what: string) => string | null;
+type OnChange = (changes: LotChanges, title: (code: string) => string) => string | null;
 
 function AmountFields({ lot, kind, onChange }: LotFieldsProps & { readonly onChange: OnChange }) {
   return (
     <>
       <TextField
-        label={texts.amount}
+        label={texts.amountField}
         value={amountText(lot.amount)}
         placeholder="12.5 g"
         hint={otherAmountWords(lot, kind)}
         onApply={(text) => {
           const read = readAmount(text);
-          return read.ok ? onChange({ amount: read.amount }, "Amount") : read.reason;
+          return read.ok ? onChange({ amount: read.amount }, texts.changeAmount) : read.reason;
         }}
       />
       <ValueField
         label={texts.seedsInAGram}
         value={lot.seedsPerGram}
         placeholder={kind?.seedsPerGram ? texts.kind(kind.seedsPerGram.value) : texts.notKnown}
-        onApply={(seedsPerGram) => onChange({ seedsPerGram }, "Change seeds per gram")}
+        onApply={(seedsPerGram) => onChange({ seedsPerGram }, texts.changeSeedsPerGram)}
       />
     </>
   );
@@ -94,10 +94,14 @@ function StorageFields({ lot }: { readonly lot: Lot }) {
   const stays = lot.stored ?? [];
   const now = stays.at(-1);
   const set = (moisturePct: number | undefined) => {
-    if (!now) return "Choose where it is kept first";
+    if (!now) return texts.choosePlaceFirst;
     const { moisturePct: _old, ...rest } = now;
     const last = moisturePct === undefined ? rest : { ...rest, moisturePct };
-    return changeLot(lot, { stored: [...stays.slice(0, -1), last] }, `Moisture of ${lot.code}`);
+    return changeLot(
+      lot,
+      { stored: [...stays.slice(0, -1), last] },
+      texts.changeMoisture(lot.code),
+    );
   };
   return (
     <>

@@ -5,12 +5,12 @@ import { livesElsewhere, sealedLimit } from "../../core/lots/better-place.ts";
 import { estimateOf } from "../../core/lots/estimate.ts";
 import { bandWords } from "../../core/lots/band-words.ts";
 import { noteWords, startWords, yearsWords } from "../../core/lots/lot-words.ts";
-import { civilFromDay } from "../../core/model/day.ts";
 import type { Lot } from "../../core/model/plan.ts";
 import { useKept } from "../state/plan-actions.ts";
 import { LifeCurve } from "./LifeCurve.tsx";
 import { today } from "../state/today.ts";
 import * as texts from "./words.ts";
+import { Sentence } from "../state/Sentence.tsx";
 
 const LARGE_CURVE = { width: 260, height: 110 } as const;
 
@@ -33,8 +33,11 @@ export function LotLife({ lot, kind }: LotLifeProps) {
   const { earliest, latest } = estimate.under(standard);
   const bar = `${Math.round(standard * 100)} %`;
   // A test of a day yet to come speaks of that day.
-  const when = estimate.startDay > day ? "" : " now";
-  const words = `Germination${when} ${now}, ${startWords(estimate)}. The standard is ${bar}.`;
+  const isYetToCome = estimate.startDay > day;
+  const from = startWords(estimate);
+  const words = isYetToCome
+    ? texts.germinationThen(now, from, bar)
+    : texts.germinationNow(now, from, bar);
   return (
     <div className="lot-life">
       <LifeCurve
@@ -47,12 +50,14 @@ export function LotLife({ lot, kind }: LotLifeProps) {
         hasYears
       />
       <p>
-        <b>{now}</b>
-        {when}, {startWords(estimate)}.
+        <Sentence
+          words={isYetToCome ? texts.bandThen : texts.bandNow}
+          parts={{ band: <b>{now}</b>, from }}
+        />
       </p>
       <p>
-        {texts.itsStandardOf(underWords(earliest, latest, day), bar)}
-        {kind.germinationPercent ? texts.cfr : texts.halfNoneIsPublished}.
+        {texts.underStandard({ earliest, latest, today: day }, bar)}{" "}
+        {kind.germinationPercent ? texts.standardPublished : texts.standardHalf}
       </p>
       <p className="field-hint">
         {estimate.notes.map((note) => noteWords(note, kind)).join("; ")}.
@@ -60,21 +65,6 @@ export function LotLife({ lot, kind }: LotLifeProps) {
       <BetterPlaces lot={lot} kind={kind} />
     </div>
   );
-}
-
-/** `May fall under in 2029, surely by 2034`, before `its standard`. */
-function underWords(earliest: number | null, latest: number | null, day: number): string {
-  const year = (value: number) => String(civilFromDay(value).year);
-  if (earliest === null) return "Stays for a hundred years above";
-  if (latest !== null && latest <= day) return "By this estimate it lies under";
-  if (earliest <= day) {
-    return latest === null
-      ? "It may lie under already"
-      : `It may lie under already, and surely by ${year(latest)} is under`;
-  }
-  return latest === null || year(latest) === year(earliest)
-    ? `From ${year(earliest)} it may fall under`
-    : `From ${year(earliest)} it may, by ${year(latest)} it surely will fall under`;
 }
 
 function BetterPlaces({ lot, kind }: { readonly lot: Lot; readonly kind: Kind }) {
@@ -88,7 +78,7 @@ function BetterPlaces({ lot, kind }: { readonly lot: Lot; readonly kind: Kind })
       <table className="lot-places">
         <thead>
           <tr>
-            <th scope="col">{texts.place}</th>
+            <th scope="col">{texts.placeField}</th>
             <th scope="col">{texts.aboveItsStandardFor}</th>
           </tr>
         </thead>

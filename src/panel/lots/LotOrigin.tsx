@@ -12,14 +12,14 @@ type Origin = NonNullable<Lot["from"]>;
 type OriginChanges = { readonly [Key in keyof Origin]?: Origin[Key] | undefined };
 
 const origins = [
-  { value: "unknown", label: "not known" },
-  { value: "own", label: "own harvest" },
-  { value: "received", label: "received" },
+  { value: "unknown", label: texts.notKnown },
+  { value: "own", label: texts.ownHarvest },
+  { value: "received", label: texts.received },
 ] as const;
 
 interface LotOriginProps {
   readonly lot: Pick<Lot, "from">;
-  readonly onChange: (changes: LotChanges, what: string) => string | null;
+  readonly onChange: (changes: LotChanges, title: (code: string) => string) => string | null;
   /** The field of the lots it was grown from; a new lot has none yet. */
   readonly parents?: ReactNode;
 }
@@ -32,10 +32,7 @@ export function LotOrigin({ lot, onChange, parents }: LotOriginProps) {
     const merged = Object.entries({ ...from, ...changes }).filter(
       ([, value]) => value !== undefined,
     );
-    return onChange(
-      { from: Object.fromEntries(merged) as unknown as Origin },
-      "Change where it came from",
-    );
+    return onChange({ from: Object.fromEntries(merged) as unknown as Origin }, texts.changeOrigin);
   };
   const text = (key: "plot" | "season" | "who") => (typed: string) =>
     set({ [key]: typed.trim() === "" ? undefined : typed.trim() });
@@ -46,10 +43,7 @@ export function LotOrigin({ lot, onChange, parents }: LotOriginProps) {
         value={from?.what ?? "unknown"}
         choices={origins}
         onPick={(what) =>
-          void onChange(
-            { from: what === "unknown" ? undefined : { what } },
-            "Change where it came from",
-          )
+          void onChange({ from: what === "unknown" ? undefined : { what } }, texts.changeOrigin)
         }
       />
       {from?.what === "own" && <OwnFields from={from} set={set} text={text} parents={parents} />}

@@ -43,7 +43,7 @@ function TestLine({ lot, test, kind }: LotTestsProps & { readonly test: Germinat
   const { limits } = testResult(test);
   const verdict = replicatesAgree(test);
   const standard = kind ? standardWords(test, kind) : null;
-  const name = `the test of ${longDate(test.date)}`;
+  const name = texts.testOf(longDate(test.date));
   return (
     <li className="lot-test" data-row="">
       <p>
@@ -71,26 +71,15 @@ function TestLine({ lot, test, kind }: LotTestsProps & { readonly test: Germinat
         <button
           type="button"
           className="act"
-          aria-label={texts.deleteWord(name)}
-          onClick={() => commit(removeTest(lot.id, test.id, `Delete ${name}`))}
+          aria-label={texts.deleteNamed(name)}
+          onClick={() => commit(removeTest(lot.id, test.id, texts.deleteNamed(name)))}
         >
-          {texts.deleteWord2}
+          {texts.deleteWord}
         </button>
       </p>
     </li>
   );
 }
-
-const SUBSTRATES: ReadonlyMap<string, string> = new Map([
-  ["B", "between blotters"],
-  ["P", "on paper in a covered dish"],
-  ["T", "in rolled paper towels"],
-  ["S", "in sand or soil"],
-  ["TB", "on blotters"],
-  ["TS", "on sand"],
-  ["C", "in creped paper"],
-  ["TC", "on creped paper"],
-]);
 
 function OfficialTest({ kind }: { readonly kind: Kind }) {
   const test = testConditions(kind.id);
@@ -99,11 +88,11 @@ function OfficialTest({ kind }: { readonly kind: Kind }) {
   }
   const beds = test.substrata
     .split(",")
-    .map((each) => SUBSTRATES.get(each.trim()) ?? each)
-    .join(", or ");
+    .map((each) => texts.SUBSTRATES.get(each.trim()) ?? each)
+    .join(texts.orBetween);
   const celsius = test.temperature.includes("-")
-    ? `${test.temperature.split("-")[0]} C for 16 hours, then ${test.temperature.split("-")[1]} C for 8`
-    : `${test.temperature} C`;
+    ? texts.twoTemperatures(test.temperature)
+    : texts.oneTemperature(test.temperature);
   return (
     <details>
       <summary>{texts.howIsTestedOfficially(kind.name)}</summary>

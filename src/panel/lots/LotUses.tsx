@@ -67,7 +67,7 @@ function StateLine({ lot }: { readonly lot: Lot }) {
     return (
       <>
         <p>
-          <b>{lot.state === "discarded" ? texts.thrownAway2 : texts.usedUp2}</b>
+          <b>{lot.state === "discarded" ? texts.thrownAwayButton : texts.usedUpButton}</b>
           {lot.discardedBecause === undefined ? "" : `: ${lot.discardedBecause}`}.
         </p>
         <p className="offers">
@@ -78,7 +78,7 @@ function StateLine({ lot }: { readonly lot: Lot }) {
                 changeLots(
                   [lot.id],
                   { state: "in stock", discardedBecause: undefined },
-                  `${lot.code} is in stock again`,
+                  texts.backInStock(lot.code),
                 ),
               )
             }
@@ -97,13 +97,13 @@ function StateLine({ lot }: { readonly lot: Lot }) {
           {texts.split}
         </button>
         <button type="button" onClick={() => endLotsDialog.open({ ids: [lot.id], as: "used up" })}>
-          {texts.usedUp2}
+          {texts.usedUpButton}
         </button>
         <button
           type="button"
           onClick={() => endLotsDialog.open({ ids: [lot.id], as: "discarded" })}
         >
-          {texts.thrownAway2}
+          {texts.thrownAwayButton}
         </button>
         <DeleteButton lot={lot} />
       </p>
@@ -114,12 +114,12 @@ function StateLine({ lot }: { readonly lot: Lot }) {
 
 function DeleteButton({ lot }: { readonly lot: Lot }) {
   const remove = () => {
-    commit(removeLots([lot.id], `Delete lot ${lot.code}`));
+    commit(removeLots([lot.id], texts.deleteLot(lot.code)));
     lotsNow().pick([], null);
   };
   return (
     <button type="button" onClick={remove}>
-      {texts.deleteWord2}
+      {texts.deleteWord}
     </button>
   );
 }

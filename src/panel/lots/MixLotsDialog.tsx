@@ -33,9 +33,9 @@ export function MixLotsDialog({ ids, onClose }: MixLotsDialogProps) {
   const mix = () => {
     const refusal =
       code.trim() === ""
-        ? "Type the code of the mixture"
+        ? texts.typeMixtureCode
         : shelf.codes.has(foldedCode(code))
-          ? `${code.trim()} is the code of another lot`
+          ? texts.codeOfAnother(code.trim())
           : null;
     setProblem(refusal);
     if (refusal !== null) return;
@@ -55,7 +55,7 @@ export function MixLotsDialog({ ids, onClose }: MixLotsDialogProps) {
         </p>
         <MixCautions lots={lots} />
         <TextField
-          label={texts.code}
+          label={texts.codeField}
           value={code}
           onApply={(text) => {
             setCode(text);

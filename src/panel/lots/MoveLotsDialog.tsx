@@ -27,11 +27,11 @@ export function MoveLotsDialog({ ids, onClose }: MoveLotsDialogProps) {
   const [place, setPlace] = useState(plan.storagePlaces[0]?.id ?? "");
   const [from, setFrom] = useState<number | undefined>(hasStays ? today() : undefined);
   const [problem, setProblem] = useState<string | null>(null);
-  const what = lots.length === 1 ? (lots[0]?.code ?? "") : `${lots.length} lots`;
+  const what = texts.lotsNamed(lots);
   const move = () => {
     const name = plan.storagePlaces.find(({ id }) => id === place)?.name;
-    if (name === undefined) return setProblem("Choose a place");
-    const edit = moveLots(ids, place, from, `Move ${what} to ${name}`);
+    if (name === undefined) return setProblem(texts.choosePlace);
+    const edit = moveLots(ids, place, from, texts.moveTo(what, name));
     const refusal = moveRefusal(edit.apply(plan), ids);
     setProblem(refusal);
     if (refusal !== null) return;

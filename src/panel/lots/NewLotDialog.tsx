@@ -40,13 +40,13 @@ export function NewLotDialog({ varietyId, onClose }: NewLotDialogProps) {
   const code = lot.code === "" ? made : lot.code;
   const keep = (isAnother: boolean) => {
     const whole = { ...lot, code };
-    const refusal = lot.variety === "" ? "Choose its variety" : lotRefusal(plan, whole);
+    const refusal = lot.variety === "" ? texts.chooseVariety : lotRefusal(plan, whole);
     setProblem(refusal);
     if (refusal !== null) return;
     commit(addLots([whole]));
     if (isAnother) {
       typed.again();
-      windowNow().announce(`${code} is on the shelf. Type the next one.`);
+      windowNow().announce(texts.addedNext(code));
       return;
     }
     lotsNow().openLot(whole.id);
@@ -65,7 +65,7 @@ export function NewLotDialog({ varietyId, onClose }: NewLotDialogProps) {
         />
         <NewLotFields lot={lot} kind={kind} plan={plan} onChange={change} />
         <TextField
-          label={texts.code}
+          label={texts.codeField}
           value={code}
           hint={lot.code === "" ? texts.madePatternTypeAnother : undefined}
           onApply={(text) => change({ code: text.trim() === made ? "" : text.trim() })}
@@ -99,7 +99,7 @@ function NewLotFields({ lot, kind, plan, onChange: change }: NewLotFieldsProps) 
       />
       <LotOrigin lot={lot} onChange={change} />
       <TextField
-        label={texts.amount}
+        label={texts.amountField}
         value={amountText(lot.amount)}
         placeholder="12.5 g"
         hint={otherAmountWords(lot, kind)}
@@ -153,7 +153,7 @@ function PlaceField({ lot, plan, onChange }: PlaceFieldProps) {
       label={texts.keptIn}
       value={lot.stored?.[0]?.place ?? ""}
       choices={[
-        { value: "", label: "not known" },
+        { value: "", label: texts.notKnown },
         ...plan.storagePlaces.map(({ id, name }) => ({ value: id, label: name })),
       ]}
       onPick={(place) => void onChange({ stored: place === "" ? undefined : [{ place }] })}

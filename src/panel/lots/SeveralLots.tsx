@@ -13,13 +13,13 @@ const MOST_NAMED = 12;
 export function SeveralLots({ lots }: { readonly lots: readonly Lot[] }) {
   const ids = lots.map(({ id }) => id);
   const isOneVariety = new Set(lots.map(({ variety }) => variety)).size === 1;
-  const many = `${lots.length} lots`;
+  const many = texts.lotCount(lots.length);
   const treat = (treated: boolean) =>
     commit(
       changeLots(
         ids,
         treated ? { treated } : { treated, treatedWith: undefined },
-        `${many} ${treated ? "treated" : "untreated"}`,
+        treated ? texts.markTreated(many) : texts.markUntreated(many),
       ),
     );
   return (
@@ -41,10 +41,10 @@ export function SeveralLots({ lots }: { readonly lots: readonly Lot[] }) {
           {texts.mixIntoOneLot}
         </button>
         <button type="button" onClick={() => endLotsDialog.open({ ids, as: "used up" })}>
-          {texts.usedUp2}
+          {texts.usedUpButton}
         </button>
         <button type="button" onClick={() => endLotsDialog.open({ ids, as: "discarded" })}>
-          {texts.thrownAway2}
+          {texts.thrownAwayButton}
         </button>
         <button type="button" onClick={() => treat(true)}>
           {texts.theyAreTreated}
@@ -55,11 +55,11 @@ export function SeveralLots({ lots }: { readonly lots: readonly Lot[] }) {
         <button
           type="button"
           onClick={() => {
-            commit(removeLots(ids, `Delete ${many}`));
+            commit(removeLots(ids, texts.deleteNamed(many)));
             lotsNow().pick([], null);
           }}
         >
-          {texts.deleteWord2}
+          {texts.deleteWord}
         </button>
       </p>
       {!isOneVariety && <p className="field-hint">{texts.onlyLotsOneVariety}</p>}
@@ -74,6 +74,6 @@ function sumWords(lots: readonly Lot[]): string {
   const parts = (["g", "seeds"] as const)
     .filter((unit) => lots.some(({ amount }) => amount?.unit === unit))
     .map((unit) => amountWords({ unit, value: sum(unit) }));
-  if (uncounted > 0) parts.push(`${uncounted} not counted`);
-  return `Together ${parts.join(", ")}.`;
+  if (uncounted > 0) parts.push(texts.notCounted(uncounted));
+  return texts.inAll(parts);
 }

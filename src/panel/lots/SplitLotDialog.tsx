@@ -89,12 +89,12 @@ function splitRefusal(
   code: string,
   codes: ReadonlySet<string>,
 ): string | null {
-  if (!lot.amount) return `The amount of ${lot.code} is not known: weigh or count it first`;
-  if (!part || part.value === 0) return "Type how much is split off";
-  if (!same) return "Seeds in a gram are not known: type the amount as the lot has it";
+  if (!lot.amount) return texts.amountNotKnown(lot.code);
+  if (!part || part.value === 0) return texts.typePart;
+  if (!same) return texts.seedsPerGramNotKnown;
   if (same.value > lot.amount.value) {
-    return `${lot.code} holds only ${amountWords(lot.amount)}`;
+    return texts.holdsOnly(lot.code, amountWords(lot.amount));
   }
-  if (code.trim() === "") return "Type the code of the part";
-  return codes.has(foldedCode(code)) ? `${code.trim()} is the code of another lot` : null;
+  if (code.trim() === "") return texts.typePartCode;
+  return codes.has(foldedCode(code)) ? texts.codeOfAnother(code.trim()) : null;
 }

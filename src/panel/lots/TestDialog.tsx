@@ -44,16 +44,16 @@ export function TestDialog({ lotId, testId, onClose }: TestDialogProps) {
   const keep = () => {
     if (!lot) return;
     const { date, sown, sprouted } = typed;
-    if (date === undefined) return setProblem("Type the day of the last count");
-    if (sown === undefined) return setProblem("Type how many seeds were sown");
-    if (sprouted === undefined) return setProblem("Type how many sprouted; none is 0");
+    if (date === undefined) return setProblem(texts.typeCountDay);
+    if (sown === undefined) return setProblem(texts.typeSown);
+    if (sprouted === undefined) return setProblem(texts.typeSprouted);
     const known = Object.entries(typed).filter(([, value]) => value !== undefined);
     const id = existing?.id ?? nextTestId(lot);
     const test: GerminationTest = { ...Object.fromEntries(known), id, date, sown, sprouted };
     const others = (lot.tests ?? []).filter((each) => each.id !== id);
     const refusal = lotRefusal(plan, { ...lot, tests: [...others, test] });
     if (refusal !== null) return setProblem(refusal);
-    commit(putTest(lot.id, test, `Germination test of ${lot.code}, ${isoFromDay(date)}`));
+    commit(putTest(lot.id, test, texts.testTitle(lot.code, isoFromDay(date))));
     onClose();
   };
   if (!lot) return null;
@@ -121,8 +121,8 @@ interface PartsFieldProps {
 function PartsField({ typed, onSet }: PartsFieldProps) {
   const apply = (text: string) => {
     const numbers = text.trim() === "" ? [] : text.trim().split(/[\s,;+]+/);
-    if (numbers.some((each) => !/^\d+$/.test(each))) return "Type counts, for example 92 95 90 93";
-    if (numbers.length === 1) return "Type the count of each part, at least two";
+    if (numbers.some((each) => !/^\d+$/.test(each))) return texts.typeCounts;
+    if (numbers.length === 1) return texts.typeEachPart;
     return onSet({ replicates: numbers.length === 0 ? undefined : numbers.map(Number) });
   };
   const verdict =
@@ -160,10 +160,10 @@ function TestSays({ typed, kind }: { readonly typed: Typed; readonly kind: Kind 
   const bar = `${Math.round(standard * 100)} %`;
   const verdict =
     least >= standard
-      ? `It reaches the standard of ${bar}.`
+      ? texts.reachesStandard(bar)
       : most < standard
-        ? `It lies under the standard of ${bar}.`
-        : `The standard of ${bar} lies within: this test alone cannot tell.`;
+        ? texts.liesUnderStandard(bar)
+        : texts.cannotTell(bar);
   const spread = Math.round((most - least) * 100);
   return (
     <div className="test-says" role="status">

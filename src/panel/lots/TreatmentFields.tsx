@@ -5,14 +5,14 @@ import type { LotChanges } from "./lot-change.ts";
 import * as texts from "./words.ts";
 
 const treatments = [
-  { value: "unknown", label: "not known" },
-  { value: "no", label: "untreated" },
-  { value: "yes", label: "treated" },
+  { value: "unknown", label: texts.notKnown },
+  { value: "no", label: texts.untreated },
+  { value: "yes", label: texts.treated },
 ] as const;
 
 interface TreatmentFieldsProps {
   readonly lot: Pick<Lot, "treated" | "treatedWith">;
-  readonly onChange: (changes: LotChanges, what: string) => string | null;
+  readonly onChange: (changes: LotChanges, title: (code: string) => string) => string | null;
 }
 
 /** Whether seed is treated and with what, with the caution that goes with it. */
@@ -29,7 +29,7 @@ export function TreatmentFields({ lot, onChange }: TreatmentFieldsProps) {
             picked === "yes"
               ? { treated: true }
               : { treated: picked === "no" ? false : undefined, treatedWith: undefined },
-            "Treatment",
+            texts.changeTreatment,
           )
         }
       />
@@ -40,7 +40,10 @@ export function TreatmentFields({ lot, onChange }: TreatmentFieldsProps) {
             value={lot.treatedWith ?? ""}
             isWide
             onApply={(text) =>
-              onChange({ treatedWith: text.trim() === "" ? undefined : text.trim() }, "Treatment")
+              onChange(
+                { treatedWith: text.trim() === "" ? undefined : text.trim() },
+                texts.changeTreatment,
+              )
             }
           />
           <p className="caution-text">{texts.treatedSeedPoisonPeople}</p>

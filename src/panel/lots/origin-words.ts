@@ -11,6 +11,7 @@ export const originWords = {
     { value: "no", label: "no" },
   ],
   parents: "Grown from",
+  changeParents: (code: string) => `Change what ${code} was grown from`,
   parentsHint: "Codes of the lots sown, with ; between",
   unknownCode: (code: string) => `No lot on the shelf has the code ${code}`,
 } as const;

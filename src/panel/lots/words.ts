@@ -1,4 +1,6 @@
 /** Words of lots on the screen. */
+import { civilFromDay } from "../../core/model/day.ts";
+import { type Noun, counted } from "../../core/words/plurals.ts";
 
 export const howCodesAreMade = "How codes are made";
 export const pattern = "Pattern";
@@ -13,11 +15,11 @@ export const deadCrossedMouldy = "dead, crossed, mouldy";
 export const treatedSeedNeitherComposted =
   "! Treated seed is neither composted, fed nor poured away. Follow its label and the rules for such waste where you are.";
 export const apply = "Apply";
-export const code = "Code";
+export const codeField = "Code";
 export const variety = "Variety";
 export const harvestYear = "Harvest year";
 export const note = "Note";
-export const amount = "Amount";
+export const amountField = "Amount";
 export const seedsInAGram = "Seeds in a gram";
 export const kind = (value: string | number) => `${value} (kind)`;
 export const notKnown = "not known";
@@ -31,12 +33,8 @@ export const measuredFreshWeightGoes = "Measured, of the fresh weight; goes befo
 export const grownFrom = "Grown from ";
 export const nothingCanSaidGermination = (name: string | number) =>
   `Nothing can be said of its germination: it has no test and no year, or nobody gives how long seed of ${name} keeps. Test it.`;
-export const itsStandardOf = (underWords: string | number, bar: string | number) =>
-  `${underWords} its standard of ${bar}`;
-export const cfr = " (7 CFR 201.31)";
-export const halfNoneIsPublished = " (half: none is published)";
 export const anotherPlaceWouldDo = "What another place would do";
-export const place = "Place";
+export const placeField = "Place";
 export const aboveItsStandardFor = "Above its standard for";
 export const now = " (now)";
 export const anExample = " (an example)";
@@ -64,8 +62,8 @@ export const partsDifferPointsMost = (rangePct: string | number, allowedPct: str
   `! Its parts differ by ${rangePct} points, at most ${allowedPct} are allowed (7 CFR 201.55): test again.`;
 export const change = (name: string | number) => `Change ${name}`;
 export const change2 = "Change";
-export const deleteWord = (name: string | number) => `Delete ${name}`;
-export const deleteWord2 = "Delete";
+export const deleteNamed = (name: string) => `Delete ${name}`;
+export const deleteWord = "Delete";
 export const noConditionsOfficialTest = (name: string | number) =>
   `No conditions of an official test are published for ${name}.`;
 export const howIsTestedOfficially = (name: string | number) => `How ${name} is tested officially`;
@@ -88,8 +86,8 @@ export const showOnTheSheet = "Show on the sheet";
 export const lineThroughYears = "Its line through the years";
 export const madeOf = "Made of";
 export const inItWentTo = "In it went to";
-export const thrownAway2 = "Thrown away";
-export const usedUp2 = "Used up";
+export const thrownAwayButton = "Thrown away";
+export const usedUpButton = "Used up";
 export const stockAgain = "It is in stock again";
 export const split = "Split";
 export const sellPassSeedYou =
@@ -159,3 +157,110 @@ export const treatedWith = "Treated with";
 export const treatedSeedPoisonPeople =
   "! Treated seed is poison to people and animals: gloves on, never eaten or fed, kept apart and labelled. Its label and local rules decide.";
 export const reasonTooLong = (most: number) => `A reason has at most ${most} letters`;
+
+const lotNoun: Noun = { one: "lot", other: "lots" };
+export const lotCount = (count: number) => counted(count, lotNoun);
+/** The code of the only one, else how many. */
+export const lotsNamed = (lots: readonly { readonly code: string }[]) =>
+  lots.length > 1 ? lotCount(lots.length) : (lots[0]?.code ?? "");
+export const notCounted = (count: number) => `${count} not counted`;
+export const inAll = (amounts: readonly string[]) => `Together ${amounts.join(", ")}.`;
+export const chooseVariety = "Choose its variety";
+export const choosePlace = "Choose a place";
+export const choosePlaceFirst = "Choose where it is kept first";
+export const ownHarvest = "own harvest";
+export const received = "received";
+export const untreated = "untreated";
+export const treated = "treated";
+export const addedNext = (code: string) => `${code} is on the shelf. Type the next one.`;
+
+/** Titles of steps. */
+export const changeCodePattern = "Change how codes of lots are made";
+export const changeCode = (code: string) => `Change the code of ${code}`;
+export const changeVariety = (code: string) => `Change the variety of ${code}`;
+export const changeHarvestYear = (code: string) => `Change the harvest year of ${code}`;
+export const noteOn = (code: string) => `Note on ${code}`;
+export const changeAmount = (code: string) => `Change the amount of ${code}`;
+export const changeSeedsPerGram = (code: string) => `Change seeds per gram of ${code}`;
+export const changeMoisture = (code: string) => `Change the moisture of ${code}`;
+export const changeOrigin = (code: string) => `Change where ${code} came from`;
+export const changeTreatment = (code: string) => `Change the treatment of ${code}`;
+export const backInStock = (code: string) => `${code} is in stock again`;
+export const deleteLot = (code: string) => `Delete lot ${code}`;
+export const moveTo = (lots: string, place: string) => `Move ${lots} to ${place}`;
+export const markTreated = (lots: string) => `Mark ${lots} as treated`;
+export const markUntreated = (lots: string) => `Mark ${lots} as untreated`;
+export const testTitle = (code: string, day: string) => `Germination test of ${code}, ${day}`;
+
+/** Why a lot cannot be kept so. */
+export const typeLotCode = "Type the code of the lot";
+export const typeMixtureCode = "Type the code of the mixture";
+export const typePartCode = "Type the code of the part";
+export const codeOfAnother = (code: string) => `${code} is the code of another lot`;
+export const amountNotKnown = (code: string) =>
+  `The amount of ${code} is not known: weigh or count it first`;
+export const typePart = "Type how much is split off";
+export const seedsPerGramNotKnown =
+  "Seeds in a gram are not known: type the amount as the lot has it";
+export const holdsOnly = (code: string, amount: string) => `${code} holds only ${amount}`;
+export const typeCountDay = "Type the day of the last count";
+export const typeSown = "Type how many seeds were sown";
+export const typeSprouted = "Type how many sprouted; none is 0";
+export const typeCounts = "Type counts, for example 92 95 90 93";
+export const typeEachPart = "Type the count of each part, at least two";
+
+/** Tests and standards. */
+export const testOf = (day: string) => `the test of ${day}`;
+export const reachesStandard = (standard: string) => `It reaches the standard of ${standard}.`;
+export const liesUnderStandard = (standard: string) => `It lies under the standard of ${standard}.`;
+export const cannotTell = (standard: string) =>
+  `The standard of ${standard} lies within: this test alone cannot tell.`;
+export const SUBSTRATES: ReadonlyMap<string, string> = new Map([
+  ["B", "between blotters"],
+  ["P", "on paper in a covered dish"],
+  ["T", "in rolled paper towels"],
+  ["S", "in sand or soil"],
+  ["TB", "on blotters"],
+  ["TS", "on sand"],
+  ["C", "in creped paper"],
+  ["TC", "on creped paper"],
+]);
+export const orBetween = ", or ";
+export const oneTemperature = (celsius: string) => `${celsius} C`;
+export function twoTemperatures(celsius: string): string {
+  const [warm = "", cool = ""] = celsius.split("-");
+  return `${warm} C for 16 hours, then ${cool} C for 8`;
+}
+
+/** Whether it lives. */
+export const germinationNow = (band: string, from: string, standard: string) =>
+  `Germination now ${band}, ${from}. The standard is ${standard}.`;
+export const germinationThen = (band: string, from: string, standard: string) =>
+  `Germination ${band}, ${from}. The standard is ${standard}.`;
+export const bandNow = "{band} now, {from}.";
+export const bandThen = "{band}, {from}.";
+export const standardPublished = "The standard is that of 7 CFR 201.31.";
+export const standardHalf = "The standard is half, as none is published for it.";
+
+/** Days of the earliest and latest crossing of the standard. */
+interface Under {
+  readonly earliest: number | null;
+  readonly latest: number | null;
+  readonly today: number;
+}
+
+export function underStandard({ earliest, latest, today }: Under, standard: string): string {
+  const year = (day: number) => String(civilFromDay(day).year);
+  if (earliest === null) return `Stays above its standard of ${standard} for a hundred years.`;
+  if (latest !== null && latest <= today) {
+    return `By this estimate it lies under its standard of ${standard}.`;
+  }
+  if (earliest <= today) {
+    return latest === null
+      ? `It may lie under its standard of ${standard} already.`
+      : `It may lie under its standard of ${standard} already, and surely does by ${year(latest)}.`;
+  }
+  return latest === null || year(latest) === year(earliest)
+    ? `From ${year(earliest)} it may fall under its standard of ${standard}.`
+    : `From ${year(earliest)} it may, and by ${year(latest)} it surely will, fall under its standard of ${standard}.`;
+}

@@ -42,7 +42,7 @@ export function OutlineImportChoices({ fileName, traces, onDone }: OutlineImport
   );
   const problems = importProblems(plan, imported);
   const book = usePlanStore((state) => state.book);
-  const kindName = book.kind(pollenKind(plan) ?? "")?.name ?? "of no kind yet";
+  const kindName = book.kind(pollenKind(plan) ?? "")?.name ?? texts.ofNoKind;
   const hasPollen = imported.some(({ choice }) => choice.role === "pollen");
   const choose = (chosen: readonly Trace[], change: Partial<TraceChoice>) => {
     const next = new Map(choices);

@@ -22,3 +22,4 @@ export const inTheFile = "In the file";
 export const becomes = "Becomes";
 export const allBecome = (value: string | number) => `All ${value} become `;
 export const whatIsChosenBelow = "what is chosen below";
+export const ofNoKind = "of no kind yet";

@@ -64,3 +64,5 @@ export const faceWords = {
   unread: "it cannot be read (moved, deleted or not permitted)",
   unkept: "it could not be kept on this device",
 } as const;
+export const plotMapPdf = "plot map";
+export const seasonPdf = "paper for the season";

@@ -15,12 +15,12 @@ const PIXELS = 100;
 export function PictureFields({ picture }: { readonly picture: Picture }) {
   const { metresPerPixel: scale, widthPx } = picture;
   const rescale = (metresPerPixel: number) => {
-    if (metresPerPixel * widthPx > MAX_COORDINATE_M) return "That is wider than any plan";
+    if (metresPerPixel * widthPx > MAX_COORDINATE_M) return texts.tooWide;
     commit(scalePicture(picture, metresPerPixel / scale, picture));
     return null;
   };
   const move = (changes: Partial<Picture>) => {
-    commit(changePicture(changes, "Move the picture"));
+    commit(changePicture(changes, texts.movePicture));
     return null;
   };
   return (
@@ -54,7 +54,7 @@ export function PictureFields({ picture }: { readonly picture: Picture }) {
         label={texts.turn}
         hint={texts.degreesClockwiseFromUpright}
         value={picture.turnDeg}
-        onApply={(turnDeg) => commit(changePicture({ turnDeg }, "Turn the picture"))}
+        onApply={(turnDeg) => commit(changePicture({ turnDeg }, texts.turnPicture))}
       />
       <OpacityField opacity={picture.opacity} />
     </>
@@ -65,7 +65,7 @@ export function PictureFields({ picture }: { readonly picture: Picture }) {
 function OpacityField({ opacity }: { readonly opacity: number }) {
   const parts = useFieldParts(null);
   const percent = Math.round(opacity * 100);
-  const fade = (text: string) => changePicture({ opacity: Number(text) / 100 }, "Fade the picture");
+  const fade = (text: string) => changePicture({ opacity: Number(text) / 100 }, texts.fadePicture);
   const keep = (text: string) => {
     if (planNow().previewing) commit(fade(text));
   };

@@ -38,7 +38,7 @@ export function PicturePanel() {
       {picture && <LaidPicture picture={picture} />}
       {picture?.locked !== true && (
         <PicturePicker
-          verb={picture ? "Another picture" : "Choose a picture"}
+          label={picture ? texts.anotherPicture : texts.choosePicture}
           onNotice={setNotice}
         />
       )}
@@ -59,13 +59,13 @@ function LaidPicture({ picture }: { readonly picture: Picture }) {
       <CheckField
         label={texts.hidden}
         isOn={picture.isHidden === true}
-        onSet={(isHidden) => set({ isHidden }, isHidden ? "Hide the picture" : "Show the picture")}
+        onSet={(isHidden) => set({ isHidden }, isHidden ? texts.hidePicture : texts.showPicture)}
       />
       <CheckField
         label={texts.printedPlotMapsToo}
         isOn={picture.isPrinted === true}
         onSet={(isPrinted) =>
-          set({ isPrinted }, isPrinted ? "Print the picture" : "Keep the picture off paper")
+          set({ isPrinted }, isPrinted ? texts.printPicture : texts.keepOffPaper)
         }
       />
       <CheckField
@@ -73,7 +73,7 @@ function LaidPicture({ picture }: { readonly picture: Picture }) {
         isOn={isLocked}
         onSet={(locked) => {
           putToolsAway();
-          set({ locked }, locked ? "Lock the picture" : "Unlock the picture");
+          set({ locked }, locked ? texts.lockPicture : texts.unlockPicture);
         }}
       />
       {!isLocked && (

@@ -9,17 +9,17 @@ import { commit, planNow } from "../state/plan-actions.ts";
 import * as texts from "./dialog-words.ts";
 
 interface PicturePickerProps {
-  readonly verb: string;
+  readonly label: string;
   readonly onNotice: (notice: string) => void;
 }
 
 /** A picture file chosen or dropped; it goes under the drawing as one undo step. */
-export function PicturePicker({ verb, onNotice }: PicturePickerProps) {
+export function PicturePicker({ label, onNotice }: PicturePickerProps) {
   const id = useId();
   const [reason, setReason] = useState<string | null>(null);
   const take = async (file: File) => {
     setReason(null);
-    onNotice("Making the picture small ...");
+    onNotice(texts.makingSmall);
     const taken = await takePicture(file);
     onNotice(taken.ok ? taken.notice : "");
     if (!taken.ok) {
@@ -40,7 +40,7 @@ export function PicturePicker({ verb, onNotice }: PicturePickerProps) {
   return (
     <div className="picture-drop" onDrop={drop}>
       <FileField
-        label={texts.jpegPngWebpDrop(verb)}
+        label={label}
         accept="image/jpeg,image/png,image/webp"
         describedBy={reason === null ? undefined : `${id}-reason`}
         onPick={(file) => void take(file)}

@@ -50,9 +50,7 @@ function MarkedLength({ picture, from, to }: MarkedLengthProps) {
   const input = useRef<HTMLInputElement>(null);
   const read = scaleOf(text, units, picture, from, to);
   const parts = useFieldParts(
-    read.ok
-      ? read.words
-      : `The marks are ${formatLength(pointDistance(from, to), units)} apart as the picture lies now.`,
+    read.ok ? read.words : texts.marksApart(formatLength(pointDistance(from, to), units)),
     read.ok || text.trim() === "" ? null : read.reason,
   );
   useEffect(() => {

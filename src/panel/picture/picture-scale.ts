@@ -5,6 +5,7 @@ import { type LengthUnit, formatLength, parseLength } from "../../core/model/len
 import { MAX_COORDINATE_M } from "../../core/model/limits.ts";
 import { decimalMark } from "../../store/window/decimal-mark.ts";
 import type { Picture } from "../../core/model/plan.ts";
+import * as words from "./dialog-words.ts";
 
 type ScaleRead =
   | { readonly ok: true; readonly factor: number; readonly words: string }
@@ -21,15 +22,14 @@ export function scaleOf(
   const length = parseLength(text, units, false, decimalMark());
   if (!length.ok) return length;
   const factor = pictureFactor([from, to], length.metres);
-  if (factor === null) return { ok: false, reason: "A length must be more than nothing" };
+  if (factor === null) return { ok: false, reason: words.lengthNeeded };
   const across = picture.widthPx * picture.metresPerPixel * factor;
-  if (across > MAX_COORDINATE_M)
-    return { ok: false, reason: "The picture would be wider than any plan" };
+  if (across > MAX_COORDINATE_M) return { ok: false, reason: words.wouldBeTooWide };
   const times = factor >= 1 ? factor : 1 / factor;
-  const how = factor >= 1 ? "larger" : "smaller";
+  const said = factor >= 1 ? words.becomesLarger : words.becomesSmaller;
   return {
     ok: true,
     factor,
-    words: `The picture becomes ${Number(times.toPrecision(3))} times ${how}: ${formatLength(across, units)} wide on the ground.`,
+    words: said(Number(times.toPrecision(3)), formatLength(across, units)),
   };
 }

@@ -1,11 +1,12 @@
 /** Ticking jobs off: a tick is an entry of that day, taking it away strikes the entry out. */
 import { jobsDone, tickFields } from "../../core/fieldwork/job-ticks.ts";
-import type { Job, JobName } from "../../core/fieldwork/season-calendar.ts";
+import type { Job } from "../../core/fieldwork/season-calendar.ts";
 import { type DayNumber, shortDate } from "../../core/model/day.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 import type { Entry } from "../../core/model/plan.ts";
 import { checkedNow } from "../state/plan-actions.ts";
 import { strikeOut, writeDown } from "./write-down.ts";
+import { doneBy, doneOn, expectedHints } from "./record-words.ts";
 
 /** @param on the day it was done */
 export function tickJob(job: Job, on: DayNumber): void {
@@ -23,16 +24,10 @@ export function untickJob(job: Job): void {
 
 /** `done 20 Jun, Mara`. */
 export function doneWords(entry: Entry): string {
-  return `done ${shortDate(entry.on)}${entry.who === undefined ? "" : `, ${entry.who}`}`;
+  const day = shortDate(entry.on);
+  return entry.who === undefined ? doneOn(day) : doneBy(day, entry.who);
 }
 
-/** What is expected rather than done: a tick says that it was seen. */
-const EXPECTED: Readonly<Partial<Record<JobName, string>>> = {
-  "first flower": "tick when you see the first flower open",
-  "last flower": "tick when the last flower is over",
-  "seed ripe": "tick when it is harvested",
-};
-
 export function tickHint({ job }: Job): string | null {
-  return EXPECTED[job] ?? null;
+  return expectedHints[job] ?? null;
 }

@@ -1,4 +1,5 @@
 /** Words of the field record in the window. */
+import type { JobName } from "../../core/fieldwork/season-calendar.ts";
 import { longDate, shortDate } from "../../core/model/day.ts";
 import type { Entry } from "../../core/model/plan.ts";
 import { entryWords } from "../../core/record/entry-words.ts";
@@ -90,3 +91,12 @@ export const recordWords = {
   correctionHint:
     "The entry stays in the record with its correction beside it, so that copies on other phones can be brought together.",
 } as const;
+
+/** What is expected rather than done: a tick says that it was seen. */
+export const expectedHints: Readonly<Partial<Record<JobName, string>>> = {
+  "first flower": "tick when you see the first flower open",
+  "last flower": "tick when the last flower is over",
+  "seed ripe": "tick when it is harvested",
+};
+export const doneOn = (day: string) => `done ${day}`;
+export const doneBy = (day: string, who: string) => `done ${day}, ${who}`;

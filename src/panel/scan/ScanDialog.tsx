@@ -107,7 +107,7 @@ function Camera({ onCode, isPaused }: CameraProps) {
     let stop = () => undefined as void;
     const start = async () => {
       const reader = await import("./read-camera.ts").catch(() => null);
-      if (!reader) return setFault("The reader could not be loaded. Type the code.");
+      if (!reader) return setFault(texts.readerNotLoaded);
       const element = video.current;
       if (isGone || !element) return;
       try {

@@ -1,5 +1,6 @@
 /** Reads square codes from the camera. The reader is fetched with this file, when it is asked for. */
 import jsqr from "jsqr";
+import * as words from "./words.ts";
 
 /** Longer side of the picture that is read, pixels: more costs time and reads no better. */
 const READ_PX = 640;
@@ -15,16 +16,16 @@ export function cameraFault(error: unknown): string {
   const name = error instanceof DOMException ? error.name : "";
   switch (name) {
     case "NotAllowedError":
-      return "The browser was not allowed to use the camera. Allow it for this page, or type the code.";
+      return words.cameraNotAllowed;
     case "NotFoundError":
     case "OverconstrainedError":
-      return "No camera was found. Type the code.";
+      return words.noCamera;
     case "NotReadableError":
-      return "The camera is in use by another program. Close that, or type the code.";
+      return words.cameraInUse;
     case "SecurityError":
-      return "Browsers give the camera to pages over https only, and this one came over plain http. Type the code.";
+      return words.cameraNeedsHttps;
     default:
-      return "The camera cannot be used here. Type the code.";
+      return words.cameraUnusable;
   }
 }
 

@@ -19,3 +19,11 @@ export const inTheLayout = (name: string | number) => ` in the layout ${name}`;
 export const walkTo = (code: string | number) => `Walk to ${code}`;
 export const scanAgain = "Scan again";
 export const walkSown = (code: string | number) => `Walk to ${code}, sown from it`;
+export const readerNotLoaded = "The reader could not be loaded. Type the code.";
+export const cameraNotAllowed =
+  "The browser was not allowed to use the camera. Allow it for this page, or type the code.";
+export const noCamera = "No camera was found. Type the code.";
+export const cameraInUse = "The camera is in use by another program. Close that, or type the code.";
+export const cameraNeedsHttps =
+  "Browsers give the camera to pages over https only, and this one came over plain http. Type the code.";
+export const cameraUnusable = "The camera cannot be used here. Type the code.";

@@ -1,7 +1,7 @@
 import { memo } from "react";
 import { dailyCourse } from "../../core/calendar/daily-course.ts";
 import type { Climate } from "../../core/model/plan.ts";
-import { monthNames } from "./climate-draft.ts";
+import { monthNames } from "./climate-words.ts";
 
 const WIDTH = 365;
 const HEIGHT = 90;

@@ -31,7 +31,7 @@ export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {
   };
   const keep = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    if (drafted.check()) keepClimate(climate, "Set the climate of the site");
+    if (drafted.check()) keepClimate(climate, texts.setClimate);
   };
   return (
     <Dialog title={texts.climateOfTheSite} onClose={onClose} isWide>
@@ -65,7 +65,7 @@ export function ClimateDialog({ onClose }: { readonly onClose: () => void }) {
             {texts.apply}
           </button>
           {site.climate && (
-            <button type="button" onClick={() => keepClimate(undefined, "Delete the climate")}>
+            <button type="button" onClick={() => keepClimate(undefined, texts.deleteClimateStep)}>
               {texts.deleteTheClimate}
             </button>
           )}

@@ -23,7 +23,7 @@ export function ClimateRecord({ days, unit, onRead }: ClimateRecordProps) {
   const [problems, setProblems] = useState<readonly string[]>([]);
   const open = async (file: File) => {
     if (file.size > MAX_BYTES) {
-      setProblems([`${file.name}: larger than 2 MB, expected one line for each day.`]);
+      setProblems([texts.recordTooLarge(file.name)]);
       return;
     }
     const read = readDailyTemperatures(await file.text(), file.name, unit);

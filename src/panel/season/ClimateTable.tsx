@@ -1,6 +1,7 @@
 import type { ClipboardEvent } from "react";
 import type { TemperatureUnit } from "../../core/calendar/temperature-text.ts";
-import { type CellFault, type ClimateDraft, type End, monthNames } from "./climate-draft.ts";
+import { type CellFault, type ClimateDraft, type End } from "./climate-draft.ts";
+import { monthNames } from "./climate-words.ts";
 import * as texts from "./words.ts";
 
 interface ClimateTableProps {

@@ -20,13 +20,13 @@ export function FrostFields({ site }: { readonly site: Site }) {
       <DayField
         label={texts.lastSpringFrost}
         value={site.lastSpringFrost}
-        onApply={(lastSpringFrost) => set({ lastSpringFrost }, "Set last spring frost")}
+        onApply={(lastSpringFrost) => set({ lastSpringFrost }, texts.setSpringFrost)}
       />
       <DayField
         label={texts.firstAutumnFrost}
         value={site.firstAutumnFrost}
         placeholder={texts.autumnDay}
-        onApply={(firstAutumnFrost) => set({ firstAutumnFrost }, "Set first autumn frost")}
+        onApply={(firstAutumnFrost) => set({ firstAutumnFrost }, texts.setAutumnFrost)}
       />
     </>
   );

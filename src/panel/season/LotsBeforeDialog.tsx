@@ -99,7 +99,7 @@ function TakeThem({ plan, before, onClose }: TakeThemProps) {
   const words = lotsBeforeWords(brought, plan, before);
   const count = counted(brought.lots.length, "lot", "lots");
   const take = () => {
-    commit(takeLots(brought, `Add ${count} of season ${before.season.name}`));
+    commit(takeLots(brought, texts.addLotsOf(count, before.season.name)));
     onClose();
   };
   return (

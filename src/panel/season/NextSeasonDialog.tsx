@@ -45,7 +45,7 @@ export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) 
     if (begun.how === "faulty") setFault(begun.fault);
     if (begun.how !== "opened") return;
     onClose();
-    windowNow().announce(`"${next.title}" is made and open. "${plan.title}" stays as it was.`);
+    windowNow().announce(texts.nextIsOpen(next.title, plan.title));
   };
   const running = stillRunning(plan, choices.on);
   return (

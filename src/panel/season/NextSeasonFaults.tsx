@@ -21,7 +21,7 @@ export function NextSeasonFaults({ plan, faults, fault, onOpened }: NextSeasonFa
   const open = async (planId: string) => {
     const found = await openStored(planId).catch(() => "damaged" as const);
     if (found === "found") onOpened();
-    else if (found !== "kept-open") setRefusal("That plan cannot be read; see Kept plans.");
+    else if (found !== "kept-open") setRefusal(texts.planUnreadable);
   };
   return (
     <div role="alert">

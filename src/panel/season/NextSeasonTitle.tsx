@@ -14,7 +14,7 @@ interface NextSeasonTitleProps {
 export function NextSeasonTitle({ choices: { title, season }, onSet }: NextSeasonTitleProps) {
   const rename = (text: string) => {
     const name = text.trim();
-    const problem = nameProblem(text, { isNeeded: "A season needs a name, for example 2028" });
+    const problem = nameProblem(text, { isNeeded: texts.seasonNeedsName });
     if (problem !== null) return problem;
     const renamed = { ...season, name };
     const isNamed = title.includes(season.name);
@@ -26,28 +26,26 @@ export function NextSeasonTitle({ choices: { title, season }, onSet }: NextSeaso
   return (
     <>
       <TextField
-        label={texts.title}
+        label={texts.titleField}
         value={title}
         isWide
         onApply={(text) =>
-          nameProblem(text, { isNeeded: "A plan needs a title" }) ?? onSet({ title: text.trim() })
+          nameProblem(text, { isNeeded: texts.planNeedsTitle }) ?? onSet({ title: text.trim() })
         }
       />
-      <TextField label={texts.season} value={season.name} onApply={rename} />
+      <TextField label={texts.seasonField} value={season.name} onApply={rename} />
       <DayField
         label={texts.firstDay}
         value={season.first}
         onApply={(first) =>
-          first === undefined
-            ? "A season needs a first day"
-            : onSet({ season: { ...season, first } })
+          first === undefined ? texts.seasonNeedsFirst : onSet({ season: { ...season, first } })
         }
       />
       <DayField
         label={texts.lastDay}
         value={season.last}
         onApply={(last) =>
-          last === undefined ? "A season needs a last day" : onSet({ season: { ...season, last } })
+          last === undefined ? texts.seasonNeedsLast : onSet({ season: { ...season, last } })
         }
       />
     </>

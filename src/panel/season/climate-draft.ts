@@ -7,6 +7,7 @@ import {
 } from "../../core/calendar/temperature-text.ts";
 import { longDate } from "../../core/model/day.ts";
 import type { Climate } from "../../core/model/plan.ts";
+import * as words from "./climate-words.ts";
 
 export type End = "min" | "max";
 
@@ -26,22 +27,7 @@ export interface CellFault {
   readonly reason: string;
 }
 
-export const monthNames = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-] as const;
-
-const NO_CELLS = monthNames.map(() => "");
+const NO_CELLS = words.monthNames.map(() => "");
 
 /** The kept climate as texts in a unit. */
 export function draftOf(climate: Climate | undefined, unit: TemperatureUnit): ClimateDraft {
@@ -75,7 +61,7 @@ export function hasCells(draft: ClimateDraft): boolean {
 /** What keeps the table from being used; nothing when it is empty or whole. */
 export function cellFaults(draft: ClimateDraft, unit: TemperatureUnit): readonly CellFault[] {
   if (!hasCells(draft)) return [];
-  return monthNames.flatMap((name, month): readonly CellFault[] => {
+  return words.monthNames.flatMap((name, month): readonly CellFault[] => {
     const [low, high] = [draft.min[month] ?? "", draft.max[month] ?? ""];
     const faults = (
       [
@@ -84,15 +70,11 @@ export function cellFaults(draft: ClimateDraft, unit: TemperatureUnit): readonly
       ] as const
     ).flatMap(([end, text]) => {
       if (readTemperature(text, unit) !== null) return [];
-      const what = text.trim() === "" ? "is missing" : `"${text.trim()}" is no temperature`;
-      const which = end === "min" ? "lowest" : "highest";
-      return [{ end, month, reason: `${name}, ${which}: ${what}` }];
+      return [{ end, month, reason: words.cellFault(name, end, text.trim()) }];
     });
     if (faults.length > 0) return faults;
     const isCrossed = (readTemperature(low, unit) ?? 0) > (readTemperature(high, unit) ?? 0);
-    return isCrossed
-      ? [{ end: "min", month, reason: `${name}: the lowest is above the highest` }]
-      : [];
+    return isCrossed ? [{ end: "min", month, reason: words.lowAboveHigh(name) }] : [];
   });
 }
 
@@ -134,14 +116,4 @@ export function recordWords({ first, minC, maxC }: DailyTemperatures): string {
   const whole = minC.filter((low, index) => low !== null && (maxC[index] ?? null) !== null).length;
   const count = whole === minC.length ? `${whole} days` : `${whole} of ${minC.length} days`;
   return `${longDate(first)} to ${longDate(first + minC.length - 1)}, ${count}`;
-}
-
-/** What a site's climate is, in a few words. */
-export function climateWords(climate: Climate | undefined): string {
-  if (!climate) return "none: bloom is counted in days";
-  const parts = [
-    ...(climate.normals ? ["monthly normals"] : []),
-    ...(climate.days ? ["a record of days"] : []),
-  ].join(" and ");
-  return climate.station ? `${climate.station}: ${parts}` : parts;
 }

@@ -7,18 +7,17 @@ import {
   jobNames,
 } from "../../core/fieldwork/season-calendar.ts";
 import { type DayNumber, longDate, shortDate } from "../../core/model/day.ts";
-
-const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
+import { weekText, weekdays } from "./words.ts";
 
 /** `Thu 20 May`. */
 export function jobDay(day: DayNumber): string {
-  return `${WEEKDAYS[weekday(day) - 1] ?? ""} ${shortDate(day)}`;
+  return `${weekdays[weekday(day) - 1] ?? ""} ${shortDate(day)}`;
 }
 
 /** `Week 20: 17 to 23 May 2027`. */
 export function weekWords({ monday, label }: Pick<JobWeek, "monday" | "label">): string {
   const week = Number(label.slice(label.indexOf("W") + 1));
-  return `Week ${week}: ${shortDate(monday)} to ${longDate(monday + 6)}`;
+  return weekText(week, shortDate(monday), longDate(monday + 6));
 }
 
 /** The sorts of job there are, in their order, with how many of each. */

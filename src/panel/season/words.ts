@@ -72,8 +72,8 @@ export const takeOffShelfSeasons =
 export const leaveOffWhereLots = (sownWords: string | number) =>
   `${sownWords}. Leave it off where lots were weighed or counted since.`;
 export const wantManyPlantsAgain = "Want as many plants again of what need not be renewed";
-export const title = "Title";
-export const season = "Season";
+export const titleField = "Title";
+export const seasonField = "Season";
 export const firstDay = "First day";
 export const lastDay = "Last day";
 export const seasonCalendarOf = (name: string | number) => `Season calendar of ${name}`;
@@ -95,3 +95,20 @@ export const noFileStandsNow = "It is in no file as it stands now; a file is the
 export const saveFileFirst = "Save it to a file first";
 export const autumnDay = "12 Oct";
 export const originTooLong = (most: number) => `It has at most ${most} letters`;
+export const weekdays = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;
+export const weekText = (week: number, from: string, to: string) =>
+  `Week ${week}: ${from} to ${to}`;
+export const setClimate = "Set the climate of the site";
+export const deleteClimateStep = "Delete the climate";
+export const recordTooLarge = (file: string) =>
+  `${file}: larger than 2 MB, expected one line for each day.`;
+export const setSpringFrost = "Set last spring frost";
+export const setAutumnFrost = "Set first autumn frost";
+export const addLotsOf = (lots: string, season: string) => `Add ${lots} of season ${season}`;
+export const nextIsOpen = (next: string, before: string) =>
+  `"${next}" is made and open. "${before}" stays as it was.`;
+export const planUnreadable = "That plan cannot be read; see Kept plans.";
+export const seasonNeedsName = "A season needs a name, for example 2028";
+export const planNeedsTitle = "A plan needs a title";
+export const seasonNeedsFirst = "A season needs a first day";
+export const seasonNeedsLast = "A season needs a last day";

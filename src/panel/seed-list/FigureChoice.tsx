@@ -26,7 +26,7 @@ export function FigureChoice({ kind, variety, onPick, onRead }: FigureChoiceProp
     <ChoiceField
       label={texts.publishedFigure}
       value={kind.isolation.find(({ id }) => id === variety.figure)?.id ?? BY_RULE}
-      choices={[{ value: BY_RULE, label: "by the rule, at the plan's level" }, ...choices]}
+      choices={[{ value: BY_RULE, label: texts.byTheRule }, ...choices]}
       onPick={(figure) => onPick(figure === BY_RULE ? undefined : figure)}
       hint={
         <button type="button" className="link" onClick={onRead}>

@@ -25,7 +25,7 @@ export function FormChoice({ variety, onPick }: FormChoiceProps) {
   const { isolationM: _own, figure: _picked, ...asPublished } = variety;
   const distance = (form: string) => {
     const needs = varietyRequirement(plan, { ...asPublished, form }, book);
-    return needs === null ? "no distance known" : formatDistance(needs.metres, plan.units);
+    return needs === null ? texts.noDistanceKnown : formatDistance(needs.metres, plan.units);
   };
   return (
     <fieldset className="kind-search">

@@ -11,6 +11,7 @@ import { TextField } from "../form/TextField.tsx";
 import { heatSumText, heatWords, readHeatSum } from "../bloom/heat-text.ts";
 import { temperatureUnits } from "../state/plan-words.ts";
 import * as texts from "./dialog-words.ts";
+import { heatMethods as heatMethodNames } from "../bloom/words.ts";
 
 interface HeatFieldsProps {
   readonly value: HeatToFlower | undefined;
@@ -73,9 +74,7 @@ interface HeatNumbersProps {
 function HeatNumbers({ pending, unit, onUnit, onSet }: HeatNumbersProps) {
   const temperature = (text: string, apply: (celsius: number) => null) => {
     const celsius = readTemperature(text, unit);
-    return celsius === null
-      ? `Type degrees ${unit}, for example ${unit === "F" ? 50 : 10}`
-      : apply(celsius);
+    return celsius === null ? texts.typeDegrees(unit, unit === "F" ? 50 : 10) : apply(celsius);
   };
   const shown = (celsius: number | null | undefined) =>
     typeof celsius === "number" ? temperatureText(celsius, unit) : "";
@@ -85,7 +84,7 @@ function HeatNumbers({ pending, unit, onUnit, onSet }: HeatNumbersProps) {
       <ChoiceField<HeatMethod>
         label={texts.method}
         value={pending.method ?? "simple average"}
-        choices={heatMethods.map((method) => ({ value: method, label: method }))}
+        choices={heatMethods.map((method) => ({ value: method, label: heatMethodNames[method] }))}
         onPick={(method) => onSet({ method })}
       />
       <TextField

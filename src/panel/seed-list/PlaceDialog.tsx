@@ -64,9 +64,9 @@ interface PlaceDraft {
 }
 
 const methods = [
-  { value: "transplanted", label: "set out" },
-  { value: "sown", label: "sown in place" },
-  { value: "unsaid", label: "not said yet" },
+  { value: "transplanted", label: texts.setOut },
+  { value: "sown", label: texts.sownInPlace },
+  { value: "unsaid", label: texts.notSaidYet },
 ] as const;
 
 function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
@@ -88,7 +88,7 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
   return (
     <form className="fields" noValidate onSubmit={onSubmit}>
       <ChoiceField
-        label={texts.variety}
+        label={texts.varietyField}
         value={draft.variety}
         choices={plan.varieties.map(({ id, name }) => ({ value: id, label: name }))}
         onPick={(variety) => set(beginning(kept, variety, bedId))}

@@ -2,6 +2,7 @@ import { Suspense, lazy } from "react";
 import type { Variety } from "../../core/model/plan.ts";
 import { blankOwnKind } from "../kinds/own-kind-edit.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
+import * as texts from "./dialog-words.ts";
 
 const FigureDialog = lazy(async () => {
   const { FigureDialog: Loaded } = await import("../figures/FigureDialog.tsx");
@@ -34,7 +35,7 @@ export function VarietyAside({ aside, variety, onFigure, onKind, onClose }: Vari
       {aside.kind === "figures" ? (
         <FigureDialog
           kindId={variety.kind}
-          varieties={[variety.name === "" ? { ...variety, name: "this variety" } : variety]}
+          varieties={[variety.name === "" ? { ...variety, name: texts.thisVariety } : variety]}
           varietyId={variety.id}
           onPick={(_, figure) => onFigure(figure)}
           onClose={onClose}

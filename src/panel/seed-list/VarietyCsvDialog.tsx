@@ -24,7 +24,7 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
       title={texts.seedListAsCsv}
       out={{
         format: "varieties",
-        words: `One row for each of the ${plan.varieties.length} varieties, with a heading row.`,
+        words: texts.rowForEach(plan.varieties.length),
         isEmpty: plan.varieties.length === 0,
       }}
       hint={
@@ -36,7 +36,7 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
           {texts.neededRowWhoseName}
         </>
       }
-      expected="a list of varieties as CSV"
+      expected={texts.varietyList}
       read={read}
       Preview={Preview}
       taking={taking}
@@ -56,8 +56,8 @@ function Preview({ list }: { readonly list: VarietyList }) {
   return (
     <CsvPreview
       list={list}
-      nameHead="Name"
-      heads={["Name", "Kind", "What it does"]}
+      nameHead={texts.nameColumn}
+      heads={[texts.nameColumn, texts.kindColumn, texts.effectColumn]}
       cellsOf={cellsOf}
     />
   );

@@ -51,7 +51,7 @@ export function VarietyDialog({ id, onClose }: VarietyDialogProps) {
     // The next one is often of the same kind; only its name is new.
     const { kind } = variety;
     alter(() => ({ ...blankVariety(planNow().plan), kind }));
-    windowNow().announce(`${variety.name} is in the seed list. Type the next one.`);
+    windowNow().announce(texts.addedNext(variety.name));
   };
   return (
     <Dialog title={titleOf(existing)} onClose={onClose} isWide>
@@ -187,7 +187,7 @@ function VarietyActions({ existing, isSeries, onKeep, onClose }: VarietyActionsP
 function changeAll(before: Variety, { id, ...changes }: Variety): Edit {
   const gone = Object.keys(before).filter((key) => key !== "id" && !(key in changes));
   const all = { ...Object.fromEntries(gone.map((key) => [key, undefined])), ...changes };
-  return changeVariety(id, all, `Change ${changes.name}`);
+  return changeVariety(id, all, texts.changeVariety(changes.name));
 }
 
 function RemoveVariety({ variety, onClose }: { variety: Variety; onClose: () => void }) {
@@ -196,19 +196,13 @@ function RemoveVariety({ variety, onClose }: { variety: Variety; onClose: () => 
     layout.plantings.filter((planting) => planting.variety === variety.id),
   ).length;
   const lots = plan.lots.filter((lot) => lot.variety === variety.id).length;
-  const more = [
-    plantings === 0 ? "" : `${plantings} ${plantings === 1 ? "planting" : "plantings"}`,
-    lots === 0 ? "" : `${lots} ${lots === 1 ? "lot" : "lots"} of seed`,
-  ].filter((part) => part !== "");
-  const label =
-    more.length === 0 ? "Delete the variety" : `Delete it and its ${more.join(" and ")}`;
   const remove = () => {
-    commit(removeVariety(variety.id, `Delete ${variety.name}`));
+    commit(removeVariety(variety.id, texts.deleteVariety(variety.name)));
     onClose();
   };
   return (
     <button type="button" onClick={remove}>
-      {label}
+      {texts.deleteVarietyWith(plantings, lots)}
     </button>
   );
 }

@@ -1,4 +1,8 @@
 /** Words of the parts of seed-list that are fetched when they are opened. */
+import { type Noun, counted, formOf } from "../../core/words/plurals.ts";
+
+const plantingNoun: Noun = { one: "planting", other: "plantings" };
+const lotNoun: Noun = { one: "lot of seed", other: "lots of seed" };
 
 export const publishedFigure = "Published figure";
 export const allFiguresSources = (nameText: string | number) =>
@@ -26,7 +30,7 @@ export const thereNoBedLayout = "There is no bed in this layout yet.";
 export const seedListEmpty = "The seed list is empty.";
 export const newBedSize = "New bed by its size";
 export const addAVariety = "Add a variety";
-export const variety = "Variety";
+export const varietyField = "Variety";
 export const inBed = "In bed";
 export const plants = "Plants";
 export const start = "Start";
@@ -60,3 +64,32 @@ export const withoutOneAtLevel = (level: string | number, requirementWords: stri
 export const daysSowingFlower = "Days from sowing to flower";
 export const daysSettingOutFlower = "Days from setting out to flower";
 export const daysInFlower = "Days in flower";
+export const byTheRule = "by the rule, at the plan's level";
+export const noDistanceKnown = "no distance known";
+export const typeDegrees = (unit: string, example: number) =>
+  `Type degrees ${unit}, for example ${example}`;
+export const setOut = "set out";
+export const sownInPlace = "sown in place";
+export const notSaidYet = "not said yet";
+export const thisVariety = "this variety";
+export const rowForEach = (count: number) =>
+  formOf(count, {
+    one: "One row for the one variety, with a heading row.",
+    other: `One row for each of the ${count} varieties, with a heading row.`,
+  });
+export const varietyList = "a list of varieties as CSV";
+export const nameColumn = "Name";
+export const kindColumn = "Kind";
+export const effectColumn = "What it does";
+export const addedNext = (variety: string) => `${variety} is in the seed list. Type the next one.`;
+export const changeVariety = (variety: string) => `Change ${variety}`;
+export const deleteVariety = (variety: string) => `Delete ${variety}`;
+export function deleteVarietyWith(plantings: number, lots: number): string {
+  const planted = counted(plantings, plantingNoun);
+  const seed = counted(lots, lotNoun);
+  if (plantings === 0) return lots === 0 ? "Delete the variety" : `Delete it and its ${seed}`;
+  return lots === 0 ? `Delete it and its ${planted}` : `Delete it and its ${planted} and ${seed}`;
+}
+export const typeVarietyName = "Type the variety's name";
+export const pickKind = "Pick the kind it belongs to";
+export const alreadyListed = (variety: string) => `${variety} is already in the seed list`;

@@ -1,16 +1,17 @@
 /** Which varieties of the seed list are in sight, and in what order. */
 import { foldedText } from "../form/folded-text.ts";
 import type { SeedListRow } from "./seed-list-rows.ts";
+import { orderNames } from "./words.ts";
 
 /** `to-place`: those that are still to place first; `listed`: as they were added. */
 export const seedListOrders = ["to-place", "name", "kind", "listed"] as const;
 export type SeedListOrder = (typeof seedListOrders)[number];
 
 export const orderWords: Readonly<Record<SeedListOrder, string>> = {
-  "to-place": "To place first",
-  name: "By name",
-  kind: "By kind",
-  listed: "As added",
+  "to-place": orderNames.toPlace,
+  name: orderNames.name,
+  kind: orderNames.kind,
+  listed: orderNames.listed,
 };
 
 /** Rows in the order asked for; those alike stay in the order of the list. */

@@ -2,9 +2,10 @@
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { Kind } from "../../core/kinds/crop.ts";
 import type { Layout, Plan, Planting, Variety } from "../../core/model/plan.ts";
+import * as words from "./words.ts";
 
 /** In the place of the count, of a variety that is grown out in another year. */
-const WAITS = "waits";
+const WAITS = words.waits;
 
 export interface SeedListRow {
   readonly variety: Variety;
@@ -80,22 +81,21 @@ function rowsOf(plan: Plan, layout: Layout, book: CropBook): readonly SeedListRo
 }
 
 function placedText(plants: number, wanted: number | undefined): string {
-  return wanted === undefined ? `${plants} plants` : `${plants} of ${wanted}`;
+  return wanted === undefined ? words.plantCount(plants) : words.placedOf(plants, wanted);
 }
 
 /** Kind and, where it matters, flower form: `tomato, long-styled`. */
 export function kindText(variety: Variety, kind: Kind | undefined): string {
   const form = kind?.forms?.find((entry) => entry.id === variety.form)?.name;
-  const name = kind?.name ?? `unknown kind "${variety.kind}"`;
-  return [name, form, variety.hybrid === true ? "hybrid" : undefined]
+  const name = kind?.name ?? words.unknownKind(variety.kind);
+  return [name, form, variety.hybrid === true ? words.hybrid : undefined]
     .filter((part) => part !== undefined)
     .join(", ");
 }
 
 /** `9 varieties, 1 still to place`. */
 export function seedListSummary(rows: readonly SeedListRow[]): string {
-  if (rows.length === 0) return "no varieties yet";
+  if (rows.length === 0) return words.noVarietiesYet;
   const short = rows.filter((row) => row.isShort).length;
-  const varieties = rows.length === 1 ? "1 variety" : `${rows.length} varieties`;
-  return short === 0 ? `${varieties}, all placed` : `${varieties}, ${short} still to place`;
+  return short === 0 ? words.allPlaced(rows.length) : words.stillToPlace(rows.length, short);
 }

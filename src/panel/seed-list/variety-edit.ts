@@ -2,6 +2,7 @@
 import { nextId } from "../../core/edits/edit.ts";
 import { isSameVariety } from "../../core/model/variety-key.ts";
 import type { Plan, Variety } from "../../core/model/plan.ts";
+import * as words from "./dialog-words.ts";
 
 /** A variety without a kind yet has an empty one. */
 export function blankVariety(plan: Plan): Variety {
@@ -11,12 +12,12 @@ export function blankVariety(plan: Plan): Variety {
 
 /** Why the variety cannot be kept as typed, or null. */
 export function varietyProblem(plan: Plan, variety: Variety): string | null {
-  if (variety.name === "") return "Type the variety's name";
-  if (variety.kind === "") return "Pick the kind it belongs to";
+  if (variety.name === "") return words.typeVarietyName;
+  if (variety.kind === "") return words.pickKind;
   const twin = plan.varieties.find(
     (other) => other.id !== variety.id && isSameVariety(other, variety),
   );
-  return twin ? `${twin.name} is already in the seed list` : null;
+  return twin ? words.alreadyListed(twin.name) : null;
 }
 
 /** The variety with another kind; what belonged to the old kind goes. */

@@ -1,4 +1,8 @@
 /** Words of seed-list on the screen. */
+import { type Noun, counted } from "../../core/words/plurals.ts";
+
+const varietyNoun: Noun = { one: "variety", other: "varieties" };
+const plantNoun: Noun = { one: "plant", other: "plants" };
 
 export const seedList = "Seed list";
 export const varietiesRenewSeasonStand =
@@ -19,3 +23,18 @@ export const line = "Line";
 export const lineThroughYears = (name: string | number) => `Line of ${name} through the years`;
 export const edit = "Edit";
 export const editName = (name: string | number) => `Edit ${name}`;
+export const orderNames = {
+  toPlace: "To place first",
+  name: "By name",
+  kind: "By kind",
+  listed: "As added",
+} as const;
+export const unknownKind = (id: string) => `unknown kind "${id}"`;
+export const hybrid = "hybrid";
+export const noVarietiesYet = "no varieties yet";
+export const allPlaced = (count: number) => `${counted(count, varietyNoun)}, all placed`;
+export const stillToPlace = (count: number, short: number) =>
+  `${counted(count, varietyNoun)}, ${short} still to place`;
+export const plantCount = (count: number) => counted(count, plantNoun);
+export const placedOf = (placed: number, wanted: number) => `${placed} of ${wanted}`;
+export const waits = "waits";

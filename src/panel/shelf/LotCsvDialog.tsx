@@ -22,19 +22,19 @@ export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
       title={texts.seedLotsAsCsv}
       out={{
         format: "lots",
-        words: `One row for each of the ${plan.lots.length} lots, with a heading row.`,
+        words: texts.rowForEach(plan.lots.length),
         isEmpty: plan.lots.length === 0,
       }}
       hint={
         <>
           {texts.headings}
-          <i>{texts.code}</i>
+          <i>{texts.codeWord}</i>
           {texts.and}
           <i>{texts.variety}</i>
           {texts.neededRowWhoseCode}
         </>
       }
-      expected="a list of lots as CSV"
+      expected={texts.lotListFile}
       read={read}
       Preview={Preview}
       taking={taking}
@@ -49,24 +49,22 @@ function Preview({ list }: { readonly list: LotList }) {
     <CsvPreview
       list={list}
       more={placesWords(list)}
-      nameHead="Code"
-      heads={["Code", "Amount", "What it does"]}
+      nameHead={texts.codeColumn}
+      heads={[texts.codeColumn, texts.amountColumn, texts.effectColumn]}
       cellsOf={cellsOf}
     />
   );
 }
 
-const EFFECT = { new: "new", changed: "changed", same: "as it is" } as const;
-
 const cellsOf = ({ lot, change }: AcceptedLot) => [
   <bdi key="code">{lot.code}</bdi>,
   amountWords(lot.amount),
-  EFFECT[change],
+  texts.effects[change],
 ];
 
 function placesWords({ newPlaces }: LotList): string {
   if (newPlaces.length === 0) return "";
-  return ` New storage places: ${newPlaces.map(({ name }) => name).join(", ")}.`;
+  return ` ${texts.newPlaces(newPlaces.map(({ name }) => name))}`;
 }
 
 /** New places and all lots that change, as one step. */
@@ -74,7 +72,7 @@ function taking({ accepted, newPlaces }: LotList) {
   const lots = rowsToTake(accepted).map(({ lot }) => lot);
   if (lots.length === 0) return null;
   return {
-    words: lots.length === 1 ? "Add 1 lot" : `Add ${lots.length} lots`,
+    words: texts.addLots(lots.length),
     edit: (title: string): Edit => {
       const steps = [...newPlaces.map(putStoragePlace), putLots(lots, title)];
       return { title, apply: (before) => steps.reduce((plan, step) => step.apply(plan), before) };

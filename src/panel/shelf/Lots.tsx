@@ -15,9 +15,9 @@ import "../lots/lots.css";
 import "./shelf.css";
 
 const parts: readonly { readonly part: LotsPart; readonly label: string }[] = [
-  { part: "shelf", label: "Shelf" },
-  { part: "renew", label: "To renew" },
-  { part: "sow", label: "To sow" },
+  { part: "shelf", label: texts.shelfPart },
+  { part: "renew", label: texts.renewPart },
+  { part: "sow", label: texts.sowPart },
 ];
 
 /** The seed shelf: what there is, what must be grown out, what is sown from what. */
@@ -26,12 +26,14 @@ export function Lots() {
   const { plan } = useKept();
   const counts = useMemo(() => {
     const left = plan.lots.filter(({ state }) => state === "in stock").length;
-    return `${left} in stock${left === plan.lots.length ? "" : ` of ${plan.lots.length}`}`;
+    return left === plan.lots.length
+      ? texts.inStock(left)
+      : texts.inStockOf(left, plan.lots.length);
   }, [plan.lots]);
   return (
     <section className="lots" aria-labelledby="lots-heading">
       <header className="lots-head">
-        <h2 id="lots-heading">{texts.lots}</h2>
+        <h2 id="lots-heading">{texts.lotsHeading}</h2>
         <p className="region-note">{counts}</p>
         <div className="lots-parts" role="group" aria-label={texts.list}>
           {parts.map((each) => (

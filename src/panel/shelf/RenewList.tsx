@@ -16,17 +16,17 @@ import * as texts from "./words.ts";
 function causeWords({ cause, reserveSeeds, seasonsLeft, by }: Renewal): string {
   switch (cause) {
     case "gone":
-      return "No seed left";
+      return texts.noSeedLeft;
     case "dead":
-      return "Under its standard";
+      return texts.underStandard;
     case "short":
-      return reserveSeeds === null ? "Too little seed" : "Less than kept in reserve";
+      return reserveSeeds === null ? texts.tooLittleSeed : texts.lessThanReserve;
     case "doubtful":
-      return "Likely under its standard";
+      return texts.likelyUnder;
     case "soon":
-      return seasonsLeft === 0 ? "Fails soon" : `Due by ${by}`;
+      return seasonsLeft === 0 ? texts.failsSoon : texts.dueBy(by);
     case "unknown":
-      return "Age not known";
+      return texts.ageNotKnown;
   }
 }
 
@@ -48,14 +48,9 @@ export function RenewList() {
         title={texts.toRenewThisSeason}
         list={urgent}
         day={day}
-        whenNone="Nothing has to be grown out this season for fresh seed."
+        whenNone={texts.nothingUrgent}
       />
-      <RenewPart
-        title={texts.canWaitOneTwo}
-        list={later}
-        day={day}
-        whenNone="No variety comes due in the next two seasons."
-      />
+      <RenewPart title={texts.canWaitOneTwo} list={later} day={day} whenNone={texts.nothingLater} />
       <FinePart names={fine.map(({ name }) => name)} />
     </div>
   );
@@ -109,7 +104,7 @@ function RenewLine({ renewal, day }: { readonly renewal: Renewal; readonly day: 
   const isListed = wantedPlants >= plants && reason !== undefined;
   const isGrave = cause === "gone" || cause === "dead";
   // More may be wanted already: the press takes none of them away.
-  const growOut = `Grow out ${Math.max(plants, wantedPlants)} plants${lot ? ` from ${lot.code}` : ""}`;
+  const growOut = texts.growOut(Math.max(plants, wantedPlants), lot?.code ?? null);
   return (
     <li className="list-row" data-row="">
       <p className="list-row-head">

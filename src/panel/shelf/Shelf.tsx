@@ -60,7 +60,7 @@ function ShelfBar({ found, all }: { readonly found: number; readonly all: number
   const sort = useLots((state) => state.sort);
   const stateShown = useLots((state) => state.stateShown);
   return (
-    <div className="lots-bar" role="search" aria-label={texts.lots}>
+    <div className="lots-bar" role="search" aria-label={texts.lotsHeading}>
       <input
         type="search"
         aria-label={texts.findLotsCodeVariety}

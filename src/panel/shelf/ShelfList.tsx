@@ -218,7 +218,7 @@ function LifeCell({
   const standard = standardOf(kind);
   const [least, most] = band;
   const verdict =
-    most < standard ? "✕ under standard" : least < standard ? "! may be under it" : "";
+    most < standard ? `✕ ${texts.isUnder}` : least < standard ? `! ${texts.mayBeUnder}` : "";
   return (
     <span className="shelf-life">
       <span>{bandWords(band)}</span>

@@ -40,7 +40,7 @@ function SowingFiles() {
   const save = (id: "sowing-list" | "sowing-csv") =>
     void start(async () => {
       const made = await makeFile(exportById(id), { hasMark: id === "sowing-csv" });
-      windowNow().announce("Download started.");
+      windowNow().announce(texts.downloadStarted);
       return made?.name ?? null;
     });
   return (

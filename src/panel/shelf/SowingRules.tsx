@@ -10,13 +10,13 @@ export function SowingRules() {
   const { plan } = useKept();
   const { sowing = {} } = plan;
   const set = (changes: NonNullable<Plan["sowing"]>) => {
-    commit(changePlan({ sowing: { ...sowing, ...changes } }, "Change how much is sown"));
+    commit(changePlan({ sowing: { ...sowing, ...changes } }, texts.changeSowing));
     return null;
   };
   const percent = (value: number | undefined) =>
     value === undefined ? undefined : Math.round(value * 1000) / 10;
   const emergence = (key: "emergence" | "trayEmergence") => (value: number | undefined) => {
-    if (value !== undefined && (value <= 0 || value > 100)) return "Type a percentage up to 100";
+    if (value !== undefined && (value <= 0 || value > 100)) return texts.typePercentage;
     return set({ [key]: value === undefined ? undefined : value / 100 });
   };
   return (

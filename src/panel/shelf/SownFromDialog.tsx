@@ -42,7 +42,7 @@ export function SownFromDialog({ plantingId, onClose }: SownFromDialogProps) {
     layout.id,
     [plantingId],
     chosen,
-    `Sow ${planting.code} from ${codes(chosen, plan)}`,
+    texts.sowFrom(planting.code, codes(chosen, plan)),
   );
   const keep = () => {
     commit(edit);
@@ -56,7 +56,7 @@ export function SownFromDialog({ plantingId, onClose }: SownFromDialogProps) {
           {texts.likeliestComeUpFirst}
           {listed.length === 0 && texts.thereNoLotShelf}
         </p>
-        <ul className="plain-list list-rows" aria-label={texts.lots} {...roving}>
+        <ul className="plain-list list-rows" aria-label={texts.lotsHeading} {...roving}>
           {listed.map((lot) => (
             <LotChoice
               key={lot.id}
@@ -130,7 +130,9 @@ function listedLots(
 
 function codes(ids: readonly string[], plan: Plan): string {
   const shelf = lotBook(plan.lots);
-  return ids.length === 0 ? "what is best" : ids.map((id) => shelf.lot(id)?.code ?? "").join(", ");
+  return ids.length === 0
+    ? texts.whatIsBest
+    : ids.map((id) => shelf.lot(id)?.code ?? "").join(", ");
 }
 
 interface LotChoiceProps {

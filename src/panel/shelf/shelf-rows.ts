@@ -10,20 +10,21 @@ import { civilFromDay } from "../../core/model/day.ts";
 import type { Lot, Plan, StoragePlace, Variety } from "../../core/model/plan.ts";
 import { foldedText } from "../form/folded-text.ts";
 import type { ShelfSort, StateShown } from "../state/lots-state.ts";
+import * as said from "./words.ts";
 
 export const sortWords: Readonly<Record<ShelfSort, string>> = {
-  variety: "Variety",
-  code: "Code",
-  age: "Oldest first",
-  "weakest first": "Weakest against its standard",
-  "short first": "Amount against need",
-  place: "Storage place",
+  variety: said.sortByVariety,
+  code: said.sortByCode,
+  age: said.oldestFirst,
+  "weakest first": said.weakestFirst,
+  "short first": said.shortFirst,
+  place: said.sortByPlace,
 };
 
 export const statesShownWords: Readonly<Record<StateShown, string>> = {
-  "in stock": "In stock",
-  gone: "Used up, discarded",
-  all: "All lots",
+  "in stock": said.inStockOnly,
+  gone: said.goneOnly,
+  all: said.allLots,
 };
 
 export interface ShelfRow {

@@ -1,14 +1,18 @@
 /** Words of shelf on the screen. */
+import { type Noun, counted, formOf } from "../../core/words/plurals.ts";
+
+const lotNoun: Noun = { one: "lot", other: "lots" };
+const plantNoun: Noun = { one: "plant", other: "plants" };
 
 export const seedLotsAsCsv = "Seed lots as CSV";
 export const headings = "Headings ";
-export const code = "code";
+export const codeWord = "code";
 export const and = " and ";
 export const variety = "variety";
 export const neededRowWhoseCode =
   " are needed. A row whose code is on the shelf changes that lot, others are added; empty cells leave things as they are.";
 export const cancel = "Cancel";
-export const lots = "Lots";
+export const lotsHeading = "Lots";
 export const list = "List";
 export const addALot = "Add a lot";
 export const fromAHarvest = "From a harvest";
@@ -76,3 +80,50 @@ export const sowFromThese = "Sow from these";
 export const whenSown = (bandWords: string | number) => `${bandWords} when sown`;
 export const ofAnotherVariety = " ! of another variety";
 export const treated2 = " ! treated";
+export const rowForEach = (count: number) =>
+  formOf(count, {
+    one: "One row for the one lot, with a heading row.",
+    other: `One row for each of the ${count} lots, with a heading row.`,
+  });
+export const lotListFile = "a list of lots as CSV";
+export const codeColumn = "Code";
+export const amountColumn = "Amount";
+export const effectColumn = "What it does";
+export const effects = { new: "new", changed: "changed", same: "as it is" } as const;
+export const newPlaces = (names: readonly string[]) => `New storage places: ${names.join(", ")}.`;
+export const addLots = (count: number) => `Add ${counted(count, lotNoun)}`;
+export const shelfPart = "Shelf";
+export const renewPart = "To renew";
+export const sowPart = "To sow";
+export const inStock = (count: number) => `${count} in stock`;
+export const inStockOf = (count: number, all: number) => `${count} in stock of ${all}`;
+export const noSeedLeft = "No seed left";
+export const underStandard = "Under its standard";
+export const tooLittleSeed = "Too little seed";
+export const lessThanReserve = "Less than kept in reserve";
+export const likelyUnder = "Likely under its standard";
+export const failsSoon = "Fails soon";
+export const dueBy = (year: string) => `Due by ${year}`;
+export const ageNotKnown = "Age not known";
+export const nothingUrgent = "Nothing has to be grown out this season for fresh seed.";
+export const nothingLater = "No variety comes due in the next two seasons.";
+export const growOut = (plants: number, lot: string | null) =>
+  lot === null
+    ? `Grow out ${counted(plants, plantNoun)}`
+    : `Grow out ${counted(plants, plantNoun)} from ${lot}`;
+export const isUnder = "under standard";
+export const mayBeUnder = "may be under it";
+export const downloadStarted = "Download started.";
+export const changeSowing = "Change how much is sown";
+export const typePercentage = "Type a percentage up to 100";
+export const sowFrom = (code: string, lots: string) => `Sow ${code} from ${lots}`;
+export const whatIsBest = "what is best";
+export const sortByVariety = "Variety";
+export const sortByCode = "Code";
+export const oldestFirst = "Oldest first";
+export const weakestFirst = "Weakest against its standard";
+export const shortFirst = "Amount against need";
+export const sortByPlace = "Storage place";
+export const inStockOnly = "In stock";
+export const goneOnly = "Used up, discarded";
+export const allLots = "All lots";

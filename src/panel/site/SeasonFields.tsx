@@ -43,19 +43,18 @@ export function SeasonFields({ plan }: { readonly plan: Plan }) {
         label={texts.name}
         value={draft.name}
         onApply={(text) =>
-          nameProblem(text, { isNeeded: "A season needs a name, for example 2027" }) ??
-          set({ name: text.trim() })
+          nameProblem(text, { isNeeded: texts.seasonNeedsName }) ?? set({ name: text.trim() })
         }
       />
       <DayField
         label={texts.firstDay}
         value={draft.first}
-        onApply={(day) => (day === undefined ? "A season needs a first day" : set({ first: day }))}
+        onApply={(day) => (day === undefined ? texts.seasonNeedsFirst : set({ first: day }))}
       />
       <DayField
         label={texts.lastDay}
         value={draft.last}
-        onApply={(day) => (day === undefined ? "A season needs a last day" : set({ last: day }))}
+        onApply={(day) => (day === undefined ? texts.seasonNeedsLast : set({ last: day }))}
       />
       <p className="field-hint">{texts.seasonMayCrossNew}</p>
       {typed === null ? (

@@ -9,13 +9,15 @@ import { choicesOf, levelWords, unitWords } from "../state/plan-words.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./words.ts";
+import { levelNames } from "../state/level-words.ts";
 
 /** What holds for the whole plan. Every field applies at once, as one step to undo. */
 export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
   const plan = useShownPlan();
-  const setLevel = (level: PurityLevel) => commit(changePlan({ level }, `Set level to ${level}`));
+  const setLevel = (level: PurityLevel) =>
+    commit(changePlan({ level }, texts.setLevel(levelNames[level])));
   const setUnits = (units: Plan["units"]) =>
-    commit(changePlan({ units }, `Show lengths in ${unitWords[units]}`));
+    commit(changePlan({ units }, texts.showLengthsIn(unitWords[units])));
   return (
     <Dialog title={texts.planSettings} onClose={onClose} isWide>
       <div className="fields">
@@ -57,7 +59,7 @@ function WheelField() {
 }
 
 const wheelWords: Readonly<Record<WheelChoice, string>> = {
-  guess: "Guess: a mouse zooms, a trackpad pans",
-  zoom: "Zooms",
-  pan: "Pans",
+  guess: texts.wheelGuess,
+  zoom: texts.wheelZooms,
+  pan: texts.wheelPans,
 };

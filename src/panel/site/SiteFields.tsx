@@ -8,7 +8,7 @@ import { TurnField } from "../form/NumberField.tsx";
 import { SiteOutline } from "./SiteOutline.tsx";
 import { TextField } from "../form/TextField.tsx";
 import { nameProblem } from "../form/name-problem.ts";
-import { climateWords } from "../season/climate-draft.ts";
+import { climateWords } from "../season/climate-words.ts";
 import { commit } from "../state/plan-actions.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { siteClimate } from "../season/commands.ts";
@@ -30,14 +30,14 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
         label={texts.name}
         value={site.name}
         isWide
-        onApply={(text) => nameProblem(text) ?? set({ name: text.trim() }, "Rename the site")}
+        onApply={(text) => nameProblem(text) ?? set({ name: text.trim() }, texts.renameSite)}
       />
       <TurnField
         label={texts.compassDirectionTop}
         hint={texts.degreesClockwiseNorthWhere}
         value={site.upBearingDeg}
         onApply={(upBearingDeg) => {
-          set({ upBearingDeg }, "Turn the north arrow");
+          set({ upBearingDeg }, texts.turnNorth);
         }}
       />
       <SiteOutline plan={plan} />
@@ -54,7 +54,7 @@ export function SiteFields({ plan }: { readonly plan: Plan }) {
       <PositionFields
         position={site.position}
         onApply={(position) => {
-          set({ position }, "Set the site's position");
+          set({ position }, texts.setPosition);
         }}
       />
     </fieldset>

@@ -35,7 +35,7 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
             <button
               type="button"
               className="act"
-              onClick={() => commit(setSiteOutline(around, "Draw the site's edge"))}
+              onClick={() => commit(setSiteOutline(around, texts.drawEdge))}
             >
               {texts.addAroundDrawn}
             </button>
@@ -44,7 +44,7 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
             <button
               type="button"
               className="act"
-              onClick={() => commit(setSiteOutline(undefined, "Delete the site's edge"))}
+              onClick={() => commit(setSiteOutline(undefined, texts.deleteEdge))}
             >
               {texts.deleteWord}
             </button>
@@ -54,7 +54,7 @@ export function SiteOutline({ plan }: { readonly plan: Plan }) {
       {outline && (
         <CornerFields
           outline={outline}
-          onApply={(next) => commit(setSiteOutline(next, "Reshape the site"))}
+          onApply={(next) => commit(setSiteOutline(next, texts.reshapeSite))}
         />
       )}
     </>

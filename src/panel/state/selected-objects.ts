@@ -1,5 +1,7 @@
 /** What the selected ids stand for. */
 import type { Bed, Layout, Plan, Planting, Surrounding } from "../../core/model/plan.ts";
+import { bedNoun, groundNoun, plantingNoun } from "./object-words.ts";
+import { counted as countedAny, formOf } from "../../core/words/plurals.ts";
 
 export interface SelectedObjects {
   readonly beds: readonly Bed[];
@@ -34,16 +36,17 @@ export function sharedValue<T, V>(
 /** `1 bed, 2 plantings`. */
 export function countedObjects({ beds, plantings, surroundings }: SelectedObjects): string {
   return [
-    counted(beds.length, "bed", "beds"),
-    counted(plantings.length, "planting", "plantings"),
-    counted(surroundings.length, "neighbour or feature", "neighbours and features"),
+    [beds.length, bedNoun] as const,
+    [plantings.length, plantingNoun] as const,
+    [surroundings.length, groundNoun] as const,
   ]
-    .filter((part) => part !== "")
+    .filter(([count]) => count > 0)
+    .map(([count, noun]) => countedAny(count, noun))
     .join(", ");
 }
 
 /** `1 bed`, `2 beds`; nothing for none. */
 export function counted(count: number, one: string, many: string): string {
   if (count === 0) return "";
-  return count === 1 ? `1 ${one}` : `${count} ${many}`;
+  return `${count} ${formOf(count, { one, other: many })}`;
 }

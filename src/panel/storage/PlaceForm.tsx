@@ -109,8 +109,8 @@ interface ConditionFieldsProps {
 }
 
 const airs = [
-  { value: "open", label: "open to the air" },
-  { value: "sealed", label: "sealed dry" },
+  { value: "open", label: texts.openToAir },
+  { value: "sealed", label: texts.sealedDry },
 ] as const;
 
 function ConditionFields({ condition, isOnly, onSet, onRemove }: ConditionFieldsProps) {
@@ -170,15 +170,15 @@ function wholePlace(
   note: string,
   conditions: readonly TypedCondition[],
 ): StoragePlace | string {
-  if (name === "") return "Type the name of the place";
+  if (name === "") return texts.typePlaceName;
   const isOnly = conditions.length === 1;
   const whole: Condition[] = [];
   for (const { fromMonth = 1, temperatureC, humidityPct, moisturePct } of conditions) {
-    if (temperatureC === undefined) return "Temperature: type degrees Celsius";
+    if (temperatureC === undefined) return texts.typeCelsius;
     const base = { fromMonth: isOnly ? 1 : fromMonth, temperatureC };
     if (humidityPct !== undefined) whole.push({ ...base, humidityPct });
     else if (moisturePct !== undefined) whole.push({ ...base, moisturePct });
-    else return "Type the humidity of the air, or the moisture the seed is sealed in at";
+    else return texts.typeHumidity;
   }
   const place: StoragePlace = {
     id,
@@ -189,21 +189,24 @@ function wholePlace(
   const read = placeSchema.safeParse(place);
   if (!read.success) {
     const [issue] = read.error.issues;
-    return `${fieldWords(String(issue?.path.at(-1) ?? ""))}: expected ${issue ? expectedText(issue) : "something else"}`;
+    return texts.fieldExpected(
+      fieldWords(String(issue?.path.at(-1) ?? "")),
+      issue ? expectedText(issue) : texts.somethingElse,
+    );
   }
   const [fault] = placeFaults(place);
-  return fault ? "Two parts of the year begin in the same month" : place;
+  return fault ? texts.sameMonthTwice : place;
 }
 
 function fieldWords(field: string): string {
   switch (field) {
     case "temperatureC":
-      return "Temperature";
+      return texts.temperatureField;
     case "humidityPct":
-      return "Humidity";
+      return texts.humidityField;
     case "moisturePct":
-      return "Moisture";
+      return texts.moistureField;
     default:
-      return "Name";
+      return texts.nameField;
   }
 }

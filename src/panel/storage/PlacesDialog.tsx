@@ -98,16 +98,15 @@ function PlaceLine({ place, onOpen }: PlaceLineProps) {
 /** `from Jan: 5 C, 40 % humidity; from Jul: 20 C, 60 % humidity`. */
 function conditionWords({ conditions = [] }: StoragePlace): string {
   if (conditions.length === 0) {
-    return "Temperature and humidity not known: an ordinary room is assumed.";
+    return texts.roomAssumed;
   }
   return conditions
     .map(({ fromMonth, temperatureC, humidityPct, moisturePct }) => {
-      const air =
+      const said =
         humidityPct === undefined
-          ? `sealed at ${moisturePct} % moisture`
-          : `${humidityPct} % humidity`;
-      const when = conditions.length === 1 ? "" : `from ${monthName(fromMonth)}: `;
-      return `${when}${temperatureC} C, ${air}`;
+          ? texts.sealedAt(temperatureC, moisturePct ?? 0)
+          : texts.openAt(temperatureC, humidityPct);
+      return conditions.length === 1 ? said : texts.fromMonth(monthName(fromMonth), said);
     })
     .join("; ");
 }

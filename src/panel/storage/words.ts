@@ -30,3 +30,21 @@ export const change = (nameText: string | number) => `Change ${nameText}`;
 export const change2 = "Change";
 export const deleteWord = (nameText: string | number) => `Delete ${nameText}`;
 export const deleteWord2 = "Delete";
+export const openToAir = "open to the air";
+export const sealedDry = "sealed dry";
+export const typePlaceName = "Type the name of the place";
+export const typeCelsius = "Temperature: type degrees Celsius";
+export const typeHumidity =
+  "Type the humidity of the air, or the moisture the seed is sealed in at";
+export const fieldExpected = (field: string, expected: string) => `${field}: expected ${expected}`;
+export const somethingElse = "something else";
+export const sameMonthTwice = "Two parts of the year begin in the same month";
+export const temperatureField = "Temperature";
+export const humidityField = "Humidity";
+export const moistureField = "Moisture";
+export const nameField = "Name";
+export const roomAssumed = "Temperature and humidity not known: an ordinary room is assumed.";
+export const sealedAt = (celsius: number, moisture: number) =>
+  `${celsius} C, sealed at ${moisture} % moisture`;
+export const openAt = (celsius: number, humidity: number) => `${celsius} C, ${humidity} % humidity`;
+export const fromMonth = (month: string, climate: string) => `from ${month}: ${climate}`;

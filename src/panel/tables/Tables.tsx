@@ -64,8 +64,8 @@ export function Tables() {
     return column === plantingColumn("start") ? <StartCell planting={planting} /> : undefined;
   };
   const place: RowAction = {
-    label: "Place a variety in",
-    short: "Place",
+    label: texts.placeVarietyIn,
+    short: texts.placeShort,
     run: (id) => placeDialog.open({ varietyId: null, bedId: id }),
   };
   return (

@@ -6,7 +6,13 @@ import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import type { Layout, Plan, Shape } from "../../core/model/plan.ts";
 import { foldedText } from "../form/folded-text.ts";
 import { turnText } from "../form/number-text.ts";
-import { plantingColumns, startMethods } from "./table-words.ts";
+import {
+  bedColumns,
+  plantingColumns,
+  startMethods,
+  surroundingColumns,
+  tableNames,
+} from "./table-words.ts";
 import { purposeWords, surroundingWords } from "../state/plan-words.ts";
 
 export interface TableRow {
@@ -29,9 +35,9 @@ function sizeText(shape: Shape, unit: LengthUnit): string {
     case "rectangle":
       return `${formatLength(shape.widthM, unit)} × ${formatLength(shape.lengthM, unit)}`;
     case "polygon":
-      return `${shape.corners.length} corners`;
+      return tableNames.corners(shape.corners.length);
     case "point":
-      return "a point";
+      return tableNames.point;
   }
 }
 
@@ -42,7 +48,7 @@ function placeTexts(shape: Shape, unit: LengthUnit): readonly [string, string, s
 }
 
 function lockedText(locked: boolean | undefined): string {
-  return locked === true ? "locked" : "";
+  return locked === true ? tableNames.locked : "";
 }
 
 export function bedTable(plan: Plan, layout: Layout): ObjectTable {
@@ -51,8 +57,8 @@ export function bedTable(plan: Plan, layout: Layout): ObjectTable {
     if (bed !== undefined) planted.set(bed, (planted.get(bed) ?? 0) + 1);
   }
   return {
-    caption: "Beds",
-    columns: ["Bed", "Size", "Turn", "Right (x)", "Up (y)", "Plantings", "Locked"],
+    caption: tableNames.beds,
+    columns: Object.values(bedColumns),
     rows: layout.beds.map(({ id, code, outline, locked }) => ({
       id,
       cells: [
@@ -71,7 +77,7 @@ export function plantingTable(plan: Plan, layout: Layout, result: CheckResult): 
   const beds = new Map(layout.beds.map((bed) => [bed.id, bed.code]));
   const conflicts = conflictCounts(result);
   return {
-    caption: "Plantings",
+    caption: tableNames.plantings,
     columns: Object.values(plantingColumns),
     rows: layout.plantings.map((planting) => {
       const stand = result.standById.get(planting.id);
@@ -129,8 +135,8 @@ function conflictCounts({ findings }: CheckResult): ReadonlyMap<string, number> 
 
 export function surroundingTable(plan: Plan, kindName: (id: string) => string): ObjectTable {
   return {
-    caption: "Surroundings",
-    columns: ["Name", "What it is", "Kind", "Size", "Right (x)", "Up (y)", "Locked"],
+    caption: tableNames.surroundings,
+    columns: Object.values(surroundingColumns),
     rows: plan.surroundings.map(({ id, label, what, kind, outline, locked }) => {
       const [, right, up] = placeTexts(outline, plan.units);
       return {

@@ -36,3 +36,32 @@ export const findRows = {
   none: "Nothing here has these words: type fewer of them.",
   of: (shown: number, all: number) => (shown === all ? String(all) : `${shown} of ${all}`),
 };
+
+export const bedColumns = {
+  code: "Bed",
+  size: "Size",
+  turn: "Turn",
+  right: "Right (x)",
+  up: "Up (y)",
+  plantings: "Plantings",
+  locked: "Locked",
+} as const;
+
+export const surroundingColumns = {
+  label: "Name",
+  sort: "What it is",
+  crop: "Kind",
+  size: "Size",
+  right: "Right (x)",
+  up: "Up (y)",
+  locked: "Locked",
+} as const;
+
+export const tableNames = {
+  beds: "Beds",
+  plantings: "Plantings",
+  surroundings: "Surroundings",
+  corners: (count: number) => `${count} corners`,
+  point: "a point",
+  locked: "locked",
+} as const;

@@ -6,3 +6,5 @@ export const placeAVariety = "Place a variety";
 export const numberTheBeds = "Number the beds";
 export const newBedSize = "New bed by its size";
 export const addGround = "Add ground";
+export const placeVarietyIn = "Place a variety in";
+export const placeShort = "Place";

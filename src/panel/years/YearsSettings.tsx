@@ -77,7 +77,7 @@ export function YearsSettings({ plan, years: { settings, bedsM2, years } }: Year
           }
         />
         <ValueField
-          label={words.ground(isMetric ? "m²" : "sq ft")}
+          label={words.ground(isMetric ? words.squareMetres : words.squareFeet)}
           value={shownGround}
           hint={words.groundHint(bedsM2 === null ? null : formatArea(bedsM2, plan.units))}
           onApply={setGround}

@@ -3,6 +3,8 @@ import type { SeedEnd } from "../../core/renewal/seed-life.ts";
 import type { Choice } from "../state/plan-words.ts";
 
 export const yearsPageWords = {
+  squareMetres: "m²",
+  squareFeet: "sq ft",
   title: "Which year for which",
   intro:
     "Who is grown for seed in which season, so that no lot dies, what crosses stays apart, ground rests and the work is even. Press a season of a variety to change it by hand.",

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import { bloomLines, linesHeld } from "../../../src/panel/bloom/bloom-order.ts";
-import { bloomRows, nextChange, startWords } from "../../../src/panel/bloom/bloom-rows.ts";
+import { bloomRows, nextChange } from "../../../src/panel/bloom/bloom-rows.ts";
+import { startWords } from "../../../src/panel/bloom/bloom-words.ts";
 import { book, day, plantingAt, smallPlan } from "../../support/small-plan.ts";
 
 const window = (first: string, last: string) => ({ first: day(first), last: day(last) });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
-import { bloomRowWords, bloomRows, openOn } from "../../../src/panel/bloom/bloom-rows.ts";
+import { bloomRows, openOn } from "../../../src/panel/bloom/bloom-rows.ts";
+import { bloomRowWords } from "../../../src/panel/bloom/bloom-words.ts";
 import { book, day, plantingAt, smallPlan } from "../../support/small-plan.ts";
 
 const window = (first: string, last: string) => ({ first: day(first), last: day(last) });

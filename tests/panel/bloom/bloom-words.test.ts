@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import type { StaggerOffer } from "../../../src/core/remedies/stagger.ts";
 import type { Job } from "../../../src/core/fieldwork/season-calendar.ts";
-import { basisWords } from "../../../src/panel/bloom/bloom-basis.ts";
+import { basisWords } from "../../../src/panel/bloom/basis-words.ts";
 import { coldWords } from "../../../src/panel/bloom/cold-words.ts";
 import { heatSumText, heatWords, readHeatSum } from "../../../src/panel/bloom/heat-text.ts";
 import { jobCounts, jobDay, weekWords } from "../../../src/panel/season/season-jobs.ts";

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
-import { springTest, springWords } from "../../../src/panel/bloom/late-spring.ts";
+import { springWords } from "../../../src/panel/bloom/bloom-words.ts";
+import { springTest } from "../../../src/panel/bloom/late-spring.ts";
 import { book, day, plantingAt, smallPlan } from "../../support/small-plan.ts";
 
 const window = (first: string, last: string) => ({ first: day(first), last: day(last) });

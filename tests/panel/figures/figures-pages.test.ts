@@ -4,7 +4,7 @@ import { kinds } from "../../../src/core/kinds/kinds.ts";
 import { requiredDistance } from "../../../src/core/distances/required-distance.ts";
 import { findSource } from "../../../src/core/kinds/sources.ts";
 import { crossings, groupName } from "../../../src/panel/figures/figures-crossing.ts";
-import { kindFacts } from "../../../src/panel/figures/figures-facts.ts";
+import { kindFacts } from "../../../src/panel/figures/fact-words.ts";
 import { defaultRows, figureLabel, figureRows } from "../../../src/panel/figures/figures-rows.ts";
 import { sourceWords } from "../../../src/panel/figures/figures-sources.ts";
 import { book } from "../../support/small-plan.ts";

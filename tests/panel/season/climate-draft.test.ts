@@ -3,11 +3,11 @@ import type { Climate } from "../../../src/core/model/plan.ts";
 import {
   cellFaults,
   climateOf,
-  climateWords,
   draftOf,
   recordWords,
   withCell,
 } from "../../../src/panel/season/climate-draft.ts";
+import { climateWords } from "../../../src/panel/season/climate-words.ts";
 import { day } from "../../support/small-plan.ts";
 
 const twelve = (value: number) => Array<number>(12).fill(value);

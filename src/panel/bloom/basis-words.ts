@@ -17,7 +17,9 @@ export function basisWords(
   const counted =
     figure.by === "heat"
       ? `Counted in heat: ${heatWords(figure.heat, unit)}.`
-      : `Counted in days: ${rangeText(figure.days)} from ${method === "sown" ? "sowing" : "setting out"}.`;
+      : method === "sown"
+        ? `Counted in days: ${rangeText(figure.days)} from sowing.`
+        : `Counted in days: ${rangeText(figure.days)} from setting out.`;
   return `${counted} ${trustWords(figure)}`;
 }
 

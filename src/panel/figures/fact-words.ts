@@ -1,6 +1,10 @@
 /** All a kind carries beside its distances, each number with its source. */
 import type { Kind, Range, Sourced, Timing } from "../../core/kinds/crop.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
+import { type Noun, counted } from "../../core/words/plurals.ts";
+
+const dayNoun: Noun = { one: "day", other: "days" };
+const yearNoun: Noun = { one: "year", other: "years" };
 
 export interface Fact {
   readonly name: string;
@@ -70,7 +74,7 @@ function timing(value: Timing): readonly Fact[] {
 }
 
 function guard(kind: Kind): readonly Fact[] {
-  return sourced("Wanted between two blooms", kind.guardDays, (days) => counted(days, "day"));
+  return sourced("Wanted between two blooms", kind.guardDays, (days) => counted(days, dayNoun));
 }
 
 function plants({ population, spacing, landYears }: Kind, unit: LengthUnit): readonly Fact[] {
@@ -80,14 +84,14 @@ function plants({ population, spacing, landYears }: Kind, unit: LengthUnit): rea
     ...sourced("Seed plants to keep a variety", population?.maintenance, String),
     ...sourced("Spacing in the row", spacing?.inRowM, length),
     ...sourced("Spacing between rows", spacing?.betweenRowsM, length),
-    ...sourced("Ground free of it before", landYears, (years) => counted(years, "year")),
+    ...sourced("Ground free of it before", landYears, (years) => counted(years, yearNoun)),
   ];
 }
 
 function seed(kind: Kind): readonly Fact[] {
   return [
     ...sourced("Seed keeps", kind.seedLifeYears, ([least, most]) =>
-      least === most ? counted(most, "year") : `${least} to ${counted(most, "year")}`,
+      least === most ? counted(most, yearNoun) : `${least} to ${counted(most, yearNoun)}`,
     ),
     ...sourced("Germination standard", kind.germinationPercent, (share) => `${share} percent`),
     ...sourced("Seeds per gram", kind.seedsPerGram, String),
@@ -106,13 +110,9 @@ function partWords({ afterFirst, days }: { readonly afterFirst: Range; readonly 
 }
 
 function dayWords(range: Range): string {
-  return range[0] === range[1] ? counted(range[0], "day") : `${spanned(range)} days`;
+  return range[0] === range[1] ? counted(range[0], dayNoun) : `${spanned(range)} days`;
 }
 
 function spanned([least, most]: Range): string {
   return least === most ? String(least) : `${least} to ${most}`;
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
