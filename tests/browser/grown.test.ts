@@ -52,6 +52,9 @@ describe("as grown in Chromium", () => {
     await expect.poll(() => changes.innerText()).toContain("Silverleaf Tarn: 16 of 20 seed plants");
     await expect.poll(() => page.locator(".finding").allInnerTexts()).not.toEqual(planned);
     await expect.poll(() => axeFaults(page)).toEqual([]);
+    await page.getByRole("button", { name: "Calendar", exact: true }).click();
+    await dialog().getByText("As grown on 6 Jul").waitFor();
+    await dialog().getByRole("button", { name: "Close" }).click();
     await readAsGrown("2027-05-01");
     await expect.poll(() => changes.innerText()).not.toContain("16 of 20");
     await page.locator(".main-view").getByRole("button", { name: "As planned" }).click();

@@ -4,9 +4,10 @@ import type { Point } from "../../core/geometry/point.ts";
 import type { DayNumber } from "../../core/model/day.ts";
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
-import { type BloomLook, bloomLook } from "./bloom-look.ts";
+import { bloomLook } from "./bloom-look.ts";
 import type { Brush } from "./brush.ts";
 import {
+  type PlantingLook,
   codeWidth,
   drawAbsent,
   drawBed,
@@ -83,7 +84,7 @@ function labelsWanted(
     items: items.filter((item) => !isHidden(item, hidden) && !isAbsent(item, day)),
     wordsPx: (item) => {
       if (item.what === "planting") {
-        return codeWidth(brush, item, bloomLook(standById.get(item.id), day));
+        return codeWidth(brush, item, plantingLook(item, standById, day));
       }
       if (item.what === "bed") {
         return hidden.has("bed codes") ? 0 : wordsWidth(brush, "code", item.bed.code);
@@ -118,10 +119,11 @@ export function drawItems(brush: Brush, all: readonly SheetItem[], drawn: ItemsD
   for (const item of items) if (isAbsent(item, day)) drawAbsent(brush, item);
   for (const item of items) {
     if (item.what !== "planting" || isAbsent(item, day)) continue;
-    drawPlanting(brush, item, lookOf(item), day === null ? sectorOf(item) : null);
+    const look = plantingLook(item, standById, day);
+    drawPlanting(brush, item, look, day === null ? sectorOf(item) : null);
   }
   drawn.drawUnderCodes?.();
-  drawLabels(brush, items, drawn.labels, lookOf);
+  drawLabels(brush, items, drawn);
   for (const item of items) {
     if (isLocked(item)) drawLockSign(brush, lockSignPlace(item, brush.view));
   }
@@ -130,8 +132,7 @@ export function drawItems(brush: Brush, all: readonly SheetItem[], drawn: ItemsD
 function drawLabels(
   brush: Brush,
   items: readonly SheetItem[],
-  labels: Labels,
-  lookOf: (item: SheetItem) => BloomLook,
+  { labels, standById, day }: ItemsDrawn,
 ): void {
   const labelled = items.flatMap((item) => {
     const label = labels.get(item.id);
@@ -140,7 +141,18 @@ function drawLabels(
   for (const { label } of labelled) drawLeader(brush, label);
   for (const { item, label } of labelled) {
     if (item.what === "bed") drawBedCode(brush, item, label);
-    else if (item.what === "planting") drawPlantingCode(brush, item, lookOf(item), label);
-    else drawSurroundingLabel(brush, item, lookOf(item), label);
+    else if (item.what === "planting") {
+      drawPlantingCode(brush, item, plantingLook(item, standById, day), label);
+    } else drawSurroundingLabel(brush, item, bloomLook(standById.get(item.id), day), label);
   }
+}
+
+/** The cover is that of its stand: read as grown, one that was torn or never put up is not drawn. */
+function plantingLook(
+  { id, planting }: PlantingItem,
+  standById: CheckResult["standById"],
+  day: DayNumber | null,
+): PlantingLook {
+  const stand = standById.get(id);
+  return { bloom: bloomLook(stand, day), cover: stand?.cover ?? planting.cover };
 }

@@ -1,5 +1,6 @@
 /** Beds and plantings. Code first, hatch second, outline third, colour last. */
 import type { Point } from "../../core/geometry/point.ts";
+import type { Cover } from "../../core/model/plan.ts";
 import type { BloomLook } from "./bloom-look.ts";
 import type { LabelBox } from "../../core/page/label-box.ts";
 import {
@@ -85,11 +86,18 @@ export function drawAbsent(brush: Brush, item: SheetItem): void {
   stroke(brush, { colour: brush.colours.inkSoft, widthPx: 1, dash: [1.5, 4] });
 }
 
+/** How a planting looks: in flower or not on the day chosen, and under which cover. */
+export interface PlantingLook {
+  readonly bloom: BloomLook;
+  /** As planned; where the plan is read as grown, the one that stands. */
+  readonly cover: Cover;
+}
+
 /** @param sector corners of the part of its ground its hatch is on; null: all of it */
 export function drawPlanting(
   brush: Brush,
   item: PlantingItem,
-  look: BloomLook,
+  { bloom: look, cover }: PlantingLook,
   sector: readonly Point[] | null = null,
 ): void {
   const { colours, context } = brush;
@@ -106,7 +114,7 @@ export function drawPlanting(
   faded(brush, alpha, () => fill(brush, hatchFill(brush, item)));
   context.restore();
   traceOutline(brush, item.outline);
-  if (item.planting.cover !== "none") drawNet(brush, item);
+  if (cover !== "none") drawNet(brush, item);
   if (look === "open" || look === "perhaps") drawOpenEdge(brush, item, look);
   const ink = look === "closed" ? colours.inkSoft : colours.ink;
   stroke(
@@ -138,9 +146,13 @@ function drawOpenEdge(brush: Brush, item: PlantingItem, look: "open" | "perhaps"
 }
 
 /** Room a planting's code and its signs for cover and open flowers take at full size, pixels. */
-export function codeWidth(brush: Brush, { planting }: PlantingItem, look: BloomLook): number {
-  const isOpen = look === "open" || look === "perhaps";
-  const signs = (planting.cover === "none" ? 0 : 1) + (isOpen ? 1 : 0);
+export function codeWidth(
+  brush: Brush,
+  { planting }: PlantingItem,
+  { bloom, cover }: PlantingLook,
+): number {
+  const isOpen = bloom === "open" || bloom === "perhaps";
+  const signs = (cover === "none" ? 0 : 1) + (isOpen ? 1 : 0);
   return wordsWidth(brush, "code", planting.code) + signs * SIGN_PX;
 }
 
@@ -148,7 +160,7 @@ export function codeWidth(brush: Brush, { planting }: PlantingItem, look: BloomL
 export function drawPlantingCode(
   brush: Brush,
   item: PlantingItem,
-  look: BloomLook,
+  look: PlantingLook,
   { label, set }: SheetLabel,
 ): void {
   lettered(brush, label, set.scale, () =>
@@ -161,7 +173,7 @@ function drawCodeBox(
   { planting }: PlantingItem,
   { heightPx, sidePx }: LabelSet,
   width: number,
-  look: BloomLook,
+  { bloom: look, cover }: PlantingLook,
 ): void {
   const { colours } = brush;
   const isSoft = planting.purpose !== "seed" || look === "closed";
@@ -171,8 +183,8 @@ function drawCodeBox(
   const start: Point = { x: box.left + sidePx, y: 0.5 };
   drawWords(brush, start, { text: planting.code, face: "code", colour: edge, align: "left" });
   let x = start.x + wordsWidth(brush, "code", planting.code) + SIGN_PX / 2 + 1;
-  if (planting.cover !== "none") {
-    drawCoverSign(brush, { x, y: 0 }, planting.cover);
+  if (cover !== "none") {
+    drawCoverSign(brush, { x, y: 0 }, cover);
     x += SIGN_PX;
   }
   if (look === "open" || look === "perhaps") drawFlowerSign(brush, { x, y: 0 });

@@ -24,6 +24,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
   const day = useWindowStore((state) => state.day);
   const hidden = useWindowStore((state) => state.hidden);
   const isTrial = usePlanStore(({ previewing }) => previewing?.by === "trial");
+  const reading = usePlanStore((state) => state.reading);
   const painter = useGroundPainter();
   const live = useLiveIds();
   const isMoving = useView((state) => state.isMoving);
@@ -43,7 +44,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
       for (const item of old) drawOldPlace(brush, item, isTrial);
       const { result } = usePlanStore.getState();
       const layout = layoutOf(plan, layoutId);
-      const resting = { plan, layout, book, result, day, hidden, painter, isMoving };
+      const resting = { plan, layout, book, result, day, hidden, painter, reading, isMoving };
       const items = drawn.filter((item) => live.has(item.id));
       const labels = liveLabels(brush, resting, shown, items);
       drawItems(brush, items, { ...lookOf(resting), labels });
@@ -54,7 +55,20 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
         if (to) drawWay(brush, from, to);
       }
     },
-    [plan, shown, layoutId, selection, book, day, painter, live, hidden, isMoving, isTrial],
+    [
+      plan,
+      shown,
+      layoutId,
+      selection,
+      book,
+      day,
+      painter,
+      reading,
+      live,
+      hidden,
+      isMoving,
+      isTrial,
+    ],
   );
   return <SheetShape colours={colours} draw={draw} />;
 }

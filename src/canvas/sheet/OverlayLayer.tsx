@@ -113,10 +113,10 @@ function wordsNow(
   live: ReadonlySet<string>,
   isMoving: boolean,
 ): readonly LabelBox[] {
-  const { plan, shown, layoutId, book, result } = usePlanStore.getState();
+  const { plan, shown, layoutId, book, result, reading } = usePlanStore.getState();
   const { day, hidden } = useWindowStore.getState();
   const layout = layoutOf(plan, layoutId);
-  const resting = { plan, layout, book, result, day, hidden, painter, isMoving };
+  const resting = { plan, layout, book, result, day, hidden, painter, reading, isMoving };
   const atRest = restingLabels(brush, resting);
   const marks = restingMarks(brush, resting, boxesOf(atRest)).map(markBox);
   if (shown === plan) return [...boxesOf(atRest), ...marks];

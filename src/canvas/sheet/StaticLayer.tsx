@@ -37,6 +37,8 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const book = usePlanStore((state) => state.book);
   const day = useWindowStore((state) => state.day);
   const year = useWindowStore((state) => state.year);
+  // Read as grown, lines, covers and open flowers are others.
+  const reading = usePlanStore((state) => state.reading);
   const painter = useGroundPainter();
   const opened = useWindowStore((state) => state.openFinding);
   const hidden = useWindowStore((state) => state.hidden);
@@ -45,8 +47,8 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const [picture] = useState(groundPicture);
   const layout = layoutOf(plan, layoutId);
   const ground = useMemo(
-    () => ({ plan, layout, book, day, year, painter, live, opened, hidden }),
-    [plan, layout, book, day, year, painter, live, opened, hidden],
+    () => ({ plan, layout, book, day, year, painter, reading, live, opened, hidden }),
+    [plan, layout, book, day, year, painter, reading, live, opened, hidden],
   );
   const draw = useCallback(
     (brush: Brush) => {

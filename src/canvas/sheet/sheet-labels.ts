@@ -6,6 +6,7 @@ import type { DayNumber } from "../../core/model/day.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { type LabelBox, labelBox } from "../../core/page/label-box.ts";
+import type { Reading } from "../../store/plan/reading.ts";
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
 import type { Brush } from "../draw/brush.ts";
 import { type FarMark, farMarks, furnitureBoxes } from "../draw/draw-far-marks.ts";
@@ -23,6 +24,8 @@ export interface Resting {
   readonly day: DayNumber | null;
   readonly hidden: ReadonlySet<HideableKind>;
   readonly painter: GroundPainter | null;
+  /** How the plan is read; null: as planned. */
+  readonly reading: Reading | null;
   /** Whether the view is being panned or zoomed. */
   readonly isMoving: boolean;
 }
@@ -70,9 +73,10 @@ export const useLabelTurn = create<{ readonly turn: number }>()(() => ({ turn: 0
 
 /** What places depend on, but for where the view's corner lies. */
 function labelKey({ view, widthPx, heightPx, colours }: Brush, resting: Resting) {
-  const { plan, layout, book, result, day, hidden, painter } = resting;
-  // Only a day shows signs beside codes that findings may change.
-  const items = [plan, layout, book, day, day === null || result, hidden, painter];
+  const { plan, layout, book, result, day, hidden, painter, reading } = resting;
+  // Only a day, and covers as grown, show signs beside codes that findings may change.
+  const signs = (day === null && reading === null) || result;
+  const items = [plan, layout, book, day, signs, hidden, painter, reading];
   return [...items, view.scale, widthPx, heightPx, colours];
 }
 

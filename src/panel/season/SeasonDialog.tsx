@@ -6,6 +6,9 @@ import {
   jobsByWeek,
   seasonJobs,
 } from "../../core/fieldwork/season-calendar.ts";
+import { longDate } from "../../core/model/day.ts";
+import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { fieldJobs } from "../../core/fieldwork/field-jobs.ts";
 import { jobKey, jobsDone } from "../../core/fieldwork/job-ticks.ts";
 import type { Entry } from "../../core/model/plan.ts";
 import { Dialog } from "../form/Dialog.tsx";
@@ -19,11 +22,11 @@ import "./season.css";
 
 /** What is to be done when, computed for each planting of the layout. */
 export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
-  const { plan, layout, book, result } = useKept();
-  const jobs = useMemo(
-    () => seasonJobs({ plan, layout, book, result }),
-    [plan, layout, book, result],
-  );
+  const kept = useKept();
+  const { plan, layout } = kept;
+  const grown = usePlanStore((state) => state.grown);
+  const grownOn = usePlanStore(({ reading }) => reading?.on ?? null);
+  const jobs = useMemo(() => (grown ? fieldJobs(kept, grown) : seasonJobs(kept)), [kept, grown]);
   const [hidden, setHidden] = useState<ReadonlySet<JobName>>(new Set());
   const shown = useMemo(() => jobs.filter((job) => !hidden.has(job.job)), [jobs, hidden]);
   const done = useMemo(() => jobsDone(jobs, plan.entries), [jobs, plan.entries]);
@@ -37,6 +40,7 @@ export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
     <Dialog title={texts.seasonCalendarOf(layout.name)} onClose={onClose} isWide>
       <div className="season">
         <p className="season-head">{texts.seasonDatesBloomSeed(plan.title, plan.season.name)}</p>
+        {grownOn !== null && <p>{texts.daysAsGrown(longDate(grownOn))}</p>}
         <JobFilter jobs={jobs} hidden={hidden} onToggle={toggle} />
         <p className="dialog-actions">
           <button
@@ -51,7 +55,9 @@ export function SeasonDialog({ onClose }: { readonly onClose: () => void }) {
             {texts.print}
           </button>
         </p>
-        <p className="field-hint season-hint">{texts.fileHoldsListedHere}</p>
+        <p className="field-hint season-hint">
+          {grownOn === null ? texts.fileHoldsListedHere : texts.fileHoldsPlanned}
+        </p>
         {jobs.length === 0 && <p className="region-empty">{texts.noJobsGivePlantings}</p>}
         <WeekList jobs={shown} done={done} />
       </div>

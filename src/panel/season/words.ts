@@ -83,6 +83,10 @@ export const downloadCalendarFileIcs = "Download calendar file (.ics)";
 export const print = "Print";
 export const fileHoldsListedHere =
   "The file holds what is listed here. Importing a newer one into the same calendar moves the dates; it adds nothing twice. A tick is written into the field record with today's date; taken away, the entry is struck out.";
+export const daysAsGrown = (day: string) =>
+  `As grown on ${day}: what was seen in flower, covered or cleared has its own days here, and what follows from them.`;
+export const fileHoldsPlanned =
+  "The file holds the days as planned. A tick is written into the field record with today's date; taken away, the entry is struck out.";
 export const noJobsGivePlantings =
   "No jobs: give plantings a start or bloom dates, and they are listed here by week.";
 export const jobsListed = "Jobs listed";

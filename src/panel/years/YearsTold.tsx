@@ -36,12 +36,15 @@ export function YearsTold({ judged, names, answer }: YearsToldProps) {
           ))}
       </div>
       {judged.faults.length > 0 && (
-        <ul aria-label={words.against}>
-          {judged.faults.map((fault) => {
-            const told = faultWords(fault, names);
-            return <li key={told}>{told}</li>;
-          })}
-        </ul>
+        // Many are read by scrolling, with the keys too: the years themselves stay in sight.
+        <div className="years-against" tabIndex={0}>
+          <ul aria-label={words.against}>
+            {judged.faults.map((fault) => {
+              const told = faultWords(fault, names);
+              return <li key={told}>{told}</li>;
+            })}
+          </ul>
+        </div>
       )}
       {cautions.length > 0 && (
         <section aria-label={words.cautions}>

@@ -51,3 +51,23 @@ test("a stand in flower is drawn so by its own layout's stands, with another pla
   expect(drawn(standById).length).toBeGreaterThan(5);
   expect(drawn(standById)).not.toEqual(drawn(new Map()));
 });
+
+test("a planting is drawn under the cover that stands, not the one planned", () => {
+  vi.stubGlobal("document", page);
+  const drawn = (planned: "cage" | "none", standing: "cage" | "none") => {
+    const plan = trialPlan({ one: { kind: "carrot", at: 0 } });
+    const layout = layoutOf(plan);
+    const plantings = layout.plantings.map((each) => ({ ...each, cover: planned }));
+    const items = [...sheetItems(plan, { ...layout, plantings }, book).byId.values()];
+    const stands = [...check(plan).standById].map(
+      ([id, stand]) => [id, { ...stand, cover: standing }] as const,
+    );
+    const look = { standById: new Map(stands), day: null };
+    const { told, brush } = recorder();
+    drawItems(brush, items, { ...look, labels: itemLabels(brush, items, look) });
+    return told;
+  };
+  expect(drawn("cage", "cage")).not.toEqual(drawn("none", "none"));
+  expect(drawn("cage", "none")).toEqual(drawn("none", "none"));
+  expect(drawn("none", "cage")).toEqual(drawn("cage", "cage"));
+});
