@@ -8,7 +8,7 @@ import { addPlantings } from "../edits/object-edits.ts";
 import type { Plan, Planting, RectangleShape } from "../model/plan.ts";
 import { type ArrangeProblem, type Place, shapeAt } from "./arrange-problem.ts";
 import { rotationWishes, wishesMissed } from "./rotation-wishes.ts";
-import { stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 export interface MovedPiece {
   readonly id: string;
@@ -40,7 +40,7 @@ export function arrangedLayout(
     ...moved.map((piece) => setOutline(id, piece.id, piece.outline)),
   ];
   return {
-    title: stepWords.arrangeAs(name),
+    title: steps.arrangeAs(name),
     apply: (plan) => edits.reduce((next, edit) => edit.apply(next), plan),
   };
 }

@@ -3,7 +3,7 @@ import { trailingDigits } from "../model/trailing-digits.ts";
 import type { Bed, Layout } from "../model/plan.ts";
 import { LIMITS } from "../model/limits.ts";
 import { codeAfter } from "./code-series.ts";
-import { keptWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 /** Characters a planting code's dash and number take at most. */
 const ROOM_FOR_NUMBER = 8;
@@ -46,6 +46,6 @@ export function codeChanges(before: Layout, after: Layout): readonly string[] {
   const old = new Map(before.plantings.map((planting) => [planting.id, planting.code]));
   return after.plantings.flatMap(({ id, code }) => {
     const was = old.get(id);
-    return was === undefined || was === code ? [] : [keptWords.recoded(was, code)];
+    return was === undefined || was === code ? [] : [steps.recoded(was, code)];
   });
 }

@@ -1,6 +1,6 @@
 /** What must stay as it is when it is asked to move, change its size or go: whatever is locked. */
 import type { Plan } from "../model/plan.ts";
-import { givenNames, keptWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 interface HeldBack {
   readonly ids: ReadonlySet<string>;
@@ -29,13 +29,13 @@ export function heldBack(
     if (!asked.has(id)) continue;
     const inside = lockedIn.get(id);
     if (locked === true) held.set(id, code);
-    else if (inside !== undefined) held.set(id, keptWords.bedWith(code, inside));
+    else if (inside !== undefined) held.set(id, steps.bedWith(code, inside));
   }
   for (const { id, locked, code } of layout?.plantings ?? []) {
     if (asked.has(id) && locked === true) held.set(id, code);
   }
   for (const { id, locked, label } of plan.surroundings) {
-    if (asked.has(id) && locked === true) held.set(id, label === "" ? givenNames.unnamed : label);
+    if (asked.has(id) && locked === true) held.set(id, label === "" ? steps.unnamed : label);
   }
   return { ids: new Set(held.keys()), names: [...held.values()] };
 }
@@ -53,8 +53,6 @@ export function heldBackWords(
   const { names } = heldBack(plan, layoutId, ids, isWithBeds);
   if (names.length === 0) return null;
   const more = names.length - NAMED_MOST;
-  const shown = [...names.slice(0, NAMED_MOST), ...(more > 0 ? [keptWords.more(more)] : [])].join(
-    ", ",
-  );
-  return keptWords.locked(names.length, shown);
+  const shown = [...names.slice(0, NAMED_MOST), ...(more > 0 ? [steps.more(more)] : [])].join(", ");
+  return steps.keptLocked(names.length, shown);
 }

@@ -5,6 +5,7 @@ import { type FindingBase, findingId } from "./finding.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { stopsPollen } from "./isolation.ts";
 import type { Stand } from "./stand.ts";
+import * as words from "../words/finding-words.ts";
 
 /** A covered stand of an insect-pollinated outcrosser sets no seed by itself. */
 export interface CoverFinding extends FindingBase {
@@ -20,7 +21,7 @@ export interface CoverFinding extends FindingBase {
 export const coverCareCheck: Check<CoverFinding> = {
   name: "cover-care",
   ignoresPlace: true,
-  title: "A cover needs care, or does not help",
+  title: words.cover,
   run: ({ stands }) =>
     stands.flatMap((stand) => {
       const trouble = troubleOf(stand) ?? restsOnCutting(stand, stands);
@@ -62,24 +63,20 @@ function describeCover(
   { nameOf, standOf }: Wording,
 ): Description {
   const name = nameOf(subject);
-  const kind = standOf(subject)?.kind.name ?? "this kind";
+  const kind = standOf(subject)?.kind.name ?? words.thisKind;
   if (trouble === "cut-in-time") {
     return {
-      title: `${name} must be cut before it flowers`,
-      sentences: [
-        `Seed near by is true only if no ${kind} flowers there. Look every week, and cut again what sprouts; if one has opened, say so here.`,
-      ],
+      title: words.mustBeCut(name),
+      sentences: [words.cutAdvice(kind)],
     };
   }
   return trouble === "wind-passes"
     ? {
-        title: `A cage does not isolate ${name}`,
-        sentences: [`Pollen of ${kind} travels on the wind and passes the mesh. Bags do stop it.`],
+        title: words.windPasses(name),
+        sentences: [words.windAdvice(kind)],
       }
     : {
-        title: `${name} needs pollinators under its cover`,
-        sentences: [
-          `Insects cannot reach it, and ${kind} sets little seed alone. Let pollinators in and keep it shut; or, where all that it crosses with is caged too, open the cages by turns.`,
-        ],
+        title: words.noPollinators(name),
+        sentences: [words.pollinatorsAdvice(kind)],
       };
 }

@@ -7,6 +7,7 @@ import type { Check } from "./check.ts";
 import type { Description, Wording } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
+import * as words from "../words/finding-words.ts";
 
 /** Up to so many times the plants that fit is closer planting, with paths counted in; beyond, a slip. No source; our choice. */
 const CROWDED_FROM = 2;
@@ -25,7 +26,7 @@ export interface CrowdedFinding extends FindingBase {
 
 export const crowdedCheck: Check<CrowdedFinding> = {
   name: "crowded",
-  title: "A planting holds far more plants than fit at its kind's spacing",
+  title: words.crowded,
   run: ({ stands, isUnchanged, previous }) => {
     const findings = previous.filter(({ subjects }) => subjects.every(isUnchanged));
     for (const stand of stands) {
@@ -77,12 +78,9 @@ function describeCrowded(
   { subject, plants, fits, inRowM, betweenRowsM, source }: CrowdedFinding,
   { nameOf, unit }: Wording,
 ): Description {
-  const spacing = `${formatLength(inRowM, unit)} in the row and ${formatLength(betweenRowsM, unit)} between rows`;
+  const [inRow, between] = [formatLength(inRowM, unit), formatLength(betweenRowsM, unit)];
   return {
-    title: `${nameOf(subject)} holds ${plants} plants where ${fits} fit`,
-    sentences: [
-      `At ${spacing} (${citedAs(source)}) its ground takes ${fits}.`,
-      "Make it longer, plant fewer, or mend the number.",
-    ],
+    title: words.holds(nameOf(subject), plants, fits),
+    sentences: [words.takes(inRow, between, citedAs(source), fits), words.crowdedAdvice],
   };
 }

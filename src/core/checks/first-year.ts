@@ -5,6 +5,7 @@
 import type { Check } from "./check.ts";
 import { capital } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
+import * as words from "../words/finding-words.ts";
 
 /** A biennial sown in place this season will not flower in it. */
 export interface BiennialFinding extends FindingBase {
@@ -15,7 +16,7 @@ export interface BiennialFinding extends FindingBase {
 export const biennialCheck: Check<BiennialFinding> = {
   name: "biennial",
   ignoresPlace: true,
-  title: "A biennial will not flower in its first year",
+  title: words.biennial,
   run: ({ plan, stands }) =>
     stands
       .filter(
@@ -34,10 +35,8 @@ export const biennialCheck: Check<BiennialFinding> = {
         subject: stand.id,
       })),
   describe: ({ subject }, { nameOf, standOf }) => ({
-    title: `${nameOf(subject)} will not flower in its first year`,
-    sentences: [
-      `${capital(standOf(subject)?.kind.name ?? "This kind")} sown this season makes roots or leaves first and flowers after a winter. Set out overwintered plants for seed, or mark this planting as first-year.`,
-    ],
+    title: words.biennialTitle(nameOf(subject)),
+    sentences: [words.biennialAdvice(capital(standOf(subject)?.kind.name ?? words.anyKind))],
   }),
 };
 
@@ -50,7 +49,7 @@ export interface AnnualFirstYearFinding extends FindingBase {
 export const annualFirstYearCheck: Check<AnnualFirstYearFinding> = {
   name: "annual-first-year",
   ignoresPlace: true,
-  title: "An annual is marked as not flowering in its first year",
+  title: words.annual,
   run: ({ stands }) =>
     stands
       .filter(
@@ -65,9 +64,7 @@ export const annualFirstYearCheck: Check<AnnualFirstYearFinding> = {
         subject: stand.id,
       })),
   describe: ({ subject }, { nameOf, standOf }) => ({
-    title: `${capital(nameOf(subject))} is an annual and flowers in its first year`,
-    sentences: [
-      `${capital(standOf(subject)?.kind.name ?? "This kind")} does not wait for a second year, so it is checked as flowering. If it will not flower, for example because it is eaten or cut before, mark it as cut.`,
-    ],
+    title: words.annualTitle(capital(nameOf(subject))),
+    sentences: [words.annualAdvice(capital(standOf(subject)?.kind.name ?? words.anyKind))],
   }),
 };

@@ -4,6 +4,7 @@
  */
 import { type Check, type CheckInput, type CheckPart, joinedCheck } from "./check.ts";
 import type { FindingBase } from "./finding.ts";
+import * as words from "../words/finding-words.ts";
 
 /** A crop that stood on the ground of a planting. */
 export interface GroundCrop {
@@ -141,32 +142,28 @@ export function needsGround({
 
 export const volunteersCheck = joinedCheck<VolunteersFinding>(
   "volunteers",
-  "Volunteers of an earlier crop may come up",
+  words.volunteers,
   () => reckoning?.volunteers,
 );
 export const rotationCheck = joinedCheck<RotationFinding>(
   "rotation",
-  "Diseases of an earlier crop may wait in the ground",
+  words.rotation,
   () => reckoning?.rotation,
 );
 export const groundMarkCheck = joinedCheck<GroundMarkFinding>(
   "ground-mark",
-  "The ground is marked with a disease that harms the crop",
+  words.groundMark,
   () => reckoning?.marks,
 );
 export const clearedEarlyCheck: Check<ClearedEarlyFinding> = {
   ...joinedCheck<ClearedEarlyFinding>(
     "cleared-early",
-    "A seed planting is cleared before its seed is ripe",
+    words.clearedEarly,
     () => reckoning?.cleared,
   ),
   ignoresPlace: true,
 };
 export const dateOrderCheck: Check<DateOrderFinding> = {
-  ...joinedCheck<DateOrderFinding>(
-    "date-order",
-    "Days of a planting cannot follow each other",
-    () => reckoning?.order,
-  ),
+  ...joinedCheck<DateOrderFinding>("date-order", words.dateOrder, () => reckoning?.order),
   ignoresPlace: true,
 };

@@ -16,6 +16,7 @@ import {
 } from "./isolation-words.ts";
 import { pairBrief } from "./pair-words.ts";
 import { listed } from "./wording.ts";
+import * as words from "../words/finding-words.ts";
 
 /** Two stands mix: at risk one way or both. */
 export interface IsolationFinding extends FindingBase {
@@ -66,7 +67,7 @@ const isConflict = ({ standing }: IsolationPair) => standing === "conflict";
 
 export const isolationCheck: Check<IsolationFinding> = {
   name: "isolation",
-  title: "Plantings that would cross are too close",
+  title: words.isolation,
   run: (input) => findingsByPair("isolation", input, isConflict, isolationFinding),
   patch: (input) => patchByPair("isolation", input, isConflict, isolationFinding),
   describe: ({ atRisk }, wording) => describeIsolation(atRisk, wording),
@@ -109,13 +110,13 @@ export interface MissingBloomFinding extends FindingBase {
 
 export const missingBloomCheck: Check<MissingBloomFinding> = {
   name: "missing-bloom",
-  title: "Bloom dates are missing",
+  title: words.missingBloom,
   run: (input) => [...unknownsBySubject(input, lacksBloom)].map(missingBloom),
   patch: (input) => patchBySubject("missing-bloom", input, lacksBloom, missingBloom),
   describe: (finding, { nameOf, standOf, unit }) => ({
-    title: `${nameOf(finding.subject)} has no bloom dates`,
+    title: words.noBloom(nameOf(finding.subject)),
     sentences: [
-      `It lies ${nearnessWords(finding, listed(finding.against.map(nameOf)), unit)}, so only time could keep them apart, and that cannot be told without dates.`,
+      words.onlyTime(nearnessWords(finding, listed(finding.against.map(nameOf)), unit)),
       missingBloomAdvice(standOf(finding.subject)),
     ],
   }),
@@ -130,7 +131,7 @@ export interface MissingFigureFinding extends FindingBase {
 
 export const missingFigureCheck: Check<MissingFigureFinding> = {
   name: "missing-figure",
-  title: "No isolation distance is known",
+  title: words.missingFigure,
   run: (input) => [...unknownsBySubject(input, lackingFigure)].map(missingFigure),
   patch: (input) => patchBySubject("missing-figure", input, lackingFigure, missingFigure),
   describe: ({ subject, against }, wording) => describeMissingFigure(subject, against, wording),

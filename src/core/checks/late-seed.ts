@@ -4,6 +4,7 @@ import { isoFromDay, shortDate } from "../model/day.ts";
 import type { Check } from "./check.ts";
 import { moreOnFrost } from "./seed-lots.ts";
 import { type FindingBase, findingId } from "./finding.ts";
+import * as words from "../words/finding-words.ts";
 
 /** Seed would ripen after the first autumn frost. */
 export interface LateSeedFinding extends FindingBase {
@@ -20,7 +21,7 @@ export interface LateSeedFinding extends FindingBase {
 export const lateSeedCheck: Check<LateSeedFinding> = {
   name: "late-seed",
   ignoresPlace: true,
-  title: "Seed would ripen after the first frost",
+  title: words.lateSeed,
   run: ({ plan, stands }) => {
     if (plan.site.firstAutumnFrost === undefined) return [];
     const frost = autumnFrostOf(plan.season, plan.site.firstAutumnFrost);
@@ -46,12 +47,10 @@ export const lateSeedCheck: Check<LateSeedFinding> = {
   describe: (finding, { nameOf, standOf }) => {
     const stand = standOf(finding.subject);
     return {
-      title: `Seed of ${nameOf(finding.subject)} may ripen after the first frost`,
+      title: words.mayRipenLate(nameOf(finding.subject)),
       sentences: [
         ripeSentence(finding),
-        ...((stand && moreOnFrost(stand)) ?? [
-          "Start it earlier, or be ready to finish it under cover.",
-        ]),
+        ...((stand && moreOnFrost(stand)) ?? [words.startEarlier]),
       ],
     };
   },
@@ -60,11 +59,10 @@ export const lateSeedCheck: Check<LateSeedFinding> = {
 /** When the first seed is ripe against the frost given. */
 function ripeSentence(finding: LateSeedFinding): string {
   const { ripeLikely, ripeLatest, frost, isBeyond } = finding;
-  const given = `the first frost, given as ${shortDate(frost)}`;
   if (ripeLikely > frost) {
-    return `The first seed is likely ripe on ${shortDate(ripeLikely)}, the first frost is given as ${shortDate(frost)}.`;
+    return words.ripeOn(shortDate(ripeLikely), shortDate(frost));
   }
   return isBeyond
-    ? `By the heat counted its seed may not be ripe by ${given}.`
-    : `The first seed may take until ${shortDate(ripeLatest)}, the first frost is given as ${shortDate(frost)}.`;
+    ? words.byHeat(shortDate(frost))
+    : words.ripeUntil(shortDate(ripeLatest), shortDate(frost));
 }

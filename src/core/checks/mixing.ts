@@ -19,6 +19,7 @@ import { OVERLAP_TOLERANCE_M, standTogether } from "./overlap.ts";
 import { DISTANCE_TOLERANCE_M, type Requirement } from "./isolation-pair.ts";
 import { type Stand, requirementFrom } from "./stand.ts";
 import type { IsolationFigure, Kind } from "../kinds/crop.ts";
+import * as said from "../words/finding-words.ts";
 
 /** Two plantings lie nearer than a strip that keeps plants and harvest apart. */
 export interface MixingFinding extends FindingBase {
@@ -37,7 +38,7 @@ export interface MixingFinding extends FindingBase {
 
 export const mixingCheck: Check<MixingFinding> = {
   name: "mixing",
-  title: "Plantings lie so near that plants or harvest mix",
+  title: said.mixingCheck,
   run: ({ stands, changedStands, isUnchanged, previous }) => {
     const found = new Map<string, MixingFinding>();
     const changed = new Set(changedStands);
@@ -87,24 +88,18 @@ function describeMixing(finding: MixingFinding, { nameOf, unit }: Wording): Desc
   const shown = formatMeasured(finding.measuredM ?? 0, finding.requiredM ?? 0, true, unit);
   const sentences = [
     finding.isOverlap
-      ? "They lie in each other."
-      : `${shown.measured}${shown.after} apart, ${shown.required}${shown.after} keep them apart.`,
-    `${citedAs(finding.source)}: ${finding.words}.`,
+      ? said.inEachOther
+      : said.apart(`${shown.measured}${shown.after}`, `${shown.required}${shown.after}`),
+    said.cited(citedAs(finding.source), finding.words),
   ];
   return finding.cause === "same name"
     ? {
-        title: `${other} of the same name stands beside stock seed ${subject}`,
-        sentences: [
-          ...sentences,
-          "A stand of a name is not always true to it. If it is of your own stock, enter both as one variety; otherwise move, cover or harvest well inside.",
-        ],
+        title: said.sameName(other, subject),
+        sentences: [...sentences, said.sameNameAdvice],
       }
     : {
-        title: `${subject} and ${other} lie so near that plants or harvest mix`,
-        sentences: [
-          ...sentences,
-          "Pollen asks for no distance here, but plants lean over, pods shatter and rows are harvested together: leave a strip or put another crop between.",
-        ],
+        title: said.near(subject, other),
+        sentences: [...sentences, said.nearAdvice],
       };
 }
 

@@ -10,6 +10,7 @@ import { type FindingBase, compareText, findingId } from "./finding.ts";
 import { type IsolationPair, lacksFigure } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
 import { capital, listed } from "./wording.ts";
+import * as words from "../words/finding-words.ts";
 
 /** A date, or the days of a bloom, that is not of the season. */
 interface DateOutside {
@@ -39,7 +40,7 @@ interface OtherSeasonFinding extends FindingBase {
 
 export const otherSeasonCheck: Check<OtherSeasonFinding> = {
   name: "other-season",
-  title: "Dates lie outside the season",
+  title: words.seasonCheck,
   run: ({ plan, stands, pairs }) => {
     const untold = new Map<string, IsolationPair[]>();
     for (const pair of pairs) {
@@ -78,18 +79,17 @@ export const otherSeasonCheck: Check<OtherSeasonFinding> = {
     };
   },
   describe: ({ subject, dates, against, season }, { nameOf }) => ({
-    title: `${capital(nameOf(subject))} has dates of another season`,
+    title: words.title(capital(nameOf(subject))),
     sentences: [
-      ...dates.map(
-        ({ what, first, last }) =>
-          `${WORDS[what]}, ${spanText(first, last)}, lies outside the season, ${spanText(season.first, season.last)}.`,
+      ...dates.map(({ what, first, last }) =>
+        words.seasonOutside(
+          WORDS[what],
+          spanText(first, last),
+          spanText(season.first, season.last),
+        ),
       ),
-      ...(against.length === 0
-        ? []
-        : [
-            `Whether it flowers together with ${listed(against.map(nameOf))} cannot be told from dates of different years, so time clears nothing.`,
-          ]),
-      "Type the dates of this season, or change the season in Plan settings, where all dates can move along.",
+      ...(against.length === 0 ? [] : [words.untold(listed(against.map(nameOf)))]),
+      words.advice,
     ],
   }),
 };
@@ -100,7 +100,7 @@ function isUntold(pair: IsolationPair): boolean {
 }
 
 function spanText(first: number, last: number): string {
-  return first === last ? longDate(first) : `${longDate(first)} to ${longDate(last)}`;
+  return first === last ? longDate(first) : words.span(longDate(first), longDate(last));
 }
 
 function standDates(stand: Stand): readonly DateOutside[] {
@@ -163,11 +163,11 @@ function findingOf(
 }
 
 const WORDS: Readonly<Record<DateOutside["what"], string>> = {
-  bloom: "The bloom typed",
-  "predicted bloom": "The bloom predicted",
-  start: "The day it is sown or set out",
-  "sowing under glass": "The day it is sown under glass",
-  end: "The day it is cleared",
-  "spring frost": "The last spring frost",
-  "autumn frost": "The first autumn frost",
+  bloom: words.bloom,
+  "predicted bloom": words.predicted,
+  start: words.start,
+  "sowing under glass": words.glass,
+  end: words.end,
+  "spring frost": words.spring,
+  "autumn frost": words.autumn,
 };

@@ -6,6 +6,7 @@ import type { BedOutline, Check } from "./check.ts";
 import type { Description, Wording } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
+import * as words from "../words/finding-words.ts";
 
 /** Reaching out by less than this is a stake's width, not a mistake. No source; our choice. */
 export const OUTSIDE_TOLERANCE_M = 0.01;
@@ -20,7 +21,7 @@ export interface OutsideFinding extends FindingBase {
 
 export const outsideCheck: Check<OutsideFinding> = {
   name: "outside",
-  title: "A planting reaches out of its bed or lies in none, or a bed reaches out of the site",
+  title: words.placeOutside,
   run: ({ plan, layout, stands, bedOutlines, isUnchanged, previous }) => {
     const findings = previous.filter(
       (finding) =>
@@ -136,12 +137,12 @@ function describeOutside(
 ): Description {
   if (outer === "beds") {
     return {
-      title: `${nameOf(inner)} lies in no bed`,
-      sentences: ["Move it onto a bed, choose its bed in its particulars, or draw a bed under it."],
+      title: words.noBed(nameOf(inner)),
+      sentences: [words.noBedAdvice],
     };
   }
   return {
-    title: `${nameOf(inner)} reaches out of ${nameOf(outer)}`,
-    sentences: [`It sticks out by ${formatLength(measuredM ?? 0, unit)}.`],
+    title: words.reachesOut(nameOf(inner), nameOf(outer)),
+    sentences: [words.sticksOut(formatLength(measuredM ?? 0, unit))],
   };
 }

@@ -8,6 +8,7 @@ import type { Check } from "./check.ts";
 import { listed } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
+import * as words from "../words/finding-words.ts";
 
 /** Lying in each other by less than this is drawing, not planting. No source; our choice. */
 export const OVERLAP_TOLERANCE_M = 0.02;
@@ -19,7 +20,7 @@ export interface OverlapFinding extends FindingBase {
 
 export const overlapCheck: Check<OverlapFinding> = {
   name: "overlap",
-  title: "Two plantings lie on the same ground",
+  title: words.overlap,
   run: ({ stands, changedStands, isUnchanged, previous }) => {
     const plantings = stands.filter((stand) => stand.planting !== null);
     const findings = previous.filter((finding) => finding.subjects.every(isUnchanged));
@@ -55,8 +56,8 @@ export const overlapCheck: Check<OverlapFinding> = {
     return { gone, found };
   },
   describe: ({ subjects, measuredM }, { nameOf, unit }) => ({
-    title: `${listed(subjects.map(nameOf))} lie on the same ground`,
-    sentences: [`They overlap by ${formatLength(measuredM ?? 0, unit)}.`],
+    title: words.sameGround(listed(subjects.map(nameOf))),
+    sentences: [words.overlapBy(formatLength(measuredM ?? 0, unit))],
   }),
 };
 

@@ -6,6 +6,7 @@ import type { Description, Wording } from "./wording.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
 import { type FewPlants, effectOf, moreOnPopulation } from "./seed-lots.ts";
 import type { Stand } from "./stand.ts";
+import * as words from "../words/finding-words.ts";
 
 /** Fewer seed plants of a variety than its kind needs. */
 export interface PopulationFinding extends FindingBase, FewPlants {
@@ -16,7 +17,7 @@ export interface PopulationFinding extends FindingBase, FewPlants {
 export const populationCheck: Check<PopulationFinding> = {
   name: "population",
   ignoresPlace: true,
-  title: "Too few plants to keep a variety healthy",
+  title: words.population,
   run: (input) => {
     const byLot = new Map<string, Stand[]>();
     for (const stand of input.stands) {
@@ -79,9 +80,9 @@ function describePopulation(finding: PopulationFinding, wording: Wording): Descr
   const name = stand?.variety?.name ?? wording.nameOf(finding.variety);
   const kind = stand?.kind;
   return {
-    title: `${name}: ${plants} of ${needed} seed plants`,
+    title: words.seedPlants(name, plants, needed),
     sentences: (kind && moreOnPopulation(finding, kind)) ?? [
-      `${needed} plants of ${kind?.name ?? "this kind"} are advised (${citedAs(source)}).`,
+      words.advised(needed, kind?.name ?? words.thisKind, citedAs(source)),
     ],
   };
 }

@@ -3,10 +3,11 @@
  * stock seed, which is passed on too: each
  * shown once, with the plantings it is about.
  */
-import { cautions } from "../kinds/cautions.ts";
+import { cautions } from "../kinds/caution-words.ts";
 import type { Check } from "./check.ts";
 import { listed } from "./wording.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
+import * as words from "../words/finding-words.ts";
 
 /** Id of the caution that concerns seed passed on or sold. */
 const SEED_LAW = "seed-law";
@@ -30,7 +31,7 @@ export function canHurt(finding: { readonly check: string }): boolean {
 export const safetyCheck: Check<SafetyFinding> = {
   name: "safety",
   ignoresPlace: true,
-  title: "The usual safety cautions",
+  title: words.safety,
   run: ({ stands }) => {
     const subjectsOf = new Map<string, string[]>();
     for (const stand of stands) {
@@ -57,10 +58,7 @@ export const safetyCheck: Check<SafetyFinding> = {
     const caution = cautions.find((entry) => entry.id === id);
     return {
       title: caution?.title ?? id,
-      sentences: [
-        ...(caution ? [caution.text] : []),
-        `It concerns ${listed(subjects.map(nameOf))}.`,
-      ],
+      sentences: [...(caution ? [caution.text] : []), words.concerns(listed(subjects.map(nameOf)))],
     };
   },
   about: "people",

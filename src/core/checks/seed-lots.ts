@@ -3,6 +3,7 @@ import type { Kind } from "../kinds/crop.ts";
 import { type Check, type CheckInput, type CheckPart, joinedCheck } from "./check.ts";
 import type { FindingBase } from "./finding.ts";
 import type { Stand } from "./stand.ts";
+import * as words from "../words/finding-words.ts";
 
 /** The lots hold less seed than a variety's plantings take. */
 export interface ShortOfSeedFinding extends FindingBase {
@@ -118,31 +119,23 @@ export function moreOnFrost(stand: Stand): readonly string[] | undefined {
 }
 
 export const shortOfSeedCheck: Check<ShortOfSeedFinding> = {
-  ...joinedCheck<ShortOfSeedFinding>(
-    "short-of-seed",
-    "Less seed on the shelf than is sown",
-    () => reckoning?.short,
-  ),
+  ...joinedCheck<ShortOfSeedFinding>("short-of-seed", words.shortOfSeed, () => reckoning?.short),
   ignoresPlace: true,
   about: "variety",
 };
 export const oldSeedCheck: Check<OldSeedFinding> = {
-  ...joinedCheck<OldSeedFinding>("old-seed", "Seed too old to sow", () => reckoning?.old),
+  ...joinedCheck<OldSeedFinding>("old-seed", words.oldSeed, () => reckoning?.old),
   ignoresPlace: true,
 };
 export const lotOfOtherVarietyCheck: Check<OtherVarietyFinding> = {
   ...joinedCheck<OtherVarietyFinding>(
     "lot-of-other-variety",
-    "Sown from a lot of another variety",
+    words.otherVariety,
     () => reckoning?.other,
   ),
   ignoresPlace: true,
 };
 export const motherLotCheck: Check<MotherLotFinding> = {
-  ...joinedCheck<MotherLotFinding>(
-    "mother-lot",
-    "Seed of seed of seed, while older seed is there",
-    () => reckoning?.mother,
-  ),
+  ...joinedCheck<MotherLotFinding>("mother-lot", words.motherLot, () => reckoning?.mother),
   ignoresPlace: true,
 };

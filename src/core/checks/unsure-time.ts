@@ -7,6 +7,7 @@ import { days, ifNotWords, restsWords, watchWords } from "./day-words.ts";
 import { measureSentence } from "./isolation-words.ts";
 import { pairBrief } from "./pair-words.ts";
 import type { Description, Wording } from "./wording.ts";
+import * as words from "../words/finding-words.ts";
 
 /** Time alone keeps two stands apart, and the days between rest on a rule of thumb. */
 export interface UnsureTimeFinding extends FindingBase {
@@ -19,7 +20,7 @@ const isUnsure = ({ time }: IsolationPair) => time !== null && !time.isSure;
 
 export const unsureTimeCheck: Check<UnsureTimeFinding> = {
   name: "unsure-time",
-  title: "Only a rule of thumb keeps blooms apart",
+  title: words.unsure,
   run: (input) => findingsByPair("unsure-time", input, isUnsure, unsureTimeFinding),
   patch: (input) => patchByPair("unsure-time", input, isUnsure, unsureTimeFinding),
   describe: ({ resting }, wording) => describeUnsureTime(resting, wording),
@@ -51,11 +52,11 @@ function describeUnsureTime(resting: readonly IsolationPair[], wording: Wording)
   if (!first || !time) return { title: "", sentences: [] };
   const times = resting.flatMap((pair) => pair.time ?? []);
   return {
-    title: `${nameOf(time.later)} and ${nameOf(time.earlier)} are kept apart by unchecked dates alone`,
+    title: words.unsureTitle(nameOf(time.later), nameOf(time.earlier)),
     sentences: [
       measureSentence(first, wording),
-      `By the dates reckoned ${days(first.gapDays ?? 0)} lie between their blooms and ${days(first.guardDays)} are wanted, but ${restsWords(time, nameOf)}.`,
-      `${watchWords(times, wording)}. If not: ${ifNotWords(resting, wording)}.`,
+      words.between(days(first.gapDays ?? 0), days(first.guardDays), restsWords(time, nameOf)),
+      words.watchElse(watchWords(times, wording), ifNotWords(resting, wording)),
       ...toBeSure(times, nameOf),
     ],
   };
@@ -69,15 +70,7 @@ function toBeSure(times: readonly TimeClear[], nameOf: (id: string) => string): 
       closes === "rule of thumb" || opens === "rule of thumb" || isCountedUnlike,
   );
   return [
-    ...(cleared
-      ? [
-          `Clear ${nameOf(cleared.earlier)} in time and write it down: as grown the plan then rests on it.`,
-        ]
-      : []),
-    ...(isThumb
-      ? [
-          "Type the bloom dates or the variety's own days to flower and of bloom, and they carry it.",
-        ]
-      : []),
+    ...(cleared ? [words.clearInTime(nameOf(cleared.earlier))] : []),
+    ...(isThumb ? [words.typeDates] : []),
   ];
 }

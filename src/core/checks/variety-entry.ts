@@ -7,6 +7,8 @@ import type { Check } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 import { listed } from "./wording.ts";
+import * as words from "../words/finding-words.ts";
+import { listOf } from "../words/plurals.ts";
 
 /** Seed of a hybrid will not come true. */
 export interface HybridFinding extends FindingBase {
@@ -17,7 +19,7 @@ export interface HybridFinding extends FindingBase {
 export const hybridSeedCheck: Check<HybridFinding> = {
   name: "hybrid-seed",
   ignoresPlace: true,
-  title: "A hybrid is kept for seed",
+  title: words.hybrid,
   run: ({ stands }) =>
     stands
       .filter((stand) => stand.variety?.hybrid === true && stand.planting?.purpose === "seed")
@@ -29,10 +31,8 @@ export const hybridSeedCheck: Check<HybridFinding> = {
         subject: stand.id,
       })),
   describe: ({ subject }, { nameOf }) => ({
-    title: `${nameOf(subject)} is a hybrid kept for seed`,
-    sentences: [
-      "Seed of a hybrid does not come true: the next generation splits into many types. It is not checked as a seed parent; its pollen still counts against others.",
-    ],
+    title: words.hybridTitle(nameOf(subject)),
+    sentences: [words.hybridAdvice],
   }),
 };
 
@@ -46,7 +46,7 @@ export interface TwoFormsFinding extends FindingBase {
 export const twoFormsCheck: Check<TwoFormsFinding> = {
   name: "two-forms",
   ignoresPlace: true,
-  title: "One name stands for two flower forms",
+  title: words.twoForms,
   run: ({ stands }) =>
     [...byVariety(stands).values()].flatMap((alike): readonly TwoFormsFinding[] => {
       const forms = (alike[0]?.kind.forms ?? []).filter(({ id }) =>
@@ -65,10 +65,8 @@ export const twoFormsCheck: Check<TwoFormsFinding> = {
       ];
     }),
   describe: ({ subjects, forms }, { nameOf }) => ({
-    title: `${listed(subjects.map(nameOf))} share a name and differ in flower form`,
-    sentences: [
-      `Under one name they count as one variety and no risk to each other, yet the seed list calls them ${forms.join(" and ")}. If they are two varieties, give one another name: then the distance between them is checked.`,
-    ],
+    title: words.twoFormsTitle(listed(subjects.map(nameOf))),
+    sentences: [words.twoFormsAdvice(listOf(forms))],
   }),
   about: "variety",
 };
@@ -96,7 +94,7 @@ export interface UnknownChoiceFinding extends FindingBase {
 export const unknownChoiceCheck: Check<UnknownChoiceFinding> = {
   name: "unknown-choice",
   ignoresPlace: true,
-  title: "A figure or flower form is named that the kind does not have",
+  title: words.unknownChoice,
   run: ({ stands }) => {
     const byEntry = new Map<Variety, Stand[]>();
     for (const stand of stands) {
@@ -119,17 +117,15 @@ export const unknownChoiceCheck: Check<UnknownChoiceFinding> = {
   },
   describe: ({ subjects, named }, { standOf }) => {
     const stand = standOf(subjects[0] ?? "");
-    const kind = stand?.kind.name ?? "this kind";
+    const kind = stand?.kind.name ?? words.thisKind;
     const name = stand?.variety?.name ?? "";
     return {
-      title: `${name === "" ? `A variety of ${kind}` : name} names what ${kind} does not have`,
+      title: words.unknownTitle(name === "" ? words.varietyOf(kind) : name, kind),
       sentences: [
         ...named.map(({ field, id }) =>
-          field === "figure"
-            ? `The isolation figure picked, "${id}", is none that is listed for ${kind}.`
-            : `The flower form "${id}" is none of ${kind}.`,
+          field === "figure" ? words.unknownFigure(id, kind) : words.unknownForm(id, kind),
         ),
-        "The distance is taken as if nothing had been picked, and may be less than was meant. Pick again in the seed list.",
+        words.unknownAdvice,
       ],
     };
   },

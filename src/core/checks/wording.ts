@@ -3,6 +3,9 @@ import { type LengthUnit, formatDistance, formatMeasured } from "../model/length
 import type { Layout, Plan } from "../model/plan.ts";
 import type { FindingBase, Severity } from "./finding.ts";
 import type { Stand } from "./stand.ts";
+import * as words from "../words/finding-words.ts";
+import { listOf } from "../words/plurals.ts";
+import { severityNames } from "../words/deed-words.ts";
 
 /** What words need beside the finding: names by id, stands for kinds and dates, the display unit. */
 export interface Wording {
@@ -34,9 +37,9 @@ export const severitySign: Readonly<Record<Severity, string>> = {
 };
 
 export const severityWord: Readonly<Record<Severity, string>> = {
-  conflict: "conflict",
-  caution: "caution",
-  unknown: "unknown",
+  conflict: severityNames.conflict.one,
+  caution: severityNames.caution.one,
+  unknown: severityNames.unknown.one,
 };
 
 /** Wording for a plan's layout as it was checked. */
@@ -50,10 +53,10 @@ export function wordingFor(
   for (const planting of layout.plantings) {
     names.set(planting.id, `${planting.code} ${varieties.get(planting.variety) ?? ""}`.trim());
   }
-  for (const bed of layout.beds) names.set(bed.id, `bed ${bed.code}`);
+  for (const bed of layout.beds) names.set(bed.id, words.bed(bed.code));
   for (const surrounding of plan.surroundings) names.set(surrounding.id, surrounding.label);
   return {
-    nameOf: (id) => names.get(id) ?? (id === "site" ? "the site" : id),
+    nameOf: (id) => names.get(id) ?? (id === "site" ? words.site : id),
     standOf,
     unit: plan.units,
   };
@@ -66,10 +69,8 @@ export function capital(text: string): string {
 
 /** "a", "a and b", "a, b and 3 more". */
 export function listed(names: readonly string[]): string {
-  if (names.length <= 1) return names[0] ?? "";
-  if (names.length === 2) return `${names[0]} and ${names[1]}`;
-  if (names.length === 3) return `${names[0]}, ${names[1]} and ${names[2]}`;
-  return `${names[0]}, ${names[1]} and ${names.length - 2} more`;
+  const [one = "", other = ""] = names;
+  return names.length > 3 ? words.andMore(one, other, names.length - 2) : listOf(names);
 }
 
 /** `1.6 of 7.6 m`; what was measured alone where nothing is required; empty where nothing was. */
@@ -81,5 +82,5 @@ export function measuredBrief(
   if (requiredM === undefined) return formatDistance(measuredM, unit);
   const isShort = measuredM < requiredM;
   const { measured, required, after } = formatMeasured(measuredM, requiredM, isShort, unit);
-  return `${measured} of ${required}${after}`;
+  return words.measuredOf(measured, `${required}${after}`);
 }

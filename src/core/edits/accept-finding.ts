@@ -1,14 +1,14 @@
 /** Living with a finding, and no longer living with it. */
 import type { Plan } from "../model/plan.ts";
 import type { Edit } from "./edit.ts";
-import { stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 type Acceptance = Plan["accepted"][number];
 
 /** Keeps a finding away in its layout while it is no worse than the acceptance says. */
 export function acceptFinding(acceptance: Acceptance): Edit {
   return {
-    title: stepWords.accept,
+    title: steps.accept,
     apply: (plan) => ({
       ...plan,
       accepted: [
@@ -22,7 +22,7 @@ export function acceptFinding(acceptance: Acceptance): Edit {
 /** @param layoutId the layout in which it is no longer accepted */
 export function withdrawAcceptance(finding: string, layoutId: string): Edit {
   return {
-    title: stepWords.resetAccepted,
+    title: steps.resetAccepted,
     apply: (plan) => ({
       ...plan,
       accepted: plan.accepted.filter((entry) => !isSame(entry, finding, layoutId)),

@@ -4,7 +4,7 @@ import { yearsLater } from "../calendar/yearly.ts";
 import { civilFromDay } from "../model/day.ts";
 import type { Plan, Planting, Surrounding } from "../model/plan.ts";
 import { type Edit, patched } from "./edit.ts";
-import { stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 /** `move`: by as many whole years as the season moves; `keep`: as they are; `drop`: taken out. */
 export type DatesThen = "move" | "keep" | "drop";
@@ -98,7 +98,7 @@ export function seasonLater(season: Plan["season"], years: number): Plan["season
  */
 export function changeSeason(season: Plan["season"], dates: DatesThen): Edit {
   return {
-    title: stepWords.changeSeason,
+    title: steps.changeSeason,
     apply: (plan) => {
       const years = yearsBetween(plan.season, season);
       if (dates === "keep" || (dates === "move" && years === 0)) return { ...plan, season };

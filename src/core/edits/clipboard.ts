@@ -21,7 +21,7 @@ import {
   type KindClash,
   kindsBrought,
 } from "./kinds-brought.ts";
-import { clipWords } from "../words/step-words.ts";
+import * as words from "../words/step-words.ts";
 
 const CLIP_FORMAT = "wideberth-objects";
 const CLIP_VERSION = 1;
@@ -88,30 +88,30 @@ export function clipText(plan: Plan, layout: Layout, ids: readonly string[]): st
  */
 export function readClip(text: string, isKnownKind: (kind: string) => boolean): ClipRead {
   const refused = (reason: string): ClipRead => ({ ok: false, reason });
-  if (text.trim() === "") return refused(clipWords.empty);
+  if (text.trim() === "") return refused(words.empty);
   if (!text.includes(CLIP_FORMAT)) {
-    return refused(clipWords.foreign);
+    return refused(words.foreign);
   }
-  if (text.length > CLIP_CHARACTERS) return refused(clipWords.tooMuch);
+  if (text.length > CLIP_CHARACTERS) return refused(words.tooMuch);
   const parsed = parseJson(text, "clipboard");
-  if (!parsed.ok) return refused(clipWords.notWhole);
+  if (!parsed.ok) return refused(words.notWhole);
   const wrapper = parsed.value as Readonly<Record<string, unknown>> | null;
   if (typeof wrapper !== "object" || wrapper?.["format"] !== CLIP_FORMAT) {
-    return refused(clipWords.foreign);
+    return refused(words.foreign);
   }
   if (wrapper["version"] !== CLIP_VERSION) {
-    return refused(clipWords.newer);
+    return refused(words.newer);
   }
   const read = readPlanValue(wrapper["plan"], "clipboard", isKnownKind);
   if (!read.ok) {
     const [problem] = read.problems;
-    return refused(problem ? problemText(problem) : clipWords.notSound);
+    return refused(problem ? problemText(problem) : words.notSound);
   }
   const [layout] = read.value.layouts;
   const { id, varieties, lots, ownKinds, surroundings } = read.value;
   const group = { beds: layout?.beds ?? [], plantings: layout?.plantings ?? [], surroundings };
-  if (groupSize(group) === 0) return refused(clipWords.nothing);
-  if (groupSize(group) > CLIP_OBJECTS) return refused(clipWords.tooMuch);
+  if (groupSize(group) === 0) return refused(words.nothing);
+  if (groupSize(group) > CLIP_OBJECTS) return refused(words.tooMuch);
   return { ok: true, clip: { planId: id, group, varieties, lots, ownKinds } };
 }
 

@@ -6,7 +6,7 @@ import type { Layout, Plan } from "../model/plan.ts";
 import { type AlignFrame, frameTurnDeg } from "./align.ts";
 import { type DrawnObject, drawnObjects, shiftedEach } from "./drawn-objects.ts";
 import type { Edit } from "./edit.ts";
-import { spacingWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 export type SpreadAxis = "across" | "along";
 
@@ -59,12 +59,12 @@ export function spreadProblem(
 ): string | null {
   const objects = drawnObjects(plan, layout, ids);
   const least = gapM === null ? 3 : 2;
-  if (objects.length < least) return spacingWords.tooFew(least);
+  if (objects.length < least) return steps.tooFew(least);
   const locked = objects.find(({ isLocked }) => isLocked);
-  if (locked) return spacingWords.locked(locked.name);
+  if (locked) return steps.spacingLocked(locked.name);
   if (gapM !== null) return null;
   const gap = equalGap(inOrder(objects, axis, frameTurnDeg(objects, frame)));
-  return gap < -1e-9 ? spacingWords.noRoom : null;
+  return gap < -1e-9 ? steps.noRoom : null;
 }
 
 /** Spaces objects evenly along one direction of the frame. */

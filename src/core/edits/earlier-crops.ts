@@ -22,7 +22,7 @@ import type {
 import { type Edit, mapItem, nextId } from "./edit.ts";
 import { addGroundMarks } from "./ground.ts";
 import { type ClashAnswer, type KindClash, groupWord, kindsBrought } from "./kinds-brought.ts";
-import { stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 /** What an earlier crop is, but for its id. */
 export type NewEarlierCrop = Omit<EarlierCrop, "id">;
@@ -50,7 +50,7 @@ export function addEarlierCrops(crops: readonly NewEarlierCrop[], title: string)
 /** Puts a crop in the place of the one with its id. */
 export function changeEarlierCrop(crop: EarlierCrop): Edit {
   return {
-    title: stepWords.changeCrop(crop.year),
+    title: steps.changeCrop(crop.year),
     apply: (plan) => {
       const earlierCrops = mapItem(plan.earlierCrops, crop.id, () => crop);
       return earlierCrops === plan.earlierCrops ? plan : { ...plan, earlierCrops };

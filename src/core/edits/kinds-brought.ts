@@ -6,7 +6,7 @@
 import { cropBook } from "../kinds/crop-book.ts";
 import type { OwnKind, Plan } from "../model/plan.ts";
 import { nextId } from "./edit.ts";
-import { givenNames } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 /** A kind that both plans have, with other figures or another botany. */
 export interface KindClash {
@@ -112,8 +112,7 @@ function freeId(wanted: string, taken: readonly OwnKind[]): string {
 
 function freeName(name: string, taken: readonly OwnKind[]): string {
   const names = new Set(taken.map((own) => folded(own.name)));
-  let free: string = givenNames.copied(name);
-  for (let number = 2; names.has(folded(free)); number += 1)
-    free = givenNames.copiedAgain(name, number);
+  let free: string = steps.copied(name);
+  for (let number = 2; names.has(folded(free)); number += 1) free = steps.copiedAgain(name, number);
   return free;
 }

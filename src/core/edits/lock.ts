@@ -1,7 +1,7 @@
 /** Locking: what is locked is not moved, resized or deleted. */
 import type { Plan } from "../model/plan.ts";
 import { type Edit, inLayout, mapItems, patched } from "./edit.ts";
-import { stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 interface Lockable {
   readonly id: string;
@@ -22,7 +22,7 @@ export function setLocked(
 /** Unlocks everything of a layout, and the surroundings. */
 export function unlockAll(layoutId: string): Edit {
   return {
-    title: stepWords.unlockAll,
+    title: steps.unlockAll,
     apply: (plan) => locking(plan, layoutId, false, () => true),
   };
 }

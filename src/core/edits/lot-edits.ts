@@ -4,7 +4,7 @@ import { freeCode } from "../model/lot-code.ts";
 import type { GerminationTest, Lot, Plan, SeedAmount } from "../model/plan.ts";
 import { withoutMentions } from "./object-edits.ts";
 import { type Edit, mapItem, mapItems, nextId, patched } from "./edit.ts";
-import { stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
 
@@ -16,7 +16,7 @@ export function nextLotId(plan: Pick<Plan, "lots">): string {
   );
 }
 
-export function addLots(lots: readonly Lot[], title = stepWords.addLot(lots[0]?.code ?? "")): Edit {
+export function addLots(lots: readonly Lot[], title = steps.addLot(lots[0]?.code ?? "")): Edit {
   return {
     title,
     apply: (plan) => (lots.length === 0 ? plan : { ...plan, lots: [...plan.lots, ...lots] }),
@@ -73,7 +73,7 @@ export function removeLots(ids: readonly string[], title: string): Edit {
  */
 export function splitLot(id: string, part: SeedAmount, code: string): Edit {
   return {
-    title: stepWords.splitLot(code),
+    title: steps.splitLot(code),
     apply: (plan) => {
       const lot = lotBook(plan.lots).lot(id);
       if (!lot?.amount || lot.amount.unit !== part.unit || lot.amount.value < part.value) {
@@ -96,7 +96,7 @@ export function splitLot(id: string, part: SeedAmount, code: string): Edit {
  */
 export function mixLots(ids: readonly string[], code: string): Edit {
   return {
-    title: stepWords.mixLots(ids.length, code),
+    title: steps.mixLots(ids.length, code),
     apply: (plan) => {
       const book = lotBook(plan.lots);
       const lots = [...new Set(ids)].flatMap((id) => book.lot(id) ?? []);

@@ -11,7 +11,7 @@ import type { AreaShape, Bed, Layout, Plan, Planting, Shape } from "../model/pla
 import { isCodeOfBed, nextPlantingCode } from "../beds/codes.ts";
 import { type Edit, inLayout, mapItems } from "./edit.ts";
 import { heldBack, heldBackWords } from "../beds/held-back.ts";
-import { stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 /**
  * Moves plantings, beds (with what stands in them) and surroundings by dx, dy metres. What is
@@ -22,7 +22,7 @@ export function moveObjects(
   ids: readonly string[],
   dx: number,
   dy: number,
-  title: string = stepWords.move,
+  title: string = steps.move,
 ): Edit {
   const movedM = Math.hypot(dx, dy);
   return { ...reshapeObjects(layoutId, ids, (shape) => moveShape(shape, dx, dy), title), movedM };
@@ -34,7 +34,7 @@ export function turnObjects(
   ids: readonly string[],
   centre: Point,
   turnDeg: number,
-  title: string = stepWords.turn,
+  title: string = steps.turn,
 ): Edit {
   return reshapeObjects(layoutId, ids, (shape) => turnShape(shape, centre, turnDeg), title);
 }
@@ -44,7 +44,7 @@ export function setOutline(
   layoutId: string,
   id: string,
   outline: Shape,
-  title: string = stepWords.resize,
+  title: string = steps.resize,
 ): Edit {
   return {
     title,

@@ -6,12 +6,12 @@ import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Bed, Layout, Lot, Plan, Planting, Surrounding, Variety } from "../model/plan.ts";
 import { type Edit, inLayout, mapItem, mapItems, patched } from "./edit.ts";
 import { heldBack, heldBackWords } from "../beds/held-back.ts";
-import { keptWords, stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
 
 export function addBed(layoutId: string, bed: Bed): Edit {
-  return addBeds(layoutId, [bed], stepWords.drawBed(bed.code));
+  return addBeds(layoutId, [bed], steps.drawBed(bed.code));
 }
 
 export function addBeds(layoutId: string, beds: readonly Bed[], title: string): Edit {
@@ -74,7 +74,7 @@ export function changePlantings(
 
 export function addSurrounding(surrounding: Surrounding): Edit {
   return {
-    title: stepWords.add(surrounding.label),
+    title: steps.add(surrounding.label),
     apply: (plan) => ({
       ...plan,
       surroundings: [...plan.surroundings, withKind(plan, surrounding)],
@@ -116,7 +116,7 @@ function usualKind(plan: Plan): Kind {
 
 function assumedKind(plan: Plan, surrounding: Surrounding): string | null {
   if (withKind(plan, surrounding) === surrounding) return null;
-  return keptWords.countsAs(surrounding.label, usualKind(plan).name);
+  return steps.countsAs(surrounding.label, usualKind(plan).name);
 }
 
 /**
@@ -126,7 +126,7 @@ function assumedKind(plan: Plan, surrounding: Surrounding): string | null {
 export function removeObjects(
   layoutId: string,
   ids: readonly string[],
-  title: string = stepWords.delete,
+  title: string = steps.stepDelete,
 ): Edit {
   return {
     title,
@@ -151,7 +151,7 @@ export function removeObjects(
 
 export function addVariety(variety: Variety): Edit {
   return {
-    title: stepWords.add(variety.name),
+    title: steps.add(variety.name),
     apply: (plan) => ({ ...plan, varieties: [...plan.varieties, variety] }),
   };
 }
@@ -202,7 +202,7 @@ export function changePlan(
 /** Keeps the way a planting starts and moves its day; one without a start counts as sown. */
 export function moveStart(layoutId: string, planting: Planting, date: DayNumber): Edit {
   const method = planting.start?.method ?? "sown";
-  const title = stepWords.start(planting.code, method === "sown", shortDate(date));
+  const title = steps.start(planting.code, method === "sown", shortDate(date));
   const start = { ...planting.start, method, date };
   return changePlantings(layoutId, [planting.id], { start }, title);
 }

@@ -2,11 +2,11 @@
 import { cropBook } from "../kinds/crop-book.ts";
 import type { OwnKind, Plan } from "../model/plan.ts";
 import { type Edit, mapItem } from "./edit.ts";
-import { kindInUse, stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 export function addOwnKind(kind: OwnKind): Edit {
   return {
-    title: stepWords.addKind(kind.name),
+    title: steps.addKind(kind.name),
     apply: (plan) => ({ ...plan, ownKinds: [...plan.ownKinds, kind] }),
   };
 }
@@ -14,7 +14,7 @@ export function addOwnKind(kind: OwnKind): Edit {
 /** Puts a kind in the place of the own kind with its id. */
 export function changeOwnKind(kind: OwnKind): Edit {
   return {
-    title: stepWords.changeKind(kind.name),
+    title: steps.changeKind(kind.name),
     apply: (plan) => ({ ...plan, ownKinds: mapItem(plan.ownKinds, kind.id, () => kind) }),
   };
 }
@@ -22,7 +22,7 @@ export function changeOwnKind(kind: OwnKind): Edit {
 /** Removes an own kind; nothing happens while something needs it. */
 export function removeOwnKind(kind: Pick<OwnKind, "id" | "name">): Edit {
   return {
-    title: stepWords.deleteKind(kind.name),
+    title: steps.deleteKind(kind.name),
     apply: (plan) =>
       ownKindRefusal(plan, kind) === null
         ? { ...plan, ownKinds: plan.ownKinds.filter(({ id }) => id !== kind.id) }
@@ -41,10 +41,10 @@ export function ownKindRefusal(plan: Plan, kind: Pick<OwnKind, "id" | "name">): 
     ...plan.surroundings.filter((item) => item.kind === kind.id).map(({ label }) => label),
     ...plan.earlierCrops
       .filter((crop) => crop.kind === kind.id)
-      .map(({ year }) => kindInUse.crop(year)),
+      .map(({ year }) => steps.crop(year)),
     ...plan.groundMarks
       .filter(({ kinds }) => kinds?.includes(kind.id) === true)
-      .map((mark) => kindInUse.mark(mark.name ?? mark.disease)),
+      .map((mark) => steps.mark(mark.name ?? mark.disease)),
   ];
-  return users.length === 0 ? null : kindInUse.stays(kind.name, users);
+  return users.length === 0 ? null : steps.stays(kind.name, users);
 }

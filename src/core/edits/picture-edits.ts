@@ -4,7 +4,7 @@ import { outlineOf } from "../geometry/outline.ts";
 import { type Point, pointDistance } from "../geometry/point.ts";
 import type { Layout, Picture, Plan } from "../model/plan.ts";
 import { type Edit, patched } from "./edit.ts";
-import { stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 type Changes = { readonly [Key in keyof Picture]?: Picture[Key] | undefined };
 
@@ -21,7 +21,7 @@ export type PictureFile = Pick<Picture, "name" | "data" | "mediaType" | "widthPx
 /** Lays a picture under the drawing, in the place of one that is there. */
 export function putPicture(picture: Picture): Edit {
   return {
-    title: stepWords.layPicture(picture.name),
+    title: steps.layPicture(picture.name),
     apply: (plan) => ({ ...plan, picture }),
   };
 }
@@ -37,7 +37,7 @@ export function changePicture(changes: Changes, title: string): Edit {
 
 export function removePicture(): Edit {
   return {
-    title: stepWords.deletePicture,
+    title: steps.deletePicture,
     apply: (plan) => patched<Plan>(plan, { picture: undefined }),
   };
 }
@@ -89,6 +89,6 @@ export function scalePicture(picture: Picture, factor: number, about: Point): Ed
       y: about.y + (picture.y - about.y) * factor,
       metresPerPixel: picture.metresPerPixel * factor,
     },
-    stepWords.scalePicture,
+    steps.scalePicture,
   );
 }

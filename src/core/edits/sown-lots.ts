@@ -2,7 +2,7 @@
 import { namedLots } from "../lots/named-lots.ts";
 import type { Renewal } from "../lots/renewal.ts";
 import { type Edit, inLayout, mapItem, mapItems, patched } from "./edit.ts";
-import { stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 /** Sets the lots, in order of use, of plantings of a layout; none: the variety's are used. */
 export function sowFrom(
@@ -57,7 +57,7 @@ export function sowFromCodes(
 export function renewVariety(renewal: Renewal, reason: string): Edit {
   const { variety, lot, plants } = renewal;
   return {
-    title: stepWords.growOut(variety.name),
+    title: steps.growOut(variety.name),
     apply: (plan) => ({
       ...plan,
       varieties: mapItem(plan.varieties, variety.id, (each) => {

@@ -1,7 +1,7 @@
 /** Places where seed is kept. */
 import type { Plan, StoragePlace } from "../model/plan.ts";
 import { type Edit, mapItem, mapItems, nextId, patched } from "./edit.ts";
-import { keptWords, stepWords } from "../words/step-words.ts";
+import * as steps from "../words/step-words.ts";
 
 /** An id no storage place of the plan has. */
 export function nextPlaceId(plan: Pick<Plan, "storagePlaces">): string {
@@ -14,7 +14,7 @@ export function nextPlaceId(plan: Pick<Plan, "storagePlaces">): string {
 /** Adds a place, or puts it in the place of the one with its id. */
 export function putStoragePlace(place: StoragePlace): Edit {
   return {
-    title: stepWords.changePlace(place.name),
+    title: steps.changePlace(place.name),
     apply: (plan) => {
       const isKnown = plan.storagePlaces.some(({ id }) => id === place.id);
       const storagePlaces = isKnown
@@ -28,7 +28,7 @@ export function putStoragePlace(place: StoragePlace): Edit {
 /** Removes a place; the stays of lots there go too, and where they lie is then not known. */
 export function removeStoragePlace({ id, name }: Pick<StoragePlace, "id" | "name">): Edit {
   return {
-    title: stepWords.deletePlace(name),
+    title: steps.deletePlace(name),
     apply: (plan) => {
       const storagePlaces = plan.storagePlaces.filter((place) => place.id !== id);
       if (storagePlaces.length === plan.storagePlaces.length) return plan;
@@ -41,7 +41,7 @@ export function removeStoragePlace({ id, name }: Pick<StoragePlace, "id" | "name
     },
     note: (plan) => {
       const count = plan.lots.filter((lot) => lot.stored?.some(({ place }) => place === id)).length;
-      return count === 0 ? null : keptWords.lotsLeft(count);
+      return count === 0 ? null : steps.lotsLeft(count);
     },
   };
 }

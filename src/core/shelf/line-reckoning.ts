@@ -13,6 +13,7 @@ import { MOST_CYCLES, motherLot } from "../generations/line-past.ts";
 import { lotsToSow } from "../lots/lot-book.ts";
 import { varietyIndex } from "../lots/variety-index.ts";
 import type { Plan } from "../model/plan.ts";
+import * as words from "../words/finding-words.ts";
 
 /** What the plants of one population amount to, and what their seed has behind it. */
 export function populationEffect(
@@ -109,10 +110,7 @@ function motherLots({ plan, layout, book }: ReckoningInput): readonly MotherLotF
 export const motherLotPart: SeedReckoning["mother"] = {
   run: motherLots,
   describe: ({ subject, code, motherCode, cycles }, { nameOf }) => ({
-    title: `${nameOf(subject)} would be ${cycles} growings-out from lot ${motherCode}`,
-    sentences: [
-      `It is sown from ${code}. Gene banks grow seed of seed at most ${MOST_CYCLES} times and then go back to the first lot (Rao 2006).`,
-      `${motherCode} still has seed: sow that, if it germinates, and keep some of it back.`,
-    ],
+    title: words.mother(nameOf(subject), cycles, motherCode),
+    sentences: [words.motherOf(code, MOST_CYCLES), words.motherAdvice(motherCode)],
   }),
 };

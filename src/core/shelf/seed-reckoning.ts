@@ -19,6 +19,7 @@ import { populationWords } from "./population-words.ts";
 import { isSameVariety, varietyIndex } from "../lots/variety-index.ts";
 import { longDate } from "../model/day.ts";
 import type { Layout, Plan } from "../model/plan.ts";
+import * as words from "../words/finding-words.ts";
 
 interface Kept {
   readonly plan: Plan;
@@ -161,30 +162,29 @@ export const seedReckoning: SeedReckoning = {
   short: {
     run: shortOfSeed,
     describe: ({ varietyName, missingPlants, missingSeeds, plants }) => ({
-      title: `Seed of ${varietyName} does not reach`,
-      sentences: [
-        `There is none for ${missingPlants} of ${plants} plants: about ${missingSeeds} seeds are missing, reckoned with each lot's germination, what comes up, and the spare.`,
-        "Sow fewer, name another lot, or get more seed.",
-      ],
+      title: words.short(varietyName),
+      sentences: [words.missingSeed(missingPlants, plants, missingSeeds), words.shortAdvice],
     }),
   },
   old: {
     run: oldSeed,
     describe: ({ code, varietyName, day, band, standard, isStandardPublished }) => ({
-      title: `Lot ${code} of ${varietyName} may hardly come up`,
+      title: words.old(code, varietyName),
       sentences: [
-        `By estimate ${bandWords(band)} of it will germinate on ${longDate(day)}, under the ${Math.round(standard * 100)} % ${isStandardPublished ? "of 7 CFR 201.31" : "that is half of it"}.`,
-        "Test it, sow more of it, or sow another lot.",
+        (isStandardPublished ? words.underPublished : words.underHalf)(
+          bandWords(band),
+          longDate(day),
+          Math.round(standard * 100),
+        ),
+        words.oldAdvice,
       ],
     }),
   },
   other: {
     run: otherVariety,
     describe: ({ subject, code, lotVariety, varietyName }, { nameOf }) => ({
-      title: `${nameOf(subject)} is sown from a lot of ${lotVariety}`,
-      sentences: [
-        `Lot ${code} is of ${lotVariety}, the planting is ${varietyName}. Name another lot, or change the planting's variety.`,
-      ],
+      title: words.other(nameOf(subject), lotVariety),
+      sentences: [words.otherAdvice(code, lotVariety, varietyName)],
     }),
   },
 };

@@ -70,18 +70,19 @@ export const deedWords = {
   tryCancelled: (title: string) => `Not applied: ${title}`,
 } as const;
 
-const NOUNS: { readonly [Severity in "conflict" | "caution" | "unknown"]: Noun } = {
+/** One finding of a severity, and several. */
+export const severityNames: { readonly [Severity in "conflict" | "caution" | "unknown"]: Noun } = {
   conflict: { one: "conflict", other: "conflicts" },
   caution: { one: "caution", other: "cautions" },
   unknown: { one: "unknown", other: "unknowns" },
 };
 
 /** Findings of each severity. */
-export type FindingCounts = Readonly<Record<keyof typeof NOUNS, number>>;
+export type FindingCounts = Readonly<Record<keyof typeof severityNames, number>>;
 
 /** `3 conflicts`, `1 caution`, `0 unknowns`. */
-export function countWord(count: number, severity: keyof typeof NOUNS): string {
-  return counted(count, NOUNS[severity]);
+export function countWord(count: number, severity: keyof typeof severityNames): string {
+  return counted(count, severityNames[severity]);
 }
 
 /** `2 conflicts, 1 caution`: of all severities there are; conflicts even where there are none. */

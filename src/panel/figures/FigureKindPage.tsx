@@ -1,6 +1,6 @@
 import { useId } from "react";
 import { adjustmentWords } from "../../core/distances/adjustment-words.ts";
-import { cautions } from "../../core/kinds/cautions.ts";
+import { cautions } from "../../core/kinds/caution-words.ts";
 import type { Kind } from "../../core/kinds/crop.ts";
 import { offeredAdjustments } from "../../core/distances/stated-adjustments.ts";
 import { placeWords } from "../../core/distances/distance-words.ts";

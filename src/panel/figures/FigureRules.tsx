@@ -1,4 +1,4 @@
-import { cautions } from "../../core/kinds/cautions.ts";
+import { cautions } from "../../core/kinds/caution-words.ts";
 import { levelTable } from "../../core/kinds/levels.ts";
 import { defaultRule } from "../../core/distances/distance-words.ts";
 import { choicesOf, levelWords } from "../state/plan-words.ts";

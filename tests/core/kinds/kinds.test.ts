@@ -1,6 +1,6 @@
 /** What holds for every kind of the crop base. */
 import { describe, expect, test } from "vitest";
-import { cautions } from "../../../src/core/kinds/cautions.ts";
+import { cautions } from "../../../src/core/kinds/caution-words.ts";
 import type { Kind, Range, Sourced } from "../../../src/core/kinds/crop.ts";
 import { adjustments } from "../../../src/core/distances/adjustments.ts";
 import { cfrBorderRows, washingtonBorderRows } from "../../../src/core/distances/border-rows.ts";

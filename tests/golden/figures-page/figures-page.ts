@@ -5,7 +5,7 @@
 import { adjustments } from "../../../src/core/distances/adjustments.ts";
 import { adjustmentWords } from "../../../src/core/distances/adjustment-words.ts";
 import { cfrBorderRows, washingtonBorderRows } from "../../../src/core/distances/border-rows.ts";
-import { cautions } from "../../../src/core/kinds/cautions.ts";
+import { cautions } from "../../../src/core/kinds/caution-words.ts";
 import type { Kind, Level } from "../../../src/core/kinds/crop.ts";
 import { familyPart } from "./figures-page-kinds.ts";
 import { crossingGroups, knownSeparations } from "../../../src/core/kinds/groups.ts";
