@@ -209,7 +209,7 @@ describe("the bloom strip in Chromium", () => {
     await expect.poll(() => edge.getAttribute("aria-valuenow")).toBe("4");
     await expect
       .poll(async () => (await page.locator(".bloom-chart").boundingBox())?.height)
-      .toBe(80 + 4 * 24);
+      .toBe(64 + 4 * 24);
     await expect.poll(() => origin()).toEqual(before);
     await page.reload();
     await expect.poll(() => edge.getAttribute("aria-valuenow")).toBe("4");

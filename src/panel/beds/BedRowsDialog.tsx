@@ -18,6 +18,7 @@ import {
   rowsDrawn,
   suggestedRows,
 } from "./bed-rows-form.ts";
+import { OffPlot } from "./OffPlot.tsx";
 import { useBedPreview } from "./use-bed-preview.ts";
 import { commit, planNow, useKept, windowNow } from "../state/plan-actions.ts";
 import { choicesOf } from "../state/plan-words.ts";
@@ -53,7 +54,7 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
       const ids = made.map(({ id }) => id);
       rememberRows(typed, plan.id, ids.at(-1) ?? "");
       windowNow().select(ids);
-      windowNow().bringIntoView(ids);
+      windowNow().keepInView(ids);
     },
   });
   const { draft: rows, set } = form;
@@ -71,6 +72,7 @@ export function BedRowsDialog({ onClose }: { readonly onClose: () => void }) {
             ? texts.bedsTooMany(BED_ROWS_MOST)
             : texts.bedsShown(beds.length, codesInWords(beds.map(({ code }) => code)))}
         </p>
+        <OffPlot beds={beds} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
             {texts.addTheBeds}

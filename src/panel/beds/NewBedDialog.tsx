@@ -13,6 +13,7 @@ import { CommandButton } from "../commands/CommandButton.tsx";
 import { AnchorField } from "./AnchorField.tsx";
 import { bedPlaceWords as words } from "./bed-place-words.ts";
 import { bedRows } from "./commands.ts";
+import { OffPlot } from "./OffPlot.tsx";
 import { useBedPreview } from "./use-bed-preview.ts";
 import * as texts from "./words.ts";
 
@@ -28,7 +29,7 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
       onClose();
       commit(addBed(layoutId, bed));
       windowNow().select([bed.id]);
-      windowNow().bringIntoView([bed.id]);
+      windowNow().keepInView([bed.id]);
     },
   });
   const { draft: typed, set } = form;
@@ -65,6 +66,7 @@ export function NewBedDialog({ onClose }: { readonly onClose: () => void }) {
         <p className="soft" role="status">
           {words.shown}
         </p>
+        <OffPlot beds={beds} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
             {texts.addTheBed}

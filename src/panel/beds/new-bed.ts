@@ -3,6 +3,7 @@ import { nextBedCode } from "../../core/beds/codes.ts";
 import { drawnIds, nextId } from "../../core/edits/edit.ts";
 import { type GroundOnPlot, groundOnPlot } from "../../core/beds/bed-on-plot.ts";
 import { type Outline, outlineOf } from "../../core/geometry/outline.ts";
+import { protrusion } from "../../core/geometry/containment.ts";
 import { roundShape } from "../../core/geometry/round.ts";
 import type { Bed, Layout, Plan } from "../../core/model/plan.ts";
 import * as words from "./words.ts";
@@ -49,6 +50,18 @@ export function suggestedBed({ site }: Plan, layout: Layout): TypedBed {
 /** Ground for the first beds of a plot that has an edge: on it, a path away from the edge. */
 export function spotOnPlot(plot: Outline, widthM: number, lengthM: number): GroundOnPlot | null {
   return groundOnPlot(plot, { widthM, lengthM, marginM: PATH_M });
+}
+
+/** Sticking out by less is drawing, metres. */
+const OFF_PLOT_M = 0.01;
+
+/** Codes of beds that would reach out of the plot; none where it has no edge. */
+export function offPlot({ site }: Plan, beds: readonly Bed[]): readonly string[] {
+  if (!site.outline) return [];
+  const plot = outlineOf(site.outline);
+  return beds
+    .filter(({ outline }) => protrusion(outlineOf(outline), plot).distanceM > OFF_PLOT_M)
+    .map(({ code }) => code);
 }
 
 /** Middle of a bed of a width that lies to the right of all others, metres. */

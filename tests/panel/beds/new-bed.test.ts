@@ -3,7 +3,12 @@ import { circleOf } from "../../../src/core/geometry/round.ts";
 import { protrusion } from "../../../src/core/geometry/containment.ts";
 import { outlineOf } from "../../../src/core/geometry/outline.ts";
 import { rowsDrawn, suggestedRows } from "../../../src/panel/beds/bed-rows-form.ts";
-import { bedFromTyped, codeProblem, suggestedBed } from "../../../src/panel/beds/new-bed.ts";
+import {
+  bedFromTyped,
+  codeProblem,
+  offPlot,
+  suggestedBed,
+} from "../../../src/panel/beds/new-bed.ts";
 import { rectanglePlot } from "../../../src/panel/site/plot-form.ts";
 import { plantingAt, smallPlan } from "../../support/small-plan.ts";
 
@@ -64,6 +69,10 @@ test("the first bed of a plot of any outline lies on it, and rows of beds lie on
   const rows = rowsDrawn(edged, bare, suggestedRows(edged, bare));
   expect(rows.length).toBeGreaterThan(2);
   for (const { outline } of rows) expect(protrusion(outlineOf(outline), plot).distanceM).toBe(0);
+  expect(offPlot(edged, rows)).toEqual([]);
+  const many = rowsDrawn(edged, bare, { ...suggestedRows(edged, bare), count: 30 });
+  expect(offPlot(edged, many)).toContain(many.at(-1)?.code);
+  expect(offPlot({ ...edged, site: { name: "", upBearingDeg: 0 } }, many)).toEqual([]);
 });
 
 test("a code is needed, is short and is nobody else's", () => {
