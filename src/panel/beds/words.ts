@@ -94,10 +94,10 @@ export const oneSeries = "one series through all rows";
 export const letterForRow = "a letter for each row";
 export const drawBeds = (count: number) => `Draw ${counted(count, bedNoun)}`;
 export const bedsTooMany = (most: number) => `At most ${most} beds are drawn at once.`;
-export const bedsOffPlot = (codes: readonly string[]) =>
-  formOf(codes.length, {
-    one: `${listOf(codes)} reaches out of the plot: make it shorter, or move it.`,
-    other: `${listOf(codes)} reach out of the plot: take fewer, make them shorter, or move them.`,
+export const bedsOffPlot = (list: readonly string[]) =>
+  formOf(list.length, {
+    one: `${listOf(list)} reaches out of the plot: make it shorter, or move it.`,
+    other: `${listOf(list)} reach out of the plot: take fewer, make them shorter, or move them.`,
   });
 export const bedsShown = (count: number, codeText: string) =>
   `${counted(count, bedNoun)}: ${codeText}. Shown on the sheet as typed; nothing is kept yet.`;

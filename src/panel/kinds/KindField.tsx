@@ -53,7 +53,7 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
         </p>
       )}
       <FoundKinds found={found} search={search} kindId={kindId} group={id} onPick={onPick} />
-      {onAdd && search.trim() !== "" && (
+      {onAdd && search.trim() !== "" && !isNamed(found, search) && (
         <button
           type="button"
           className="act"
@@ -64,6 +64,11 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
       )}
     </fieldset>
   );
+}
+
+/** Whether a kind bears the very name that was typed: nobody wants another of it. */
+function isNamed(found: readonly Kind[], search: string): boolean {
+  return found.some(({ name }) => name.toLowerCase() === search.trim().toLowerCase());
 }
 
 interface PickedKindProps {

@@ -57,6 +57,7 @@ export function FirstSteps() {
         <li>
           <p>{words.place}</p>
           <PlaceButton isOff />
+          <CommandButton of={layOutSeedList} />
         </li>
       </ol>
     </section>

@@ -120,4 +120,15 @@ describe("when something beside the drawing takes room", () => {
     const fitted = { minX: 0, minY: 0, maxX: 20, maxY: 28 };
     expect(stayingView(drawn, { x: 0, y: 0 }, fitted, { widthPx: 800, heightPx: 270 })).toBeNull();
   });
+
+  test("or would be lost in the room there is once a drawer has gone", () => {
+    const fitted = { minX: 0, minY: 0, maxX: 20, maxY: 28 };
+    const room = { widthPx: 400, heightPx: 510 };
+    expect(stayingView(drawn, { x: 0, y: 0 }, fitted, { ...room, heightPx: 500 })).not.toBeNull();
+    expect(stayingView(drawn, { x: 0, y: 0 }, fitted, room)).toBeNull();
+    // At the largest scale there is nothing to gain.
+    const near: View = { scale: 80, x: 100, y: 300 };
+    const small = { minX: 0, minY: 0, maxX: 1, maxY: 1 };
+    expect(stayingView(near, { x: 0, y: 0 }, small, room)).not.toBeNull();
+  });
 });
