@@ -42,8 +42,8 @@ export interface ItemsDrawn extends ItemsLook {
   readonly labels: Labels;
   /** Called between the grounds and what is drawn on them. */
   readonly drawOnGround?: () => void;
-  /** Called before the codes: lines that run under them. */
-  readonly drawUnderCodes?: () => void;
+  /** Called before the codes: steps that draw lines under them. */
+  readonly drawUnderCodes?: () => Iterable<undefined>;
 }
 
 export type Labels = ReadonlyMap<string, SheetLabel>;
@@ -108,6 +108,19 @@ function middleOf(corners: readonly Point[]): Point {
 
 /** Grounds first, then what else is drawn on them, plantings, lines, and words over everything. */
 export function drawItems(brush: Brush, all: readonly SheetItem[], drawn: ItemsDrawn): void {
+  const steps = drawItemSteps(brush, all, drawn);
+  while (steps.next().done !== true);
+}
+
+/** So many items are drawn in one step. */
+const STEP_ITEMS = 150;
+
+/** The same in steps: thousands are drawn between frames. */
+export function* drawItemSteps(
+  brush: Brush,
+  all: readonly SheetItem[],
+  drawn: ItemsDrawn,
+): Generator<undefined, void> {
   const { standById, day, hidden = NOTHING, sectorOf = () => null } = drawn;
   const items = hidden.size === 0 ? all : all.filter((item) => !isHidden(item, hidden));
   const lookOf = (item: SheetItem) => bloomLook(standById.get(item.id), day);
@@ -117,29 +130,34 @@ export function drawItems(brush: Brush, all: readonly SheetItem[], drawn: ItemsD
   }
   drawn.drawOnGround?.();
   for (const item of items) if (isAbsent(item, day)) drawAbsent(brush, item);
-  for (const item of items) {
+  yield;
+  for (const [place, item] of items.entries()) {
+    if (place % STEP_ITEMS === STEP_ITEMS - 1) yield;
     if (item.what !== "planting" || isAbsent(item, day)) continue;
     const look = plantingLook(item, standById, day);
     drawPlanting(brush, item, look, day === null ? sectorOf(item) : null);
   }
-  drawn.drawUnderCodes?.();
-  drawLabels(brush, items, drawn);
+  yield;
+  yield* drawn.drawUnderCodes?.() ?? [];
+  yield;
+  yield* drawLabelSteps(brush, items, drawn);
   for (const item of items) {
     if (isLocked(item)) drawLockSign(brush, lockSignPlace(item, brush.view));
   }
 }
 
-function drawLabels(
+function* drawLabelSteps(
   brush: Brush,
   items: readonly SheetItem[],
   { labels, standById, day }: ItemsDrawn,
-): void {
+): Generator<undefined, void> {
   const labelled = items.flatMap((item) => {
     const label = labels.get(item.id);
     return label ? [{ item, label }] : [];
   });
   for (const { label } of labelled) drawLeader(brush, label);
-  for (const { item, label } of labelled) {
+  for (const [place, { item, label }] of labelled.entries()) {
+    if (place % STEP_ITEMS === STEP_ITEMS - 1) yield;
     if (item.what === "bed") drawBedCode(brush, item, label);
     else if (item.what === "planting") {
       drawPlantingCode(brush, item, plantingLook(item, standById, day), label);

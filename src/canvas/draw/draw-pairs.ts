@@ -39,14 +39,14 @@ export function toneColour(colours: Colours, tone: Tone): string {
  * is in conflict gets a cross instead.
  * @param words what the crosses keep off
  */
-export function drawRestingPairs(
+export function* drawRestingPairs(
   brush: Brush,
   lines: readonly PairLine[],
   words: readonly LabelBox[] = [],
-): void {
+): Generator<undefined, void> {
   const seen = lines.filter((line) => isInView(brush, ...endsPx(brush, line)));
   if (seen.length > LINES_MOST) {
-    drawCrossesOnly(brush, seen);
+    yield* drawCrossesOnly(brush, seen);
     return;
   }
   for (const line of seen) {
@@ -70,11 +70,15 @@ export function drawRestingPairs(
   }
 }
 
+/** So many lines are gone through in one step. */
+const STEP_LINES = 1000;
+
 /** One cross for each stand, at the end of its worst pair. */
-function drawCrossesOnly(brush: Brush, lines: readonly PairLine[]): void {
+function* drawCrossesOnly(brush: Brush, lines: readonly PairLine[]): Generator<undefined, void> {
   const done = new Set<string>();
   const stamps = new Map<Tone, HTMLCanvasElement>();
-  for (const line of lines) {
+  for (const [place, line] of lines.entries()) {
+    if (place % STEP_LINES === STEP_LINES - 1) yield;
     const ends = endsPx(brush, line);
     line.ids.forEach((id, index) => {
       if (done.has(id)) return;

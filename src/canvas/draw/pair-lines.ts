@@ -4,6 +4,7 @@ import { pairKey, unorderedPairs, type IsolationPair } from "../../core/checks/i
 import { isolationPair } from "../../core/checks/isolation.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
+import { boundsGap } from "../../core/geometry/bounds.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../../core/model/length.ts";
@@ -165,6 +166,8 @@ function nearlyClear(
   for (const mover of movers) {
     for (const other of result.stands) {
       if (other.kind.group !== mover.kind.group || moving.has(other.id)) continue;
+      const farthestM = Math.max(mover.reachM, other.reachM) * NEARLY_SHARE;
+      if (boundsGap(mover.outline.bounds, other.outline.bounds) > farthestM) continue;
       const pair = tighterWay(mover, other, mover.book);
       if (pair && !shown.has(pairKey(pair))) found.push(pair);
     }

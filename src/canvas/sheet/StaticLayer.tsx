@@ -3,29 +3,20 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
-import { drawFarMark, furnitureBoxes } from "../draw/draw-far-marks.ts";
-import { drawGrid, sheetGrid } from "../draw/draw-grid.ts";
-import { type ItemsDrawn, type Labels, drawItems } from "../draw/draw-items.ts";
-import { drawRestingPairs } from "../draw/draw-pairs.ts";
-import { drawSiteOutline } from "../draw/draw-surroundings.ts";
-import { groundPicture } from "../draw/ground-picture.ts";
+import { drawFarMark } from "../draw/draw-far-marks.ts";
 import { useGroundPainter } from "./use-ground-painter.ts";
+import { useLargeDrawing } from "./use-large-drawing.ts";
 import { useLiveIds } from "./live-ids.ts";
-import { restingPairs } from "../draw/pair-lines.ts";
+import { type Ground, drawUnder, wholeSteps, workOff } from "./resting-steps.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "../draw/sheet-colours.ts";
-import { outlineOf } from "../../core/geometry/outline.ts";
-import { isHidden } from "../scene/locks.ts";
 import { useView } from "../scene/view-store.ts";
 import {
-  type Resting,
   areLabelsAtHand,
   boxesOf,
   dropLabels,
   isLarge,
-  lookOf,
   prepareLabels,
-  restingItems,
   restingLabels,
   restingMarks,
 } from "./sheet-labels.ts";
@@ -44,55 +35,43 @@ export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const hidden = useWindowStore((state) => state.hidden);
   const live = useLiveIds();
   const isMoving = useView((state) => state.isMoving);
-  const [picture] = useState(groundPicture);
+  const [turn, setTurn] = useState(0);
+  const goOn = useCallback(() => setTurn((before) => before + 1), []);
   const layout = layoutOf(plan, layoutId);
+  const large = useLargeDrawing(isLarge(layout), goOn);
   const ground = useMemo(
     () => ({ plan, layout, book, day, year, painter, reading, live, opened, hidden }),
     [plan, layout, book, day, year, painter, reading, live, opened, hidden],
   );
-  const draw = useCallback(
-    (brush: Brush) => {
-      const { result } = usePlanStore.getState();
-      const resting = { ...ground, result, isMoving };
-      if (plan.site.outline) drawSiteOutline(brush, outlineOf(plan.site.outline));
-      if (!hidden.has("grid")) {
-        drawGrid(brush, sheetGrid(brush.view.scale, plan.units), plan.units);
-      }
-      const isReady = areLabelsAtHand(brush, resting);
-      if (isMoving) dropLabels();
-      else if (!isReady) prepareLabels(brush, resting);
-      const isPictured =
-        isLarge(layout) && (isMoving || (!isReady && picture.shows(brush, ground)));
-      if (isPictured) {
-        picture.paint(brush, ground, (wide) => drawLightly(wide, resting), performance.now());
-      } else {
-        drawResting(brush, resting);
-        if (isReady && isLarge(layout)) picture.keep(brush, ground);
-      }
-      const words = isPictured ? [] : boxesOf(restingLabels(brush, resting));
-      for (const mark of restingMarks(brush, resting, words)) drawFarMark(brush, mark);
-      tellCrisp(brush, !isPictured && isReady);
-    },
-    [plan, layout, ground, hidden, isMoving, picture],
-  );
+  // Another function draws the layer again, as when there is more of a large sheet to show.
+  const draw = useMemo(() => {
+    const shown = { turn, large };
+    return (brush: Brush) => drawStatic(brush, shown.large, ground, isMoving);
+  }, [turn, large, ground, isMoving]);
   return <SheetShape colours={colours} draw={draw} />;
 }
 
-interface Drawn extends Resting {
-  readonly year: number | null;
-  readonly live: ReadonlySet<string>;
-  readonly opened: string | null;
-}
-
-function drawResting(brush: Brush, drawn: Drawn): void {
-  const { plan, result, live, opened, hidden } = drawn;
-  const labels = restingLabels(brush, drawn);
-  const drawUnderCodes = () => {
-    if (hidden.has("conflict lines")) return;
-    const lines = restingPairs(result, plan.units, live, opened);
-    drawRestingPairs(brush, lines, boxesOf(labels));
-  };
-  drawGrounds(brush, drawn, { labels, drawUnderCodes });
+function drawStatic(
+  brush: Brush,
+  large: ReturnType<typeof useLargeDrawing>,
+  ground: Ground,
+  isMoving: boolean,
+): void {
+  const { result } = usePlanStore.getState();
+  const drawn = { ...ground, result, isMoving };
+  if (large === "coming") {
+    drawUnder(brush, drawn);
+    return;
+  }
+  const isReady = areLabelsAtHand(brush, drawn);
+  if (isMoving) dropLabels();
+  else if (!isReady) prepareLabels(brush, drawn);
+  let isCrisp = true;
+  if (large) isCrisp = large.draw(brush, ground, drawn, isReady);
+  else workOff(wholeSteps(brush, drawn));
+  const words = isCrisp ? boxesOf(restingLabels(brush, drawn)) : [];
+  for (const mark of restingMarks(brush, drawn, words)) drawFarMark(brush, mark);
+  tellCrisp(brush, isCrisp && isReady);
 }
 
 /** Says on the canvas for which view everything is drawn in full; nothing while a picture stands in. */
@@ -100,30 +79,4 @@ function tellCrisp({ context, view }: Brush, isCrisp: boolean): void {
   const { dataset } = context.canvas;
   if (isCrisp) dataset["crispAt"] = JSON.stringify(view);
   else delete dataset["crispAt"];
-}
-
-const NO_LABELS: Labels = new Map();
-
-/** Without words and lines: most of the time goes into them. */
-function drawLightly(brush: Brush, drawn: Drawn): void {
-  drawGrounds(brush, drawn, { labels: NO_LABELS });
-}
-
-function drawGrounds(
-  brush: Brush,
-  drawn: Drawn,
-  over: Pick<ItemsDrawn, "labels" | "drawUnderCodes">,
-): void {
-  const { plan, book, year, painter, live, hidden } = drawn;
-  const all = restingItems(brush, drawn);
-  const drawOnGround = () => {
-    if (hidden.has("earlier crops")) return;
-    const words = boxesOf(over.labels);
-    const items = all.filter((item) => !isHidden(item, hidden));
-    const above =
-      over.labels === NO_LABELS ? null : { items, words, furniture: furnitureBoxes(brush) };
-    painter?.draw(brush, { plan, book, year }, above);
-  };
-  const items = all.filter((item) => !live.has(item.id));
-  drawItems(brush, items, { ...lookOf(drawn), ...over, drawOnGround });
 }
