@@ -69,6 +69,8 @@ describe("redrawing", () => {
       .getByRole("region", { name: "Particulars" })
       .getByText("1 planting", { exact: true })
       .waitFor();
+    // What rests is drawn without it, in slices between frames.
+    await expect.poll(() => isCrisp(page)).toBe(true);
     await twoFrames(page);
     await startCounting(page);
     // However fast or slow the machine is: until the panels have looked three times.
@@ -153,6 +155,15 @@ describe("redrawing", () => {
     await expect.poll(drawn).toEqual(rested);
   });
 });
+
+/** Whether what rests has been drawn in full for the view that is shown. */
+function isCrisp(page: Page): Promise<boolean> {
+  return page.evaluate(() => {
+    const { view } = document.querySelector<HTMLElement>(".sheet[data-view]")?.dataset ?? {};
+    const crisp = document.querySelector<HTMLElement>(".sheet canvas[data-crisp-at]");
+    return crisp !== null && crisp.dataset["crispAt"] === view;
+  });
+}
 
 /** Counts how often each layer is cleared to be drawn: once for each drawing. */
 async function startCounting(page: Page): Promise<void> {

@@ -1,6 +1,7 @@
 /** Which pairs of stands the sheet shows as lines, and what is written beside them. */
 import { severitySign } from "../../core/checks/wording.ts";
 import { pairKey, unorderedPairs, type IsolationPair } from "../../core/checks/isolation-pair.ts";
+import { findingId } from "../../core/checks/finding.ts";
 import { isolationPair } from "../../core/checks/isolation.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
@@ -75,14 +76,38 @@ function linesAtRest(
   live: ReadonlySet<string>,
   opened: string | null,
 ): readonly PairLine[] {
-  const resting = worstOfEach(
-    result.pairs.filter(
-      (pair) =>
-        pair.standing === "conflict" && !live.has(pair.seedParent) && !live.has(pair.pollenSource),
-    ),
+  if (lastAll?.result !== result || lastAll.unit !== unit) {
+    const lines = asLines(conflictsOnce(result), result, unit);
+    lastAll = { result, unit, lines: lines.filter((line) => line.tone !== "accepted") };
+  }
+  return lastAll.lines.filter(
+    ({ ids: [one, other] }) =>
+      !live.has(one) &&
+      !live.has(other) &&
+      (opened === null || findingId("isolation", [one, other]) !== opened),
   );
-  if (opened !== null) resting.delete(opened);
-  return asLines([...resting.values()], result, unit).filter((line) => line.tone !== "accepted");
+}
+
+/** What is taken up or opened leaves some out of the same lines. */
+let lastAll: {
+  readonly result: CheckResult;
+  readonly unit: LengthUnit;
+  readonly lines: readonly PairLine[];
+} | null = null;
+
+/** The worse direction of each pair in conflict; of two alike the one met first. */
+function conflictsOnce({ pairs, pairsByParent, stands }: CheckResult): readonly IsolationPair[] {
+  const placeOf = new Map(stands.map(({ id }, place) => [id, place]));
+  return pairs.flatMap((pair) => {
+    if (pair.standing !== "conflict") return [];
+    const { seedParent, pollenSource } = pair;
+    const back = pairsByParent
+      .get(pollenSource)
+      ?.find((each) => each.pollenSource === seedParent && each.standing === "conflict");
+    if (!back) return [pair];
+    const isFirst = (placeOf.get(seedParent) ?? 0) < (placeOf.get(pollenSource) ?? 0);
+    return isFirst ? [isWorse(back, pair) ? back : pair] : [];
+  });
 }
 
 function worstOfEach(pairs: readonly IsolationPair[]): Map<string, IsolationPair> {

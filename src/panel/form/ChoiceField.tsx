@@ -1,4 +1,4 @@
-import { type ReactNode, memo } from "react";
+import { type ReactNode, memo, useState } from "react";
 import { Field, useFieldParts } from "./Field.tsx";
 import type { Choice } from "../state/plan-words.ts";
 import * as texts from "./field-words.ts";
@@ -16,10 +16,15 @@ interface ChoiceFieldProps<Value extends string> {
 export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>) {
   const { label, value, choices, onPick, hint } = props;
   const parts = useFieldParts(hint);
+  const [isUsed, setUsed] = useState(false);
+  const isFolded = !isUsed && choices.length > MANY_CHOICES;
+  const use = () => setUsed(true);
   return (
     <Field label={label} parts={parts}>
       <select
         {...parts.control}
+        onFocus={use}
+        onPointerDown={use}
         value={value ?? ""}
         onChange={(event) => {
           const picked = choices.find((choice) => choice.value === event.target.value);
@@ -27,11 +32,14 @@ export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>
         }}
       >
         {value === null && <option value="">{texts.differs}</option>}
-        <Options choices={choices} />
+        <Options choices={isFolded ? choices.filter((each) => each.value === value) : choices} />
       </select>
     </Field>
   );
 }
+
+/** Of more than these only the one picked is there until the field is used: laying them all out takes long. */
+const MANY_CHOICES = 200;
 
 interface OptionsProps {
   readonly choices: readonly Choice<string>[];
