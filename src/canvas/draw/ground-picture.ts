@@ -6,12 +6,15 @@
 import type { Brush } from "./brush.ts";
 import type { View } from "../scene/viewport.ts";
 
-type DrawGround = (brush: Brush) => void;
+/** Steps that draw the grounds alone. */
+type DrawGround = (brush: Brush) => Iterator<undefined, void>;
 
 /** Room on every side, as a share of the drawing. */
 const ROOM_SHARE = 0.25;
 /** While the view moves, a picture it has left is made anew after so many milliseconds at the soonest. */
 const LEAST_AGE_MS = 250;
+/** Of each frame so many milliseconds are given to making one while another can be shown. */
+const SLICE_MS = 6;
 /** Left and above so many pixels belong to the figures of the grid, which stay where they are. */
 const MARGIN_PX = { left: 44, top: 26 } as const;
 
@@ -35,9 +38,15 @@ export interface GroundPicture {
   readonly paint: (brush: Brush, of: object, drawLightly: DrawGround, now: number) => void;
 }
 
+interface Making {
+  readonly picture: Picture;
+  readonly steps: Iterator<undefined, void>;
+}
+
 export function groundPicture(): GroundPicture {
   let kept: Picture | null = null;
   let picture: Picture | null = null;
+  let making: Making | null = null;
   /** Two by turns: the one before is part of the next. */
   let spare: HTMLCanvasElement | undefined;
   const known = (brush: Brush, of: object) =>
@@ -45,7 +54,9 @@ export function groundPicture(): GroundPicture {
   return {
     keep: (brush, of) => {
       kept = copied(brush, of, kept?.canvas);
+      spare = making?.picture.canvas ?? picture?.canvas ?? spare;
       picture = null;
+      making = null;
     },
     shows: (brush, of) => known(brush, of) !== null,
     paint: (brush, of, drawLightly, now) => {
@@ -55,15 +66,30 @@ export function groundPicture(): GroundPicture {
         before === picture &&
         (now - before.madeAt < LEAST_AGE_MS || covers(before, brush));
       if (!isServing) {
-        const canvas = spare;
-        spare = picture?.canvas;
-        picture = made(brush, of, drawLightly, now, canvas);
-        const context = picture.canvas.getContext("2d");
-        if (before && context) placeInto(context, picture, before);
+        if (!making || !isStillTrue(making.picture, brush, of)) {
+          making = begun(brush, of, drawLightly, now, making?.picture.canvas ?? spare);
+        }
+        // Without anything to show meanwhile it is made at once.
+        if (isMade(making, before ? SLICE_MS : Infinity)) {
+          spare = picture?.canvas;
+          picture = { ...making.picture, madeAt: now };
+          making = null;
+          const context = picture.canvas.getContext("2d");
+          if (before && context) placeInto(context, picture, before);
+        }
       }
-      if (picture) place(brush, picture);
+      const shown = known(brush, of);
+      if (shown) place(brush, shown);
     },
   };
+}
+
+/** Goes on making it for so long; whether it is done. */
+function isMade({ steps }: Making, forMs: number): boolean {
+  const until = performance.now() + forMs;
+  do if (steps.next().done === true) return true;
+  while (performance.now() < until);
+  return false;
 }
 
 /** A copy of the whole drawing as it is at the moment. */
@@ -147,13 +173,13 @@ function covers({ brush: before, roomPx }: Picture, brush: Brush): boolean {
   );
 }
 
-function made(
+function begun(
   brush: Brush,
   of: object,
   draw: DrawGround,
   now: number,
   canvas: HTMLCanvasElement = document.createElement("canvas"),
-): Picture {
+): Making {
   const { widthPx, heightPx, ratio, view } = brush;
   const roomPx = {
     x: Math.round(widthPx * ROOM_SHARE * ratio) / ratio,
@@ -163,31 +189,38 @@ function made(
   canvas.width = Math.ceil((widthPx + roomPx.x * 2) * ratio);
   canvas.height = Math.ceil((heightPx + roomPx.y * 2) * ratio);
   const context = canvas.getContext("2d");
-  if (context) {
-    context.scale(ratio, ratio);
-    draw({
-      ...brush,
-      context,
-      view: { ...view, x: view.x + roomPx.x, y: view.y + roomPx.y },
-      widthPx: widthPx + roomPx.x * 2,
-      heightPx: heightPx + roomPx.y * 2,
-    });
-  }
-  return { canvas, brush, of, roomPx, fromPx: { x: 0, y: 0 }, madeAt: now };
+  context?.scale(ratio, ratio);
+  const picture = { canvas, brush, of, roomPx, fromPx: { x: 0, y: 0 }, madeAt: now };
+  const own = context && {
+    ...brush,
+    context,
+    view: { ...view, x: view.x + roomPx.x, y: view.y + roomPx.y },
+    widthPx: widthPx + roomPx.x * 2,
+    heightPx: heightPx + roomPx.y * 2,
+  };
+  return { picture, steps: own ? draw(own) : [][Symbol.iterator]() };
 }
 
-function place({ context, view, ratio }: Brush, { canvas, brush, roomPx }: Picture): void {
+function place({ context, view, ratio }: Brush, { canvas, brush, roomPx, fromPx }: Picture): void {
   const { x, y, stretch } = placeOfPicture(brush.view, roomPx, view);
   const onPixel = (px: number) => Math.round(px * ratio) / ratio;
   const isPanned = stretch === 1;
+  const from = { x: Math.round(fromPx.x * ratio), y: Math.round(fromPx.y * ratio) };
+  const [width, height] = [canvas.width - from.x, canvas.height - from.y];
+  const left = (isPanned ? onPixel(x) : x) + (from.x / ratio) * stretch;
+  const top = (isPanned ? onPixel(y) : y) + (from.y / ratio) * stretch;
   context.save();
   context.imageSmoothingEnabled = !isPanned;
   context.drawImage(
     canvas,
-    isPanned ? onPixel(x) : x,
-    isPanned ? onPixel(y) : y,
-    (canvas.width / ratio) * stretch,
-    (canvas.height / ratio) * stretch,
+    from.x,
+    from.y,
+    width,
+    height,
+    left,
+    top,
+    (width / ratio) * stretch,
+    (height / ratio) * stretch,
   );
   context.restore();
 }

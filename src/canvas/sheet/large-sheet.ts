@@ -9,8 +9,8 @@ import { type CrispDrawing, type CrispPicture, crispPicture, isSameView } from "
 import {
   type Drawn,
   type Ground,
-  drawLightly,
   drawUnder,
+  lightSteps,
   restingSteps,
   wholeSteps,
   workOff,
@@ -73,7 +73,7 @@ function drawLarge(
   if (isNear || isBare) crisp.show(brush);
   else {
     drawUnder(brush, drawn);
-    picture.paint(brush, ground, (wide) => drawLightly(wide, drawn), performance.now());
+    picture.paint(brush, ground, (wide) => lightSteps(wide, drawn), performance.now());
   }
   return false;
 }

@@ -56,8 +56,8 @@ export function* restingSteps(
 const NO_LABELS: Labels = new Map();
 
 /** Without words and lines: most of the time goes into them. */
-export function drawLightly(brush: Brush, drawn: Drawn): void {
-  workOff(groundSteps(brush, drawn, restingItems(brush, drawn), { labels: NO_LABELS }));
+export function lightSteps(brush: Brush, drawn: Drawn): Generator<undefined, void> {
+  return groundSteps(brush, drawn, restingItems(brush, drawn), { labels: NO_LABELS });
 }
 
 function groundSteps(
