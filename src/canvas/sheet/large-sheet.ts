@@ -20,6 +20,8 @@ import { restingLabels } from "./sheet-labels.ts";
 interface Pictures {
   readonly crisp: CrispPicture<Ground>;
   readonly picture: GroundPicture;
+  /** The sharp drawing that the other was last made of. */
+  kept: CrispDrawing<Ground> | null;
 }
 
 export interface LargeDrawing {
@@ -34,7 +36,11 @@ export interface LargeDrawing {
 
 /** @param onTurn called when there is more to show */
 export function largeDrawing(onTurn: () => void): LargeDrawing {
-  const pictures = { crisp: crispPicture<Ground>(onTurn), picture: groundPicture() };
+  const pictures: Pictures = {
+    crisp: crispPicture<Ground>(onTurn),
+    picture: groundPicture(),
+    kept: null,
+  };
   return {
     draw: (brush, ground, drawn, isReady) => drawLarge(brush, pictures, ground, drawn, isReady),
     stop: pictures.crisp.stop,
@@ -43,17 +49,21 @@ export function largeDrawing(onTurn: () => void): LargeDrawing {
 
 function drawLarge(
   brush: Brush,
-  { crisp, picture }: Pictures,
+  pictures: Pictures,
   ground: Ground,
   drawn: Drawn,
   isReady: boolean,
 ): boolean {
+  const { crisp, picture } = pictures;
   const { isMoving } = drawn;
   const of = { ground, labels: isReady ? restingLabels(brush, drawn) : null };
   const last = crisp.last();
   if (!isMoving && last && crisp.isDone(brush, of)) {
     crisp.show(brush);
-    if (isReady && !picture.shows(brush, ground)) picture.keep(last.brush, ground);
+    if (isReady && pictures.kept !== last) {
+      picture.keep(last.brush, ground);
+      pictures.kept = last;
+    }
     return true;
   }
   const isKnown = last !== null && isSameLayout(last.ground, ground);
