@@ -130,7 +130,7 @@ interface Bans {
   readonly pairs: Set<string>;
 }
 
-const titles = (a: Proposal, b: Proposal) => [a.title, b.title].sort().join("\n");
+const pairOf = (a: Proposal, b: Proposal) => [a.id, b.id].sort().join("\n");
 
 /** Rules out what brought a finding: a way alone, else each two of them; whether that is news. */
 function ban({ single, pairs }: Bans, harm: readonly Finding[], changes: readonly Proposal[]) {
@@ -140,7 +140,7 @@ function ban({ single, pairs }: Bans, harm: readonly Finding[], changes: readonl
     const guilty = of.length > 0 ? of : changes;
     if (guilty.length === 1) single.add(guilty[0] as Proposal);
     for (const [index, one] of guilty.entries()) {
-      for (const other of guilty.slice(index + 1)) pairs.add(titles(one, other));
+      for (const other of guilty.slice(index + 1)) pairs.add(pairOf(one, other));
     }
   }
   return single.size + pairs.size > before;
@@ -159,7 +159,7 @@ function withBans({ pieces, problem }: ClearingProblem, { single, pairs }: Bans)
     ),
     together: (a, i, b, j) => {
       const [one, other] = [wayOf(a, i), wayOf(b, j)];
-      if (one && other && one !== other && pairs.has(titles(one, other))) return Infinity;
+      if (one && other && one !== other && pairs.has(pairOf(one, other))) return Infinity;
       return problem.together(a, i, b, j);
     },
   };

@@ -7,7 +7,7 @@ import { type ObjectChange, objectChange } from "./object-change.ts";
 
 export interface ClearingStep {
   /** One change, or several that only go together. */
-  readonly changes: readonly Pick<Proposal, "title" | "notes" | "way">[];
+  readonly changes: readonly Pick<Proposal, "id" | "title" | "notes" | "way">[];
   readonly change: ObjectChange;
   /** Ids of conflicts it clears when those before it are made. */
   readonly clears: readonly string[];
@@ -57,7 +57,7 @@ function tried(now: CheckedLayout, changes: readonly Proposal[]): Made | null {
   const left = new Set(after.result.findings.map(({ id }) => id));
   return {
     step: {
-      changes: changes.map(({ title, notes, way }) => ({ title, notes, way })),
+      changes: changes.map(({ id, title, notes, way }) => ({ id, title, notes, way })),
       change: objectChange(now.plan, plan, now.layout.id),
       clears: now.result.findings
         .filter(({ severity, id }) => severity === "conflict" && !left.has(id))

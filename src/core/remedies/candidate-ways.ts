@@ -92,7 +92,7 @@ function around(context: CheckedLayout, stand: Stand): readonly Proposal[] {
   const ways = parentsBy(context, stand).flatMap((parent) =>
     aroundProposals(context, stand, parent),
   );
-  return [...new Map(ways.map((way) => [way.title, way])).values()];
+  return [...new Map(ways.map((way) => [way.id, way])).values()];
 }
 
 /** The seed parents that a pollen source is in conflict with. */

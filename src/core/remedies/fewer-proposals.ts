@@ -10,7 +10,7 @@ import type { Edit } from "../edits/edit.ts";
 import { setPlantsAndOutline } from "../edits/planting-size.ts";
 import { turnPoint } from "../geometry/point.ts";
 import type { Planting, RectangleShape } from "../model/plan.ts";
-import { keepsDistance, nearestSpotProposals } from "./move-proposals.ts";
+import { keepsDistance, isOtherBed, nearestSpot } from "./move-proposals.ts";
 import { NO_COST, type Proposal } from "./remedy.ts";
 import { wayWords as words } from "./way-words.ts";
 
@@ -100,6 +100,7 @@ function proposal(
   const { planting, floor, source } = block;
   const title = words.fewer(planting.code, plants, block.plants);
   return {
+    id: `fewer ${planting.id} ${plants} ${outline.x} ${outline.y}`,
     way: "fewer plants",
     title,
     notes: [words.fewerNote(floor, source)],
@@ -123,13 +124,22 @@ function elsewhere(context: CheckedLayout, block: Block): readonly Proposal[] {
   const tried = recheckLayout(context, smaller.edit.apply(context.plan));
   const planting = tried?.layout.plantings.find(({ id }) => id === block.planting.id);
   if (!tried || !planting) return [];
-  return nearestSpotProposals(tried, planting).map((move) => ({
-    ...smaller,
-    ...(move.into === undefined ? {} : { into: `fewer ${move.into}` }),
-    title: words.fewerMoved(smaller.title, move.title),
-    edit: inTurn([smaller.edit, move.edit], smaller.title),
-    cost: { ...smaller.cost, groundM: move.cost.groundM },
-  }));
+  const spot = nearestSpot(tried, planting);
+  if (!spot) return [];
+  const { bed, edit, movedM, towards } = spot;
+  const counts = { plants: kept * block.rows, of: block.plants };
+  return [
+    {
+      ...smaller,
+      id: `${smaller.id}, moved`,
+      ...(bed ? { into: `fewer ${planting.id} ${bed.id}` } : {}),
+      title: isOtherBed(spot, planting)
+        ? words.fewerMovedInto(planting.code, counts, towards, spot.bed?.code ?? "")
+        : words.fewerMoved(planting.code, counts, towards),
+      edit: inTurn([smaller.edit, edit], smaller.title),
+      cost: { ...smaller.cost, groundM: movedM },
+    },
+  ];
 }
 
 function inTurn(edits: readonly Edit[], title: string): Edit {

@@ -63,8 +63,8 @@ function parentOf({ result }: CheckedLayout, finding: Finding): Stand | undefine
  */
 function withoutTwins(remedies: readonly Remedy[]): readonly Remedy[] {
   const goals = new Set<string>();
-  return remedies.filter(({ into, title, way, touches }) => {
-    const goal = into ?? (way === "not for seed" ? `${way} ${touches.join(" ")}` : title);
+  return remedies.filter(({ into, id, way, touches }) => {
+    const goal = into ?? (way === "not for seed" ? `${way} ${touches.join(" ")}` : id);
     if (goals.has(goal)) return false;
     goals.add(goal);
     return true;

@@ -13,36 +13,66 @@ import { clearGround, nearestPlace } from "./clear-ground.ts";
 import { NO_COST, type Proposal } from "./remedy.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { compassWord } from "../words/compass-words.ts";
+import { wayWords } from "./way-words.ts";
+import * as steps from "../words/step-words.ts";
 
 /** Steps tried along another bed, metres. */
 const BED_STEP_M = 0.25;
 
-/** The nearest clear spot at the present angle, in whichever bed it lies. */
-export function nearestSpotProposals(
-  context: CheckedLayout,
-  planting: Planting,
-): readonly Proposal[] {
+interface NearestSpot {
+  readonly edit: Edit;
+  readonly movedM: number;
+  /** `8.9 m south-west`. */
+  readonly towards: string;
+  /** The bed it lies in there. */
+  readonly bed: Bed | undefined;
+}
+
+/** The nearest clear spot at the present angle, in whichever bed it lies; null: there is none. */
+export function nearestSpot(context: CheckedLayout, planting: Planting): NearestSpot | null {
   const ground = clearGround(context.result, planting.id);
   const from = shapeCentre(planting.outline);
   const to = ground && nearestPlace(ground.centres, from);
-  if (!to) return [];
+  if (!to) return null;
   const edit = moveObjects(
     context.layout.id,
     [planting.id],
     to.x - from.x,
     to.y - from.y,
-    `Move ${planting.code}`,
+    steps.moveObject(planting.code),
   );
-  const bed = bedAfter(context, edit, planting.id);
-  const way = bed && bed.id !== planting.bed ? ` into ${bed.code}` : "";
+  return {
+    edit,
+    movedM: pointDistance(from, to),
+    towards: moveWords(context, from, to),
+    bed: bedAfter(context, edit, planting.id),
+  };
+}
+
+/** Whether a spot lies in a bed other than the one the planting is in. */
+export function isOtherBed({ bed }: NearestSpot, planting: Planting): boolean {
+  return bed !== undefined && bed.id !== planting.bed;
+}
+
+/** The same as a way to try. */
+export function nearestSpotProposals(
+  context: CheckedLayout,
+  planting: Planting,
+): readonly Proposal[] {
+  const spot = nearestSpot(context, planting);
+  if (!spot) return [];
+  const { bed, edit, movedM, towards } = spot;
   return [
     {
+      id: `move ${planting.id}`,
       way: "move",
       ...(bed ? { into: `${planting.id} ${bed.id}` } : {}),
-      title: `Move ${planting.code} ${moveWords(context, from, to)}${way}`,
+      title: isOtherBed(spot, planting)
+        ? wayWords.moveInto(planting.code, towards, bed?.code ?? "")
+        : wayWords.move(planting.code, towards),
       notes: [],
       edit,
-      cost: { ...NO_COST, groundM: pointDistance(from, to) },
+      cost: { ...NO_COST, groundM: movedM },
       touches: [planting.id],
     },
   ];
@@ -108,15 +138,16 @@ function bedProposal(
   outline: RectangleShape,
 ): Proposal {
   return {
+    id: `move ${planting.id} ${bed.id} ${outline.x} ${outline.y}`,
     way: "other bed",
     into: `${planting.id} ${bed.id}`,
-    title: `Move ${planting.code} ${moveWords(context, from, outline)} into ${bed.code}`,
+    title: wayWords.moveInto(planting.code, moveWords(context, from, outline), bed.code),
     notes: [],
     edit: setOutline(
       context.layout.id,
       planting.id,
       outline,
-      `Move ${planting.code} to ${bed.code}`,
+      steps.moveInto(planting.code, bed.code),
     ),
     cost: { ...NO_COST, groundM: pointDistance(from, outline) },
     touches: [planting.id],
@@ -162,7 +193,7 @@ function swapProposal(context: CheckedLayout, planting: Planting, other: Plantin
   const to = shapeCentre(other.outline);
   const turn =
     (other.outline as RectangleShape).turnDeg - (planting.outline as RectangleShape).turnDeg;
-  const title = `Swap ${planting.code} with ${other.code}`;
+  const title = steps.swap(planting.code, other.code);
   const edit: Edit = {
     title,
     apply: (plan) =>
@@ -174,6 +205,7 @@ function swapProposal(context: CheckedLayout, planting: Planting, other: Plantin
       ].reduce((next, step) => step.apply(next), plan),
   };
   return {
+    id: `swap ${planting.id} ${other.id}`,
     way: "swap",
     title,
     notes: [],

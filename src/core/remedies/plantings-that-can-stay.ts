@@ -4,6 +4,7 @@
  */
 import type { FindingBase } from "../checks/finding.ts";
 import type { CheckResult } from "../checks/run-checks.ts";
+import { tangleSentences as words } from "./tangle-words.ts";
 
 export interface Tangle {
   /** Plantings that conflicts tie together, directly or through others, in the order of the layout. */
@@ -75,13 +76,11 @@ export function tangleWords(
   nameOf: (id: string) => string,
 ): readonly string[] {
   const leave = ids.length - canStay.length;
-  const stay =
-    canStay.length === 0
-      ? "none of them can stay as it is"
-      : `at most ${canStay.length} of them can stay as they are, for example ${canStay.map(nameOf).join(", ")}`;
   return [
-    `${ids.length} plantings are tangled in conflicts here: ${ids.map(nameOf).join(", ")}.`,
-    `Where they lie now, ${stay}; at least ${leave} must move, flower at another time, be covered or give no seed.`,
-    "This is counted for the places they have now. Whether all fit elsewhere, Arrange in the layout menu tries.",
+    words.tangled(ids.length, ids.map(nameOf).join(", ")),
+    canStay.length === 0
+      ? words.noneStays(leave)
+      : words.someStay(canStay.length, canStay.map(nameOf).join(", "), leave),
+    words.countedHere,
   ];
 }

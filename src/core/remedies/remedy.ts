@@ -48,6 +48,8 @@ export const NO_COST: WayCost = {
 
 /** An edit that may clear a finding, before it has been tried. */
 export interface Proposal {
+  /** Tells it from any other: what is done, to what, by how much. */
+  readonly id: string;
   readonly way: RemedyWay;
   /** What to do, e.g. "Move 8.9 m south-west into A05". */
   readonly title: string;

@@ -8,7 +8,16 @@ import { handWords, underWords } from "../practice/practice-words.ts";
 /** `(common practice)`, `(The Manual of Seed Saving, Timber Press)`. */
 const says = (source: string): string => `(${ruleCited(source)})`;
 
+/** How many plants are grown of those there are. */
+interface PlantsLeft {
+  readonly plants: number;
+  readonly of: number;
+}
+
 export const wayWords = {
+  /** @param towards `8.9 m south-west` */
+  move: (code: string, towards: string) => `Move ${code} ${towards}`,
+  moveInto: (code: string, towards: string, bed: string) => `Move ${code} ${towards} into ${bed}`,
   heading: "Ways out, each tried; the one that leaves the least trouble first:",
   more: (count: number) => counted(count, { one: "more way out", other: "more ways out" }),
   noneAlone:
@@ -75,9 +84,11 @@ export const wayWords = {
 
   fewer: (code: string, plants: number, of: number) =>
     `Grow ${plants} of the ${of} plants of ${code}, in a smaller block`,
-  /** @param move `Move A01-1 3 m north` */
-  fewerMoved: (fewer: string, move: string) =>
-    `${fewer}, and ${move.charAt(0).toLowerCase()}${move.slice(1)}`,
+  /** @param towards `3 m north` */
+  fewerMoved: (code: string, { plants, of }: PlantsLeft, towards: string) =>
+    `Grow ${plants} of the ${of} plants of ${code}, in a smaller block, and move ${code} ${towards}`,
+  fewerMovedInto: (code: string, { plants, of }: PlantsLeft, towards: string, bed: string) =>
+    `Grow ${plants} of the ${of} plants of ${code}, in a smaller block, and move ${code} ${towards} into ${bed}`,
   fewerNote: (floor: number, source: string) =>
     `${floor} are enough to keep the variety ${says(source)}; there is less seed, and less to choose from.`,
 

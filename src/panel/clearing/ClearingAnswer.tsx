@@ -65,7 +65,7 @@ export function ClearingAnswer({ answer, request }: ClearingAnswerProps) {
       <ol className="clearing-steps" aria-label={CHANGES}>
         {answer.steps.map((step) => (
           <StepLine
-            key={titleOf(step)}
+            key={idOf(step)}
             step={step}
             isDone={done.has(step)}
             isTooSoon={tooSoon === step}
@@ -79,6 +79,7 @@ export function ClearingAnswer({ answer, request }: ClearingAnswerProps) {
   );
 }
 
+const idOf = ({ changes }: ClearingStep) => changes.map(({ id }) => id).join("; ");
 const titleOf = ({ changes }: ClearingStep) => changes.map(({ title }) => title).join("; ");
 
 /** The steps that are left, and what applies them to the plan they were found for. */
@@ -137,8 +138,8 @@ function StepLine({ step, isDone, isTooSoon, onApply }: StepLineProps) {
   const notes = changes.flatMap((change) => change.notes);
   return (
     <li>
-      {changes.map(({ title }) => (
-        <p key={title} className="way-out-title">
+      {changes.map(({ id, title }) => (
+        <p key={id} className="way-out-title">
           {title}{" "}
           {clears.length > 0 && <span className="way-out-effect">{clearsText(clears.length)}</span>}
         </p>

@@ -93,7 +93,7 @@ function WayOutList({ remedies, tried }: WayOutListProps) {
       <ul className="plain-list">
         {shown.map((remedy) => (
           <WayOut
-            key={remedy.title}
+            key={remedy.id}
             remedy={remedy}
             isTried={tried === remedy.edit}
             onTry={() => tryOut(remedy)}

@@ -165,6 +165,7 @@ describe("a way out that brings nearer what stays too near", () => {
   );
   const context = checkedLayout(plan);
   const move = (y: number): Proposal => ({
+    id: `move p ${y}`,
     way: "move",
     title: "Move p",
     notes: [],
