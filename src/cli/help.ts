@@ -1,6 +1,7 @@
 import { MEASURES_EXAMPLE } from "../core/labels/label-measures.ts";
 import { labelSizes } from "../core/labels/label-sizes.ts";
-import { companionTitles } from "../core/map/companion-ids.ts";
+import { printTitles } from "../core/files/print-words.ts";
+import { companionIds } from "../core/map/companion-ids.ts";
 import { exportList } from "../core/files/export-list.ts";
 import { printParts } from "../core/files/print-list.ts";
 
@@ -11,7 +12,8 @@ const formats = exportList
   })
   .join("\n");
 
-const sheets = Object.entries(companionTitles)
+const sheets = companionIds
+  .map((id) => [id, printTitles[id]] as const)
   .map(([id, title], index) => {
     return `    ${(index === 0 ? "--with" : "").padEnd(7)}${id.padEnd(12)} ${title}`;
   })

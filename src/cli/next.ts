@@ -5,7 +5,7 @@ import { writePlan } from "../core/model/read-plan.ts";
 import { dayFromIso } from "../core/model/day.ts";
 import { nextSeason } from "../core/seasons/next-season.ts";
 import { nextSeasonFaults } from "../core/seasons/next-season-faults.ts";
-import { nextSeasonReport } from "../core/seasons/next-season-report.ts";
+import { nextSeasonReport } from "../core/seasons/next-season-words.ts";
 import { chosenFates, offeredChoices } from "../core/seasons/season-choices.ts";
 import { faultWords } from "../core/seasons/season-words.ts";
 import { today } from "./clock.ts";

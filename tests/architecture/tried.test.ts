@@ -24,6 +24,7 @@ const TRIED_AS_COMMANDS: Readonly<Record<string, string>> = {
   "src/core/exchange/register.ts": "tests/cli/register.test.ts",
   "src/core/exchange/shelf-report.ts": "tests/cli/lots.test.ts",
   "src/core/exchange/years-report.ts": "tests/cli/years.test.ts",
+  "src/core/record/doubt-words.ts": "tests/cli/record.test.ts",
   "src/core/record/field-words.ts": "tests/cli/record.test.ts",
   "src/core/record/merge-plans.ts": "tests/cli/record.test.ts",
   "src/core/record/merge-sides.ts": "tests/cli/record.test.ts",

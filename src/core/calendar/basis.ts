@@ -28,12 +28,3 @@ export function figureBasis(figure: Sourced<unknown>): Basis {
   if (figure.fewVarieties === true) return "rule of thumb";
   return findSource(figure.source)?.trust === "seen" ? "published" : "rule of thumb";
 }
-
-/** In words, after "rests on": `your own dates or figures`. */
-export const basisWord: Readonly<Record<Basis, string>> = {
-  seen: "what was seen this season",
-  own: "your own dates or figures",
-  published: "a published figure",
-  "planned end": "the day it is to be cleared",
-  "rule of thumb": "a rule of thumb",
-};

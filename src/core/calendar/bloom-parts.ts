@@ -2,7 +2,7 @@
 import type { Range } from "../kinds/crop.ts";
 import type { DayNumber } from "../model/day.ts";
 import type { Bloom } from "./bloom-window.ts";
-import type { WhyNoBloom } from "./no-bloom.ts";
+import type { WhyNoBloom } from "./no-bloom-words.ts";
 
 /** The whole bloom and its two parts; they differ where tassels and silks do not open together. */
 export interface BloomParts {

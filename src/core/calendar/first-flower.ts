@@ -8,7 +8,7 @@ import { type Basis, figureBasis } from "./basis.ts";
 import { type FirstFlower, firstFlowerFromDays } from "./bloom-window.ts";
 import { type BloomSetting, frostAfter, isSpringStart, winterAfter } from "./growing.ts";
 import { type HeatEnd, firstFlowerFromHeat } from "./heat-bloom.ts";
-import type { WhyNoBloom } from "./no-bloom.ts";
+import type { WhyNoBloom } from "./no-bloom-words.ts";
 import { seenToFlower } from "./seen-seasons.ts";
 
 /** What a first flower was counted with. */

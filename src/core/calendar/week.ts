@@ -1,4 +1,5 @@
 import { type DayNumber, civilFromDay, dayFromCivil } from "../model/day.ts";
+import { fullMonths, week } from "../words/month-words.ts";
 
 /** ISO 8601 week: Monday first, week 1 holds the year's first Thursday. */
 export interface IsoWeek {
@@ -24,30 +25,15 @@ export function isoWeek(day: DayNumber): IsoWeek {
   return { year, week: Math.floor((thursday - newYear) / 7) + 1 };
 }
 
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-] as const;
-
 /** `Week 14: 5 to 11 April`; both years where it runs over New Year. @param monday of the week */
 export function weekInWords(monday: DayNumber): string {
   const [first, last] = [civilFromDay(monday), civilFromDay(monday + 6)];
-  const name = (month: number) => MONTHS[month - 1] ?? "?";
+  const name = (month: number) => fullMonths[month - 1] ?? "?";
   const isOneMonth = first.month === last.month;
   const isOneYear = first.year === last.year;
   const start = [first.day, isOneMonth ? "" : name(first.month), isOneYear ? "" : first.year];
   const end = [last.day, name(last.month), isOneYear ? "" : last.year];
   const joined = (parts: readonly (string | number)[]) =>
     parts.filter((part) => part !== "").join(" ");
-  return `Week ${isoWeek(monday).week}: ${joined(start)} to ${joined(end)}`;
+  return week(isoWeek(monday).week, joined(start), joined(end));
 }

@@ -2,7 +2,7 @@
  * Days between blooms: how fragile isolation in time is, what a late spring would undo, on what
  * the days between rest, and all of it in words.
  */
-import { basisWord } from "../calendar/basis.ts";
+import { basisWord } from "../calendar/basis-words.ts";
 import { shortDate } from "../model/day.ts";
 import type { IsolationPair, TimeClear } from "./isolation-pair.ts";
 import { type Wording, listed } from "./wording.ts";

@@ -1,5 +1,5 @@
 /** Words for two stands that would mix, for one that may, and for what its distance lacks. */
-import { noBloomWords } from "../calendar/no-bloom.ts";
+import { noBloomWords } from "../calendar/no-bloom-words.ts";
 import { shortDate } from "../model/day.ts";
 import {
   type LengthUnit,

@@ -5,7 +5,7 @@
  */
 import type { Bloom } from "../calendar/bloom-window.ts";
 import { type BloomSetting, bloomSetting } from "../calendar/growing.ts";
-import type { WhyNoBloom } from "../calendar/no-bloom.ts";
+import type { WhyNoBloom } from "../calendar/no-bloom-words.ts";
 import { bloomForecast, partsFromDates } from "../calendar/planting-bloom.ts";
 import type { Forecast, RipeSeed } from "../calendar/bloom-parts.ts";
 import { forecastWithSeen } from "../calendar/forecast-with-seen.ts";

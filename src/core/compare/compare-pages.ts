@@ -6,7 +6,7 @@ import type { Layout } from "../model/plan.ts";
 import { type ComparedContent, comparedContent, numberedDifferences } from "./compare-content.ts";
 import { CAPTION_MM, type ComparePanes, MOST_ON_A_PAGE, comparePanes } from "./compare-panes.ts";
 import { measureItems } from "./compare-table.ts";
-import { differenceText } from "./compare-words.ts";
+import { comparedWords as words, differenceText } from "./compare-words.ts";
 import { ratioText } from "../page/drawing-ratio.ts";
 import { planRevision } from "../page/file-name.ts";
 import { type FlowItem, cutToWidth, flowInto, heading, paragraph, space } from "../page/flow.ts";
@@ -29,7 +29,7 @@ import { type SheetDrawing, sheetDrawing } from "../map/sheet-drawing.ts";
 import { barMarks, headerMarks } from "../map/sheet-edges.ts";
 import { sheetView } from "../page/sheet-view.ts";
 import { countWord } from "../words/deed-words.ts";
-import { counted } from "../words/plurals.ts";
+import { headerWords } from "../map/map-words.ts";
 
 export interface ComparePrint {
   readonly paper: PaperName;
@@ -92,7 +92,7 @@ export function comparePages(
           .slice(from, from + MOST_ON_A_PAGE)
           .map((pane, index) => drawnPane(setting, pane, panes.boxes[index] as Box));
         drawn.push(...here);
-        const name = pageCount > 1 ? `Drawings, page ${page + 1} of ${pageCount}` : "Drawings";
+        const name = pageCount > 1 ? words.drawingsPage(page + 1, pageCount) : words.drawings;
         const { marks, rest } = panelMarks(setting, here);
         left.push(...rest.filter((item) => !left.some((other) => other.name === item.name)));
         return [drawingPage(setting, name, [...here.flatMap((each) => each.marks), ...marks])];
@@ -133,14 +133,13 @@ function captionMarks(
   conflicts: number,
   box: Box,
 ): readonly Mark[] {
-  const name = against && print.isOverlaid ? `${against.name}, then ${layout.name}` : layout.name;
+  const name =
+    against && print.isOverlaid ? words.overlaid(against.name, layout.name) : layout.name;
   const count = against ? numberedDifferences(against, layout).length : 0;
   const said = [
-    conflicts === 0 ? "no conflict" : countWord(conflicts, "conflict"),
-    ...(against
-      ? [`differs from ${against.name} in ${counted(count, { one: "place", other: "places" })}`]
-      : []),
-    `rev ${planRevision(plan, layout)}`,
+    conflicts === 0 ? words.noConflict : countWord(conflicts, "conflict"),
+    ...(against ? [words.differsIn(against.name, count)] : []),
+    headerWords.revision(planRevision(plan, layout)),
   ];
   const at = (fromBox: number) => ({ x: box.left, y: box.top - fromBox });
   const line = said.join("  ·  ");
@@ -168,14 +167,14 @@ function panelMarks({ plan, book, panes, ruler }: Setting, drawn: readonly Drawn
 
 function stampOf({ plan, print, panes }: Setting): string {
   const title = plan.title === plan.site.name ? [] : [plan.title];
-  const ratio = `${ratioText(panes.ratio, plan.units)} on ${print.paper}`;
-  return [...title, "layouts compared", ratio, `printed ${print.printedAt}`].join("  ·  ");
+  const ratio = headerWords.onPaper(ratioText(panes.ratio, plan.units), print.paper);
+  return [...title, words.compared, ratio, headerWords.printed(print.printedAt)].join("  ·  ");
 }
 
 function drawingPage(setting: Setting, name: string, marks: readonly Mark[]): Page {
   const { plan, panes, ruler } = setting;
   const { frame, ratio } = panes;
-  const lines = [stampOf(setting), panes.boxes.length > 1 ? `${name}, all at one ratio` : name];
+  const lines = [stampOf(setting), panes.boxes.length > 1 ? words.oneRatio(name) : name];
   return {
     ...frame.size,
     name,
@@ -197,33 +196,31 @@ function wordPages(
   const layouts = compared.map(({ layout }) => layout);
   const isWide = layouts.length > 3;
   const width = isWide ? roomBelowHeader(panes.frame).width : noteWidth(panes.frame);
-  const body = (words: string) => paragraph(words, width, TYPE_PT.body, ruler);
-  const title = (words: string) => heading(words, width, TYPE_PT.code, ruler);
+  const body = (said: string) => paragraph(said, width, TYPE_PT.body, ruler);
+  const title = (said: string) => heading(said, width, TYPE_PT.code, ruler);
   const [first, ...others] = layouts as [Layout, ...Layout[]];
   const hidden = drawn.flatMap(({ pane, drawing }) => unlabelled(pane, drawing));
   return flowPages(
-    "Measures and differences",
+    words.measuresAndDifferences,
     [
       ...(restOfKey.length > 0 ? [...restOfKey, space(3)] : []),
-      title("Measures"),
+      title(words.measures),
       ...measureItems(comparison, plan.units, width, ruler),
       space(2),
-      body(
-        "Bold with a tick: the better value of its row; none where all are equal or neither end is better. No score adds them up.",
-      ),
+      body(words.bold),
       space(3),
       ...others.flatMap((layout) => {
         const listed = numberedDifferences(first, layout);
         return [
-          title(`${layout.name} differs from ${first.name}`),
-          ...(listed.length === 0 ? [body("In nothing.")] : []),
+          title(words.differs(layout.name, first.name)),
+          ...(listed.length === 0 ? [body(words.inNothing)] : []),
           ...listed.map(({ number, difference }) =>
             body(`(${number}) ${differenceText(difference, plan)}`),
           ),
           space(2),
         ];
       }),
-      ...(hidden.length > 0 ? [body(`No room on the drawings for: ${hidden.join(", ")}.`)] : []),
+      ...(hidden.length > 0 ? [body(words.noRoom(hidden.join(", ")))] : []),
     ],
     { plan, frame: panes.frame, stamp: stampOf(setting), ruler },
     isWide ? 1 : 2,
@@ -236,5 +233,5 @@ function unlabelled(
 ): readonly string[] {
   return [...visible]
     .filter((item) => item.label !== "" && !labelled.has(item))
-    .map((item) => `${item.label} of ${layout.name}`);
+    .map((item) => words.labelOf(item.label, layout.name));
 }

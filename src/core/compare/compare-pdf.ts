@@ -5,6 +5,7 @@ import { mapTitle } from "../map/map-text.ts";
 import { type PdfFonts, pdfWriter } from "../page/pdf-writer.ts";
 import type { Progress } from "../paper-set/plot-map.ts";
 import type { Page } from "../page/scene.ts";
+import { comparedWords } from "./compare-words.ts";
 
 export interface ComparePdf {
   readonly bytes: Uint8Array;
@@ -29,7 +30,7 @@ export async function comparePdf(
   signal?: { readonly aborted: boolean },
 ): Promise<ComparePdf> {
   const plan = compared[0]?.plan;
-  const title = `${plan ? mapTitle(plan) : ""}: layouts compared`;
+  const title = comparedWords.fileTitle(plan ? mapTitle(plan) : "");
   const writer = pdfWriter(title, print.printedAt, fonts);
   const { parts, ratio } = comparePages(compared, print, writer.ruler);
   const total = parts.length + 2;
@@ -37,7 +38,7 @@ export async function comparePdf(
   const step = async () => {
     done += 1;
     await onProgress(done, total);
-    if (signal?.aborted === true) throw new CompareStopped("The comparison was stopped");
+    if (signal?.aborted === true) throw new CompareStopped(comparedWords.stopped);
   };
   const pages: Page[] = [];
   for (const part of parts) {

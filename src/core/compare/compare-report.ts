@@ -3,7 +3,7 @@ import { type Comparison, compareLayouts } from "./compare-layouts.ts";
 import { type Difference, layoutDifferences } from "./layout-differences.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { Plan } from "../model/plan.ts";
-import { differenceText, measureText, measureTitle } from "./compare-words.ts";
+import { comparedWords, differenceText, measureText, measureTitle } from "./compare-words.ts";
 import { csvFile } from "../formats/csv-file.ts";
 
 export interface CompareInput {
@@ -97,11 +97,11 @@ export function compareReportText(input: CompareInput): string {
     const lines = differences.map((entry) => `  ${differenceText(entry, plan)}`);
     return [
       "",
-      `${to.name} against ${first?.name ?? ""}:`,
-      ...(lines.length > 0 ? lines : ["  no difference"]),
+      comparedWords.against(to.name, first?.name ?? ""),
+      ...(lines.length > 0 ? lines : [`  ${comparedWords.noDifference}`]),
     ];
   });
-  return [plan.title, "", ...table, "", "* the better in its row", ...lists, ""].join("\n");
+  return [plan.title, "", ...table, "", comparedWords.better, ...lists, ""].join("\n");
 }
 
 /** The measures as CSV (RFC 4180), numbers in metres; no cell is read as a formula. */

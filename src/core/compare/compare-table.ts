@@ -1,7 +1,7 @@
 /** The measures of layouts as a table on paper, the better ones bold with a tick. */
 import type { Comparison, Measure } from "./compare-layouts.ts";
 import type { LengthUnit } from "../model/length.ts";
-import { measureText, measureTitle } from "./compare-words.ts";
+import { comparedWords, measureText, measureTitle } from "./compare-words.ts";
 import { type FlowItem, lineHeight, textLines, wrapText } from "../page/flow.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { type Mark, type TextRuler, line } from "../page/scene.ts";
@@ -26,11 +26,13 @@ export function measureItems(
     const row = rowMaker(widthMm, to - from, ruler);
     return [
       row(
-        ["Measure", ...comparison.layouts.slice(from, to).map(({ name }) => name)].map((words) => ({
-          words,
-          isBold: true,
-          isTicked: false,
-        })),
+        [comparedWords.measure, ...comparison.layouts.slice(from, to).map(({ name }) => name)].map(
+          (words) => ({
+            words,
+            isBold: true,
+            isTicked: false,
+          }),
+        ),
         true,
       ),
       ...comparison.measures.map((measure) =>

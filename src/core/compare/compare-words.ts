@@ -158,3 +158,28 @@ function dateWords(days: number | null): string {
   const count = Math.abs(days);
   return `${counted(count, { one: "day", other: "days" })} ${days > 0 ? "later" : "earlier"}`;
 }
+
+/** Layouts compared on paper and in lists. */
+export const comparedWords = {
+  drawings: "Drawings",
+  drawingsPage: (page: number, of: number) => `Drawings, page ${page} of ${of}`,
+  overlaid: (first: string, then: string) => `${first}, then ${then}`,
+  noConflict: "no conflict",
+  differsIn: (from: string, places: number) =>
+    `differs from ${from} in ${counted(places, { one: "place", other: "places" })}`,
+  compared: "layouts compared",
+  oneRatio: (name: string) => `${name}, all at one ratio`,
+  measuresAndDifferences: "Measures and differences",
+  measures: "Measures",
+  measure: "Measure",
+  bold: "Bold with a tick: the better value of its row; none where all are equal or neither end is better. No score adds them up.",
+  differs: (name: string, from: string) => `${name} differs from ${from}`,
+  inNothing: "In nothing.",
+  noRoom: (names: string) => `No room on the drawings for: ${names}.`,
+  labelOf: (label: string, layout: string) => `${label} of ${layout}`,
+  fileTitle: (map: string) => `${map}: layouts compared`,
+  stopped: "The comparison was stopped",
+  against: (name: string, first: string) => `${name} against ${first}:`,
+  noDifference: "no difference",
+  better: "* the better in its row",
+} as const;

@@ -5,6 +5,7 @@ import type { LabelUse } from "../labels/label-facts.ts";
 import { usualPaper } from "../page/paper.ts";
 import type { PdfFonts } from "../page/pdf-writer.ts";
 import { type ExportFormat, exportList } from "./export-list.ts";
+import { hindranceWords } from "./export-words.ts";
 
 export interface ExportMeans {
   /** Local date and time, `2027-03-02 09:40`. */
@@ -90,7 +91,7 @@ const makers: ReadonlyMap<string, Maker> = new Map<string, Maker>([
   [
     "png",
     async (input, means) => {
-      if (!means.raster) throw new RangeError("A picture of dots is made in the browser only");
+      if (!means.raster) throw new RangeError(hindranceWords.inBrowser);
       const { pageSvg } = await import("../paper-set/drawing-svg.ts");
       return means.raster(await pageSvg(input, means.printedAt, await means.fonts()));
     },

@@ -3,13 +3,11 @@ import type { LabelUse } from "../labels/label-facts.ts";
 import type { Layout, Plan } from "../model/plan.ts";
 import { compareFileName, exportFileName, plotMapFileName } from "../page/file-name.ts";
 import { usualPaper } from "../page/paper.ts";
+import { type ExportWords, exportWords, hindranceWords, labelWords } from "./export-words.ts";
 
-export interface ExportFormat {
+export interface ExportFormat extends ExportWords {
   /** As `--format` has it. */
   readonly id: string;
-  readonly title: string;
-  /** What it is good for, one sentence. */
-  readonly about: string;
   readonly mimeType: string;
   readonly extension: string;
   /** What of the plan is in it, as its file name says. */
@@ -25,21 +23,10 @@ export interface ExportFormat {
   readonly needs: "nothing" | "position" | "layouts" | "lots" | "canvas";
 }
 
-const labelTitles: Readonly<Record<LabelUse, readonly [string, string]>> = {
-  stakes: ["Stake labels", "One label for each planting: code, variety, kind, dates, lot."],
-  packets: [
-    "Seed packet labels",
-    "One label for each planting kept for seed, and a page on what the law may ask for.",
-  ],
-  lots: ["Packets of the shelf", "One label for each lot in stock, with its test and its origin."],
-};
-
-export const exportList: readonly ExportFormat[] = [
+const formats: readonly Omit<ExportFormat, keyof ExportWords>[] = [
   {
     id: "plot-map",
     followsReading: true,
-    title: "Plot map (PDF)",
-    about: "Map sheets at a true ratio, notes and plot list, on A4 or Letter, ready to print.",
     mimeType: "application/pdf",
     extension: "pdf",
     what: "plot map",
@@ -50,9 +37,6 @@ export const exportList: readonly ExportFormat[] = [
   labelFormat("lot-labels", "lots"),
   {
     id: "lot-isolation",
-    title: "Isolation of harvested lots (PDF)",
-    about:
-      "How each lot was isolated as grown, frozen at harvest, with what nobody observed: for a buyer or an inspector.",
     mimeType: "application/pdf",
     extension: "pdf",
     what: "isolation as grown",
@@ -60,8 +44,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "sowing-list",
-    title: "Sowing list (PDF)",
-    about: "In order of sowing: lot, where it is kept, seeds, grams, plot, and a box to tick.",
     mimeType: "application/pdf",
     extension: "pdf",
     what: "sowing list",
@@ -69,8 +51,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "years",
-    title: "Which year for which (PDF)",
-    about: "Varieties by seasons, who is grown for seed when: one page for the wall.",
     mimeType: "application/pdf",
     extension: "pdf",
     what: "years",
@@ -78,8 +58,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "sowing-csv",
-    title: "Sowing list (CSV)",
-    about: "One row for each planting and lot, in order of sowing.",
     mimeType: "text/csv",
     extension: "csv",
     what: "sowing list",
@@ -87,8 +65,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "lots",
-    title: "Seed lots (CSV)",
-    about: "One row for each lot on the shelf, to be edited in a spreadsheet and read back.",
     mimeType: "text/csv",
     extension: "csv",
     what: "seed lots",
@@ -96,8 +72,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "compare",
-    title: "Layouts compared (PDF)",
-    about: "All layouts drawn at one ratio, the measures of each, and what differs in words.",
     mimeType: "application/pdf",
     extension: "pdf",
     what: "layouts compared",
@@ -106,8 +80,6 @@ export const exportList: readonly ExportFormat[] = [
   {
     id: "svg",
     followsReading: true,
-    title: "Drawing (SVG)",
-    about: "The ground alone at a true ratio, to be opened in a drawing program.",
     mimeType: "image/svg+xml",
     extension: "svg",
     what: "drawing",
@@ -116,8 +88,6 @@ export const exportList: readonly ExportFormat[] = [
   {
     id: "svg-page",
     followsReading: true,
-    title: "Map page (SVG)",
-    about: "The whole map on one page, with title, key, scale bar, north arrow and all notes.",
     mimeType: "image/svg+xml",
     extension: "svg",
     what: "map page",
@@ -126,8 +96,6 @@ export const exportList: readonly ExportFormat[] = [
   {
     id: "png",
     followsReading: true,
-    title: "Picture (PNG)",
-    about: "The map page with its notes as dots, for a message or a web page.",
     mimeType: "image/png",
     extension: "png",
     what: "map page",
@@ -135,9 +103,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "geojson",
-    title: "Ground and plantings (GeoJSON)",
-    about:
-      "Outlines in longitude and latitude, for maps and other programs; Wideberth reads it back.",
     mimeType: "application/geo+json",
     extension: "geojson",
     what: "layout",
@@ -145,8 +110,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "gpx",
-    title: "Bed corners (GPX)",
-    about: "One waypoint for each corner of each bed, for a satellite receiver.",
     mimeType: "application/gpx+xml",
     extension: "gpx",
     what: "bed corners",
@@ -154,8 +117,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "plots",
-    title: "Plots (CSV)",
-    about: "One row for each planting, for a spreadsheet.",
     mimeType: "text/csv",
     extension: "csv",
     what: "plots",
@@ -163,8 +124,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "varieties",
-    title: "Seed list (CSV)",
-    about: "One row for each variety; Wideberth reads it back.",
     mimeType: "text/csv",
     extension: "csv",
     what: "seed list",
@@ -173,8 +132,6 @@ export const exportList: readonly ExportFormat[] = [
   {
     id: "pairs",
     followsReading: true,
-    title: "Pairs that can cross (CSV)",
-    about: "One row for each seed parent and pollen source: distance, bloom, what it rests on.",
     mimeType: "text/csv",
     extension: "csv",
     what: "pairs",
@@ -182,8 +139,6 @@ export const exportList: readonly ExportFormat[] = [
   },
   {
     id: "calendar",
-    title: "Season calendar (iCalendar)",
-    about: "Sowing, roguing, covers, bloom and ripe seed as whole-day events.",
     mimeType: "text/calendar",
     extension: "ics",
     what: "season calendar",
@@ -191,12 +146,14 @@ export const exportList: readonly ExportFormat[] = [
   },
 ];
 
-function labelFormat(id: string, use: LabelUse): ExportFormat {
-  const [title, about] = labelTitles[use];
+export const exportList: readonly ExportFormat[] = formats.map((format) => {
+  const words = format.labels ? labelWords[format.labels] : exportWords.get(format.id);
+  return { ...format, title: words?.title ?? format.id, about: words?.about ?? "" };
+});
+
+function labelFormat(id: string, use: LabelUse): Omit<ExportFormat, keyof ExportWords> {
   return {
     id,
-    title: `${title} (PDF)`,
-    about,
     mimeType: "application/pdf",
     extension: "pdf",
     what: id.replace("-", " "),
@@ -220,15 +177,15 @@ export function exportHindrance(
   hasCanvas: boolean,
 ): string | null {
   if (format.needs === "position" && !plan.site.position) {
-    return "the site has no longitude and latitude";
+    return hindranceWords.position;
   }
   if (format.needs === "layouts" && plan.layouts.length < 2) {
-    return "it has one layout, and it takes two to compare";
+    return hindranceWords.layouts;
   }
   if (format.needs === "lots" && !plan.lots.some(({ state }) => state === "in stock")) {
-    return "no lot is in stock on the shelf";
+    return hindranceWords.lots;
   }
-  return format.needs === "canvas" && !hasCanvas ? "it is made in the browser only" : null;
+  return format.needs === "canvas" && !hasCanvas ? hindranceWords.canvas : null;
 }
 
 /** What the file is called. */

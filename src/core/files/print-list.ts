@@ -1,8 +1,9 @@
 /** What is printed of a plan, by name: for one button, one command, and the pages shown before. */
 import type { LabelUse } from "../labels/label-facts.ts";
-import { type CompanionId, companionIds, companionTitles } from "../map/companion-ids.ts";
+import { type CompanionId, companionIds } from "../map/companion-ids.ts";
 import type { Layout, Plan } from "../model/plan.ts";
 import { exportFileName } from "../page/file-name.ts";
+import { nothingToPrint, printTitles } from "./print-words.ts";
 
 export type PrintId =
   | "map"
@@ -24,16 +25,16 @@ export interface PrintPart {
 }
 
 export const printParts: readonly PrintPart[] = [
-  { id: "map", title: "Plot map, with notes and plot list" },
-  ...companionIds.map((id) => ({ id, title: companionTitles[id] })),
-  { id: "sowing-list", title: "Sowing list, in order of sowing" },
-  { id: "years", title: "Which year for which, varieties by seasons" },
+  { id: "map", title: printTitles.map },
+  ...companionIds.map((id) => ({ id, title: printTitles[id] })),
+  { id: "sowing-list", title: printTitles["sowing-list"] },
+  { id: "years", title: printTitles.years },
   { id: "layouts", title: "Layouts compared, drawn side by side" },
   { id: "lot-isolation", title: "How lots on the shelf were isolated as they grew" },
-  { id: "neighbours", title: "Notes to neighbours, what to ask them" },
-  { id: "stakes", title: "Stake labels, one for each planting", labels: "stakes" },
-  { id: "packets", title: "Packet labels, for this season's seed", labels: "packets" },
-  { id: "shelf", title: "Packet labels, for the lots on the shelf", labels: "lots" },
+  { id: "neighbours", title: printTitles.neighbours },
+  { id: "stakes", title: printTitles.stakes, labels: "stakes" },
+  { id: "packets", title: printTitles.packets, labels: "packets" },
+  { id: "shelf", title: printTitles.shelf, labels: "lots" },
 ];
 
 /** Why there is nothing to print of a part; null where there is. */
@@ -46,21 +47,21 @@ export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string 
       return null;
     case "bed-cards":
     case "set-out":
-      return layout.beds.length === 0 ? "there is no bed" : null;
+      return layout.beds.length === 0 ? nothingToPrint.beds : null;
     case "calendar":
     case "sowing-list":
     case "stakes":
-      return layout.plantings.length === 0 ? "nothing is planted" : null;
+      return layout.plantings.length === 0 ? nothingToPrint.plantings : null;
     case "isolation":
     case "harvest":
     case "packets":
-      return isKept ? null : "nothing is kept for seed";
+      return isKept ? null : nothingToPrint.seed;
     case "neighbours":
       return isKept && plan.surroundings.some(({ what }) => what === "pollen")
         ? null
-        : "no pollen source is marked, or nothing is kept for seed";
+        : nothingToPrint.neighbours;
     case "shelf":
-      return plan.lots.some(({ state }) => state === "in stock") ? null : "no lot is in stock";
+      return plan.lots.some(({ state }) => state === "in stock") ? null : nothingToPrint.lots;
     case "layouts":
       return plan.layouts.length < 2 ? "there is one layout" : null;
     case "lot-isolation":
@@ -70,7 +71,7 @@ export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string 
     case "years":
       return plan.renewalYears?.choices.some(({ grown }) => grown) === true
         ? null
-        : "no years are laid out";
+        : nothingToPrint.years;
     default:
       return null;
   }

@@ -19,8 +19,8 @@ import { plotMapPages } from "../paper-set/plot-map.ts";
 import { sowingPages } from "../paper-set/sowing-pages.ts";
 import { printedDay, yearsPages } from "../paper-set/years-pages.ts";
 import { type PrintId, type PrintPart, printParts } from "./print-list.ts";
-import { counted } from "../words/plurals.ts";
 import { sheetWords } from "../map/map-words.ts";
+import { remarkWords } from "./print-words.ts";
 
 export interface PrintSettings extends Omit<PlotMapSettings, "companions"> {
   readonly stakes: LabelChoice;
@@ -97,9 +97,7 @@ async function mapPart(
   }
   const remarks = [
     ...(cut.length > 0 ? [cutWords(cut)] : []),
-    ...(unplaced.length > 0
-      ? [`No room on the map for: ${unplaced.join(", ")}; see the plot list`]
-      : []),
+    ...(unplaced.length > 0 ? [remarkWords.noRoom(unplaced.join(", "))] : []),
   ];
   return { id: "map", pages, remarks };
 }
@@ -130,12 +128,10 @@ export function planRemarks(input: CheckedLayout, ruler: TextRuler): readonly st
   return [
     unsetWords(unsetNames(input, ruler)),
     isPictureWanted(plan.picture) && !printedPicture(plan.picture) ? sheetWords.pictureLeft : "",
-    plan.site.name === "" ? "The site has no name" : "",
-    plan.season.name === "" ? "The season has no name" : "",
-    layout.plantings.length === 0 ? "Nothing is planted in this layout" : "",
-    conflicts === 0
-      ? ""
-      : counted(conflicts, { one: "conflict is open", other: "conflicts are open" }),
+    plan.site.name === "" ? remarkWords.noSite : "",
+    plan.season.name === "" ? remarkWords.noSeason : "",
+    layout.plantings.length === 0 ? remarkWords.noPlanting : "",
+    conflicts === 0 ? "" : remarkWords.openConflicts(conflicts),
   ].filter((words) => words !== "");
 }
 
@@ -147,7 +143,7 @@ export async function printedPdf(
   fonts: PdfFonts,
   step: PrintStep = () => Promise.resolve(),
 ): Promise<Uint8Array> {
-  const writer = pdfWriter(`${mapTitle(plan)}: ${title}`, printedAt, fonts);
+  const writer = pdfWriter(remarkWords.fileTitle(mapTitle(plan), title), printedAt, fonts);
   for (const page of pages) {
     writer.addPage(page);
     await step();

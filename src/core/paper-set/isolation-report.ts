@@ -27,7 +27,7 @@ import { type FlowItem, heading, paragraph, space } from "../page/flow.ts";
 import { type ListPageSetting, flowPages } from "../map/list-pages.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { plotRecords } from "../record/as-grown.ts";
-import { notObserved } from "../record/not-observed.ts";
+import { notObserved } from "../record/not-observed-words.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { summaryItems } from "./isolation-summary.ts";
 import { noteWords } from "../map/map-words.ts";

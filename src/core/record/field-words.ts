@@ -7,7 +7,8 @@ import type { Plan } from "../model/plan.ts";
 import { plotRecords, wholeOf } from "./as-grown.ts";
 import { fieldChanges, standingSince } from "./field-changes.ts";
 import type { CoverStay } from "./plot-record.ts";
-import { doubtWords, recordDoubts } from "./record-doubts.ts";
+import { recordDoubts } from "./record-doubts.ts";
+import { doubtWords } from "./doubt-words.ts";
 import { counted } from "../words/plurals.ts";
 
 /**

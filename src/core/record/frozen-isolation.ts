@@ -16,7 +16,7 @@ import type { DayNumber } from "../model/day.ts";
 import { LIMITS } from "../model/limits.ts";
 import type { IsolationRecord, Plan, PurityLevel } from "../model/plan.ts";
 import { checkAsGrown, plotRecords, wholeOf } from "./as-grown.ts";
-import { notObserved } from "./not-observed.ts";
+import { notObserved } from "./not-observed-words.ts";
 import type { CoverStay, PlotRecord } from "./plot-record.ts";
 
 type Source = IsolationRecord["sources"][number];

@@ -4,7 +4,7 @@
  * as ground wrongly held clean would be a false clear.
  */
 import { bloomSetting } from "../calendar/growing.ts";
-import type { WhyNoBloom } from "../calendar/no-bloom.ts";
+import type { WhyNoBloom } from "../calendar/no-bloom-words.ts";
 import type { Forecast } from "../calendar/bloom-parts.ts";
 import { bloomForecast } from "../calendar/planting-bloom.ts";
 import type { Kind } from "../kinds/crop.ts";

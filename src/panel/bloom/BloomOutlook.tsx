@@ -1,6 +1,6 @@
 import { Suspense, lazy, useMemo } from "react";
 import { type DayWindow, bloomBasis } from "../../core/calendar/bloom-window.ts";
-import { noBloomWords } from "../../core/calendar/no-bloom.ts";
+import { noBloomWords } from "../../core/calendar/no-bloom-words.ts";
 import { firstFlower } from "../../core/calendar/first-flower.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import { shortDate } from "../../core/model/day.ts";

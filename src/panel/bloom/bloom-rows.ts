@@ -1,7 +1,7 @@
 /** Rows of the bloom strip: who flowers when, and where windows of a conflict lie over each other. */
 import type { Basis } from "../../core/calendar/basis.ts";
 import { type Counted, type DayWindow, bloomBasis } from "../../core/calendar/bloom-window.ts";
-import type { WhyNoBloom } from "../../core/calendar/no-bloom.ts";
+import type { WhyNoBloom } from "../../core/calendar/no-bloom-words.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import type { DayNumber } from "../../core/model/day.ts";

@@ -1,6 +1,6 @@
 /** What the bloom strip says: its edge, its rows for those who do not see the bars, a late spring. */
 import type { Basis } from "../../core/calendar/basis.ts";
-import { noBloomWords } from "../../core/calendar/no-bloom.ts";
+import { noBloomWords } from "../../core/calendar/no-bloom-words.ts";
 import { type DayWindow, type Counted } from "../../core/calendar/bloom-window.ts";
 import { shortDate } from "../../core/model/day.ts";
 import { formOf } from "../../core/words/plurals.ts";

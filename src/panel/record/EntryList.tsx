@@ -1,7 +1,8 @@
 import { useMemo } from "react";
 import { longDate } from "../../core/model/day.ts";
 import type { Entry } from "../../core/model/plan.ts";
-import { doubtWords, recordDoubts } from "../../core/record/record-doubts.ts";
+import { recordDoubts } from "../../core/record/record-doubts.ts";
+import { doubtWords } from "../../core/record/doubt-words.ts";
 import { type RecordLine, recordLines } from "../../core/record/record-lines.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
 import { today } from "../state/today.ts";

@@ -20,7 +20,7 @@ import { NextSeasonPlots } from "./NextSeasonPlots.tsx";
 import { NextSeasonSeed } from "./NextSeasonSeed.tsx";
 import { NextSeasonTitle } from "./NextSeasonTitle.tsx";
 import { ThisSeasonFile } from "./ThisSeasonFile.tsx";
-import { stillRunning, takenAlong } from "../../core/seasons/next-season-report.ts";
+import { stillRunning, takenAlong } from "../../core/seasons/next-season-words.ts";
 import * as texts from "./words.ts";
 import "./next-season.css";
 

@@ -3,7 +3,7 @@ import type { Fate, PlotFate } from "../../core/seasons/plot-fate.ts";
 import { fateWords, wentToSeedWords } from "../../core/seasons/season-words.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { choicesOf } from "../state/plan-words.ts";
-import { plotSummary } from "../../core/seasons/next-season-report.ts";
+import { plotSummary } from "../../core/seasons/next-season-words.ts";
 import * as texts from "./words.ts";
 
 interface NextSeasonPlotsProps {

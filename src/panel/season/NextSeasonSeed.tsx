@@ -5,11 +5,7 @@ import type { NextSeasonChoices } from "../../core/seasons/season-choices.ts";
 import { unshelvedPlots } from "../../core/seasons/unshelved.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { CheckField } from "../form/ChoiceField.tsx";
-import {
-  headOfSeedList,
-  sownWords,
-  unshelvedWords,
-} from "../../core/seasons/next-season-report.ts";
+import { headOfSeedList, sownWords, unshelvedWords } from "../../core/seasons/next-season-words.ts";
 import * as texts from "./words.ts";
 
 interface NextSeasonSeedProps {

@@ -1,7 +1,7 @@
 /** What a season's plots took from the shelf, against numbers put into the plan by hand. */
 import { expect, test } from "vitest";
 import type { Lot, Plan } from "../../../src/core/model/plan.ts";
-import { sownWords } from "../../../src/core/seasons/next-season-report.ts";
+import { sownWords } from "../../../src/core/seasons/next-season-words.ts";
 import { nextSeason } from "../../../src/core/seasons/next-season.ts";
 import { lotsSown } from "../../../src/core/seasons/lots-sown.ts";
 import { chosenFates, offeredChoices } from "../../../src/core/seasons/season-choices.ts";

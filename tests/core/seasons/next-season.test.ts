@@ -10,7 +10,7 @@ import {
   nextSeasonReport,
   stillRunning,
   unshelvedWords,
-} from "../../../src/core/seasons/next-season-report.ts";
+} from "../../../src/core/seasons/next-season-words.ts";
 import type { PlotFate } from "../../../src/core/seasons/plot-fate.ts";
 import {
   type NextSeasonChoices,

@@ -1,5 +1,5 @@
 /** What nobody wrote down of a seed planting and of what could have crossed with it, in sentences. */
-import { basisWord } from "../calendar/basis.ts";
+import { basisWord } from "../calendar/basis-words.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
 import type { Stand } from "../checks/stand.ts";
