@@ -20,7 +20,7 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
 /** Folders of the layers that have folders, lowest level first. */
 const LEVELS: Readonly<Record<string, readonly string[]>> = {
   core: [
-    "words",
+    "lists words",
     "formats model",
     "geometry kinds solving",
     "calendar distances lots page",

@@ -56,6 +56,36 @@ test("a preview thrown away leaves nothing behind", () => {
   }
 });
 
+test("whatever run it is carried on from, older ones and other branches stay what they were", () => {
+  let compared = 0;
+  for (let seed = 1; seed <= 12; seed += 1) {
+    const random = seededRandom(1000 + seed);
+    const first = randomPlan(random, random.pick([12, 40]));
+    const made = [{ plan: first, result: run(first) }];
+    for (let step = 0; step < 30; step += 1) {
+      // On from any state so far, or back to the plan of one with what another left behind: undo.
+      const { plan, result } = random.pick(made);
+      const next = random.chance(0.25)
+        ? random.pick(made).plan
+        : randomEdit(random, plan, []).apply(plan);
+      if ((next.layouts[0] as Layout).plantings.length === 0) continue;
+      made.push({ plan: next, result: run(next, result) });
+    }
+    // Read only now: what the later runs did must not show in the earlier ones.
+    for (const { plan, result } of made) {
+      const fresh = run(plan);
+      expect(told(result)).toEqual(told(fresh));
+      expect(result.stands.map(({ id }) => id)).toEqual(fresh.stands.map(({ id }) => id));
+      expect(new Map(result.standById).size).toBe(fresh.standById.size);
+      for (const stand of result.stands) expect(result.standById.get(stand.id)).toBe(stand);
+      expect([...result.bedOutlines]).toEqual([...fresh.bedOutlines]);
+      expect(new Map(result.pairsByParent)).toEqual(new Map(fresh.pairsByParent));
+      compared += 1;
+    }
+  }
+  expect(compared).toBeGreaterThan(200);
+});
+
 test("among 300 stands the pairs are those of measuring every one against every other", () => {
   for (let seed = 1; seed <= 6; seed += 1) {
     const plan = randomPlan(seededRandom(seed), 300, seed % 2 === 0 ? 60 : 300);

@@ -1,12 +1,14 @@
 /** Which pairs of stands the sheet shows as lines, and what is written beside them. */
 import { severitySign } from "../../core/checks/wording.ts";
 import { pairKey, unorderedPairs, type IsolationPair } from "../../core/checks/isolation-pair.ts";
+import { keptOf } from "../../core/checks/carried-run.ts";
 import { findingId } from "../../core/checks/finding.ts";
 import { isolationPair } from "../../core/checks/isolation.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import { boundsGap } from "../../core/geometry/bounds.ts";
 import type { Point } from "../../core/geometry/point.ts";
+import { groupNearly } from "../../core/nearness/reach-index.ts";
 import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../../core/model/length.ts";
 
@@ -42,7 +44,7 @@ export function heldPairs(
   isMoving: boolean,
 ): readonly PairLine[] {
   if (live.size === 0) return [];
-  const held = worstOfEach(touchingPairs(result.stands, result.pairsByParent, live));
+  const held = worstOfEach(touchingPairs(keptOf(result), live));
   if (isMoving) {
     for (const pair of nearlyClear(result, live, held)) held.set(pairKey(pair), pair);
   }
@@ -185,12 +187,14 @@ function nearlyClear(
   moving: ReadonlySet<string>,
   shown: ReadonlyMap<string, IsolationPair>,
 ): readonly IsolationPair[] {
-  const movers = result.stands.filter((stand) => moving.has(stand.id));
-  if (movers.length > FOLLOWED_MOST) return [];
+  if (moving.size > FOLLOWED_MOST) return [];
+  const movers = [...moving].flatMap((id) => result.standById.get(id) ?? []);
+  const { stands, reach } = keptOf(result);
   const found: IsolationPair[] = [];
   for (const mover of movers) {
-    for (const other of result.stands) {
-      if (other.kind.group !== mover.kind.group || moving.has(other.id)) continue;
+    // Asked of the neighbourhood alone: this is drawn on every frame.
+    for (const other of groupNearly(reach, stands, mover, NEARLY_SHARE)) {
+      if (moving.has(other.id)) continue;
       const farthestM = Math.max(mover.reachM, other.reachM) * NEARLY_SHARE;
       if (boundsGap(mover.outline.bounds, other.outline.bounds) > farthestM) continue;
       const pair = tighterWay(mover, other, mover.book);

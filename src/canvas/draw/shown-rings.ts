@@ -1,4 +1,5 @@
 /** Which rings of required distance the sheet shows. */
+import { keptOf } from "../../core/checks/carried-run.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import { type LengthUnit, formatRequired } from "../../core/model/length.ts";
@@ -35,7 +36,7 @@ export function shownRings(
     });
   }
   const selected = new Set(selection);
-  for (const pair of touchingPairs(result.stands, result.pairsByParent, selected)) {
+  for (const pair of touchingPairs(keptOf(result), selected)) {
     if (!selected.has(pair.pollenSource) || selected.has(pair.seedParent)) continue;
     if (pair.standing !== "conflict" && pair.standing !== "unknown") continue;
     const parent = result.standById.get(pair.seedParent);

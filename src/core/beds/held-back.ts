@@ -1,4 +1,5 @@
 /** What must stay as it is when it is asked to move, change its size or go: whatever is locked. */
+import { itemsById } from "../lists/changed-list.ts";
 import type { Plan } from "../model/plan.ts";
 import * as steps from "../words/step-words.ts";
 
@@ -18,24 +19,25 @@ export function heldBack(
   ids: readonly string[],
   isWithBeds: boolean,
 ): HeldBack {
-  const asked = new Set(ids);
   const layout = plan.layouts.find(({ id }) => id === layoutId);
+  const beds = itemsById(layout?.beds ?? [], ids);
   const lockedIn = new Map<string, string>();
-  for (const { bed, locked, code } of isWithBeds ? (layout?.plantings ?? []) : []) {
+  for (const { bed, locked, code } of isWithBeds && beds.length > 0
+    ? (layout?.plantings ?? [])
+    : []) {
     if (locked === true && bed !== undefined) lockedIn.set(bed, code);
   }
   const held = new Map<string, string>();
-  for (const { id, locked, code } of layout?.beds ?? []) {
-    if (!asked.has(id)) continue;
+  for (const [, { id, locked, code }] of beds) {
     const inside = lockedIn.get(id);
     if (locked === true) held.set(id, code);
     else if (inside !== undefined) held.set(id, steps.bedWith(code, inside));
   }
-  for (const { id, locked, code } of layout?.plantings ?? []) {
-    if (asked.has(id) && locked === true) held.set(id, code);
+  for (const [, { id, locked, code }] of itemsById(layout?.plantings ?? [], ids)) {
+    if (locked === true) held.set(id, code);
   }
-  for (const { id, locked, label } of plan.surroundings) {
-    if (asked.has(id) && locked === true) held.set(id, label === "" ? steps.unnamed : label);
+  for (const [, { id, locked, label }] of itemsById(plan.surroundings, ids)) {
+    if (locked === true) held.set(id, label === "" ? steps.unnamed : label);
   }
   return { ids: new Set(held.keys()), names: [...held.values()] };
 }

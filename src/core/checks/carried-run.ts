@@ -5,17 +5,22 @@
  */
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
-import type { Layout, Plan, Planting } from "../model/plan.ts";
-import { patchedMap } from "../nearness/patched-map.ts";
+import { placesDiffering } from "../lists/changed-list.ts";
+import { Pages } from "../lists/pages.ts";
+import { PlacedMap, placesById } from "../lists/placed-map.ts";
+import type { Bed, Layout, Plan, Planting } from "../model/plan.ts";
 import {
   type ReachIndex,
   changedReachIndex,
+  groupNear,
+  itemsAt,
   itemsNear,
   reachIndexOf,
-  reachingItems,
+  reachedPlaces,
 } from "../nearness/reach-index.ts";
+import { touchingPairs } from "../nearness/touching-pairs.ts";
 import type { BedOutline, ChangeInput, StandChange } from "./check.ts";
-import { closePairs, isolationPair } from "./isolation.ts";
+import { closePairs } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
 import { type Stand, standAgain } from "./stand.ts";
 
@@ -32,70 +37,117 @@ export interface RunOf {
 export interface CarriedFrom {
   readonly of: RunOf;
   readonly stands: readonly Stand[];
-  readonly standById: ReadonlyMap<string, Stand>;
   readonly bedOutlines: ReadonlyMap<string, BedOutline>;
   readonly pairsByParent: ReadonlyMap<string, readonly IsolationPair[]>;
 }
 
 /** The stands and pairs of a run carried forward, and what changed for the checks. */
-export interface CarriedRun extends Omit<CarriedFrom, "of"> {
+export interface CarriedRun extends Pick<CarriedFrom, "bedOutlines" | "pairsByParent"> {
+  readonly stands: Pages<Stand>;
+  readonly standById: ReadonlyMap<string, Stand>;
   readonly input: ChangeInput;
   /** Whether only places differ: outlines, and the beds plantings are in. */
   readonly isMove: boolean;
 }
 
+/** Pairs by place of the seed parent, each list in the order of its sources; undefined: it is none. */
+type PairLists = Pages<readonly IsolationPair[] | undefined>;
+
+/** A run in pages, so that the next one is made for what differs alone. */
+interface Kept {
+  readonly stands: Pages<Stand>;
+  /** Places of the stands by id: the same in all runs that follow. */
+  readonly placeOf: ReadonlyMap<string, number>;
+  readonly pairs: PairLists;
+  readonly beds: Pages<BedOutline>;
+  readonly bedPlaceOf: ReadonlyMap<string, number>;
+  readonly reach: ReachIndex;
+  /** Whether any stand is stock seed, or was in a run before. */
+  readonly holdsStock: boolean;
+}
+
+/** By what a run was of. A run carried forward has its own at once, a fresh one when it is carried on. */
+const known = new WeakMap<RunOf, Kept>();
+
+/** A run as the next one is carried forward from it, for whoever asks what is near a few things. */
+export function keptOf({ of, stands, bedOutlines, pairsByParent }: CarriedFrom): Kept {
+  const found = known.get(of);
+  if (found) return found;
+  const beds = [...bedOutlines.values()];
+  const pages = Pages.of(stands);
+  const kept = {
+    stands: pages,
+    placeOf: placesById(stands),
+    pairs: Pages.of(stands.map(({ id }) => pairsByParent.get(id))),
+    beds: Pages.of(beds),
+    bedPlaceOf: placesById(beds.map(({ bed }) => bed)),
+    reach: reachIndexOf(pages),
+    holdsStock: stands.some(isStock),
+  };
+  known.set(of, kept);
+  return kept;
+}
+
+const isStock = ({ level }: Stand) => level === "stock";
+
 /** Null: too much changed, and the longer way round is taken. */
 export function carriedRun(now: RunOf, from: CarriedFrom): CarriedRun | null {
   if (!isSameBut(now, from.of)) return null;
-  const changes = changedStands(now, from);
-  const beds = changedBeds(now, from);
-  if (changes === null || beds === null) return null;
-  const stands = from.stands.slice();
-  for (const { place, after } of changes) stands[place] = after;
-  const reached = reachIndexOf(from.stands);
-  const index = changedReachIndex(
-    reached,
-    stands,
-    changes.map(({ place }) => place),
+  const before = keptOf(from);
+  const changes = changedStands(now, from.of, before);
+  const changedBeds = changedBedOutlines(now.layout, from.of.layout, before);
+  if (changes === null || changedBeds === null) return null;
+  const stands = before.stands.with(
+    new Map(changes.map(({ place, after }): [number, Stand] => [place, after])),
   );
-  const pairs = changedPairs(changes, { stands, index, book: now.book }, from.pairsByParent);
-  const standById = patchedMap(
-    from.standById,
-    new Map(changes.map((change) => [change.after.id, change.after])),
-  );
-  const bedOutlines = patchedMap(from.bedOutlines, new Map(beds.map((bed) => [bed.bed.id, bed])));
+  const places = changes.map(({ place }) => place);
+  const reach = changedReachIndex(before.reach, stands, places);
+  const { placeOf, bedPlaceOf } = before;
+  const pairsNow = { stands, placeOf, reach, book: now.book };
+  const { pairs, gone, fresh } = changedPairs(changes, pairsNow, before.pairs);
+  const beds = before.beds.with(changedBeds);
+  const holdsStock = before.holdsStock || changes.some(({ after }) => isStock(after));
+  known.set(now, { ...before, stands, pairs, beds, reach, holdsStock });
+  const standById = new PlacedMap(placeOf, stands);
+  const bedOutlines = new PlacedMap(bedPlaceOf, beds);
   return {
     stands,
     standById,
     bedOutlines,
-    pairsByParent: pairs.byParent,
+    pairsByParent: new PlacedMap(placeOf, pairs),
     isMove: changes.every(isMoved),
     input: {
       ...now,
-      stands,
       standById,
       bedOutlines,
       changes,
-      changedBeds: beds.map(({ bed }) => bed.id),
-      gonePairs: pairs.gone,
-      freshPairs: pairs.fresh,
-      pairsOf: (id) => pairsTouching(id, stands, index, pairs.byParent),
-      near: (stand, metres) => itemsNear(index, stands, stand, metres),
-      nearBefore: (stand, metres) => itemsNear(reached, from.stands, stand, metres),
+      changedBeds: [...changedBeds.values()].map(({ bed }) => bed.id),
+      gonePairs: gone,
+      freshPairs: fresh,
+      holdsStock,
+      pairsOf: (id) => touchingPairs({ ...pairsNow, pairs }, new Set([id])),
+      near: (stand, metres) => itemsNear(reach, stands, stand, metres),
+      nearBefore: (stand, metres) => itemsNear(before.reach, before.stands, stand, metres),
+      groupNear: (stand, metres) => groupNear(reach, stands, stand, metres),
+      groupNearBefore: (stand, metres) => groupNear(before.reach, before.stands, stand, metres),
     },
   };
 }
 
 /** Parts of a plan in which a difference is looked at object by object. */
 const LOOKED_INTO: ReadonlySet<string> = new Set(["layouts", "surroundings"]);
+/** What of a planting says where it lies. */
+const OF_PLACE: ReadonlySet<string> = new Set(["outline", "bed"]);
 
 function isSameBut(now: RunOf, was: RunOf): boolean {
   if (now.book !== was.book || now.joined !== was.joined) return false;
-  if (now.layout.id !== was.layout.id) return false;
-  const [a, b] = [now.plan, was.plan] as unknown as readonly Readonly<Record<string, unknown>>[];
-  if (a === undefined || b === undefined) return false;
-  return [...new Set([...Object.keys(a), ...Object.keys(b)])].every(
-    (key) => LOOKED_INTO.has(key) || a[key] === b[key],
+  return now.layout.id === was.layout.id && isSameBeside(LOOKED_INTO, now.plan, was.plan);
+}
+
+/** Whether two objects hold the same values in all fields but some. */
+function isSameBeside<T extends object>(some: ReadonlySet<string>, one: T, other: T): boolean {
+  return [...new Set([...Object.keys(one), ...Object.keys(other)])].every(
+    (key) => some.has(key) || one[key as keyof T] === other[key as keyof T],
   );
 }
 
@@ -103,156 +155,128 @@ function isSameBut(now: RunOf, was: RunOf): boolean {
 const MOST_CHANGED = 4;
 
 /** Null where too many changed, or a thing came, went, moved within its list or became one of another kind. */
-function changedStands(
-  { plan, layout }: RunOf,
-  { of, stands }: CarriedFrom,
+function changedStands(now: RunOf, was: RunOf, kept: Kept): readonly StandChange[] | null {
+  const planted = changedPlantings(now, was.layout.plantings, kept);
+  const around = planted && changedSurroundings(now.plan, was.plan.surroundings, kept);
+  return around && [...planted, ...around];
+}
+
+function changedPlantings(
+  { plan, layout: { plantings } }: RunOf,
+  before: readonly Planting[],
+  { stands }: Kept,
 ): readonly StandChange[] | null {
-  const changes: StandChange[] = [];
-  const { plantings } = layout;
-  const before = of.layout.plantings;
   if (plantings.length !== before.length) return null;
+  const changes: StandChange[] = [];
   const most = stands.length / MOST_CHANGED;
-  for (let place = 0; place < plantings.length; place += 1) {
-    if (plantings[place] === before[place]) continue;
+  for (const place of placesDiffering(plantings, before) ?? plantings.keys()) {
+    const planting = plantings[place] as Planting;
+    if (planting === before[place]) continue;
     // Seen as soon as it is so: what was made until then is made once more.
     if (changes.length >= most) return null;
-    const planting = plantings[place] as Planting;
-    const stand = stands[place];
+    const stand = stands.at(place);
     // Where a planting has no stand, those after it stand at other places in the list.
     if (!stand?.planting || stand.planting !== before[place]) return null;
-    if (!isSamePlanting(planting, stand.planting)) return null;
+    if (planting.id !== stand.id || planting.variety !== stand.planting.variety) return null;
     changes.push({ place, before: stand, after: standAgain(stand, planting, plan) });
   }
-  const around = plan.surroundings;
-  if (around === of.plan.surroundings) return changes;
-  if (around.length !== of.plan.surroundings.length) return null;
-  const places = new Map(stands.map((stand, place) => [stand.surrounding, place]));
-  for (const [index, item] of around.entries()) {
-    const was = of.plan.surroundings[index];
+  return changes;
+}
+
+function changedSurroundings(
+  plan: Plan,
+  before: Plan["surroundings"],
+  { stands, placeOf }: Kept,
+): readonly StandChange[] | null {
+  const { surroundings } = plan;
+  if (surroundings.length !== before.length) return null;
+  const changes: StandChange[] = [];
+  for (const index of placesDiffering(surroundings, before) ?? surroundings.keys()) {
+    const [item, was] = [surroundings[index], before[index]];
     if (item === was) continue;
-    if (was === undefined || item.id !== was.id || item.what !== was.what) return null;
-    if (item.kind !== was.kind) return null;
-    const place = places.get(was);
-    const stand = place === undefined ? undefined : stands[place];
-    if (place === undefined || stand === undefined) continue;
+    if (item?.id !== was?.id || item?.what !== was?.what || item?.kind !== was?.kind) return null;
+    if (item === undefined) continue;
+    const place = placeOf.get(item.id);
+    const stand = place === undefined ? undefined : stands.at(place);
+    // A hedge or a building is no stand.
+    if (place === undefined || !stand || stand.surrounding !== was) continue;
     changes.push({ place, before: stand, after: standAgain(stand, item, plan) });
   }
   return changes;
 }
 
-function isSamePlanting(now: Planting, was: Planting): boolean {
-  return now.id === was.id && now.variety === was.variety;
-}
-
-function changedBeds({ layout }: RunOf, { of, bedOutlines }: CarriedFrom) {
-  const { beds } = layout;
-  if (beds === of.layout.beds) return [];
-  if (beds.length !== of.layout.beds.length) return null;
-  const changed: BedOutline[] = [];
-  for (const [index, bed] of beds.entries()) {
-    const was = of.layout.beds[index];
-    if (bed === was) continue;
-    if (bed.id !== was?.id || !bedOutlines.has(bed.id)) return null;
-    changed.push({ bed, outline: outlineOf(bed.outline) });
+/** By place in the list of beds; null where one came, went or moved within the list. */
+function changedBedOutlines(
+  { beds }: Layout,
+  { beds: before }: Layout,
+  { bedPlaceOf }: Kept,
+): ReadonlyMap<number, BedOutline> | null {
+  if (beds.length !== before.length) return null;
+  const changed = new Map<number, BedOutline>();
+  for (const place of placesDiffering(beds, before) ?? beds.keys()) {
+    const bed = beds[place] as Bed;
+    if (bed === before[place]) continue;
+    if (bed.id !== before[place]?.id || bedPlaceOf.get(bed.id) !== place) return null;
+    changed.set(place, { bed, outline: outlineOf(bed.outline) });
   }
   return changed;
 }
 
 /** Whether nothing but where it lies differs. */
-function isMoved({ before, after }: StandChange): boolean {
-  const [a, b] = [before.planting, after.planting] as readonly (Record<string, unknown> | null)[];
-  if (!a || !b) return false;
-  return [...new Set([...Object.keys(a), ...Object.keys(b)])].every(
-    (key) => key === "outline" || key === "bed" || a[key] === b[key],
-  );
+function isMoved({ before: { planting: was }, after: { planting: now } }: StandChange): boolean {
+  return was !== null && now !== null && isSameBeside(OF_PLACE, was, now);
 }
 
 interface PairsNow {
-  readonly stands: readonly Stand[];
-  readonly index: ReachIndex;
+  readonly stands: Pages<Stand>;
+  readonly placeOf: ReadonlyMap<string, number>;
+  readonly reach: ReachIndex;
   readonly book: CropBook;
 }
 
-/** The pairs of changed stands judged anew: of each as seed parent, and of each as source. */
+interface ChangedPairs {
+  readonly pairs: PairLists;
+  /** Those that touch a changed stand: as they were, and as they are. */
+  readonly gone: readonly IsolationPair[];
+  readonly fresh: readonly IsolationPair[];
+}
+
+/**
+ * The pairs of changed stands judged anew: of each as seed parent, and of each as source.
+ * @param changes in the order of their places
+ */
 function changedPairs(
   changes: readonly StandChange[],
-  { stands, index, book }: PairsNow,
-  before: CarriedFrom["pairsByParent"],
-) {
-  const changed = new Set(changes.map(({ after }) => after.id));
-  const lists = new Map<string, readonly IsolationPair[]>();
+  { stands, reach, book, placeOf }: PairsNow,
+  before: PairLists,
+): ChangedPairs {
+  const lists = new Map<number, readonly IsolationPair[] | undefined>();
   const gone: IsolationPair[] = [];
   const fresh: IsolationPair[] = [];
-  const placeOf = (pair: IsolationPair) => index.placeOf.get(pair.pollenSource) ?? 0;
-  for (const { before: was, after } of changes) {
-    gone.push(...(before.get(after.id) ?? []));
-    if (after.isSeedParent) {
-      const sources = sourcesFor(after, stands, index);
-      const found = closePairs(after, sources, book);
-      lists.set(after.id, found);
-      fresh.push(...found);
-    } else if (before.has(after.id)) lists.set(after.id, []);
-    const parents = new Set([
-      ...reachingItems(index, stands, was),
-      ...reachingItems(index, stands, after),
-    ]);
-    for (const parent of parents) {
-      if (changed.has(parent.id)) continue;
-      const list = lists.get(parent.id) ?? before.get(parent.id) ?? [];
-      const old = list.find(({ pollenSource }) => pollenSource === after.id);
-      const judged = isolationPair(parent, after, book);
-      const pair = judged?.standing === "distance" ? null : judged;
-      if (!old && !pair) continue;
-      const kept = old ? list.filter((each) => each !== old) : list;
-      if (old) gone.push(old);
-      if (pair) fresh.push(pair);
-      lists.set(parent.id, pair ? inPlace(kept, pair, placeOf) : kept);
+  const placeIn = ({ pollenSource }: IsolationPair) => placeOf.get(pollenSource) ?? 0;
+  for (const { place, after } of changes) {
+    for (const pair of before.at(place) ?? []) gone.push(pair);
+    if (!after.isSeedParent) {
+      lists.set(place, undefined);
+      continue;
     }
+    const found = closePairs(after, groupNear(reach, stands, after, after.reachM), book);
+    for (const pair of found) fresh.push(pair);
+    lists.set(place, found);
   }
-  return { byParent: withLists(before, lists), gone, fresh };
-}
-
-function sourcesFor(parent: Stand, stands: readonly Stand[], index: ReachIndex): readonly Stand[] {
-  return itemsNear(index, stands, parent, parent.reachM).filter(
-    ({ kind }) => kind.group === parent.kind.group,
-  );
-}
-
-/** A list in the order of its sources with a pair more. */
-function inPlace(
-  list: readonly IsolationPair[],
-  pair: IsolationPair,
-  placeOf: (pair: IsolationPair) => number,
-): readonly IsolationPair[] {
-  const own = placeOf(pair);
-  const after = list.findIndex((each) => placeOf(each) > own);
-  return after < 0 ? [...list, pair] : list.toSpliced(after, 0, pair);
-}
-
-function withLists(
-  before: CarriedFrom["pairsByParent"],
-  lists: ReadonlyMap<string, readonly IsolationPair[]>,
-): CarriedFrom["pairsByParent"] {
-  const isNew = [...lists.keys()].some((id) => !before.has(id));
-  return isNew ? new Map([...before, ...lists]) : patchedMap(before, lists);
-}
-
-function pairsTouching(
-  id: string,
-  stands: readonly Stand[],
-  index: ReachIndex,
-  byParent: CarriedFrom["pairsByParent"],
-): readonly IsolationPair[] {
-  const place = index.placeOf.get(id);
-  const stand = place === undefined ? undefined : stands[place];
-  if (place === undefined || !stand) return [];
-  const found = reachingItems(index, stands, stand)
-    .filter((parent) => parent !== stand)
-    .map((parent) => ({
-      at: index.placeOf.get(parent.id) ?? 0,
-      pairs: (byParent.get(parent.id) ?? []).filter(({ pollenSource }) => pollenSource === id),
-    }));
-  return [...found, { at: place, pairs: byParent.get(id) ?? [] }]
-    .sort((a, b) => a.at - b.at)
-    .flatMap(({ pairs }) => pairs);
+  const changed = new Set(changes.map(({ after }) => after.id));
+  const moves = changes.map(({ place, before: was, after }) => ({ place, was, now: after }));
+  for (const [place, sources] of reachedPlaces(reach, stands, moves)) {
+    const list = before.at(place) ?? [];
+    const kept = list.filter(({ pollenSource }) => !changed.has(pollenSource));
+    const found = closePairs(stands.at(place) as Stand, itemsAt(stands, sources), book);
+    if (found.length === 0 && kept.length === list.length) continue;
+    for (const pair of list) if (changed.has(pair.pollenSource)) gone.push(pair);
+    for (const pair of found) fresh.push(pair);
+    lists.set(
+      place,
+      [...kept, ...found].sort((a, b) => placeIn(a) - placeIn(b)),
+    );
+  }
+  return { pairs: before.with(lists), gone, fresh };
 }

@@ -2,7 +2,7 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Outline } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
-import type { ListPatch } from "../nearness/patched-list.ts";
+import type { ListPatch } from "../lists/id-pages.ts";
 import type { FindingBase } from "./finding.ts";
 import type { IsolationPair, PairWays } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
@@ -37,7 +37,7 @@ export interface StandChange {
 /** What changed since a run: a few stands and beds, each as it was and is; nothing came or went. */
 export interface ChangeInput extends Pick<
   CheckInput,
-  "plan" | "layout" | "book" | "stands" | "standById" | "bedOutlines"
+  "plan" | "layout" | "book" | "standById" | "bedOutlines"
 > {
   readonly changes: readonly StandChange[];
   /** Ids of beds that are not what they were. */
@@ -50,6 +50,11 @@ export interface ChangeInput extends Pick<
   /** Stands whose bounds lie within some metres of a stand's, as they are and as they were. */
   readonly near: (stand: Stand, metres: number) => readonly Stand[];
   readonly nearBefore: (stand: Stand, metres: number) => readonly Stand[];
+  /** The same, of its crossing group alone. */
+  readonly groupNear: (stand: Stand, metres: number) => readonly Stand[];
+  readonly groupNearBefore: (stand: Stand, metres: number) => readonly Stand[];
+  /** Whether any stand is stock seed, or was in a run before. */
+  readonly holdsStock: boolean;
 }
 
 export interface BedOutline {

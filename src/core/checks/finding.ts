@@ -27,6 +27,11 @@ export interface FindingBase {
 
 /** The stable id of a finding. */
 export function findingId(check: string, subjects: readonly string[], extra?: string): string {
+  // Most are of two, and a move asks for those of all its neighbours.
+  const [a = "", b = ""] = subjects;
+  if (subjects.length === 2 && extra === undefined) {
+    return a < b ? `${check}|${a}|${b}` : `${check}|${b}|${a}`;
+  }
   const parts: string[] = [check, ...[...subjects].sort(compareText)];
   if (extra !== undefined) parts.push(extra);
   return parts.join("|");

@@ -1,5 +1,5 @@
 /** Isolation pairs to findings: one per pair of stands, and one per stand that lacks a figure or dates. */
-import type { ListPatch } from "../nearness/patched-list.ts";
+import type { ListPatch } from "../lists/id-pages.ts";
 import type { ChangeInput, Check, CheckInput } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
 import {

@@ -55,15 +55,15 @@ export const mixingCheck: Check<MixingFinding> = {
       ...found.values(),
     ];
   },
-  patch: ({ changes, stands, near, nearBefore }) => {
+  patch: ({ changes, holdsStock, groupNear, groupNearBefore }) => {
     const gone: string[] = [];
     const found = new Map<string, MixingFinding>();
     for (const { before, after } of changes) {
-      const metres = reachOf(after, stands);
-      for (const other of nearBefore(before, metres)) {
+      const metres = reachOf(after, holdsStock);
+      for (const other of groupNearBefore(before, metres)) {
         gone.push(findingId("mixing", [before.id, other.id]));
       }
-      for (const other of near(after, metres)) {
+      for (const other of groupNear(after, metres)) {
         if (other === after) continue;
         const finding = worse(mixingOf(after, other), mixingOf(other, after));
         if (finding) found.set(finding.id, finding);
@@ -76,11 +76,10 @@ export const mixingCheck: Check<MixingFinding> = {
 };
 
 /** How far from a stand anything can mix with it, metres. */
-function reachOf({ kind }: Stand, stands: readonly Stand[]): number {
-  const ofName = smallDistanceOf(kind).metres;
+function reachOf({ kind }: Stand, holdsStock: boolean): number {
   const strip = MIXING_STRIP.metres;
   // Only stock seed keeps off its own name, and few plans hold any.
-  return ofName > strip && stands.some(({ level }) => level === "stock") ? ofName : strip;
+  return holdsStock ? Math.max(strip, smallDistanceOf(kind).metres) : strip;
 }
 
 function describeMixing(finding: MixingFinding, { nameOf, unit }: Wording): Description {

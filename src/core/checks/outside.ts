@@ -42,14 +42,13 @@ export const outsideCheck: Check<OutsideFinding> = {
     }
     return findings;
   },
-  patch: ({ plan, layout, stands, bedOutlines, changes, changedBeds }) => {
+  patch: ({ plan, layout, standById, bedOutlines, changes, changedBeds }) => {
     const site = plan.site.outline ? outlineOf(plan.site.outline) : null;
     const hasBeds = layout.beds.length > 0;
     const moved = new Set(changedBeds);
-    const touched =
-      moved.size === 0
-        ? []
-        : stands.filter(({ planting }) => planting !== null && moved.has(planting.bed ?? ""));
+    const touched = (moved.size === 0 ? [] : layout.plantings).flatMap(({ id, bed }) =>
+      moved.has(bed ?? "") ? (standById.get(id) ?? []) : [],
+    );
     const after = new Set([...changes.map((change) => change.after), ...touched]);
     return {
       gone: [...changes.map(({ before }) => before), ...touched]

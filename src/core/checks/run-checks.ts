@@ -4,7 +4,8 @@
  */
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
-import { type ListPatch, itemOf, patchedList } from "../nearness/patched-list.ts";
+import { IdPages, type ListPatch } from "../lists/id-pages.ts";
+import { Pages } from "../lists/pages.ts";
 import { pairsInOrder } from "../nearness/directed-pairs.ts";
 import { changedIds } from "../model/changed-ids.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
@@ -37,7 +38,7 @@ export interface CheckResult {
 }
 
 /** Findings of one check: conflicts, cautions, unknowns, each list in the order of ids. */
-type FoundLists = readonly (readonly Finding[])[];
+type FoundLists = readonly IdPages<Finding>[];
 
 const SEVERITIES: readonly Severity[] = ["conflict", "caution", "unknown"];
 
@@ -49,7 +50,7 @@ export function runChecks(
 ): CheckResult {
   const now = { plan, layout, book, joined: `${isSeedReckoned()} ${isGroundReckoned()}` };
   const carried = previous && carriedRun(now, previous);
-  if (carried) return carriedResult(now, carried, previous);
+  if (carried) return carriedResult(now, carried, previous.byCheck);
   const stands = resolveStands(plan, layout, book, previous?.standById);
   const standById = new Map(stands.map((stand) => [stand.id, stand]));
   const bedOutlines = resolveBeds(layout.beds, previous?.bedOutlines);
@@ -77,60 +78,72 @@ export function runChecks(
   };
   const byCheck = new Map<string, FoundLists>();
   for (const check of allChecks) {
-    const before = previous?.byCheck.get(check.name);
-    byCheck.set(check.name, listsOf(check.run({ ...input, previous: before?.flat() ?? [] })));
+    const before = previous?.byCheck.get(check.name) ?? NOTHING_FOUND;
+    byCheck.set(check.name, listsOf(check.run({ ...input, previous: allOf(before) })));
   }
-  const parts = { pairs, pairsByParent: byParent, stands, standById, bedOutlines, byCheck };
-  return { ...parts, of: now, ...inOrder(now, byCheck) };
+  return resultOf({
+    of: now,
+    stands: Pages.of(stands),
+    standById,
+    bedOutlines,
+    pairsByParent: byParent,
+    pairs: always(pairs),
+    byCheck,
+  });
 }
 
 /** Brings each check up to date for what changed; those that cannot be are run anew. */
-function carriedResult(now: RunOf, carried: CarriedRun, previous: CheckResult): CheckResult {
+function carriedResult(
+  now: RunOf,
+  carried: CarriedRun,
+  previous: CheckResult["byCheck"],
+): CheckResult {
   const { stands, standById, bedOutlines, pairsByParent, input, isMove } = carried;
-  const changedStands = input.changes.map(({ after }) => after);
-  const changed = new Set([...changedStands.map(({ id }) => id), ...input.changedBeds]);
-  let pairs: readonly IsolationPair[] | null = null;
-  const allPairs = () => (pairs ??= pairsInOrder(stands, pairsByParent));
-  const whole = (before: FoundLists): CheckInput<Finding> => ({
-    ...input,
-    changedStands,
-    isUnchanged: (id) => !changed.has(id),
-    previous: before.flat(),
-    // Few checks that are run anew read them.
-    get pairs() {
-      return allPairs();
-    },
-    get freshWays() {
-      return [...unorderedPairs(input.freshPairs).values()];
-    },
-  });
+  const pairs = pairsWhenRead(stands, pairsByParent);
   const byCheck = new Map<string, FoundLists>();
   for (const check of allChecks) {
-    const before = previous.byCheck.get(check.name) ?? NOTHING_FOUND;
+    const before = previous.get(check.name) ?? NOTHING_FOUND;
     byCheck.set(check.name, foundNow(check, before));
   }
-  return {
-    pairsByParent,
-    stands,
-    standById,
-    bedOutlines,
-    byCheck,
-    of: now,
-    ...inOrder(now, byCheck),
-    // Made when read: a way out is judged by its findings alone.
-    get pairs() {
-      return allPairs();
-    },
-  };
+  return resultOf({ of: now, stands, standById, bedOutlines, pairsByParent, pairs, byCheck });
 
   function foundNow(check: Check<Finding>, before: FoundLists): FoundLists {
     if (isMove && check.ignoresPlace === true) return before;
     if (check.patch) return patchedLists(before, check.patch(input));
-    return listsOf(check.run(whole(before)));
+    return listsOf(check.run(wholeInput(carried, before, pairs)));
   }
 }
 
-const NOTHING_FOUND: FoundLists = [[], [], []];
+/** What a check that is run anew is given; few read all of it, so lists are made when they are read. */
+function wholeInput(
+  { input, stands }: CarriedRun,
+  before: FoundLists,
+  pairs: () => readonly IsolationPair[],
+): CheckInput<Finding> {
+  const changedStands = input.changes.map(({ after }) => after);
+  const changed = new Set([...changedStands.map(({ id }) => id), ...input.changedBeds]);
+  return {
+    ...input,
+    changedStands,
+    isUnchanged: (id) => !changed.has(id),
+    get stands() {
+      return stands.all;
+    },
+    get pairs() {
+      return pairs();
+    },
+    get previous() {
+      return allOf(before);
+    },
+    get freshWays() {
+      return [...unorderedPairs(input.freshPairs).values()];
+    },
+  };
+}
+
+const NOTHING_FOUND: FoundLists = SEVERITIES.map(() => IdPages.of<Finding>([]));
+
+const allOf = (found: FoundLists): readonly Finding[] => found.flatMap(({ all }) => all);
 
 /** Findings by severity, each list in the order of ids. */
 function listsOf(found: readonly Finding[]): FoundLists {
@@ -138,48 +151,83 @@ function listsOf(found: readonly Finding[]): FoundLists {
   // Texts by themselves are put in code-unit order many times faster than by a comparing function.
   const byId = new Map(found.map((finding) => [finding.id, finding]));
   const ordered = [...byId.keys()].sort().map((id) => byId.get(id) as Finding);
-  return SEVERITIES.map((severity) => ordered.filter((each) => each.severity === severity));
+  return SEVERITIES.map((severity) =>
+    IdPages.of(ordered.filter((each) => each.severity === severity)),
+  );
 }
 
 function patchedLists(lists: FoundLists, { gone, found }: ListPatch<Finding>): FoundLists {
   const ids = [...gone];
   if (ids.length === 0 && found.length === 0) return lists;
-  return SEVERITIES.map((severity, place) =>
-    patchedList(lists[place] ?? [], {
+  return lists.map((list, place) =>
+    list.patched({
       gone: ids,
-      found: found.filter((each) => each.severity === severity),
+      found: found.filter(({ severity }) => severity === SEVERITIES[place]),
     }),
   );
 }
 
-/** All findings in order, less those accepted, which stand apart. */
-function inOrder(
-  { plan, layout }: RunOf,
-  byCheck: CheckResult["byCheck"],
-): Pick<CheckResult, "findings" | "accepted"> {
-  const lists = SEVERITIES.flatMap((_, place) =>
-    [...byCheck.values()].map((found) => found[place] ?? []),
-  );
-  if (plan.accepted.length === 0) return { findings: joined(lists), accepted: [] };
-  const isAccepted = acceptance(plan, layout);
-  const named = new Set(plan.accepted.map(({ finding }) => finding));
-  const accepted = lists.map((list) =>
-    list.length === 0
-      ? list
-      : [...named].flatMap((id) => itemOf(list, id) ?? []).filter(isAccepted),
-  );
+/** A result before the lists are made that not every reader asks for. */
+interface Run extends Omit<CheckResult, "findings" | "accepted" | "pairs" | "stands"> {
+  readonly stands: Pages<Stand>;
+  readonly pairs: () => readonly IsolationPair[];
+}
+
+/**
+ * A result whose lists are made when they are read: a way out that is tried is judged by its
+ * findings alone, and one of many moves by none. It holds on to nothing of the run before.
+ */
+function resultOf({ stands, pairs, ...run }: Run): CheckResult {
+  const { lists, accepted } = lessAccepted(run.of, run.byCheck);
+  const findings = madeOnce(() => ([] as Finding[]).concat(...lists.map(({ all }) => all)));
   return {
-    findings: joined(
-      lists.map((list, place) =>
-        patchedList(list, { gone: (accepted[place] ?? []).map(({ id }) => id), found: [] }),
-      ),
-    ),
-    accepted: joined(accepted.map((list) => [...list].sort((a, b) => compareText(a.id, b.id)))),
+    ...run,
+    accepted,
+    get findings() {
+      return findings();
+    },
+    get stands() {
+      return stands.all;
+    },
+    get pairs() {
+      return pairs();
+    },
   };
 }
 
-function joined(lists: readonly (readonly Finding[])[]): readonly Finding[] {
-  return ([] as Finding[]).concat(...lists);
+// Functions of their own: one written where a run is made would hold on to the run before.
+const always =
+  <T>(value: T) =>
+  () =>
+    value;
+const pairsWhenRead = (stands: Pages<Stand>, byParent: CheckResult["pairsByParent"]) =>
+  madeOnce(() => pairsInOrder(stands.all, byParent));
+
+function madeOnce<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => (made ??= { value: make() }).value;
+}
+
+/** All findings in order, less those accepted, which stand apart. */
+function lessAccepted(
+  { plan, layout }: RunOf,
+  byCheck: CheckResult["byCheck"],
+): { readonly lists: FoundLists; readonly accepted: readonly Finding[] } {
+  const lists = SEVERITIES.flatMap((_, place) =>
+    [...byCheck.values()].flatMap((found) => found[place] ?? []),
+  );
+  if (plan.accepted.length === 0) return { lists, accepted: [] };
+  const isAccepted = acceptance(plan, layout);
+  const named = [...new Set(plan.accepted.map(({ finding }) => finding))].sort(compareText);
+  const accepted = lists.map((list) =>
+    named.flatMap((id) => list.get(id) ?? []).filter(isAccepted),
+  );
+  return {
+    lists: lists.map((list, place) =>
+      list.patched({ gone: (accepted[place] ?? []).map(({ id }) => id), found: [] }),
+    ),
+    accepted: accepted.flat(),
+  };
 }
 
 function resolveBeds(
@@ -199,7 +247,7 @@ export function foundBy<F extends FindingBase>(
   { byCheck }: Pick<CheckResult, "byCheck">,
   check: Check<F>,
 ): readonly F[] {
-  const found = (byCheck.get(check.name) ?? []).flat() as readonly FindingBase[] as readonly F[];
+  const found = allOf(byCheck.get(check.name) ?? []) as readonly FindingBase[] as readonly F[];
   return found.toSorted((a, b) => compareText(a.id, b.id));
 }
 

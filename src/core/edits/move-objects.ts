@@ -7,10 +7,12 @@ import {
   turnShape,
 } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
-import type { AreaShape, Bed, Layout, Plan, Planting, Shape } from "../model/plan.ts";
+import type { Bed, Layout, Plan, Planting, Shape } from "../model/plan.ts";
 import { isCodeOfBed, nextPlantingCode } from "../beds/codes.ts";
-import { type Edit, inLayout, mapItems } from "./edit.ts";
+import { type Edit, inLayout } from "./edit.ts";
 import { heldBack, heldBackWords } from "../beds/held-back.ts";
+import { changedList, itemsById } from "../lists/changed-list.ts";
+import { type NearIndex, type Placed, nearIndex, placesNear } from "../nearness/near-index.ts";
 import * as steps from "../words/step-words.ts";
 
 /**
@@ -72,7 +74,8 @@ function reshapeObjects(
       const asked = new Set(ids.filter((id) => !held.has(id)));
       if (asked.size === 0) return plan;
       const moved = new Set(asked);
-      for (const planting of layout?.plantings ?? []) {
+      const isBedMoved = layout !== undefined && itemsById(layout.beds, asked).length > 0;
+      for (const planting of isBedMoved ? layout.plantings : []) {
         if (planting.bed !== undefined && asked.has(planting.bed)) moved.add(planting.id);
       }
       const next = withShapes(plan, layoutId, moved, change);
@@ -87,27 +90,57 @@ function withShapes(
   ids: ReadonlySet<string>,
   change: (shape: Shape) => Shape,
 ): Plan {
-  const reshaped = <T extends { readonly id: string; readonly outline: Shape }>(item: T): T =>
-    ids.has(item.id) ? { ...item, outline: change(item.outline) } : item;
-  const surroundings = mapItems(plan.surroundings, reshaped);
+  const surroundings = withOutlines(plan.surroundings, ids, change);
   const next = surroundings === plan.surroundings ? plan : { ...plan, surroundings };
   return inLayout(next, layoutId, (layout) => {
-    const beds = mapItems(layout.beds, (bed): Bed => reshaped(bed) as Bed & { outline: AreaShape });
-    const plantings = mapItems(
-      layout.plantings,
-      (planting): Planting => reshaped(planting) as Planting & { outline: AreaShape },
-    );
+    const beds = withOutlines(layout.beds, ids, change);
+    const plantings = withOutlines(layout.plantings, ids, change);
     return beds === layout.beds && plantings === layout.plantings
       ? layout
       : { ...layout, beds, plantings };
   });
 }
 
+/** Costs what is reshaped, and a copy of the list. */
+function withOutlines<T extends { readonly id: string; readonly outline: Shape }>(
+  items: readonly T[],
+  ids: ReadonlySet<string>,
+  change: (shape: Shape) => Shape,
+): readonly T[] {
+  return changedList(
+    items,
+    new Map(
+      itemsById(items, ids).map(([place, item]): [number, T] => [
+        place,
+        { ...item, outline: change(item.outline) },
+      ]),
+    ),
+  );
+}
+
 /** The bed whose ground holds the middle of a shape: the one it stands in, where beds overlap. */
 export function bedUnder(layout: Layout, shape: Shape, present?: string): Bed | undefined {
   const centre = shapeCentre(shape);
-  const holds = (bed: Bed) => outlineContains(outlineOf(bed.outline), centre.x, centre.y);
-  return layout.beds.find((bed) => bed.id === present && holds(bed)) ?? layout.beds.find(holds);
+  const holding = bedsAt(layout.beds, centre).filter((bed) =>
+    outlineContains(outlineOf(bed.outline), centre.x, centre.y),
+  );
+  return holding.find((bed) => bed.id === present) ?? holding[0];
+}
+
+/** Of lists of beds, which never change once they are made. */
+const bedIndexes = new WeakMap<readonly Bed[], { index: NearIndex; placed: readonly Placed[] }>();
+
+/** Beds whose bounds hold a place, in the order of the list. */
+function bedsAt(beds: readonly Bed[], { x, y }: Point): readonly Bed[] {
+  let known = bedIndexes.get(beds);
+  if (!known) {
+    const placed = beds.map(({ outline }) => ({ outline: outlineOf(outline) }));
+    known = { placed, index: nearIndex(placed) };
+    bedIndexes.set(beds, known);
+  }
+  const box = { minX: x, minY: y, maxX: x, maxY: y };
+  const places = placesNear(known.index, known.placed, box).sort((a, b) => a - b);
+  return places.map((place) => beds[place] as Bed);
 }
 
 /**
@@ -116,8 +149,7 @@ export function bedUnder(layout: Layout, shape: Shape, present?: string): Bed | 
  */
 function reassign(layout: Layout, moved: ReadonlySet<string>): Layout {
   let next = layout;
-  for (const planting of layout.plantings) {
-    if (!moved.has(planting.id)) continue;
+  for (const [place, planting] of itemsById(layout.plantings, moved)) {
     // A planting that moved together with its bed stays in it.
     if (planting.bed !== undefined && moved.has(planting.bed)) continue;
     const bed = bedUnder(next, planting.outline, planting.bed);
@@ -125,10 +157,7 @@ function reassign(layout: Layout, moved: ReadonlySet<string>): Layout {
     const code = bed ? codeInBed(next, planting, bed) : planting.code;
     const { bed: _left, ...rest } = planting;
     const changed: Planting = bed ? { ...rest, code, bed: bed.id } : { ...rest, code };
-    next = {
-      ...next,
-      plantings: mapItems(next.plantings, (entry) => (entry.id === planting.id ? changed : entry)),
-    };
+    next = { ...next, plantings: changedList(next.plantings, new Map([[place, changed]])) };
   }
   return next;
 }

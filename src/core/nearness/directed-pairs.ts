@@ -70,7 +70,7 @@ interface PairsAmong<P> {
 }
 
 /** All pairs among things of one group, found from those that are seed parents. */
-export function pairsAmong<S extends Reacher, P extends Directed>(
+export function pairsAmong<S extends Reacher & { readonly id: string }, P extends Directed>(
   items: readonly S[],
   waysBetween: WaysBetween<S, P>,
 ): PairsAmong<P> {

@@ -5,6 +5,7 @@
  */
 import Flatbush from "flatbush";
 import type { Bounds } from "../geometry/bounds.ts";
+import type { Listed } from "../lists/pages.ts";
 
 /** A thing with a place: what is kept in a list, whose places the index tells. */
 export interface Placed {
@@ -14,44 +15,57 @@ export interface Placed {
 export interface NearIndex {
   /** Null: nothing is in it. */
   readonly tree: Flatbush | null;
-  /** Places in the list that are no longer where the tree has them. */
+  /** Places in the list of what is in it; the tree counts along these. */
+  readonly members: readonly number[];
+  /** Members that are no longer where the tree has them. */
   readonly moved: ReadonlySet<number>;
 }
 
-/** So many may have moved before the tree is made anew. */
+/** So many may have moved before the tree is made anew: at least these, of many the square root. */
 const MOST_MOVED = 64;
 
-export function nearIndex(items: readonly Placed[]): NearIndex {
-  if (items.length === 0) return { tree: null, moved: new Set() };
-  const tree = new Flatbush(items.length);
-  for (const { outline } of items) {
-    const { minX, minY, maxX, maxY } = outline.bounds;
+/** @param members places in the list of what is to be in it, in order; left out: all */
+export function nearIndex(
+  items: Listed<Placed>,
+  members: readonly number[] = Array.from({ length: items.length }, (_, place) => place),
+): NearIndex {
+  if (members.length === 0) return { tree: null, members, moved: NONE };
+  const tree = new Flatbush(members.length);
+  for (const place of members) {
+    const { minX, minY, maxX, maxY } = (items.at(place) as Placed).outline.bounds;
     tree.add(minX, minY, maxX, maxY);
   }
   tree.finish();
-  return { tree, moved: new Set() };
+  return { tree, members, moved: NONE };
 }
 
-/** The index for a list in which other things stand at some places; as many as before. */
+const NONE: ReadonlySet<number> = new Set();
+
+/** The index for a list in which other things stand at some of its members' places. */
 export function movedIndex(
   index: NearIndex,
-  items: readonly Placed[],
-  places: readonly number[],
+  items: Listed<Placed>,
+  places: Iterable<number>,
 ): NearIndex {
+  const { tree, members } = index;
   const moved = new Set([...index.moved, ...places]);
-  return moved.size > MOST_MOVED ? nearIndex(items) : { tree: index.tree, moved };
+  const most = Math.max(MOST_MOVED, Math.sqrt(members.length));
+  return moved.size > most ? nearIndex(items, members) : { tree, members, moved };
 }
 
 /** Places whose bounds touch a box, in no order. @param items the list the index is of */
 export function placesNear(
-  { tree, moved }: NearIndex,
-  items: readonly Placed[],
+  { tree, members, moved }: NearIndex,
+  items: Listed<Placed>,
   { minX, minY, maxX, maxY }: Bounds,
 ): number[] {
-  const found =
-    tree?.search(minX, minY, maxX, maxY, (place) => moved.size === 0 || !moved.has(place)) ?? [];
+  const found: number[] = [];
+  for (const member of tree?.search(minX, minY, maxX, maxY) ?? []) {
+    const place = members[member] as number;
+    if (!moved.has(place)) found.push(place);
+  }
   for (const place of moved) {
-    const { bounds } = (items[place] as Placed).outline;
+    const { bounds } = (items.at(place) as Placed).outline;
     const isApart =
       bounds.minX > maxX || bounds.maxX < minX || bounds.minY > maxY || bounds.maxY < minY;
     if (!isApart) found.push(place);

@@ -3,115 +3,175 @@
  * group. An index over a list, and the same brought up to date for a list in which a few differ.
  */
 import { boundsGap, growBounds } from "../geometry/bounds.ts";
+import type { Listed } from "../lists/pages.ts";
 import { type NearIndex, type Placed, movedIndex, nearIndex, placesNear } from "./near-index.ts";
 
 /** A thing that reaches as far as `reachM`, metres, where it `isSeedParent`; infinite: not known. */
 export interface Reacher extends Placed {
-  readonly id: string;
   readonly kind: { readonly group: string };
   readonly isSeedParent: boolean;
   readonly reachM: number;
 }
 
 export interface ReachIndex {
+  /** Over all. */
   readonly index: NearIndex;
-  readonly placeOf: ReadonlyMap<string, number>;
-  /** By group. */
-  readonly reaches: ReadonlyMap<string, GroupReach>;
+  readonly groups: ReadonlyMap<string, GroupReach>;
 }
 
+/** Over those of one group. */
 interface GroupReach {
+  readonly index: NearIndex;
   /** No less than the farthest reach of any whose reach is known. */
   readonly farthestM: number;
   /** Places of those that may reach everything. */
   readonly unbounded: ReadonlySet<number>;
 }
 
-/** Of lists that never change once they are made. */
-const known = new WeakMap<readonly Reacher[], ReachIndex>();
-
-export function reachIndexOf(items: readonly Reacher[]): ReachIndex {
-  const found = known.get(items);
-  if (found) return found;
-  const made = {
-    index: nearIndex(items),
-    placeOf: new Map(items.map(({ id }, place) => [id, place])),
-    reaches: withReaches(new Map(), items, items.keys()),
-  };
-  known.set(items, made);
-  return made;
+export function reachIndexOf(items: Listed<Reacher>): ReachIndex {
+  const index = nearIndex(items);
+  const groups = new Map<string, GroupReach>();
+  for (const [group, members] of byGroup(items, index.members)) {
+    const none = { index: nearIndex(items, members), farthestM: 0, unbounded: new Set<number>() };
+    groups.set(group, withReaches(none, items, members));
+  }
+  return { index, groups };
 }
 
-/** The index of a list of the same ids in the same order. @param places at which another thing stands */
+/**
+ * The index of a list of the same groups in the same order.
+ * @param places at which another thing stands, of the group of the one before
+ */
 export function changedReachIndex(
-  { index, placeOf, reaches }: ReachIndex,
-  items: readonly Reacher[],
+  { index, groups }: ReachIndex,
+  items: Listed<Reacher>,
   places: readonly number[],
 ): ReachIndex {
-  const made = {
-    index: movedIndex(index, items, places),
-    placeOf,
-    reaches: withReaches(reaches, items, places),
-  };
-  known.set(items, made);
-  return made;
+  const changed = new Map(groups);
+  for (const [group, members] of byGroup(items, places)) {
+    const before = groups.get(group) as GroupReach;
+    const moved = { ...before, index: movedIndex(before.index, items, members) };
+    changed.set(group, withReaches(moved, items, members));
+  }
+  return { index: movedIndex(index, items, places), groups: changed };
+}
+
+function byGroup(
+  items: Listed<Reacher>,
+  places: readonly number[],
+): ReadonlyMap<string, readonly number[]> {
+  const groups = new Map<string, number[]>();
+  for (const place of places) {
+    const { group } = (items.at(place) as Reacher).kind;
+    const members = groups.get(group);
+    if (members) members.push(place);
+    else groups.set(group, [place]);
+  }
+  return groups;
 }
 
 function withReaches(
-  before: ReachIndex["reaches"],
-  items: readonly Reacher[],
-  places: Iterable<number>,
-): ReachIndex["reaches"] {
-  const reaches = new Map(before);
-  const own = new Map<string, { farthestM: number; unbounded: Set<number> }>();
+  reach: GroupReach,
+  items: Listed<Reacher>,
+  places: readonly number[],
+): GroupReach {
+  let { farthestM } = reach;
+  const unbounded: number[] = [];
   for (const place of places) {
-    const { kind, isSeedParent, reachM } = items[place] as Reacher;
+    const { isSeedParent, reachM } = items.at(place) as Reacher;
     if (!isSeedParent) continue;
-    const was = reaches.get(kind.group);
-    const isWithin =
-      reachM === Infinity ? was?.unbounded.has(place) === true : reachM <= (was?.farthestM ?? -1);
-    if (isWithin) continue;
-    let reach = own.get(kind.group);
-    if (!reach) {
-      reach = { farthestM: was?.farthestM ?? 0, unbounded: new Set(was?.unbounded) };
-      own.set(kind.group, reach);
-      reaches.set(kind.group, reach);
-    }
-    if (reachM === Infinity) reach.unbounded.add(place);
-    else reach.farthestM = Math.max(reach.farthestM, reachM);
+    if (reachM !== Infinity) farthestM = Math.max(farthestM, reachM);
+    else if (!reach.unbounded.has(place)) unbounded.push(place);
   }
-  return own.size === 0 ? before : reaches;
+  if (unbounded.length === 0) return { ...reach, farthestM };
+  return { ...reach, farthestM, unbounded: new Set([...reach.unbounded, ...unbounded]) };
 }
 
 /** All within some metres of one, by their bounds, itself included; in the order of the list. */
 export function itemsNear<T extends Reacher>(
   { index }: ReachIndex,
-  items: readonly T[],
+  items: Listed<T>,
   { outline }: Placed,
   metres: number,
 ): readonly T[] {
-  if (metres === Infinity) return items;
-  return placesNear(index, items, growBounds(outline.bounds, metres))
-    .sort((a, b) => a - b)
-    .map((place) => items[place] as T);
+  return itemsAt(items, placesWithin(index, items, outline.bounds, metres));
 }
 
-/** Those of its group that reach a thing, as far as their bounds tell, in the order of the list. */
-export function reachingItems<T extends Reacher>(
-  { index, reaches }: ReachIndex,
-  items: readonly T[],
+/** The same, of its group alone. */
+export function groupNear<T extends Reacher>(
+  { groups }: ReachIndex,
+  items: Listed<T>,
   { outline, kind }: Pick<Reacher, "outline" | "kind">,
+  metres: number,
 ): readonly T[] {
-  const reach = reaches.get(kind.group);
+  const reach = groups.get(kind.group);
+  return reach ? itemsAt(items, placesWithin(reach.index, items, outline.bounds, metres)) : [];
+}
+
+/** Those of its group within some share of the farthest that any of the group reaches. */
+export function groupNearly<T extends Reacher>(
+  index: ReachIndex,
+  items: Listed<T>,
+  thing: Pick<Reacher, "outline" | "kind">,
+  share: number,
+): readonly T[] {
+  const farthestM = index.groups.get(thing.kind.group)?.farthestM ?? 0;
+  return groupNear(index, items, thing, farthestM * share);
+}
+
+/** Places of those of its group that reach a thing, as far as their bounds tell, in order. */
+export function placesReaching(
+  { groups }: ReachIndex,
+  items: Listed<Reacher>,
+  { outline: { bounds }, kind }: Pick<Reacher, "outline" | "kind">,
+): readonly number[] {
+  const reach = groups.get(kind.group);
   if (!reach) return [];
-  const near = placesNear(index, items, growBounds(outline.bounds, reach.farthestM));
-  return [...new Set([...near, ...reach.unbounded])]
-    .sort((a, b) => a - b)
-    .map((place) => items[place] as T)
-    .filter(
-      (item) =>
-        item.isSeedParent &&
-        item.kind.group === kind.group &&
-        boundsGap(item.outline.bounds, outline.bounds) < item.reachM,
-    );
+  const near = placesNear(reach.index, items, growBounds(bounds, reach.farthestM));
+  const all = reach.unbounded.size === 0 ? near : [...new Set([...near, ...reach.unbounded])];
+  return all
+    .filter((place) => {
+      const { isSeedParent, outline, reachM } = items.at(place) as Reacher;
+      return isSeedParent && boundsGap(outline.bounds, bounds) < reachM;
+    })
+    .sort((a, b) => a - b);
+}
+
+/**
+ * Places of those that stayed and reach where a thing was or is, each with the places of all such
+ * things. @param moves in the order of their places
+ */
+export function reachedPlaces(
+  index: ReachIndex,
+  items: Listed<Reacher>,
+  moves: readonly { readonly place: number; readonly was: Reacher; readonly now: Reacher }[],
+): ReadonlyMap<number, readonly number[]> {
+  const moved = new Set(moves.map(({ place }) => place));
+  const reached = new Map<number, number[]>();
+  for (const { place, was, now } of moves) {
+    for (const outline of new Set([was.outline, now.outline])) {
+      for (const other of placesReaching(index, items, { kind: now.kind, outline })) {
+        if (moved.has(other)) continue;
+        const places = reached.get(other);
+        if (!places) reached.set(other, [place]);
+        else if (places.at(-1) !== place) places.push(place);
+      }
+    }
+  }
+  return reached;
+}
+
+function placesWithin(
+  index: NearIndex,
+  items: Listed<Placed>,
+  bounds: Placed["outline"]["bounds"],
+  metres: number,
+): readonly number[] {
+  return metres === Infinity
+    ? index.members
+    : placesNear(index, items, growBounds(bounds, metres)).sort((a, b) => a - b);
+}
+
+export function itemsAt<T>(items: Listed<T>, places: readonly number[]): readonly T[] {
+  return places.map((place) => items.at(place) as T);
 }

@@ -6,6 +6,7 @@ import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Stand } from "../../core/checks/stand.ts";
 import type { DayNumber } from "../../core/model/day.ts";
 import type { Planting } from "../../core/model/plan.ts";
+import { keptOf } from "../../core/checks/carried-run.ts";
 import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 
 export interface BloomRow {
@@ -109,13 +110,14 @@ interface ConflictOverlaps {
 
 /** Days on which a stand is open together with one it is in conflict with. */
 function conflictOverlaps(
-  { stands, pairsByParent, standById }: CheckResult,
+  result: CheckResult,
   id: string,
   isAsked: (a: string, b: string) => boolean,
 ): ConflictOverlaps {
+  const { standById } = result;
   const asked: DayWindow[] = [];
   const others: DayWindow[] = [];
-  for (const pair of touchingPairs(stands, pairsByParent, new Set([id]))) {
+  for (const pair of touchingPairs(keptOf(result), new Set([id]))) {
     const { seedParent, pollenSource, standing } = pair;
     if (standing !== "conflict") continue;
     const a = standById.get(seedParent)?.receives?.outer;

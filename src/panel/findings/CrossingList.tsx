@@ -1,4 +1,5 @@
 import { describeStanding } from "../../core/checks/pair-words.ts";
+import { keptOf } from "../../core/checks/carried-run.ts";
 import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 import type { Standing } from "../../core/checks/isolation-pair.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
@@ -16,9 +17,9 @@ const standingSign: Readonly<Record<Standing, string>> = {
 
 /** What may cross with a stand, each way, and what keeps the two apart. */
 export function CrossingList({ id }: { readonly id: string }) {
-  const { stands, pairsByParent } = useShownResult();
+  const result = useShownResult();
   const wording = useWording();
-  const touching = touchingPairs(stands, pairsByParent, new Set([id]));
+  const touching = touchingPairs(keptOf(result), new Set([id]));
   return (
     <>
       <h4>{texts.mayCross}</h4>

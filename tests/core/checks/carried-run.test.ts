@@ -1,5 +1,7 @@
 /** What a run carried forward looks at, counted: what a move touches, however large the plan. */
-import { describe, expect, test } from "vitest";
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
+import { describe, expect, test, vi } from "vitest";
 import { type CarriedRun, carriedRun } from "../../../src/core/checks/carried-run.ts";
 import { type CheckResult, runChecks } from "../../../src/core/checks/run-checks.ts";
 import { changePlantings } from "../../../src/core/edits/object-edits.ts";
@@ -37,7 +39,7 @@ describe("a planting moved", () => {
 
   test("leaves all else the same objects", () => {
     const { before, moved, run: made } = moveIn(1000);
-    const others = made.stands.filter((stand, place) => stand !== before.stands[place]);
+    const others = made.stands.all.filter((stand, place) => stand !== before.stands[place]);
     expect(others.map(({ id }) => id)).toEqual(["p7"]);
     const lists = [...made.pairsByParent].filter(
       ([id, list]) => list !== before.pairsByParent.get(id),
@@ -89,4 +91,25 @@ describe("the longer way is taken", () => {
     expect(carriedRun({ ...before.of, joined: "another" }, before)).toBeNull();
     expect(carriedRun(before.of, before)).not.toBeNull();
   });
+});
+
+test("a result holds on to none of those it was carried on from", async () => {
+  setFlagsFromString("--expose-gc");
+  const collect = runInNewContext("gc") as () => void;
+  const plan = fieldPlan(300, 1);
+  let last = run(plan);
+  const earlier: WeakRef<CheckResult>[] = [];
+  for (let step = 1; step <= 20; step += 1) {
+    earlier.push(new WeakRef(last));
+    last = run(moveObjects("layout-1", ["p7"], step, 0).apply(plan), last);
+    // Read as the window reads it, or not.
+    if (step % 2 === 0) expect(last.pairs.length + last.findings.length).toBeGreaterThan(0);
+  }
+  await vi.waitFor(() => {
+    collect();
+    // The last but one may still stand on the stack of this test.
+    const held = earlier.filter((each) => each.deref() !== undefined);
+    expect(held.length).toBeLessThanOrEqual(1);
+  });
+  expect(last.stands).toHaveLength(300);
 });

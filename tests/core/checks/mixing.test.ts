@@ -3,6 +3,7 @@
  * space to prevent mechanical mixing; Oklahoma reads it as 10 ft for cowpea.
  */
 import { describe, expect, test } from "vitest";
+import { changePlantings } from "../../../src/core/edits/object-edits.ts";
 import type { Plan, Surrounding } from "../../../src/core/model/plan.ts";
 import { JULY, check, pairsOf, squareAt, trialPlan, wordsOf } from "../../support/trial-plan.ts";
 
@@ -86,6 +87,18 @@ describe("beside stock seed", () => {
     ]);
     expect(mixing(garden(32, "stock"))).toEqual([]);
     expect(mixing(garden(2, "home"))).toEqual([]);
+  });
+
+  test("the conflict goes when the last stock planting becomes one for sale, and returns", () => {
+    const plan = garden(20, "sale");
+    const leveled = (level: Plan["level"]) =>
+      changePlantings("layout-1", ["p"], { level }, "Level").apply(plan);
+    const stock = leveled("stock");
+    const before = check(stock);
+    expect(mixing(stock)).toHaveLength(1);
+    const after = check(leveled("sale"), before);
+    expect(after.findings).toEqual(check(leveled("sale")).findings);
+    expect(check(stock, after).findings).toEqual(before.findings);
   });
 
   test("where the law is silent a strip is advised", () => {

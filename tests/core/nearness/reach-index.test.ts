@@ -5,27 +5,30 @@ import { nearIndex, placesNear } from "../../../src/core/nearness/near-index.ts"
 import {
   type Reacher,
   changedReachIndex,
+  groupNear,
   itemsNear,
+  placesReaching,
   reachIndexOf,
-  reachingItems,
 } from "../../../src/core/nearness/reach-index.ts";
 import { type SeededRandom, seededRandom } from "../../properties/seeded-random.ts";
 
-function thing(random: SeededRandom, id: string): Reacher {
+/** @param group as a thing of the same place keeps it */
+function thing(random: SeededRandom, group: string): Reacher {
   const [minX, minY] = [random.between(0, 300), random.between(0, 300)];
   return {
-    id,
-    kind: { group: random.pick(["one", "two"]) },
+    kind: { group },
     isSeedParent: random.chance(0.8),
     reachM: random.pick([0, 5, 20, 200, Infinity]),
     outline: { bounds: { minX, minY, maxX: minX + random.between(0, 9), maxY: minY + 2 } },
   };
 }
 
+const groupAt = (place: number) => (place % 3 === 0 ? "one" : "two");
+
 test("after any moves it finds what a look at all finds, for the old list as for the new", () => {
   const random = seededRandom(5);
   let items: readonly Reacher[] = Array.from({ length: 150 }, (_, place) =>
-    thing(random, `t${place}`),
+    thing(random, groupAt(place)),
   );
   let index = reachIndexOf(items);
   for (let step = 0; step < 60; step += 1) {
@@ -34,16 +37,16 @@ test("after any moves it finds what a look at all finds, for the old list as for
       Math.floor(random.between(0, items.length)),
     );
     const next = items.slice();
-    for (const place of places) next[place] = thing(random, `t${place}`);
+    for (const place of places) next[place] = thing(random, groupAt(place));
     items = next;
     index = changedReachIndex(index, items, places);
-    expect(reachIndexOf(items)).toBe(index);
     for (const [list, of] of [
       [items, index],
       [held, heldIndex],
     ] as const) {
-      const asked = thing(random, "asked");
-      expect(reachingItems(of, list, asked)).toEqual(
+      const asked = thing(random, random.pick(["one", "two", "three"]));
+      const reaching = placesReaching(of, list, asked);
+      expect(reaching.map((place) => list[place])).toEqual(
         list.filter(
           (each) =>
             each.isSeedParent &&
@@ -52,15 +55,18 @@ test("after any moves it finds what a look at all finds, for the old list as for
         ),
       );
       const { bounds } = asked.outline;
-      expect(itemsNear(of, list, asked, 30)).toEqual(
-        list.filter(
-          ({ outline: { bounds: its } }) =>
-            its.minX <= bounds.maxX + 30 &&
-            its.maxX >= bounds.minX - 30 &&
-            its.minY <= bounds.maxY + 30 &&
-            its.maxY >= bounds.minY - 30,
-        ),
+      const near = list.filter(
+        ({ outline: { bounds: its } }) =>
+          its.minX <= bounds.maxX + 30 &&
+          its.maxX >= bounds.minX - 30 &&
+          its.minY <= bounds.maxY + 30 &&
+          its.maxY >= bounds.minY - 30,
       );
+      const ofGroup = (each: Reacher) => each.kind.group === asked.kind.group;
+      expect(itemsNear(of, list, asked, 30)).toEqual(near);
+      expect(groupNear(of, list, asked, 30)).toEqual(near.filter(ofGroup));
+      expect(itemsNear(of, list, asked, Infinity)).toEqual(list);
+      expect(groupNear(of, list, asked, Infinity)).toEqual(list.filter(ofGroup));
     }
   }
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { keptOf } from "../../../src/core/checks/carried-run.ts";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
 import { touchingPairs } from "../../../src/core/nearness/touching-pairs.ts";
@@ -15,7 +16,7 @@ describe("pairs of some things", () => {
     let found = 0;
     for (const count of [1, 2, 5, 40, 41, 120, 1, 3]) {
       const ids = new Set(Array.from({ length: count }, () => `p${Math.floor(next() * 300)}`));
-      const own = touchingPairs(result.stands, result.pairsByParent, ids);
+      const own = touchingPairs(keptOf(result), ids);
       expect(own).toEqual(
         result.pairs.filter((pair) => ids.has(pair.seedParent) || ids.has(pair.pollenSource)),
       );
@@ -27,7 +28,7 @@ describe("pairs of some things", () => {
   });
 
   test("of what is not there, there are none", () => {
-    const { stands, pairsByParent } = runChecks(plan, layout, book);
-    expect(touchingPairs(stands, pairsByParent, new Set(["nothing"]))).toEqual([]);
+    const result = runChecks(plan, layout, book);
+    expect(touchingPairs(keptOf(result), new Set(["nothing"]))).toEqual([]);
   });
 });
