@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef } from "react";
+import { Suspense, lazy, useEffect, useLayoutEffect, useRef } from "react";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
@@ -15,7 +15,6 @@ import { StaticLayer } from "./StaticLayer.tsx";
 import { useColours } from "../draw/sheet-colours.ts";
 import { useSketch } from "../tools/sketch-store.ts";
 import { tools } from "../tools/tool-list.ts";
-import { TypedFields } from "./TypedFields.tsx";
 import { StageContext, useStage } from "./use-stage.ts";
 import { listenToDrops } from "../input/variety-drop.ts";
 import { useView, zoomAboutMiddle } from "../scene/view-store.ts";
@@ -25,6 +24,14 @@ import { ZoomButtons } from "./ZoomButtons.tsx";
 import { useZoomRequest } from "../../store/window/zoom-request.ts";
 import * as texts from "./words.ts";
 import "./sheet.css";
+
+/** Fetched a moment after the sheet, long before the first key; without it all is drawn by hand. */
+const TypedFields = lazy(() =>
+  import("./TypedFields.tsx").then(
+    ({ TypedFields: Loaded }) => ({ default: Loaded }),
+    () => ({ default: () => null }),
+  ),
+);
 
 /** The drawing of the plan. Fills the box it is put in. */
 export function Sheet() {
@@ -68,7 +75,9 @@ export function Sheet() {
       <DraftBar />
       <SheetSwitches />
       <ZoomButtons />
-      <TypedFields />
+      <Suspense fallback={null}>
+        <TypedFields />
+      </Suspense>
     </>
   );
 }
