@@ -47,6 +47,8 @@ export const SITE_BUDGETS: Budgets = {
     // All that paper and files are made of, off the window's thread; of that, the checks with kinds.
     "paper-worker": 50,
     isolation: 52,
+    // All checks of a plan, off the window's thread.
+    "run-checks": 24,
     "bloom-window": 24,
     // The schemas and kinds, by which a plan is read.
     "write-worker": 60,
