@@ -84,7 +84,7 @@ export function resizedView(view: View, before: Size, after: Size): View {
 }
 
 /** With more room than this around what was fitted, it is fitted anew: a drawer has gone. */
-const FREE_MOST = 1.8;
+const FREE_MOST = 1.7;
 
 /**
  * The view after something beside the drawing took or gave room: what is drawn stays where it is

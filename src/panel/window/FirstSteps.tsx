@@ -57,7 +57,6 @@ export function FirstSteps() {
         <li>
           <p>{words.place}</p>
           <PlaceButton isOff />
-          <CommandButton of={layOutSeedList} />
         </li>
       </ol>
     </section>
