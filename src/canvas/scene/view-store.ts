@@ -7,6 +7,7 @@ import {
   type Size,
   type View,
   fittedView,
+  isFarLarger,
   pannedBy,
   resizedView,
   stayingView,
@@ -58,7 +59,9 @@ export const useView = create<ViewStore>()((set) => {
     isMoving: false,
     resize: (size, movedPx) =>
       set(({ view, fitted, widthPx, heightPx }) => {
-        const stayed = movedPx && widthPx > 0 ? stayingView(view, movedPx, fitted, size) : null;
+        const isLost = fitted !== null && isFarLarger({ widthPx, heightPx }, size);
+        const isStaying = movedPx && widthPx > 0 && !isLost;
+        const stayed = isStaying ? stayingView(view, movedPx, fitted, size) : null;
         const anew = () =>
           fitted
             ? fittedView(fitted, size, FIT_INSET)

@@ -83,15 +83,22 @@ export function resizedView(view: View, before: Size, after: Size): View {
   );
 }
 
-/** With more room than this around what was fitted, it is fitted anew: a drawer has gone. */
-const FREE_MOST = 1.7;
+/** So many times as wide or high: a drawer of a phone has gone, no bar or strip beside the sheet. */
+const FAR_LARGER = 1.6;
+
+/** Whether what was fitted would be lost in the room there is now. */
+export function isFarLarger(before: Size, after: Size): boolean {
+  return (
+    after.widthPx > before.widthPx * FAR_LARGER || after.heightPx > before.heightPx * FAR_LARGER
+  );
+}
 
 /**
  * The view after something beside the drawing took or gave room: what is drawn stays where it is
  * on the screen, or moves just so far that all of what was fitted can still be seen.
  * @param movedPx how far the drawing's upper left corner moved on the screen
  * @param fitted ground that was fitted and is to stay in sight; null: none
- * @returns null when what was fitted no longer goes in, or would be lost in far more room
+ * @returns null when what was fitted no longer goes in
  */
 export function stayingView(
   view: View,
@@ -103,8 +110,7 @@ export function stayingView(
   if (!fitted) return stayed;
   const upper = toPx(stayed, { x: fitted.minX, y: fitted.maxY });
   const lower = toPx(stayed, { x: fitted.maxX, y: fitted.minY });
-  const free = Math.min(widthPx / (lower.x - upper.x), heightPx / (lower.y - upper.y));
-  if (free < 1 || (free > FREE_MOST && view.scale * FREE_MOST < FIT_SCALE_MOST)) return null;
+  if (lower.x - upper.x > widthPx || lower.y - upper.y > heightPx) return null;
   const inward = (from: number, to: number, most: number) =>
     from < 0 ? -from : Math.min(0, most - to);
   return pannedBy(stayed, inward(upper.x, lower.x, widthPx), inward(upper.y, lower.y, heightPx));

@@ -4,6 +4,7 @@ import {
   SCALE_LIMITS,
   type View,
   fittedView,
+  isFarLarger,
   pannedBy,
   resizedView,
   stayingView,
@@ -121,14 +122,14 @@ describe("when something beside the drawing takes room", () => {
     expect(stayingView(drawn, { x: 0, y: 0 }, fitted, { widthPx: 800, heightPx: 270 })).toBeNull();
   });
 
-  test("or would be lost in the room there is once a drawer has gone", () => {
-    const fitted = { minX: 0, minY: 0, maxX: 20, maxY: 28 };
-    const room = { widthPx: 400, heightPx: 480 };
-    expect(stayingView(drawn, { x: 0, y: 0 }, fitted, { ...room, heightPx: 470 })).not.toBeNull();
-    expect(stayingView(drawn, { x: 0, y: 0 }, fitted, room)).toBeNull();
-    // At the largest scale there is nothing to gain.
-    const near: View = { scale: 80, x: 100, y: 300 };
-    const small = { minX: 0, minY: 0, maxX: 1, maxY: 1 };
-    expect(stayingView(near, { x: 0, y: 0 }, small, room)).not.toBeNull();
+  test("a drawer that goes leaves far more room, a bar or a strip does not", () => {
+    const phone = { widthPx: 390, heightPx: 227 };
+    expect(isFarLarger(phone, { ...phone, heightPx: 601 })).toBe(true);
+    expect(isFarLarger({ widthPx: 460, heightPx: 270 }, { widthPx: 844, heightPx: 270 })).toBe(
+      true,
+    );
+    const desktop = { widthPx: 840, heightPx: 525 };
+    expect(isFarLarger(desktop, { ...desktop, heightPx: 760 })).toBe(false);
+    expect(isFarLarger({ ...phone, heightPx: 601 }, phone)).toBe(false);
   });
 });
