@@ -91,3 +91,13 @@ test("what moves is over within 200 ms", () => {
   );
   expect(times.filter(({ ms }) => ms > 200)).toEqual([]);
 });
+
+test("what is pressed looks pressed: looks of the pointer over a button end while it is", () => {
+  const base = sheets.find(({ path }) => path.endsWith("base.css"))?.text ?? "";
+  const hovers = base.match(/button[^{,]*:hover[^{]*/g) ?? [];
+  expect(hovers.length).toBeGreaterThan(4);
+  expect(hovers.filter((selector) => !selector.includes(":not(:disabled, :active)"))).toEqual([]);
+  for (const sort of ["where(", "primary", "quiet", "link", "act"]) {
+    expect(base).toMatch(new RegExp(`button[.:]${sort.replace("(", "\\(")}[^{]*:active`));
+  }
+});
