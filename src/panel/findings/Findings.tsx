@@ -12,7 +12,8 @@ import { type FindingRow, filtered, findingRowSteps, isFiltering } from "./findi
 import { useFindingsState } from "./findings-state.ts";
 import { newsWords, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
-import { type Steps, useSliced } from "../state/use-sliced.ts";
+import type { Steps } from "../state/slices.ts";
+import { useSliced } from "../state/use-sliced.ts";
 import * as texts from "./words.ts";
 import "./findings.css";
 

@@ -4,7 +4,7 @@
  */
 import type { Finding } from "../../core/checks/all-checks.ts";
 import type { Severity } from "../../core/checks/finding.ts";
-import { type Steps, workedOff } from "../state/use-sliced.ts";
+import { type Steps, workedOff } from "../state/slices.ts";
 
 export interface FindingFilter {
   /** Severities that are left out. */

@@ -1,18 +1,6 @@
 /** What takes longer than a frame is worked out in slices between frames, as lists of thousands. */
 import { useEffect, useMemo, useState } from "react";
-
-/** Milliseconds of work at a time. */
-const SLICE_MS = 5;
-
-export type Steps<T> = Generator<undefined, T>;
-
-/** Works all steps off at once. */
-export function workedOff<T>(steps: Steps<T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
-}
+import { type Steps, newSlices, workedOff } from "./slices.ts";
 
 /**
  * What the steps come to. Where they are long, what they came to last stays until they are done,
@@ -32,45 +20,4 @@ export function useSliced<T>(make: () => Steps<T>, isLong: boolean, before: T): 
   }, [slices, make, isLong]);
   useEffect(() => () => slices.end(), [slices]);
   return (short ?? done ?? { value: before }).value;
-}
-
-interface Slices<T> {
-  readonly ask: (make: () => Steps<T>) => void;
-  readonly end: () => void;
-}
-
-function newSlices<T>(onDone: (value: T) => void): Slices<T> {
-  let steps: Steps<T> | null = null;
-  let next: (() => Steps<T>) | null = null;
-  let timer: ReturnType<typeof setTimeout> | null = null;
-  const run = () => {
-    timer = null;
-    const until = performance.now() + SLICE_MS;
-    while (steps !== null && performance.now() < until) {
-      const step = steps.next();
-      if (step.done !== true) continue;
-      steps = null;
-      onDone(step.value);
-    }
-    begin();
-  };
-  const begin = () => {
-    if (steps === null && next !== null) {
-      steps = next();
-      next = null;
-    }
-    if (steps !== null) timer ??= setTimeout(run);
-  };
-  return {
-    ask: (make) => {
-      next = make;
-      begin();
-    },
-    end: () => {
-      if (timer !== null) clearTimeout(timer);
-      timer = null;
-      steps = null;
-      next = null;
-    },
-  };
 }
