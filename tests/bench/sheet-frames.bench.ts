@@ -93,9 +93,15 @@ async function open(page: Page, text: string, title: string): Promise<number> {
       const field = () =>
         document.querySelector<HTMLInputElement>('input[aria-label="Plan title"]')?.value;
       while (field() !== wanted) await frame();
-      // The sheet draws in the frame after the one that shows the title.
+      // The sheet is drawn from the next frame on, a large one in slices.
       await frame();
-      await frame();
+      const isDrawn = () => {
+        const { view } = document.querySelector<HTMLElement>(".sheet[data-view]")?.dataset ?? {};
+        const canvas = document.querySelector<HTMLElement>(".sheet canvas[data-drawn-at]");
+        return canvas?.dataset["drawnAt"] === view;
+      };
+      do await frame();
+      while (!isDrawn());
       return performance.now() - from;
     },
     [text, title],

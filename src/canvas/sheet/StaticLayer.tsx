@@ -71,12 +71,14 @@ function drawStatic(
   else workOff(wholeSteps(brush, drawn));
   const words = isCrisp ? boxesOf(restingLabels(brush, drawn)) : [];
   for (const mark of restingMarks(brush, drawn, words)) drawFarMark(brush, mark);
-  tellCrisp(brush, isCrisp && isReady);
+  tellDrawn(brush, isCrisp, isCrisp && isReady);
 }
 
-/** Says on the canvas for which view everything is drawn in full; nothing while a picture stands in. */
-function tellCrisp({ context, view }: Brush, isCrisp: boolean): void {
+/** Says on the canvas for which view everything is drawn, and drawn with all words; nothing while a picture stands in. */
+function tellDrawn({ context, view }: Brush, isDrawn: boolean, isCrisp: boolean): void {
   const { dataset } = context.canvas;
+  if (isDrawn) dataset["drawnAt"] = JSON.stringify(view);
+  else delete dataset["drawnAt"];
   if (isCrisp) dataset["crispAt"] = JSON.stringify(view);
   else delete dataset["crispAt"];
 }
