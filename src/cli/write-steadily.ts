@@ -1,8 +1,8 @@
 /** To stdout no faster than it is read, so that what is not yet read does not fill the memory. */
-export async function writeSteadily(text: string): Promise<void> {
+export async function writeSteadily(text: string | Uint8Array): Promise<void> {
   const { stdout } = process;
   // Whoever reads may have stopped early, as `head` does.
-  if (text === "" || stdout.destroyed || stdout.write(text)) return;
+  if (text.length === 0 || stdout.destroyed || stdout.write(text)) return;
   await new Promise<void>((resolve) => {
     const done = () => {
       stdout.off("drain", done).off("close", done).off("error", done);

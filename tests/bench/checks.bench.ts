@@ -29,7 +29,7 @@ function sameness(ours: readonly IsolationPair[], theirs: PeerPairs): string {
 }
 
 /** How often to measure: a large field takes its time. */
-const RUNS: Readonly<Record<number, number>> = { 1000: 25, 10_000: 11, 100_000: 4 };
+const RUNS: Readonly<Record<number, number>> = { 1000: 25, 10_000: 15, 100_000: 4 };
 
 test.each([
   [1000, 1],
@@ -77,7 +77,7 @@ test.each([
     value: geos.ms / oursMs,
     unit: "x",
     moreIsBetter: true,
-    ...(count === 10_000 ? { budget: "goal: over 1 x", isMet: geos.ms > oursMs } : {}),
+    ...(count >= 10_000 ? { budget: "goal: at least 2 x", isMet: geos.ms >= 2 * oursMs } : {}),
   });
 });
 

@@ -104,8 +104,9 @@ test("many moved at once", () => {
 test.each([1, 8])("all findings against the pairs alone, %d groups", (groups) => {
   const plan = fieldPlan(10_000, groups);
   const layout = layoutOf(plan);
-  const pairs = bestMs(5, () => isolationPairs(resolveStands(plan, layout, book), book));
-  const { ms: fullMs, made } = bestMs(5, () => runChecks(plan, layout, book));
+  const pairs = bestMs(9, () => isolationPairs(resolveStands(plan, layout, book), book));
+  // Read, so that what is made only when it is read counts.
+  const { ms: fullMs, made } = bestMs(9, () => runChecks(plan, layout, book).findings);
   const value = fullMs / pairs.ms;
   reportRow({
     section: "Whole-plan check",
@@ -116,5 +117,5 @@ test.each([1, 8])("all findings against the pairs alone, %d groups", (groups) =>
     budget: "goal: under 2 x",
     isMet: value < 2,
   });
-  expect(made.findings.length).toBeGreaterThan(0);
+  expect(made.length).toBeGreaterThan(0);
 });

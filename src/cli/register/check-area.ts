@@ -20,17 +20,24 @@ export interface AreaTask {
   readonly isJson: boolean;
 }
 
-export interface FindingTold {
-  readonly severity: Severity;
-  /** Given where it is told once, however many areas find it. */
+/** Texts that are told one after the other, as UTF-8: one piece of memory, handed over and not copied. */
+export interface Told {
+  readonly text: Uint8Array<ArrayBuffer>;
+  readonly count: number;
+}
+
+export interface FindingsTold extends Told {
+  /** Of each, in their order. */
+  readonly severities: readonly Severity[];
+  /** Given of one that is told once, however many areas find it. */
   readonly onceAs: string | null;
-  readonly text: string;
 }
 
 export interface AreaTold {
   /** JSON of all its pairs; in words, those that something other than distance keeps apart. */
-  readonly pairs: readonly string[];
-  readonly findings: readonly FindingTold[];
+  readonly pairs: Told;
+  /** In their order; those that are told by every area together as far as they follow each other. */
+  readonly findings: readonly FindingsTold[];
 }
 
 /**
@@ -61,14 +68,40 @@ export function checkArea({ all, own }: AreaPlaces, task: AreaTask, book: CropBo
     task.isJson
       ? `\n    ${JSON.stringify(parts.finding(finding))}`
       : `\n${parts.findingLines(finding).join("\n")}\n`;
+  const between = task.isJson ? "," : "";
   return {
-    pairs: task.isJson
-      ? pairs.map((pair) => `\n    ${JSON.stringify(parts.pair(pair))}`)
-      : resting.map((pair) => `  ${parts.clearLine(pair)}\n`),
-    findings: findings.map((finding) => ({
-      severity: finding.severity,
-      onceAs: checkOf(finding).about === "people" ? finding.id : null,
-      text: textOf(finding),
+    pairs: told(
+      task.isJson
+        ? pairs.map((pair) => `\n    ${JSON.stringify(parts.pair(pair))}`)
+        : resting.map((pair) => `  ${parts.clearLine(pair)}\n`),
+      between,
+    ),
+    findings: togetherOrOnce(findings).map(({ onceAs, told: part }) => ({
+      ...told(part.map(textOf), between),
+      severities: part.map(({ severity }) => severity),
+      onceAs,
     })),
   };
+}
+
+const encoder = new TextEncoder();
+
+function told(texts: readonly string[], between: string): Told {
+  return { text: encoder.encode(texts.join(between)), count: texts.length };
+}
+
+interface Together {
+  readonly onceAs: string | null;
+  readonly told: Finding[];
+}
+
+function togetherOrOnce(findings: readonly Finding[]): readonly Together[] {
+  const parts: Together[] = [];
+  for (const finding of findings) {
+    const onceAs = checkOf(finding).about === "people" ? finding.id : null;
+    const last = parts.at(-1);
+    if (onceAs === null && last?.onceAs === null) last.told.push(finding);
+    else parts.push({ onceAs, told: [finding] });
+  }
+  return parts;
 }

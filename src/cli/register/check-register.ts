@@ -8,7 +8,7 @@ import { severityCounts } from "../../core/map/finding-items.ts";
 import { registerAreas } from "../../core/exchange/register-areas.ts";
 import { REGISTER_LEVEL } from "../../core/exchange/register.ts";
 import { writeSteadily } from "../write-steadily.ts";
-import type { AreaPlaces } from "./check-area.ts";
+import type { AreaPlaces, Told } from "./check-area.ts";
 import { inOrder } from "./in-order.ts";
 import { type Register, readRegister } from "./read-register.ts";
 import { type RegisterThreads, registerThreads } from "./register-threads.ts";
@@ -57,8 +57,8 @@ async function tellJson(telling: Telling, file: string): Promise<Counts> {
   await writeSteadily(`{\n  ${[...head, '"layout": "Layout 1"'].join(",\n  ")},\n  "pairs": [`);
   const [pairComma, findingComma] = [commas(), commas()];
   const counts = await tellAreas(telling, async ({ pairs, findings }) => {
-    await writeSteadily(pairComma(pairs));
-    later.write(findingComma(findings));
+    for (const text of pairComma([pairs])) await writeSteadily(text);
+    for (const text of findingComma(findings)) later.write(text);
   });
   await writeSteadily('\n  ],\n  "findings": [');
   await later.pour(writeSteadily);
@@ -66,15 +66,16 @@ async function tellJson(telling: Telling, file: string): Promise<Counts> {
   return counts;
 }
 
-/** Joins items of a JSON list that come some at a time: a comma before each but the very first. */
-function commas(): (items: readonly string[]) => string {
+/** Joins parts of a JSON list that come some at a time: a comma before each but the very first. */
+function commas(): (parts: readonly Told[]) => readonly (string | Uint8Array)[] {
   let isFirst = true;
-  return (items) => {
-    if (items.length === 0) return "";
-    const joined = `${isFirst ? "" : ","}${items.join(",")}`;
-    isFirst = false;
-    return joined;
-  };
+  return (parts) =>
+    parts.flatMap(({ text, count }) => {
+      if (count === 0) return [];
+      const before = isFirst ? [] : [","];
+      isFirst = false;
+      return [...before, text];
+    });
 }
 
 async function tellWords(telling: Telling, file: string): Promise<Counts> {
@@ -86,9 +87,9 @@ async function tellWords(telling: Telling, file: string): Promise<Counts> {
   );
   let clear = 0;
   const counts = await tellAreas(telling, async ({ pairs, findings }) => {
-    await writeSteadily(findings.join(""));
-    clear += pairs.length;
-    later.write(pairs.join(""));
+    for (const { text } of findings) await writeSteadily(text);
+    clear += pairs.count;
+    later.write(pairs.text);
   });
   if (clear > 0) await writeSteadily(`\n${CLEAR_TITLE}:\n`);
   await later.pour(writeSteadily);
@@ -97,25 +98,23 @@ async function tellWords(telling: Telling, file: string): Promise<Counts> {
   return counts;
 }
 
-/** Texts of one area. */
-interface Told {
-  readonly pairs: readonly string[];
-  readonly findings: readonly string[];
+/** What is told of one area. */
+interface ToldNow {
+  readonly pairs: Told;
+  readonly findings: readonly Told[];
 }
 
 async function tellAreas(
   { register, threads }: Telling,
-  tell: (told: Told) => Promise<void>,
+  tell: (told: ToldNow) => Promise<void>,
 ): Promise<Counts> {
   const counts = { conflict: 0, caution: 0, unknown: 0 };
   const toldOnce = new Set<string>();
   for await (const area of inOrder(areaPlaces(register), threads.check, threads.ahead)) {
-    const findings: string[] = [];
-    for (const { severity, onceAs, text } of area.findings) {
-      if (onceAs !== null && toldOnce.has(onceAs)) continue;
+    const findings = area.findings.filter(({ onceAs }) => onceAs === null || !toldOnce.has(onceAs));
+    for (const { onceAs, severities } of findings) {
       if (onceAs !== null) toldOnce.add(onceAs);
-      counts[severity] += 1;
-      findings.push(text);
+      for (const severity of severities) counts[severity] += 1;
     }
     await tell({ pairs: area.pairs, findings });
   }

@@ -135,8 +135,15 @@ function startThread(): Thread {
 export function answerWork(): void {
   const work = worker();
   parentPort?.on("message", (asked: Work) => {
-    parentPort?.postMessage(answerTo(asked, work));
+    const answer = answerTo(asked, work);
+    const texts = asked.do === "check" && "done" in answer ? textsOf(answer.done as AreaTold) : [];
+    parentPort?.postMessage(answer, texts);
   });
+}
+
+/** What an answer is made of is handed over: this thread has no more use for it. */
+function textsOf({ pairs, findings }: AreaTold): readonly ArrayBuffer[] {
+  return [pairs, ...findings].map(({ text }) => text.buffer);
 }
 
 function answerTo(asked: Work, work: (asked: Work) => unknown): Answer {

@@ -4,9 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 
 export interface Spool {
-  readonly write: (text: string) => void;
+  readonly write: (text: string | Uint8Array) => void;
   /** Hands everything written to `out`, in order. */
-  readonly pour: (out: (text: string) => Promise<void>) => Promise<void>;
+  readonly pour: (out: (bytes: Uint8Array) => Promise<void>) => Promise<void>;
   readonly remove: () => void;
 }
 
@@ -16,11 +16,11 @@ export function openSpool(): Spool {
   const file = openSync(path, "w");
   return {
     write: (text) => {
-      writeSync(file, text);
+      writeWhole(file, typeof text === "string" ? Buffer.from(text) : text);
     },
     pour: async (out) => {
-      for await (const text of createReadStream(path, "utf8") as AsyncIterable<string>) {
-        await out(text);
+      for await (const bytes of createReadStream(path) as AsyncIterable<Uint8Array>) {
+        await out(bytes);
       }
     },
     remove: () => {
@@ -28,4 +28,9 @@ export function openSpool(): Spool {
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+/** A disk may take less than it is given. */
+function writeWhole(file: number, bytes: Uint8Array): void {
+  for (let from = 0; from < bytes.length;) from += writeSync(file, bytes, from);
 }
