@@ -122,9 +122,9 @@ describe("an outline", () => {
     const { x, y } = BARE;
     for (const [dx, dy] of [
       [0, 0],
-      [4, 0],
-      [4, -2],
-      [2, 1],
+      [2.5, 0],
+      [2.5, -2],
+      [1.25, 1],
     ] as const) {
       await clickOnSheet({ x: x + dx, y: y + dy });
     }
