@@ -61,15 +61,20 @@ export class IdPages<T extends Named> {
       leaving.add(id);
       return items;
     };
-    for (const id of gone) if (this.get(id)) touch(id);
     for (const item of new Map(found.map((each) => [each.id, each])).values()) {
       touch(item.id).push(item);
     }
-    if (coming.size === 0) return this;
+    // Mostly what is gone is found again, a little nearer or farther.
+    for (const id of gone) if (!leaving.has(id)) touch(id);
+    let isChanged = false;
     for (const [number, items] of coming) {
-      const staying = (pages[number] ?? []).filter(({ id }) => !leaving.has(id));
+      const page = pages[number] ?? [];
+      const staying = page.filter(({ id }) => !leaving.has(id));
+      if (items.length === 0 && staying.length === page.length) continue;
+      isChanged = true;
       pages[number] = [...staying, ...items].sort((a, b) => (a.id < b.id ? -1 : 1));
     }
+    if (!isChanged) return this;
     return new IdPages(
       pages.flatMap((page) => (page.length > 2 * PAGE ? cut(page) : page.length > 0 ? [page] : [])),
     );

@@ -54,6 +54,27 @@ test.each([
   expect(most).toBeGreaterThan(0);
 });
 
+test("many moved at once make what they and their neighbours need, and no more", () => {
+  const plan = fieldPlan(1000, 8);
+  const moving = Array.from({ length: 100 }, (_, place) => `p${place * 10}`);
+  const moved = moveObjects("layout-1", moving, 0.5, 0).apply(plan);
+  const before = runChecks(plan, layoutOf(plan), book);
+  const now = runChecks(moved, layoutOf(moved), book, before);
+  const counts = made(now, before);
+  expect(counts.stands).toBe(moving.length);
+  // A pair is judged anew where a mover is one of its two, each way: once, however many move.
+  const isMoving = new Set(moving);
+  const touched = now.pairs.filter(
+    ({ seedParent, pollenSource }) => isMoving.has(seedParent) || isMoving.has(pollenSource),
+  );
+  expect(counts.pairs).toBe(touched.length);
+  expect(touched.length).toBeLessThan(now.pairs.length / 4);
+  const parents = new Set(touched.map(({ seedParent }) => seedParent));
+  expect(counts.lists).toBeGreaterThanOrEqual(parents.size);
+  expect(counts.lists).toBeLessThanOrEqual(parents.size + moving.length);
+  expect(now.findings).toEqual(runChecks(moved, layoutOf(moved), book).findings);
+});
+
 test("a run with nothing changed makes nothing", () => {
   const plan = fieldPlan(300, 8);
   const before = runChecks(plan, layoutOf(plan), book);
