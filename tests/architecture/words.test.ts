@@ -6,7 +6,13 @@
 import { expect, test } from "vitest";
 import { type Node, isNode, nameOf, visit, treeOf } from "./syntax.ts";
 import { sourceFiles } from "./source-files.ts";
-import { COMPONENTS_NOT_DONE as NOT_DONE, PLURALS_NOT_DONE } from "../support/not-yet-words.ts";
+import { isWordsFile } from "../support/made-up-words.ts";
+import {
+  COMPONENTS_NOT_DONE as NOT_DONE,
+  CORE_NOT_DONE,
+  PLURALS_NOT_DONE,
+  QUOTED,
+} from "../support/not-yet-words.ts";
 
 /** Attributes whose text is read or heard. */
 const SAID: ReadonlySet<string> = new Set([
@@ -142,4 +148,69 @@ test.each([
   ['formOf(beds, { one: "bed", other: "beds" })', []],
 ])("%s chooses between %s", (code, plurals) => {
   expect(pluralsIn("a.ts", `const a = ${code};`)).toEqual(plurals);
+});
+
+/** Calls whose texts nobody reads: what can only be a fault of the program, and lists in one text. */
+const NOT_SAID: ReadonlySet<string> = new Set(["Error", "RangeError", "TypeError"]);
+
+/** Whether a text reads like something said: several words, or one with a large first letter. */
+function isSaid(text: string, isTemplate: boolean): boolean {
+  const words = text.match(/\p{L}{2,}/gu) ?? [];
+  if (!words.some((word) => word.length > 2)) return false;
+  const isSpaced = /\s/.test(isTemplate ? text : text.trim());
+  if (isTemplate) return isSpaced && !text.startsWith("<");
+  return isSpaced ? /^\p{Lu}/u.test(text) || words.length > 3 : /^\p{Lu}\p{Ll}{2,}$/u.test(text);
+}
+
+/** Texts of a module that a reader could be told, left out what is only compared or thrown. */
+function saidIn(path: string, text: string): readonly string[] {
+  const said: string[] = [];
+  visit(treeOf(path, text), (node) => {
+    const type = String(node.type);
+    if (/^(?:Import|ExportAll|BinaryExpression|TSLiteralType)/.test(type)) return false;
+    if (type === "NewExpression" && NOT_SAID.has(nameOf(node.callee) ?? "")) return false;
+    // A list of ids, written as one text.
+    if (type === "MemberExpression" && nameOf(node.property) === "split") return false;
+    if (type === "Literal" && typeof node.value === "string" && isSaid(node.value, false)) {
+      said.push(node.value);
+    }
+    if (type === "TemplateLiteral") {
+      const whole = givenTexts(node).join("{}");
+      if (isSaid(whole, true)) said.push(whole);
+    }
+    return undefined;
+  });
+  return said;
+}
+
+const withTexts = [...sourceFiles()]
+  .filter(([path]) => /^src\/(?:core|cli)\//.test(path) && !isWordsFile(path))
+  .map(([path, text]) => ({ path: path.slice("src/".length), said: saidIn(path, text) }))
+  .filter(({ said }) => said.length > 0);
+
+test("what core and the command line say stands in words files", () => {
+  const listed = new Set([...QUOTED, ...CORE_NOT_DONE]);
+  const wrong = withTexts
+    .filter(({ path }) => !listed.has(path))
+    .flatMap(({ path, said }) => said.map((each) => `${path}: ${each}`));
+  expect(wrong).toEqual([]);
+});
+
+test("a file of core without texts leaves the lists", () => {
+  const paths = new Set(withTexts.map(({ path }) => path));
+  expect([...QUOTED, ...CORE_NOT_DONE].filter((path) => !paths.has(path))).toEqual([]);
+});
+
+test.each([
+  ['say("No date is known")', ["No date is known"]],
+  ['row({ title: "Notes" })', ["Notes"]],
+  ["say(`${code} is locked`)", ["{} is locked"]],
+  ['say("it lies on no bed at all")', ["it lies on no bed at all"]],
+  ['is("not for seed")', []],
+  ['throw new Error("This cannot be: no layout")', []],
+  ['"beet chard sugar-beet fodder-beet".split(" ")', []],
+  ['kind === "Not for seed"', []],
+  ['`<path d="${d}" fill="none"/>`', []],
+])("%s says %s", (code, said) => {
+  expect(saidIn("a.ts", `const a = () => { ${code}; };`)).toEqual(said);
 });

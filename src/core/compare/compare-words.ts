@@ -128,10 +128,13 @@ function wordsOf(change: Change, { units, site }: Plan): string {
     case "locked":
       return "lock changed";
     case "added":
+      return "added";
     case "removed":
+      return "removed";
     case "resized":
+      return "resized";
     case "turned":
-      return change.kind;
+      return "turned";
   }
 }
 

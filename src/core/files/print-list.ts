@@ -29,8 +29,8 @@ export const printParts: readonly PrintPart[] = [
   ...companionIds.map((id) => ({ id, title: printTitles[id] })),
   { id: "sowing-list", title: printTitles["sowing-list"] },
   { id: "years", title: printTitles.years },
-  { id: "layouts", title: "Layouts compared, drawn side by side" },
-  { id: "lot-isolation", title: "How lots on the shelf were isolated as they grew" },
+  { id: "layouts", title: printTitles.layouts },
+  { id: "lot-isolation", title: printTitles["lot-isolation"] },
   { id: "neighbours", title: printTitles.neighbours },
   { id: "stakes", title: printTitles.stakes, labels: "stakes" },
   { id: "packets", title: printTitles.packets, labels: "packets" },
@@ -63,11 +63,9 @@ export function printHindrance(id: PrintId, plan: Plan, layout: Layout): string 
     case "shelf":
       return plan.lots.some(({ state }) => state === "in stock") ? null : nothingToPrint.lots;
     case "layouts":
-      return plan.layouts.length < 2 ? "there is one layout" : null;
+      return plan.layouts.length < 2 ? nothingToPrint.layouts : null;
     case "lot-isolation":
-      return plan.lots.some(({ isolation }) => isolation)
-        ? null
-        : "no lot carries how it was isolated";
+      return plan.lots.some(({ isolation }) => isolation) ? null : nothingToPrint.lotIsolation;
     case "years":
       return plan.renewalYears?.choices.some(({ grown }) => grown) === true
         ? null

@@ -10,6 +10,8 @@ export const printTitles = {
   "set-out": "Set-out table, to mark the beds with two tapes",
   "sowing-list": "Sowing list, in order of sowing",
   years: "Which year for which, varieties by seasons",
+  layouts: "Layouts compared, drawn side by side",
+  "lot-isolation": "How lots on the shelf were isolated as they grew",
   neighbours: "Notes to neighbours, what to ask them",
   stakes: "Stake labels, one for each planting",
   packets: "Packet labels, for this season's seed",
@@ -23,6 +25,8 @@ export const nothingToPrint = {
   neighbours: "no pollen source is marked, or nothing is kept for seed",
   lots: "no lot is in stock",
   years: "no years are laid out",
+  layouts: "there is one layout",
+  lotIsolation: "no lot carries how it was isolated",
 } as const;
 
 export const remarkWords = {

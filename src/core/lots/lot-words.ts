@@ -1,6 +1,6 @@
 /** Words about lots: what is left, how alive, and on what that rests. */
 import type { Kind } from "../kinds/crop.ts";
-import { civilFromDay, longDate, monthName } from "../model/day.ts";
+import { civilFromDay, longDate, monthName, shortDate } from "../model/day.ts";
 import type { GerminationTest, Lot, SeedAmount } from "../model/plan.ts";
 import type { LifeNote } from "./ageing.ts";
 import type { Estimate } from "./estimate.ts";
@@ -8,6 +8,7 @@ import type { PlaceLife } from "./better-place.ts";
 import { meetsWithTolerance, testResult } from "./germination.ts";
 import { constantsOf } from "./viability-sets.ts";
 import { counted } from "../words/plurals.ts";
+import { type SowingRow } from "./sowing.ts";
 
 /** `12.5 g` or `340 seeds`. */
 export function amountWords(amount: SeedAmount | undefined): string {
@@ -99,4 +100,15 @@ export function yearsWords([least, most]: PlaceLife["years"]): string {
 export function treatmentWords({ treated, treatedWith }: Lot): string {
   if (treatedWith !== undefined && treatedWith !== "") return `treated with ${treatedWith}`;
   return treated === undefined ? "" : treated ? "treated" : "untreated";
+}
+
+/** `sow 10 Apr`, `under glass about 28 Mar, out 10 May`, `trays, out 10 May`. */
+export function sowingDayWords({ day, trayDay, planting }: SowingRow): string {
+  if (day === null) return "no date yet";
+  if (trayDay === null) return `sow ${shortDate(day)}`;
+  const out = shortDate(planting.start?.date ?? day);
+  if (trayDay === "not known") return `trays, out ${out}`;
+  return trayDay === "given"
+    ? `under glass ${shortDate(day)}, out ${out}`
+    : `under glass about ${shortDate(day)}, out ${out}`;
 }

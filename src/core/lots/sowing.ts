@@ -2,7 +2,6 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { raisingOffer } from "../kinds/raising-days.ts";
-import { shortDate } from "../model/day.ts";
 import { isStanding } from "../model/layouts.ts";
 import type { Layout, Lot, Plan, Planting, Variety } from "../model/plan.ts";
 import { estimateOf } from "./estimate.ts";
@@ -94,15 +93,6 @@ function sowingDay({ planting, kind }: Sown): Pick<SowingRow, "day" | "trayDay">
   return counted
     ? { day: counted.day, trayDay: "counted back" }
     : { day: start.date, trayDay: "not known" };
-}
-
-/** `sow 10 Apr`, `under glass about 28 Mar, out 10 May`, `trays, out 10 May`. */
-export function sowingDayWords({ day, trayDay, planting }: SowingRow): string {
-  if (day === null) return "no date yet";
-  if (trayDay === null) return `sow ${shortDate(day)}`;
-  const out = `out ${shortDate(planting.start?.date ?? day)}`;
-  if (trayDay === "not known") return `trays, ${out}`;
-  return `under glass ${trayDay === "given" ? "" : "about "}${shortDate(day)}, ${out}`;
 }
 
 /**

@@ -1,8 +1,8 @@
 /** The sowing list: in order of sowing, which lot from which place, how much, where, a box to tick. */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { shelfPlace } from "../lots/estimate.ts";
-import { gramsText, treatmentWords } from "../lots/lot-words.ts";
-import { type SowingRow, sowingDayWords, sowingRows } from "../lots/sowing.ts";
+import { gramsText, treatmentWords, sowingDayWords } from "../lots/lot-words.ts";
+import { type SowingRow, sowingRows } from "../lots/sowing.ts";
 import { type ListPageSetting, flowPages } from "../map/list-pages.ts";
 import { TYPE_PT } from "../map/map-style.ts";
 import { mapTitle } from "../map/map-text.ts";

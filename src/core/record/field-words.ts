@@ -74,3 +74,12 @@ function stayWords({ cover, first, last }: CoverStay): string {
     ? `${cover} since ${longDate(first)}`
     : `${cover} ${longDate(first)} to ${longDate(last)}`;
 }
+
+/** Of a pollen source found on a walk. */
+export const foundWords = {
+  inFlower: "found in flower",
+  sure: (date: string) =>
+    `Found in flower ${date}; bloom dates stand for the whole season until it is known.`,
+  unsure: (date: string, metres: number) =>
+    `Found in flower ${date}; placed by phone to ${metres} m and drawn so large; bloom dates stand for the whole season until it is known.`,
+} as const;

@@ -10,6 +10,8 @@ import { roundShape } from "../geometry/round.ts";
 import { type DayNumber, shortDate } from "../model/day.ts";
 import type { Plan, Surrounding } from "../model/plan.ts";
 import { type Signature, addEntry } from "./write-entry.ts";
+import * as steps from "../words/step-words.ts";
+import { foundWords } from "./field-words.ts";
 
 export interface FoundSource {
   /** Unlike any other on whatever device: two helpers may find plants apart. */
@@ -48,20 +50,20 @@ export function foundSurrounding(plan: Pick<Plan, "season">, found: FoundSource)
     cover: "none",
     bloom: { first: Math.min(first, on), last: Math.max(last, on) },
     note: isSure
-      ? `Found in flower ${shortDate(on)}; bloom dates stand for the whole season until it is known.`
-      : `Found in flower ${shortDate(on)}; placed by phone to ${Math.ceil(unsureM)} m and drawn so large; bloom dates stand for the whole season until it is known.`,
+      ? foundWords.sure(shortDate(on))
+      : foundWords.unsure(shortDate(on), Math.ceil(unsureM)),
   };
 }
 
 /** One step of undo: the source, and the entry that it was seen in flower. */
 export function placeFoundSource(found: FoundSource, signature: Signature): Edit {
   const entry = addEntry(
-    { of: found.id, on: found.on, what: "note", note: "found in flower" },
+    { of: found.id, on: found.on, what: "note", note: foundWords.inFlower },
     signature,
     found.label,
   );
   return {
-    title: `Add ${found.label}`,
+    title: steps.add(found.label),
     apply: (plan) => {
       if (plan.surroundings.some(({ id }) => id === found.id)) return plan;
       const surroundings = [...plan.surroundings, foundSurrounding(plan, found)];

@@ -15,6 +15,7 @@ import { patched } from "../edits/edit.ts";
 import { currentEntries, entriesUntil } from "./current-entries.ts";
 import { frozenIsolation } from "./frozen-isolation.ts";
 import { type PlotRecord, plantsStanding, plotRecord } from "./plot-record.ts";
+import * as steps from "../words/step-words.ts";
 
 /** What can be harvested: a planting of a layout, as the record has it on a day. */
 export interface Harvest {
@@ -74,7 +75,7 @@ export function harvestLot(plan: Plan, { layoutId, plantingId, on }: Harvest): L
 
 /** Puts the lot on the shelf, in one step. */
 export function keepHarvest(lot: Lot): Edit {
-  return addLots([lot], `Harvest into lot ${lot.code}`);
+  return addLots([lot], steps.harvestInto(lot.code));
 }
 
 /** Grams cleaned from a plot so far that are in no lot of it yet. */
@@ -108,7 +109,7 @@ export function takeGrams(lot: Lot, grams: number): Edit {
         cleanedGrams: (from?.cleanedGrams ?? 0) + grams,
       },
     },
-    `Put ${grams} g more to lot ${lot.code}`,
+    steps.putMore(grams, lot.code),
   );
 }
 

@@ -23,6 +23,7 @@ import type { DayNumber } from "../model/day.ts";
 import type { Plan, Planting, Variety } from "../model/plan.ts";
 import { currentEntries, entriesUntil } from "./current-entries.ts";
 import { type PlotRecord, plotRecord } from "./plot-record.ts";
+import * as steps from "../words/step-words.ts";
 
 type SeenSeason = NonNullable<Variety["seen"]>[number];
 
@@ -183,9 +184,7 @@ function withMargin(range: Range | null, least = 0): [number, number] | undefine
 export function takeSeenDays({ variety, isOwnRange }: Learned): Edit {
   const { seen, sownToFlower, transplantedToFlower, bloomDays } = variety;
   return {
-    title: isOwnRange
-      ? `Take the days seen as ${variety.name}'s own range`
-      : `Keep the days seen of ${variety.name}`,
+    title: isOwnRange ? steps.takeOwnRange(variety.name) : steps.keepSeenDays(variety.name),
     apply: (plan) => ({
       ...plan,
       varieties: mapItem(plan.varieties, variety.id, (before) =>

@@ -6,6 +6,7 @@ import type { Edit } from "../edits/edit.ts";
 import { LIMITS } from "../model/limits.ts";
 import type { Entry, Plan } from "../model/plan.ts";
 import { entryTitle } from "./entry-words.ts";
+import * as steps from "../words/step-words.ts";
 
 /** What the device adds to what is written: an id unlike any other, the time, who writes. */
 export type Signature = Pick<Entry, "id" | "written" | "who">;
@@ -27,14 +28,14 @@ export function correctEntry(
   plot: string,
 ): Edit {
   const entry: Entry = { ...fields, ...signature, corrects: wrong.id };
-  return writing(entry, `Correct ${entryTitle(entry, plot)}`);
+  return writing(entry, steps.correctEntry(entryTitle(entry, plot)));
 }
 
 /** Says that an entry was a mistake; it stays in the record and counts no more. */
 export function strikeEntry(wrong: Entry, signature: Signature, plot: string): Edit {
   const { of, on, what } = wrong;
   const entry: Entry = { of, on, what, ...signature, corrects: wrong.id, isStruck: true };
-  return writing(entry, `Strike out ${entryTitle(wrong, plot)}`);
+  return writing(entry, steps.strikeEntry(entryTitle(wrong, plot)));
 }
 
 function writing(entry: Entry, title: string): Edit {
@@ -46,7 +47,6 @@ function writing(entry: Entry, title: string): Edit {
       if (isThere || isRefused(plan)) return plan;
       return { ...plan, entries: [...plan.entries, entry] };
     },
-    note: (plan) =>
-      isRefused(plan) ? `Not written: a plan holds ${LIMITS.entries} entries at most` : null,
+    note: (plan) => (isRefused(plan) ? steps.recordFull(LIMITS.entries) : null),
   };
 }

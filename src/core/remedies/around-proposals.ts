@@ -56,7 +56,7 @@ function cutProposal(
   const { unit } = wordingOf(context);
   const outer = bloom?.outer ?? { first: 0, last: 0 };
   return {
-    id: `cut ${surrounding.id}`,
+    id: `cut:${surrounding.id}`,
     way: "cut",
     title,
     notes: [
@@ -91,7 +91,7 @@ function noted({ note }: Surrounding, remark: string): Pick<Surrounding, "note">
 function askCut({ id, kind, bloom }: Stand, surrounding: Surrounding): Proposal {
   const title = words.askCut(surrounding.label, kind.name);
   return {
-    id: `ask to cut ${surrounding.id}`,
+    id: `ask-cut:${surrounding.id}`,
     way: "ask",
     title,
     notes: [words.askCutNote((bloom?.outer.first ?? 0) - 1)],
@@ -118,7 +118,7 @@ function askSame(
   const title = words.askSame(surrounding.label, variety.name);
   return [
     {
-      id: `ask to grow ${surrounding.id} ${variety.id}`,
+      id: `ask-grow:${surrounding.id}:${variety.id}`,
       way: "ask",
       title,
       notes: [words.askSameNote],

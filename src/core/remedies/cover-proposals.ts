@@ -32,7 +32,7 @@ function coverProposal(
   if (!isSeedParent && rule.value !== "itself") return null;
   const title = words[cover](planting.code);
   return {
-    id: `${cover} ${id}`,
+    id: `${cover}:${id}`,
     way: "cover",
     title,
     notes: [
@@ -88,7 +88,7 @@ export function turnsProposal(
   const ids = [a.id, b.id];
   const title = words.byTurns([a.planting.code, b.planting.code]);
   return {
-    id: `by turns ${a.id} ${b.id}`,
+    id: `by-turns:${a.id}:${b.id}`,
     way: "cover",
     title,
     notes: [words.cageNote, words.byTurnsNote(2, source)],

@@ -31,7 +31,7 @@ function cutUnkept(
   const title = isEaten ? words.pullOwn(code) : words.cutOwn(code);
   return [
     {
-      id: `cut ${id}`,
+      id: `cut:${id}`,
       way: "cut",
       title,
       notes: [isEaten ? words.pullNote(rule.source) : words.cutNote],
@@ -50,7 +50,7 @@ function seedGivenUp(
   const cost = { ...NO_COST, seedOf: variety?.id ?? null };
   const rule = cutEarly(kind);
   const unkept: Proposal = {
-    id: `no seed ${id}`,
+    id: `no-seed:${id}`,
     way: "not for seed",
     title: words.noSeed(code),
     notes: [words.noSeedNote],
@@ -64,7 +64,7 @@ function seedGivenUp(
     unkept,
     {
       ...unkept,
-      id: `no seed, cut ${id}`,
+      id: `no-seed-cut:${id}`,
       title,
       notes: [words.noSeedCutNote(rule.source)],
       edit: changePlantings(layout.id, [id], { purpose: "food", flowering: "cut" }, title),

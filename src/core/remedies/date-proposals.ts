@@ -32,7 +32,7 @@ function offerProposal({ result }: CheckedLayout, offer: StaggerOffer): Proposal
   const { startShift, start, frost } = offer;
   const isSown = planting?.start?.method !== "transplanted";
   return {
-    id: `date ${offer.planting} ${start}`,
+    id: `date:${offer.planting}:${start}`,
     way: "date",
     title: words.date(planting?.code ?? "", isSown, startShift, start),
     notes: [
@@ -76,7 +76,7 @@ export function startProposals(
       const moved = standStarting(context, planting, start);
       if (!moved?.bloom || !isRipeInTime(context.plan, moved)) continue;
       proposals.push({
-        id: `date ${planting.id} ${start}`,
+        id: `date:${planting.id}:${start}`,
         way: "date",
         title: words.date(planting.code, method === "sown", direction * shift, start),
         notes: within.isBounded ? [] : [words.noFrosts],

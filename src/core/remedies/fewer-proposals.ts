@@ -100,7 +100,7 @@ function proposal(
   const { planting, floor, source } = block;
   const title = words.fewer(planting.code, plants, block.plants);
   return {
-    id: `fewer ${planting.id} ${plants} ${outline.x} ${outline.y}`,
+    id: `fewer:${planting.id}:${plants}:${outline.x}:${outline.y}`,
     way: "fewer plants",
     title,
     notes: [words.fewerNote(floor, source)],
@@ -131,8 +131,8 @@ function elsewhere(context: CheckedLayout, block: Block): readonly Proposal[] {
   return [
     {
       ...smaller,
-      id: `${smaller.id}, moved`,
-      ...(bed ? { into: `fewer ${planting.id} ${bed.id}` } : {}),
+      id: `${smaller.id}:moved`,
+      ...(bed ? { into: `fewer:${planting.id}:${bed.id}` } : {}),
       title: isOtherBed(spot, planting)
         ? words.fewerMovedInto(planting.code, counts, towards, spot.bed?.code ?? "")
         : words.fewerMoved(planting.code, counts, towards),

@@ -45,7 +45,7 @@ export function guardProposals(
     const adjustments = [...(planting.adjustments ?? []), stated];
     return [
       {
-        id: `guard ${planting.id} ${offer.id}`,
+        id: `guard:${planting.id}:${offer.id}`,
         way: "guard",
         title,
         notes: [note(offer.condition, placeWords(offer))],

@@ -64,7 +64,7 @@ export function nearestSpotProposals(
   const { bed, edit, movedM, towards } = spot;
   return [
     {
-      id: `move ${planting.id}`,
+      id: `move:${planting.id}`,
       way: "move",
       ...(bed ? { into: `${planting.id} ${bed.id}` } : {}),
       title: isOtherBed(spot, planting)
@@ -138,7 +138,7 @@ function bedProposal(
   outline: RectangleShape,
 ): Proposal {
   return {
-    id: `move ${planting.id} ${bed.id} ${outline.x} ${outline.y}`,
+    id: `move:${planting.id}:${bed.id}:${outline.x}:${outline.y}`,
     way: "other bed",
     into: `${planting.id} ${bed.id}`,
     title: wayWords.moveInto(planting.code, moveWords(context, from, outline), bed.code),
@@ -205,7 +205,7 @@ function swapProposal(context: CheckedLayout, planting: Planting, other: Plantin
       ].reduce((next, step) => step.apply(next), plan),
   };
   return {
-    id: `swap ${planting.id} ${other.id}`,
+    id: `swap:${planting.id}:${other.id}`,
     way: "swap",
     title,
     notes: [],

@@ -33,7 +33,7 @@ export function yearProposals(
   const hasLots = plan.lots.some((lot) => lot.variety === variety.id && lot.state === "in stock");
   return [
     {
-      id: `other year ${variety.id}`,
+      id: `other-year:${variety.id}`,
       way: "other year",
       title,
       notes: [words.note, words.keeps(kind, hasLots, due)],

@@ -15,6 +15,7 @@ import type { PlotFate } from "./plot-fate.ts";
 import { type NextSeasonChoices, chosenFates, neighbourChoice } from "./season-choices.ts";
 import { yearsAhead } from "./season-ahead.ts";
 import { seedListAhead } from "./seed-list-ahead.ts";
+import { layout as layoutName } from "../words/step-words.ts";
 
 /**
  * Site, beds, surroundings, seed shelf, own kinds and figures come along; plots become earlier
@@ -60,7 +61,7 @@ function layoutAhead({ beds }: Layout, plots: readonly PlotFate[], first: DayNum
   const plantings = plots
     .filter(({ fate }) => fate === "standing")
     .map((plot) => standingAhead(plot, first));
-  return { id: "layout-1", name: "Layout 1", beds, plantings };
+  return { id: "layout-1", name: layoutName(1), beds, plantings };
 }
 
 /**

@@ -76,3 +76,8 @@ function cropList(crops: readonly EarlierCrop[], book: CropBook): string {
   const more = crops.length - named.length;
   return `${named.join("; ")}${more > 0 ? `; and ${more} more` : ""}`;
 }
+
+/** Why a variety is on the list though it was grown: nothing of it is on the shelf. */
+export function grownReason(due: string, codes: string): string {
+  return `${due} It was grown for seed as ${codes}, of which no lot is on the shelf yet.`;
+}

@@ -12,7 +12,7 @@ import { plotRecord } from "../record/plot-record.ts";
 import type { Plan, Variety } from "../model/plan.ts";
 import type { PlotFate } from "./plot-fate.ts";
 import type { NextSeasonChoices } from "./season-choices.ts";
-import { toSetOutReason } from "./season-words.ts";
+import { grownReason, toSetOutReason } from "./season-words.ts";
 import { unshelvedPlots } from "./unshelved.ts";
 
 type ToSetOut = NonNullable<Variety["toSetOut"]>;
@@ -39,9 +39,7 @@ export function seedListAhead(
     const grown = unshelved.filter(({ variety }) => variety.id === renewal.variety.id);
     const codes = grown.map(({ planting }) => planting.code).join(", ");
     const words = renewalReason(renewal);
-    return codes === ""
-      ? words
-      : `${words} It was grown for seed as ${codes}, of which no lot is on the shelf yet.`;
+    return codes === "" ? words : grownReason(words, codes);
   };
   const renewed = due.reduce<Plan>(
     (before, renewal) => renewVariety(renewal, reasonOf(renewal)).apply(before),

@@ -1,15 +1,18 @@
 /** Directions of the compass in words. */
 
+const [NORTH, EAST, SOUTH, WEST] = ["north", "east", "south", "west"] as const;
+const between = (one: string, other: string) => `${one}-${other}`;
+
 /** North first, clockwise. */
 const COMPASS: readonly string[] = [
-  "north",
-  "north-east",
-  "east",
-  "south-east",
-  "south",
-  "south-west",
-  "west",
-  "north-west",
+  NORTH,
+  between(NORTH, EAST),
+  EAST,
+  between(SOUTH, EAST),
+  SOUTH,
+  between(SOUTH, WEST),
+  WEST,
+  between(NORTH, WEST),
 ];
 
 /** Nearest of eight compass words for a true bearing in degrees clockwise from north. */

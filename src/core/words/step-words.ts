@@ -33,6 +33,12 @@ export const start = (code: string, isSown: boolean, date: string) =>
 export const swap = (code: string, other: string) => `Swap ${code} with ${other}`;
 export const turn = "Turn";
 export const unlockAll = "Unlock all";
+export const correctEntry = (entry: string) => `Correct ${entry}`;
+export const strikeEntry = (entry: string) => `Strike out ${entry}`;
+export const harvestInto = (lot: string) => `Harvest into lot ${lot}`;
+export const putMore = (grams: number, lot: string) => `Put ${grams} g more to lot ${lot}`;
+export const takeOwnRange = (variety: string) => `Take the days seen as ${variety}'s own range`;
+export const keepSeenDays = (variety: string) => `Keep the days seen of ${variety}`;
 
 /** Names that the program gives. */
 export const layout = (number: number) => `Layout ${number}`;
@@ -55,6 +61,7 @@ export const lotsLeft = (count: number) =>
     one: "one lot was stored there; its time there is no longer known",
     other: `${count} lots were stored there; their time there is no longer known`,
   });
+export const recordFull = (most: number) => `Not written: a plan holds ${most} entries at most`;
 export const recoded = (before: string, after: string) => `${before} is now ${after}`;
 
 /** Why a kind of the grower's own cannot be deleted. */

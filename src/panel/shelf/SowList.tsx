@@ -1,5 +1,6 @@
 import { useMemo } from "react";
-import { type SowingRow, sowingDayWords, sowingRows } from "../../core/lots/sowing.ts";
+import { type SowingRow, sowingRows } from "../../core/lots/sowing.ts";
+import { sowingDayWords } from "../../core/lots/lot-words.ts";
 import { exportById } from "../../core/files/export-list.ts";
 import { makeFile } from "../form/make-file.ts";
 import { useMaking } from "../form/use-making.ts";
