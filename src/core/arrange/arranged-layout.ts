@@ -8,7 +8,7 @@ import { addPlantings } from "../edits/object-edits.ts";
 import type { Plan, Planting, RectangleShape } from "../model/plan.ts";
 import { type ArrangeProblem, type Place, shapeAt } from "./arrange-problem.ts";
 import { rotationWishes, wishesMissed } from "./rotation-wishes.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 export interface MovedPiece {
   readonly id: string;

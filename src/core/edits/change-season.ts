@@ -4,7 +4,7 @@ import { yearsLater } from "../calendar/yearly.ts";
 import { civilFromDay } from "../model/day.ts";
 import type { Plan, Planting, Surrounding } from "../model/plan.ts";
 import { type Edit, patched } from "./edit.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 /** `move`: by as many whole years as the season moves; `keep`: as they are; `drop`: taken out. */
 export type DatesThen = "move" | "keep" | "drop";

@@ -6,7 +6,7 @@ import type { Layout, Plan } from "../model/plan.ts";
 import { type AlignFrame, frameTurnDeg } from "./align.ts";
 import { type DrawnObject, drawnObjects, shiftedEach } from "./drawn-objects.ts";
 import type { Edit } from "./edit.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 export type SpreadAxis = "across" | "along";
 

@@ -22,7 +22,7 @@ import type {
 import { type Edit, mapItem, nextId } from "./edit.ts";
 import { addGroundMarks } from "./ground.ts";
 import { type ClashAnswer, type KindClash, groupWord, kindsBrought } from "./kinds-brought.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 /** What an earlier crop is, but for its id. */
 export type NewEarlierCrop = Omit<EarlierCrop, "id">;

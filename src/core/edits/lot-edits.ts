@@ -4,7 +4,7 @@ import { freeCode } from "../model/lot-code.ts";
 import type { GerminationTest, Lot, Plan, SeedAmount } from "../model/plan.ts";
 import { withoutMentions } from "./object-edits.ts";
 import { type Edit, mapItem, mapItems, nextId, patched } from "./edit.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 type Changes<T> = { readonly [Key in keyof Omit<T, "id">]?: T[Key] | undefined };
 

@@ -2,7 +2,7 @@
 import { cropBook } from "../kinds/crop-book.ts";
 import type { OwnKind, Plan } from "../model/plan.ts";
 import { type Edit, mapItem } from "./edit.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 export function addOwnKind(kind: OwnKind): Edit {
   return {

@@ -2,7 +2,7 @@
 import { namedLots } from "../lots/named-lots.ts";
 import type { Renewal } from "../lots/renewal.ts";
 import { type Edit, inLayout, mapItem, mapItems, patched } from "./edit.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 /** Sets the lots, in order of use, of plantings of a layout; none: the variety's are used. */
 export function sowFrom(

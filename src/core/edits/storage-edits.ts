@@ -1,7 +1,7 @@
 /** Places where seed is kept. */
 import type { Plan, StoragePlace } from "../model/plan.ts";
 import { type Edit, mapItem, mapItems, nextId, patched } from "./edit.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 /** An id no storage place of the plan has. */
 export function nextPlaceId(plan: Pick<Plan, "storagePlaces">): string {

@@ -15,7 +15,7 @@ import { patched } from "../edits/edit.ts";
 import { currentEntries, entriesUntil } from "./current-entries.ts";
 import { frozenIsolation } from "./frozen-isolation.ts";
 import { type PlotRecord, plantsStanding, plotRecord } from "./plot-record.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 /** What can be harvested: a planting of a layout, as the record has it on a day. */
 export interface Harvest {

@@ -23,7 +23,7 @@ import type { DayNumber } from "../model/day.ts";
 import type { Plan, Planting, Variety } from "../model/plan.ts";
 import { currentEntries, entriesUntil } from "./current-entries.ts";
 import { type PlotRecord, plotRecord } from "./plot-record.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 type SeenSeason = NonNullable<Variety["seen"]>[number];
 

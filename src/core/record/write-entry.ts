@@ -6,7 +6,7 @@ import type { Edit } from "../edits/edit.ts";
 import { LIMITS } from "../model/limits.ts";
 import type { Entry, Plan } from "../model/plan.ts";
 import { entryTitle } from "./entry-words.ts";
-import * as steps from "../words/step-words.ts";
+import * as steps from "../words/shelf-step-words.ts";
 
 /** What the device adds to what is written: an id unlike any other, the time, who writes. */
 export type Signature = Pick<Entry, "id" | "written" | "who">;
