@@ -25,7 +25,7 @@ export class IdPages<T extends Named> {
 
   private constructor(pages: readonly (readonly T[])[]) {
     this.pages = pages;
-    this.firsts = pages.flatMap(([first]) => first ?? []);
+    this.firsts = pages.map(([first]) => first as T);
   }
 
   /** @param items in the order of their ids, no id twice */
@@ -75,11 +75,12 @@ export class IdPages<T extends Named> {
       pages[number] = [...staying, ...items].sort((a, b) => (a.id < b.id ? -1 : 1));
     }
     if (!isChanged) return this;
-    return new IdPages(
-      pages.flatMap((page) => (page.length > 2 * PAGE ? cut(page) : page.length > 0 ? [page] : [])),
-    );
+    // Looked at one by one only where a page came out empty or large: there may be thousands.
+    return new IdPages(pages.some(isUneven) ? pages.flatMap(cut) : pages);
   }
 }
+
+const isUneven = ({ length }: readonly unknown[]) => length === 0 || length > 2 * PAGE;
 
 function cut<T>(items: readonly T[]): readonly (readonly T[])[] {
   const pages: (readonly T[])[] = [];
