@@ -4,7 +4,9 @@
  * label, title, hint or placeholder stands in a component as a literal.
  */
 import { expect, test } from "vitest";
+import { isWordsFile } from "../support/made-up-words.ts";
 import { type Node, isNode, nameOf, visit, treeOf } from "./syntax.ts";
+import { idsIn, wordsInModule } from "./module-words.ts";
 import { sourceFiles } from "./source-files.ts";
 import { isWordsFile } from "../support/made-up-words.ts";
 import {
@@ -92,6 +94,32 @@ test("a component without texts leaves the list of those to be done", () => {
     found.filter(({ texts }) => texts.length > 0).map(({ path }) => componentOf(path)),
   );
   expect(NOT_DONE.filter((path) => !withTexts.has(path))).toEqual([]);
+});
+
+const trees = [...sourceFiles()].map(([path, text]) => ({ path, tree: treeOf(path, text) }));
+const IDS = new Set(trees.flatMap(({ tree }) => idsIn(tree)));
+
+test("no text stands in a module of app, panel, canvas or store", () => {
+  const modules = trees.filter(
+    ({ path }) => /^src\/(?:app|panel|canvas|store)\//.test(path) && !isWordsFile(path),
+  );
+  expect(modules.length).toBeGreaterThan(500);
+  const wrong = modules.flatMap(({ path, tree }) =>
+    wordsInModule(tree, IDS).map((words) => `${path}: ${words}`),
+  );
+  expect(wrong).toEqual([]);
+});
+
+test.each([
+  ['announce("Nothing snaps now.")', ["Nothing snaps now."]],
+  ["commit(move(id, `Move ${names}`))", ["Move"]],
+  ['const undo = { name: "Undo", run }', ["Undo"]],
+  ["const label = `${count} beds`", ["beds"]],
+  ['context.fillText("sides cross each other", x, y)', ["sides cross each other"]],
+  ['if (state === "in stock") throw new Error("No such lot here")', []],
+  ['const state = "in stock"; press("Escape")', []],
+])("%s says %s", (code, texts) => {
+  expect(wordsInModule(treeOf("a.ts", code), new Set(["in stock"]))).toEqual(texts);
 });
 
 test.each([

@@ -20,7 +20,9 @@ import { COMPONENTS_NOT_DONE, MODULES_NOT_DONE } from "../support/not-yet-words.
 import { sourceFiles } from "../architecture/source-files.ts";
 import { textsIn, treeOf } from "../architecture/syntax.ts";
 import { launchBrowser } from "./browser.ts";
-import { openSample } from "./sheet.ts";
+import { commandsThatOpen } from "../support/commands-that-open.ts";
+import { noteDrawnTexts, seenOn } from "./made-up-page.ts";
+import { openSample, twoFrames } from "./sheet.ts";
 
 let browser: Browser;
 let page: Page;
@@ -49,6 +51,7 @@ beforeAll(async () => {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   page = await context.newPage();
   page.setDefaultTimeout(10_000);
+  await noteDrawnTexts(page);
   await openSample(page, server.resolvedUrls?.local[0] ?? "");
 }, 240_000);
 
@@ -118,38 +121,6 @@ function plainIn(text: string): string {
   return plain;
 }
 
-interface Seen {
-  readonly texts: readonly string[];
-  readonly clipped: readonly string[];
-}
-
-/** What can be read or heard of the page, and what is cut off. */
-function seenOn(shown: Page): Promise<Seen> {
-  return shown.evaluate(() => {
-    const texts = new Set<string>();
-    const clipped = new Set<string>();
-    for (const element of document.querySelectorAll("body *")) {
-      if (!element.checkVisibility() || element.closest("svg, script, style, kbd, .code")) continue;
-      for (const name of ["aria-label", "title", "placeholder", "aria-valuetext"]) {
-        const text = element.getAttribute(name);
-        if (text !== null) texts.add(text);
-      }
-      const own = [...element.childNodes]
-        .filter((node) => node.nodeType === Node.TEXT_NODE)
-        .map((node) => (node.textContent ?? "").trim())
-        .filter((text) => text !== "");
-      for (const text of own) texts.add(text);
-      if (own.length === 0 || element.closest(".visually-hidden")) continue;
-      const { overflowX, textOverflow } = getComputedStyle(element);
-      const isCut = overflowX === "hidden" || overflowX === "clip";
-      if (isCut && textOverflow !== "ellipsis" && element.scrollWidth > element.clientWidth + 1) {
-        clipped.add(`${element.className}: ${own.join(" ")}`);
-      }
-    }
-    return { texts: [...texts], clipped: [...clipped] };
-  });
-}
-
 async function faultsOn(where: string): Promise<readonly string[]> {
   const { texts, clipped } = await seenOn(page);
   expect(
@@ -184,33 +155,53 @@ async function commandLines(): Promise<readonly string[]> {
   return lines;
 }
 
-/** Those that open a file of the device instead of a dialog. */
-const NOT_RUN = ["Open a plan file ...", "Save as another file ..."].map(madeUp);
-/** Those without dots that open one. */
-const OPENING = [
-  "Plan settings",
-  "Figures",
-  "Keys",
-  "Climate of the site",
-  "Season calendar",
-  "Earlier crops",
-  "Own kinds and figures",
-  "Storage places",
-  "Trouble report",
-  "Seed list as CSV",
-  "Seed lots as CSV",
-  "Picture under the drawing",
-].map(madeUp);
+/** By their names in the made-up language. */
+const OPENING = commandsThatOpen().map(madeUp);
 
-test("tables, lots and the comparison", { timeout: 60_000 }, async () => {
-  // The sheet comes last, for what follows; the walk has a window of its own.
-  for (const at of [1, 2, 3, 0]) {
-    await page.locator(".view-tabs button").nth(at).click();
+/** What the sample has not: a second layout, a season before, a plan with lots. */
+const NEED_MORE: readonly string[] = [];
+
+/** Makes a new plan at once where nothing is worked on: it comes last. */
+const LAST = madeUp("New plan");
+
+const tried = new Set<string>();
+
+/** Opens every dialog a command opens that can be used now and was not looked at before. */
+async function lookAtDialogs(names = OPENING.filter((name) => name !== LAST)): Promise<void> {
+  const lines = (await commandLines()).filter(
+    (line) => !tried.has(line) && names.some((name) => line.startsWith(name)),
+  );
+  for (const line of lines) {
+    await page.keyboard.press("Control+k");
+    const option = page.locator(".command-list [role=option]").filter({ hasText: line }).first();
+    await option.click();
     await page
-      .locator(".view-tabs button")
-      .nth(at)
-      .and(page.locator("[aria-pressed=true]"))
+      .locator("dialog h2")
+      .filter({ hasNotText: madeUp("Commands") })
+      .first()
       .waitFor();
+    await page.waitForLoadState("networkidle");
+    tried.add(line);
+    await look(line);
+    await page.keyboard.press("Escape");
+    await page.getByRole("dialog").waitFor({ state: "detached" });
+  }
+}
+
+/** Selects what is found by a text, as a grower would. */
+async function find(text: string): Promise<void> {
+  await page.locator(".find-field").fill(text);
+  await page.keyboard.press("Enter");
+  await page.locator(".region-foot").first().waitFor();
+  await twoFrames(page);
+}
+
+test("tables, lots, the comparison and the walk", { timeout: 60_000 }, async () => {
+  // The sheet comes last, for what follows.
+  for (const at of [1, 2, 3, 4, 0]) {
+    const tab = page.locator(".view-tabs button").nth(at);
+    await tab.click();
+    await tab.and(page.locator("[aria-pressed=true]")).waitFor();
     await page.waitForLoadState("networkidle");
     await look(`view-${at}`);
   }
@@ -218,36 +209,41 @@ test("tables, lots and the comparison", { timeout: 60_000 }, async () => {
 
 test("every dialog that a command opens", { timeout: 240_000 }, async () => {
   await look("sheet");
-  const lines = (await commandLines()).filter(
-    (line) =>
-      (line.includes("...") || OPENING.some((name) => line.startsWith(name))) &&
-      !NOT_RUN.some((name) => line.startsWith(name)),
-  );
-  let dialogs = 0;
-  for (const [at, line] of lines.entries()) {
-    await page.keyboard.press("Control+k");
-    const options = page.locator(".command-list [role=option]");
-    await options.first().waitFor();
-    // What an earlier command changed may leave nothing for this one to do.
-    if ((await options.filter({ hasText: line }).count()) === 0) {
-      await page.keyboard.press("Escape");
-      await page.getByRole("dialog").waitFor({ state: "detached" });
-      continue;
-    }
-    await options.filter({ hasText: line }).first().click();
-    const isOpen = await page
-      .locator("dialog h2, [role=dialog] h2")
-      .filter({ hasNotText: madeUp("Commands") })
-      .first()
-      .waitFor({ timeout: 4000 })
-      .then(() => true)
-      .catch(() => false);
-    await look(`${at}`);
-    if (isOpen) dialogs += 1;
-    await page.keyboard.press("Escape");
-    await page.getByRole("dialog").waitFor({ state: "detached" });
+  await lookAtDialogs();
+  for (const code of ["B01-1", "B01", "Neighbour"]) {
+    await find(code);
+    await look(`selected ${code}`);
+    await lookAtDialogs();
   }
-  expect(dialogs).toBeGreaterThan(20);
+  await page.locator(".sheet[data-view]").focus();
+  await page.keyboard.press("Control+a");
+  await look("all selected");
+  await lookAtDialogs();
+  await page.locator(".sheet[data-view]").focus();
+  await page.keyboard.press("Shift+L");
+  await lookAtDialogs([LAST]);
+  const left = OPENING.filter((name) => ![...tried].some((line) => line.startsWith(name)));
+  expect(left).toEqual(NEED_MORE.map(madeUp));
+});
+
+test("on a phone, upright and lying", { timeout: 60_000 }, async () => {
+  await find("B01-1");
+  for (const [width, height] of [
+    [390, 844],
+    [844, 390],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await page.waitForLoadState("networkidle");
+    await look(`${width} px wide`);
+    const drawers = page.locator(".drawer-bar button");
+    for (let at = 0; at < (await drawers.count()); at += 1) {
+      const drawer = drawers.nth(at);
+      await drawer.click();
+      await drawer.and(page.locator("[aria-expanded=true]")).waitFor();
+      await look(`${width} px wide, drawer ${at}`);
+      await drawer.click();
+    }
+  }
 });
 
 test("nothing is plain English and nothing is cut off", () => {

@@ -9,6 +9,7 @@ import { type Colours, useColours } from "../draw/sheet-colours.ts";
 import { type LinkedView, useLinkedView } from "./use-linked-view.ts";
 import type { Size } from "../scene/viewport.ts";
 import * as texts from "./words.ts";
+import * as said from "../scene/mark-words.ts";
 
 interface CompareSheetsProps {
   readonly panes: readonly ComparePane[];
@@ -78,7 +79,7 @@ function Pane({ plan, pane, isOverlaid, colours, linked, onSize }: PaneProps) {
   const [size, setSize] = useState<Size>({ widthPx: 0, heightPx: 0 });
   const book = usePlanStore((state) => state.book);
   const { name } = pane.layout;
-  const title = isOverlaid && pane.against ? `${pane.against.name}, then ${name}` : name;
+  const title = isOverlaid && pane.against ? said.overlaid(pane.against.name, name) : name;
   useEffect(() => {
     const element = holder.current;
     if (!element) return;

@@ -11,6 +11,7 @@ import type { Point } from "../../core/geometry/point.ts";
 import { groupNearly } from "../../core/nearness/reach-index.ts";
 import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../../core/model/length.ts";
+import * as said from "../scene/mark-words.ts";
 
 /** `accepted`: a conflict the grower lives with. */
 export type Tone = "conflict" | "caution" | "unknown" | "clear" | "accepted";
@@ -171,14 +172,14 @@ function toneOf(pair: IsolationPair, isAccepted: boolean): { tone: Tone; sign: s
 }
 
 function standingText(pair: IsolationPair, unit: LengthUnit): string {
-  if (pair.standing === "cover") return "cover";
+  if (pair.standing === "cover") return said.apartByCover;
   if (pair.standing === "time") {
-    return `time, ${pair.gapDays === 1 ? "1 day" : `${pair.gapDays ?? 0} days`}`;
+    return said.apartByTime(pair.gapDays ?? 0);
   }
   if (pair.requiredM === null) return formatDistance(pair.distanceM, unit);
   const isShort = pair.standing !== "distance";
   const shown = formatMeasured(pair.distanceM, pair.requiredM, isShort, unit);
-  return `${shown.measured} of ${shown.required}${shown.after}`;
+  return `${said.measuredOf(shown.measured, shown.required)}${shown.after}`;
 }
 
 /** Pairs of what moves that distance clears, but not by much; the tightest few. */

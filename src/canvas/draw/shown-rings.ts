@@ -6,6 +6,7 @@ import { type LengthUnit, formatRequired } from "../../core/model/length.ts";
 import { touchingPairs } from "../../core/nearness/touching-pairs.ts";
 import type { Ring } from "./draw-rings.ts";
 import type { Colours } from "./sheet-colours.ts";
+import * as said from "../scene/mark-words.ts";
 
 /** With more selected than this, rings would hide what they are about. */
 const RINGS_MOST = 3;
@@ -54,5 +55,7 @@ export function shownRings(
 
 /** @param named the stand to name, where it is not plain which one the ring is about */
 function needsText(named: Stand | null, metres: number, unit: LengthUnit): string {
-  return `${named?.planting?.code ?? ""} needs ${formatRequired(metres, unit)}`.trim();
+  const code = named?.planting?.code ?? "";
+  const distance = formatRequired(metres, unit);
+  return code === "" ? said.needs(distance) : said.codeNeeds(code, distance);
 }

@@ -45,3 +45,6 @@ export const isLocked = (name: string) => `${name} is locked. Click its lock to 
 export const takenFromSelection = (name: string) => `${name} taken from the selection.`;
 export const addedToSelection = (name: string) => `${name} added to the selection.`;
 export const selectedInside = (count: number) => `${count} selected: what lies wholly inside.`;
+export const movedBy = (distance: string) => `moved ${distance}`;
+export const turnedTo = (degrees: number) => `turn ${degrees}°`;
+export const turnedAs = (degrees: number, like: string) => `turn ${degrees}°, as ${like}`;

@@ -44,6 +44,7 @@ import { type Sketch, useSketch } from "../tools/sketch-store.ts";
 import { useClearGround } from "./use-clear-ground.ts";
 import { useCrossingShade } from "./use-crossing-shade.ts";
 import { useSketchPainter } from "./use-sketch-painter.ts";
+import * as said from "../scene/mark-words.ts";
 
 /** Distances, rings, handles, what a tool draws, and the scale bar: over everything else. */
 export function OverlayLayer({ colours }: { readonly colours: Colours }) {
@@ -194,7 +195,7 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
 }
 
 function gridText({ view }: Brush, unit: LengthUnit): string {
-  return `grid ${sheetGrid(view.scale, unit).spacing} ${unit}`;
+  return said.gridSpacing(sheetGrid(view.scale, unit).spacing, unit);
 }
 
 /** Where the opened finding is measured, unless a pair of the selection shows it already. */

@@ -89,7 +89,7 @@ function restingLines(frame: Frame, of: SheetItem | Bed): Resting {
 function madeLines(frame: Frame, of: SheetItem | Bed): Resting {
   const isOwnBed = !("what" in of);
   const shape = isOwnBed ? of.outline : of.shape;
-  const name = isOwnBed ? `bed ${of.code}` : nameOf(of);
+  const name = isOwnBed ? words.bedNamed(of.code) : nameOf(of);
   return {
     edges: edgeLines(shape, frame, name),
     middles: middleLines(shape, frame, name, isOwnBed),

@@ -30,7 +30,7 @@ import * as words from "../scene/tool-words.ts";
 
 /** How far it has come, and how large it is. */
 function movedWords(shape: Shape, distanceM: number, unit: LengthUnit): string {
-  const moved = `moved ${formatLength(distanceM, unit)}`;
+  const moved = words.movedBy(formatLength(distanceM, unit));
   if (shape.shape !== "rectangle") return moved;
   const size = `${formatLength(shape.widthM, unit)} × ${formatLength(shape.lengthM, unit)}`;
   return `${moved}, ${size}`;

@@ -125,7 +125,10 @@ function turnGesture(start: SheetPointer, item: SheetItem): Gesture {
     sketch({
       isMoving: true,
       cursor: "grabbing",
-      readout: { at: pointer.at, text: `turn ${degrees}°${like === null ? "" : `, as ${like}`}` },
+      readout: {
+        at: pointer.at,
+        text: like === null ? words.turnedTo(degrees) : words.turnedAs(degrees, like),
+      },
     });
     return edit;
   });

@@ -59,3 +59,8 @@ export const unlockObjects = (names: string) => `Unlock ${names}`;
 export const spaceObjects = (names: string) => `Space ${names} evenly`;
 export const notSpaced = (problem: string) => `Not spaced: ${problem}.`;
 export const selectedCount = (count: number) => `${count} selected.`;
+
+/** Keys. */
+export const menuKey = "Menu key";
+export const commandKey = "Ctrl or Cmd";
+export const shiftKey = "Shift";

@@ -1,6 +1,7 @@
 /** Which key press means which command. */
 import type { Chord, Command } from "./command.ts";
 import { keysOf } from "./own-keys.ts";
+import * as words from "./command-words.ts";
 
 /** What of a key press decides. */
 export interface KeyPress {
@@ -80,13 +81,13 @@ export function commandOf(
   return null;
 }
 
-const KEY_WORDS: ReadonlyMap<string, string> = new Map([["ContextMenu", "Menu key"]]);
+const KEY_WORDS: ReadonlyMap<string, string> = new Map([["ContextMenu", words.menuKey]]);
 
 /** `Ctrl or Cmd + Shift + Z`. */
 export function chordText({ key, isCommand, isShift }: Chord): string {
   const parts = [
-    isCommand === true ? "Ctrl or Cmd" : "",
-    isShift === true ? "Shift" : "",
+    isCommand === true ? words.commandKey : "",
+    isShift === true ? words.shiftKey : "",
     KEY_WORDS.get(key) ?? (key.length === 1 ? key.toUpperCase() : key),
   ];
   return parts.filter((part) => part !== "").join(" + ");

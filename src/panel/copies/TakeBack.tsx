@@ -35,7 +35,7 @@ export function TakeBack({ fileName, theirs, onDone }: TakeBackProps) {
   const changes = merged.differences.filter(({ isTaken }) => isTaken).length;
   const written = validText(merged.plan);
   const take = () => {
-    commit(bringIn(theirs, taken, `${takeText(coming.length, changes)} from ${fileName}`));
+    commit(bringIn(theirs, taken, words.takenFrom(takeText(coming.length, changes), fileName)));
     onDone();
   };
   const tick = (difference: PlanDifference, isOn: boolean) => {

@@ -25,6 +25,7 @@ export const copiesWords = {
   notAPlan: "a map file, which has no field record",
   planSentBack: "a plan file sent back",
   notTaken: "The phone did not take the file. Save it and send that instead.",
+  takenFrom: (taken: string, file: string) => `${taken} from ${file}`,
   addNew: (name: string) => `Add ${name}, which is new there`,
   deleteMissing: (name: string) => `Delete ${name}, which is not there`,
   takeChanged: (name: string) => `Take ${name} as it is there`,

@@ -92,7 +92,7 @@ function Outcome<List>({
 }: CsvDialogProps<List> & { readonly fileName: string; readonly list: List }) {
   const taken = taking(list);
   const take = () => {
-    if (taken) commit(taken.edit(`${taken.words} from ${fileName}`));
+    if (taken) commit(taken.edit(texts.takenFrom(taken.words, fileName)));
     onClose();
   };
   return (

@@ -17,3 +17,4 @@ export const faultyRows = "Rows that cannot be used";
 export const row = "Row";
 export const column = "Column";
 export const why = "Why";
+export const takenFrom = (taken: string, file: string) => `${taken} from ${file}`;

@@ -55,7 +55,7 @@ export function FigureKindList({ open, onOpen, onRules }: FigureKindListProps) {
 }
 
 function countWords(count: number): string {
-  return count === 1 ? "1 kind" : `${count} kinds`;
+  return texts.kindCount(count);
 }
 
 /** Kinds by family, in the order of the book. */

@@ -1,4 +1,5 @@
 /** Words of figures on the screen. */
+import { formOf } from "../../core/words/plurals.ts";
 
 export const whatCrossesWithIt = "What crosses with it";
 export const crossingGroup = "Crossing group: ";
@@ -84,3 +85,5 @@ export const trustNames: ReadonlyMap<string, string> = new Map([
   ["from memory", "from memory"],
   ["own figure", "own figure"],
 ]);
+export const kindCount = (count: number) =>
+  formOf(count, { one: "1 kind", other: `${count} kinds` });

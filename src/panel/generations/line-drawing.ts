@@ -139,7 +139,7 @@ function placedPlans(
   return planned.map((growing, at) => ({
     id: `planned-${at}`,
     key: last,
-    label: `${seasonYear}, planned`,
+    label: words.plannedFor(seasonYear),
     parents: growing.parents.map(({ lot }) => lot.id),
     line: null,
     planned: growing,

@@ -31,3 +31,4 @@ export const equalSeed = ", equal seed";
 export const andMore = " and more";
 export const afterACrossing = " ✕ after a crossing";
 export const yearNotKnown = "year not known";
+export const plannedFor = (year: number) => `${year}, planned`;

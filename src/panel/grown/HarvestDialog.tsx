@@ -127,7 +127,7 @@ function HarvestForm({ made, plan, onClose }: HarvestFormProps) {
   const keep = () => {
     const [fault] = lotInPlanFaults(plan, lot);
     if (fault) {
-      setProblem(`${fault.field}: got ${fault.got}, expected ${fault.expected}`);
+      setProblem(words.fieldFault(fault.field, fault.got, fault.expected));
       return;
     }
     commit(keepHarvest(lot));

@@ -1,5 +1,7 @@
 /** Words of making a harvest into a lot. */
 export const harvestWords = {
+  fieldFault: (field: string, got: string, expected: string) =>
+    `${field}: got ${got}, expected ${expected}`,
   title: (code: string) => `Harvest of ${code} into a lot`,
   plot: "Plot",
   gone: "This planting is no longer in the plan.",

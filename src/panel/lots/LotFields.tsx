@@ -110,7 +110,9 @@ function StorageFields({ lot }: { readonly lot: Lot }) {
         <div className="field-control">
           <span>
             {now
-              ? `${names.get(now.place) ?? "?"}${now.from === undefined ? "" : `, since ${longDate(now.from)}`}`
+              ? now.from === undefined
+                ? (names.get(now.place) ?? "?")
+                : texts.placeSince(names.get(now.place) ?? "?", longDate(now.from))
               : texts.placeNotKnown}
           </span>
           <button
@@ -125,9 +127,10 @@ function StorageFields({ lot }: { readonly lot: Lot }) {
               {texts.before(
                 stays
                   .slice(0, -1)
-                  .map(
-                    ({ place, from }) =>
-                      `${names.get(place) ?? "?"}${from === undefined ? "" : ` from ${longDate(from)}`}`,
+                  .map(({ place, from }) =>
+                    from === undefined
+                      ? (names.get(place) ?? "?")
+                      : texts.placeFrom(names.get(place) ?? "?", longDate(from)),
                   )
                   .join(", "),
               )}

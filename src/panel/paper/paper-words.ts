@@ -66,3 +66,4 @@ export const faceWords = {
 } as const;
 export const plotMapPdf = "plot map";
 export const seasonPdf = "paper for the season";
+export const paperFile = (paper: string) => `${paper} paper`;

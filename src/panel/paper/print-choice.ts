@@ -13,7 +13,7 @@ import type { PaperJob, PaperMade, WantedPdf } from "../../store/threads/paper-j
 import { downloadMade } from "../form/download.ts";
 import { askPaper } from "../state/ask-paper.ts";
 import { readNow } from "../state/plan-actions.ts";
-import { plotMapPdf, seasonPdf } from "./paper-words.ts";
+import { paperFile, plotMapPdf, seasonPdf } from "./paper-words.ts";
 
 export interface PrintChoice {
   readonly paper: PaperName;
@@ -70,7 +70,7 @@ function wantedPdfs(parts: readonly PrintId[], { paper }: PrintChoice): readonly
           {
             name: isMapAlone
               ? plotMapFileName(plan, layout, paper)
-              : printFileName(plan, layout, `${paper} paper`),
+              : printFileName(plan, layout, paperFile(paper)),
             title: isMapAlone ? plotMapPdf : seasonPdf,
             ids: plain,
           },

@@ -46,7 +46,9 @@ export function BedOfPlanting({ planting }: { readonly planting: Planting }) {
       (sum, { fromM, toM }) => sum + toM - fromM,
       0,
     );
-    return free === 0 ? `${bed.code}, full` : `${bed.code}, ${formatLength(free, plan.units)} free`;
+    return free === 0
+      ? texts.bedFull(bed.code)
+      : texts.bedFree(bed.code, formatLength(free, plan.units));
   };
   const choices = layout.beds.map((bed) => ({ value: bed.id, label: freeWords(bed) }));
   if (choices.length === 0) return null;

@@ -123,3 +123,7 @@ export const idleOtherSource = (source: string) =>
   `Changes nothing: the distance in force is from another source (${source}), and this shortens only the figure of its own regulation.`;
 export const lessByRows = "less, by the number of border rows";
 export const conditionNotMet = "changes nothing while its condition is not met";
+export const bedFull = (bedText: string) => `${bedText}, full`;
+export const bedFree = (bedText: string, length: string) => `${bedText}, ${length} free`;
+export const hectaresText = (hectares: number) => `${hectares} ha`;
+export const acresText = (acres: number) => `${acres} acres`;

@@ -23,6 +23,6 @@ export function readFieldArea(text: string, unit: LengthUnit): ReadArea {
 /** `0.5 ha` or `1.24 acres`, to the hundredth. */
 export function fieldAreaText(hectares: number, unit: LengthUnit): string {
   return unit === "m"
-    ? `${Number(hectares.toFixed(2))} ha`
-    : `${Number((hectares / HECTARES_PER_ACRE).toFixed(2))} acres`;
+    ? words.hectaresText(Number(hectares.toFixed(2)))
+    : words.acresText(Number((hectares / HECTARES_PER_ACRE).toFixed(2)));
 }

@@ -67,7 +67,7 @@ function ChooseBefore({ cameFrom, onFound }: ChooseBeforeProps) {
     const read = await readPlanFile(file);
     if (!read.ok) setProblems(read.problems.map(problemText));
     else if (read.value.plan.id === cameFrom.plan) onFound(read.value.plan);
-    else setProblems([`${file.name} is "${read.value.plan.title}", expected "${name}".`]);
+    else setProblems([texts.otherPlan(file.name, read.value.plan.title, name)]);
   };
   return (
     <>

@@ -114,6 +114,6 @@ export function climateOf(
 /** `1 Apr 2026 to 31 Aug 2026, 150 of 153 days`. */
 export function recordWords({ first, minC, maxC }: DailyTemperatures): string {
   const whole = minC.filter((low, index) => low !== null && (maxC[index] ?? null) !== null).length;
-  const count = whole === minC.length ? `${whole} days` : `${whole} of ${minC.length} days`;
-  return `${longDate(first)} to ${longDate(first + minC.length - 1)}, ${count}`;
+  const [from, to] = [longDate(first), longDate(first + minC.length - 1)];
+  return words.recordSpan({ from, to, whole, all: minC.length });
 }

@@ -40,3 +40,14 @@ export function climateWords(climate: Climate | undefined): string {
         : "monthly normals";
   return station ? `${station}: ${parts}` : parts;
 }
+
+interface RecordSpan {
+  readonly from: string;
+  readonly to: string;
+  /** Days with both temperatures, of all. */
+  readonly whole: number;
+  readonly all: number;
+}
+
+export const recordSpan = ({ from, to, whole, all }: RecordSpan) =>
+  whole === all ? `${from} to ${to}, ${all} days` : `${from} to ${to}, ${whole} of ${all} days`;

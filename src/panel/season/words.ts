@@ -116,3 +116,5 @@ export const seasonNeedsName = "A season needs a name, for example 2028";
 export const planNeedsTitle = "A plan needs a title";
 export const seasonNeedsFirst = "A season needs a first day";
 export const seasonNeedsLast = "A season needs a last day";
+export const otherPlan = (file: string, got: string, expected: string) =>
+  `${file} is "${got}", expected "${expected}".`;

@@ -92,7 +92,7 @@ function shortName(name: string): string {
 }
 
 function sizeText(widthPx: number, heightPx: number): string {
-  return `${widthPx} × ${heightPx} pixels`;
+  return words.pixels(widthPx, heightPx);
 }
 
 function megabytes(bytes: number): string {

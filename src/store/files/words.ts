@@ -51,3 +51,4 @@ export const savedToOther = (file: string) =>
   `Saved to ${file}. The file the plan came from had been changed elsewhere and was left alone.`;
 export const notWritten = "The file could not be written. The plan is unchanged.";
 export const notOpened = (problem: string) => `Not opened: ${problem}`;
+export const pixels = (width: number, height: number) => `${width} × ${height} pixels`;

@@ -3,6 +3,7 @@
  * letter. The last entries outlive a crash of the page. Nothing is sent anywhere.
  */
 import { create } from "zustand";
+import * as words from "./words.ts";
 
 /** Which part of the program an entry is about. */
 export type Topic = "program" | "saving" | "notice" | "offline" | "security";
@@ -58,7 +59,7 @@ export function listenForFaults(page: Window): () => void {
   };
   const rejected = ({ reason }: PromiseRejectionEvent) => note("program", String(reason));
   const violated = ({ effectiveDirective, blockedURI }: SecurityPolicyViolationEvent) =>
-    note("security", `${effectiveDirective} refused ${blockedURI}`);
+    note("security", words.refused(effectiveDirective, blockedURI));
   page.addEventListener("error", thrown);
   page.addEventListener("unhandledrejection", rejected);
   page.document.addEventListener("securitypolicyviolation", violated);

@@ -48,3 +48,4 @@ export const notKeptOffline = (fault: string) =>
   `The program is not kept for working offline: ${fault}`;
 export const updateIncomplete = "A new version could not be fetched whole.";
 export const lastChanges = "Last changes before the page was left";
+export const refused = (rule: string, address: string) => `${rule} refused ${address}`;
