@@ -22,6 +22,11 @@ const KEY = /^(?:group|grid|undo|ways-out)[ :]?$|^wideberth/;
 /** Selectors, markup, paths and drawing instructions. */
 const CODE = /[[\]{}<>=]|^M-?\d|\dpx$/;
 
+/** Properties that are read: one word of them is a text as well. */
+const SAID_KEYS: ReadonlySet<string> = new Set(
+  "caption heading hint label legend one other placeholder reason title".split(" "),
+);
+
 /** Where nothing is said: imports, types, comparisons, errors for ourselves. */
 function isUnsaid(node: Node): boolean {
   if (typeof node.type !== "string") return false;
@@ -69,6 +74,12 @@ export function wordsInModule(tree: Node, ids: ReadonlySet<string>): readonly st
   const found: string[] = [];
   visit(tree, (node) => {
     if (isUnsaid(node)) return false;
+    if (node.type === "Property" && SAID_KEYS.has(nameOf(node.key) ?? "") && isNode(node.value)) {
+      const { type, value } = node.value;
+      if (type === "Literal" && typeof value === "string" && /^[a-z]{3,}$/.test(value)) {
+        found.push(value);
+      }
+    }
     if (node.type === "Literal" && typeof node.value === "string") {
       const said = node.value.trim();
       if (

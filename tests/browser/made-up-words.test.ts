@@ -142,9 +142,11 @@ async function look(where: string): Promise<void> {
 
 /** The list of commands: what each line says, and whether it can be run now. */
 async function commandLines(): Promise<readonly string[]> {
+  await page.locator(".sheet[data-view]").focus();
   await page.keyboard.press("Control+k");
   const options = page.locator(".command-list [role=option]");
   await options.first().waitFor();
+  await look("commands");
   const lines = await options.evaluateAll((all) =>
     all
       .filter((line) => line.getAttribute("aria-disabled") !== "true")
@@ -172,6 +174,8 @@ async function lookAtDialogs(names = OPENING.filter((name) => name !== LAST)): P
     (line) => !tried.has(line) && names.some((name) => line.startsWith(name)),
   );
   for (const line of lines) {
+    // In a field that is being changed the keys are the field's.
+    await page.locator(".sheet[data-view]").focus();
     await page.keyboard.press("Control+k");
     const option = page.locator(".command-list [role=option]").filter({ hasText: line }).first();
     await option.click();

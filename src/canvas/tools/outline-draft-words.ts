@@ -1,7 +1,8 @@
 /** Words of drawing an outline corner by corner. */
+import { formOf } from "../../core/words/plurals.ts";
 export const outlineDraftWords = {
   begin: "Click corner after corner, or paste a list of x, y.",
-  count: (count: number) => (count === 1 ? "1 corner" : `${count} corners`),
+  count: (count: number) => formOf(count, { one: "1 corner", other: `${count} corners` }),
   atVia: "Click a place the curve passes through.",
   atEnd: "Click where the curve ends.",
   atMiddle: "Click the middle of the round.",

@@ -4,10 +4,11 @@ import type { Trouble } from "../../core/arrange/arrange-state.ts";
 import type { SlotProof } from "../../core/arrange/fewest-in-slots.ts";
 import { ROTATION_YEARS } from "../../core/arrange/rotation-wishes.ts";
 import type { ArrangeAnswer } from "../../store/threads/arrange-worker.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 export function conflictWords(count: number): string {
   if (count === 0) return "No conflict";
-  return count === 1 ? "1 conflict" : `${count} conflicts`;
+  return formOf(count, { one: "1 conflict", other: `${count} conflicts` });
 }
 
 export function arrangedWords(answer: ArrangeAnswer): readonly string[] {
@@ -40,10 +41,10 @@ export function arrangedWords(answer: ArrangeAnswer): readonly string[] {
 /** That nothing was kept free round plantings whose distance nobody knows. */
 export function untoldWords({ untold }: ArrangedCounts): readonly string[] {
   if (untold === 0) return [];
-  const subject =
-    untold === 1
-      ? "1 planting has no isolation distance: the search kept nothing free round it, and no place is called clear for it"
-      : `${untold} plantings have no isolation distance: the search kept nothing free round them, and no place is called clear for them`;
+  const subject = formOf(untold, {
+    one: "1 planting has no isolation distance: the search kept nothing free round it, and no place is called clear for it",
+    other: `${untold} plantings have no isolation distance: the search kept nothing free round them, and no place is called clear for them`,
+  });
   return [`${subject}. Type a distance, then arrange again.`];
 }
 
@@ -79,7 +80,7 @@ export function addedWords({ added, left }: ArrangeAnswer): readonly string[] {
 }
 
 function plantWords(count: number): string {
-  return count === 1 ? "1 plant" : `${count} plants`;
+  return formOf(count, { one: "1 plant", other: `${count} plants` });
 }
 
 /** What a proof says of a search's answer; it holds for its places only, and says so. */
@@ -106,14 +107,15 @@ export function proofWords(proof: SlotProof, { conflicts, overlaps }: Trouble): 
 
 function pairWords(count: number): string {
   if (count === 0) return "no two too close";
-  return count === 1 ? "one pair too close" : `${count} pairs too close`;
+  return formOf(count, { one: "one pair too close", other: `${count} pairs too close` });
 }
 
 export function lockedWords(codes: readonly string[]): string {
   if (codes.length === 0) {
     return "Nothing is locked. What must stay where it is can be locked in its particulars.";
   }
-  return codes.length === 1
-    ? `${codes.join()} is locked and stays where it is.`
-    : `${codes.join(", ")} are locked and stay where they are.`;
+  return formOf(codes.length, {
+    one: `${codes.join()} is locked and stays where it is.`,
+    other: `${codes.join(", ")} are locked and stay where they are.`,
+  });
 }

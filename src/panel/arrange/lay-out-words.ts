@@ -1,4 +1,5 @@
 /** What the dialog that lays out the seed list says beside the words about layouts. */
+import { formOf } from "../../core/words/plurals.ts";
 
 export const COULD_NOT_START = "Laying out could not be started.";
 export const LAY_OUT_TITLE = "Lay out the seed list";
@@ -17,8 +18,6 @@ export function addedText(names: readonly string[], conflicts: number): string {
   const left =
     conflicts === 0
       ? "no conflict found"
-      : conflicts === 1
-        ? "1 conflict"
-        : `${conflicts} conflicts`;
+      : formOf(conflicts, { one: "1 conflict", other: `${conflicts} conflicts` });
   return `${names[0] ?? ""} is on the sheet: ${left}.`;
 }

@@ -1,4 +1,5 @@
 /** What the panel that clears a whole layout says beside the words about its answer. */
+import { formOf } from "../../core/words/plurals.ts";
 
 export const HEADING = "Clear everything";
 export const CLOSE = "Close";
@@ -23,11 +24,12 @@ export const WHAT_IT_TAKES = "What it takes";
 export const UNDO_TITLE = "Clear everything";
 
 export function lookingText(left: number): string {
-  return left === 1
-    ? "1 conflict left in the best so far."
-    : `${left} conflicts left in the best so far.`;
+  return formOf(left, {
+    one: "1 conflict left in the best so far.",
+    other: `${left} conflicts left in the best so far.`,
+  });
 }
 
 export function clearsText(count: number): string {
-  return count === 1 ? "clears 1" : `clears ${count}`;
+  return formOf(count, { one: "clears 1", other: `clears ${count}` });
 }

@@ -1,5 +1,6 @@
 /** What a list read from CSV would do to the plan, in words. */
 import type { RejectedRow } from "../../core/exchange/csv-list.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** What a row that can be used does: adds, changes, or leaves things as they are. */
 export interface UsableRow {
@@ -26,7 +27,7 @@ export function csvSummary({
   ];
   const used = parts.length === 0 ? "Nothing to take" : parts.join(", ");
   if (rejected.length === 0) return `${used}; every row can be used.`;
-  const faulty = rejected.length === 1 ? "1 row" : `${rejected.length} rows`;
+  const faulty = formOf(rejected.length, { one: "1 row", other: `${rejected.length} rows` });
   return `${used}; ${faulty} cannot be used.`;
 }
 

@@ -6,6 +6,7 @@ import { outlineOf, shapeCentre } from "../../core/geometry/outline.ts";
 import { civilFromDay } from "../../core/model/day.ts";
 import { formatLength } from "../../core/model/length.ts";
 import type { EarlierCrop, Layout, Plan, RectangleShape } from "../../core/model/plan.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** The calendar year the plan's season begins in. */
 export function seasonYear({ season }: Plan): number {
@@ -28,7 +29,8 @@ export function placeWords(
   const codes = layout.beds
     .filter((bed) => liesOn(outlineOf(bed.outline), ground))
     .map(({ code }) => code);
-  if (codes.length > 0) return `${codes.length === 1 ? "bed" : "beds"} ${codes.join(", ")}`;
+  if (codes.length > 0)
+    return `${formOf(codes.length, { one: "bed", other: "beds" })} ${codes.join(", ")}`;
   const { x, y } = shapeCentre(outline);
   const length = (metres: number) => formatLength(metres, plan.units);
   return `no bed; middle ${length(x)} right, ${length(y)} up`;
@@ -145,10 +147,10 @@ export function broughtWords(brought: BroughtCrops, fileName: string): readonly 
 }
 
 export function cropCount(count: number): string {
-  return count === 1 ? "1 earlier crop" : `${count} earlier crops`;
+  return formOf(count, { one: "1 earlier crop", other: `${count} earlier crops` });
 }
 
 /** `1 mark`, `3 marks`: diseases marked on the ground. */
 function markCount(count: number): string {
-  return count === 1 ? "1 mark of a disease" : `${count} marks of diseases`;
+  return formOf(count, { one: "1 mark of a disease", other: `${count} marks of diseases` });
 }

@@ -3,6 +3,7 @@ import type { GroundRow } from "../../core/ground/ground-history.ts";
 import { markName } from "../../core/ground/ground-diseases.ts";
 import { longDate } from "../../core/model/day.ts";
 import type { GroundMark } from "../../core/model/plan.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** `yes`, `no`, `not known`. */
 export function seedCellOf(wentToSeed: NonNullable<GroundRow["wentToSeed"]>): string {
@@ -32,7 +33,7 @@ export function markWords(mark: GroundMark): string {
 
 /** `5 crops`. */
 export function cropsOfYear(count: number): string {
-  return count === 1 ? "1 crop" : `${count} crops`;
+  return formOf(count, { one: "1 crop", other: `${count} crops` });
 }
 
 export const NOTHING_KNOWN =

@@ -4,6 +4,7 @@ import type { Finding } from "../../core/checks/all-checks.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
 import { countWord } from "../../core/words/deed-words.ts";
 import { type IsolationPair, countPairs } from "../../core/checks/isolation-pair.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 const counted = new WeakMap<readonly Finding[], Readonly<Record<Severity, number>>>();
 
@@ -82,5 +83,5 @@ export function restingWords(
 }
 
 function pairCount(count: number): string {
-  return count === 1 ? "1 pair is" : `${count} pairs are`;
+  return formOf(count, { one: "1 pair is", other: `${count} pairs are` });
 }

@@ -7,6 +7,7 @@ import { estimateOf, mostAtRisk, shareAfterWords } from "../../core/crossing-sha
 import { type ToldWay, hasWaysOut, toldWays } from "../../core/remedies/told-ways.ts";
 import type { ConflictEffect } from "./ways-out-words.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
+import { broughtWords } from "./ways-out-words.ts";
 
 /** A way out, and what else it would change. */
 export interface ShownRemedy extends ToldWay {
@@ -67,12 +68,5 @@ export function effectOf({ brings, worsens, clears, conflictsAfter }: Remedy): C
 
 function countedWords(findings: readonly Finding[]): string {
   const { caution, unknown } = countBySeverity(findings);
-  return [counted(caution, "caution"), counted(unknown, "unknown")]
-    .filter((part) => part !== null)
-    .join(" and ");
-}
-
-function counted(count: number, word: string): string | null {
-  if (count === 0) return null;
-  return count === 1 ? `1 ${word}` : `${count} ${word}s`;
+  return broughtWords(caution, unknown);
 }

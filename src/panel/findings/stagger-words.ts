@@ -2,6 +2,7 @@
 import type { StaggerOffer } from "../../core/remedies/stagger.ts";
 import { days } from "../../core/checks/day-words.ts";
 import { shortDate } from "../../core/model/day.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** `Sow B02-1 23 days later, on 28 May`. */
 export function offerTitle(offer: StaggerOffer, code: string, isSown: boolean): string {
@@ -25,7 +26,7 @@ export function offerNotes(offer: StaggerOffer): readonly string[] {
     ...(isBounded ? [] : ["Frost dates are missing, so no more than three weeks are offered."]),
     conflictsAfter === 0
       ? "No conflict is left."
-      : `${conflictsAfter === 1 ? "1 conflict is" : `${conflictsAfter} conflicts are`} left.`,
+      : `${formOf(conflictsAfter, { one: "1 conflict is", other: `${conflictsAfter} conflicts are` })} left.`,
   ];
 }
 

@@ -1,4 +1,6 @@
 /** The list of ways out, in words. */
+import { countWord } from "../../core/words/deed-words.ts";
+import { formOf, listOf } from "../../core/words/plurals.ts";
 
 /** What a remedy does to the findings, counted. */
 export interface ConflictEffect {
@@ -20,7 +22,8 @@ export const waysOutWords = {
   try: "Try",
   /** What a screen reader hears of a button. */
   of: (verb: string, title: string) => `${verb}: ${title}`,
-  more: (count: number) => (count === 1 ? "Show 1 more way out" : `Show ${count} more ways out`),
+  more: (count: number) =>
+    formOf(count, { one: "Show 1 more way out", other: `Show ${count} more ways out` }),
   ranked:
     "Those that leave the least trouble come first: conflicts, then cautions, then work, then ground moved.",
   alsoClearsMany: (count: number) => `Also clears ${count} other conflicts`,
@@ -36,3 +39,11 @@ export const waysOutWords = {
       ...(worsens === "" ? [] : [`makes worse ${worsens}`]),
     ].join(", "),
 } as const;
+
+/** `1 caution and 2 unknowns`; empty where there are none. */
+export function broughtWords(cautions: number, unknowns: number): string {
+  return listOf([
+    ...(cautions > 0 ? [countWord(cautions, "caution")] : []),
+    ...(unknowns > 0 ? [countWord(unknowns, "unknown")] : []),
+  ]);
+}

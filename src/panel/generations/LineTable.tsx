@@ -20,7 +20,7 @@ export function LineTable({ lots, planned, pickedId, onPick }: LineTableProps) {
         <caption>{texts.stepStepCounted}</caption>
         <thead>
           <tr>
-            <th scope="col">{texts.year}</th>
+            <th scope="col">{texts.yearColumn}</th>
             <th scope="col">{texts.lot}</th>
             <th scope="col">{texts.grownFrom}</th>
             <th scope="col">{texts.plot}</th>

@@ -24,6 +24,7 @@ import { percentText, plantsText } from "../../core/generations/loss-words.ts";
 import type { PlannedGrowing } from "../../core/generations/planned-growing.ts";
 import { capital, listed } from "../../core/checks/wording.ts";
 import type { Kind } from "../../core/kinds/crop.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** What a screen reader hears of the drawing. */
 export const DRAWING = "The line drawn through the years; the table below says the same";
@@ -74,7 +75,7 @@ export function sizeText(size: GrowingSize): string {
 
 export function plantsWords(count: number | null): string {
   if (count === null) return "? plants";
-  return count === 1 ? "1 plant" : `${count} plants`;
+  return formOf(count, { one: "1 plant", other: `${count} plants` });
 }
 
 /** How a lot came to be, for its box and its row. */
@@ -118,12 +119,12 @@ export function pastSentences(line: LineLot): readonly string[] {
   return [
     ...(times > 0
       ? [
-          `${codes(back.notMet)} ${times === 1 ? "was" : "were"} not kept apart: crosses may be in all that came of ${times === 1 ? "it" : "them"}. Were one seed in a hundred foreign each time, ${percentText(foreignAfter(0.01, times))} of the heritage would be.`,
+          `${codes(back.notMet)} ${formOf(times, { one: "was", other: "were" })} not kept apart: crosses may be in all that came of ${formOf(times, { one: "it", other: "them" })}. Were one seed in a hundred foreign each time, ${percentText(foreignAfter(0.01, times))} of the heritage would be.`,
         ]
       : []),
     ...(back.crossedBefore.length > 0
       ? [
-          `${listed(back.crossedBefore)}, no longer on the shelf, ${back.crossedBefore.length === 1 ? "was" : "were"} not kept apart: crosses may be in all that came of ${back.crossedBefore.length === 1 ? "it" : "them"}.`,
+          `${listed(back.crossedBefore)}, no longer on the shelf, ${formOf(back.crossedBefore.length, { one: "was", other: "were" })} not kept apart: crosses may be in all that came of ${formOf(back.crossedBefore.length, { one: "it", other: "them" })}.`,
         ]
       : []),
     ...(back.notTold.length > 0
@@ -166,7 +167,10 @@ function numberSentences(line: LineLot): readonly string[] {
   const isLeast = countedGrowings(line).some(isAtLeast);
   const most = isLeast ? "at most " : "";
   const mean = plantsText(harmonicMean(sizes));
-  const generations = sizes.length === 1 ? "1 generation" : `${sizes.length} generations`;
+  const generations = formOf(sizes.length, {
+    one: "1 generation",
+    other: `${sizes.length} generations`,
+  });
   return [
     `Over ${generations} that were counted ${most}${percentText(past.lost)} of its diversity is lost (inbreeding gained, F ${past.lost.toFixed(3)}).`,
     `An allele that one gene copy in twenty of the first seed had is still there with a chance of ${isLeast ? "at least " : ""}${keptText(alleleKept(RARE, sizes))}.`,
@@ -187,7 +191,7 @@ function keptText(chance: number): string {
 
 function startWords(starts: readonly LineLot[]): string {
   const codes = listed(starts.map(({ lot }) => lot.code));
-  return `The line begins with ${codes}: of what was before ${starts.length === 1 ? "it" : "them"} nothing is on record.`;
+  return `The line begins with ${codes}: of what was before ${formOf(starts.length, { one: "it", other: "them" })} nothing is on record.`;
 }
 
 function motherSentences(line: LineLot): readonly string[] {
@@ -196,7 +200,7 @@ function motherSentences(line: LineLot): readonly string[] {
     const cycles = line.past.generations - mother.past.generations;
     const isMost = cycles >= MOST_CYCLES;
     return [
-      `${mother.lot.code} is the first lot that still has seed, ${cycles === 1 ? "one growing-out" : `${cycles} growings-out`} back.${isMost ? ` Gene banks go back to it after ${MOST_CYCLES} (Rao 2006): sow that next, if it germinates.` : ""}`,
+      `${mother.lot.code} is the first lot that still has seed, ${formOf(cycles, { one: "one growing-out", other: `${cycles} growings-out` })} back.${isMost ? ` Gene banks go back to it after ${MOST_CYCLES} (Rao 2006): sow that next, if it germinates.` : ""}`,
     ];
   }
   if (line.past.generations < MOST_CYCLES) return [];

@@ -11,7 +11,7 @@ export const what = "What ";
 export const hasBehindIt = " has behind it";
 export const openLot = (code: string | number) => `Open lot ${code}`;
 export const stepStepCounted = "Step by step, with what was counted";
-export const year = "Year";
+export const yearColumn = "Year";
 export const lot = "Lot";
 export const grownFrom = "Grown from";
 export const plot = "Plot";

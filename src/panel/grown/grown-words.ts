@@ -2,6 +2,7 @@
 import { type DayNumber, shortDate } from "../../core/model/day.ts";
 import type { FieldRemedy } from "../../core/record/field-remedies.ts";
 import { countBySeverity } from "../../core/checks/run-checks.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 export const grownWords = {
   planned: "As planned",
@@ -17,7 +18,8 @@ export const grownWords = {
   wayOut: "What can still be done",
   settled: "Settled",
   covers: "Covers that do not count",
-  doubts: (count: number) => (count === 1 ? "1 entry in doubt" : `${count} entries in doubt`),
+  doubts: (count: number) =>
+    formOf(count, { one: "1 entry in doubt", other: `${count} entries in doubt` }),
   moved:
     "Moving a place here changes the plan and is judged with the record; it moves no plant in the ground.",
   stillTitle: (on: DayNumber | undefined) =>
@@ -34,7 +36,9 @@ export function fieldEffect({ clears, brings }: FieldRemedy): string {
   const { caution, unknown } = countBySeverity(brings);
   const parts = [
     `clears ${clears.length}`,
-    ...(caution > 0 ? [`brings ${caution} ${caution === 1 ? "caution" : "cautions"}`] : []),
+    ...(caution > 0
+      ? [`brings ${caution} ${formOf(caution, { one: "caution", other: "cautions" })}`]
+      : []),
     ...(unknown > 0 ? [`brings ${unknown} unknown`] : []),
   ];
   return parts.join(", ");

@@ -7,6 +7,7 @@ import {
   SEASONS_TO_NARROW,
   type SeenBeside,
 } from "../../core/record/learning.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 export const learnWords = {
   title: "Predicted and seen",
@@ -44,7 +45,7 @@ export function seasonLine(season: Learned["seasons"][number]): string {
 export function effectLine({ isOwnRange, variety, seasons }: Learned): string {
   if (!isOwnRange) {
     const more = SEASONS_TO_NARROW - seasons.length;
-    return `Kept, and its forecast holds at least these days from now on. ${more <= 0 ? "Counted the same way in too few of the seasons to be its own range." : `${more} more ${more === 1 ? "season" : "seasons"} before they can be its own range.`}`;
+    return `Kept, and its forecast holds at least these days from now on. ${more <= 0 ? "Counted the same way in too few of the seasons to be its own range." : `${more} more ${formOf(more, { one: "season", other: "seasons" })} before they can be its own range.`}`;
   }
   const parts = [
     variety.sownToFlower ? `${range(variety.sownToFlower)} days from sowing` : "",
@@ -76,5 +77,5 @@ function offText({ forecast, firstFlower }: SeenBeside): string {
 }
 
 function daysText(count: number, word: string): string {
-  return `${count === 1 ? "1 day" : `${count} days`} ${word}`;
+  return `${formOf(count, { one: "1 day", other: `${count} days` })} ${word}`;
 }

@@ -88,9 +88,17 @@ function AmountFields({ lot, kind, onChange }: LotFieldsProps & { readonly onCha
   );
 }
 
+type Stay = NonNullable<Lot["stored"]>[number];
+
+/** The day since when it lies there; null where none is known. */
+function dayOf({ from }: Stay): string | null {
+  return from === undefined ? null : longDate(from);
+}
+
 function StorageFields({ lot }: { readonly lot: Lot }) {
   const { plan } = useKept();
   const names = new Map(plan.storagePlaces.map(({ id, name }) => [id, name]));
+  const nameOf = ({ place }: Stay) => names.get(place) ?? "?";
   const stays = lot.stored ?? [];
   const now = stays.at(-1);
   const set = (moisturePct: number | undefined) => {
@@ -108,13 +116,7 @@ function StorageFields({ lot }: { readonly lot: Lot }) {
       <div className="field">
         <span className="field-name">{texts.kept}</span>
         <div className="field-control">
-          <span>
-            {now
-              ? now.from === undefined
-                ? (names.get(now.place) ?? "?")
-                : texts.placeSince(names.get(now.place) ?? "?", longDate(now.from))
-              : texts.placeNotKnown}
-          </span>
+          <span>{now ? texts.placeSince(nameOf(now), dayOf(now)) : texts.placeNotKnown}</span>
           <button
             type="button"
             className="act"
@@ -127,11 +129,7 @@ function StorageFields({ lot }: { readonly lot: Lot }) {
               {texts.before(
                 stays
                   .slice(0, -1)
-                  .map(({ place, from }) =>
-                    from === undefined
-                      ? (names.get(place) ?? "?")
-                      : texts.placeFrom(names.get(place) ?? "?", longDate(from)),
-                  )
+                  .map((stay) => texts.placeFrom(nameOf(stay), dayOf(stay)))
                   .join(", "),
               )}
             </p>

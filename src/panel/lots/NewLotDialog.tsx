@@ -135,7 +135,7 @@ function useNewLot(varietyId: string | null) {
 
 function varietyChoices(plan: Plan) {
   return [
-    { value: "", label: "choose" },
+    { value: "", label: texts.choose },
     ...plan.varieties.map(({ id, name }) => ({ value: id, label: name })),
   ];
 }

@@ -264,5 +264,8 @@ export function underStandard({ earliest, latest, today }: Under, standard: stri
     ? `From ${year(earliest)} it may fall under its standard of ${standard}.`
     : `From ${year(earliest)} it may, and by ${year(latest)} it surely will, fall under its standard of ${standard}.`;
 }
-export const placeSince = (place: string, day: string) => `${place}, since ${day}`;
-export const placeFrom = (place: string, day: string) => `${place} from ${day}`;
+export const placeSince = (place: string, day: string | null) =>
+  day === null ? place : `${place}, since ${day}`;
+export const placeFrom = (place: string, day: string | null) =>
+  day === null ? place : `${place} from ${day}`;
+export const choose = "choose";

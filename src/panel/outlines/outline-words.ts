@@ -3,6 +3,7 @@ import { importOrigin } from "../../core/outlines/import-outlines.ts";
 import type { PlacedTrace, TraceRole } from "../../core/outlines/place-trace.ts";
 import type { Trace, TraceSort } from "../../core/outlines/trace.ts";
 import type { Plan } from "../../core/model/plan.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 export const roleWords: Readonly<Record<TraceRole, string>> = {
   skip: "nothing: skipped",
@@ -49,5 +50,5 @@ export function positionWords(plan: Plan, traces: readonly Trace[]): string {
 
 export function takeOutlinesWords(count: number): string {
   if (count === 0) return "Nothing to take";
-  return count === 1 ? "Add 1 outline" : `Add ${count} outlines`;
+  return formOf(count, { one: "Add 1 outline", other: `Add ${count} outlines` });
 }

@@ -1,13 +1,17 @@
 /** Words of the dialog that prints. */
+import { formOf } from "../../core/words/plurals.ts";
 
 /** `1 page`, `12 pages`. */
 export function pagesText(count: number): string {
-  return count === 1 ? "1 page" : `${count} pages`;
+  return formOf(count, { one: "1 page", other: `${count} pages` });
 }
 
 /** How many sheets the map takes at the scale chosen. */
 export function sheetsText(count: number): string {
-  return count === 1 ? "The map fits one sheet." : `The map takes ${count} sheets that overlap.`;
+  return formOf(count, {
+    one: "The map fits one sheet.",
+    other: `The map takes ${count} sheets that overlap.`,
+  });
 }
 
 export const paperWords = {

@@ -2,6 +2,7 @@
 import type { RaisingOffer } from "../../core/kinds/raising-days.ts";
 import { raisingCited } from "../../core/kinds/raising.ts";
 import { shortDate } from "../../core/model/day.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** `Sow under glass on 5 Apr`. */
 export function underGlassOffer({ day }: NonNullable<RaisingOffer["underGlass"]>): string {
@@ -24,7 +25,7 @@ export function setOutOffer({ day }: NonNullable<RaisingOffer["setOut"]>): strin
 export function setOutReason({ afterFrost }: NonNullable<RaisingOffer["setOut"]>): string {
   const days = afterFrost.value;
   const weeks = Math.abs(days) / 7;
-  const span = weeks === 1 ? "a week" : `${weeks} weeks`;
+  const span = formOf(weeks, { one: "a week", other: `${weeks} weeks` });
   const side = days < 0 ? "before" : "after";
   return `${span} ${side} the last spring frost given (${raisingCited(afterFrost.source)})`;
 }

@@ -1,7 +1,7 @@
 import type { ClipboardEvent } from "react";
 import type { TemperatureUnit } from "../../core/calendar/temperature-text.ts";
 import { type CellFault, type ClimateDraft, type End } from "./climate-draft.ts";
-import { monthNames } from "./climate-words.ts";
+import { highest, lowest, monthNames } from "./climate-words.ts";
 import * as texts from "./words.ts";
 
 interface ClimateTableProps {
@@ -14,8 +14,8 @@ interface ClimateTableProps {
 }
 
 const ends: readonly { readonly end: End; readonly label: string }[] = [
-  { end: "min", label: "lowest" },
-  { end: "max", label: "highest" },
+  { end: "min", label: lowest },
+  { end: "max", label: highest },
 ];
 
 /** Twelve mean daily lowest and highest temperatures. */

@@ -51,3 +51,6 @@ interface RecordSpan {
 
 export const recordSpan = ({ from, to, whole, all }: RecordSpan) =>
   whole === all ? `${from} to ${to}, ${all} days` : `${from} to ${to}, ${whole} of ${all} days`;
+
+export const lowest = "lowest";
+export const highest = "highest";

@@ -1,5 +1,6 @@
 /** What a seed list read from CSV would do to the plan, in words. */
 import type { AcceptedRow } from "../../core/exchange/read-varieties-csv.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** What an accepted row does: `new`, `changes plants wanted, note` or `as it is`. */
 export function rowEffect({ change, columns }: Pick<AcceptedRow, "change" | "columns">): string {
@@ -15,5 +16,5 @@ export function rowEffect({ change, columns }: Pick<AcceptedRow, "change" | "col
 
 /** `Take 1 variety` or `Take 12 varieties`. */
 export function takeWords(count: number): string {
-  return count === 1 ? "Add 1 variety" : `Add ${count} varieties`;
+  return formOf(count, { one: "Add 1 variety", other: `Add ${count} varieties` });
 }

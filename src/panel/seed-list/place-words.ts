@@ -7,6 +7,7 @@ import type { Kind } from "../../core/kinds/crop.ts";
 import { shortDate } from "../../core/model/day.ts";
 import { type LengthUnit, formatArea, formatLength } from "../../core/model/length.ts";
 import type { Bed, Layout } from "../../core/model/plan.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** Conflicts named before the rest is counted. */
 const MOST_NAMED = 3;
@@ -21,7 +22,7 @@ export function placeWords(
   if (!found) return "This bed has no free ground.";
   const { plants, rows, outline } = found.placed;
   const spacing = kind ? `, ${spacingWords(kind, found, unit)}` : "";
-  const inRows = `in ${rows} ${rows === 1 ? "row" : "rows"}${spacing}`;
+  const inRows = `in ${rows} ${formOf(rows, { one: "row", other: "rows" })}${spacing}`;
   if (outline.shape !== "rectangle") {
     const ground = formatArea(outlineArea(outlineOf(outline)), unit);
     return plants < count

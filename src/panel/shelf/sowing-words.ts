@@ -1,5 +1,6 @@
 import { gramsText } from "../../core/lots/lot-words.ts";
 import type { SowingRow } from "../../core/lots/sowing.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** `AL-25: 84 seeds, 0.28 g; AL-24: 20 seeds` and from where the lots are. */
 export function sowingWords({ seeds, parts, isNamed, lots, planting }: SowingRow): string {
@@ -7,10 +8,10 @@ export function sowingWords({ seeds, parts, isNamed, lots, planting }: SowingRow
   const from = parts
     .map(({ lot, seeds: part, grams }) => {
       const weight = grams === null ? "" : `, ${gramsText(grams)} g`;
-      return `${lot.code}: ${part === 1 ? "1 seed" : `${part} seeds`}${weight}`;
+      return `${lot.code}: ${formOf(part, { one: "1 seed", other: `${part} seeds` })}${weight}`;
     })
     .join("; ");
-  const plants = `${planting.plants} ${planting.plants === 1 ? "plant" : "plants"}`;
+  const plants = `${planting.plants} ${formOf(planting.plants, { one: "plant", other: "plants" })}`;
   if (parts.length === 0) {
     const none = lots.length > 0 ? `nothing is left of ${lots[0]?.code ?? ""}` : "no lot is chosen";
     return `${seeds} seeds for ${plants}; ${none}.`;

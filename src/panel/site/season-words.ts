@@ -9,6 +9,7 @@ import {
 import { longDate } from "../../core/model/day.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { counted } from "../state/selected-objects.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 /** `1 Jan 2028 to 31 Dec 2028`. */
 export function seasonDays({ first, last }: Pick<Plan["season"], "first" | "last">): string {
@@ -33,7 +34,7 @@ export function datedWords({ starts, ends, blooms, neighbours, frosts }: DatedCo
 export function leftWords(plan: Plan, next: Plan["season"]): string {
   const left = datesLeftBehind(plan, next);
   if (left === 0) return "All of them fit the new days.";
-  const lie = left === 1 ? "1 date would lie" : `${left} dates would lie`;
+  const lie = formOf(left, { one: "1 date would lie", other: `${left} dates would lie` });
   return `Kept as they are, ${lie} outside the season: bloom, sowing and frost of another year, by which time clears nothing.`;
 }
 

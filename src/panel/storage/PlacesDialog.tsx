@@ -69,7 +69,7 @@ function PlaceLine({ place, onOpen }: PlaceLineProps) {
     <li className="list-row" data-row="">
       <p className="list-row-head">
         <b>{place.name}</b>
-        <span className="soft">{count === 1 ? texts.lot : texts.lots(count)}</span>
+        <span className="soft">{texts.lotCount(count)}</span>
       </p>
       <p>{conditionWords(place)}</p>
       {hundred && (

@@ -1,4 +1,5 @@
 /** Words of storage on the screen. */
+import { formOf } from "../../core/words/plurals.ts";
 
 export const name = "Name";
 export const tinInThePantry = "tin in the pantry";
@@ -22,8 +23,8 @@ export const noneYetHowWarm = "None yet. How warm and damp seed lies decides how
 export const addAPlace = "Add a place";
 export const dryCoolKeepsLongest =
   "Dry and cool keeps longest. The hundred rule of seed handbooks: degrees Fahrenheit and percent of humidity add up to 100 or less.";
-export const lot = "1 lot";
-export const lots = (count: string | number) => `${count} lots`;
+export const lotCount = (count: number) =>
+  formOf(count, { one: `${count} lot`, other: `${count} lots` });
 export const worstHundredRule = (round: string | number) =>
   ` At worst ${round} by the hundred rule`;
 export const change = (nameText: string | number) => `Change ${nameText}`;

@@ -3,7 +3,7 @@ import type { Bloom } from "../../core/calendar/bloom-window.ts";
 import { weekday } from "../../core/calendar/week.ts";
 import { type DayNumber, shortDate } from "../../core/model/day.ts";
 import type { PlotFacts } from "../../core/record/plot-facts.ts";
-import { counted } from "../../core/words/plurals.ts";
+import { counted, formOf } from "../../core/words/plurals.ts";
 
 const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 
@@ -13,7 +13,8 @@ export function dayWords(day: DayNumber): string {
 }
 
 export const walkWords = {
-  moreConflicts: (count: number) => (count === 1 ? "1 more conflict." : `${count} more conflicts.`),
+  moreConflicts: (count: number) =>
+    formOf(count, { one: "1 more conflict.", other: `${count} more conflicts.` }),
   heading: "Walk",
   leave: "Leave the walk",
   none: "There is nothing to walk to yet: place plantings or pollen sources first.",
@@ -35,9 +36,10 @@ export const walkWords = {
   close: "Close",
   due: "Due",
   older: (count: number) =>
-    count === 1
-      ? "1 older job is not ticked: see the season calendar."
-      : `${count} older jobs are not ticked: see the season calendar.`,
+    formOf(count, {
+      one: "1 older job is not ticked: see the season calendar.",
+      other: `${count} older jobs are not ticked: see the season calendar.`,
+    }),
   dueCount: (count: number) => `${count} due`,
   nothingDue: "Nothing is due here this week.",
   nextJob: (day: DayNumber, text: string) => `Next, ${dayWords(day)}: ${text}`,
@@ -45,7 +47,10 @@ export const walkWords = {
   record: "Written down",
   noRecord: "Nothing is written down here yet.",
   moreEntries: (count: number) =>
-    count === 1 ? "One more is in its particulars." : `${count} more are in its particulars.`,
+    formOf(count, {
+      one: "One more is in its particulars.",
+      other: `${count} more are in its particulars.`,
+    }),
   forSeed: "For seed: do not pick.",
   alreadyToday: (label: string) => `${label} is written down for that day already.`,
   plots: "All plots",
@@ -57,9 +62,10 @@ export const walkWords = {
   whoAsk: "Whose notes are these? Type your name once",
   news: "New since this walk began",
   newsElsewhere: (count: number) =>
-    count === 1
-      ? "1 finding elsewhere is new since this walk began."
-      : `${count} findings elsewhere are new since this walk began.`,
+    formOf(count, {
+      one: "1 finding elsewhere is new since this walk began.",
+      other: `${count} findings elsewhere are new since this walk began.`,
+    }),
   lookOnly: "This plan can only be looked at here: nothing is written down.",
   fewer: "One fewer",
   further: "One more",

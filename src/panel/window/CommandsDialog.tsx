@@ -43,9 +43,7 @@ export function CommandsDialog({ onClose }: { readonly onClose: () => void }) {
         onType={setQuery}
       />
       <p role="status" className="region-note">
-        {found.length === 0
-          ? texts.noCommandCalled
-          : `${found.length} ${found.length === 1 ? "command" : "commands"}`}
+        {found.length === 0 ? texts.noCommandCalled : texts.commandCount(found.length)}
       </p>
     </Dialog>
   );

@@ -1,4 +1,5 @@
 /** Words of the parts of window that are fetched when they are opened. */
+import { formOf } from "../../core/words/plurals.ts";
 
 export const commands = "Commands";
 export const noCommandCalled = "No command is called that: type one word of what it does.";
@@ -15,3 +16,5 @@ export const changeKeysOf = (command: string) => `Change: ${command}`;
 export const keysTaken = (keys: string, command: string) => `${keys} is taken: ${command}`;
 export const emptySheet = "Sheet";
 export const actionsFor = (names: string) => `Actions for ${names}`;
+export const commandCount = (count: number) =>
+  formOf(count, { one: `${count} command`, other: `${count} commands` });

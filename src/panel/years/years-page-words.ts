@@ -1,6 +1,7 @@
 /** Words of the page of years. What is said of the years themselves stands in core/renewal. */
 import type { SeedEnd } from "../../core/renewal/seed-life.ts";
 import type { Choice } from "../state/plan-words.ts";
+import { formOf } from "../../core/words/plurals.ts";
 
 export const yearsPageWords = {
   squareMetres: "m²",
@@ -72,7 +73,7 @@ export function cellLabel(name: string, season: string, words: string): string {
 }
 
 export function seedListAdded(count: number, season: string): string {
-  const varieties = count === 1 ? "1 variety is" : `${count} varieties are`;
+  const varieties = formOf(count, { one: "1 variety is", other: `${count} varieties are` });
   return `${varieties} in the seed list of ${season}, with plants, lot and reason.`;
 }
 
