@@ -120,7 +120,7 @@ function CompareBar(props: CompareBarProps) {
   return (
     <div className="compare-bar">
       <label>
-        {texts.differencesFrom}
+        {texts.differencesFrom}{" "}
         <select value={from.id} onChange={(event) => onFrom(event.target.value)}>
           {plan.layouts.map(({ id, name }) => (
             <option key={id} value={id}>

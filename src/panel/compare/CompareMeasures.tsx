@@ -44,7 +44,7 @@ export function CompareMeasures({ comparison, plan }: CompareMeasuresProps) {
                   {measure.isBest[index] && (
                     <>
                       <span aria-hidden="true"> ✓</span>
-                      <span className="visually-hidden">{texts.better}</span>
+                      <span className="visually-hidden">, {texts.better}</span>
                     </>
                   )}
                 </td>

@@ -19,7 +19,7 @@ export function ComparePrint({ compared, isOverlaid }: ComparePrintProps) {
   return (
     <>
       <label>
-        {texts.paper}
+        {texts.paper}{" "}
         <select
           value={paper ?? usualPaper(units)}
           onChange={(event) => {

@@ -6,7 +6,7 @@ const pageNoun: Noun = { one: "page", other: "pages" };
 export const layoutsCompared = "Layouts compared";
 export const tickSecondLayoutCompare = (name: string | number) =>
   `Tick a second layout to compare with ${name}.`;
-export const differencesFrom = "Differences from ";
+export const differencesFrom = "Differences from";
 export const to = "to";
 export const howLayoutsAreDrawn = "How layouts are drawn";
 export const sideBySide = "Side by side";
@@ -24,11 +24,11 @@ export const measuresMarksBetterOne =
   "Measures; ✓ marks the better one in its row, none where all are equal";
 export const measure = "Measure";
 export const yourWeightForEach = "Your weight for each";
-export const better = ", better";
+export const better = "better";
 export const weighMeasures = "Weigh measures";
 export const showOnTheSheet = (name: string | number) => `Show ${name} on the sheet`;
 export const show = "Show";
-export const paper = "Paper ";
+export const paper = "Paper";
 export const cancelPrinting = "Cancel printing";
 export const saveToPrintPdf = "Save to print (PDF)";
 export const nothingWasPrinted = (reason: string | number) => `Nothing was printed: ${reason}`;

@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import type { RejectedRow } from "../../core/exchange/csv-list.ts";
 import { type UsableRow, csvSummary } from "./csv-words.ts";
 import * as texts from "./words.ts";
+import { Sentence } from "../state/Sentence.tsx";
 
 /** Rows listed at most; a list of thousands is not read through. */
 const MOST_SHOWN = 200;
@@ -35,7 +36,7 @@ export function CsvPreview<Row extends UsableRow & { readonly row: number }>({
       <p role="status">
         <b>{csvSummary(list)}</b>
         {more}
-        {unknownColumns.length > 0 && texts.columnsNotKnownHere(unknownColumns.join(", "))}
+        {unknownColumns.length > 0 && ` ${texts.unknownColumns(unknownColumns)}`}
       </p>
       {rejected.length > 0 && <RejectedRows rows={rejected} nameHead={nameHead} />}
       {accepted.length > 0 && (
@@ -85,9 +86,10 @@ function RejectedRows({ rows, nameHead }: RejectedRowsProps) {
           </td>
           <td>{column === "" ? texts.theWholeRow : column}</td>
           <td>
-            {texts.got}
-            {got === '""' ? texts.nothing : <bdi>{got}</bdi>}
-            {texts.expected(expected)}
+            <Sentence
+              words={texts.gotExpected}
+              parts={{ got: got === '""' ? texts.nothing : <bdi>{got}</bdi>, expected }}
+            />
           </td>
         </tr>
       ))}

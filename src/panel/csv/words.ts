@@ -5,11 +5,11 @@ export const saveTheList = "Save the list";
 export const inFromASpreadsheet = "In from a spreadsheet";
 export const csvFile = "CSV file";
 export const nothingToAdd = "Nothing to add";
-export const columnsNotKnownHere = (join: string | number) => ` Columns not known here: ${join}.`;
+export const unknownColumns = (columns: readonly string[]) =>
+  `Columns not known here: ${columns.join(", ")}.`;
 export const theWholeRow = "the whole row";
-export const got = "got ";
+export const gotExpected = "got {got}, expected {expected}";
 export const nothing = "nothing";
-export const expected = (expectedText: string | number) => `, expected ${expectedText}`;
 export const andMore = (more: string | number) => `and ${more} more`;
 export const downloadStarted = "Download started.";
 export const usableRows = "Rows that can be used";

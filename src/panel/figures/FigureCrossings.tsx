@@ -3,6 +3,7 @@ import type { Kind, Relation } from "../../core/kinds/crop.ts";
 import { FigureSource } from "./FigureSource.tsx";
 import { crossings, groupName } from "./figures-crossing.ts";
 import * as texts from "./words.ts";
+import { Sentence } from "../state/Sentence.tsx";
 
 const relationWords: Readonly<Record<Relation, string>> = {
   freely: texts.relationFreely,
@@ -18,17 +19,18 @@ export function FigureCrossings({ kind, book }: { readonly kind: Kind; readonly 
     <section>
       <h4>{texts.whatCrossesWithIt}</h4>
       <p>
-        {texts.crossingGroup}
-        <b>{groupName(kind.group)}</b>
-        {texts.varietiesCrossFreelyEach(kind.name)}
-        <i>{texts.freely}</i>
-        {texts.and}
-        <i>{texts.sometimes}</i>
-        {texts.askTheFullDistance}
-        <i>{texts.rarely}</i>
-        {texts.givesACaution}
+        <Sentence
+          words={texts.crossingGroupIs}
+          parts={{
+            group: <b>{groupName(kind.group)}</b>,
+            kind: kind.name,
+            freely: <i>{texts.freely}</i>,
+            sometimes: <i>{texts.relationSometimes}</i>,
+            rarely: <i>{texts.relationRarely}</i>,
+          }}
+        />
       </p>
-      {found.length === 0 && <p>{texts.noOtherKindGroup}</p>}
+      {found.length === 0 && <p>{texts.noOtherKind}</p>}
       <dl className="figure-facts">
         {found.map(({ species, kinds, relation, note, source, otherwise }) => (
           <div key={species}>

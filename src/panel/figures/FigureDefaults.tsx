@@ -2,6 +2,7 @@ import type { Kind } from "../../core/kinds/crop.ts";
 import type { LengthUnit } from "../../core/model/length.ts";
 import { defaultRows } from "./figures-rows.ts";
 import * as texts from "./words.ts";
+import { levelNames } from "../state/level-words.ts";
 
 /** What the rule takes at each level, and why. */
 export function FigureDefaults({ kind, unit }: { readonly kind: Kind; readonly unit: LengthUnit }) {
@@ -9,10 +10,10 @@ export function FigureDefaults({ kind, unit }: { readonly kind: Kind; readonly u
     <dl className="figure-facts">
       {defaultRows(kind, unit).map(({ level, form, distance, why, range }) => (
         <div key={`${level} ${form ?? ""}`}>
-          <dt>{form === null ? level : `${level}, ${form}`}</dt>
+          <dt>{form === null ? levelNames[level] : `${levelNames[level]}, ${form}`}</dt>
           <dd>
             <strong>{distance ?? texts.unknown}</strong>: {why}.
-            {range !== null && <span className="soft">{texts.figuresOfThisLevel(range)}</span>}
+            {range !== null && <span className="soft"> {texts.figuresOfLevel(range)}</span>}
           </dd>
         </div>
       ))}

@@ -22,7 +22,7 @@ export function FigureKindList({ open, onOpen, onRules }: FigureKindListProps) {
   return (
     <>
       <p>
-        <label htmlFor={id}>{texts.findKindCommonBotanical}</label>
+        <label htmlFor={id}>{texts.findKind}</label>
         <input
           id={id}
           type="search"
@@ -38,7 +38,7 @@ export function FigureKindList({ open, onOpen, onRules }: FigureKindListProps) {
       {isSearching ? (
         <>
           <p role="status" className="soft">
-            {found.length === 0 ? texts.noKindNameKnown : countWords(found.length)}
+            {found.length === 0 ? texts.noSuchKind : countWords(found.length)}
           </p>
           <KindButtons kinds={found} open={open} onOpen={onOpen} />
         </>
@@ -89,7 +89,7 @@ function KindButtons({ kinds, open, onOpen }: KindButtonsProps) {
             onClick={() => onOpen(id)}
           >
             {name} {botanicalName !== name && <i lang="la">{botanicalName}</i>}
-            {own.has(id) && <span className="soft">{texts.own}</span>}
+            {own.has(id) && <span className="soft"> {texts.ownKind}</span>}
           </button>
         </li>
       ))}

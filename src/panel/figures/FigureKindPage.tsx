@@ -14,6 +14,8 @@ import { FigureSource } from "./FigureSource.tsx";
 import { requirementWords, varietyRequirement } from "../state/requirement-words.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import * as texts from "./words.ts";
+import { Sentence } from "../state/Sentence.tsx";
+import { levelNames } from "../state/level-words.ts";
 
 interface FigureKindPageProps {
   readonly kind: Kind;
@@ -35,7 +37,7 @@ export function FigureKindPage(props: FigureKindPageProps) {
       <p>
         <i lang="la">{kind.botanicalName}</i>
         {kind.family !== "" && `, ${kind.family}`}
-        {kind.otherNames.length > 0 && texts.also(kind.otherNames.join(", "))}
+        {kind.otherNames.length > 0 && `; ${texts.alsoCalled(kind.otherNames)}`}
       </p>
       <section>
         <h4>{texts.distanceByTheRule}</h4>
@@ -74,7 +76,7 @@ function FigureUse({ varieties, variety, onVariety }: FigureUseProps) {
     <div className="figure-use">
       {varieties.length > 1 && (
         <p>
-          <label htmlFor={id}>{texts.pickAFigureFor}</label>{" "}
+          <label htmlFor={id}>{texts.pickFigureLabel}</label>{" "}
           <select id={id} value={variety.id} onChange={(event) => onVariety(event.target.value)}>
             {varieties.map((entry) => (
               <option key={entry.id} value={entry.id}>
@@ -85,12 +87,15 @@ function FigureUse({ varieties, variety, onVariety }: FigureUseProps) {
         </p>
       )}
       <p role="status">
-        <bdi>{variety.name}</bdi>
-        {texts.atLevel(
-          plan.level,
-          requirementWords(varietyRequirement(plan, variety, book), plan.units),
-        )}
-        {variety.isolationM !== undefined && texts.distanceOwnGoesBefore}
+        <Sentence
+          words={texts.atLevel}
+          parts={{
+            variety: <bdi>{variety.name}</bdi>,
+            level: levelNames[plan.level],
+            needs: requirementWords(varietyRequirement(plan, variety, book), plan.units),
+          }}
+        />
+        {variety.isolationM !== undefined && ` ${texts.ownGoesBefore}`}
       </p>
     </div>
   );
@@ -101,15 +106,15 @@ function FigureChanges({ kindId }: { readonly kindId: string }) {
   if (offers.length === 0) return null;
   return (
     <section>
-      <h4>{texts.regulationsLetGrowerChange}</h4>
-      <p>{texts.neverAppliedUnaskedStated}</p>
+      <h4>{texts.regulationsHeading}</h4>
+      <p>{texts.neverUnasked}</p>
       <ul className="figure-notes">
         {offers.map((offer) => {
           const effect = offer.asks.length === 0 ? offer.effectOf({ id: offer.id }) : null;
           return (
             <li key={offer.id}>
               {texts.where(offer.condition)}
-              {effect ? adjustmentWords(effect) : texts.lessNumberBorderRows}
+              {effect ? adjustmentWords(effect) : texts.lessByRows}
               {offer.note !== undefined && `; ${offer.note}`} ({placeWords(offer)}).
             </li>
           );

@@ -4,6 +4,8 @@ import type { Variety } from "../../core/model/plan.ts";
 import { FigureSource } from "./FigureSource.tsx";
 import { type FigureRow, figureRows } from "./figures-rows.ts";
 import * as texts from "./words.ts";
+import { Sentence } from "../state/Sentence.tsx";
+import { levelNames } from "../state/level-words.ts";
 
 interface FigureListProps {
   readonly kind: Kind;
@@ -17,7 +19,7 @@ interface FigureListProps {
 export function FigureList({ kind, unit, variety, onPick }: FigureListProps) {
   const rows = figureRows(kind, unit);
   if (rows.length === 0) {
-    return <p>{texts.noIsolationFigureFound}</p>;
+    return <p>{texts.noFigureFound}</p>;
   }
   return (
     <ul className="plain-list figure-list">
@@ -53,12 +55,14 @@ function PickButton({ row, name, isPicked, onPick }: PickButtonProps) {
     <button
       type="button"
       className={isPicked ? "figure-pick picked" : "figure-pick"}
-      aria-label={isPicked ? texts.pickedTakeBack(name, what) : texts.doUseFor(name, what)}
+      aria-label={isPicked ? texts.pickedTakeBack(name, what) : texts.pickFor(name, what)}
       onClick={() => onPick(isPicked ? undefined : row.id)}
     >
       {isPicked && <span aria-hidden="true">✓ </span>}
-      {isPicked ? texts.pickedFor : texts.doUseFor2}
-      <bdi>{name}</bdi>
+      <Sentence
+        words={isPicked ? texts.pickedFor : texts.figureFor}
+        parts={{ variety: <bdi>{name}</bdi> }}
+      />
     </button>
   );
 }
@@ -69,21 +73,26 @@ function FigureItem({ row }: { readonly row: FigureRow }) {
       <p>
         <strong>{row.distance}</strong> <span className="figure-class">{row.className}</span>{" "}
         <span className="soft">
-          {texts.printedAsReadAs(row.published)}
-          <span className="figure-level" title={row.levelWhy}>
-            {row.level}
-          </span>
-          {texts.level}
+          <Sentence
+            words={texts.printedAs}
+            parts={{
+              published: row.published,
+              level: (
+                <span className="figure-level" title={row.levelWhy}>
+                  {levelNames[row.level]}
+                </span>
+              ),
+            }}
+          />
         </span>
       </p>
       {row.defaultOf.length > 0 && (
         <p className="figure-default">
-          <span aria-hidden="true">✓</span>
-          {texts.defaultFor(row.defaultOf.join("; "))}
+          <span aria-hidden="true">✓</span> {texts.defaultFor(row.defaultOf.join("; "))}
         </p>
       )}
       {row.neverDefault !== null && (
-        <p className="soft">{texts.neverDefaultCanStill(row.neverDefault)}</p>
+        <p className="soft">{texts.neverByDefault(row.neverDefault)}</p>
       )}
       {row.remarks !== "" && <p>{row.remarks}</p>}
       <p>

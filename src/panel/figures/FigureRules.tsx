@@ -3,25 +3,26 @@ import { levelTable } from "../../core/kinds/levels.ts";
 import { defaultRule } from "../../core/distances/distance-words.ts";
 import { choicesOf, levelWords } from "../state/plan-words.ts";
 import * as texts from "./words.ts";
+import { Sentence } from "../state/Sentence.tsx";
 
 /** How a distance is chosen, for every kind alike. */
 export function FigureRules() {
   return (
     <>
       <p>
-        {texts.regulationsAssumeFieldsGive}
-        <i>{texts.seen}</i>
-        {texts.readSourceNamed}
-        <i>{texts.commonPractice}</i>
-        {texts.tradeDoesNothingPublished}
-        <i>{texts.fromMemory}</i>
-        {texts.recalledNotCheckedOr}
-        <i>{texts.ownFigure}</i>
-        {texts.typedPlanNotListed}
+        <Sentence
+          words={texts.howFarTrusted}
+          parts={{
+            seen: <i>{texts.seen}</i>,
+            practice: <i>{texts.commonPractice}</i>,
+            memory: <i>{texts.fromMemory}</i>,
+            own: <i>{texts.ownFigure}</i>,
+          }}
+        />
       </p>
       <section>
         <h4>{texts.theRule}</h4>
-        <p>{texts.seedParentDecidesDistance}</p>
+        <p>{texts.seedParentDecides}</p>
         <ol className="figure-notes">
           {defaultRule.map((step) => (
             <li key={step}>{step}</li>

@@ -18,7 +18,7 @@ export function LotIsolation({ lot }: { readonly lot: Lot }) {
     <>
       {parents.length > 0 && (
         <p>
-          {texts.grownFrom}
+          {texts.grownFrom}{" "}
           {parents.map(({ id, code }) => (
             <button
               key={id}

@@ -87,7 +87,7 @@ function BetterPlaces({ lot, kind }: { readonly lot: Lot; readonly kind: Kind })
             <tr key={place.id}>
               <th scope="row">
                 {place.name}
-                {place.id === here ? texts.now : isOwn ? "" : texts.anExample}
+                {place.id === here ? ` ${texts.nowHere}` : isOwn ? "" : ` ${texts.anExample}`}
               </th>
               <td>{yearsWords(years)}</td>
             </tr>

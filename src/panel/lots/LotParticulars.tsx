@@ -10,6 +10,7 @@ import { SeveralLots } from "./SeveralLots.tsx";
 import { useLots } from "../state/lots-state.ts";
 import * as texts from "./words.ts";
 import "./lots.css";
+import { Sentence } from "../state/Sentence.tsx";
 
 /** All there is to say of the picked lot, to be changed in place; of several, what they share. */
 export function LotParticulars() {
@@ -34,8 +35,10 @@ export function LotParticulars() {
       {lot && lots.length === 1 && (
         <div className="fields" key={lot.id}>
           <h3>
-            {texts.lot}
-            <span className="code">{lot.code}</span>{" "}
+            <Sentence
+              words={texts.lotHeading}
+              parts={{ code: <span className="code">{lot.code}</span> }}
+            />{" "}
             <span className="soft">
               <bdi>{variety?.name ?? ""}</bdi>
             </span>

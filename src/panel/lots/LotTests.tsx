@@ -10,6 +10,7 @@ import { commit } from "../state/plan-actions.ts";
 import { testDialog } from "./dialogs.ts";
 import { useRovingRows } from "../state/roving-rows.ts";
 import * as texts from "./words.ts";
+import { Sentence } from "../state/Sentence.tsx";
 
 interface LotTestsProps {
   readonly lot: Lot;
@@ -47,10 +48,16 @@ function TestLine({ lot, test, kind }: LotTestsProps & { readonly test: Germinat
   return (
     <li className="lot-test" data-row="">
       <p>
-        {longDate(test.date)}: <b>{test.sprouted}</b>
-        {texts.ofSprouted(test.sown)}
-        {test.hard === undefined ? "" : texts.hard(test.hard)}
-        {texts.so(bandWords(limits))}
+        <Sentence
+          words={test.hard === undefined ? texts.testResult : texts.testResultHard}
+          parts={{
+            day: longDate(test.date),
+            sprouted: <b>{test.sprouted}</b>,
+            sown: test.sown,
+            hard: test.hard,
+            band: bandWords(limits),
+          }}
+        />
       </p>
       {verdict?.agree === false && (
         <p className="caution-text">
@@ -97,14 +104,11 @@ function OfficialTest({ kind }: { readonly kind: Kind }) {
     <details>
       <summary>{texts.howIsTestedOfficially(kind.name)}</summary>
       <p>
-        {texts.at(capital(beds), celsius)}
-        {test.otherTemperature === undefined ? "" : texts.orC(test.otherTemperature)}.{" "}
-        {test.firstDays === null ? "" : texts.firstCountAfterDays(test.firstDays)}
-        {test.firstDays === null ? texts.last : texts.last2}
-        {texts.after(test.lastDays)}
-        {test.canBeHard === true && texts.seedStaysHardCounted}
+        {texts.laidAt(capital(beds), celsius, test.otherTemperature)}{" "}
+        {texts.countedAfter(test.firstDays, test.lastDays)}
+        {test.canBeHard === true && ` ${texts.hardApart}`}
         {test.needs === undefined ? "" : ` ${test.needs}.`}
-        {test.fresh === undefined ? "" : texts.freshOrDormantSeed(test.fresh)}
+        {test.fresh === undefined ? "" : ` ${texts.freshSeed(test.fresh)}`}
       </p>
       <p className="field-hint">{texts.cfrRowOfficialTest(test.row)}</p>
     </details>

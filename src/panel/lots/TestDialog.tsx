@@ -18,6 +18,7 @@ import { today } from "../state/today.ts";
 import { ValueField } from "../form/NumberField.tsx";
 import * as texts from "./words.ts";
 import "./lots.css";
+import { Sentence } from "../state/Sentence.tsx";
 
 interface TestDialogProps {
   readonly lotId: string;
@@ -168,10 +169,11 @@ function TestSays({ typed, kind }: { readonly typed: Typed; readonly kind: Kind 
   return (
     <div className="test-says" role="status">
       <p>
-        {texts.ofGermination(sprouted, sown)}
-        <b>{bandWords(limits)}</b>
-        {texts.sureExact}
-        {hard > 0 && texts.withHardSeed(bandWords(limitsWithHard))}
+        <Sentence
+          words={texts.germinationIs}
+          parts={{ sprouted, sown, band: <b>{bandWords(limits)}</b> }}
+        />
+        {hard > 0 && ` ${texts.withHardSeed(bandWords(limitsWithHard))}`}
       </p>
       <svg viewBox="0 0 200 16" aria-hidden="true" className="test-bar">
         <path className="life-frame" d="M0,12H200" />
@@ -181,7 +183,7 @@ function TestSays({ typed, kind }: { readonly typed: Typed; readonly kind: Kind 
       </svg>
       <p>
         {verdict}
-        {spread >= 20 && texts.seedsSayLittleTruth(sown, spread)}
+        {spread >= 20 && ` ${texts.seedsSayLittle(sown, spread)}`}
       </p>
     </div>
   );
@@ -196,10 +198,9 @@ function HowMany({ lot, kind }: { readonly lot: Lot; readonly kind: Kind | undef
   const more = seedsToTest(standard, near);
   return (
     <p className="field-hint">
-      {texts.toShow(wanted)}
-      {all ?? texts.tooMany}
-      {texts.seedsIfAllCome}
-      {more === null ? "" : texts.ifDo(more, Math.round(near * 100))}.{" "}
+      {more === null
+        ? texts.toShow(wanted, all)
+        : texts.toShowOr(wanted, all, more, Math.round(near * 100))}{" "}
       {lot.amount?.unit === "seeds" && lot.amount.value < 100 ? texts.smallLotKeepEnough : ""}
     </p>
   );

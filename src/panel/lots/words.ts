@@ -30,14 +30,14 @@ export const before = (join: string | number) => `Before: ${join}`;
 export const sealedAtMoisture = "Sealed at, % moisture";
 export const notSealed = "not sealed";
 export const measuredFreshWeightGoes = "Measured, of the fresh weight; goes before the place’s air";
-export const grownFrom = "Grown from ";
+export const grownFrom = "Grown from";
 export const nothingCanSaidGermination = (name: string | number) =>
   `Nothing can be said of its germination: it has no test and no year, or nobody gives how long seed of ${name} keeps. Test it.`;
 export const anotherPlaceWouldDo = "What another place would do";
 export const placeField = "Place";
 export const aboveItsStandardFor = "Above its standard for";
-export const now = " (now)";
-export const anExample = " (an example)";
+export const nowHere = "(now)";
+export const anExample = "(an example)";
 export const dryBeforeYouSeal = (sealedLimit: string | number) =>
   `Dry it before you seal or freeze it: at most ${sealedLimit} % moisture in a sealed pack (7 CFR 201.36c). Damp seed in a closed tin dies sooner than in a paper bag; let a cold tin warm up before you open it.`;
 export const whereFrom = "Where from";
@@ -50,14 +50,13 @@ export const cleanedSeedG = "Cleaned seed, g";
 export const allThesePlantsGave = "All that these plants gave: your own yield";
 export const particulars = "Particulars";
 export const pickLotSeeChange = "Pick a lot to see and change what is known of it.";
-export const lot = "Lot ";
+export const lotHeading = "Lot {code}";
 export const whatItIs = "What it is";
 export const germinationTests = "Germination tests";
 export const noneYetTestAlways = "None yet. A test always goes before an estimate.";
 export const enterATest = "Enter a test";
-export const ofSprouted = (sown: string | number) => ` of ${sown} sprouted`;
-export const hard = (hardText: string | number) => `, ${hardText} hard`;
-export const so = (bandWords: string | number) => `, so ${bandWords}`;
+export const testResult = "{day}: {sprouted} of {sown} sprouted, so {band}";
+export const testResultHard = "{day}: {sprouted} of {sown} sprouted, {hard} hard, so {band}";
 export const partsDifferPointsMost = (rangePct: string | number, allowedPct: string | number) =>
   `! Its parts differ by ${rangePct} points, at most ${allowedPct} are allowed (7 CFR 201.55): test again.`;
 export const change = (name: string | number) => `Change ${name}`;
@@ -67,16 +66,14 @@ export const deleteWord = "Delete";
 export const noConditionsOfficialTest = (name: string | number) =>
   `No conditions of an official test are published for ${name}.`;
 export const howIsTestedOfficially = (name: string | number) => `How ${name} is tested officially`;
-export const at = (capital: string | number, celsius: string | number) =>
-  `${capital}, at ${celsius}`;
-export const orC = (otherTemperature: string | number) => ` (or ${otherTemperature} C)`;
-export const firstCountAfterDays = (firstDays: string | number) =>
-  `First count after ${firstDays} days, `;
-export const last = "Last";
-export const last2 = "last";
-export const after = (lastDays: string | number) => ` after ${lastDays}.`;
-export const seedStaysHardCounted = " Seed that stays hard is counted apart.";
-export const freshOrDormantSeed = (fresh: string | number) => ` Fresh or dormant seed: ${fresh}.`;
+export const laidAt = (bed: string, celsius: string, other: string | undefined) =>
+  other === undefined ? `${bed}, at ${celsius}.` : `${bed}, at ${celsius} (or ${other} C).`;
+export const countedAfter = (firstDays: number | null, lastDays: number | string) =>
+  firstDays === null
+    ? `Last count after ${lastDays} days.`
+    : `First count after ${firstDays} days, last after ${lastDays}.`;
+export const hardApart = "Seed that stays hard is counted apart.";
+export const freshSeed = (how: string) => `Fresh or dormant seed: ${how}.`;
 export const cfrRowOfficialTest = (row: string | number) =>
   `7 CFR 201.58, row ${row}. An official test takes 400 seeds, four parts of 100.`;
 export const whatBecomesOfIt = "What becomes of it";
@@ -141,16 +138,18 @@ export const partsAgreePointsApart = (rangePct: string | number, allowedPct: str
   `The parts agree: ${rangePct} points apart, ${allowedPct} are allowed`;
 export const partsDoNotAgree = (rangePct: string | number, allowedPct: string | number) =>
   `The parts do not agree: ${rangePct} points apart, at most ${allowedPct} are allowed. Test again.`;
-export const ofGermination = (sproutedText: string | number, sown: string | number) =>
-  `${sproutedText} of ${sown}: germination `;
-export const sureExact = " (95 % sure, exact).";
-export const withHardSeed = (bandWords: string | number) => ` With hard seed ${bandWords}.`;
-export const seedsSayLittleTruth = (sown: string | number, spread: string | number) =>
-  ` ${sown} seeds say little: the truth may lie ${spread} points apart.`;
-export const toShow = (wanted: string | number) => `To show ${wanted} %: `;
-export const tooMany = "too many";
-export const seedsIfAllCome = " seeds if all come up";
-export const ifDo = (more: string | number, round: string | number) => `, ${more} if ${round} % do`;
+export const germinationIs = "{sprouted} of {sown}: germination {band} (95 % sure, exact).";
+export const withHardSeed = (band: string) => `With hard seed ${band}.`;
+export const seedsSayLittle = (sown: number, spread: number) =>
+  `${sown} seeds say little: the truth may lie ${spread} points apart.`;
+export const toShow = (wanted: number, all: number | null) =>
+  all === null
+    ? `To show ${wanted} %: too many seeds even if all come up.`
+    : `To show ${wanted} %: ${all} seeds if all come up.`;
+export const toShowOr = (wanted: number, all: number | null, more: number, share: number) =>
+  all === null
+    ? `To show ${wanted} %: too many seeds even if all come up, ${more} if ${share} % do.`
+    : `To show ${wanted} %: ${all} seeds if all come up, ${more} if ${share} % do.`;
 export const smallLotKeepEnough = "Of a small lot keep enough to sow.";
 export const treatment = "Treatment";
 export const treatedWith = "Treated with";

@@ -11,6 +11,7 @@ import { rowsToTake } from "../csv/csv-words.ts";
 import { useKept } from "../state/plan-actions.ts";
 import { rowEffect, takeWords } from "./csv-words.ts";
 import * as texts from "./dialog-words.ts";
+import { Sentence } from "../state/Sentence.tsx";
 
 /** The seed list out to a spreadsheet and back. */
 export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) {
@@ -29,11 +30,10 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
       }}
       hint={
         <>
-          {texts.headings}
-          <i>{texts.name}</i>
-          {texts.and}
-          <i>{texts.kind2}</i>
-          {texts.neededRowWhoseName}
+          <Sentence
+            words={texts.headingsNeeded}
+            parts={{ name: <i>{texts.nameHeading}</i>, kind: <i>{texts.kindHeading}</i> }}
+          />
         </>
       }
       expected={texts.varietyList}

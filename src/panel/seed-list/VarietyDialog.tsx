@@ -109,7 +109,7 @@ function VarietyFields({ variety, onSet, onKind, onAside }: VarietyFieldsProps) 
   return (
     <>
       <TextField
-        label={texts.name2}
+        label={texts.nameField}
         value={variety.name}
         isWide
         onApply={(text) => nameProblem(text) ?? onSet({ name: text.trim() })}

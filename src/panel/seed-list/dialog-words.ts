@@ -43,15 +43,13 @@ export const keptInReserve = "Kept in reserve";
 export const leftShelfWhateverSown = "To be left on the shelf, whatever is sown";
 export const whyThisSeason = "Why this season";
 export const seedListAsCsv = "Seed list as CSV";
-export const headings = "Headings ";
-export const name = "name";
-export const and = " and ";
-export const kind2 = "kind";
-export const neededRowWhoseName =
-  " are needed. A row whose name and kind are in the seed list changes that variety, others are added; empty cells leave things as they are.";
+export const nameHeading = "name";
+export const kindHeading = "kind";
+export const headingsNeeded =
+  "Headings {name} and {kind} are needed. A row whose name and kind are in the seed list changes that variety, others are added; empty cells leave things as they are.";
 export const cancel = "Cancel";
 export const edit = (nameText: string | number) => `Edit ${nameText}`;
-export const name2 = "Name";
+export const nameField = "Name";
 export const plantsWanted = "Plants wanted";
 export const hybridSeedDoesNot = "It is a hybrid (its seed does not come true)";
 export const apply = "Apply";

@@ -9,6 +9,7 @@ import { CsvPreview } from "../csv/CsvPreview.tsx";
 import { rowsToTake } from "../csv/csv-words.ts";
 import { useKept } from "../state/plan-actions.ts";
 import * as texts from "./words.ts";
+import { Sentence } from "../state/Sentence.tsx";
 
 /** The shelf out to a spreadsheet and back. */
 export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
@@ -27,11 +28,10 @@ export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
       }}
       hint={
         <>
-          {texts.headings}
-          <i>{texts.codeWord}</i>
-          {texts.and}
-          <i>{texts.variety}</i>
-          {texts.neededRowWhoseCode}
+          <Sentence
+            words={texts.headingsNeeded}
+            parts={{ code: <i>{texts.codeWord}</i>, variety: <i>{texts.variety}</i> }}
+          />
         </>
       }
       expected={texts.lotListFile}

@@ -88,8 +88,7 @@ function FinePart({ names }: { readonly names: readonly string[] }) {
   return (
     <section className="renew-part">
       <h3>
-        {texts.goodForLonger}
-        <span className="soft">{names.length}</span>
+        {texts.goodForLonger} <span className="soft">{names.length}</span>
       </h3>
       <p className="soft">
         {names.length === 0 ? texts.noOtherVarietySeed : `${names.join(", ")}.`}

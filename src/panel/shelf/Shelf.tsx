@@ -77,7 +77,7 @@ function ShelfBar({ found, all }: { readonly found: number; readonly all: number
         }}
       />
       <label>
-        {texts.sortBy}
+        {texts.sortBy}{" "}
         <select
           value={sort}
           onChange={(event) => lotsNow().sortBy(event.target.value as ShelfSort)}
@@ -90,7 +90,7 @@ function ShelfBar({ found, all }: { readonly found: number; readonly all: number
         </select>
       </label>
       <label>
-        {texts.show}
+        {texts.show}{" "}
         <select
           value={stateShown}
           onChange={(event) => lotsNow().showStates(event.target.value as StateShown)}

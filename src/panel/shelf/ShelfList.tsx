@@ -152,7 +152,7 @@ const ShelfLine = memo(function ShelfLine(props: ShelfLineProps) {
         <bdi className="shelf-variety">{variety?.name ?? texts.unknown}</bdi>
         <span className="soft">
           {kind?.name ?? ""}
-          {lot.treated === true && <b className="caution-text">{texts.treated}</b>}
+          {lot.treated === true && <b className="caution-text"> · {texts.treated}</b>}
         </span>
       </span>
       <span className="shelf-age soft">

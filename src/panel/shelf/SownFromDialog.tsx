@@ -54,7 +54,7 @@ export function SownFromDialog({ plantingId, onClose }: SownFromDialogProps) {
         <p>
           <bdi>{variety.name}</bdi>
           {texts.likeliestComeUpFirst}
-          {listed.length === 0 && texts.thereNoLotShelf}
+          {listed.length === 0 && ` ${texts.noLotOnShelf}`}
         </p>
         <ul className="plain-list list-rows" aria-label={texts.lotsHeading} {...roving}>
           {listed.map((lot) => (
@@ -165,9 +165,11 @@ function LotChoice({ lot, kind, day, place, isStranger, onSet }: LotChoiceProps)
               ? texts.whenSown(bandWords(estimate.at(Math.max(day, estimate.startDay))))
               : texts.germinationNotKnown}
           </span>
-          {isStranger && <b className="caution-text">{texts.ofAnotherVariety}</b>}
-          {lot.state !== "in stock" && <b className="caution-text"> ! {lot.state}</b>}
-          {lot.treated === true && <b className="caution-text">{texts.treated2}</b>}
+          {isStranger && <b className="caution-text">! {texts.ofAnotherVariety}</b>}
+          {lot.state !== "in stock" && (
+            <b className="caution-text"> ! {texts.stateNames[lot.state]}</b>
+          )}
+          {lot.treated === true && <b className="caution-text">! {texts.treated}</b>}
         </span>
       </label>
     </li>

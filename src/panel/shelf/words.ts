@@ -5,12 +5,10 @@ const lotNoun: Noun = { one: "lot", other: "lots" };
 const plantNoun: Noun = { one: "plant", other: "plants" };
 
 export const seedLotsAsCsv = "Seed lots as CSV";
-export const headings = "Headings ";
 export const codeWord = "code";
-export const and = " and ";
 export const variety = "variety";
-export const neededRowWhoseCode =
-  " are needed. A row whose code is on the shelf changes that lot, others are added; empty cells leave things as they are.";
+export const headingsNeeded =
+  "Headings {code} and {variety} are needed. A row whose code is on the shelf changes that lot, others are added; empty cells leave things as they are.";
 export const cancel = "Cancel";
 export const lotsHeading = "Lots";
 export const list = "List";
@@ -23,7 +21,7 @@ export const mostUrgentFirstLayout =
   "Most urgent first; what the layout on screen sows is taken off. Standards are the germination standards of 7 CFR 201.31, half where there is none. An estimate is no test: test a doubtful lot before you give it up.";
 export const toRenewThisSeason = "To renew this season";
 export const canWaitOneTwo = "Can wait one or two seasons";
-export const goodForLonger = "Good for longer ";
+export const goodForLonger = "Good for longer";
 export const noOtherVarietySeed = "No other variety has seed on the shelf.";
 export const now = (codeText: string | number, bandWords: string | number) =>
   ` ${codeText} now: ${bandWords}.`;
@@ -37,15 +35,15 @@ export const seedYouStandsHere =
   "The seed you have stands here: what lots, how old, whether they live, and how much. Add a lot, or read a list from a spreadsheet with CSV.";
 export const findLotsCodeVariety = "Find lots by code, variety, kind, place, giver or note";
 export const findLots = "Find lots";
-export const sortBy = "Sort by ";
-export const show = "Show ";
+export const sortBy = "Sort by";
+export const show = "Show";
 export const lotsAll = (all: string | number) => `${all} lots`;
 export const ofLots = (found: string | number, all: string | number) => `${found} of ${all} lots`;
 export const lotsOnTheShelf = "Lots on the shelf";
 export const noLotLike =
   "No lot is like that. Type less of the name, or pick another sort of lots.";
 export const unknown = "unknown";
-export const treated = " · treated";
+export const treated = "treated";
 export const placeNotKnown = "place not known";
 export const needs = (seedsWords: string | number) => `needs ${seedsWords}`;
 export const germinationNotKnown = "germination not known";
@@ -75,11 +73,15 @@ export const sparePlants = "Spare plants, %";
 export const lotsFor = (codeText: string | number) => `Lots for ${codeText}`;
 export const likeliestComeUpFirst =
   ", the likeliest to come up first. Choose in the order of use; with none chosen the best is proposed.";
-export const thereNoLotShelf = " There is no lot of it on the shelf.";
+export const noLotOnShelf = "There is no lot of it on the shelf.";
 export const sowFromThese = "Sow from these";
 export const whenSown = (bandWords: string | number) => `${bandWords} when sown`;
-export const ofAnotherVariety = " ! of another variety";
-export const treated2 = " ! treated";
+export const ofAnotherVariety = "of another variety";
+export const stateNames = {
+  "in stock": "in stock",
+  "used up": "used up",
+  discarded: "discarded",
+} as const;
 export const rowForEach = (count: number) =>
   formOf(count, {
     one: "One row for the one lot, with a heading row.",
