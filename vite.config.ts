@@ -36,7 +36,7 @@ const site: UserConfig = {
     assetsInlineLimit: (file) => (file.endsWith(".ttf") ? false : undefined),
     rolldownOptions: {
       // Words stand in files of their own: each goes where it is said, and nothing is named twice.
-      optimization: { inlineConst: { mode: "all" } },
+      optimization: { inlineConst: { mode: "all", pass: 2 } },
       input: {
         index: inRepository("src/app/index.html"),
         "service-worker": inRepository("src/app/service-worker.ts"),

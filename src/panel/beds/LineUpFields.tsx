@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { AlignFrame } from "../../core/edits/align.ts";
+import { alignLabels } from "../commands/align-step-words.ts";
 import { alignSides } from "../commands/align-words.ts";
 import { ChoiceField } from "../form/ChoiceField.tsx";
 import { withLoaded } from "../commands/command.ts";
@@ -33,7 +34,7 @@ export function LineUpFields() {
         hint={texts.lineUpAlongHint}
       />
       <p className="button-grid" role="group" aria-label={texts.lineUp}>
-        {alignSides.map(({ side, label }) => (
+        {alignSides.map(({ side }) => (
           <button
             key={side}
             type="button"
@@ -41,7 +42,7 @@ export function LineUpFields() {
               void withLoaded(loadActions, (actions) => actions.alignSelection(side, frame))
             }
           >
-            {label}
+            {alignLabels[side]}
           </button>
         ))}
       </p>

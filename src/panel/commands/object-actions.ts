@@ -5,7 +5,7 @@ import { type SpreadAxis, distributeObjects, spreadProblem } from "../../core/ed
 import type { Edit } from "../../core/edits/edit.ts";
 import { setLocked, unlockAll } from "../../core/edits/lock.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { lineUpTitle } from "./align-words.ts";
+import { lineUpTitle } from "./align-step-words.ts";
 import { alike, newIds } from "../state/chosen-objects.ts";
 import { commandNow, commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { objectNames } from "../../core/model/object-names.ts";
