@@ -107,11 +107,14 @@ const wordsIn = (text: string): readonly string[] => text.match(/[A-Za-z]{3,}/g)
 const isJoined = (words: readonly string[]) =>
   words.length <= 2 && words.every((word) => ALONE.has(word));
 
+/** A place in a regulation, as it is cited in any language. */
+const CITED = /\d+ CFR [\d.a-z]+(?: Table \d+)?(?:, footnote \d+)?/g;
+
 /** Plain English left in a text once names are taken out; empty where there is none. */
 function plainIn(text: string): string {
   const before = known.get(text);
   if (before !== undefined) return before;
-  let rest = ALONE.has(text) ? "" : text;
+  let rest = ALONE.has(text) ? "" : text.replace(CITED, "·");
   if (/[A-Za-z]{3,}/.test(rest)) {
     for (const name of WITHIN) if (rest.includes(name)) rest = rest.replaceAll(name, "·");
   }
