@@ -42,7 +42,9 @@ describe("the seed shelf in Chromium", () => {
     await page.keyboard.press("Enter");
     await page.keyboard.press("Space");
     await particulars().getByText("OF-24").first().waitFor();
-    await expect.poll(() => particulars().innerText()).toContain("75 %. The standard is that of 7 CFR 201.31.");
+    await expect
+      .poll(() => particulars().innerText())
+      .toContain("75 %. The standard is that of 7 CFR 201.31.");
     await expect.poll(() => line("OF-24").innerText()).toContain("under standard");
     await expect.poll(() => axeFaults(page)).toEqual([]);
   });
