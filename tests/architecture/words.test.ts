@@ -4,7 +4,6 @@
  * label, title, hint or placeholder stands in a component as a literal.
  */
 import { expect, test } from "vitest";
-import { isWordsFile } from "../support/made-up-words.ts";
 import { type Node, isNode, nameOf, visit, treeOf } from "./syntax.ts";
 import { idsIn, wordsInModule } from "./module-words.ts";
 import { sourceFiles } from "./source-files.ts";
