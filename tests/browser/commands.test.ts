@@ -152,7 +152,7 @@ describe("objects", () => {
     await page.mouse.click(bed.x, bed.y, { button: "right" });
     await page.getByRole("menu", { name: "Actions for bed B05" }).waitFor();
     await page.keyboard.press("Escape");
-    const ground = await pagePlace(page, { x: 27, y: 0 });
+    const ground = await pagePlace(page, { x: 18, y: -1 });
     await page.mouse.click(ground.x, ground.y, { button: "right" });
     const menu = page.getByRole("menu", { name: "Actions for Sheet" });
     await menu.getByRole("menuitem", { name: "Rows of equal beds ..." }).click();
