@@ -27,9 +27,18 @@ const NOT_RUN = /^(?:Open a plan file|Save as another file|Clear everything)/;
 const OPENING =
   /^(?:Plan settings|Figures|Keys|Climate of the site|Season calendar|Earlier crops|Own kinds and figures|Storage places|Trouble report|Seed list as CSV|Seed lots as CSV)$/;
 
+/** A key pressed in the moment a dialog goes is lost: it is pressed until the list is there. */
 async function openCommands(): Promise<void> {
-  await page.keyboard.press("Control+k");
-  await page.locator(OPTIONS).first().waitFor();
+  await expect
+    .poll(
+      async () => {
+        const isOpen = (await page.getByRole("dialog").count()) > 0;
+        if (!isOpen) await page.keyboard.press("Control+k");
+        return page.locator(OPTIONS).count();
+      },
+      { timeout: 30_000, interval: 250 },
+    )
+    .toBeGreaterThan(0);
 }
 
 async function closeDialog(): Promise<void> {
