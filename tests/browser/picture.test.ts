@@ -177,7 +177,7 @@ describe("the picture under the drawing", () => {
   test("what is no picture, or would swell, is refused in words and changes nothing", async () => {
     const before = await savedPicture();
     await choose("notes.jpg", new TextEncoder().encode("no picture"));
-    await panel().getByText("notes.jpg: is no JPEG, PNG or WebP picture.").waitFor();
+    await panel().getByText("notes.jpg is no JPEG, PNG or WebP picture.").waitFor();
     // A PNG whose header asks for 30,000 by 30,000 dots.
     const bomb = new Uint8Array(64);
     bomb.set([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13]);
@@ -185,11 +185,11 @@ describe("the picture under the drawing", () => {
     new DataView(bomb.buffer).setUint32(16, 30_000);
     new DataView(bomb.buffer).setUint32(20, 30_000);
     await choose("bomb.png", bomb);
-    await panel().getByText("bomb.png: 30000 × 30000 pixels is too large").waitFor();
+    await panel().getByText("bomb.png, 30000 × 30000 pixels, is too large").waitFor();
     const damaged = (await photo(page, 200, 100)).slice(0, 400);
     await choose("damaged.jpg", damaged);
     await panel()
-      .getByText(/damaged\.jpg: is/)
+      .getByText(/damaged\.jpg is/)
       .waitFor();
     expect(await savedPicture()).toEqual(before);
   });
