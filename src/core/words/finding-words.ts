@@ -8,7 +8,6 @@ import { counted } from "./plurals.ts";
 export const bed = (code: string) => `bed ${code}`;
 export const site = "the site";
 export const thisKind = "this kind";
-export const both = (one: string, other: string) => `${one} and ${other}`;
 export const andMore = (one: string, other: string, more: number) =>
   `${one}, ${other} and ${more} more`;
 export const measuredOf = (measured: string, required: string) => `${measured} of ${required}`;
