@@ -1,5 +1,5 @@
 /**
- * Directed pairs of things in a list: any two that reach each other are looked at once, what is
+ * Directed pairs of things in a list. Two that reach each other are looked at once, what is
  * found is gathered in columns in whatever order is cheapest, and put in order by counting.
  */
 import { groupPlaces, nearStands } from "./near-stands.ts";
