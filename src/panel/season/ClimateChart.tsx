@@ -1,7 +1,7 @@
 import { memo } from "react";
 import { dailyCourse } from "../../core/calendar/daily-course.ts";
 import type { Climate } from "../../core/model/plan.ts";
-import { monthNames } from "./climate-words.ts";
+import { fullMonths } from "../../core/words/month-words.ts";
 
 const WIDTH = 365;
 const HEIGHT = 90;
@@ -27,7 +27,7 @@ export const ClimateChart = memo(function ClimateChart({ normals }: ClimateChart
         <line className="climate-freezing" x1={0} x2={WIDTH} y1={y(0)} y2={y(0)} />
       </svg>
       <p>
-        {monthNames.map((name) => (
+        {fullMonths.map((name) => (
           <span key={name}>{name.slice(0, 1)}</span>
         ))}
       </p>

@@ -1,7 +1,8 @@
 import type { ClipboardEvent } from "react";
 import type { TemperatureUnit } from "../../core/calendar/temperature-text.ts";
 import { type CellFault, type ClimateDraft, type End } from "./climate-draft.ts";
-import { highest, lowest, monthNames } from "./climate-words.ts";
+import { fullMonths } from "../../core/words/month-words.ts";
+import { highest, lowest } from "./climate-words.ts";
 import * as texts from "./words.ts";
 
 interface ClimateTableProps {
@@ -37,7 +38,7 @@ export function ClimateTable({ draft, unit, faults, onType, onPaste }: ClimateTa
         </tr>
       </thead>
       <tbody>
-        {monthNames.map((name, month) => (
+        {fullMonths.map((name, month) => (
           <tr key={name}>
             <th scope="row">{name}</th>
             {ends.map(({ end, label }) => {

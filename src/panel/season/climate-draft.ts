@@ -7,6 +7,7 @@ import {
 } from "../../core/calendar/temperature-text.ts";
 import { longDate } from "../../core/model/day.ts";
 import type { Climate } from "../../core/model/plan.ts";
+import { fullMonths } from "../../core/words/month-words.ts";
 import * as words from "./climate-words.ts";
 
 export type End = "min" | "max";
@@ -27,7 +28,7 @@ export interface CellFault {
   readonly reason: string;
 }
 
-const NO_CELLS = words.monthNames.map(() => "");
+const NO_CELLS = fullMonths.map(() => "");
 
 /** The kept climate as texts in a unit. */
 export function draftOf(climate: Climate | undefined, unit: TemperatureUnit): ClimateDraft {
@@ -61,7 +62,7 @@ export function hasCells(draft: ClimateDraft): boolean {
 /** What keeps the table from being used; nothing when it is empty or whole. */
 export function cellFaults(draft: ClimateDraft, unit: TemperatureUnit): readonly CellFault[] {
   if (!hasCells(draft)) return [];
-  return words.monthNames.flatMap((name, month): readonly CellFault[] => {
+  return fullMonths.flatMap((name, month): readonly CellFault[] => {
     const [low, high] = [draft.min[month] ?? "", draft.max[month] ?? ""];
     const faults = (
       [

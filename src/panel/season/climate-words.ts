@@ -1,21 +1,6 @@
 /** What a climate is, in a few words, and what keeps a table of it from being used. */
 import type { Climate } from "../../core/model/plan.ts";
 
-export const monthNames = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-] as const;
-
 /** @param typed as it stands in the cell; empty where nothing does */
 export function cellFault(month: string, end: "min" | "max", typed: string): string {
   if (typed === "") {
