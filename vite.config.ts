@@ -113,6 +113,7 @@ export default defineConfig(({ isSsrBuild }) => ({
             "tests/soak/**",
             "tests/postgis/**",
           ],
+          globalSetup: inRepository(".config/program-folder.ts"),
           // Property tests take their time on a busy machine.
           testTimeout: 30_000,
         },
@@ -128,8 +129,8 @@ export default defineConfig(({ isSsrBuild }) => ({
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: inRepository(".config/serve-built-site.ts"),
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
           // A busy machine takes its time; what is waited for comes or does not.
           expect: { poll: { timeout: 15_000 } },
           // A machine under load may once answer too late; the report names what was tried again.

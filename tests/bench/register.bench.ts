@@ -61,7 +61,7 @@ function checked(path: string, ...options: readonly string[]): Run {
     [
       "--import",
       `data:text/javascript,${encodeURIComponent(WATCH)}`,
-      join(program.folder, "built/wideberth.mjs"),
+      program.script,
       "check",
       "--json",
       ...options,

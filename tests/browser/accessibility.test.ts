@@ -41,7 +41,7 @@ describe.each([
 
   test.each(Object.keys(states))("axe finds nothing in %s", async (name) => {
     const page = await browser.newPage({ colorScheme, viewport });
-    page.setDefaultTimeout(8000);
+    page.setDefaultTimeout(20_000);
     await page.goto(siteUrl());
     await page.getByRole("heading", { name: "Findings" }).waitFor();
     await page.locator(".finding").first().waitFor();

@@ -34,7 +34,7 @@ afterEach(async () => {
 
 async function newPage(url = siteUrl()): Promise<Page> {
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(20_000);
   page.on("pageerror", (error) => faults.push(error.message));
   await openSample(page, url);
   return page;
@@ -175,7 +175,7 @@ test("a browser that keeps nothing for any site: the program works and says so",
   });
   try {
     const page = await blocked.newPage();
-    page.setDefaultTimeout(15_000);
+    page.setDefaultTimeout(20_000);
     page.on("pageerror", (error) => faults.push(error.message));
     // Opening another plan asks first: this one is stored nowhere.
     const asked: string[] = [];

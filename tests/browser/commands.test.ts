@@ -21,7 +21,7 @@ async function freshPage(look: "light" | "dark" = "light", width = 1440): Promis
     permissions: ["clipboard-read", "clipboard-write"],
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   await openSample(page, siteUrl());
   return page;
 }

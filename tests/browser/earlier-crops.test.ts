@@ -22,7 +22,7 @@ describe("earlier crops in Chromium", () => {
   beforeAll(async () => {
     browser = await launchBrowser();
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    page.setDefaultTimeout(8000);
+    page.setDefaultTimeout(20_000);
     await openSample(page, siteUrl());
     await page
       .getByText(/3 conflicts/)

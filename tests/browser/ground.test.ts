@@ -29,7 +29,7 @@ describe("ground in Chromium", () => {
   beforeAll(async () => {
     browser = await launchBrowser();
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    page.setDefaultTimeout(8000);
+    page.setDefaultTimeout(20_000);
     await openSample(page, siteUrl());
     await dropFile(page, "walled-garden.json", walled);
     await page.getByRole("heading", { name: "Fallow End, the walled garden" }).waitFor();

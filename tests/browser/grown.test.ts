@@ -29,7 +29,7 @@ describe("as grown in Chromium", () => {
       acceptDownloads: true,
     });
     page = await context.newPage();
-    page.setDefaultTimeout(10_000);
+    page.setDefaultTimeout(20_000);
     await openSample(page, siteUrl());
   });
 

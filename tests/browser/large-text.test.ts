@@ -117,7 +117,7 @@ describe.each([
 
   test.each(Object.keys(states))("%s", async (name) => {
     const page = await browser.newPage({ viewport: { width, height: 900 } });
-    page.setDefaultTimeout(8000);
+    page.setDefaultTimeout(20_000);
     await openSample(page, siteUrl());
     await page.evaluate((size) => {
       document.documentElement.style.fontSize = `${size}%`;

@@ -18,7 +18,7 @@ describe("the line of a variety in Chromium", () => {
     await page?.context().close();
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
     page = await context.newPage();
-    page.setDefaultTimeout(7000);
+    page.setDefaultTimeout(20_000);
     await openSample(page, siteUrl());
     await page.getByRole("button", { name: "Plan", exact: true }).click();
     await page.getByRole("button", { name: /^Two-acre/ }).click();

@@ -21,7 +21,7 @@ describe("the seed shelf in Chromium", () => {
     await page?.context().close();
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
     page = await context.newPage();
-    page.setDefaultTimeout(7000);
+    page.setDefaultTimeout(20_000);
     await openSample(page, siteUrl());
     await page.getByRole("button", { name: "Plan", exact: true }).click();
     await page.getByRole("button", { name: /^Two-acre/ }).click();

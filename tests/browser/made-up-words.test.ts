@@ -50,7 +50,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   page = await context.newPage();
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(20_000);
   await noteDrawnTexts(page);
   await openSample(page, server.resolvedUrls?.local[0] ?? "");
 }, 240_000);

@@ -152,7 +152,7 @@ describe("three seasons in a row", () => {
   beforeAll(async () => {
     browser = await launchBrowser();
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    page.setDefaultTimeout(10_000);
+    page.setDefaultTimeout(20_000);
     // Files are downloaded, as in browsers without a picker of files.
     await page.addInitScript(() => {
       for (const name of ["showOpenFilePicker", "showSaveFilePicker"]) {

@@ -12,7 +12,7 @@ const dialog = () => page.getByRole("dialog", { name: "Place a variety" });
 beforeAll(async () => {
   browser = await launchBrowser();
   page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   await openSample(page, siteUrl());
 });
 afterAll(() => browser.close());

@@ -81,6 +81,8 @@ async function makeEveryFile(): Promise<void> {
   const map = page.waitForEvent("download");
   await page.getByRole("button", { name: /^Save as PDF/ }).click();
   await (await map).path();
+  // Labels are files of their own, and come after it.
+  await page.getByText(/^Made /).waitFor();
   await putAway();
   await pick("Plan", "Files for others ...");
   const choice = page.getByRole("dialog").getByRole("combobox", { name: "File", exact: true });

@@ -13,7 +13,7 @@ afterAll(() => browser.close());
 
 async function openAt(width: number, height: number): Promise<Page> {
   const page = await browser.newPage({ viewport: { width, height } });
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   await openSample(page, siteUrl());
   return page;
 }
@@ -80,7 +80,7 @@ test.each([
       isMobile: true,
     });
     const page = await context.newPage();
-    page.setDefaultTimeout(8000);
+    page.setDefaultTimeout(20_000);
     await openSample(page, siteUrl());
     const view = await restingView(page);
     const more = page.locator(".plan-head-more");

@@ -22,7 +22,7 @@ describe("a collection of sixty varieties", () => {
   beforeAll(async () => {
     browser = await launchBrowser();
     page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    page.setDefaultTimeout(15_000);
+    page.setDefaultTimeout(20_000);
     await openSample(page, siteUrl());
     await dropFile(page, "seed-collection.json", sample);
     await page.waitForFunction(() =>

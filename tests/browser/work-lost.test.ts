@@ -17,7 +17,7 @@ describe("work is not lost", () => {
 
   async function opened(): Promise<Page> {
     const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-    page.setDefaultTimeout(15_000);
+    page.setDefaultTimeout(20_000);
     await openSample(page, siteUrl());
     return page;
   }

@@ -204,13 +204,7 @@ describe("wideberth check", () => {
   });
 
   test("whoever reads the output may stop early", async () => {
-    const child = spawn(process.execPath, [
-      join(program.folder, "built/wideberth.mjs"),
-      "check",
-      "--json",
-      "--all",
-      planFile,
-    ]);
+    const child = spawn(process.execPath, [program.script, "check", "--json", "--all", planFile]);
     child.stdout.destroy();
     let errors = "";
     child.stderr.on("data", (chunk: Uint8Array) => {

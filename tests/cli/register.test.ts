@@ -156,12 +156,7 @@ describe("what is bad is refused with its line", () => {
 test("whoever reads the output of a register may stop early", async () => {
   const path = join(program.folder, "many.ndjson");
   writeFileSync(path, lines.join("\n"));
-  const child = spawn(process.execPath, [
-    join(program.folder, "built/wideberth.mjs"),
-    "check",
-    "--json",
-    path,
-  ]);
+  const child = spawn(process.execPath, [program.script, "check", "--json", path]);
   child.stdout.destroy();
   let errors = "";
   child.stderr.on("data", (chunk: Uint8Array) => {
