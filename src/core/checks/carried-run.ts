@@ -70,9 +70,11 @@ interface Kept {
 const known = new WeakMap<RunOf, Kept>();
 
 /** A run as the next one is carried forward from it, for whoever asks what is near a few things. */
-export function keptOf({ of, stands, bedOutlines, pairsByParent }: CarriedFrom): Kept {
-  const found = known.get(of);
+export function keptOf(run: CarriedFrom): Kept {
+  const found = known.get(run.of);
   if (found) return found;
+  // Taken out only here: a list made when it is read would be made for every run carried on.
+  const { of, stands, bedOutlines, pairsByParent } = run;
   const beds = [...bedOutlines.values()];
   const pages = Pages.of(stands);
   const kept = {

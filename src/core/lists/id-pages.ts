@@ -23,9 +23,12 @@ export class IdPages<T extends Named> {
   private readonly firsts: readonly T[];
   private made: readonly T[] | null = null;
 
-  private constructor(pages: readonly (readonly T[])[]) {
+  private constructor(
+    pages: readonly (readonly T[])[],
+    firsts: readonly T[] = pages.map(([first]) => first as T),
+  ) {
     this.pages = pages;
-    this.firsts = pages.map(([first]) => first as T);
+    this.firsts = firsts;
   }
 
   /** @param items in the order of their ids, no id twice */
@@ -66,21 +69,42 @@ export class IdPages<T extends Named> {
     }
     // Mostly what is gone is found again, a little nearer or farther.
     for (const id of gone) if (!leaving.has(id)) touch(id);
-    let isChanged = false;
+    const changed: number[] = [];
     for (const [number, items] of coming) {
       const page = pages[number] ?? [];
       const staying = page.filter(({ id }) => !leaving.has(id));
       if (items.length === 0 && staying.length === page.length) continue;
-      isChanged = true;
-      pages[number] = [...staying, ...items].sort((a, b) => (a.id < b.id ? -1 : 1));
+      changed.push(number);
+      pages[number] = merged(staying, items);
     }
-    if (!isChanged) return this;
-    // Looked at one by one only where a page came out empty or large: there may be thousands.
-    return new IdPages(pages.some(isUneven) ? pages.flatMap(cut) : pages);
+    if (changed.length === 0) return this;
+    // There may be thousands of pages, so that only those that changed are looked at.
+    if (changed.some((number) => isUneven(pages[number] ?? []))) {
+      return new IdPages(pages.flatMap(cut));
+    }
+    const firsts = this.firsts.slice();
+    for (const number of changed) firsts[number] = pages[number]?.[0] as T;
+    return new IdPages(pages, firsts);
   }
 }
 
 const isUneven = ({ length }: readonly unknown[]) => length === 0 || length > 2 * PAGE;
+
+/** Both in one list by id. @param items in any order, none with the id of one that stays */
+function merged<T extends Named>(staying: readonly T[], items: T[]): readonly T[] {
+  if (items.length === 0) return staying;
+  items.sort((a, b) => (a.id < b.id ? -1 : 1));
+  const made: T[] = [];
+  let next = 0;
+  for (const item of staying) {
+    for (; next < items.length && (items[next] as T).id < item.id; next += 1) {
+      made.push(items[next] as T);
+    }
+    made.push(item);
+  }
+  for (; next < items.length; next += 1) made.push(items[next] as T);
+  return made;
+}
 
 function cut<T>(items: readonly T[]): readonly (readonly T[])[] {
   const pages: (readonly T[])[] = [];

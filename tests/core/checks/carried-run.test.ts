@@ -51,6 +51,23 @@ describe("a planting moved", () => {
     }
   });
 
+  test("makes no list of all that nobody reads", () => {
+    const { before, moved } = moveIn(1000);
+    const unread = () => {
+      throw new Error("the list was made");
+    };
+    const guarded = (result: CheckResult): CheckResult =>
+      Object.create(result, {
+        stands: { get: unread },
+        pairs: { get: unread },
+        findings: { get: unread },
+      }) as CheckResult;
+    const first = run(moved, before);
+    const again = moveObjects("layout-1", ["p9"], 0.5, 0).apply(moved);
+    const carriedOn = run(again, guarded(first));
+    expect(carriedOn.findings).toEqual(run(again).findings);
+  });
+
   test("is no move where its days change as well", () => {
     const plan = fieldPlan(300, 1);
     const before = run(plan);
