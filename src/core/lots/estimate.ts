@@ -7,8 +7,8 @@ import type { Kind } from "../kinds/crop.ts";
 import { dayFromCivil } from "../model/day.ts";
 import type { Lot, Plan, StoragePlace } from "../model/plan.ts";
 import { type LifeNote, standardOf } from "./ageing.ts";
-import { latestTest, testResult } from "./germination.ts";
-import { type Rates, normalBelow, probit } from "./normal.ts";
+import { latestTest } from "./germination.ts";
+import { type Rates, exactLimits, normalBelow, probit } from "./normal.ts";
 import { type Edge, type StorageClock, storageClock } from "./storage-clock.ts";
 import { insideRate } from "./viability.ts";
 
@@ -23,17 +23,20 @@ export interface Estimate {
    * at the geometric mean of both edges; for amounts to sow and what to renew.
    */
   likelyAt(day: number): number;
-  /**
-   * First day under a rate, by the fast edge, likely, and by the slow one; null: not within a
-   * hundred years.
-   * The start day where it is under it from the start.
-   */
-  under(rate: number): {
-    readonly earliest: number | null;
-    readonly likely: number | null;
-    readonly latest: number | null;
-  };
+  under(rate: number): DaysUnder;
+  /** The likely one of them, for who asks no more. */
+  likelyUnder(rate: number): number | null;
   readonly notes: readonly LifeNote[];
+}
+
+/**
+ * First day under a rate, by the fast edge, likely, and by the slow one; null: not within a hundred
+ * years. The start day where it is under it from the start.
+ */
+export interface DaysUnder {
+  readonly earliest: number | null;
+  readonly likely: number | null;
+  readonly latest: number | null;
 }
 
 /** Fresh seed of which nobody knows better has at most this rate. No source; our choice. */
@@ -46,11 +49,9 @@ const LEAST_EDGE = 0.001;
 const HARVEST_MONTH = 10;
 const FARTHEST_DAYS = 36_525;
 
-const made = new WeakMap<
-  Lot,
-  { readonly shelf: StoragePlaces; readonly kind: Kind; readonly estimate: Estimate | null }
->();
 type StoragePlaces = Plan["storagePlaces"];
+
+const made = new WeakMap<Lot, LotEstimate>();
 
 /**
  * The estimate of a lot; null where nothing can be said: no test and no year, or a kind of which
@@ -58,9 +59,12 @@ type StoragePlaces = Plan["storagePlaces"];
  */
 export function estimateOf(lot: Lot, kind: Kind, storagePlaces: StoragePlaces): Estimate | null {
   const known = made.get(lot);
-  if (known && known.shelf === storagePlaces && known.kind === kind) return known.estimate;
-  const estimate = madeEstimate(lot, kind, storagePlaces);
-  made.set(lot, { shelf: storagePlaces, kind, estimate });
+  if (known?.isOf(kind, storagePlaces)) return known;
+  const start = startOf(lot, kind);
+  const stretches = start && stretchesOf(lot, kind, storagePlaces, start.day);
+  if (!stretches) return null;
+  const estimate = new LotEstimate({ kind, shelf: storagePlaces, start, stretches });
+  made.set(lot, estimate);
   return estimate;
 }
 
@@ -70,57 +74,150 @@ interface Stretch {
   readonly clock: StorageClock;
 }
 
-function madeEstimate(lot: Lot, kind: Kind, places: StoragePlaces): Estimate | null {
-  const start = startOf(lot, kind);
-  if (!start) return null;
-  const stretches = stretchesOf(lot, kind, places, start.day);
-  if (!stretches) return null;
-  const [low, likely, high] = start.rates.map(probit) as [number, number, number];
-  const lost = (day: number, edge: Edge) => lossUntil(stretches, day, edge);
-  return {
-    from: start.from,
-    startDay: start.day,
-    at: (day) => [normalBelow(low - lost(day, "fast")), normalBelow(high - lost(day, "slow"))],
-    likelyAt: (day) => normalBelow(likely - lost(day, "likely")),
-    under: (rate) => ({
-      earliest: dayOfLoss(stretches, low - probit(rate), "fast"),
-      likely: dayOfLoss(stretches, likely - probit(rate), "likely"),
-      latest: dayOfLoss(stretches, high - probit(rate), "slow"),
-    }),
-    notes: [...new Set(stretches.flatMap(({ clock }) => clock.notes))],
-  };
+/** What it is made from, beside the lot itself. */
+interface Grounds {
+  readonly kind: Kind;
+  readonly shelf: StoragePlaces;
+  readonly start: Start;
+  readonly stretches: readonly Stretch[];
+}
+
+/** A class, since a shelf has thousands: one object each, and nothing made that nobody reads. */
+class LotEstimate implements Estimate {
+  readonly #kind: Kind;
+  readonly #shelf: StoragePlaces;
+  readonly #start: Start;
+  readonly #stretches: readonly Stretch[];
+
+  constructor({ kind, shelf, start, stretches }: Grounds) {
+    this.#kind = kind;
+    this.#shelf = shelf;
+    this.#start = start;
+    this.#stretches = stretches;
+  }
+
+  isOf(kind: Kind, shelf: StoragePlaces): boolean {
+    return this.#kind === kind && this.#shelf === shelf;
+  }
+
+  get from(): Estimate["from"] {
+    return this.#start.from;
+  }
+
+  get startDay(): number {
+    return this.#start.day;
+  }
+
+  get notes(): readonly LifeNote[] {
+    return [...new Set(this.#stretches.flatMap(({ clock }) => clock.notes))];
+  }
+
+  at(day: number): Rates {
+    const { low, high } = this.#start.probits;
+    return [
+      normalBelow(low - lossUntil(this.#stretches, day, "fast")),
+      normalBelow(high - lossUntil(this.#stretches, day, "slow")),
+    ];
+  }
+
+  likelyAt(day: number): number {
+    const { likely } = this.#start.probits;
+    return normalBelow(likely - lossUntil(this.#stretches, day, "likely"));
+  }
+
+  likelyUnder(rate: number): number | null {
+    return dayOfLoss(this.#stretches, this.#start.probits.likely - probit(rate), "likely");
+  }
+
+  under(rate: number): DaysUnder {
+    const { low, likely, high } = this.#start.probits;
+    const bar = probit(rate);
+    return {
+      earliest: dayOfLoss(this.#stretches, low - bar, "fast"),
+      likely: dayOfLoss(this.#stretches, likely - bar, "likely"),
+      latest: dayOfLoss(this.#stretches, high - bar, "slow"),
+    };
+  }
+}
+
+/** Probits of the least, likely and highest rate. */
+interface Probits {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
 }
 
 interface Start {
   readonly from: Estimate["from"];
   readonly day: number;
-  /** Least, likely, most. */
-  readonly rates: readonly [number, number, number];
+  readonly probits: Probits;
 }
 
 function startOf(lot: Lot, kind: Kind): Start | null {
   const test = latestTest(lot);
   if (test) {
-    const { limitsWithHard, rateWithHard } = testResult(test);
-    const [least, most] = limitsWithHard;
-    const likely = insideRate(rateWithHard, test.sown);
-    const rates = [Math.max(least, LEAST_EDGE), likely, Math.min(most, 1 - LEAST_EDGE)] as const;
-    return { from: "test", day: test.date, rates };
+    const { date, sown, sprouted, hard = 0 } = test;
+    return { from: "test", day: date, probits: testedProbits(sprouted + hard, sown) };
   }
-  // Fresh seed is better than the standard asks, how much nobody has said: from half way up.
-  const least = (standardOf(kind) + FRESH_MOST) / 2;
-  const rates = [least, (least + FRESH_MOST) / 2, FRESH_MOST].map((rate) =>
-    insideRate(rate, ASSUMED_SEEDS),
-  ) as [number, number, number];
-  if (lot.harvestYear !== undefined) {
-    const day = dayFromCivil({ year: lot.harvestYear, month: HARVEST_MONTH, day: 1 });
-    return { from: "harvest", day, rates };
+  const { harvestYear } = lot;
+  if (harvestYear !== undefined) {
+    const day = dayFromCivil({ year: harvestYear, month: HARVEST_MONTH, day: 1 });
+    return { from: "harvest", day, probits: untestedProbits(standardOf(kind)).fresh };
   }
   if (lot.from?.on === undefined) return null;
+  return {
+    from: "arrival",
+    day: lot.from.on,
+    probits: untestedProbits(standardOf(kind)).unknownAge,
+  };
+}
+
+function probitsOf(low: number, likely: number, high: number): Probits {
+  return { low: probit(low), likely: probit(likely), high: probit(high) };
+}
+
+const tested = new Map<number, Probits>();
+const TESTED_KEPT = 20_000;
+/** More than a test has seeds: see core/model/lot-schema.ts. */
+const MORE_THAN_SOWN = 2 ** 21;
+
+/** @param alive seeds of the test that sprouted or stayed hard */
+function testedProbits(alive: number, sown: number): Probits {
+  const key = sown * MORE_THAN_SOWN + alive;
+  const known = tested.get(key);
+  if (known) return known;
+  const [least, most] = exactLimits(alive, sown);
+  const likely = insideRate(alive / sown, sown);
+  const probits = probitsOf(Math.max(least, LEAST_EDGE), likely, Math.min(most, 1 - LEAST_EDGE));
+  if (tested.size >= TESTED_KEPT) tested.clear();
+  tested.set(key, probits);
+  return probits;
+}
+
+interface Untested {
+  readonly fresh: Probits;
+  readonly unknownAge: Probits;
+}
+
+/** By the standard of a kind: there are only a few. */
+const untested = new Map<number, Untested>();
+
+function untestedProbits(standard: number): Untested {
+  const known = untested.get(standard);
+  if (known) return known;
+  // Fresh seed is better than the standard asks, how much nobody has said: from half way up.
+  const least = (standard + FRESH_MOST) / 2;
+  const [low, likely, high] = [least, (least + FRESH_MOST) / 2, FRESH_MOST].map((rate) =>
+    insideRate(rate, ASSUMED_SEEDS),
+  ) as [number, number, number];
   // It may have been old when it came: only its best is that of fresh seed.
-  const [, , most] = rates;
-  const old = standardOf(kind) / 2;
-  return { from: "arrival", day: lot.from.on, rates: [old, (old + most) / 2, most] };
+  const old = standard / 2;
+  const both = {
+    fresh: probitsOf(low, likely, high),
+    unknownAge: probitsOf(old, (old + high) / 2, high),
+  };
+  untested.set(standard, both);
+  return both;
 }
 
 /** Where it lay from the start day on, in order; null where ageing in one of them is not known. */
@@ -130,22 +227,21 @@ function stretchesOf(
   places: StoragePlaces,
   start: number,
 ): readonly Stretch[] | null {
-  const index = placeIndex(places);
   const stays = lot.stored ?? [];
   const stretches: Stretch[] = [];
-  const add = (from: number, to: number, place: StoragePlace | null, moisturePct?: number) => {
-    if (to <= start || to <= from) return true;
-    const clock = storageClock(kind, place?.conditions ? place : null, moisturePct);
-    if (clock) stretches.push({ from: Math.max(from, start), to, clock });
-    return clock !== null;
-  };
-  const first = stays[0]?.from ?? -Infinity;
-  let isKnown = stays.length === 0 ? add(start, Infinity, null) : add(start, first, null);
-  stays.forEach(({ place, from = -Infinity, moisturePct }, at) => {
-    const until = stays[at + 1]?.from ?? Infinity;
-    isKnown = add(from, until, index.get(place) ?? null, moisturePct) && isKnown;
-  });
-  return isKnown ? stretches : null;
+  // Before its first stay it lay nobody knows where.
+  for (let at = -1; at < stays.length; at += 1) {
+    const stay = stays[at];
+    const next = stays[at + 1];
+    const from = Math.max(start, stay?.from ?? -Infinity);
+    const to = next?.from ?? (stay || !next ? Infinity : -Infinity);
+    if (to <= from) continue;
+    const place = stay ? placeIndex(places).get(stay.place) : undefined;
+    const clock = storageClock(kind, place?.conditions ? place : null, stay?.moisturePct);
+    if (!clock) return null;
+    stretches.push({ from, to, clock });
+  }
+  return stretches;
 }
 
 const placeIndexes = new WeakMap<object, ReadonlyMap<string, StoragePlace>>();

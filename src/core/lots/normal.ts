@@ -3,7 +3,7 @@
 /** Part of the standard normal distribution below z; absolute error under 1e-12 where it matters. */
 export function normalBelow(z: number): number {
   if (z === 0) return 0.5;
-  const half = regularisedGamma(0.5, (z * z) / 2) / 2;
+  const half = gammaBelow((z * z) / 2) / 2;
   return z > 0 ? 0.5 + half : 0.5 - half;
 }
 
@@ -29,7 +29,9 @@ export function probit(p: number): number {
 
 /** Value of a polynomial, its constant first. */
 function along(coefficients: readonly number[], x: number): number {
-  return coefficients.reduceRight((sum, each) => sum * x + each, 0);
+  let sum = 0;
+  for (let at = coefficients.length - 1; at >= 0; at -= 1) sum = sum * x + (coefficients[at] ?? 0);
+  return sum;
 }
 
 const CENTRE_TOP = [
@@ -57,10 +59,14 @@ const TAIL_FOOT = [
   1.8463183175100548e-5, 1.421511758316446e-7, 2.0442631033899397e-15,
 ];
 
-/** Lower regularised incomplete gamma function, for a = 1/2 (Abramowitz and Stegun 6.5.29, 6.5.31). */
-function regularisedGamma(a: number, x: number): number {
+/**
+ * Lower regularised incomplete gamma function, for a = 1/2 (Abramowitz and Stegun 6.5.29, 6.5.31).
+ * The fraction is written out: it is asked for twice for every lot of a shelf.
+ */
+function gammaBelow(x: number): number {
+  const a = 0.5;
   if (x > 700) return 1;
-  const front = Math.exp(-x + a * Math.log(x) - logGamma(a));
+  const front = Math.exp(-x + a * Math.log(x) - LOG_GAMMA_HALF);
   if (x < a + 1) {
     let term = 1 / a;
     let sum = term;
@@ -70,25 +76,33 @@ function regularisedGamma(a: number, x: number): number {
     }
     return sum * front;
   }
-  return (
-    1 -
-    front *
-      fraction(
-        (n) => n * (a - n),
-        (n) => x + 2 * n + 1 - a,
-      )
-  );
-}
-
-/** 1 / (b0 + a1 / (b1 + a2 / (b2 + ...))) by Lentz' method. */
-function fraction(a: (n: number) => number, b: (n: number) => number): number {
-  const tiny = 1e-300;
-  let d = 1 / (b(0) || tiny);
+  let d = 1 / (x + 1 - a);
   let c = 1e300;
   let value = d;
   for (let n = 1; n < 1000; n += 1) {
-    d = 1 / (b(n) + a(n) * d || tiny);
-    c = b(n) + a(n) / c || tiny;
+    const over = n * (a - n);
+    const under = x + 2 * n + 1 - a;
+    d = 1 / (under + over * d || TINY);
+    c = under + over / c || TINY;
+    const step = c * d;
+    value *= step;
+    if (Math.abs(step - 1) < 1e-15) break;
+  }
+  return 1 - front * value;
+}
+
+/** Stands for a zero that would be divided by. */
+const TINY = 1e-300;
+
+/** 1 / (1 + d1 / (1 + d2 / (1 + ...))) by Lentz' method. */
+function betaFraction(term: (n: number) => number): number {
+  let d = 1;
+  let c = 1e300;
+  let value = d;
+  for (let n = 1; n < 1000; n += 1) {
+    const over = term(n);
+    d = 1 / (1 + over * d || TINY);
+    c = 1 + over / c || TINY;
     const step = c * d;
     value *= step;
     if (Math.abs(step - 1) < 1e-15) break;
@@ -109,6 +123,8 @@ const LANCZOS = [
   12.507343278686905, -0.13857109526572012, 9.984369578019572e-6, 1.5056327351493116e-7,
 ];
 
+const LOG_GAMMA_HALF = logGamma(0.5);
+
 /** Regularised incomplete beta function (Abramowitz and Stegun 26.5.8). */
 function regularisedBeta(x: number, a: number, b: number): number {
   if (x <= 0) return 0;
@@ -124,11 +140,6 @@ function regularisedBeta(x: number, a: number, b: number): number {
       : (-(a + m) * (a + b + m) * x) / ((a + n - 1) * (a + n));
   };
   return (front / a) * betaFraction(term);
-}
-
-/** 1 / (1 + d1 / (1 + d2 / (1 + ...))). */
-function betaFraction(term: (n: number) => number): number {
-  return fraction(term, () => 1);
 }
 
 /** Limits of a rate: [least, most], fractions of 1. */

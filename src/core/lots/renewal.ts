@@ -4,7 +4,7 @@ import type { Kind } from "../kinds/crop.ts";
 import { civilFromDay } from "../model/day.ts";
 import type { Layout, Lot, Plan, Variety } from "../model/plan.ts";
 import { standardOf } from "./ageing.ts";
-import { type Estimate, estimateOf } from "./estimate.ts";
+import { type DaysUnder, type Estimate, estimateOf } from "./estimate.ts";
 import { lotBook } from "./lot-book.ts";
 import {
   inGrams,
@@ -92,24 +92,24 @@ export function renewals(
 ): readonly Renewal[] {
   const shelf = lotBook(plan.lots);
   const sown = sownSeeds(plan, book, view.layout);
-  const pressing = (renewal: Renewal) => pressure(renewal, day);
   return plan.varieties
-    .flatMap((variety): readonly Renewal[] => {
+    .flatMap((variety) => {
       const lots = shelf.ofVariety(variety.id);
       const kind = book.kind(variety.kind);
       // A hybrid's seed is not kept, so there is nothing to renew.
       if (!kind || variety.hybrid === true) return [];
       if (lots.length === 0 && variety.reserve === undefined) return [];
       const renewal = renewalOf({ plan, variety, kind, lots, day, view, sown });
-      return renewal ? [renewal] : [];
+      return renewal ? [{ renewal, pressure: pressureOf(renewal, day) }] : [];
     })
     .sort(
-      (a, b) =>
+      ({ renewal: a, pressure: pressureA }, { renewal: b, pressure: pressureB }) =>
         a.seasonsLeft - b.seasonsLeft ||
         ORDER.indexOf(a.cause) - ORDER.indexOf(b.cause) ||
-        pressing(a) - pressing(b) ||
+        pressureA - pressureB ||
         (a.variety.name < b.variety.name ? -1 : 1),
-    );
+    )
+    .map(({ renewal }) => renewal);
 }
 
 /** Varieties with seed on the shelf that need not be renewed yet. */
@@ -125,7 +125,7 @@ export function fineVarieties(
 }
 
 /** Of two with one cause the lower goes first: the deader, the scarcer, the earlier. */
-function pressure({ cause, estimate, likely, leadYears, ...of }: Renewal, day: number): number {
+function pressureOf({ cause, estimate, likely, leadYears, ...of }: Renewal, day: number): number {
   if (cause === "dead" || cause === "doubtful") {
     return estimate ? estimate.likelyAt(Math.max(day, estimate.startDay)) : 0;
   }
@@ -153,30 +153,56 @@ interface Looked {
   readonly sown: ReadonlyMap<string, number>;
 }
 
+/** A lot of which something can be said. */
 interface Life {
   readonly lot: Lot;
   readonly estimate: Estimate;
-  readonly earliest: number | null;
   readonly likely: number | null;
-  readonly latest: number | null;
+}
+
+function livesOf(lots: readonly Lot[], { kind, plan }: Looked): readonly Life[] {
+  const standard = standardOf(kind);
+  const lives: Life[] = [];
+  for (const lot of lots) {
+    const estimate = estimateOf(lot, kind, plan.storagePlaces);
+    if (estimate) lives.push({ lot, estimate, likely: estimate.likelyUnder(standard) });
+  }
+  return lives;
+}
+
+/** The lot that speaks for the variety. */
+type LongestLife = Life & DaysUnder;
+
+/** The one that holds longest; of equals the likeliest to come up today. */
+function longestLife(lives: readonly Life[], looked: Looked): LongestLife | null {
+  let most = -Infinity;
+  for (const { likely } of lives) most = Math.max(most, daysOf(likely));
+  const longest = lives.filter(({ likely }) => daysOf(likely) === most);
+  const lot =
+    longest.length === 1
+      ? longest[0]?.lot
+      : likeliest(
+          longest.map((each) => each.lot),
+          looked,
+        );
+  const best = longest.find((each) => each.lot === lot);
+  return best ? { ...best, ...best.estimate.under(standardOf(looked.kind)) } : null;
+}
+
+function likeliest(lots: readonly Lot[], { kind, plan, day }: Looked): Lot | undefined {
+  return bestFirst(lots, kind, plan, day)[0];
 }
 
 function renewalOf(looked: Looked): Renewal | null {
   const { plan, variety, kind, lots, day, view } = looked;
   const standard = standardOf(kind);
-  const left = bestFirst(lots, kind, plan, day).filter(({ amount }) => amount?.value !== 0);
-  const lives = left.flatMap((lot): readonly Life[] => {
-    const estimate = estimateOf(lot, kind, plan.storagePlaces);
-    return estimate ? [{ lot, estimate, ...estimate.under(standard) }] : [];
-  });
-  // They come best first today; the one that holds longest speaks for the variety.
-  const best = [...lives].sort((a, b) => daysOf(b.likely) - daysOf(a.likely))[0];
+  const left = lots.filter(({ state, amount }) => state === "in stock" && amount?.value !== 0);
+  const lives = livesOf(left, looked);
+  const best = longestLife(lives, looked);
+  const lot = best?.lot ?? likeliest(left, looked);
   const plants = plantsToGrow(variety, kind, lots);
   const leadYears = kind.lifeCycle === "biennial" ? 2 : 1;
-  const growOutSeeds = seedsToSow(plan, variety, kind, plants, {
-    lot: best?.lot ?? left[0],
-    day,
-  });
+  const growOutSeeds = seedsToSow(plan, variety, kind, plants, { lot, day });
   const stockSeeds = stockOf(looked, left, lives);
   const reserveSeeds = inSeeds(variety.reserve, seedsPerGram(null, kind)) ?? null;
   const isShort = stockSeeds !== null && stockSeeds < (reserveSeeds ?? growOutSeeds);
@@ -193,7 +219,7 @@ function renewalOf(looked: Looked): Renewal | null {
     cause,
     seasonsLeft,
     by: seasonName(plan, seasonsLeft),
-    lot: best?.lot ?? left[0] ?? null,
+    lot: lot ?? null,
     estimate: best?.estimate ?? null,
     standard,
     isStandardPublished: kind.germinationPercent !== undefined,
@@ -212,7 +238,7 @@ function renewalOf(looked: Looked): Renewal | null {
 
 function causeOf(
   left: readonly Lot[],
-  best: Life | undefined,
+  best: LongestLife | null,
   isShort: boolean,
   day: number,
 ): RenewalCause {
@@ -249,14 +275,13 @@ function stockOf(
   lots: readonly Lot[],
   lives: readonly Life[],
 ): number | null {
-  const under = new Set(
-    lives.flatMap(({ lot, likely, estimate }) =>
-      daysOf(likely) <= Math.max(day, estimate.startDay) ? lot.id : [],
-    ),
-  );
+  const under = new Set<Lot>();
+  for (const { lot, likely, estimate } of lives) {
+    if (daysOf(likely) <= Math.max(day, estimate.startDay)) under.add(lot);
+  }
   let sum = 0;
   for (const lot of lots) {
-    if (under.has(lot.id)) continue;
+    if (under.has(lot)) continue;
     const seeds = inSeeds(lot.amount, seedsPerGram(lot, kind));
     if (seeds === undefined) return null;
     sum += Math.max(0, seeds - (sown.get(lot.id) ?? 0));

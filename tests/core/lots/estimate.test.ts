@@ -78,6 +78,22 @@ describe("a band", () => {
     expect(estimate?.at(latest)[1]).toBeLessThanOrEqual(0.8);
   });
 
+  test("has one likely day, asked for alone or with both edges, in one place and in two", () => {
+    for (const each of [estimate, estimateOf(lot({ harvestYear: 2024 }), kind("carrot"), [])]) {
+      for (const rate of [0.1, 0.5, 0.8, 0.9, 0.99]) {
+        expect(each?.likelyUnder(rate)).toBe(each?.under(rate).likely);
+      }
+    }
+  });
+
+  test("is kept with its lot for as long as kind and places are the same", () => {
+    expect(estimateOf(lettuce, kind("lettuce"), places)).toBe(estimate);
+    expect(estimateOf(lettuce, kind("kale"), places)).not.toBe(estimate);
+    expect(estimateOf(lettuce, kind("lettuce"), [FREEZER])?.at(day("2027-01-01"))).not.toEqual(
+      estimate?.at(day("2027-01-01")),
+    );
+  });
+
   test("starts anew with a later test, which always wins", () => {
     const again = lot({
       ...lettuce,

@@ -84,6 +84,22 @@ describe("what is on the list", () => {
     expect([row?.cause, row?.lot?.id]).toEqual(["soon", "good"]);
   });
 
+  test("of two that hold longer than a century the likelier to come up today is sown", () => {
+    const ice = { fromMonth: 1, temperatureC: -20, moisturePct: 4 };
+    const plan = shelfPlan(
+      [90, 95, 88].map((sprouted) =>
+        lot(`l-${sprouted}`, {
+          tests: fresh("2027-01-10", sprouted),
+          stored: [{ place: "ice" }],
+          amount: { unit: "seeds", value: 1 },
+        }),
+      ),
+      { storagePlaces: [{ id: "ice", name: "Ice", conditions: [ice] }] },
+    );
+    const [row] = renewals(plan, book, today);
+    expect([row?.cause, row?.likely, row?.lot?.id]).toEqual(["short", null, "l-95"]);
+  });
+
   test("less than the reserve is said, with both numbers", () => {
     const [row] = causes(
       [lot("l", { tests: fresh("2027-01-10", 98), amount: { unit: "seeds", value: 120 } })],
