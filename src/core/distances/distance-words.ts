@@ -1,6 +1,7 @@
 /** Why a distance is what it is, and the rule by which figures are chosen, in words. */
-import type { IsolationFigure, Level } from "../kinds/crop.ts";
+import type { IsolationFigure } from "../kinds/crop.ts";
 import { levelEntry } from "../kinds/levels.ts";
+import { levelNames } from "../words/level-words.ts";
 import { findSource } from "../kinds/sources.ts";
 import { counted } from "../words/plurals.ts";
 import type { Adjustment } from "./adjustment.ts";
@@ -21,13 +22,6 @@ export const defaultRule: readonly string[] = [
   "From a wild or weedy plant the increase its sources ask for is added unasked, and named; a distance typed by hand stands as it is.",
   "Where still nothing is found the distance is unknown, and a finding says so.",
 ];
-
-/** Purity levels as they stand within sentences. */
-export const levelNames: Readonly<Record<Level, string>> = {
-  home: "home",
-  sale: "sale",
-  stock: "stock",
-};
 
 /** What it says of a figure that it is not printed for the kind by name. */
 export const standingWords: Readonly<Record<NonNullable<IsolationFigure["standing"]>, string>> = {

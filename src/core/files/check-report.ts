@@ -16,6 +16,7 @@ import { countText } from "../map/finding-items.ts";
 import { type ReportId, type ReportPair, lonLatReader, reportPair } from "./report-pair.ts";
 import { featureIds } from "../exchange/geojson-plan.ts";
 import { estimateLines, estimateReport } from "./estimate-report.ts";
+import { levelNames } from "../words/level-words.ts";
 import { counted } from "../words/plurals.ts";
 
 export interface ReportFinding {
@@ -203,7 +204,7 @@ function* yearsLines(
 
 /** How much there is to check, in words. */
 export function whatIsThere(plantings: number, sources: number, level: PurityLevel): string {
-  return `${counted(plantings, { one: "planting", other: "plantings" })}, ${counted(sources, { one: "pollen source", other: "pollen sources" })} beyond the beds; ${level} level`;
+  return `${counted(plantings, { one: "planting", other: "plantings" })}, ${counted(sources, { one: "pollen source", other: "pollen sources" })} beyond the beds; ${levelNames[level]} level`;
 }
 
 function findingLines(finding: Finding, words: Description): readonly string[] {

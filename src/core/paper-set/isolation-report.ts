@@ -32,6 +32,7 @@ import { TYPE_PT } from "../map/map-style.ts";
 import { summaryItems } from "./isolation-summary.ts";
 import { noteWords } from "../map/map-words.ts";
 import type { Wording } from "../checks/wording.ts";
+import { levelNames } from "../words/level-words.ts";
 import type { Page } from "../page/scene.ts";
 import { type TableColumn, tableItems } from "../page/table-flow.ts";
 import { continued, reportWords as words } from "./page-words.ts";
@@ -136,7 +137,7 @@ function aboutParent(
   const source = requirement?.source ? findSource(requirement.source) : undefined;
   const [first] = pairs;
   return [
-    words.takesPollen(windowText(stand.receives), stand.level ?? plan.level, needs),
+    words.takesPollen(windowText(stand.receives), levelNames[stand.level ?? plan.level], needs),
     // The planting's own figure: what a wild kind asks more stands with that wild kind.
     ...(first && requirement
       ? [

@@ -5,7 +5,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { clashesOf, pasteText } from "./clipboard-actions.ts";
 import * as texts from "./words.ts";
-import { levelNames } from "../state/level-words.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 
 interface PasteKindsDialogProps {
   readonly text: string;

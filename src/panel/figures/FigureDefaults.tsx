@@ -2,7 +2,7 @@ import type { Kind } from "../../core/kinds/crop.ts";
 import type { LengthUnit } from "../../core/model/length.ts";
 import { defaultRows } from "./figures-rows.ts";
 import * as texts from "./words.ts";
-import { levelNames } from "../state/level-words.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 
 /** What the rule takes at each level, and why. */
 export function FigureDefaults({ kind, unit }: { readonly kind: Kind; readonly unit: LengthUnit }) {

@@ -15,7 +15,7 @@ import { requirementWords, varietyRequirement } from "../state/requirement-words
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import * as texts from "./words.ts";
 import { Sentence } from "../state/Sentence.tsx";
-import { levelNames } from "../state/level-words.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 
 interface FigureKindPageProps {
   readonly kind: Kind;

@@ -5,7 +5,7 @@ import { FigureSource } from "./FigureSource.tsx";
 import { type FigureRow, figureRows } from "./figures-rows.ts";
 import * as texts from "./words.ts";
 import { Sentence } from "../state/Sentence.tsx";
-import { levelNames } from "../state/level-words.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 
 interface FigureListProps {
   readonly kind: Kind;

@@ -4,7 +4,7 @@ import { levelEntry, levelOrder } from "../../core/kinds/levels.ts";
 import { requiredDistance } from "../../core/distances/required-distance.ts";
 import { type LengthUnit, formatDistance } from "../../core/model/length.ts";
 import { figureWords, standingWords } from "../../core/distances/distance-words.ts";
-import { levelNames } from "../state/level-words.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 import * as words from "./words.ts";
 
 export interface DefaultRow {

@@ -6,7 +6,7 @@ import { nextId } from "../../core/edits/edit.ts";
 import type { OwnKind, Plan } from "../../core/model/plan.ts";
 import type { Choice } from "../state/plan-words.ts";
 import * as words from "./words.ts";
-import { levelNames } from "../state/level-words.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 
 /** Changes some fields of the kind being typed. */
 export type ChangeOwnKind = (changes: {

@@ -6,7 +6,7 @@ import { LengthField } from "../form/LengthField.tsx";
 import { type Choice, choicesOf, coverWords, levelWords } from "../state/plan-words.ts";
 import { requirementWords } from "../state/requirement-words.ts";
 import { useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
-import { levelNames } from "../state/level-words.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 import * as texts from "./dialog-words.ts";
 import * as steps from "./step-words.ts";
 

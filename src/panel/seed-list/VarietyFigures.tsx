@@ -1,4 +1,5 @@
 import type { Variety } from "../../core/model/plan.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { FigureChoice } from "./FigureChoice.tsx";
 import { HeatFields } from "./HeatFields.tsx";
@@ -40,7 +41,10 @@ export function VarietyFigures({ variety, onChange, onRead }: VarietyFiguresProp
         placeholder={texts.asPublished}
         onApply={(isolationM) => onChange({ isolationM })}
         onClear={() => onChange({ isolationM: undefined })}
-        hint={texts.withoutOneAtLevel(plan.level, requirementWords(published, plan.units))}
+        hint={texts.withoutOneAtLevel(
+          levelNames[plan.level],
+          requirementWords(published, plan.units),
+        )}
       />
       <RangeField
         label={texts.daysSowingFlower}

@@ -9,7 +9,7 @@ import { choicesOf, levelWords, unitWords } from "../state/plan-words.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
 import { commit } from "../state/plan-actions.ts";
 import * as texts from "./words.ts";
-import { levelNames } from "../state/level-words.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 
 /** What holds for the whole plan. Every field applies at once, as one step to undo. */
 export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {

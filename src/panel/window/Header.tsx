@@ -16,7 +16,7 @@ import { paper } from "../paper/commands.ts";
 import { planSettings } from "../site/commands.ts";
 import "./header.css";
 import * as texts from "./words.ts";
-import { levelNames } from "../state/level-words.ts";
+import { levelNames } from "../../core/words/level-words.ts";
 
 /** Title, facts, layouts, history, saving. On a narrow screen all but the title folds away. */
 export function Header() {
