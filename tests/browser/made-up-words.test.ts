@@ -15,8 +15,8 @@ import { repository, tool } from "../../.config/repository.mjs";
 import { kinds } from "../../src/core/kinds/kinds.ts";
 import { crossingGroups } from "../../src/core/kinds/groups.ts";
 import { sources } from "../../src/core/kinds/sources.ts";
-import { isWordsFile, madeUp } from "../support/made-up-words.ts";
-import { COMPONENTS_NOT_DONE, MODULES_NOT_DONE } from "../support/not-yet-words.ts";
+import { madeUp } from "../support/made-up-words.ts";
+import { CORE_NOT_DONE, QUOTED } from "../support/not-yet-words.ts";
 import { sourceFiles } from "../architecture/source-files.ts";
 import { textsIn, treeOf } from "../architecture/syntax.ts";
 import { launchBrowser } from "./browser.ts";
@@ -88,15 +88,12 @@ function textsWithin(value: unknown): readonly string[] {
     : [];
 }
 
-/** Texts of modules and components that are still to give their words away. */
+/** Texts of the files that still hold words, or quote. */
 function textsNotDone(): readonly string[] {
-  return [...sourceFiles()].flatMap(([path, text]) => {
-    const inside = path.slice("src/".length);
-    const isListed = path.endsWith(".tsx")
-      ? COMPONENTS_NOT_DONE.includes(inside)
-      : MODULES_NOT_DONE.some((part) => inside.startsWith(`${part}/`)) && !isWordsFile(path);
-    return isListed ? textsIn(treeOf(path, text)) : [];
-  });
+  const listed = new Set([...QUOTED, ...CORE_NOT_DONE].map((inside) => `src/${inside}`));
+  return [...sourceFiles()].flatMap(([path, text]) =>
+    listed.has(path) ? textsIn(treeOf(path, text)) : [],
+  );
 }
 
 const known = new Map<string, string>();

@@ -4,7 +4,7 @@ import type { Entry } from "../model/plan.ts";
 import { currentEntries } from "../record/current-entries.ts";
 import type { EntryFields } from "../record/write-entry.ts";
 import type { Job, JobName } from "./season-calendar.ts";
-import { doneWords } from "./job-words.ts";
+import { doneWords, jobLabels } from "./job-name-words.ts";
 
 /** Jobs that the record knows by their own name; the others are written down as `done`. */
 const OWN_ENTRY: Readonly<Partial<Record<JobName, Entry["what"]>>> = {
@@ -42,7 +42,7 @@ export function tickFields(job: Job, on: DayNumber, cover?: Entry["cover"]): Ent
     return { of, on, what, ...(put === undefined ? {} : { cover: put }) };
   }
   if (what !== "done") return { of, on, what };
-  return { of, on, what, job: jobKey(job), note: doneWords.get(job.job) ?? job.job };
+  return { of, on, what, job: jobKey(job), note: doneWords.get(job.job) ?? jobLabels[job.job] };
 }
 
 /** The entry that says a job is done, by job; jobs that nobody ticked are left out. */

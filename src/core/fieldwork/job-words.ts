@@ -32,12 +32,6 @@ export const jobWords = {
   allPlots: (taking: string) => `${taking}, all its plots together`,
 } as const;
 
-/** What a tick of a job writes down, where the job's name does not say it. */
-export const doneWords: ReadonlyMap<string, string> = new Map([
-  ["lift roots", "roots lifted or protected"],
-  ["watch blooms", "blooms watched"],
-]);
-
 /** Roots of biennials between their two years. */
 export const rootWords = {
   lift: (name: string, hardiness: string) =>

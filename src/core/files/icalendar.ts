@@ -5,6 +5,7 @@
  */
 import { type DayNumber, isoFromDay } from "../model/day.ts";
 import type { Layout, Plan } from "../model/plan.ts";
+import { jobLabels } from "../fieldwork/job-name-words.ts";
 import type { Job } from "../fieldwork/season-calendar.ts";
 
 /** @param stamp when the file is made, as `YYYYMMDDTHHMMSSZ` (UTC) */
@@ -17,7 +18,7 @@ export function icalendar(plan: Plan, layout: Layout, jobs: readonly Job[], stam
     `DTEND;VALUE=DATE:${basicDate(job.day + 1)}`,
     `SUMMARY:${escapeText(job.text)}`,
     ...(job.caution === null ? [] : [`DESCRIPTION:${escapeText(`Caution: ${job.caution}.`)}`]),
-    `CATEGORIES:${escapeText(job.job)}`,
+    `CATEGORIES:${escapeText(jobLabels[job.job])}`,
     "TRANSP:TRANSPARENT",
     "END:VEVENT",
   ]);

@@ -9,6 +9,7 @@ import {
 import { longDate } from "../../core/model/day.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { fieldJobs } from "../../core/fieldwork/field-jobs.ts";
+import { jobLabels } from "../../core/fieldwork/job-name-words.ts";
 import { jobKey, jobsDone } from "../../core/fieldwork/job-ticks.ts";
 import type { Entry } from "../../core/model/plan.ts";
 import { Dialog } from "../form/Dialog.tsx";
@@ -80,7 +81,7 @@ function JobFilter({ jobs, hidden, onToggle }: JobFilterProps) {
       {counts.map(({ name, count }) => (
         <label key={name} className="check-field">
           <input type="checkbox" checked={!hidden.has(name)} onChange={() => onToggle(name)} />
-          {name} <span className="soft">{count}</span>
+          {jobLabels[name]} <span className="soft">{count}</span>
         </label>
       ))}
     </fieldset>
