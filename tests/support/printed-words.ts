@@ -15,8 +15,19 @@ export interface PrintedWord {
 
 const MM = 25.4 / 72;
 
+export interface PrintedPage {
+  /** Millimetres. */
+  readonly width: number;
+  readonly height: number;
+  readonly words: readonly PrintedWord[];
+}
+
 /** Of each page, its words. */
 export function printedWords(bytes: Uint8Array): readonly (readonly PrintedWord[])[] {
+  return printedPages(bytes).map(({ words }) => words);
+}
+
+export function printedPages(bytes: Uint8Array): readonly PrintedPage[] {
   const folder = mkdtempSync(join(tmpdir(), "words-"));
   try {
     const path = join(folder, "pages.pdf");
@@ -28,12 +39,16 @@ export function printedWords(bytes: Uint8Array): readonly (readonly PrintedWord[
     return html
       .split("<page ")
       .slice(1)
-      .map((page) => [...page.matchAll(WORD)].map(wordOf));
+      .map((page) => {
+        const [, width = 0, height = 0] = (SIZE.exec(page) ?? []).map((each) => Number(each) * MM);
+        return { width, height, words: [...page.matchAll(WORD)].map(wordOf) };
+      });
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
+const SIZE = /^width="([\d.]+)" height="([\d.]+)"/;
 const WORD =
   /<word xMin="([\d.-]+)" yMin="([\d.-]+)" xMax="([\d.-]+)" yMax="([\d.-]+)">([^<]*)<\/word>/g;
 
@@ -47,6 +62,19 @@ function wordOf(match: RegExpMatchArray): PrintedWord {
     .replaceAll("&quot;", '"')
     .replaceAll("&amp;", "&");
   return { text, left, top, right, bottom };
+}
+
+/** Words of a page that come nearer to an edge than a margin; what is printed there may be lost. */
+export function nearEdge(
+  { width, height, words }: PrintedPage,
+  marginMm: number,
+): readonly string[] {
+  return words
+    .filter(
+      ({ left, top, right, bottom }) =>
+        left < marginMm || top < marginMm || right > width - marginMm || bottom > height - marginMm,
+    )
+    .map(({ text, left, top }) => `${text} at ${left.toFixed(1)}, ${top.toFixed(1)} mm`);
 }
 
 /** Room above capitals and below the line that the box of the type has and its letters have not. */

@@ -15,7 +15,7 @@ import { usualPaper } from "../../../src/core/page/paper.ts";
 import { pdfWriter } from "../../../src/core/page/pdf-writer.ts";
 import { type Mark, allMarks, text } from "../../../src/core/page/scene.ts";
 import { book } from "../../support/paper-garden.ts";
-import { overlaps, printedWords } from "../../support/printed-words.ts";
+import { nearEdge, overlaps, printedPages, printedWords } from "../../support/printed-words.ts";
 import { fonts, print, scenes } from "../../support/printed.ts";
 
 function sample(name: string): CheckedLayout {
@@ -38,6 +38,9 @@ function settingsOf({ plan, layout }: CheckedLayout): PlotMapSettings {
 
 /** Points; the smallest that is read in the hand in good light (docs: printing). */
 const LEAST_PT = 7;
+
+/** Millimetres of white all round; office printers reach to about 4 mm of the edge. Common practice. */
+const LEAST_MARGIN_MM = 6;
 
 describe.each([
   ["garden-to-solve", 13],
@@ -63,6 +66,11 @@ describe.each([
     );
   });
 
+  test("nothing is printed where a printer may not reach", async () => {
+    const { bytes } = await print(input, settings);
+    expect(printedPages(bytes).flatMap((page) => nearEdge(page, LEAST_MARGIN_MM))).toEqual([]);
+  });
+
   test.each([
     ["A4", "portrait"],
     ["A5", "landscape"],
@@ -72,6 +80,7 @@ describe.each([
     const { bytes, unplacedLabels } = await print(input, other);
     expect(unplacedLabels).toEqual([]);
     expect(printedWords(bytes).flatMap((words) => overlaps(words))).toEqual([]);
+    expect(printedPages(bytes).flatMap((page) => nearEdge(page, LEAST_MARGIN_MM))).toEqual([]);
   });
 
   test("every code stands once on the map, every variety with it or beside it", () => {
@@ -130,4 +139,17 @@ test("words printed on each other are found", async () => {
   });
   const [words = []] = printedWords(await writer.finish());
   expect(overlaps(words)).toHaveLength(1);
+});
+
+test.each([
+  ["the left", 3, 25],
+  ["the top", 40, 4],
+  ["the right", 88, 25],
+  ["the bottom", 40, 46],
+] as const)("words too near to %s edge are found", async (_, x, y) => {
+  const writer = pdfWriter("", "", fonts);
+  const marks = [text({ x: 40, y: 25 }, "inside", 10), text({ x, y }, "Tarn", 10)];
+  writer.addPage({ widthMm: 100, heightMm: 50, name: "one", marks });
+  const found = printedPages(await writer.finish()).flatMap((page) => nearEdge(page, 6));
+  expect(found.map((each) => each.split(" ")[0])).toEqual(["Tarn"]);
 });
