@@ -150,8 +150,10 @@ describe("objects", () => {
     // The middle of bed B05 and ground beside all beds, from the sample's file.
     const bed = await pagePlace(page, { x: 17.04, y: 3.59 });
     await page.mouse.click(bed.x, bed.y, { button: "right" });
-    await page.getByRole("menu", { name: "Actions for bed B05" }).waitFor();
+    const ofBed = page.getByRole("menu", { name: "Actions for bed B05" });
+    await ofBed.waitFor();
     await page.keyboard.press("Escape");
+    await ofBed.waitFor({ state: "hidden" });
     const ground = await pagePlace(page, { x: 18, y: -1 });
     await page.mouse.click(ground.x, ground.y, { button: "right" });
     const menu = page.getByRole("menu", { name: "Actions for Sheet" });
