@@ -53,17 +53,21 @@ export function drawRing(brush: Brush, ring: Ring): readonly Point[] {
   return places.sort((a, b) => a.y - b.y);
 }
 
-/** Writes a ring's words where nothing else stands; nowhere rather than over something. */
+/**
+ * Writes a ring's words where nothing else stands; nowhere rather than over something.
+ * @param isOffGround whether a box covers no ground that is drawn
+ */
 export function drawRingWords(
   brush: Brush,
   ring: Ring,
   places: readonly Point[],
   taken: readonly Box[],
+  isOffGround: (box: Box) => boolean,
 ): Box | null {
   const width = wordsWidth(brush, "bold", ring.text) + 8;
   for (const { x, y } of places) {
     const box = { left: x - width / 2, top: y - 9, width, height: BOX.heightPx };
-    if (!isFree(brush, box, taken)) continue;
+    if (!isFree(brush, box, taken) || !isOffGround(box)) continue;
     drawPaper(brush, box);
     const words = { text: ring.text, face: "bold", colour: ring.colour, hasHalo: true } as const;
     drawWords(brush, { x, y }, words);

@@ -114,11 +114,14 @@ export function isFree({ widthPx, heightPx }: Brush, box: Box, taken: readonly B
   return isOnSheet && taken.every((other) => !overlaps(box, other));
 }
 
-function overlaps(a: Box, b: Box): boolean {
+/** Boxes keep so many pixels off each other. */
+export const CLEAR_PX = 2;
+
+export function overlaps(a: Box, b: Box): boolean {
   return (
-    a.left < b.left + b.width + 2 &&
-    b.left < a.left + a.width + 2 &&
-    a.top < b.top + b.height + 2 &&
-    b.top < a.top + a.height + 2
+    a.left < b.left + b.width + CLEAR_PX &&
+    b.left < a.left + a.width + CLEAR_PX &&
+    a.top < b.top + b.height + CLEAR_PX &&
+    b.top < a.top + a.height + CLEAR_PX
   );
 }

@@ -1,11 +1,12 @@
 /** Boxes on the screen that words keep clear of. */
+import type { Bounds } from "../../core/geometry/bounds.ts";
 import type { Brush } from "./brush.ts";
 import { type LabelBox, isInRings, labelBox, meetsRings } from "../../core/page/label-box.ts";
 import type { MayCover } from "./draw-far-marks.ts";
-import { type Box, isFree } from "./draw-text.ts";
+import { type Box, CLEAR_PX, isFree, overlaps } from "./draw-text.ts";
 import { ringsInPixels } from "./label-room.ts";
 import type { SheetItem, SheetItems } from "../scene/sheet-items.ts";
-import { toPx, toSheet, visibleBounds } from "../scene/viewport.ts";
+import { type View, toPx, toSheet } from "../scene/viewport.ts";
 
 export function boxAround({ view }: Brush, { outline: { bounds } }: SheetItem): Box {
   const upper = toPx(view, { x: bounds.minX, y: bounds.maxY });
@@ -16,20 +17,27 @@ export function boxAround({ view }: Brush, { outline: { bounds } }: SheetItem): 
 /** Surroundings wider than this share of the drawing are ground to write on, not things to avoid. */
 const WIDE_SHARE = 0.5;
 
-let last: { readonly of: readonly unknown[]; readonly boxes: readonly Box[] } | null = null;
+/**
+ * Whether a box stands clear of every bed, planting and smaller surrounding. Asked of the index
+ * about the box alone: of thousands in view a few words meet few.
+ */
+export function offGround(brush: Brush, items: SheetItems): (box: Box) => boolean {
+  const { view, widthPx } = brush;
+  return (box) => {
+    const near = items.within(boundsAround(view, box, CLEAR_PX));
+    return near.every((item) => {
+      const around = boxAround(brush, item);
+      const isWide = item.what === "surrounding" && around.width > widthPx * WIDE_SHARE;
+      return isWide || !overlaps(box, around);
+    });
+  };
+}
 
-/** Around every bed, planting and smaller surrounding in view; the same for each frame of a drag. */
-export function groundBoxes(brush: Brush, items: SheetItems): readonly Box[] {
-  const { view, widthPx, heightPx } = brush;
-  const of = [items, view, widthPx, heightPx];
-  if (last && of.every((part, index) => part === last?.of[index])) return last.boxes;
-  const boxes = items.within(visibleBounds(view, brush)).flatMap((item) => {
-    const box = boxAround(brush, item);
-    const isWide = item.what === "surrounding" && box.width > widthPx * WIDE_SHARE;
-    return isWide ? [] : [box];
-  });
-  last = { of, boxes };
-  return boxes;
+/** What a box on the screen covers of the sheet, with so many pixels around it. */
+function boundsAround(view: View, { left, top, width, height }: Box, byPx: number): Bounds {
+  const upper = toSheet(view, { x: left - byPx, y: top - byPx });
+  const lower = toSheet(view, { x: left + width + byPx, y: top + height + byPx });
+  return { minX: upper.x, minY: lower.y, maxX: lower.x, maxY: upper.y };
 }
 
 /** Whether words in a box would lie on no other words, and on no ground or edge but what they may. */
@@ -44,9 +52,7 @@ export function isOpenGround(
     if (may === "ground") return true;
     const middle = { x: box.left + box.width / 2, y: box.top + box.height / 2 };
     const label = labelBox(middle, box.width, box.height, 0);
-    const upper = toSheet(brush.view, { x: box.left, y: box.top });
-    const lower = toSheet(brush.view, { x: box.left + box.width, y: box.top + box.height });
-    const near = items.within({ minX: upper.x, minY: lower.y, maxX: lower.x, maxY: upper.y });
+    const near = items.within(boundsAround(brush.view, box, 0));
     return near.every((item) => {
       const { rings, box: around } = ringsInPixels(brush.view, item);
       if (!meetsRings(label, rings, around)) return true;

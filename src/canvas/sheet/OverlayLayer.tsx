@@ -1,4 +1,4 @@
-import { useCallback } from "react";
+import { useCallback, useMemo } from "react";
 import type { Point } from "../../core/geometry/point.ts";
 import type { LabelBox } from "../../core/page/label-box.ts";
 import { severitySign } from "../../core/checks/wording.ts";
@@ -18,8 +18,9 @@ import { drawHere } from "../draw/draw-here.ts";
 import { sheetGrid } from "../draw/draw-grid.ts";
 import { drawHeldPairs, toneColour } from "../draw/draw-pairs.ts";
 import { type Ring, drawRing, drawRingWords } from "../draw/draw-rings.ts";
+import type { Box } from "../draw/draw-text.ts";
 import { drawHandles, drawNamed } from "../draw/draw-selection.ts";
-import { boxAround, groundBoxes } from "../draw/ground-boxes.ts";
+import { boxAround, offGround } from "../draw/ground-boxes.ts";
 import { handleSizes, isCoarsePointer } from "../scene/handles.ts";
 import { itemHandles } from "../scene/item-handles.ts";
 import { useLiveIds } from "./live-ids.ts";
@@ -63,11 +64,12 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const here = useSheetPlace((state) => state.place);
   const isMoving = useView((state) => state.isMoving);
   const painter = useGroundPainter();
+  // Among thousands it is not looked for on every frame that the view moves.
+  const finding = useMemo(() => findingOf(result, openFinding), [result, openFinding]);
   const draw = useCallback(
     (brush: Brush) => {
       drawShade?.(brush);
       if (clear) drawClearGround(brush, clear.rings);
-      const finding = [...result.findings, ...result.accepted].find(({ id }) => id === openFinding);
       drawOverlay(brush, {
         words:
           isMoving && isLarge(layoutOf(plan, layoutId))
@@ -92,7 +94,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
       result,
       selection,
       live,
-      openFinding,
+      finding,
       tool,
       sketch,
       clear,
@@ -105,6 +107,11 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
     ],
   );
   return <SheetShape colours={colours} draw={draw} />;
+}
+
+function findingOf({ findings, accepted }: CheckResult, id: string | null): Finding | undefined {
+  const isIt = (finding: Finding) => finding.id === id;
+  return id === null ? undefined : (findings.find(isIt) ?? accepted.find(isIt));
 }
 
 /** Boxes of all words that are drawn now. */
@@ -124,6 +131,29 @@ function wordsNow(
   const moving = itemsOf(shown, layoutOf(shown, layoutId), book, live);
   const moved = boxesOf(liveLabels(brush, resting, shown, moving));
   return [...boxesOf(atRest, live), ...moved, ...marks];
+}
+
+interface DrawnRing {
+  readonly ring: Ring;
+  /** Where its words may stand. */
+  readonly places: readonly Point[];
+}
+
+function drawWordsOfRings(
+  brush: Brush,
+  rings: readonly DrawnRing[],
+  pills: readonly Box[],
+  layoutId: string,
+): void {
+  if (rings.length === 0) return;
+  // What is at rest will do: it is indexed already.
+  const { plan, book } = usePlanStore.getState();
+  const isOffGround = offGround(brush, sheetItems(plan, layoutOf(plan, layoutId), book));
+  const taken = [...pills];
+  for (const { ring, places } of rings) {
+    const box = drawRingWords(brush, ring, places, taken, isOffGround);
+    if (box) taken.push(box);
+  }
 }
 
 interface Overlay {
@@ -149,7 +179,7 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
   const items = itemsOf(plan, layout, book, selected).filter((item) => !isHidden(item, hidden));
   const shown = hidden.has("rings") ? [] : shownRings(result, selection, plan.units, colours);
   const { words } = overlay;
-  const rings: { readonly ring: Ring; readonly places: readonly Point[] }[] = [];
+  const rings: DrawnRing[] = [];
   around(brush, words, () => {
     for (const ring of shown) rings.push({ ring, places: drawRing(brush, ring) });
     if (!finding) return;
@@ -176,16 +206,7 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
     items.slice(0, 2).map((item) => boxAround(brush, item)),
     words,
   );
-  const taken = [...pills];
-  if (rings.length > 0) {
-    // What is at rest will do: it is indexed already.
-    const { plan: resting } = usePlanStore.getState();
-    taken.push(...groundBoxes(brush, sheetItems(resting, layoutOf(resting, layout.id), book)));
-  }
-  for (const { ring, places } of rings) {
-    const box = drawRingWords(brush, ring, places, taken);
-    if (box) taken.push(box);
-  }
+  drawWordsOfRings(brush, rings, pills, layout.id);
   drawScaleBar(brush, plan.units, gridText(brush, plan.units));
   drawNorthArrow(brush, plan.site.upBearingDeg);
   const dropBed = sketch.dropBed

@@ -3,6 +3,7 @@
  * when it is done: one of thousands of plantings takes longer than a frame. What was made before
  * stands in for it meanwhile, brought up to date where something was taken up or put down.
  */
+import { betweenFrames } from "../../store/window/between-frames.ts";
 import type { Brush } from "../draw/brush.ts";
 
 /** What a drawing is of: other objects, and it is one of something else. */
@@ -23,7 +24,7 @@ type Steps = Iterator<undefined, void>;
 interface Job<Ground> {
   readonly drawing: CrispDrawing<Ground>;
   readonly steps: Steps;
-  timer: ReturnType<typeof setTimeout> | null;
+  takeBack: () => void;
 }
 
 export interface CrispPicture<Ground> {
@@ -44,8 +45,8 @@ export interface CrispPicture<Ground> {
   readonly show: (brush: Brush) => void;
 }
 
-/** Of each frame so many milliseconds are given to it. */
-const SLICE_MS = 6;
+/** At a time so many milliseconds go into a drawing that is waited for: there is nothing else to see. */
+const WATCHED_MS = 40;
 
 /** @param onTurn called when there is more to show */
 export function crispPicture<Ground>(onTurn: () => void): CrispPicture<Ground> {
@@ -53,20 +54,28 @@ export function crispPicture<Ground>(onTurn: () => void): CrispPicture<Ground> {
   let job: Job<Ground> | null = null;
   let spare: HTMLCanvasElement | null = null;
   const stop = () => {
-    if (job?.timer) clearTimeout(job.timer);
-    if (job) spare = job.drawing.brush.context.canvas;
+    if (!job) return;
+    job.takeBack();
+    spare = job.drawing.brush.context.canvas;
     job = null;
   };
-  const run = (mine: Job<Ground>, isWatched: boolean) => {
-    const until = performance.now() + SLICE_MS;
+  const run = (mine: Job<Ground>, isWatched: boolean, until: number) => {
     let isEnded = false;
     while (!isEnded && performance.now() < until) isEnded = mine.steps.next().done === true;
     if (isEnded) {
       spare = done?.brush.context.canvas ?? null;
       done = mine.drawing;
       job = null;
-    } else mine.timer = setTimeout(() => run(mine, isWatched));
+    } else goOn(mine, isWatched);
     if (isEnded || isWatched) onTurn();
+  };
+  const goOn = (mine: Job<Ground>, isWatched: boolean) => {
+    if (!isWatched) {
+      mine.takeBack = betweenFrames((until) => run(mine, false, until));
+      return;
+    }
+    const timer = setTimeout(() => run(mine, true, performance.now() + WATCHED_MS));
+    mine.takeBack = () => clearTimeout(timer);
   };
   return {
     isDone: (brush, of) => done !== null && isOf(done, brush, of),
@@ -78,9 +87,8 @@ export function crispPicture<Ground>(onTurn: () => void): CrispPicture<Ground> {
       spare = null;
       if (!own) return;
       const drawing = { ...of, brush: own, patchedFor: of.ground };
-      const begun: Job<Ground> = { drawing, steps: steps(own), timer: null };
-      job = begun;
-      begun.timer = setTimeout(() => run(begun, isWatched));
+      job = { drawing, steps: steps(own), takeBack: () => undefined };
+      goOn(job, isWatched);
     },
     stop,
     show: (brush) => {

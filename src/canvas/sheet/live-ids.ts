@@ -23,14 +23,24 @@ export function liveIds(
     for (const id of changedOf(layout.beds, shownLayout.beds)) live.add(id);
     for (const id of changedOf(layout.plantings, shownLayout.plantings)) live.add(id);
   }
-  for (const planting of shownLayout.plantings) {
-    if (planting.bed !== undefined && live.has(planting.bed)) live.add(planting.id);
+  if (shownLayout.beds.length > 0) {
+    for (const planting of shownLayout.plantings) {
+      if (planting.bed !== undefined && live.has(planting.bed)) live.add(planting.id);
+    }
   }
   return live;
 }
 
+/** On every frame of a drag: mostly the same ids stand in the same order, and are compared in place. */
 function changedOf<T extends { readonly id: string }>(before: readonly T[], after: readonly T[]) {
-  return before === after ? [] : changedIds(byId(before), byId(after));
+  if (before === after) return [];
+  const changed: string[] = [];
+  for (const [place, item] of after.entries()) {
+    const was = before[place];
+    if (was?.id !== item.id) return changedIds(byId(before), byId(after));
+    if (was !== item) changed.push(item.id);
+  }
+  return before.length === after.length ? changed : changedIds(byId(before), byId(after));
 }
 
 let last: { readonly of: readonly unknown[]; readonly ids: ReadonlySet<string> } | null = null;

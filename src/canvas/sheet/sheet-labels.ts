@@ -7,6 +7,7 @@ import type { Layout, Plan } from "../../core/model/plan.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { type LabelBox, labelBox } from "../../core/page/label-box.ts";
 import type { Reading } from "../../store/plan/reading.ts";
+import { betweenFrames } from "../../store/window/between-frames.ts";
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
 import type { Brush } from "../draw/brush.ts";
 import { type FarMark, farMarks, furnitureBoxes } from "../draw/draw-far-marks.ts";
@@ -115,16 +116,14 @@ function hasMany({ beds, plantings }: Layout): boolean {
 interface Job {
   readonly of: readonly unknown[];
   readonly view: View;
-  timer: ReturnType<typeof setTimeout>;
+  takeBack: () => void;
 }
 
 let job: Job | null = null;
-/** Of each frame so many milliseconds are given to finding places. */
-const SLICE_MS = 6;
 
 /** Stops finding places: they would be those of a view that has been left. */
 export function dropLabels(): void {
-  if (job) clearTimeout(job.timer);
+  job?.takeBack();
   job = null;
 }
 
@@ -139,8 +138,7 @@ export function prepareLabels(brush: Brush, resting: Resting): void {
   const items = restingItems(brush, resting);
   const own = { ...brush, context };
   const steps = itemLabelSteps(own, items, lookOf(resting), furnitureBoxes(brush));
-  const run = () => {
-    const until = performance.now() + SLICE_MS;
+  const run = (until: number) => {
     for (;;) {
       const step = steps.next();
       if (step.done === true) {
@@ -151,9 +149,9 @@ export function prepareLabels(brush: Brush, resting: Resting): void {
       }
       if (performance.now() > until) break;
     }
-    if (job) job.timer = setTimeout(run);
+    if (job) job.takeBack = betweenFrames(run);
   };
-  job = { of, view, timer: setTimeout(run) };
+  job = { of, view, takeBack: betweenFrames(run) };
 }
 
 let measured: CanvasRenderingContext2D | null = null;

@@ -126,19 +126,22 @@ export function isGroundReckoned(): boolean {
   return reckoning !== null;
 }
 
+type WhatAsks = Pick<CheckInput["plan"], "earlierCrops" | "groundMarks" | "layouts">;
+
 /** Whether a plan has earlier crops, marks, a day of clearing or of sowing under glass. */
-export function needsGround({
-  earlierCrops,
-  groundMarks,
-  layouts,
-}: Pick<CheckInput["plan"], "earlierCrops" | "groundMarks" | "layouts">): boolean {
-  return (
-    earlierCrops.length + groundMarks.length > 0 ||
-    layouts.some(({ plantings }) =>
-      plantings.some(({ start, end }) => end !== undefined || start?.sownUnderGlass !== undefined),
-    )
+export function needsGround({ earlierCrops, groundMarks, layouts }: WhatAsks): boolean {
+  if (earlierCrops.length + groundMarks.length > 0) return true;
+  const known = asking.get(layouts);
+  if (known !== undefined) return known;
+  const isAsking = layouts.some(({ plantings }) =>
+    plantings.some(({ start, end }) => end !== undefined || start?.sownUnderGlass !== undefined),
   );
+  asking.set(layouts, isAsking);
+  return isAsking;
 }
+
+/** A window asks several times on every frame of a drag. */
+const asking = new WeakMap<WhatAsks["layouts"], boolean>();
 
 export const volunteersCheck = joinedCheck<VolunteersFinding>(
   "volunteers",

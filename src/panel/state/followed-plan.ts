@@ -4,10 +4,15 @@
  */
 import { create } from "zustand";
 import type { Edit } from "../../core/edits/edit.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { type PlanState, type PreviewOwner, usePlanStore } from "../../store/plan/plan-store.ts";
 
 /** Milliseconds between two looks at a running gesture. */
 const FOLLOW_MS = 120;
+/** Lists of thousands take a good part of that to bring up to date: the hand comes before them. */
+const FOLLOW_LARGE_MS = 400;
+/** A layout of more plantings than these has such lists. */
+const LARGE = 1000;
 
 export type FollowedPlan = Pick<PlanState, "shown" | "layoutId" | "book" | "result" | "previewing">;
 
@@ -32,9 +37,13 @@ usePlanStore.subscribe((state, before) => {
     state.layoutId === before.layoutId &&
     state.previewing === before.previewing;
   if (isSame) return;
-  if (state.previewing) timer ??= setTimeout(catchUp, FOLLOW_MS);
+  if (state.previewing) timer ??= setTimeout(catchUp, followMs(state));
   else catchUp();
 });
+
+function followMs({ shown, layoutId }: PlanState): number {
+  return layoutOf(shown, layoutId).plantings.length > LARGE ? FOLLOW_LARGE_MS : FOLLOW_MS;
+}
 
 /** A preview made in a panel: it is seen there in the same frame. */
 export function previewHere(edit: Edit, by?: PreviewOwner): void {

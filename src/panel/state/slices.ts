@@ -1,7 +1,5 @@
 /** Work that takes longer than a frame, done in slices between frames. */
-
-/** Milliseconds of work at a time. */
-const SLICE_MS = 5;
+import { betweenFrames } from "../../store/window/between-frames.ts";
 
 export type Steps<T> = Generator<undefined, T>;
 
@@ -24,10 +22,9 @@ export interface Slices<T> {
 export function newSlices<T>(onDone: (value: T) => void): Slices<T> {
   let steps: Steps<T> | null = null;
   let next: (() => Steps<T>) | null = null;
-  let timer: ReturnType<typeof setTimeout> | null = null;
-  const run = () => {
-    timer = null;
-    const until = performance.now() + SLICE_MS;
+  let takeBack: (() => void) | null = null;
+  const run = (until: number) => {
+    takeBack = null;
     while (steps !== null && performance.now() < until) {
       const step = steps.next();
       if (step.done !== true) continue;
@@ -41,7 +38,7 @@ export function newSlices<T>(onDone: (value: T) => void): Slices<T> {
       steps = next();
       next = null;
     }
-    if (steps !== null) timer ??= setTimeout(run);
+    if (steps !== null) takeBack ??= betweenFrames(run);
   };
   return {
     ask: (make) => {
@@ -49,8 +46,8 @@ export function newSlices<T>(onDone: (value: T) => void): Slices<T> {
       begin();
     },
     end: () => {
-      if (timer !== null) clearTimeout(timer);
-      timer = null;
+      takeBack?.();
+      takeBack = null;
       steps = null;
       next = null;
     },

@@ -9,10 +9,12 @@ import { joinSeedReckoning } from "../../core/checks/seed-lots.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { usePlanStore } from "./plan-store.ts";
 
+type Found = Pick<CheckResult, "byCheck">;
+
 /** Watches the open plan from now on for lots, and for findings that have more to say. */
 export function watchSeedLots(): void {
   loadOnce(
-    ({ lots }, { findings }) => lots.length > 0 || findings.some(asksForMore),
+    ({ lots }, result) => lots.length > 0 || WITH_MORE.some((check) => isFound(result, check)),
     async () => {
       const { seedReckoning } = await import("../../core/shelf/seed-reckoning.ts");
       joinSeedReckoning(seedReckoning);
@@ -20,8 +22,12 @@ export function watchSeedLots(): void {
   );
 }
 
-function asksForMore({ check }: Finding): boolean {
-  return check === "population" || check === "late-seed";
+/** Checks whose findings have more to say once they are fetched. */
+const WITH_MORE = ["population", "late-seed"] as const satisfies readonly Finding["check"][];
+
+/** Asked on every frame of a drag, and so of the lists of one check alone. */
+function isFound({ byCheck }: Found, check: Finding["check"]): boolean {
+  return byCheck.get(check)?.some(({ all }) => all.length > 0) ?? false;
 }
 
 /** Watches it for earlier crops, marks on the ground and days of clearing. */
@@ -33,7 +39,7 @@ export function watchGround(): void {
 }
 
 function loadOnce(
-  isNeeded: (plan: Plan, result: Pick<CheckResult, "findings">) => boolean,
+  isNeeded: (plan: Plan, result: Found) => boolean,
   join: () => Promise<void>,
 ): void {
   let loading: Promise<void> | null = null;
@@ -42,7 +48,7 @@ function loadOnce(
     shown,
     result,
   }: Pick<ReturnType<typeof usePlanStore.getState>, "plan" | "shown" | "result">) => {
-    if (loading || !(isNeeded(plan, result) || isNeeded(shown, result))) return;
+    if (loading || !(isNeeded(plan, result) || (shown !== plan && isNeeded(shown, result)))) return;
     loading = join().then(
       () => usePlanStore.getState().checkAnew(),
       () => {

@@ -39,6 +39,20 @@ test("sixty frames of a drag are eight looks for the panels, and the last is the
   expect(useFollowed.getState().result).toBe(usePlanStore.getState().result);
 });
 
+test("sixty frames over more than a thousand plantings are three looks, the last of the newest", () => {
+  const many = Array.from({ length: 1001 }, (_, place) => plantingAt(place + 1, place * 3));
+  usePlanStore.getState().openPlan(smallPlan(many).plan);
+  updates = 0;
+  for (let frame = 1; frame <= 60; frame += 1) {
+    usePlanStore.getState().preview(movedTo(frame / 10));
+    vi.advanceTimersByTime(16);
+  }
+  expect(updates).toBe(2);
+  vi.advanceTimersByTime(500);
+  expect(updates).toBe(3);
+  expect(useFollowed.getState().shown).toBe(usePlanStore.getState().shown);
+});
+
 test("what is kept, taken back or opened is shown at once", () => {
   usePlanStore.getState().preview(movedTo(5));
   usePlanStore.getState().commit(movedTo(5));
