@@ -1,7 +1,7 @@
 /** Carrying findings forward must give what a fresh run gives, after any edits. */
 import { expect, test, vi } from "vitest";
 import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
-import { type CheckResult, runChecks } from "../../src/core/checks/run-checks.ts";
+import { type CheckResult, countBySeverity, runChecks } from "../../src/core/checks/run-checks.ts";
 import type { Layout, Plan } from "../../src/core/model/plan.ts";
 import { book, randomEdit, randomPlan } from "./random-plan.ts";
 import { seededRandom } from "./seeded-random.ts";
@@ -18,7 +18,7 @@ function told({ findings, accepted, pairs }: CheckResult) {
 }
 
 test("after random edits a carried-forward run equals a fresh one", () => {
-  let seen = 0;
+  let [seen, accepted] = [0, 0];
   for (let seed = 1; seed <= 40; seed += 1) {
     const random = seededRandom(seed);
     let plan = randomPlan(random, random.pick([5, 25, 70]));
@@ -37,10 +37,14 @@ test("after random edits a carried-forward run equals a fresh one", () => {
         expect(told(result), `seed ${seed}, step ${step}: ${edit.title}`).toEqual(told(fresh));
       }
       expect([...result.byCheck.keys()]).toEqual([...fresh.byCheck.keys()]);
+      // Counted without the list; some are accepted, and not in it.
+      expect(result.counts).toEqual(countBySeverity(result.findings));
+      accepted += result.accepted.length;
       seen += fresh.findings.length;
     }
   }
   expect(seen).toBeGreaterThan(10_000);
+  expect(accepted).toBeGreaterThan(100);
 });
 
 test("a preview thrown away leaves nothing behind", () => {

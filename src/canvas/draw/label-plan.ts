@@ -65,6 +65,12 @@ const NAME_SETS: readonly LabelSet[] = [
 const CODED_FROM_PX = 5;
 /** More codes than these are led to by lines only where nothing else serves: lines hide the plan. */
 const LED_MOST = 16;
+/**
+ * With more codes than these waiting for a place, the view is too far off for codes: on ground
+ * that is shorter than letters are high there are none, and no lines lead to a few of hundreds.
+ */
+const WAITING_MOST = 250;
+const LEGIBLE_PX = 12;
 /** After so many places tried for codes with lines, no more are: a frame must not wait for them. */
 const TRIED_MOST = 8000;
 const LED_REACH = { leastPx: 15, mostPx: 240 } as const;
@@ -112,7 +118,8 @@ export function* labelSteps(
   yield;
   const waiting = plantings.filter(({ id }) => !planner.placed.has(id));
   for (const item of waiting) {
-    placeNear(planner, item, waiting.length <= LED_MOST);
+    if (waiting.length <= WAITING_MOST) placeNear(planner, item, waiting.length <= LED_MOST);
+    else if (longestPx(item, view) >= LEGIBLE_PX) placeOver(planner, item, 0);
     yield;
   }
   for (const item of shown) if (item.what === "surrounding") placeName(planner, item);

@@ -23,6 +23,8 @@ import { type Stand, resolveStands } from "./stand.ts";
 export interface CheckResult {
   /** Conflicts first, then cautions, then unknowns; within one, in the order of the checks. */
   readonly findings: readonly Finding[];
+  /** How many of each severity; the list of them is not made for it. */
+  readonly counts: Readonly<Record<Severity, number>>;
   /** Findings the grower has accepted, and that are no worse than what was accepted. */
   readonly accepted: readonly Finding[];
   /** Directed pairs that distance does not clear, with what clears them. */
@@ -168,7 +170,7 @@ function patchedLists(lists: FoundLists, { gone, found }: ListPatch<Finding>): F
 }
 
 /** A result before the lists are made that not every reader asks for. */
-interface Run extends Omit<CheckResult, "findings" | "accepted" | "pairs" | "stands"> {
+interface Run extends Omit<CheckResult, "findings" | "counts" | "accepted" | "pairs" | "stands"> {
   readonly stands: Pages<Stand>;
   readonly pairs: () => readonly IsolationPair[];
 }
@@ -180,11 +182,15 @@ interface Run extends Omit<CheckResult, "findings" | "accepted" | "pairs" | "sta
 function resultOf({ stands, pairs, ...run }: Run): CheckResult {
   const { lists, accepted } = lessAccepted(run.of, run.byCheck);
   const findings = madeOnce(() => ([] as Finding[]).concat(...lists.map(({ all }) => all)));
+  const counts = madeOnce(() => countsOf(lists));
   return {
     ...run,
     accepted,
     get findings() {
       return findings();
+    },
+    get counts() {
+      return counts();
     },
     get stands() {
       return stands.all;
@@ -206,6 +212,16 @@ const pairsWhenRead = (stands: Pages<Stand>, byParent: CheckResult["pairsByParen
 function madeOnce<T>(make: () => T): () => T {
   let made: { readonly value: T } | null = null;
   return () => (made ??= { value: make() }).value;
+}
+
+/** @param lists as many for each severity, one severity after the other */
+function countsOf(lists: FoundLists): CheckResult["counts"] {
+  const counts = { conflict: 0, caution: 0, unknown: 0 };
+  const each = lists.length / SEVERITIES.length;
+  for (const [place, { size }] of lists.entries()) {
+    counts[SEVERITIES[Math.floor(place / each)] as Severity] += size;
+  }
+  return counts;
 }
 
 /** All findings in order, less those accepted, which stand apart. */

@@ -41,6 +41,13 @@ export class IdPages<T extends Named> {
     return (this.made ??= ([] as T[]).concat(...this.pages));
   }
 
+  /** How many there are; the one list is not made for it. */
+  get size(): number {
+    let size = 0;
+    for (const { length } of this.pages) size += length;
+    return size;
+  }
+
   /** The item of an id; undefined: none. */
   get(id: string): T | undefined {
     const page = this.pages[lastUpTo(this.firsts, id)] ?? [];

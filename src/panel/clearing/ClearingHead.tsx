@@ -11,9 +11,7 @@ const ClearEverything = lazy(async () => ({
 /** Above the findings: what clears all conflicts together, or the button that asks for it. */
 export function ClearingHead() {
   const isAsked = useClearingState((state) => state.isAsked);
-  const hasConflict = usePlanStore(({ kept }) =>
-    kept.result.findings.some(({ severity }) => severity === "conflict"),
-  );
+  const hasConflict = usePlanStore(({ kept }) => kept.result.counts.conflict > 0);
   if (isAsked) {
     return (
       <Suspense fallback={null}>

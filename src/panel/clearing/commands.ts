@@ -9,8 +9,7 @@ export const clearEverything = {
   name: words.clearEverything,
   group: "layouts",
   also: words.clearEverythingAlso,
-  whyNot: ({ result }) =>
-    result.findings.some(({ severity }) => severity === "conflict") ? null : words.noConflict,
+  whyNot: ({ result }) => (result.counts.conflict > 0 ? null : words.noConflict),
   run: () => {
     const { toggleDrawer, showView } = viewNow();
     // On a narrow screen the sheet lies bare then, and the findings come up over it.

@@ -4,7 +4,6 @@ import { severitySign } from "../../core/checks/wording.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useShownResult } from "../state/use-shown-plan.ts";
 import { countWord } from "../../core/words/deed-words.ts";
-import { countsOf } from "./findings-words.ts";
 import { useFindingsState } from "./findings-state.ts";
 import * as texts from "./words.ts";
 
@@ -15,18 +14,18 @@ const FILTERED_FROM = 8;
 
 /** How many of each severity, on every frame of a gesture; a press leaves them out of the list. */
 export function FindingCounts() {
-  const total = usePlanStore(({ result }) => result.findings.length);
+  const isNone = usePlanStore(({ result: { counts } }) =>
+    SEVERITIES.every((severity) => counts[severity] === 0),
+  );
   return (
     <div className="region-note finding-counts" role="group" aria-label={texts.findingsCounted}>
-      {total === 0
-        ? texts.none
-        : SEVERITIES.map((each) => <CountButton key={each} severity={each} />)}
+      {isNone ? texts.none : SEVERITIES.map((each) => <CountButton key={each} severity={each} />)}
     </div>
   );
 }
 
 function CountButton({ severity }: { readonly severity: Severity }) {
-  const count = usePlanStore(({ result }) => countsOf(result.findings)[severity]);
+  const count = usePlanStore(({ result }) => result.counts[severity]);
   const isShown = useFindingsState(({ without }) => !without.has(severity));
   if (count === 0 && isShown) return null;
   return (

@@ -48,7 +48,8 @@ function stepBy(by: 1 | -1): void {
   );
 }
 
-const needsFinding = ({ result }: Now) => (result.findings.length === 0 ? words.noFindings : null);
+const needsFinding = ({ result }: Now) =>
+  Object.values(result.counts).every((count) => count === 0) ? words.noFindings : null;
 
 export const findingCommands = [
   {

@@ -62,7 +62,9 @@ export function findingRows(findings: readonly Finding[]): readonly FindingRow[]
 export function* findingRowSteps(findings: readonly Finding[]): Steps<readonly FindingRow[]> {
   const rows: FindingRow[] = [];
   for (const severity of SEVERITIES) {
-    const own = worstFirst(findings.filter((finding) => finding.severity === severity));
+    const ours = findings.filter((finding) => finding.severity === severity);
+    yield;
+    const own = worstFirst(ours);
     yield;
     rows.push(...(yield* inGroups(own)));
   }
@@ -146,10 +148,18 @@ function* byCause(findings: readonly Finding[]): Steps<readonly FindingGroup[]> 
     .sort(([, a], [, b]) => b.length - a.length);
   yield;
   const taken = new Set<Finding>();
-  return causes.flatMap(([cause, list]): readonly FindingGroup[] => {
+  const groups: FindingGroup[] = [];
+  let gone = 0;
+  for (const [cause, list] of causes) {
+    gone += list.length;
+    if (gone > STEP_FINDINGS) {
+      gone = 0;
+      yield;
+    }
     const left = list.filter((finding) => !taken.has(finding));
-    if (left.length < GROUP_LEAST) return [];
+    if (left.length < GROUP_LEAST) continue;
     for (const finding of left) taken.add(finding);
-    return [{ id: `${left[0]?.check} ${left[0]?.severity} ${cause}`, findings: left, cause }];
-  });
+    groups.push({ id: `${left[0]?.check} ${left[0]?.severity} ${cause}`, findings: left, cause });
+  }
+  return groups;
 }

@@ -1,21 +1,8 @@
 /** Counts above the findings, and on what the clear pairs rest when there is nothing to report. */
 import type { Severity } from "../../core/checks/finding.ts";
-import type { Finding } from "../../core/checks/all-checks.ts";
-import { countBySeverity } from "../../core/checks/run-checks.ts";
 import { countWord } from "../../core/words/deed-words.ts";
 import { type IsolationPair, countPairs } from "../../core/checks/isolation-pair.ts";
 import { formOf } from "../../core/words/plurals.ts";
-
-const counted = new WeakMap<readonly Finding[], Readonly<Record<Severity, number>>>();
-
-/** Counted once for a list of findings: several regions ask on each frame of a drag. */
-export function countsOf(findings: readonly Finding[]): Readonly<Record<Severity, number>> {
-  const known = counted.get(findings);
-  if (known) return known;
-  const counts = countBySeverity(findings);
-  counted.set(findings, counts);
-  return counts;
-}
 
 /** On a finding that the last change brought. */
 export const NEW_MARK = "new";

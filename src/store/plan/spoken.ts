@@ -1,7 +1,7 @@
 /** What is said of a change of the plan: what happened, and how the findings stand now. */
 import { codeChanges } from "../../core/beds/codes.ts";
 import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
-import { type CheckResult, countBySeverity } from "../../core/checks/run-checks.ts";
+import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import { formatLength } from "../../core/model/length.ts";
 import { deedOf, deedWords, findingCountWords } from "../../core/words/deed-words.ts";
@@ -31,6 +31,6 @@ export function travelWords(
   return `${said}. ${spoken((grown ?? kept).result)}.`;
 }
 
-function spoken({ findings }: CheckResult): string {
-  return findingCountWords(countBySeverity(findings));
+function spoken({ counts }: CheckResult): string {
+  return findingCountWords(counts);
 }

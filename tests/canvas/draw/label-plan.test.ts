@@ -178,6 +178,35 @@ test("a code too large for its ground is led to by a line from it, off other pla
   }
 });
 
+/** A square of so many small plots, four metres apart each way. */
+function field(side: number) {
+  const plots = Array.from({ length: side * side }, (_, place) =>
+    plantingOf(`plot-${place}`, rectangle((place % side) * 4, Math.floor(place / side) * 4, 1, 2)),
+  );
+  return drawnPlan({ plantings: plots });
+}
+
+test("hundreds of plots too small on the screen for letters have no codes, nor lines to a few of them", () => {
+  const { plan, layout } = field(20);
+  const far = planned(plan, layout, DESKTOP);
+  expect(2 * far.view.scale).toBeLessThan(12);
+  expect(far.labels.size).toBe(0);
+  // Nearer to, those in view have theirs.
+  const view = { scale: 30, x: 20, y: 480 };
+  const seen = far.items.within({ minX: 0, minY: 0, maxX: 24, maxY: 14 });
+  const near = planLabels(view, DESKTOP, { items: seen, wordsPx });
+  expect(near.size).toBeGreaterThan(20);
+  expect(near.size).toBe(seen.length);
+});
+
+test("of a hundred plots that small, some are led to by lines", () => {
+  const { plan, layout } = field(10);
+  const view = { scale: 5, x: 300, y: 350 };
+  const { list } = sheetItems(plan, layout, book);
+  const labels = planLabels(view, DESKTOP, { items: list, wordsPx });
+  expect([...labels.values()].filter(({ leader }) => leader !== null).length).toBeGreaterThan(5);
+});
+
 test("a name keeps inside the window, once, and off beds' codes", () => {
   const path = { ...sourceAt("path", 0, 0), label: "The long path", what: "path" as const };
   const { plan, layout } = drawnPlan({
