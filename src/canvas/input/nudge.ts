@@ -6,7 +6,7 @@ import type { Layout } from "../../core/model/plan.ts";
 import { onAnotherPlan, usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
-import { shownGaps } from "../snap/neighbour-gaps.ts";
+import { gapsAround } from "../tools/late-tool.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 import { endSketch, sketch } from "../tools/sketch-store.ts";
 import * as words from "./words.ts";
@@ -78,7 +78,7 @@ export function nudge(arrow: Point, isLarge: boolean): void {
   run = { layoutId, ids: run?.ids ?? selection, shift, timer };
   preview(editOf(run));
   const [first] = run.ids;
-  if (first !== undefined) sketch({ isMoving: true, gaps: shownGaps(first, run.ids) });
+  if (first !== undefined) sketch({ isMoving: true, gaps: gapsAround(first, run.ids) });
 }
 
 /** Keeps what the arrows have moved so far. */

@@ -14,9 +14,8 @@ import { useView } from "../scene/view-store.ts";
 import {
   areLabelsAtHand,
   boxesOf,
-  dropLabels,
+  findLabels,
   isLarge,
-  prepareLabels,
   restingLabels,
   restingMarks,
 } from "./sheet-labels.ts";
@@ -63,12 +62,14 @@ function drawStatic(
     drawUnder(brush, drawn);
     return;
   }
-  const isReady = areLabelsAtHand(brush, drawn);
-  if (isMoving) dropLabels();
-  else if (!isReady) prepareLabels(brush, drawn);
+  let isReady = areLabelsAtHand(brush, drawn);
   let isCrisp = true;
   if (large) isCrisp = large.draw(brush, ground, drawn, isReady);
-  else workOff(wholeSteps(brush, drawn));
+  else {
+    if (!isReady) findLabels(brush, drawn);
+    isReady = true;
+    workOff(wholeSteps(brush, drawn));
+  }
   const words = isCrisp ? boxesOf(restingLabels(brush, drawn)) : [];
   for (const mark of restingMarks(brush, drawn, words)) drawFarMark(brush, mark);
   tellDrawn(brush, isCrisp, isCrisp && isReady);

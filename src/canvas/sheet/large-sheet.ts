@@ -1,21 +1,23 @@
 /** Drawing what is at rest where it is thousands of things: fetched when a plan has so many. */
 import type { Brush } from "../draw/brush.ts";
+import type { Labels } from "../draw/draw-items.ts";
 import type { Box } from "../draw/draw-text.ts";
 import { boxAround } from "../draw/ground-boxes.ts";
 import { type GroundPicture, groundPicture } from "../draw/ground-picture.ts";
 import { sheetItems } from "../scene/sheet-items.ts";
 import { toSheet } from "../scene/viewport.ts";
 import { type CrispDrawing, type CrispPicture, crispPicture, isSameView } from "./crisp-picture.ts";
+import { dropLabels, prepareLabels } from "./many-labels.ts";
 import {
   type Drawn,
   type Ground,
   drawUnder,
-  lightSteps,
+  groundSteps,
   restingSteps,
   wholeSteps,
   workOff,
 } from "./resting-steps.ts";
-import { restingLabels } from "./sheet-labels.ts";
+import { restingItems, restingLabels } from "./sheet-labels.ts";
 
 interface Pictures {
   readonly crisp: CrispPicture<Ground>;
@@ -56,6 +58,8 @@ function drawLarge(
 ): boolean {
   const { crisp, picture } = pictures;
   const { isMoving } = drawn;
+  if (isMoving) dropLabels();
+  else if (!isReady) prepareLabels(brush, drawn);
   const of = { ground, labels: isReady ? restingLabels(brush, drawn) : null };
   const last = crisp.last();
   if (!isMoving && last && crisp.isDone(brush, of)) {
@@ -86,6 +90,13 @@ function drawLarge(
     picture.paint(brush, ground, (wide) => lightSteps(wide, drawn), performance.now());
   }
   return false;
+}
+
+const NO_LABELS: Labels = new Map();
+
+/** Without words and lines: most of the time goes into them. */
+function lightSteps(brush: Brush, drawn: Drawn): Generator<undefined, void> {
+  return groundSteps(brush, drawn, restingItems(brush, drawn), { labels: NO_LABELS });
 }
 
 function isSameLayout(before: Ground, now: Ground): boolean {

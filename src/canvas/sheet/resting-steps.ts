@@ -53,14 +53,11 @@ export function* restingSteps(
   yield* groundSteps(brush, drawn, items, { labels, drawUnderCodes });
 }
 
-const NO_LABELS: Labels = new Map();
-
-/** Without words and lines: most of the time goes into them. */
-export function lightSteps(brush: Brush, drawn: Drawn): Generator<undefined, void> {
-  return groundSteps(brush, drawn, restingItems(brush, drawn), { labels: NO_LABELS });
-}
-
-function groundSteps(
+/**
+ * Grounds, with what else is to be drawn over them.
+ * @param over without lines there is only the ground
+ */
+export function groundSteps(
   brush: Brush,
   drawn: Drawn,
   all: readonly SheetItem[],
@@ -69,7 +66,7 @@ function groundSteps(
   const { plan, book, year, painter, live, hidden } = drawn;
   const drawOnGround = () => {
     if (!painter || hidden.has("earlier crops")) return;
-    const above = over.labels === NO_LABELS ? null : aboveGround(brush, drawn, over.labels);
+    const above = over.drawUnderCodes ? aboveGround(brush, drawn, over.labels) : null;
     painter.draw(brush, { plan, book, year }, above);
   };
   const items = all.filter((item) => !live.has(item.id));

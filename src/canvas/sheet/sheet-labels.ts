@@ -7,11 +7,10 @@ import type { Layout, Plan } from "../../core/model/plan.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { type LabelBox, labelBox } from "../../core/page/label-box.ts";
 import type { Reading } from "../../store/plan/reading.ts";
-import { betweenFrames } from "../../store/window/between-frames.ts";
 import type { HideableKind } from "../../store/window/hideable-kinds.ts";
 import type { Brush } from "../draw/brush.ts";
 import { type FarMark, farMarks, furnitureBoxes } from "../draw/draw-far-marks.ts";
-import { type ItemsLook, type Labels, itemLabelSteps, itemLabels } from "../draw/draw-items.ts";
+import { type ItemsLook, type Labels, itemLabels } from "../draw/draw-items.ts";
 import { isOpenGround } from "../draw/ground-boxes.ts";
 import type { GroundPainter } from "../ground/ground-painter.ts";
 import { type PlantingItem, type SheetItem, sheetItems } from "../scene/sheet-items.ts";
@@ -73,7 +72,7 @@ let last: Known | null = null;
 export const useLabelTurn = create<{ readonly turn: number }>()(() => ({ turn: 0 }));
 
 /** What places depend on, but for where the view's corner lies. */
-function labelKey({ view, widthPx, heightPx, colours }: Brush, resting: Resting) {
+export function labelKey({ view, widthPx, heightPx, colours }: Brush, resting: Resting) {
   const { plan, layout, book, result, day, hidden, painter, reading } = resting;
   // Only a day, and covers as grown, show signs beside codes that findings may change.
   const signs = (day === null && reading === null) || result;
@@ -81,10 +80,10 @@ function labelKey({ view, widthPx, heightPx, colours }: Brush, resting: Resting)
   return [...items, view.scale, widthPx, heightPx, colours];
 }
 
-const isSame = (one: readonly unknown[], other: readonly unknown[]) =>
+export const isSame = (one: readonly unknown[], other: readonly unknown[]) =>
   one.every((part, index) => part === other[index]);
 
-const isSameView = (one: View, other: View) =>
+export const isSameView = (one: View, other: View) =>
   one.x === other.x && one.y === other.y && one.scale === other.scale;
 
 /**
@@ -113,53 +112,22 @@ function hasMany({ beds, plantings }: Layout): boolean {
   return beds.length + plantings.length > MANY_OBJECTS;
 }
 
-interface Job {
-  readonly of: readonly unknown[];
-  readonly view: View;
-  takeBack: () => void;
+/** Remembers where all words stand, found for what labelKey gave. */
+export function keepLabels(
+  of: readonly unknown[],
+  resting: Resting,
+  view: View,
+  labels: Labels,
+): void {
+  last = { of, resting, view, labels };
 }
 
-let job: Job | null = null;
-
-/** Stops finding places: they would be those of a view that has been left. */
-export function dropLabels(): void {
-  job?.takeBack();
-  job = null;
-}
-
-/** Finds the places of many words in pieces between frames; useLabelTurn tells when they are there. */
-export function prepareLabels(brush: Brush, resting: Resting): void {
-  const of = labelKey(brush, resting);
-  const { view } = brush;
-  if (job && isSame(of, job.of) && isSameView(view, job.view)) return;
-  dropLabels();
-  const context = measuring();
-  if (!context) return;
+/** Finds the places of all words at once. */
+export function findLabels(brush: Brush, resting: Resting): Labels {
   const items = restingItems(brush, resting);
-  const own = { ...brush, context };
-  const steps = itemLabelSteps(own, items, lookOf(resting), furnitureBoxes(brush));
-  const run = (until: number) => {
-    for (;;) {
-      const step = steps.next();
-      if (step.done === true) {
-        last = { of, resting, view, labels: step.value };
-        job = null;
-        useLabelTurn.setState(({ turn }) => ({ turn: turn + 1 }));
-        return;
-      }
-      if (performance.now() > until) break;
-    }
-    if (job) job.takeBack = betweenFrames(run);
-  };
-  job = { of, view, takeBack: betweenFrames(run) };
-}
-
-let measured: CanvasRenderingContext2D | null = null;
-
-/** To measure words with while nothing is drawn. */
-function measuring(): CanvasRenderingContext2D | null {
-  measured ??= document.createElement("canvas").getContext("2d");
-  return measured;
+  const labels = itemLabels(brush, items, lookOf(resting), furnitureBoxes(brush));
+  keepLabels(labelKey(brush, resting), resting, brush.view, labels);
+  return labels;
 }
 
 const NO_LABELS: Labels = new Map();
@@ -182,15 +150,7 @@ function labelsMeanwhile(brush: Brush, { plan, layout, book }: Resting): Labels 
 export function restingLabels(brush: Brush, resting: Resting): Labels {
   const known = knownLabels(brush, resting);
   if (known) return known;
-  if (hasMany(resting.layout)) return labelsMeanwhile(brush, resting);
-  const labels = itemLabels(
-    brush,
-    restingItems(brush, resting),
-    lookOf(resting),
-    furnitureBoxes(brush),
-  );
-  last = { of: labelKey(brush, resting), resting, view: brush.view, labels };
-  return labels;
+  return hasMany(resting.layout) ? labelsMeanwhile(brush, resting) : findLabels(brush, resting);
 }
 
 function movedBy(labels: Labels, byX: number, byY: number): Labels {

@@ -1,5 +1,5 @@
 /** How much room there is beside a shape, straight out in the four directions of its frame. */
-import { boundsGap } from "../../core/geometry/bounds.ts";
+import { type Bounds, boundsGap } from "../../core/geometry/bounds.ts";
 import type { Outline } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { type Frame, intoFrame, outOfFrame } from "./snap.ts";
@@ -29,14 +29,9 @@ export function sideGaps(
   mostM: number,
 ): readonly SideGap[] {
   const [x = 0, y = 0] = outline.rings[0] ?? [];
-  const about = circleAround(outline);
   // The nearest boxes first: what lies further off than a gap already found cannot make it less.
   const byDistance = others
-    .map((other) => ({
-      other,
-      leastM: boundsGap(outline.bounds, other.bounds),
-      around: circleAround(other),
-    }))
+    .map((other) => ({ other, leastM: boundsGap(outline.bounds, other.bounds) }))
     .filter(({ leastM }) => leastM <= mostM)
     .sort((a, b) => a.leastM - b.leastM);
   return [0, 90, 180, 270].flatMap((more) => {
@@ -44,9 +39,9 @@ export function sideGaps(
     const frame: Frame = { origin: { x, y }, turnDeg: turnDeg + more };
     const own = ringsIn(frame, outline);
     let best: { readonly y: number; readonly from: number; readonly to: number } | null = null;
-    for (const { other, leastM, around } of byDistance) {
+    for (const { other, leastM } of byDistance) {
       if (best && leastM > best.to - best.from) break;
-      if (!mayLieRight(frame, about, around)) continue;
+      if (!mayLieRight(frame, outline, other)) continue;
       const found = gapToRight(own, ringsIn(frame, other));
       if (found && (!best || found.to - found.from < best.to - best.from)) best = found;
     }
@@ -61,23 +56,20 @@ export function sideGaps(
   });
 }
 
-interface Circle {
-  readonly middle: Point;
-  readonly radiusM: number;
-}
-
-/** Around all of an outline, a little too large. */
-function circleAround({ bounds: { minX, minY, maxX, maxY } }: Outline): Circle {
-  const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
-  return { middle, radiusM: Math.hypot(maxX - minX, maxY - minY) / 2 };
-}
-
 /** Of hundreds around a shape few lie on any one side: the others are left out before they are turned. */
-function mayLieRight(frame: Frame, one: Circle, other: Circle): boolean {
-  const [from, to] = [intoFrame(frame, one.middle), intoFrame(frame, other.middle)];
-  const reachM = one.radiusM + other.radiusM;
-  return Math.abs(to.y - from.y) <= reachM && to.x - from.x >= -reachM;
+function mayLieRight(frame: Frame, { bounds: one }: Outline, { bounds: other }: Outline): boolean {
+  const [from, to] = [middleOf(one), middleOf(other)].map((middle) => intoFrame(frame, middle));
+  const reachM = radiusM(one) + radiusM(other);
+  return !from || !to || (Math.abs(to.y - from.y) <= reachM && to.x - from.x >= -reachM);
 }
+
+const middleOf = ({ minX, minY, maxX, maxY }: Bounds): Point => ({
+  x: (minX + maxX) / 2,
+  y: (minY + maxY) / 2,
+});
+
+/** Of the circle around a box. */
+const radiusM = ({ minX, minY, maxX, maxY }: Bounds) => Math.hypot(maxX - minX, maxY - minY) / 2;
 
 function ringsIn(frame: Frame, { rings }: Outline): readonly Ring[] {
   return rings.map((ring) =>

@@ -6,9 +6,10 @@ import { markSourceTool } from "./mark-source.ts";
 import { measureTool } from "./measure.ts";
 import { movePictureTool } from "./move-picture.ts";
 import { handleGesture } from "./shape-gestures.ts";
+import { shownGaps } from "../snap/neighbour-gaps.ts";
 import type { Tool } from "./tool.ts";
 
-export { handleGesture };
+export { handleGesture, shownGaps };
 
 export const drawingTools = {
   "draw-bed": drawBedTool,

@@ -3,6 +3,7 @@
  * kept and done when they are.
  */
 import { useWindowStore } from "../../store/window/window-store.ts";
+import type { SideGap } from "../snap/side-gaps.ts";
 import type * as DrawingTools from "./drawing-tools.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
 import * as words from "../scene/tool-words.ts";
@@ -23,6 +24,11 @@ export function withDrawingTools(act: (tools: Tools) => void): void {
   else {
     fetchDrawingTools().then(act, () => useWindowStore.getState().announce(words.toolNotLoaded));
   }
+}
+
+/** Distances around what is on the move, as soon as what measures them is there. */
+export function gapsAround(id: string, selection: readonly string[]): readonly SideGap[] {
+  return fetched?.shownGaps(id, selection) ?? [];
 }
 
 /** A tool of drawing-tools.ts. @param cursor its pointer's look, which is wanted at once */

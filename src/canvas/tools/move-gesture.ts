@@ -16,12 +16,12 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { turnAndMove, turnBetweenBeds } from "./move-edit.ts";
-import { shownGaps } from "../snap/neighbour-gaps.ts";
 import { objectNames } from "../../core/model/object-names.ts";
 import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import type { Guide } from "../snap/guide.ts";
 import { sketch } from "./sketch-store.ts";
 import { editGesture } from "./gestures.ts";
+import { gapsAround } from "./late-tool.ts";
 import { type Frame, type SnappedMove, boundsInFrame, snapMove, snapStep } from "../snap/snap.ts";
 import { SNAP_PX, type SnapGround, snapTargets } from "../snap/snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
@@ -89,7 +89,7 @@ export function moveGesture(start: SheetPointer, grabbed: SheetItem): Gesture {
     sketch({
       isMoving: true,
       guides,
-      gaps: shownGaps(grabbed.id, selection),
+      gaps: gapsAround(grabbed.id, selection),
       readout: { at: pointer.at, text },
       cursor: "grabbing",
     });
