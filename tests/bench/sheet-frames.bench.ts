@@ -64,7 +64,10 @@ for (const size of SIZES) {
     const outline = plan.layouts[0]?.plantings[Math.floor(size / 2)]?.outline;
     if (outline?.shape !== "rectangle") throw new Error("The field has other outlines.");
     for (const gesture of GESTURES) {
+      // Each pan leaves the view elsewhere: the next gesture would be made beside the sheet.
+      await page.getByRole("button", { name: "Fit all" }).click();
       const at = await pagePlace(page, { x: outline.x, y: outline.y });
+      expect(await isOnSheet(page, at)).toBe(true);
       report(size, gesture, await run(page, gesture, at));
       if (gesture === "drag") await expectMoved(page);
       await reportTasks(page, size, gesture, at);
@@ -77,6 +80,13 @@ for (const size of SIZES) {
 async function expectMoved(page: Page): Promise<void> {
   const redo = page.getByRole("button", { name: "Redo" });
   expect(await redo.getAttribute("title")).toMatch(/Move P-/);
+}
+
+function isOnSheet(page: Page, at: Place): Promise<boolean> {
+  return page.evaluate(
+    ({ x, y }) => document.elementFromPoint(x, y)?.closest(".sheet") !== null,
+    at,
+  );
 }
 
 /** Drops a plan's file on the window; milliseconds until it is drawn. */
