@@ -124,7 +124,9 @@ export function seedNotes({ wanted }: SeedParts): readonly string[] {
       ? [`${namesOf(undated)}: nothing tells when to start, so no day is given.`]
       : []),
     ...(unasked.length > 0
-      ? [`${namesOf(unasked)}: no number of plants is wanted, so ${UNASKED_PLANTS} were taken.`]
+      ? [
+          `${namesOf(unasked)}: no number of plants is wanted, so ${UNASKED_PLANTS} were taken, or as many as seed of the kind is worth keeping from.`,
+        ]
       : []),
   ];
 }

@@ -69,9 +69,9 @@ export function seedParts({ plan, layout, book }: CheckedLayout): SeedParts {
   const taken = new Set([...plan.layouts, layout].flatMap((one) => drawnIds(plan, one)));
   let id = nextId("p", taken);
   for (const variety of plan.varieties) {
-    const missing = missingOf(layout, variety);
-    if (missing === 0) continue;
     const kind = book.kind(variety.kind);
+    const missing = missingOf(layout, variety, kind);
+    if (missing === 0) continue;
     if (!kind) {
       left.push({ variety, plants: missing, reason: { why: "unknown-kind" } });
       continue;
@@ -96,13 +96,18 @@ export function seedParts({ plan, layout, book }: CheckedLayout): SeedParts {
   return { parts, wanted, left };
 }
 
-/** Plants still to lay; of a variety that names no number what one is placed with, once. */
-function missingOf(layout: Layout, variety: Variety): number {
+/**
+ * Plants still to lay; of a variety that names no number, once, what one is placed with, though
+ * never fewer than seed of its kind is worth keeping from.
+ */
+function missingOf(layout: Layout, variety: Variety, kind: Kind | undefined): number {
   const placed = layout.plantings.filter((planting) => planting.variety === variety.id);
   // What waits for another year is laid by hand alone, and no longer waits once it is.
   if (variety.waits === true && placed.length === 0) return 0;
   if (variety.wantedPlants === undefined)
-    return placed.length > 0 ? 0 : plantsWanted(layout, variety);
+    return placed.length > 0
+      ? 0
+      : Math.max(plantsWanted(layout, variety), kind?.population?.viable?.value ?? 0);
   const sum = placed.reduce((total, { plants = 0 }) => total + plants, 0);
   return Math.max(0, variety.wantedPlants - sum);
 }
