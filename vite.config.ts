@@ -4,10 +4,12 @@ import react from "@vitejs/plugin-react";
 import type { UserConfig } from "vite";
 import { defineConfig } from "vitest/config";
 import { SITE_BUDGETS, chunkBudget } from "./.config/chunk-budget.ts";
+import { compiledOnTheWay } from "./.config/compiled-on-the-way.ts";
 import { firstLoad } from "./.config/first-load.ts";
 import { licences } from "./.config/licences.ts";
 import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
 import { ownDrag } from "./.config/own-drag.ts";
+import { plansRead } from "./.config/plans-read.ts";
 import { unpackHere } from "./.config/unpack-here.ts";
 
 /** Absolute path of something in the repository: `root` is src/app, so nothing may stay relative. */
@@ -48,17 +50,13 @@ const site: UserConfig = {
         // and weigh less.
         chunkFileNames: "assets/[name]-[hash:7].js",
         assetFileNames: "assets/[name]-[hash:5][extname]",
-        // In one piece, so that the library is set up before the first schema is made with it.
         codeSplitting: {
           groups: [
-            {
-              name: "model",
-              test: /node_modules\/zod\/|src\/core\/model\/|no-code-from-text/,
-              priority: 2,
-            },
             // All that the page cannot run without: in many small files the same code weighs more
             // and comes later.
-            { name: firstLoad("base", inRepository("src/app/main.tsx")), priority: 1 },
+            { name: firstLoad("base", inRepository("src/app/main.tsx")), priority: 2 },
+            // What plans are read by, in one piece.
+            { name: "schemas", test: /node_modules\/zod\/|src\/core\/model\//, priority: 1 },
           ],
         },
       },
@@ -94,7 +92,16 @@ const commandLine: UserConfig = {
 
 export default defineConfig(({ isSsrBuild }) => ({
   root: inRepository("src/app"),
-  plugins: [react(), unpackHere(), ownDrag(), chunkBudget(SITE_BUDGETS), offlineSite(), licences()],
+  plugins: [
+    react(),
+    unpackHere(),
+    ownDrag(),
+    plansRead(),
+    compiledOnTheWay("base"),
+    chunkBudget(SITE_BUDGETS),
+    offlineSite(),
+    licences(),
+  ],
   // Sample plans outside the root are imported with `?raw`.
   server: { fs: { allow: [inRepository(".")] } },
   worker: { format: "es", plugins: () => [licences(), unpackHere()] },

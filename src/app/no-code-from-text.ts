@@ -1,7 +1,6 @@
 /**
  * To be loaded before anything else. The schema library would try whether it may turn text into
- * code; the page's content security policy forbids that and would report the attempt.
+ * code; the page's content security policy forbids that and would report the attempt. The library
+ * comes later than the page and finds this, where it keeps what its `config` is given.
  */
-import { z } from "zod/mini";
-
-z.config({ jitless: true });
+Object.assign(globalThis, { __zod_globalConfig: { jitless: true } });

@@ -12,9 +12,11 @@ import { freshPlan } from "../store/keeping/plan-copy.ts";
 import { closePlanDb, watchPlanDb } from "../store/keeping/plan-db.ts";
 import { watchPlanLock } from "../store/keeping/plan-lock.ts";
 import { usePlanStore } from "../store/plan/plan-store.ts";
-import { planFromText } from "../store/keeping/plan-text.ts";
 import { tell, useSaveState } from "../store/keeping/save-state.ts";
 import { faultReason } from "../store/keeping/storage-fault.ts";
+import type { Plan } from "../core/model/plan.ts";
+import { type Read, refuse } from "../core/model/problem.ts";
+import { isPartMissing } from "../panel/window/part-missing.ts";
 import { openFromOutside, openStored } from "../store/keeping/switch-plan.ts";
 import {
   becomeLooker,
@@ -24,8 +26,8 @@ import {
 } from "../store/keeping/other-tab-changes.ts";
 import * as words from "./words.ts";
 
-/** The text of the sample plan: fetched only where no plan is stored. */
-type LoadSample = () => Promise<string>;
+/** The sample plan, or what is wrong with it: fetched only where no plan is stored. */
+type LoadSample = () => Promise<Read<Plan>>;
 
 let started: Promise<void> | null = null;
 let stops: readonly (() => void)[] = [];
@@ -71,7 +73,6 @@ async function start(sample: LoadSample): Promise<void> {
     returned: () => void catchUp(),
   });
   stops = [stopAutosave, stopLock, acceptDroppedFiles(window)];
-  void flushAutosave();
 }
 
 async function openAtStart(sample: LoadSample): Promise<void> {
@@ -90,14 +91,15 @@ async function openAtStart(sample: LoadSample): Promise<void> {
     // What is stored could not be looked at. The sample stands in and is not stored by itself, or
     // the next start would take it for the plan that was open last.
     await openSampleAtStart(sample, "stand-in");
-    fail(faultReason(error));
+    fail(isPartMissing(String(error)) ? words.readerMissing : faultReason(error));
   }
 }
 
 /** Opens the sample; should it be faulty or out of reach, an empty plan, and says why. */
 async function openSampleAtStart(sample: LoadSample, source: "sample" | "stand-in"): Promise<void> {
-  const text = await sample().catch(() => "");
-  const read = planFromText(text, words.samplePlan);
+  const read = await sample().catch(() =>
+    refuse({ file: words.samplePlan, object: "", field: "", ...words.sampleMissing }),
+  );
   await openFromOutside(read.ok ? read.value : freshPlan(), source);
   if (!read.ok) useSaveState.setState({ problems: read.problems });
 }

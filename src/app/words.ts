@@ -22,3 +22,10 @@ export const blocked = "A tab with an older Wideberth is open. Close it, and the
 export const outdated = "A newer Wideberth is open in another tab. Reload this page to go on.";
 export const unreadable = "The saved copies of your last plan cannot be read. Nothing was deleted.";
 export const samplePlan = "sample plan";
+export const sampleMissing = {
+  got: "no answer when fetching it",
+  expected: "a plan; a new one stands in its place",
+};
+/** Ends the sentence "Not saved: ...". */
+export const readerMissing =
+  "the part of the program that reads plans could not be fetched; load the page anew once the network is there";

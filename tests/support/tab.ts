@@ -5,6 +5,7 @@
 import { vi } from "vitest";
 import type { Plan } from "../../src/core/model/plan.ts";
 import { writePlan } from "../../src/core/model/read-plan.ts";
+import { planFromText } from "../../src/store/keeping/plan-text.ts";
 import { FakeNotes } from "./fake-page.ts";
 import { gardenPlan } from "./garden-plan.ts";
 
@@ -29,7 +30,7 @@ export async function openTab({
   const stored = await import("../../src/store/keeping/stored-plans.ts");
   const tab = {
     notes,
-    start: () => startSession(async () => sample),
+    start: () => startSession(async () => planFromText(sample, "sample plan")),
     kill: endSession,
     flush: flushAutosave,
     takeOver,

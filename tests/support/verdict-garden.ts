@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import { z } from "zod";
 import { cropBook } from "../../src/core/kinds/crop-book.ts";
 import type { Plan } from "../../src/core/model/plan.ts";
-import { PLAN_FORMAT, PLAN_VERSION } from "../../src/core/model/plan.ts";
+import { PLAN_FORMAT, PLAN_VERSION } from "../../src/core/model/limits.ts";
 import { readPlan } from "../../src/core/model/read-plan.ts";
 
 const book = cropBook();

@@ -63,11 +63,19 @@ function systemColour(name: string): string {
   return color;
 }
 
+function isSame(one: Colours, other: Colours): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+
 /** The colours of now; read again when the theme, contrast or the system's colours change. */
 export function useColours(): Colours {
   const [colours, setColours] = useState(readColours);
   useEffect(() => {
     const reread = () => setColours(readColours());
+    const rereadIfOther = () => {
+      const now = readColours();
+      setColours((before) => (isSame(before, now) ? before : now));
+    };
     const observer = new MutationObserver(reread);
     observer.observe(document.documentElement, {
       attributeFilter: ["data-theme", "data-contrast"],
@@ -76,7 +84,8 @@ export function useColours(): Colours {
     for (const query of queries) query.addEventListener("change", reread);
     // Faces of type come after the first picture; what is drawn by then is drawn again.
     document.fonts.addEventListener("loadingdone", reread);
-    reread();
+    // What stands as it was read at first is not drawn and measured once more.
+    rereadIfOther();
     return () => {
       observer.disconnect();
       for (const query of queries) query.removeEventListener("change", reread);

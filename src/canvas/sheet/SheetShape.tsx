@@ -40,7 +40,8 @@ export function SheetShape({ colours, draw, isLowest = false }: SheetShapeProps)
     });
   }, [layer, shape, draw, view, colours, ratio, widthPx, heightPx]);
   useLayoutEffect(() => {
-    layer.getCanvas().setPixelRatio(ratio);
+    const canvas = layer.getCanvas();
+    if (canvas.getPixelRatio() !== ratio) canvas.setPixelRatio(ratio);
     layer.batchDraw();
   }, [layer, ratio]);
   // Once words have found their places, they are drawn.

@@ -27,7 +27,9 @@ export function useStage({ widthPx, heightPx }: Size): {
     };
   }, []);
   useLayoutEffect(() => {
-    stage?.size({ width: widthPx, height: heightPx });
+    // Taking a size empties all canvases, also where it is the one they have.
+    if (!stage || (stage.width() === widthPx && stage.height() === heightPx)) return;
+    stage.size({ width: widthPx, height: heightPx });
   }, [stage, widthPx, heightPx]);
   return { place: widthPx > 0 && heightPx > 0 ? put : null, stage };
 }

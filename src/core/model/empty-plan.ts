@@ -1,10 +1,11 @@
 import { dayFromCivil } from "./day.ts";
-import { PLAN_VERSION, type Plan } from "./plan.ts";
+import { PLAN_FORMAT, PLAN_VERSION } from "./limits.ts";
+import type { Plan } from "./plan.ts";
 
 /** A plan with nothing in it but one empty layout, for a season of one calendar year. */
 export function emptyPlan(id: string, year: number): Plan {
   return {
-    format: "wideberth-plan",
+    format: PLAN_FORMAT,
     version: PLAN_VERSION,
     id,
     title: "New plan",

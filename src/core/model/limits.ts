@@ -1,4 +1,7 @@
-/** Limits of what a plan may hold. A module of its own, so that workers need no schemas for them. */
+/** Which plan file this is, and limits of what it may hold. A module of its own, so that workers need no schemas for them. */
+
+export const PLAN_FORMAT = "wideberth-plan";
+export const PLAN_VERSION = 3;
 
 /** Largest coordinate or size, metres: a plan covers some fields, not a country. */
 export const MAX_COORDINATE_M = 100_000;

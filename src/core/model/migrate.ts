@@ -1,5 +1,5 @@
 import { lotsFromTexts } from "./migrate-lots.ts";
-import { PLAN_VERSION } from "./plan.ts";
+import { PLAN_VERSION } from "./limits.ts";
 
 type RawPlan = Readonly<Record<string, unknown>>;
 

@@ -7,7 +7,7 @@
 import { z } from "zod/mini";
 import { entry, seenSeason } from "./entry-schema.ts";
 import { earlierCrop, groundMark, picture } from "./ground-schema.ts";
-import { LIMITS } from "./limits.ts";
+import { LIMITS, PLAN_FORMAT, PLAN_VERSION } from "./limits.ts";
 import { amount, lot, renewalYears, sowing, storagePlace } from "./lot-schema.ts";
 import { ownKind } from "./own-kind-schema.ts";
 import {
@@ -38,9 +38,6 @@ import {
   record,
 } from "./schema-parts.ts";
 import { anyShape, area, type point, polygon, type rectangle } from "./shape-schema.ts";
-
-export const PLAN_FORMAT = "wideberth-plan";
-export const PLAN_VERSION = 3;
 
 /** What stands or lies around the beds and is only drawn. */
 export const groundSorts = [

@@ -1,8 +1,9 @@
 /** Untrusted text to a plan, or every problem found, each with its place. */
 import { z } from "zod/mini";
+import { PLAN_FORMAT, PLAN_VERSION } from "./limits.ts";
 import { migrate } from "./migrate.ts";
 import { parseJson } from "./parse-json.ts";
-import { PLAN_FORMAT, PLAN_VERSION, type Plan, planSchema } from "./plan.ts";
+import { type Plan, planSchema } from "./plan.ts";
 import { planProblems } from "./plan-problems.ts";
 import { type Problem, type Read, refuse, shown } from "./problem.ts";
 import { type Noun, formOf } from "../words/plurals.ts";

@@ -3,7 +3,6 @@
  * language (Unicode CLDR, through Intl), never by `=== 1`.
  */
 
-/** British usage: no comma before the last "and". */
 const LANGUAGE = "en-GB";
 
 /** A noun in the forms English has; other languages have more (`few`, `many`). */
@@ -13,7 +12,6 @@ export interface Noun {
 }
 
 let rules: Intl.PluralRules | null = null;
-let lists: Intl.ListFormat | null = null;
 
 /** The form of a noun that goes with a number: `bed`, `beds`. */
 export function formOf(count: number, { one, other }: Noun): string {
@@ -26,8 +24,14 @@ export function counted(count: number, noun: Noun): string {
   return `${count} ${formOf(count, noun)}`;
 }
 
-/** `a`, `a and b`, `a, b and c`. */
+/** Between the items of a list: all but the last two, and those (Unicode CLDR, British English). */
+const LIST = { middle: ", ", end: " and " };
+
+/**
+ * `a`, `a and b`, `a, b and c`. By hand, since setting up Intl.ListFormat takes longer than all
+ * checks of a garden; a test compares the two.
+ */
 export function listOf(items: readonly string[]): string {
-  lists ??= new Intl.ListFormat(LANGUAGE, { type: "conjunction" });
-  return lists.format(items);
+  const end = items.slice(-2).join(LIST.end);
+  return [...items.slice(0, -2), end].join(LIST.middle);
 }

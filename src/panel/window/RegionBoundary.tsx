@@ -64,7 +64,7 @@ function Explanation({ fault, onRetry }: ExplanationProps) {
     <div role="alert">
       <p>{isMissing ? texts.partNotFetched : texts.somethingWentWrong(fault)}</p>
       <p className="dialog-actions">
-        <button type="button" className="primary" onClick={downloadPlan}>
+        <button type="button" className="primary" onClick={() => void downloadPlan()}>
           {texts.downloadThePlan}
         </button>
         {!isMissing && (

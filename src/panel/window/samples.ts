@@ -1,4 +1,4 @@
-/** Sample plans, each fetched when asked for; the first opens on a first visit. */
+/** Sample plans, each fetched when asked for; the first opens on a first visit (app/first-sample.ts). */
 import * as words from "./words.ts";
 
 interface SamplePlan {
@@ -7,15 +7,11 @@ interface SamplePlan {
   readonly load: () => Promise<string>;
 }
 
-export async function loadFirstSample(): Promise<string> {
-  return (await import("../../../sample-plots/garden-to-solve.json?raw")).default;
-}
-
 export const samples: readonly SamplePlan[] = [
   {
     title: words.gardenToSolve,
     fileName: "garden-to-solve.json",
-    load: loadFirstSample,
+    load: async () => (await import("../../../sample-plots/garden-to-solve.json?raw")).default,
   },
   {
     title: words.gardenSolved,

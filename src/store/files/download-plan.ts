@@ -1,16 +1,16 @@
-import { writePlan } from "../../core/model/read-plan.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { usePlanStore } from "../plan/plan-store.ts";
 import { planFileName } from "./file-name.ts";
 
 /**
- * Downloads what is in memory, at once and leaning on nothing else: the way out when the screen
- * has failed. A plan too broken for a plan file is downloaded as it is.
+ * Downloads what is in memory, leaning on nothing but what writes plan files: the way out when the
+ * screen has failed. A plan too broken for a plan file is downloaded as it is.
  */
-export function downloadPlan(): void {
+export async function downloadPlan(): Promise<void> {
   const { plan, layoutId } = usePlanStore.getState();
   let text: string;
   try {
+    const { writePlan } = await import("../../core/model/read-plan.ts");
     text = writePlan(plan);
   } catch {
     text = JSON.stringify(plan, null, 2);

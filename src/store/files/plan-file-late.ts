@@ -26,7 +26,7 @@ async function withPlanFiles<T>(act: (files: Files) => T | Promise<T>): Promise<
 export async function savePlanFile(place: "own file" | "new file" = "own file"): Promise<void> {
   const files = await fetchPlanFiles().catch(() => null);
   if (files) await files.savePlanFile(place);
-  else downloadPlan();
+  else await downloadPlan();
 }
 
 export async function openPlanFile(): Promise<void> {

@@ -2,7 +2,6 @@
 import type { Plan } from "../../core/model/plan.ts";
 import { isWhole } from "./checksum.ts";
 import { type Generation, type Head, copiesOf, historyKey, readFrom } from "./plan-db.ts";
-import { planFromText } from "./plan-text.ts";
 import type { UndoHistory } from "./undo-history.ts";
 
 /** The newest copy of a plan that is whole and opens. */
@@ -55,6 +54,8 @@ export function readGeneration(planId: string, revision: number): Promise<Genera
 /** The plan of a copy, or null when the copy is damaged. */
 export async function planOf(generation: Generation): Promise<Plan | null> {
   if (!(await isWhole(generation.text, generation.checksum))) return null;
+  // The reader is no part of the first load: a first visit has nothing to read.
+  const { planFromText } = await import("./plan-text.ts");
   const read = planFromText(generation.text, generation.title);
   return read.ok && read.value.id === generation.planId ? read.value : null;
 }

@@ -13,7 +13,6 @@ import { newPlanId } from "./plan-copy.ts";
 import { type Claim, claimPlan, dropClaim, settleClaim } from "./plan-lock.ts";
 import type { Head } from "./plan-db.ts";
 import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-generation.ts";
-import { validText } from "./plan-text.ts";
 
 import { clockText, tell, useSaveState } from "./save-state.ts";
 import type { UndoHistory } from "./undo-history.ts";
@@ -71,7 +70,7 @@ async function lookBack(
 ): Promise<LeftUnsaved | null> {
   // Another tab that writes the plan has its own unsaved moments.
   if (!claim.isWriter) return null;
-  const moment = lastMomentOf(plan, revision);
+  const moment = await lastMomentOf(plan, revision);
   if (moment.kind === "apart") await saveAsNewPlan(moment.plan);
   if (moment.kind !== "newer") forgetLastMoment(plan.id);
   if (moment.kind !== "newer") return null;
@@ -218,6 +217,7 @@ async function placeFor(
 }
 
 async function isStoredAs(plan: Plan, sum: string): Promise<boolean> {
+  const { validText } = await import("./plan-text.ts");
   const written = validText(plan);
   return written.ok && (await checksum(written.text)) === sum;
 }

@@ -3,16 +3,19 @@
  * then may or may not be finished. So the plan is also noted at once, in the small storage that
  * writes without waiting, and looked for at the next opening. The note names the stored revisions
  * the plan was made upon; it is thrown away as soon as the plan is saved.
+ *
+ * The plan is noted as it is in memory: at such a moment the reader of plans may not have been
+ * fetched yet, and is not waited for. It looks the note over when that is found again.
  */
 import type { Plan } from "../../core/model/plan.ts";
-import { planFromText, validText } from "./plan-text.ts";
 
 interface Note {
   /** Newest stored revision the tab knew. */
   readonly revision: number;
   /** The same, or one more if an earlier version of the plan was just being saved. */
   readonly upTo: number;
-  readonly text: string;
+  /** Said to be a plan by the note: nothing is believed before it has been read. */
+  readonly plan: Plan;
 }
 
 /** What the note of a plan means beside the newest stored copy. */
@@ -27,9 +30,7 @@ export type LastMoment =
 const handled = new Set<string>();
 
 export function noteLastMoment(plan: Plan, revision: number, isSaving: boolean): void {
-  const written = validText(plan);
-  if (!written.ok) return;
-  const note: Note = { revision, upTo: revision + (isSaving ? 1 : 0), text: written.text };
+  const note: Note = { revision, upTo: revision + (isSaving ? 1 : 0), plan };
   try {
     localStorage.setItem(keyOf(plan.id), JSON.stringify(note));
     handled.add(plan.id);
@@ -48,13 +49,16 @@ export function forgetLastMoment(planId: string): void {
 }
 
 /** Compares a plan's note, if there is one, with the newest stored copy. */
-export function lastMomentOf(stored: Plan, revision: number): LastMoment {
+export async function lastMomentOf(stored: Plan, revision: number): Promise<LastMoment> {
   const note = readNote(stored.id);
   handled.add(stored.id);
-  const read = note && planFromText(note.text, stored.title);
-  if (!note || !read?.ok || read.value.id !== stored.id) return { kind: "nothing" };
+  if (!note) return { kind: "nothing" };
+  const { planFromText, validText } = await import("./plan-text.ts");
+  const left = validText(note.plan);
+  const read = left.ok ? planFromText(left.text, stored.title) : null;
+  if (!left.ok || !read?.ok || read.value.id !== stored.id) return { kind: "nothing" };
   const written = validText(stored);
-  if (written.ok && written.text === note.text) return { kind: "nothing" };
+  if (written.ok && written.text === left.text) return { kind: "nothing" };
   const isOnStored = note.revision <= revision && revision <= note.upTo;
   return { kind: isOnStored ? "newer" : "apart", plan: read.value };
 }
@@ -76,8 +80,7 @@ function isNote(value: unknown): value is Note {
     typeof value.revision === "number" &&
     "upTo" in value &&
     typeof value.upTo === "number" &&
-    "text" in value &&
-    typeof value.text === "string"
+    "plan" in value
   );
 }
 

@@ -5,7 +5,7 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { PLAN_VERSION } from "../../../src/core/model/plan.ts";
+import { PLAN_VERSION } from "../../../src/core/model/limits.ts";
 import { readPlan, writePlan } from "../../../src/core/model/read-plan.ts";
 import { isKnownKind } from "../../support/small-garden.ts";
 

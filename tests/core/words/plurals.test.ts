@@ -16,10 +16,16 @@ test.each([
 });
 
 test("lists are joined in British usage", () => {
-  expect([[], ["A01"], ["A01", "A02"], ["A01", "A02", "B01"]].map(listOf)).toEqual([
-    "",
-    "A01",
-    "A01 and A02",
-    "A01, A02 and B01",
-  ]);
+  const lists = [
+    [],
+    ["A01"],
+    ["A01", "A02"],
+    ["A01", "A02", "B01"],
+    ["a", "b", "c", "d"],
+    ["", ""],
+  ];
+  expect(lists.slice(0, 4).map(listOf)).toEqual(["", "A01", "A01 and A02", "A01, A02 and B01"]);
+  // Unicode CLDR, list patterns of British English, as the engine has them.
+  const engine = new Intl.ListFormat("en-GB", { type: "conjunction" });
+  for (const list of lists) expect(listOf(list)).toBe(engine.format(list));
 });

@@ -159,7 +159,7 @@ describe("the emergency download", () => {
   test.each([
     ["a good plan", 0],
     ["a plan too broken for a plan file", Number.NaN],
-  ])("gives out %s at once", async (_, upBearingDeg) => {
+  ])("gives out %s", async (_, upBearingDeg) => {
     vi.useFakeTimers({ toFake: ["setTimeout", "Date"], now: new Date(2026, 10, 3) });
     const blobs: Blob[] = [];
     vi.stubGlobal("URL", {
@@ -170,7 +170,7 @@ describe("the emergency download", () => {
       title: "Turn",
       apply: (plan) => ({ ...plan, site: { ...plan.site, upBearingDeg } }),
     });
-    tab.download();
+    await tab.download();
     expect(page.document.links).toEqual([
       { href: "blob:1", download: "fallow-end-2027-layout-1-2026-11-03.json", clicks: 1 },
     ]);

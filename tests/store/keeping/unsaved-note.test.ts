@@ -92,7 +92,8 @@ test("nothing is noted when nothing is unsaved, nor by a tab that only looks", a
 test.each([
   ["no note", "{"],
   ["another shape", '{"revision":"1"}'],
-  ["no plan", '{"revision":1,"upTo":1,"text":"{}"}'],
+  ["no plan", '{"revision":1,"upTo":1,"plan":{}}'],
+  ["nothing in place of a plan", '{"revision":1,"upTo":1,"plan":null}'],
 ])("a damaged note (%s) is passed over", async (_, note) => {
   localStorage.setItem("wideberth.unsaved.garden", note);
   const next = await reload(tab);
