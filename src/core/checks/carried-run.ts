@@ -80,7 +80,7 @@ export function keptOf(run: CarriedFrom): Kept {
   const kept = {
     stands: pages,
     placeOf: placesById(stands),
-    pairs: Pages.of(stands.map(({ id }) => pairsByParent.get(id))),
+    pairs: pairLists(stands, pairsByParent),
     beds: Pages.of(beds),
     bedPlaceOf: placesById(beds.map(({ bed }) => bed)),
     reach: reachIndexOf(pages),
@@ -88,6 +88,13 @@ export function keptOf(run: CarriedFrom): Kept {
   };
   known.set(of, kept);
   return kept;
+}
+
+/** A fresh run has them by place already, and makes them when they are read. */
+function pairLists(stands: readonly Stand[], byParent: CarriedFrom["pairsByParent"]): PairLists {
+  return byParent instanceof PlacedMap
+    ? byParent.items
+    : Pages.of(stands.map(({ id }) => byParent.get(id)));
 }
 
 const isStock = ({ level }: Stand) => level === "stock";

@@ -4,7 +4,7 @@ import type { Outline } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
 import type { ListPatch } from "../lists/id-pages.ts";
 import type { FindingBase } from "./finding.ts";
-import type { IsolationPair, PairWays } from "./isolation-pair.ts";
+import type { IsolationPair, JudgedPairs } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
 import type { Brief, Description, Wording } from "./wording.ts";
 
@@ -16,9 +16,7 @@ export interface CheckInput<F extends FindingBase = FindingBase> {
   readonly standById: ReadonlyMap<string, Stand>;
   readonly bedOutlines: ReadonlyMap<string, BedOutline>;
   /** Directed pairs that distance does not clear. */
-  readonly pairs: readonly IsolationPair[];
-  /** Those of them judged anew in this run, one or both ways of any two stands together. */
-  readonly freshWays: readonly PairWays[];
+  readonly judged: JudgedPairs;
   /** Stands that are not what they were in the run before: all of them on a fresh run. */
   readonly changedStands: readonly Stand[];
   /** Whether a stand or bed is the same object as in the run before. */

@@ -5,6 +5,7 @@ import { type FindingBase, compareText, findingId } from "./finding.ts";
 import {
   type IsolationPair,
   type PairWays,
+  type Standing,
   lacksFigure,
   unorderedPairs,
 } from "./isolation-pair.ts";
@@ -25,19 +26,22 @@ export interface IsolationFinding extends FindingBase {
   readonly atRisk: readonly IsolationPair[];
 }
 
-/**
- * One finding for the directed pairs of any two stands, with what is kept of the run before.
- * @param counts whether a pair makes such a finding
- */
+/** Which pairs make findings of a check: those that stand so, and of them those that it counts. */
+export interface PairsTold {
+  readonly standing: Standing;
+  readonly counts: (pair: IsolationPair) => boolean;
+}
+
+/** One finding for the directed pairs of any two stands, with what is kept of the run before. */
 export function findingsByPair<F extends FindingBase>(
   check: F["check"],
-  { isUnchanged, previous, freshWays }: CheckInput<F>,
-  counts: (pair: IsolationPair) => boolean,
+  { isUnchanged, previous, judged }: CheckInput<F>,
+  { standing, counts }: PairsTold,
   make: (id: string, both: PairWays) => F,
 ): readonly F[] {
   // A pair that touches a changed stand is judged anew both ways, so what is kept is whole.
   const findings = previous.filter((finding) => finding.subjects.every(isUnchanged));
-  for (const ways of freshWays) {
+  for (const ways of judged.freshWays(standing)) {
     const both = ways.every(counts) ? ways : ways.filter(counts);
     const [pair] = both;
     if (pair) findings.push(make(idOfPair(check, pair), both));
@@ -49,11 +53,11 @@ function idOfPair(check: string, { seedParent, pollenSource }: IsolationPair): s
   return findingId(check, [seedParent, pollenSource]);
 }
 
-/** The same after a few stands changed. @param counts whether a pair makes such a finding */
+/** The same after a few stands changed. */
 export function patchByPair<F extends FindingBase>(
   check: F["check"],
   { gonePairs, freshPairs }: ChangeInput,
-  counts: (pair: IsolationPair) => boolean,
+  { counts }: PairsTold,
   make: (id: string, both: PairWays) => F,
 ): ListPatch<F> {
   const both = unorderedPairs(freshPairs.filter(counts));
@@ -63,13 +67,16 @@ export function patchByPair<F extends FindingBase>(
   };
 }
 
-const isConflict = ({ standing }: IsolationPair) => standing === "conflict";
+const conflicts: PairsTold = {
+  standing: "conflict",
+  counts: ({ standing }) => standing === "conflict",
+};
 
 export const isolationCheck: Check<IsolationFinding> = {
   name: "isolation",
   title: words.isolation,
-  run: (input) => findingsByPair("isolation", input, isConflict, isolationFinding),
-  patch: (input) => patchByPair("isolation", input, isConflict, isolationFinding),
+  run: (input) => findingsByPair("isolation", input, conflicts, isolationFinding),
+  patch: (input) => patchByPair("isolation", input, conflicts, isolationFinding),
   describe: ({ atRisk }, wording) => describeIsolation(atRisk, wording),
   brief: (finding, wording) => pairBrief(finding.atRisk[0] as IsolationPair, finding, wording),
   figuresOf: ({ atRisk }) => atRisk[0]?.seedParent ?? null,
@@ -111,7 +118,7 @@ export interface MissingBloomFinding extends FindingBase {
 export const missingBloomCheck: Check<MissingBloomFinding> = {
   name: "missing-bloom",
   title: words.missingBloom,
-  run: (input) => [...unknownsBySubject(input, lacksBloom)].map(missingBloom),
+  run: ({ judged }) => [...bySubject(judged.standing("unknown"), lacksBloom)].map(missingBloom),
   patch: (input) => patchBySubject("missing-bloom", input, lacksBloom, missingBloom),
   describe: (finding, { nameOf, standOf, unit }) => ({
     title: words.noBloom(nameOf(finding.subject)),
@@ -132,7 +139,7 @@ export interface MissingFigureFinding extends FindingBase {
 export const missingFigureCheck: Check<MissingFigureFinding> = {
   name: "missing-figure",
   title: words.missingFigure,
-  run: (input) => [...unknownsBySubject(input, lackingFigure)].map(missingFigure),
+  run: ({ judged }) => [...bySubject(judged.standing("unknown"), lackingFigure)].map(missingFigure),
   patch: (input) => patchBySubject("missing-figure", input, lackingFigure, missingFigure),
   describe: ({ subject, against }, wording) => describeMissingFigure(subject, against, wording),
   figuresOf: ({ subject }) => subject,
@@ -174,25 +181,25 @@ function patchBySubject<F extends FindingBase>(
   blame: Blame,
   make: (entry: readonly [string, readonly IsolationPair[]]) => F,
 ): ListPatch<F> {
-  const touched = new Set(
-    unknownsBySubject({ pairs: [...gonePairs, ...freshPairs] }, blame).keys(),
-  );
+  const touched = new Set(bySubject([...gonePairs, ...freshPairs].filter(isUnknown), blame).keys());
   return {
     gone: [...touched].map((subject) => findingId(check, [subject])),
     found: [...touched].flatMap((subject) => {
-      const pairs = unknownsBySubject({ pairs: pairsOf(subject) }, blame).get(subject);
+      const pairs = bySubject(pairsOf(subject).filter(isUnknown), blame).get(subject);
       return pairs ? [make([subject, pairs])] : [];
     }),
   };
 }
 
-function unknownsBySubject(
-  { pairs }: Pick<CheckInput, "pairs">,
+const isUnknown = ({ standing }: IsolationPair) => standing === "unknown";
+
+/** @param pairs of which it cannot be told how they stand */
+function bySubject(
+  pairs: readonly IsolationPair[],
   blame: Blame,
 ): ReadonlyMap<string, readonly IsolationPair[]> {
   const found = new Map<string, IsolationPair[]>();
   for (const pair of pairs) {
-    if (pair.standing !== "unknown") continue;
     for (const subject of blame(pair)) {
       const list = found.get(subject);
       if (list) list.push(pair);

@@ -10,6 +10,15 @@ import type { DayNumber } from "../model/day.ts";
 /** What clears a pair, strongest first; `conflict` when nothing does; `unknown` when it cannot be told. */
 export type Standing = "distance" | "time" | "cover" | "conflict" | "unknown";
 
+/** How a way stands, as columns have it; 0: distance clears it, or the two do not cross that way. */
+export const CODES: Readonly<Record<Standing, number>> = {
+  distance: 0,
+  time: 1,
+  cover: 2,
+  conflict: 3,
+  unknown: 4,
+};
+
 /** Where a required distance comes from. */
 export interface Requirement {
   readonly metres: number;
@@ -82,6 +91,28 @@ export interface IsolationPair {
 
 /** One or both ways of two stands. */
 export type PairWays = readonly IsolationPair[];
+
+/** Pairs by how they stand. */
+export interface JudgedPairs {
+  /** All directed pairs that stand so, in the order of all pairs. */
+  readonly standing: (standing: Standing) => readonly IsolationPair[];
+  /** Of those judged in this run, one or both ways of any two where one way stands so. */
+  readonly freshWays: (standing: Standing) => readonly PairWays[];
+}
+
+/** @param fresh those of the pairs that were judged in this run */
+export function judgedAmong(
+  pairs: readonly IsolationPair[],
+  fresh: readonly IsolationPair[],
+): JudgedPairs {
+  return {
+    standing: (standing) => pairs.filter((pair) => pair.standing === standing),
+    freshWays: (standing) =>
+      [...unorderedPairs(fresh).values()].filter((ways) =>
+        ways.some((way) => way.standing === standing),
+      ),
+  };
+}
 
 /**
  * Distances short of the requirement by less than this pass: published figures are minima, and a

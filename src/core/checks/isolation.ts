@@ -12,28 +12,31 @@ import { isDatedHere } from "../calendar/season-reach.ts";
 import type { PollenCarrier, Relation } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
-import { gapBetween, gapWithin } from "../geometry/gap.ts";
+import { GAP_NUMBERS, gapAt, gapBetween, gapInto } from "../geometry/gap.ts";
+import { PlacedMap, placesById } from "../lists/placed-map.ts";
 import type { Cover } from "../model/plan.ts";
-import { byRank, keptPairs, pairsAmong, pairsInOrder } from "../nearness/directed-pairs.ts";
+import { byRank, keptPairs, meetings, pairsInOrder } from "../nearness/directed-pairs.ts";
 import { groupStands } from "../nearness/near-stands.ts";
+import { PairColumns } from "../nearness/pair-columns.ts";
+import { WayLists } from "../nearness/way-lists.ts";
 import {
+  CODES,
   DISTANCE_TOLERANCE_M,
   type IsolationPair,
-  type PairWays,
+  type JudgedPairs,
   type Standing,
   type TimeClear,
+  judgedAmong,
   lacksFigure,
-  unorderedPairs,
 } from "./isolation-pair.ts";
-import { type Stand, requirementFrom } from "./stand.ts";
+import { type Stand, guardDaysOf, limitOf, requirementFrom } from "./stand.ts";
 
-export interface IsolationRun {
+/** All lists of it are made when they are read. */
+export interface IsolationRun extends JudgedPairs {
   /** Directed pairs closer than required, or not known to be far enough, by seed parent. */
   readonly byParent: ReadonlyMap<string, readonly IsolationPair[]>;
   /** The same in one list, in the order of the stands: seed parents first, then sources. */
   readonly pairs: readonly IsolationPair[];
-  /** Those of them that were judged in this run rather than carried forward: one or both ways of any two stands. */
-  readonly fresh: readonly PairWays[];
 }
 
 /** What an earlier run left behind, and which stands are no longer what they were then. */
@@ -56,15 +59,54 @@ export function isolationPairs(
 }
 
 function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
-  const found = pairsAmong<Stand, IsolationPair>(stands, (parent, source, isBefore) =>
-    waysBetween(parent, source, isBefore, book),
+  const columns = judgedColumns(stands, book);
+  const lists = new WayLists(columns, stands.length, (way) =>
+    pairOfWay(stands, columns, way, book),
   );
-  const { items, starts } = found.directed;
-  const byParent: PairsByParent = new Map();
-  for (const [place, { id, isSeedParent }] of stands.entries()) {
-    if (isSeedParent) byParent.set(id, items.slice(starts[place], starts[place + 1]));
-  }
-  return { byParent, pairs: items, fresh: found.ways };
+  const isParent = (place: number) => (stands[place] as Stand).isSeedParent;
+  return {
+    byParent: new PlacedMap(placesById(stands), lists.pages(isParent)),
+    get pairs() {
+      return lists.all;
+    },
+    standing: (standing) => lists.those((code) => code === CODES[standing]),
+    freshWays: (standing) => lists.both((code) => code === CODES[standing]),
+  };
+}
+
+/** Every two stands of which distance does not clear both ways, measured once. */
+function judgedColumns(stands: readonly Stand[], book: CropBook): PairColumns {
+  const columns = new PairColumns();
+  meetings(stands, (from, to, isMutual) => {
+    const [one, other] = [stands[from] as Stand, stands[to] as Stand];
+    const isThere = canCross(one, other, book.relation(one.kind, other.kind).relation);
+    const isBack = isMutual && canCross(other, one, book.relation(other.kind, one.kind).relation);
+    if (!isThere && !isBack) return;
+    const limitM = Math.max(isThere ? limitOf(one, other) : 0, isBack ? limitOf(other, one) : 0);
+    const at = columns.nextGap();
+    if (!gapInto(one.outline, other.outline, limitM, columns.gaps, at)) return;
+    const metres = columns.gaps[at] as number;
+    const there = isThere ? CODES[standingOf(one, other, metres)] : 0;
+    const back = isBack ? CODES[standingOf(other, one, metres)] : 0;
+    if (there !== 0 || back !== 0) columns.add(from, to, there, back);
+  });
+  return columns;
+}
+
+/** A way of the columns as the pair it is. */
+function pairOfWay(
+  stands: readonly Stand[],
+  { one, other, gaps }: PairColumns,
+  way: number,
+  book: CropBook,
+): IsolationPair {
+  const index = way >> 1;
+  const [a, b] = [stands[one[index] as number] as Stand, stands[other[index] as number] as Stand];
+  const { distanceM, from, to } = gapAt(gaps, index * GAP_NUMBERS);
+  const isBack = (way & 1) === 1;
+  const [parent, source] = isBack ? [b, a] : [a, b];
+  const { relation } = book.relation(parent.kind, source.kind);
+  return judgedPair(parent, source, relation, distanceM, isBack ? [to, from] : [from, to]);
 }
 
 function carriedPairs(
@@ -94,7 +136,7 @@ function carriedPairs(
     }
   }
   const pairs = pairsInOrder(stands, byParent);
-  return { byParent, pairs, fresh: [...unorderedPairs(fresh).values()] };
+  return { byParent, pairs, ...judgedAmong(pairs, fresh) };
 }
 
 type PairsByParent = Map<string, readonly IsolationPair[]>;
@@ -115,44 +157,7 @@ export function closePairs(
   return pairs;
 }
 
-/**
- * Both ways of two stands as far as distance clears neither, measured once; null: there is none,
- * or they are found when the other is asked for.
- * @param isAskedBefore whether the source, if it is a seed parent too, is asked for its own pairs
- */
-function waysBetween(
-  parent: Stand,
-  source: Stand,
-  isAskedBefore: boolean,
-  book: CropBook,
-): PairWays | null {
-  const apartM = boundsGap(parent.outline.bounds, source.outline.bounds);
-  if (apartM >= parent.reachM) return null;
-  const { relation } = book.relation(parent.kind, source.kind);
-  if (!canCross(parent, source, relation)) return null;
-  const back = book.relation(source.kind, parent.kind).relation;
-  const isBothWays = apartM < source.reachM && canCross(source, parent, back);
-  if (isBothWays && isAskedBefore) return null;
-  const limitM = Math.max(limitOf(parent, source), isBothWays ? limitOf(source, parent) : 0);
-  const gap = gapWithin(parent.outline, source.outline, limitM);
-  if (gap === null) return null;
-  const { distanceM, from, to } = gap;
-  const there = judgedPair(parent, source, relation, distanceM, [from, to]);
-  const andBack = isBothWays ? judgedPair(source, parent, back, distanceM, [to, from]) : null;
-  if (!andBack || !isClose(andBack)) return isClose(there) ? [there] : null;
-  return isClose(there) ? [there, andBack] : [andBack];
-}
-
 const isClose = ({ standing }: IsolationPair) => standing !== "distance";
-
-/**
- * Metres from which on distance clears a source, give or take the tolerance; infinite: none does.
- * Beyond a laxer level's figure nothing is known where the level has none: not clear, not near.
- */
-function limitOf(parent: Stand, source: Stand): number {
-  const requirement = requirementFrom(parent, source.kind);
-  return requirement === null || requirement.isFloor === true ? Infinity : requirement.metres;
-}
 
 /** Plantings of one variety add up to one population, unless the grower keeps two lots apart. */
 export function isSameLot(a: Stand, b: Stand): boolean {
@@ -187,14 +192,7 @@ function judgedPair(
   const { sheds } = source;
   const overlap = receives && sheds ? daysTogether(receives, sheds) : null;
   const gapDays = receives && sheds ? daysBetween(receives, sheds) : null;
-  const guardDays = guardDaysOf(parent, source);
-  const isApart = overlap === 0 && gapDays !== null && gapDays >= guardDays;
-  const cleared =
-    distanceM >= limitOf(parent, source) - DISTANCE_TOLERANCE_M
-      ? "distance"
-      : clearedBeside(parent, source, isApart);
-  const isTold = overlap !== null && !isApart && !lacksFigure({ requirement, distanceM });
-  // Written out field by field: most of a whole-plan check is making these.
+  const standing = standingOf(parent, source, distanceM);
   return {
     seedParent: parent.id,
     pollenSource: source.id,
@@ -207,11 +205,29 @@ function judgedPair(
     gapDays,
     exposedShare:
       receives && sheds && overlap !== null ? overlap / openDays(receives, sheds) : null,
-    guardDays,
-    standing: cleared ?? (isTold ? "conflict" : "unknown"),
-    time: cleared === "time" && !isCovered(parent, source) ? timeClear(parent, source) : null,
+    guardDays: guardDaysOf(parent, source),
+    standing,
+    time: standing === "time" && !isCovered(parent, source) ? timeClear(parent, source) : null,
     lacksBloom: receives && sheds ? NONE : lacking(parent, source),
   };
+}
+
+/** What clears a way that can cross, or that nothing does. */
+function standingOf(parent: Stand, source: Stand, distanceM: number): Standing {
+  if (distanceM >= limitOf(parent, source) - DISTANCE_TOLERANCE_M) return "distance";
+  const { receives } = parent;
+  const { sheds } = source;
+  const overlap = receives && sheds ? daysTogether(receives, sheds) : null;
+  const isApart =
+    overlap === 0 &&
+    receives !== null &&
+    sheds !== null &&
+    daysBetween(receives, sheds) >= guardDaysOf(parent, source);
+  const cleared = clearedBeside(parent, source, isApart);
+  if (cleared !== null) return cleared;
+  const requirement = requirementFrom(parent, source.kind);
+  const isTold = overlap !== null && !isApart && !lacksFigure({ requirement, distanceM });
+  return isTold ? "conflict" : "unknown";
 }
 
 /** On what a pair cleared by time rests. */
@@ -232,11 +248,6 @@ const NONE: readonly string[] = [];
 /** Ids of the two that lack the bloom dates asked of them. */
 function lacking(parent: Stand, source: Stand): readonly string[] {
   return [parent.receives ? [] : parent.id, source.sheds ? [] : source.id].flat();
-}
-
-/** Days that must lie between the windows of the two: the more careful kind decides. */
-function guardDaysOf(parent: Stand, source: Stand): number {
-  return Math.max(parent.guardDays, source.guardDays);
 }
 
 /** What keeps a pair apart however near it lies: time, cover, or nothing. */

@@ -41,9 +41,9 @@ interface OtherSeasonFinding extends FindingBase {
 export const otherSeasonCheck: Check<OtherSeasonFinding> = {
   name: "other-season",
   title: words.seasonCheck,
-  run: ({ plan, stands, pairs }) => {
+  run: ({ plan, stands, judged }) => {
     const untold = new Map<string, IsolationPair[]>();
-    for (const pair of pairs) {
+    for (const pair of judged.standing("unknown")) {
       if (!isUntold(pair)) continue;
       for (const id of [pair.seedParent, pair.pollenSource]) {
         const list = untold.get(id);

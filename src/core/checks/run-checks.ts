@@ -16,8 +16,8 @@ import { type Finding, allChecks } from "./all-checks.ts";
 import type { BedOutline, Check, CheckInput } from "./check.ts";
 import { type FindingBase, type Severity, compareText } from "./finding.ts";
 import { type CarriedRun, type RunOf, carriedRun } from "./carried-run.ts";
-import { isolationPairs } from "./isolation.ts";
-import { type IsolationPair, unorderedPairs } from "./isolation-pair.ts";
+import { type IsolationRun, isolationPairs } from "./isolation.ts";
+import { type IsolationPair, judgedAmong } from "./isolation-pair.ts";
 import { type Stand, resolveStands } from "./stand.ts";
 
 export interface CheckResult {
@@ -63,7 +63,7 @@ export function runChecks(
       ...changedIds(previous.bedOutlines, bedOutlines),
     ],
   );
-  const { byParent, pairs, fresh } = isolationPairs(
+  const isolation = isolationPairs(
     stands,
     book,
     previous && { byParent: previous.pairsByParent, changed },
@@ -73,8 +73,7 @@ export function runChecks(
     stands,
     standById,
     bedOutlines,
-    pairs,
-    freshWays: fresh,
+    judged: isolation,
     changedStands: previous ? stands.filter((stand) => changed.has(stand.id)) : stands,
     isUnchanged: (id: string) => previous !== undefined && !changed.has(id),
   };
@@ -88,8 +87,8 @@ export function runChecks(
     stands: Pages.of(stands),
     standById,
     bedOutlines,
-    pairsByParent: byParent,
-    pairs: always(pairs),
+    pairsByParent: isolation.byParent,
+    pairs: pairsOfRun(isolation),
     byCheck,
   });
 }
@@ -131,14 +130,11 @@ function wholeInput(
     get stands() {
       return stands.all;
     },
-    get pairs() {
-      return pairs();
+    get judged() {
+      return judgedAmong(pairs(), input.freshPairs);
     },
     get previous() {
       return allOf(before);
-    },
-    get freshWays() {
-      return [...unorderedPairs(input.freshPairs).values()];
     },
   };
 }
@@ -202,10 +198,7 @@ function resultOf({ stands, pairs, ...run }: Run): CheckResult {
 }
 
 // Functions of their own: one written where a run is made would hold on to the run before.
-const always =
-  <T>(value: T) =>
-  () =>
-    value;
+const pairsOfRun = (run: IsolationRun) => () => run.pairs;
 const pairsWhenRead = (stands: Pages<Stand>, byParent: CheckResult["pairsByParent"]) =>
   madeOnce(() => pairsInOrder(stands.all, byParent));
 

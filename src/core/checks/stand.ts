@@ -237,3 +237,17 @@ function surroundingStand(
 export function requirementFrom(parent: Stand, sourceKind: Kind): Requirement | null {
   return parent.wildRequirements?.get(sourceKind.id) ?? parent.requirement;
 }
+
+/**
+ * Metres from which on distance clears a source, give or take the tolerance; infinite: none does.
+ * Beyond a laxer level's figure nothing is known where the level has none: not clear, not near.
+ */
+export function limitOf(parent: Stand, source: Stand): number {
+  const requirement = requirementFrom(parent, source.kind);
+  return requirement === null || requirement.isFloor === true ? Infinity : requirement.metres;
+}
+
+/** Days that must lie between the windows of the two: the more careful kind decides. */
+export function guardDaysOf(parent: Stand, source: Stand): number {
+  return Math.max(parent.guardDays, source.guardDays);
+}

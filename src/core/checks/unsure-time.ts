@@ -1,7 +1,7 @@
 /** Pairs that time alone clears, on days that a rule of thumb gives: clear, but to be watched. */
 import type { Check } from "./check.ts";
 import { type FindingBase, compareText } from "./finding.ts";
-import { findingsByPair, patchByPair } from "./isolation-findings.ts";
+import { type PairsTold, findingsByPair, patchByPair } from "./isolation-findings.ts";
 import type { IsolationPair, TimeClear } from "./isolation-pair.ts";
 import { days, ifNotWords, restsWords, watchWords } from "./day-words.ts";
 import { measureSentence } from "./isolation-words.ts";
@@ -16,13 +16,16 @@ export interface UnsureTimeFinding extends FindingBase {
   readonly resting: readonly IsolationPair[];
 }
 
-const isUnsure = ({ time }: IsolationPair) => time !== null && !time.isSure;
+const unsure: PairsTold = {
+  standing: "time",
+  counts: ({ time }) => time !== null && !time.isSure,
+};
 
 export const unsureTimeCheck: Check<UnsureTimeFinding> = {
   name: "unsure-time",
   title: words.unsure,
-  run: (input) => findingsByPair("unsure-time", input, isUnsure, unsureTimeFinding),
-  patch: (input) => patchByPair("unsure-time", input, isUnsure, unsureTimeFinding),
+  run: (input) => findingsByPair("unsure-time", input, unsure, unsureTimeFinding),
+  patch: (input) => patchByPair("unsure-time", input, unsure, unsureTimeFinding),
   describe: ({ resting }, wording) => describeUnsureTime(resting, wording),
   brief: (finding, wording) => pairBrief(finding.resting[0] as IsolationPair, finding, wording),
   hasWaysOut: false,

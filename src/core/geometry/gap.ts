@@ -26,11 +26,42 @@ export function gapBetween(a: Outline, b: Outline): Gap {
 
 /** The gap where it is less than a limit in metres, give or take rounding; null: they lie farther apart. */
 export function gapWithin(a: Outline, b: Outline, limitM: number): Gap | null {
-  if (isAfter(a, b)) {
-    const turned = orderedGap(b, a, limitM);
-    return turned && { distanceM: turned.distanceM, from: turned.to, to: turned.from };
-  }
-  return orderedGap(a, b, limitM);
+  if (!gapInto(a, b, limitM, measured, 0)) return null;
+  return gapAt(measured, 0);
+}
+
+/** The gap whose numbers stand in an array from a place on. */
+export function gapAt(numbers: Float64Array, at: number): Gap {
+  return {
+    distanceM: numbers[at] as number,
+    from: { x: numbers[at + 1] as number, y: numbers[at + 2] as number },
+    to: { x: numbers[at + 3] as number, y: numbers[at + 4] as number },
+  };
+}
+
+/** A gap as numbers: metres, then x and y of the point of each outline. */
+export const GAP_NUMBERS = 5;
+const measured = new Float64Array(GAP_NUMBERS);
+
+/**
+ * The same without making anything: puts the gap's numbers into an array from a place on, and says
+ * whether there is one; what was there stays where there is none.
+ */
+export function gapInto(
+  a: Outline,
+  b: Outline,
+  limitM: number,
+  into: Float64Array,
+  at: number,
+): boolean {
+  if (!isAfter(a, b)) return orderedGap(a, b, limitM, into, at);
+  if (!orderedGap(b, a, limitM, into, at)) return false;
+  const [x, y] = [into[at + 1] as number, into[at + 2] as number];
+  into[at + 1] = into[at + 3] as number;
+  into[at + 2] = into[at + 4] as number;
+  into[at + 3] = x;
+  into[at + 4] = y;
+  return true;
 }
 
 /** Which of two outlines is measured first: that with the lesser bounds, else the lesser corners. */
@@ -42,25 +73,35 @@ function isAfter({ bounds: a, rings }: Outline, { bounds: b, rings: others }: Ou
 /** Beyond a limit by so little it may be rounding: whoever asked looks at the distance itself. */
 const LIMIT_SLACK = 1 + 1e-9;
 
-function orderedGap(a: Outline, b: Outline, limitM: number): Gap | null {
+function orderedGap(
+  a: Outline,
+  b: Outline,
+  limitM: number,
+  into: Float64Array,
+  at: number,
+): boolean {
   const shared = sharedPoint(a, b);
-  if (shared !== null) return { distanceM: 0, from: shared, to: shared };
+  if (shared !== null) {
+    into[at] = 0;
+    into[at + 1] = into[at + 3] = shared.x;
+    into[at + 2] = into[at + 4] = shared.y;
+    return true;
+  }
   const limit = limitM * limitM * LIMIT_SLACK;
   const isFound = nearest(a, b, limit);
-  const { square, cornerX, cornerY, onX, onY } = found;
-  if (nearest(b, a, isFound ? square : limit)) {
-    return {
-      distanceM: Math.sqrt(found.square),
-      from: { x: found.onX, y: found.onY },
-      to: { x: found.cornerX, y: found.cornerY },
-    };
-  }
-  if (!isFound) return null;
-  return {
-    distanceM: Math.sqrt(square),
-    from: { x: cornerX, y: cornerY },
-    to: { x: onX, y: onY },
-  };
+  if (isFound) putFound(into, at, 1, 3);
+  if (nearest(b, a, isFound ? found.square : limit)) putFound(into, at, 3, 1);
+  else if (!isFound) return false;
+  return true;
+}
+
+/** Puts what `nearest` found where it belongs. @param corner, on which of the numbers is the x of each */
+function putFound(into: Float64Array, at: number, corner: number, on: number): void {
+  into[at] = Math.sqrt(found.square);
+  into[at + corner] = found.cornerX;
+  into[at + corner + 1] = found.cornerY;
+  into[at + on] = found.onX;
+  into[at + on + 1] = found.onY;
 }
 
 /** A point both outlines hold, or null when they lie apart. */

@@ -13,14 +13,25 @@ export interface Listed<T> {
 const PAGE_BITS = 8;
 const PAGE = 1 << PAGE_BITS;
 
+/** Stands for an item that is made when it is read. */
+const LATER = Symbol("later");
+type Page<T> = readonly (T | typeof LATER)[];
+
 export class Pages<T> implements Listed<T> {
   readonly length: number;
-  private readonly pages: readonly (readonly T[])[];
+  private readonly pages: readonly Page<T>[];
+  /** Makes the item of a place; null: all are there. */
+  private readonly make: ((place: number) => T) | null;
   private made: readonly T[] | null = null;
 
-  private constructor(pages: readonly (readonly T[])[], length: number) {
+  private constructor(
+    pages: readonly Page<T>[],
+    length: number,
+    make: ((place: number) => T) | null,
+  ) {
     this.pages = pages;
     this.length = length;
+    this.make = make;
   }
 
   static of<T>(items: readonly T[]): Pages<T> {
@@ -28,18 +39,32 @@ export class Pages<T> implements Listed<T> {
     for (let from = 0; from < items.length; from += PAGE) {
       pages.push(items.slice(from, from + PAGE));
     }
-    const made = new Pages(pages, items.length);
+    const made = new Pages(pages, items.length, null);
     made.made = items;
     return made;
   }
 
+  /** Items that are made when they are read. @param make the same item each time it is asked for one */
+  static later<T>(length: number, make: (place: number) => T): Pages<T> {
+    const page: Page<T> = Array.from({ length: PAGE }, () => LATER);
+    return new Pages(
+      Array.from({ length: Math.ceil(length / PAGE) }, () => page),
+      length,
+      make,
+    );
+  }
+
   at(place: number): T | undefined {
-    return this.pages[place >> PAGE_BITS]?.[place & (PAGE - 1)];
+    const item = this.pages[place >> PAGE_BITS]?.[place & (PAGE - 1)];
+    if (item !== LATER) return item;
+    return place < this.length ? this.make?.(place) : undefined;
   }
 
   /** All in one list, made when it is first asked for. */
   get all(): readonly T[] {
-    return (this.made ??= ([] as T[]).concat(...this.pages));
+    return (this.made ??= this.make
+      ? Array.from({ length: this.length }, (_, place) => this.at(place) as T)
+      : ([] as T[]).concat(...(this.pages as readonly (readonly T[])[])));
   }
 
   /**
@@ -49,7 +74,7 @@ export class Pages<T> implements Listed<T> {
   with(changes: ReadonlyMap<number, T>): Pages<T> {
     if (changes.size === 0) return this;
     const pages = this.pages.slice();
-    const own = new Map<number, T[]>();
+    const own = new Map<number, (T | typeof LATER)[]>();
     for (const [place, item] of changes) {
       if (!(place >= 0 && place < this.length)) {
         throw new RangeError(`no place ${place}`);
@@ -57,12 +82,12 @@ export class Pages<T> implements Listed<T> {
       const number = place >> PAGE_BITS;
       let page = own.get(number);
       if (!page) {
-        page = (pages[number] as readonly T[]).slice();
+        page = (pages[number] as Page<T>).slice();
         own.set(number, page);
         pages[number] = page;
       }
       page[place & (PAGE - 1)] = item;
     }
-    return new Pages(pages, this.length);
+    return new Pages(pages, this.length, this.make);
   }
 }

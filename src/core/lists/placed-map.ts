@@ -6,8 +6,8 @@ import type { Pages } from "./pages.ts";
 
 /** An id without a value, undefined, is not in the map. */
 export class PlacedMap<V> implements ReadonlyMap<string, V> {
-  private readonly placeOf: ReadonlyMap<string, number>;
-  private readonly items: Pages<V | undefined>;
+  readonly placeOf: ReadonlyMap<string, number>;
+  readonly items: Pages<V | undefined>;
   private made: ReadonlyMap<string, V> | null = null;
 
   constructor(placeOf: ReadonlyMap<string, number>, items: Pages<V | undefined>) {

@@ -1,7 +1,5 @@
-/**
- * Directed pairs of things in a list. Two that reach each other are looked at once, what is
- * found is gathered in columns in whatever order is cheapest, and put in order by counting.
- */
+/** Directed pairs of things in a list: which two meet, and lists of what is found of them. */
+import { boundsGap } from "../geometry/bounds.ts";
 import { groupPlaces, nearStands } from "./near-stands.ts";
 import type { Reacher } from "./reach-index.ts";
 
@@ -11,93 +9,34 @@ interface Directed {
   readonly pollenSource: string;
 }
 
-export interface OrderedPairs<T> {
-  readonly items: readonly T[];
-  /** Where the pairs from each place begin among the items; one more at the end. */
-  readonly starts: Uint32Array;
-}
-
-/** Directed pairs, each kept with the places of its two. */
-function pairColumns<T>() {
-  const all: T[] = [];
-  const starts: number[] = [];
-  const ends: number[] = [];
-  return {
-    add: (from: number, to: number, item: T): void => {
-      all.push(item);
-      starts.push(from);
-      ends.push(to);
-    },
-    /** All by where they start, then by where they end. @param length how many places there are */
-    inOrder: (length: number): OrderedPairs<T> => {
-      const byEnd = counted(Uint32Array.from(all.keys()), ends, length);
-      const byStart = counted(byEnd.order, starts, length);
-      const items: T[] = [];
-      for (const index of byStart.order) items.push(all[index] as T);
-      return { items, starts: byStart.starts };
-    },
-  };
-}
-
-/** Indices in the order of their keys, those of one key as they were. */
-function counted(indices: Uint32Array, keys: readonly number[], length: number) {
-  const starts = new Uint32Array(length + 1);
-  for (const key of keys) starts[key + 1] = (starts[key + 1] as number) + 1;
-  for (let key = 0; key < length; key += 1) {
-    starts[key + 1] = (starts[key + 1] as number) + (starts[key] as number);
-  }
-  const next = starts.slice();
-  const order = new Uint32Array(indices.length);
-  for (const index of indices) {
-    const key = keys[index] as number;
-    order[next[key] as number] = index;
-    next[key] = (next[key] as number) + 1;
-  }
-  return { order, starts };
-}
-
 /**
- * Both ways of two things that cross; null: none counts, or both are found from the other side.
- * @param isAskedBefore whether the other, if it reaches the first, was asked or will be
+ * Two things of one group, by their places in the list; the first reaches the second.
+ * @param isMutual whether the second reaches the first as well
  */
-type WaysBetween<S, P> = (from: S, to: S, isAskedBefore: boolean) => readonly P[] | null;
+type Meeting = (from: number, to: number, isMutual: boolean) => void;
 
-interface PairsAmong<P> {
-  /** By the places of the two in the list. */
-  readonly directed: OrderedPairs<P>;
-  /** One or both ways of any two, in no order. */
-  readonly ways: readonly (readonly P[])[];
-}
-
-/** All pairs among things of one group, found from those that are seed parents. */
-export function pairsAmong<S extends Reacher & { readonly id: string }, P extends Directed>(
-  items: readonly S[],
-  waysBetween: WaysBetween<S, P>,
-): PairsAmong<P> {
-  const directed = pairColumns<P>();
-  const ways: (readonly P[])[] = [];
-  const found = (one: number, other: number, both: readonly P[]) => {
-    const { id } = items[one] as S;
-    for (const way of both) {
-      if (way.seedParent === id) directed.add(one, other, way);
-      else directed.add(other, one, way);
-    }
-    ways.push(both);
-  };
+/** Tells each two things of a group of which one reaches the other, as far as bounds tell, once. */
+export function meetings(items: readonly Reacher[], meet: Meeting): void {
   for (const places of groupPlaces(items).values()) {
-    const group = places.map((place) => items[place] as S);
+    const group = places.map((place) => items[place] as Reacher);
     const index = nearStands(group);
     const all = [...group.keys()];
     for (const at of index?.order ?? all) {
-      const from = group[at] as S;
+      const from = group[at] as Reacher;
       if (!from.isSeedParent) continue;
+      const { bounds } = from.outline;
       for (const near of index?.near(at) ?? all) {
-        const both = waysBetween(from, group[near] as S, near < at);
-        if (both) found(places[at] as number, places[near] as number, both);
+        if (near === at) continue;
+        const to = group[near] as Reacher;
+        const apartM = boundsGap(bounds, to.outline.bounds);
+        if (apartM >= from.reachM) continue;
+        const isMutual = to.isSeedParent && apartM < to.reachM;
+        // Two that reach each other are found from both sides, and told from one.
+        if (isMutual && near < at) continue;
+        meet(places[at] as number, places[near] as number, isMutual);
       }
     }
   }
-  return { directed: directed.inOrder(items.length), ways };
 }
 
 /** The pairs of all, in the order of the list. */
