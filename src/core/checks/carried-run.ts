@@ -13,16 +13,15 @@ import {
   type ReachIndex,
   changedReachIndex,
   groupNear,
-  itemsAt,
   itemsNear,
   reachIndexOf,
-  reachedPlaces,
 } from "../nearness/reach-index.ts";
+import { changedPairLists } from "../nearness/changed-pairs.ts";
 import { touchingPairs } from "../nearness/touching-pairs.ts";
 import type { BedOutline, ChangeInput, StandChange } from "./check.ts";
-import { closePairs } from "./isolation.ts";
+import { closeWays } from "./isolation.ts";
 import type { IsolationPair } from "./isolation-pair.ts";
-import { type Stand, standAgain } from "./stand.ts";
+import { type Stand, movedStand, standAgain } from "./stand.ts";
 
 /** What a run was made of. */
 export interface RunOf {
@@ -112,8 +111,16 @@ export function carriedRun(now: RunOf, from: CarriedFrom): CarriedRun | null {
   const places = changes.map(({ place }) => place);
   const reach = changedReachIndex(before.reach, stands, places);
   const { placeOf, bedPlaceOf } = before;
-  const pairsNow = { stands, placeOf, reach, book: now.book };
-  const { pairs, gone, fresh } = changedPairs(changes, pairsNow, before.pairs);
+  const pairs = before.pairs.with(
+    changedPairLists(changes, {
+      stands,
+      placeOf,
+      reach,
+      pairs: before.pairs,
+      waysBetween: (one: Stand, other: Stand) => closeWays(one, other, now.book),
+    }),
+  );
+  const ids = new Set(changes.map(({ after }) => after.id));
   const beds = before.beds.with(changedBeds);
   const holdsStock = before.holdsStock || changes.some(({ after }) => isStock(after));
   known.set(now, { ...before, stands, pairs, beds, reach, holdsStock });
@@ -124,17 +131,17 @@ export function carriedRun(now: RunOf, from: CarriedFrom): CarriedRun | null {
     standById,
     bedOutlines,
     pairsByParent: new PlacedMap(placeOf, pairs),
-    isMove: changes.every(isMoved),
+    isMove: changes.every(({ isMove }) => isMove),
     input: {
       ...now,
       standById,
       bedOutlines,
       changes,
       changedBeds: [...changedBeds.values()].map(({ bed }) => bed.id),
-      gonePairs: gone,
-      freshPairs: fresh,
+      gonePairs: touchingPairs(before, ids),
+      freshPairs: touchingPairs({ stands, placeOf, reach, pairs }, ids),
       holdsStock,
-      pairsOf: (id) => touchingPairs({ ...pairsNow, pairs }, new Set([id])),
+      pairsOf: (id) => touchingPairs({ stands, placeOf, reach, pairs }, new Set([id])),
       near: (stand, metres) => itemsNear(reach, stands, stand, metres),
       nearBefore: (stand, metres) => itemsNear(before.reach, before.stands, stand, metres),
       groupNear: (stand, metres) => groupNear(reach, stands, stand, metres),
@@ -155,9 +162,8 @@ function isSameBut(now: RunOf, was: RunOf): boolean {
 
 /** Whether two objects hold the same values in all fields but some. */
 function isSameBeside<T extends object>(some: ReadonlySet<string>, one: T, other: T): boolean {
-  return [...new Set([...Object.keys(one), ...Object.keys(other)])].every(
-    (key) => some.has(key) || one[key as keyof T] === other[key as keyof T],
-  );
+  const isSame = (key: string) => some.has(key) || one[key as keyof T] === other[key as keyof T];
+  return Object.keys(one).every(isSame) && Object.keys(other).every(isSame);
 }
 
 /** Of all stands one in so many may have changed; with more, all are looked at together. */
@@ -187,7 +193,9 @@ function changedPlantings(
     // Where a planting has no stand, those after it stand at other places in the list.
     if (!stand?.planting || stand.planting !== before[place]) return null;
     if (planting.id !== stand.id || planting.variety !== stand.planting.variety) return null;
-    changes.push({ place, before: stand, after: standAgain(stand, planting, plan) });
+    const isMove = isSameBeside(OF_PLACE, stand.planting, planting);
+    const after = isMove ? movedStand(stand, planting) : standAgain(stand, planting, plan);
+    changes.push({ place, before: stand, after, isMove });
   }
   return changes;
 }
@@ -209,7 +217,7 @@ function changedSurroundings(
     const stand = place === undefined ? undefined : stands.at(place);
     // A hedge or a building is no stand.
     if (place === undefined || !stand || stand.surrounding !== was) continue;
-    changes.push({ place, before: stand, after: standAgain(stand, item, plan) });
+    changes.push({ place, before: stand, after: standAgain(stand, item, plan), isMove: false });
   }
   return changes;
 }
@@ -229,63 +237,4 @@ function changedBedOutlines(
     changed.set(place, { bed, outline: outlineOf(bed.outline) });
   }
   return changed;
-}
-
-/** Whether nothing but where it lies differs. */
-function isMoved({ before: { planting: was }, after: { planting: now } }: StandChange): boolean {
-  return was !== null && now !== null && isSameBeside(OF_PLACE, was, now);
-}
-
-interface PairsNow {
-  readonly stands: Pages<Stand>;
-  readonly placeOf: ReadonlyMap<string, number>;
-  readonly reach: ReachIndex;
-  readonly book: CropBook;
-}
-
-interface ChangedPairs {
-  readonly pairs: PairLists;
-  /** Those that touch a changed stand: as they were, and as they are. */
-  readonly gone: readonly IsolationPair[];
-  readonly fresh: readonly IsolationPair[];
-}
-
-/**
- * The pairs of changed stands judged anew: of each as seed parent, and of each as source.
- * @param changes in the order of their places
- */
-function changedPairs(
-  changes: readonly StandChange[],
-  { stands, reach, book, placeOf }: PairsNow,
-  before: PairLists,
-): ChangedPairs {
-  const lists = new Map<number, readonly IsolationPair[] | undefined>();
-  const gone: IsolationPair[] = [];
-  const fresh: IsolationPair[] = [];
-  const placeIn = ({ pollenSource }: IsolationPair) => placeOf.get(pollenSource) ?? 0;
-  for (const { place, after } of changes) {
-    for (const pair of before.at(place) ?? []) gone.push(pair);
-    if (!after.isSeedParent) {
-      lists.set(place, undefined);
-      continue;
-    }
-    const found = closePairs(after, groupNear(reach, stands, after, after.reachM), book);
-    for (const pair of found) fresh.push(pair);
-    lists.set(place, found);
-  }
-  const changed = new Set(changes.map(({ after }) => after.id));
-  const moves = changes.map(({ place, before: was, after }) => ({ place, was, now: after }));
-  for (const [place, sources] of reachedPlaces(reach, stands, moves)) {
-    const list = before.at(place) ?? [];
-    const kept = list.filter(({ pollenSource }) => !changed.has(pollenSource));
-    const found = closePairs(stands.at(place) as Stand, itemsAt(stands, sources), book);
-    if (found.length === 0 && kept.length === list.length) continue;
-    for (const pair of list) if (changed.has(pair.pollenSource)) gone.push(pair);
-    for (const pair of found) fresh.push(pair);
-    lists.set(
-      place,
-      [...kept, ...found].sort((a, b) => placeIn(a) - placeIn(b)),
-    );
-  }
-  return { pairs: before.with(lists), gone, fresh };
 }

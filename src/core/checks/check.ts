@@ -30,6 +30,8 @@ export interface StandChange {
   readonly place: number;
   readonly before: Stand;
   readonly after: Stand;
+  /** Whether nothing but the place it lies at differs: its outline, and the bed it is in. */
+  readonly isMove: boolean;
 }
 
 /** What changed since a run: a few stands and beds, each as it was and is; nothing came or went. */

@@ -12,7 +12,7 @@ import { isDatedHere } from "../calendar/season-reach.ts";
 import type { PollenCarrier, Relation } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
-import { GAP_NUMBERS, gapAt, gapBetween, gapInto } from "../geometry/gap.ts";
+import { GAP_NUMBERS, gapAt, gapBetween, gapInto, gapWithin } from "../geometry/gap.ts";
 import { PlacedMap, placesById } from "../lists/placed-map.ts";
 import type { Cover } from "../model/plan.ts";
 import { byRank, keptPairs, meetings, pairsInOrder } from "../nearness/directed-pairs.ts";
@@ -142,7 +142,7 @@ function carriedPairs(
 type PairsByParent = Map<string, readonly IsolationPair[]>;
 
 /** The pairs of one seed parent that distance does not clear, in the order of the sources. */
-export function closePairs(
+function closePairs(
   parent: Stand,
   sources: readonly Stand[],
   book: CropBook,
@@ -156,6 +156,33 @@ export function closePairs(
   }
   return pairs;
 }
+
+/**
+ * Two stands from the one to the other and back, measured once; a way is null where the two do not
+ * cross or distance clears it, and all where both are so.
+ */
+export function closeWays(
+  one: Stand,
+  other: Stand,
+  book: CropBook,
+): readonly [IsolationPair | null, IsolationPair | null] | null {
+  const apartM = boundsGap(one.outline.bounds, other.outline.bounds);
+  const there = apartM < one.reachM ? book.relation(one.kind, other.kind).relation : "no";
+  const back = apartM < other.reachM ? book.relation(other.kind, one.kind).relation : "no";
+  const isThere = canCross(one, other, there);
+  const isBack = canCross(other, one, back);
+  if (!isThere && !isBack) return null;
+  const limitM = Math.max(isThere ? limitOf(one, other) : 0, isBack ? limitOf(other, one) : 0);
+  const gap = gapWithin(one.outline, other.outline, limitM);
+  if (gap === null) return null;
+  const { distanceM, from, to } = gap;
+  return [
+    isThere ? closeOnly(judgedPair(one, other, there, distanceM, [from, to])) : null,
+    isBack ? closeOnly(judgedPair(other, one, back, distanceM, [to, from])) : null,
+  ];
+}
+
+const closeOnly = (pair: IsolationPair) => (isClose(pair) ? pair : null);
 
 const isClose = ({ standing }: IsolationPair) => standing !== "distance";
 

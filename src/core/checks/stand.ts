@@ -143,6 +143,11 @@ export function standAgain(
   return plantingStand(planting, variety, kind, { ...settings, level: planting.level ?? level });
 }
 
+/** A planting's stand where nothing but the place it lies at changed. */
+export function movedStand(before: Stand, planting: Planting): Stand {
+  return { ...before, planting, outline: outlineOf(planting.outline) };
+}
+
 /** An annual has no year without flowers: marked as in its first, it flowers all the same. */
 function isToFlower(flowering: Planting["flowering"], { lifeCycle }: Kind): boolean {
   return flowering === "yes" || (flowering === "first-year" && lifeCycle === "annual");

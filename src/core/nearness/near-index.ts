@@ -22,7 +22,7 @@ export interface NearIndex {
 }
 
 /** So many may have moved before the tree is made anew: at least these, of many the square root. */
-const MOST_MOVED = 64;
+const MOST_MOVED = 16;
 
 /** @param members places in the list of what is to be in it, in order; left out: all */
 export function nearIndex(

@@ -2,7 +2,7 @@
  * Which things of a list reach others: each has a distance within which it looks at those of its
  * group. An index over a list, and the same brought up to date for a list in which a few differ.
  */
-import { boundsGap, growBounds } from "../geometry/bounds.ts";
+import { boundsGap, growBounds, joinBounds } from "../geometry/bounds.ts";
 import type { Listed } from "../lists/pages.ts";
 import { type NearIndex, type Placed, movedIndex, nearIndex, placesNear } from "./near-index.ts";
 
@@ -138,27 +138,27 @@ export function placesReaching(
 }
 
 /**
- * Places of those that stayed and reach where a thing was or is, each with the places of all such
- * things. @param moves in the order of their places
+ * Places of those of its group that a thing may reach or be reached by where it is, and of those
+ * that may have reached it where it was; in no order, and maybe itself.
  */
-export function reachedPlaces(
-  index: ReachIndex,
+export function placesAround(
+  { groups }: ReachIndex,
   items: Listed<Reacher>,
-  moves: readonly { readonly place: number; readonly was: Reacher; readonly now: Reacher }[],
-): ReadonlyMap<number, readonly number[]> {
-  const moved = new Set(moves.map(({ place }) => place));
-  const reached = new Map<number, number[]>();
-  for (const { place, was, now } of moves) {
-    for (const outline of new Set([was.outline, now.outline])) {
-      for (const other of placesReaching(index, items, { kind: now.kind, outline })) {
-        if (moved.has(other)) continue;
-        const places = reached.get(other);
-        if (!places) reached.set(other, [place]);
-        else if (places.at(-1) !== place) places.push(place);
-      }
-    }
-  }
-  return reached;
+  before: Pick<Reacher, "outline">,
+  after: Reacher,
+): readonly number[] {
+  const reach = groups.get(after.kind.group);
+  if (!reach) return [];
+  const { index, farthestM, unbounded } = reach;
+  if (after.isSeedParent && after.reachM === Infinity) return index.members;
+  const [was, is] = [before.outline.bounds, after.outline.bounds];
+  // Mostly it moved by less than it reaches: then one look around both takes in little more.
+  const isBeside = boundsGap(was, is) < farthestM;
+  const boxes = was === is ? [is] : isBeside ? [joinBounds([was, is]) ?? is] : [was, is];
+  const found = boxes.flatMap((box) => placesNear(index, items, growBounds(box, farthestM)));
+  return boxes.length === 1 && unbounded.size === 0
+    ? found
+    : [...new Set([...found, ...unbounded])];
 }
 
 function placesWithin(

@@ -15,16 +15,17 @@ interface Paired<P extends Directed> {
   readonly pairs: Listed<readonly P[] | undefined>;
 }
 
-/** With more things than this, all pairs are gone through once. */
-const FEW = 40;
+/** With more than one of so many things, all pairs are gone through once. */
+const FEW_OF = 8;
 
 /** Pairs with one of the ids at either end, in the order of all pairs. */
 export function touchingPairs<P extends Directed>(
   { stands, placeOf, reach, pairs }: Paired<P>,
   ids: ReadonlySet<string>,
 ): readonly P[] {
-  const places = new Set<number>(ids.size > FEW ? placeOf.values() : []);
-  for (const id of ids.size > FEW ? [] : ids) {
+  const isMany = ids.size * FEW_OF > stands.length;
+  const places = new Set<number>(isMany ? placeOf.values() : []);
+  for (const id of isMany ? [] : ids) {
     const place = placeOf.get(id);
     const item = place === undefined ? undefined : stands.at(place);
     if (place === undefined || !item) continue;
