@@ -15,7 +15,12 @@ import { boundsGap } from "../geometry/bounds.ts";
 import { GAP_NUMBERS, gapAt, gapBetween, gapInto, gapWithin } from "../geometry/gap.ts";
 import { PlacedMap, placesById } from "../lists/placed-map.ts";
 import type { Cover } from "../model/plan.ts";
-import { byRank, keptPairs, meetings, pairsInOrder } from "../nearness/directed-pairs.ts";
+import {
+  type CarriedForward,
+  carriedLists,
+  meetings,
+  pairsInOrder,
+} from "../nearness/directed-pairs.ts";
 import { groupStands } from "../nearness/near-stands.ts";
 import { PairColumns } from "../nearness/pair-columns.ts";
 import { WayLists } from "../nearness/way-lists.ts";
@@ -39,13 +44,6 @@ export interface IsolationRun extends JudgedPairs {
   readonly pairs: readonly IsolationPair[];
 }
 
-/** What an earlier run left behind, and which stands are no longer what they were then. */
-export interface CarriedForward {
-  readonly byParent: ReadonlyMap<string, readonly IsolationPair[]>;
-  /** Ids of stands changed, added or removed since. */
-  readonly changed: ReadonlySet<string>;
-}
-
 /**
  * All directed pairs that distance does not clear. With an earlier run, only pairs that touch a
  * stand changed since are looked at again; the result equals a fresh run.
@@ -53,7 +51,7 @@ export interface CarriedForward {
 export function isolationPairs(
   stands: readonly Stand[],
   book: CropBook,
-  earlier?: CarriedForward,
+  earlier?: CarriedForward<IsolationPair>,
 ): IsolationRun {
   return earlier ? carriedPairs(stands, book, earlier) : freshRun(stands, book);
 }
@@ -112,41 +110,20 @@ function pairOfWay(
 function carriedPairs(
   stands: readonly Stand[],
   book: CropBook,
-  earlier: CarriedForward,
+  earlier: CarriedForward<IsolationPair>,
 ): IsolationRun {
-  const byParent: PairsByParent = new Map();
-  const fresh: IsolationPair[] = [];
-  for (const group of groupStands(stands).values()) {
-    const changed = group.filter(({ id }) => earlier.changed.has(id));
-    if (changed.length === group.length) {
-      const run = freshRun(group, book);
-      for (const [id, pairs] of run.byParent) byParent.set(id, pairs);
-      for (const pair of run.pairs) fresh.push(pair);
-      continue;
-    }
-    const rank = new Map(group.map((stand, index) => [stand.id, index]));
-    for (const parent of group) {
-      if (!parent.isSeedParent) continue;
-      const before = earlier.changed.has(parent.id) ? undefined : earlier.byParent.get(parent.id);
-      const found = closePairs(parent, before ? changed : group, book);
-      for (const pair of found) fresh.push(pair);
-      const kept = before ? keptPairs(before, earlier.changed) : [];
-      // In the order of the stands, as a fresh run makes them.
-      byParent.set(parent.id, byRank(kept.length === 0 ? found : [...kept, ...found], rank));
-    }
-  }
+  const { byParent, fresh } = carriedLists(
+    stands,
+    earlier,
+    (group) => freshRun(group, book).byParent,
+    (parent, sources) => closePairs(parent, sources, book),
+  );
   const pairs = pairsInOrder(stands, byParent);
   return { byParent, pairs, ...judgedAmong(pairs, fresh) };
 }
 
-type PairsByParent = Map<string, readonly IsolationPair[]>;
-
 /** The pairs of one seed parent that distance does not clear, in the order of the sources. */
-function closePairs(
-  parent: Stand,
-  sources: readonly Stand[],
-  book: CropBook,
-): IsolationPair[] {
+function closePairs(parent: Stand, sources: readonly Stand[], book: CropBook): IsolationPair[] {
   const { bounds } = parent.outline;
   const pairs: IsolationPair[] = [];
   for (const source of sources) {
@@ -176,13 +153,10 @@ export function closeWays(
   const gap = gapWithin(one.outline, other.outline, limitM);
   if (gap === null) return null;
   const { distanceM, from, to } = gap;
-  return [
-    isThere ? closeOnly(judgedPair(one, other, there, distanceM, [from, to])) : null,
-    isBack ? closeOnly(judgedPair(other, one, back, distanceM, [to, from])) : null,
-  ];
+  const way = isThere ? judgedPair(one, other, there, distanceM, [from, to]) : null;
+  const wayBack = isBack ? judgedPair(other, one, back, distanceM, [to, from]) : null;
+  return [way && isClose(way) ? way : null, wayBack && isClose(wayBack) ? wayBack : null];
 }
-
-const closeOnly = (pair: IsolationPair) => (isClose(pair) ? pair : null);
 
 const isClose = ({ standing }: IsolationPair) => standing !== "distance";
 

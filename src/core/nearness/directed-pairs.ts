@@ -1,6 +1,6 @@
 /** Directed pairs of things in a list: which two meet, and lists of what is found of them. */
 import { boundsGap } from "../geometry/bounds.ts";
-import { groupPlaces, nearStands } from "./near-stands.ts";
+import { groupPlaces, groupStands, nearStands } from "./near-stands.ts";
 import type { Reacher } from "./reach-index.ts";
 
 /** A directed pair, by the ids of the two. */
@@ -47,6 +47,56 @@ export function pairsInOrder<P extends Directed>(
   const pairs: P[] = [];
   for (const { id } of items) for (const pair of byParent.get(id) ?? []) pairs.push(pair);
   return pairs;
+}
+
+/** Lists of pairs by the id of the seed parent, and which things are no longer what they were then. */
+export interface CarriedForward<P> {
+  readonly byParent: ReadonlyMap<string, readonly P[]>;
+  /** Ids of things changed, added or removed since. */
+  readonly changed: ReadonlySet<string>;
+}
+
+interface Found<P> {
+  readonly byParent: ReadonlyMap<string, readonly P[]>;
+  /** Those that were judged now rather than carried forward. */
+  readonly fresh: readonly P[];
+}
+
+/**
+ * The lists of pairs of a list in which things changed, came or went: only pairs that touch one
+ * of these are judged again.
+ * @param anew the lists of a group all of which changed
+ * @param closeTo the pairs of one seed parent among some, in their order
+ */
+export function carriedLists<S extends Reacher & { readonly id: string }, P extends Directed>(
+  items: readonly S[],
+  earlier: CarriedForward<P>,
+  anew: (group: readonly S[]) => ReadonlyMap<string, readonly P[]>,
+  closeTo: (parent: S, sources: readonly S[]) => P[],
+): Found<P> {
+  const byParent = new Map<string, readonly P[]>();
+  const fresh: P[] = [];
+  for (const group of groupStands(items).values()) {
+    const changed = group.filter(({ id }) => earlier.changed.has(id));
+    if (changed.length === group.length) {
+      for (const [id, pairs] of anew(group)) {
+        byParent.set(id, pairs);
+        for (const pair of pairs) fresh.push(pair);
+      }
+      continue;
+    }
+    const rank = new Map(group.map(({ id }, index) => [id, index]));
+    for (const parent of group) {
+      if (!parent.isSeedParent) continue;
+      const before = earlier.changed.has(parent.id) ? undefined : earlier.byParent.get(parent.id);
+      const found = closeTo(parent, before ? changed : group);
+      for (const pair of found) fresh.push(pair);
+      const kept = before ? keptPairs(before, earlier.changed) : [];
+      // In the order of the list, as they are made anew.
+      byParent.set(parent.id, byRank(kept.length === 0 ? found : [...kept, ...found], rank));
+    }
+  }
+  return { byParent, fresh };
 }
 
 /** The pairs whose end is unchanged; the same list when all are. */
