@@ -1,12 +1,13 @@
 /** Carrying findings forward must give what a fresh run gives, after any edits. */
 import { expect, test, vi } from "vitest";
 import { allIsolationPairs } from "../../src/core/checks/isolation.ts";
-import { type CheckResult, countBySeverity, runChecks } from "../../src/core/checks/run-checks.ts";
+import { countBySeverity } from "../../src/core/checks/finding.ts";
+import { type CheckResult, runChecks } from "../../src/core/checks/run-checks.ts";
 import type { Layout, Plan } from "../../src/core/model/plan.ts";
 import { book, randomEdit, randomPlan } from "./random-plan.ts";
 import { seededRandom } from "./seeded-random.ts";
 
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
 function run(plan: Plan, previous?: CheckResult): CheckResult {
   return runChecks(plan, plan.layouts[0] as Layout, book, previous);

@@ -1,6 +1,6 @@
 /** An arrangement as a layout of its own. */
 import { type CheckedLayout, checkLayout } from "../checks/checked-layout.ts";
-import { countBySeverity } from "../checks/run-checks.ts";
+import { countBySeverity } from "../checks/finding.ts";
 import type { Edit } from "../edits/edit.ts";
 import { setOutline } from "../edits/move-objects.ts";
 import { copyLayout } from "../edits/layout-edits.ts";

@@ -2,7 +2,7 @@
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
-import { countBySeverity } from "../checks/run-checks.ts";
+import { countBySeverity } from "../checks/finding.ts";
 import { outlineArea, outlineOf } from "../geometry/outline.ts";
 import type { Planting } from "../model/plan.ts";
 import type { SeedParts } from "./seed-parts.ts";

@@ -40,20 +40,25 @@ export interface CarriedFrom {
   readonly pairsByParent: ReadonlyMap<string, readonly IsolationPair[]>;
 }
 
-/** The stands and pairs of a run carried forward, and what changed for the checks. */
+/** The stands and pairs of a run carried forward. */
 export interface CarriedRun extends Pick<CarriedFrom, "bedOutlines" | "pairsByParent"> {
   readonly stands: Pages<Stand>;
   readonly standById: ReadonlyMap<string, Stand>;
-  readonly input: ChangeInput;
-  /** Whether only places differ: outlines, and the beds plantings are in. */
-  readonly isMove: boolean;
+  readonly kept: Kept;
+  readonly changed: ChangedPlaces;
+}
+
+/** Places in the lists of stands and of beds at which a run may differ from an earlier one. */
+export interface ChangedPlaces {
+  readonly stands: ReadonlySet<number>;
+  readonly beds: ReadonlySet<number>;
 }
 
 /** Pairs by place of the seed parent, each list in the order of its sources; undefined: it is none. */
 type PairLists = Pages<readonly IsolationPair[] | undefined>;
 
 /** A run in pages, so that the next one is made for what differs alone. */
-interface Kept {
+export interface Kept {
   readonly stands: Pages<Stand>;
   /** Places of the stands by id: the same in all runs that follow. */
   readonly placeOf: ReadonlyMap<string, number>;
@@ -120,34 +125,77 @@ export function carriedRun(now: RunOf, from: CarriedFrom): CarriedRun | null {
       waysBetween: (one: Stand, other: Stand) => closeWays(one, other, now.book),
     }),
   );
-  const ids = new Set(changes.map(({ after }) => after.id));
   const beds = before.beds.with(changedBeds);
   const holdsStock = before.holdsStock || changes.some(({ after }) => isStock(after));
-  known.set(now, { ...before, stands, pairs, beds, reach, holdsStock });
-  const standById = new PlacedMap(placeOf, stands);
-  const bedOutlines = new PlacedMap(bedPlaceOf, beds);
+  const kept = { ...before, stands, pairs, beds, reach, holdsStock };
+  known.set(now, kept);
   return {
     stands,
-    standById,
-    bedOutlines,
+    standById: new PlacedMap(placeOf, stands),
+    bedOutlines: new PlacedMap(bedPlaceOf, beds),
     pairsByParent: new PlacedMap(placeOf, pairs),
-    isMove: changes.every(({ isMove }) => isMove),
-    input: {
-      ...now,
-      standById,
-      bedOutlines,
-      changes,
-      changedBeds: [...changedBeds.values()].map(({ bed }) => bed.id),
-      gonePairs: touchingPairs(before, ids),
-      freshPairs: touchingPairs({ stands, placeOf, reach, pairs }, ids),
-      holdsStock,
-      pairsOf: (id) => touchingPairs({ stands, placeOf, reach, pairs }, new Set([id])),
-      near: (stand, metres) => itemsNear(reach, stands, stand, metres),
-      nearBefore: (stand, metres) => itemsNear(before.reach, before.stands, stand, metres),
-      groupNear: (stand, metres) => groupNear(reach, stands, stand, metres),
-      groupNearBefore: (stand, metres) => groupNear(before.reach, before.stands, stand, metres),
-    },
+    kept,
+    changed: { stands: new Set(places), beds: new Set(changedBeds.keys()) },
   };
+}
+
+/** All places at which a run may differ from the one before the last; null: too many to go by. */
+export function changedSince(
+  { stands, beds }: ChangedPlaces,
+  before: ChangedPlaces,
+  { length }: Pages<Stand>,
+): ChangedPlaces | null {
+  const all = new Set([...before.stands, ...stands]);
+  if (all.size * MOST_CHANGED > length) return null;
+  return { stands: all, beds: new Set([...before.beds, ...beds]) };
+}
+
+/** What the checks are told of a run that was carried forward from another in one step or many. */
+export function changeInput(
+  { plan, layout, book }: RunOf,
+  now: Kept,
+  before: Kept,
+  changed: ChangedPlaces,
+): ChangeInput {
+  const changes = changesAt(changed.stands, now, before);
+  const ids = new Set(changes.map(({ after }) => after.id));
+  const changedBeds = [...changed.beds].flatMap((place) => {
+    const bed = now.beds.at(place);
+    return bed === undefined || bed === before.beds.at(place) ? [] : bed.bed.id;
+  });
+  return {
+    plan,
+    layout,
+    book,
+    standById: new PlacedMap(now.placeOf, now.stands),
+    bedOutlines: new PlacedMap(now.bedPlaceOf, now.beds),
+    changes,
+    isMove: changes.every(isMoved),
+    changedBeds,
+    gonePairs: touchingPairs(before, ids),
+    freshPairs: touchingPairs(now, ids),
+    holdsStock: now.holdsStock,
+    pairsOf: (id) => touchingPairs(now, new Set([id])),
+    near: (stand, metres) => itemsNear(now.reach, now.stands, stand, metres),
+    nearBefore: (stand, metres) => itemsNear(before.reach, before.stands, stand, metres),
+    groupNear: (stand, metres) => groupNear(now.reach, now.stands, stand, metres),
+    groupNearBefore: (stand, metres) => groupNear(before.reach, before.stands, stand, metres),
+  };
+}
+
+/** In the order of the list. */
+function changesAt(places: Iterable<number>, now: Kept, was: Kept): readonly StandChange[] {
+  return [...places]
+    .sort((a, b) => a - b)
+    .flatMap((place) => {
+      const [before, after] = [was.stands.at(place), now.stands.at(place)];
+      return before && after && before !== after ? { place, before, after } : [];
+    });
+}
+
+/** Whether nothing but where it lies differs. */
+function isMoved({ before: { planting: was }, after: { planting: now } }: StandChange): boolean {
+  return was !== null && now !== null && isSameBeside(OF_PLACE, was, now);
 }
 
 /** Parts of a plan in which a difference is looked at object by object. */
@@ -195,7 +243,7 @@ function changedPlantings(
     if (planting.id !== stand.id || planting.variety !== stand.planting.variety) return null;
     const isMove = isSameBeside(OF_PLACE, stand.planting, planting);
     const after = isMove ? movedStand(stand, planting) : standAgain(stand, planting, plan);
-    changes.push({ place, before: stand, after, isMove });
+    changes.push({ place, before: stand, after });
   }
   return changes;
 }
@@ -217,7 +265,7 @@ function changedSurroundings(
     const stand = place === undefined ? undefined : stands.at(place);
     // A hedge or a building is no stand.
     if (place === undefined || !stand || stand.surrounding !== was) continue;
-    changes.push({ place, before: stand, after: standAgain(stand, item, plan), isMove: false });
+    changes.push({ place, before: stand, after: standAgain(stand, item, plan) });
   }
   return changes;
 }

@@ -1,6 +1,6 @@
 /** What a check is given and what it gives back. */
 import type { CropBook } from "../kinds/crop-book.ts";
-import type { Outline } from "../geometry/outline.ts";
+import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
 import type { ListPatch } from "../lists/id-pages.ts";
 import type { FindingBase } from "./finding.ts";
@@ -30,8 +30,6 @@ export interface StandChange {
   readonly place: number;
   readonly before: Stand;
   readonly after: Stand;
-  /** Whether nothing but the place it lies at differs: its outline, and the bed it is in. */
-  readonly isMove: boolean;
 }
 
 /** What changed since a run: a few stands and beds, each as it was and is; nothing came or went. */
@@ -40,6 +38,8 @@ export interface ChangeInput extends Pick<
   "plan" | "layout" | "book" | "standById" | "bedOutlines"
 > {
   readonly changes: readonly StandChange[];
+  /** Whether only places differ: outlines, and the beds plantings are in. */
+  readonly isMove: boolean;
   /** Ids of beds that are not what they were. */
   readonly changedBeds: readonly string[];
   /** Directed pairs that touch a changed stand: as they were, and as they are. */
@@ -60,6 +60,19 @@ export interface ChangeInput extends Pick<
 export interface BedOutline {
   readonly bed: Bed;
   readonly outline: Outline;
+}
+
+/** By id; a bed that stays the same object keeps its outline. */
+export function resolveBeds(
+  beds: readonly Bed[],
+  previous?: ReadonlyMap<string, BedOutline>,
+): ReadonlyMap<string, BedOutline> {
+  return new Map(
+    beds.map((bed) => {
+      const before = previous?.get(bed.id);
+      return [bed.id, before?.bed === bed ? before : { bed, outline: outlineOf(bed.outline) }];
+    }),
+  );
 }
 
 /** One check: how it finds, what it says, and what a finding of it offers. */

@@ -37,6 +37,15 @@ export function findingId(check: string, subjects: readonly string[], extra?: st
   return parts.join("|");
 }
 
+/** How many findings of each severity. */
+export function countBySeverity(
+  findings: readonly Pick<FindingBase, "severity">[],
+): Readonly<Record<Severity, number>> {
+  const counts = { conflict: 0, caution: 0, unknown: 0 };
+  for (const { severity } of findings) counts[severity] += 1;
+  return counts;
+}
+
 /** Plain code-unit order: the same on every machine and in every locale. */
 export function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;

@@ -3,19 +3,34 @@
  * the run before carries forward whatever the edit did not touch; the result equals a fresh run.
  */
 import type { CropBook } from "../kinds/crop-book.ts";
-import { outlineOf } from "../geometry/outline.ts";
-import { IdPages, type ListPatch } from "../lists/id-pages.ts";
+import { type GradedLists, allOf, gradedLists, patchedLists } from "../lists/graded-lists.ts";
+import { IdPages } from "../lists/id-pages.ts";
 import { Pages } from "../lists/pages.ts";
 import { pairsInOrder } from "../nearness/directed-pairs.ts";
 import { changedIds } from "../model/changed-ids.ts";
-import type { Bed, Layout, Plan } from "../model/plan.ts";
+import type { Layout, Plan } from "../model/plan.ts";
 import { isGroundReckoned } from "./ground-checks.ts";
 import { isSeedReckoned } from "./seed-lots.ts";
 import { acceptance } from "./acceptance.ts";
 import { type Finding, allChecks } from "./all-checks.ts";
-import type { BedOutline, Check, CheckInput } from "./check.ts";
+import {
+  type BedOutline,
+  type ChangeInput,
+  type Check,
+  type CheckInput,
+  resolveBeds,
+} from "./check.ts";
 import { type FindingBase, type Severity, compareText } from "./finding.ts";
-import { type CarriedRun, type RunOf, carriedRun } from "./carried-run.ts";
+import {
+  type CarriedRun,
+  type ChangedPlaces,
+  type Kept,
+  type RunOf,
+  carriedRun,
+  changeInput,
+  changedSince,
+  keptOf,
+} from "./carried-run.ts";
 import { type IsolationRun, isolationPairs } from "./isolation.ts";
 import { type IsolationPair, judgedAmong } from "./isolation-pair.ts";
 import { type Stand, resolveStands } from "./stand.ts";
@@ -40,7 +55,7 @@ export interface CheckResult {
 }
 
 /** Findings of one check: conflicts, cautions, unknowns, each list in the order of ids. */
-type FoundLists = readonly IdPages<Finding>[];
+type FoundLists = GradedLists<Finding>;
 
 const SEVERITIES: readonly Severity[] = ["conflict", "caution", "unknown"];
 
@@ -52,7 +67,7 @@ export function runChecks(
 ): CheckResult {
   const now = { plan, layout, book, joined: `${isSeedReckoned()} ${isGroundReckoned()}` };
   const carried = previous && carriedRun(now, previous);
-  if (carried) return carriedResult(now, carried, previous.byCheck);
+  if (carried) return carriedResult(now, carried, untoldAfter(previous, carried));
   const stands = resolveStands(plan, layout, book, previous?.standById);
   const standById = new Map(stands.map((stand) => [stand.id, stand]));
   const bedOutlines = resolveBeds(layout.beds, previous?.bedOutlines);
@@ -89,35 +104,64 @@ export function runChecks(
     bedOutlines,
     pairsByParent: isolation.byParent,
     pairs: pairsOfRun(isolation),
-    byCheck,
+    byCheck: always(byCheck),
   });
 }
 
-/** Brings each check up to date for what changed; those that cannot be are run anew. */
-function carriedResult(
-  now: RunOf,
-  carried: CarriedRun,
-  previous: CheckResult["byCheck"],
-): CheckResult {
-  const { stands, standById, bedOutlines, pairsByParent, input, isMove } = carried;
-  const pairs = pairsWhenRead(stands, pairsByParent);
-  const byCheck = new Map<string, FoundLists>();
-  for (const check of allChecks) {
-    const before = previous.get(check.name) ?? NOTHING_FOUND;
-    byCheck.set(check.name, foundNow(check, before));
-  }
-  return resultOf({ of: now, stands, standById, bedOutlines, pairsByParent, pairs, byCheck });
+/** The findings of an earlier run, and where a run that nobody has read may differ from it. */
+interface Untold {
+  readonly kept: Kept;
+  readonly byCheck: CheckResult["byCheck"];
+  readonly changed: ChangedPlaces;
+}
 
-  function foundNow(check: Check<Finding>, before: FoundLists): FoundLists {
-    if (isMove && check.ignoresPlace === true) return before;
-    if (check.patch) return patchedLists(before, check.patch(input));
-    return listsOf(check.run(wholeInput(carried, before, pairs)));
-  }
+/** By what a run was of, until its findings are read. */
+const untold = new WeakMap<RunOf, Untold>();
+
+/** Goes on from the last run whose findings were read: of those between none is held on to. */
+function untoldAfter(previous: CheckResult, { stands, changed }: CarriedRun): Untold {
+  const before = untold.get(previous.of);
+  const since = before && changedSince(changed, before.changed, stands);
+  if (before && since) return { ...before, changed: since };
+  return { kept: keptOf(previous), byCheck: previous.byCheck, changed };
+}
+
+function carriedResult(now: RunOf, carried: CarriedRun, from: Untold): CheckResult {
+  const { stands, standById, bedOutlines, pairsByParent } = carried;
+  untold.set(now, from);
+  const pairs = pairsWhenRead(stands, pairsByParent);
+  const byCheck = madeOnce(() => {
+    untold.delete(now);
+    return broughtUp(now, carried, from, pairs);
+  });
+  return resultOf({ of: now, stands, standById, bedOutlines, pairsByParent, pairs, byCheck });
+}
+
+/** Brings each check up to date for what changed; those that cannot be are run anew. */
+function broughtUp(
+  now: RunOf,
+  { kept, stands }: CarriedRun,
+  from: Untold,
+  pairs: () => readonly IsolationPair[],
+): CheckResult["byCheck"] {
+  const input = changeInput(now, kept, from.kept, from.changed);
+  const found = (check: Check<Finding>, before: FoundLists): FoundLists => {
+    if (input.isMove && check.ignoresPlace === true) return before;
+    if (check.patch) return patchedLists(before, check.patch(input), SEVERITIES);
+    return listsOf(check.run(wholeInput(input, stands, before, pairs)));
+  };
+  return new Map(
+    allChecks.map((check) => [
+      check.name,
+      found(check, from.byCheck.get(check.name) ?? NOTHING_FOUND),
+    ]),
+  );
 }
 
 /** What a check that is run anew is given; few read all of it, so lists are made when they are read. */
 function wholeInput(
-  { input, stands }: CarriedRun,
+  input: ChangeInput,
+  stands: Pages<Stand>,
   before: FoundLists,
   pairs: () => readonly IsolationPair[],
 ): CheckInput<Finding> {
@@ -141,47 +185,32 @@ function wholeInput(
 
 const NOTHING_FOUND: FoundLists = SEVERITIES.map(() => IdPages.of<Finding>([]));
 
-const allOf = (found: FoundLists): readonly Finding[] => found.flatMap(({ all }) => all);
-
-/** Findings by severity, each list in the order of ids. */
-function listsOf(found: readonly Finding[]): FoundLists {
-  if (found.length === 0) return NOTHING_FOUND;
-  // Texts by themselves are put in code-unit order many times faster than by a comparing function.
-  const byId = new Map(found.map((finding) => [finding.id, finding]));
-  const ordered = [...byId.keys()].sort().map((id) => byId.get(id) as Finding);
-  return SEVERITIES.map((severity) =>
-    IdPages.of(ordered.filter((each) => each.severity === severity)),
-  );
-}
-
-function patchedLists(lists: FoundLists, { gone, found }: ListPatch<Finding>): FoundLists {
-  const ids = [...gone];
-  if (ids.length === 0 && found.length === 0) return lists;
-  return lists.map((list, place) =>
-    list.patched({
-      gone: ids,
-      found: found.filter(({ severity }) => severity === SEVERITIES[place]),
-    }),
-  );
-}
+const listsOf = (found: readonly Finding[]): FoundLists =>
+  found.length === 0 ? NOTHING_FOUND : gradedLists(found, SEVERITIES);
 
 /** A result before the lists are made that not every reader asks for. */
-interface Run extends Omit<CheckResult, "findings" | "counts" | "accepted" | "pairs" | "stands"> {
+interface Run extends Pick<CheckResult, "standById" | "bedOutlines" | "pairsByParent" | "of"> {
   readonly stands: Pages<Stand>;
   readonly pairs: () => readonly IsolationPair[];
+  readonly byCheck: () => CheckResult["byCheck"];
 }
 
 /**
  * A result whose lists are made when they are read: a way out that is tried is judged by its
- * findings alone, and one of many moves by none. It holds on to nothing of the run before.
+ * findings alone, and one of many moves by none.
  */
-function resultOf({ stands, pairs, ...run }: Run): CheckResult {
-  const { lists, accepted } = lessAccepted(run.of, run.byCheck);
-  const findings = madeOnce(() => ([] as Finding[]).concat(...lists.map(({ all }) => all)));
-  const counts = madeOnce(() => countsOf(lists));
+function resultOf({ stands, pairs, byCheck, ...run }: Run): CheckResult {
+  const told = madeOnce(() => lessAccepted(run.of, byCheck()));
+  const findings = madeOnce(() => ([] as Finding[]).concat(...told().lists.map(({ all }) => all)));
+  const counts = madeOnce(() => countsOf(told().lists));
   return {
     ...run,
-    accepted,
+    get byCheck() {
+      return byCheck();
+    },
+    get accepted() {
+      return run.of.plan.accepted.length === 0 ? NONE_ACCEPTED : told().accepted;
+    },
     get findings() {
       return findings();
     },
@@ -197,14 +226,28 @@ function resultOf({ stands, pairs, ...run }: Run): CheckResult {
   };
 }
 
+const NONE_ACCEPTED: readonly Finding[] = [];
+
 // Functions of their own: one written where a run is made would hold on to the run before.
+const always =
+  <T>(value: T) =>
+  () =>
+    value;
 const pairsOfRun = (run: IsolationRun) => () => run.pairs;
 const pairsWhenRead = (stands: Pages<Stand>, byParent: CheckResult["pairsByParent"]) =>
   madeOnce(() => pairsInOrder(stands.all, byParent));
 
+/** Lets go of what it is made from. */
 function madeOnce<T>(make: () => T): () => T {
-  let made: { readonly value: T } | null = null;
-  return () => (made ??= { value: make() }).value;
+  let toMake: (() => T) | null = make;
+  let made: T;
+  return () => {
+    if (toMake) {
+      made = toMake();
+      toMake = null;
+    }
+    return made;
+  };
 }
 
 /** @param lists as many for each severity, one severity after the other */
@@ -239,18 +282,6 @@ function lessAccepted(
   };
 }
 
-function resolveBeds(
-  beds: readonly Bed[],
-  previous?: ReadonlyMap<string, BedOutline>,
-): ReadonlyMap<string, BedOutline> {
-  return new Map(
-    beds.map((bed) => {
-      const before = previous?.get(bed.id);
-      return [bed.id, before?.bed === bed ? before : { bed, outline: outlineOf(bed.outline) }];
-    }),
-  );
-}
-
 /** What one check found, accepted or not, in the order of ids. */
 export function foundBy<F extends FindingBase>(
   { byCheck }: Pick<CheckResult, "byCheck">,
@@ -258,11 +289,4 @@ export function foundBy<F extends FindingBase>(
 ): readonly F[] {
   const found = allOf(byCheck.get(check.name) ?? []) as readonly FindingBase[] as readonly F[];
   return found.toSorted((a, b) => compareText(a.id, b.id));
-}
-
-/** How many findings of each severity. */
-export function countBySeverity(findings: readonly Finding[]): Readonly<Record<Severity, number>> {
-  const counts = { conflict: 0, caution: 0, unknown: 0 };
-  for (const finding of findings) counts[finding.severity] += 1;
-  return counts;
 }

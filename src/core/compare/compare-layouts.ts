@@ -3,7 +3,8 @@
  * marked; how much a row weighs is the grower's to say, and no score adds them up.
  */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
-import { type CheckResult, countBySeverity, foundBy } from "../checks/run-checks.ts";
+import { countBySeverity } from "../checks/finding.ts";
+import { type CheckResult, foundBy } from "../checks/run-checks.ts";
 import { countPairs } from "../checks/isolation-pair.ts";
 import { crossingEstimates } from "../crossing-share/estimate.ts";
 import { timeSlackDays } from "../checks/day-words.ts";

@@ -1,7 +1,7 @@
 /** Layouts compared on paper: drawings at one ratio, the table of measures, differences in words. */
 import { compareLayouts } from "./compare-layouts.ts";
 import type { CheckedLayout } from "../checks/checked-layout.ts";
-import { countBySeverity } from "../checks/run-checks.ts";
+import { countBySeverity } from "../checks/finding.ts";
 import type { Layout } from "../model/plan.ts";
 import { type ComparedContent, comparedContent, numberedDifferences } from "./compare-content.ts";
 import { CAPTION_MM, type ComparePanes, MOST_ON_A_PAGE, comparePanes } from "./compare-panes.ts";

@@ -6,7 +6,7 @@ import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import type { Severity } from "../checks/finding.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { IsolationPair } from "../checks/isolation-pair.ts";
-import { countBySeverity } from "../checks/run-checks.ts";
+import { countBySeverity } from "../checks/finding.ts";
 import type { Plan, PurityLevel } from "../model/plan.ts";
 import { type ToldWay, hasWaysOut, toldWays } from "../remedies/told-ways.ts";
 import { wayWords } from "../remedies/way-words.ts";

@@ -1,8 +1,7 @@
 /** The findings as numbered words, short on the map sheets and in full on the pages after them. */
 import { describeFinding, type Finding } from "../checks/all-checks.ts";
 import { type Description, severityWord } from "../checks/wording.ts";
-import type { Severity } from "../checks/finding.ts";
-import { countBySeverity } from "../checks/run-checks.ts";
+import { type Severity, countBySeverity } from "../checks/finding.ts";
 import { type FlowItem, lineHeight, textLines, wrapText } from "../page/flow.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import { TYPE_PT } from "./map-style.ts";

@@ -6,7 +6,7 @@ import { type EstimateWords, estimateWords } from "../../core/crossing-share/est
 import { estimateOf, mostAtRisk, shareAfterWords } from "../../core/crossing-share/share-after.ts";
 import { type ToldWay, hasWaysOut, toldWays } from "../../core/remedies/told-ways.ts";
 import type { ConflictEffect } from "./ways-out-words.ts";
-import { countBySeverity } from "../../core/checks/run-checks.ts";
+import { countBySeverity } from "../../core/checks/finding.ts";
 import { broughtWords } from "./ways-out-words.ts";
 
 /** A way out, and what else it would change. */

@@ -1,7 +1,7 @@
 /** Words of the plan as grown in the window. */
 import { type DayNumber, shortDate } from "../../core/model/day.ts";
 import type { FieldRemedy } from "../../core/record/field-remedies.ts";
-import { countBySeverity } from "../../core/checks/run-checks.ts";
+import { countBySeverity } from "../../core/checks/finding.ts";
 import { formOf } from "../../core/words/plurals.ts";
 
 export const grownWords = {

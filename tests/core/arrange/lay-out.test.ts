@@ -20,7 +20,7 @@ import { tallKinds } from "../../../src/core/arrange/tall-kinds.ts";
 import { plantRoom } from "../../../src/core/beds/plant-room.ts";
 import { rowsDirection } from "../../../src/core/beds/rows-on-ground.ts";
 import { type CheckedLayout, checkLayout } from "../../../src/core/checks/checked-layout.ts";
-import { countBySeverity } from "../../../src/core/checks/run-checks.ts";
+import { countBySeverity } from "../../../src/core/checks/finding.ts";
 import { growthOf } from "../../../src/core/kinds/growth.ts";
 import type { Plan, Planting } from "../../../src/core/model/plan.ts";
 import { newcomerGarden } from "../../support/newcomer-garden.ts";

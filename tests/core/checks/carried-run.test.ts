@@ -2,7 +2,12 @@
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { describe, expect, test, vi } from "vitest";
-import { type CarriedRun, carriedRun } from "../../../src/core/checks/carried-run.ts";
+import {
+  type CarriedRun,
+  carriedRun,
+  changeInput,
+  keptOf,
+} from "../../../src/core/checks/carried-run.ts";
 import { type CheckResult, runChecks } from "../../../src/core/checks/run-checks.ts";
 import { changePlantings } from "../../../src/core/edits/object-edits.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
@@ -23,13 +28,19 @@ function moveIn(count: number) {
   const plan = fieldPlan(count, 1);
   const before = run(plan);
   const moved = moveObjects("layout-1", ["p7"], 0.5, 0).apply(plan);
-  return { before, moved, run: carried(moved, before) };
+  const made = carried(moved, before);
+  return { before, moved, run: made, input: inputOf(moved, made, before) };
+}
+
+/** What the checks are told of it. */
+function inputOf(plan: Plan, { kept, changed }: CarriedRun, before: CheckResult) {
+  const of = { ...before.of, plan, layout: plan.layouts[0] as Layout };
+  return changeInput(of, kept, keptOf(before), changed);
 }
 
 describe("a planting moved", () => {
   test.each([300, 3000])("touches its neighbours alone among %d", (count) => {
-    const { run: made } = moveIn(count);
-    const { gonePairs, freshPairs, changes } = made.input;
+    const { gonePairs, freshPairs, changes } = moveIn(count).input;
     expect(changes).toHaveLength(1);
     // Two directions with each of about eight neighbours, whatever the field holds.
     expect(freshPairs.length).toBeGreaterThan(4);
@@ -72,7 +83,8 @@ describe("a planting moved", () => {
     const plan = fieldPlan(300, 1);
     const before = run(plan);
     const cut = changePlantings("layout-1", ["p7"], { flowering: "cut" }, "Cut").apply(plan);
-    expect(carried(cut, before).isMove).toBe(false);
+    expect(inputOf(cut, carried(cut, before), before).isMove).toBe(false);
+    expect(moveIn(300).input.isMove).toBe(true);
   });
 });
 

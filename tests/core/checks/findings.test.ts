@@ -6,8 +6,7 @@ import { acceptanceOf } from "../../../src/core/checks/acceptance.ts";
 import { allChecks, describeFinding } from "../../../src/core/checks/all-checks.ts";
 import { describeStanding } from "../../../src/core/checks/pair-words.ts";
 import { severitySign, severityWord, wordingFor } from "../../../src/core/checks/wording.ts";
-import { findingId } from "../../../src/core/checks/finding.ts";
-import { countBySeverity } from "../../../src/core/checks/run-checks.ts";
+import { findingId, countBySeverity } from "../../../src/core/checks/finding.ts";
 import type { Bed, Plan, Planting } from "../../../src/core/model/plan.ts";
 import { bloom, check, day, layoutOf, squareAt, trialPlan } from "../../support/trial-plan.ts";
 
