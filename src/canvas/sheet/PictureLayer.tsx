@@ -3,7 +3,7 @@ import type { Picture } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import type { Brush } from "../draw/brush.ts";
-import { decodedPicture, drawPicture } from "../draw/draw-picture.ts";
+import type { drawPicture } from "../draw/draw-picture.ts";
 import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "../draw/sheet-colours.ts";
 
@@ -11,35 +11,45 @@ import type { Colours } from "../draw/sheet-colours.ts";
 export function PictureLayer({ colours }: { readonly colours: Colours }) {
   const picture = usePlanStore((state) => state.shown.picture);
   const isLeftOut = useWindowStore((state) => state.hidden.has("picture"));
-  const dots = useDots(picture);
+  const shown = useDots(picture);
   const draw = useCallback(
     (brush: Brush) => {
-      if (picture && dots) drawPicture(brush, picture, dots);
+      if (picture && shown) shown.drawPicture(brush, picture, shown.dots);
     },
-    [picture, dots],
+    [picture, shown],
   );
-  return picture && dots && picture.isHidden !== true && !isLeftOut ? (
+  return picture && shown && picture.isHidden !== true && !isLeftOut ? (
     <SheetShape colours={colours} draw={draw} isLowest />
   ) : null;
 }
 
-/** Decoded once for each picture, however it is moved about. */
-function useDots(picture: Picture | undefined): ImageBitmap | null {
-  const [decoded, setDecoded] = useState<{ data: string; dots: ImageBitmap | null } | null>(null);
+interface Shown {
+  readonly data: string;
+  readonly dots: ImageBitmap;
+  readonly drawPicture: typeof drawPicture;
+}
+
+/**
+ * Decoded once for each picture, however it is moved about, by a part that only plans with a
+ * picture need. Null: not yet, no picture that can be shown, or the part could not be fetched.
+ */
+function useDots(picture: Picture | undefined): Shown | null {
+  const [decoded, setDecoded] = useState<Shown | null>(null);
   const data = picture?.data;
   const mediaType = picture?.mediaType;
   useEffect(() => {
     if (data === undefined || mediaType === undefined) return;
     let isWanted = true;
     const decode = async () => {
-      const dots = await decodedPicture(data, mediaType);
-      if (isWanted) setDecoded({ data, dots });
+      const part = await import("../draw/draw-picture.ts");
+      const dots = await part.decodedPicture(data, mediaType);
+      if (isWanted) setDecoded(dots && { data, dots, drawPicture: part.drawPicture });
       else dots?.close();
     };
-    void decode();
+    decode().catch(() => setDecoded(null));
     return () => {
       isWanted = false;
     };
   }, [data, mediaType]);
-  return decoded !== null && decoded.data === data ? decoded.dots : null;
+  return decoded !== null && decoded.data === data ? decoded : null;
 }
