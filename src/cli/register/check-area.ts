@@ -10,8 +10,8 @@ import { type StoredFeatures, storedFeature } from "./register-store.ts";
 
 export interface AreaPlaces {
   /** Places of its features, ascending: its own and those around it. */
-  readonly all: Uint32Array;
-  readonly own: Uint32Array;
+  readonly all: Uint32Array<ArrayBuffer>;
+  readonly own: Uint32Array<ArrayBuffer>;
 }
 
 export interface AreaTask {

@@ -13,7 +13,8 @@ export interface JsonText {
 
 /** Whole texts as they stand in the file. */
 export interface TextBatch {
-  readonly bytes: Uint8Array;
+  /** In memory of their own: a batch is handed to another thread, not copied. */
+  readonly bytes: Uint8Array<ArrayBuffer>;
   /** Line of the file on which the batch begins, from 1. */
   readonly line: number;
   /** The byte between two texts. */
@@ -66,7 +67,7 @@ export async function* textBatches(
     for (;;) {
       const end: number = bytes.length < BATCH_BYTES ? -1 : endOfBatch(bytes, separator);
       if (end < 0) break;
-      const batch = { bytes: bytes.slice(0, end), line, separator };
+      const batch = { bytes: new Uint8Array(bytes.subarray(0, end)), line, separator };
       line += newlines(batch.bytes);
       yield batch;
       bytes = bytes.subarray(end);

@@ -1,18 +1,22 @@
 /** A register read whole: every feature checked before anything is said of any of them. */
 import type { RegisterGround } from "../../core/exchange/register-areas.ts";
 import type { RegisterSetting } from "../../core/exchange/register.ts";
-import { featureId, seasonOf } from "../../core/exchange/geojson-plan.ts";
-import { MAX_REACH_M, baseName } from "../../core/exchange/read-geojson.ts";
+import { seasonOf } from "../../core/exchange/geojson-plan.ts";
+import { MAX_REACH_M, baseName, idText } from "../../core/exchange/read-geojson.ts";
 import { type Problem, shown } from "../../core/model/problem.ts";
 import { Refusal, refuseProblems } from "../refusal.ts";
 import { textBatches } from "./json-texts.ts";
 import { type BatchRead, WAS, outermost } from "./read-batch.ts";
-import { type StoredFeatures, registerStore } from "./register-store.ts";
+import {
+  MAX_FEATURES,
+  type RegisterStore,
+  type StoredFeatures,
+  registerStore,
+} from "./register-store.ts";
+import { idNumber, seenIds } from "./seen-ids.ts";
 import { inOrder } from "./in-order.ts";
 import type { RegisterThreads } from "./register-threads.ts";
 
-/** More would not fit into the memory promised. */
-const MAX_FEATURES = 2_000_000;
 const MAX_PROBLEMS = 50;
 
 export interface Register {
@@ -41,32 +45,24 @@ export async function readRegister(
 function registerReader(file: string) {
   const store = registerStore();
   const problems: Problem[] = [];
-  const lines = new Map<string, number>();
+  const seen = seenIds((place, other) => store.idAt(place) === store.idAt(other));
   const counts = { texts: 0, plantings: 0, sources: 0 };
   let days: readonly number[] = [];
 
-  /** Notes the id of a feature, and that it was there before. */
-  const noteId = (id: string, object: string, line: number): void => {
-    const earlier = lines.get(id);
-    if (earlier === undefined) {
-      lines.set(id, line);
-      return;
-    }
-    const expected = `an id of its own (line ${earlier} has it already)`;
-    problems.push({ file, object, field: "id", got: shown(id), expected });
+  const noteId = (batch: BatchRead, at: number, place: number): void => {
+    const own = batch.hasId[at] === 1 ? batch.idNumbers[at] : undefined;
+    const earlier = seen.note(own ?? idNumber(store.idAt(place)));
+    if (earlier !== null) problems.push(twice(store, place, earlier, file));
   };
 
   const take = (batch: BatchRead): void => {
-    const places: number[] = [];
-    const bad = batch.problems.values();
+    const indexes: number[] = [];
+    const lines: number[] = [];
     batch.lines.forEach((line, at) => {
       const what = batch.was[at];
-      if (what === WAS.bad) problems.push(...(bad.next().value ?? []));
-      else if (what !== WAS.ground) {
-        const own = batch.ids[places.length];
-        const id = own ?? String(featureId({ feature: {}, index: counts.texts }));
-        noteId(id, batch.objects[places.length] ?? "", line);
-        places.push(counts.texts);
+      if (what === WAS.planting || what === WAS.source) {
+        indexes.push(counts.texts);
+        lines.push(line);
         counts[what === WAS.source ? "sources" : "plantings"] += 1;
       }
       counts.texts += 1;
@@ -76,7 +72,17 @@ function registerReader(file: string) {
       }
     });
     days = outermost([...days, ...batch.days]);
-    store.add(batch, places);
+    const before = store.count();
+    store.add(batch, indexes, lines);
+    let at = 0;
+    const bad = batch.problems.values();
+    for (const what of batch.was) {
+      if (what === WAS.bad) problems.push(...(bad.next().value ?? []));
+      else if (what !== WAS.ground) {
+        noteId(batch, at, before + at);
+        at += 1;
+      }
+    }
   };
 
   const register = (): Register => {
@@ -96,6 +102,17 @@ function registerReader(file: string) {
     };
   };
   return { take, problems, register };
+}
+
+/** A feature has the id of an earlier one. */
+function twice(store: RegisterStore, place: number, earlier: number, file: string): Problem {
+  return {
+    file,
+    object: `line ${store.lineAt(place)}${idText(store.featureAt(place))}`,
+    field: "id",
+    got: shown(store.idAt(place)),
+    expected: `an id of its own (line ${store.lineAt(earlier)} has it already)`,
+  };
 }
 
 /** What lies so far out that its projected distances would not be true. */

@@ -5,7 +5,9 @@
  */
 import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { RegisterGround } from "../../core/exchange/register-areas.ts";
+import { featureId } from "../../core/exchange/geojson-plan.ts";
 import type { Feature } from "../../core/exchange/geojson-schema.ts";
+import { type FeatureShape, unpackFeature } from "../../core/exchange/packed-feature.ts";
 import type { ReadFeature } from "../../core/exchange/read-geojson.ts";
 import { type LonLat, localFrame, placeSpan } from "../../core/geometry/local-frame.ts";
 import type { BatchRead } from "./read-batch.ts";
@@ -17,34 +19,33 @@ import type { BatchRead } from "./read-batch.ts";
 const MARGIN_SHARE = 0.001;
 const MARGIN_M = 0.01;
 
-/** A flat array in shared memory that grows. */
-function column<T extends Float64Array | Uint32Array | Uint16Array>(
-  width: number,
-  view: (memory: SharedArrayBuffer) => T,
-) {
-  let values = view(new SharedArrayBuffer(1024 * width));
-  let length = 0;
+/** More would not fit into the memory promised. */
+export const MAX_FEATURES = 2_000_000;
+
+/**
+ * Flat arrays in shared memory, from the start as long as they may ever be: what is never written of
+ * them takes addresses and no memory, while one that grows lies in memory twice each time it does.
+ */
+function emptyColumns() {
+  const memory = (width: number) => new SharedArrayBuffer(MAX_FEATURES * width);
   return {
-    push: (value: number): void => {
-      if (length === values.length) {
-        const larger = view(new SharedArrayBuffer(length * 2 * width));
-        larger.set(values);
-        values = larger;
-      }
-      values[length] = value;
-      length += 1;
-    },
-    taken: (): T => values.subarray(0, length) as T,
+    /** West, south, east, north of each feature. */
+    sides: new Float64Array(memory(32)),
+    reach: new Float64Array(memory(8)),
+    group: new Uint16Array(memory(2)),
+    part: new Uint16Array(memory(2)),
+    start: new Uint32Array(memory(4)),
+    end: new Uint32Array(memory(4)),
+    index: new Uint32Array(memory(4)),
+    line: new Uint32Array(memory(4)),
   };
 }
-
-const doubles = () => column(8, (memory) => new Float64Array(memory));
-const longs = () => column(4, (memory) => new Uint32Array(memory));
-const shorts = () => column(2, (memory) => new Uint16Array(memory));
 
 /** The features of a register; what one thread hands another. */
 export interface StoredFeatures {
   readonly json: readonly Uint8Array[];
+  /** Shapes of each of these. */
+  readonly shapes: readonly (readonly FeatureShape[])[];
   /** Of each feature: which of the texts of `json` it is in, where it begins there and ends. */
   readonly part: Uint16Array;
   readonly start: Uint32Array;
@@ -53,84 +54,112 @@ export interface StoredFeatures {
   readonly index: Uint32Array;
 }
 
+export type RegisterStore = ReturnType<typeof registerStore>;
+
 export function registerStore() {
-  const degrees = doubles();
-  const reach = doubles();
-  const group = shorts();
-  const index = longs();
-  const part = shorts();
-  const start = longs();
-  const end = longs();
+  const columns = emptyColumns();
   const groups = new Map<string, number>();
   const json: Uint8Array[] = [];
+  const shapes: (readonly FeatureShape[])[] = [];
   const span = placeSpan();
   let count = 0;
 
+  /** Number of a crossing group: they are numbered as they are met. */
+  const numberOf = (group: string): number => {
+    const known = groups.get(group) ?? groups.size;
+    groups.set(group, known);
+    return known;
+  };
+  const taken = <T extends Uint32Array | Uint16Array | Float64Array>(column: T, width = 1): T =>
+    column.subarray(0, count * width) as T;
+  const features = (): StoredFeatures => ({
+    json,
+    shapes,
+    part: taken(columns.part),
+    start: taken(columns.start),
+    end: taken(columns.end),
+    index: taken(columns.index),
+  });
+  const featureAt = (place: number): Feature => unpacked(features(), place).feature;
+
   return {
     count: (): number => count,
-    /** @param places of the features of the batch among the texts of the file */
-    add: (batch: BatchRead, places: readonly number[]): void => {
+    features,
+    featureAt,
+    /** Line of the file on which it begins. */
+    lineAt: (place: number): number => columns.line[place] as number,
+    /** Its own id, else that made of its place in the file. */
+    idAt: (place: number): string =>
+      String(featureId({ feature: featureAt(place), index: columns.index[place] as number })),
+    /**
+     * @param indexes of the features of the batch: their places among the texts of the file
+     * @param lines on which they begin
+     */
+    add: (batch: BatchRead, indexes: readonly number[], lines: readonly number[]): void => {
       if (batch.first === null) return;
       if (count === 0) span.add(batch.first);
-      for (let at = 0; at < batch.degrees.length; at += 4) {
-        const [west = 0, south = 0, east = 0, north = 0] = batch.degrees.subarray(at, at + 4);
-        span.add({ longitude: west, latitude: south });
-        span.add({ longitude: east, latitude: north });
-      }
-      batch.degrees.forEach(degrees.push);
-      batch.reach.forEach(reach.push);
-      batch.groups.forEach((name, at) => {
-        const known = groups.get(name) ?? groups.size;
-        groups.set(name, known);
-        group.push(known);
-        part.push(json.length);
-        start.push(at === 0 ? 0 : (batch.ends[at - 1] as number));
-        end.push(batch.ends[at] as number);
-        index.push(places[at] as number);
-      });
+      addSides(span, batch.degrees);
+      columns.sides.set(batch.degrees, count * 4);
+      columns.reach.set(batch.reach, count);
+      const numbers = batch.groups.map(numberOf);
+      columns.group.set(
+        batch.group.map((number) => numbers[number] as number),
+        count,
+      );
+      columns.part.fill(json.length, count, count + batch.ends.length);
+      columns.start.set(batch.ends.subarray(0, -1), count + 1);
+      columns.end.set(batch.ends, count);
+      columns.index.set(indexes, count);
+      columns.line.set(lines, count);
       json.push(batch.json);
-      count += batch.groups.length;
+      shapes.push(batch.shapes);
+      count += batch.ends.length;
     },
     middle: (): LonLat => span.middle(),
+    /** To be asked for once, when all are there: sides in degrees become metres where they lie. */
     ground: (): RegisterGround => ({
-      boxes: boxesFrom(degrees.taken(), span.middle()),
-      reach: reach.taken(),
-      group: group.taken(),
-    }),
-    features: (): StoredFeatures => ({
-      json,
-      part: part.taken(),
-      start: start.taken(),
-      end: end.taken(),
-      index: index.taken(),
+      boxes: toSheet(taken(columns.sides, 4), span.middle()),
+      reach: taken(columns.reach),
+      group: taken(columns.group),
     }),
   };
 }
 
+function addSides(span: ReturnType<typeof placeSpan>, degrees: Float64Array): void {
+  for (let at = 0; at < degrees.length; at += 4) {
+    span.add({ longitude: degrees[at] as number, latitude: degrees[at + 1] as number });
+    span.add({ longitude: degrees[at + 2] as number, latitude: degrees[at + 3] as number });
+  }
+}
+
 /** One feature, parsed anew. */
 export function storedFeature(
-  { json, part, start, end, index }: StoredFeatures,
+  features: StoredFeatures,
   place: number,
   book: CropBook,
 ): Pick<ReadFeature, "index" | "feature" | "kind"> {
-  const bytes = json[part[place] as number] as Uint8Array;
-  const text = Buffer.from(bytes.buffer).toString("utf8", start[place], end[place]);
-  const kept = JSON.parse(text) as Feature & { readonly kind: string };
-  const kind = book.kind(kept.kind);
-  if (!kind) throw new Error(`kind ${kept.kind} was known when the register was read`);
-  return { index: index[place] as number, feature: kept, kind };
+  const { feature, kind: kindId } = unpacked(features, place);
+  const kind = book.kind(kindId);
+  if (!kind) throw new Error(`kind ${kindId} was known when the register was read`);
+  return { index: features.index[place] as number, feature, kind };
 }
 
-/** Bounds in sheet metres from sides in degrees. */
-function boxesFrom(degrees: Float64Array, middle: LonLat): Float64Array {
+function unpacked({ json, shapes, part, start, end }: StoredFeatures, place: number) {
+  const number = part[place] as number;
+  const { buffer } = json[number] as Uint8Array;
+  const text = Buffer.from(buffer).toString("utf8", start[place], end[place]);
+  return unpackFeature(text, shapes[number] ?? []);
+}
+
+/** Bounds in sheet metres in the place of sides in degrees. */
+function toSheet(sides: Float64Array, middle: LonLat): Float64Array {
   const frame = localFrame(middle);
-  const boxes = new Float64Array(degrees.length);
-  for (let at = 0; at < degrees.length; at += 4) {
+  for (let at = 0; at < sides.length; at += 4) {
     let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
     for (let corner = 0; corner < 4; corner += 1) {
       const { x, y } = frame.toSheet({
-        longitude: degrees[at + (corner % 2) * 2] as number,
-        latitude: degrees[at + 1 + (corner >> 1) * 2] as number,
+        longitude: sides[at + (corner % 2) * 2] as number,
+        latitude: sides[at + 1 + (corner >> 1) * 2] as number,
       });
       minX = Math.min(minX, x);
       minY = Math.min(minY, y);
@@ -138,10 +167,10 @@ function boxesFrom(degrees: Float64Array, middle: LonLat): Float64Array {
       maxY = Math.max(maxY, y);
     }
     const margin = MARGIN_M + MARGIN_SHARE * Math.max(maxX - minX, maxY - minY);
-    boxes[at] = minX - margin;
-    boxes[at + 1] = minY - margin;
-    boxes[at + 2] = maxX + margin;
-    boxes[at + 3] = maxY + margin;
+    sides[at] = minX - margin;
+    sides[at + 1] = minY - margin;
+    sides[at + 2] = maxX + margin;
+    sides[at + 3] = maxY + margin;
   }
-  return boxes;
+  return sides;
 }

@@ -9,7 +9,7 @@ import { cropBook } from "../../core/kinds/crop-book.ts";
 import { Refusal } from "../refusal.ts";
 import { type AreaPlaces, type AreaTask, type AreaTold, checkArea } from "./check-area.ts";
 import type { TextBatch } from "./json-texts.ts";
-import { type BatchRead, readBatch } from "./read-batch.ts";
+import { type BatchRead, buffersOf, readBatch } from "./read-batch.ts";
 
 /** So many pieces are done sooner than a thread is there. */
 const DONE_HERE = 3;
@@ -121,7 +121,7 @@ function startThread(): Thread {
     ask: (work) =>
       new Promise((resolve, reject) => {
         waiting.push({ resolve, reject });
-        thread.postMessage(work);
+        thread.postMessage(work, buffersAsked(work));
       }),
     waiting: () => waiting.length,
     end: () => {
@@ -136,13 +136,21 @@ export function answerWork(): void {
   const work = worker();
   parentPort?.on("message", (asked: Work) => {
     const answer = answerTo(asked, work);
-    const texts = asked.do === "check" && "done" in answer ? textsOf(answer.done as AreaTold) : [];
-    parentPort?.postMessage(answer, texts);
+    parentPort?.postMessage(answer, "done" in answer ? buffersTold(asked, answer.done) : []);
   });
 }
 
-/** What an answer is made of is handed over: this thread has no more use for it. */
-function textsOf({ pairs, findings }: AreaTold): readonly ArrayBuffer[] {
+/** What is handed over with a question, not copied: the one who asks has no more use for it. */
+function buffersAsked(work: Work): readonly ArrayBuffer[] {
+  if (work.do === "read") return [work.batch.bytes.buffer];
+  return work.do === "check" ? [work.area.all.buffer, work.area.own.buffer] : [];
+}
+
+/** The same of an answer. */
+function buffersTold(asked: Work, done: unknown): readonly ArrayBuffer[] {
+  if (asked.do === "read") return buffersOf(done as BatchRead);
+  if (asked.do !== "check") return [];
+  const { pairs, findings } = done as AreaTold;
   return [pairs, ...findings].map(({ text }) => text.buffer);
 }
 

@@ -10,7 +10,6 @@ import { emptyPlan } from "../model/empty-plan.ts";
 import type { Plan } from "../model/plan.ts";
 import type { Read } from "../model/problem.ts";
 import { isSource, planFromFeatures } from "./geojson-plan.ts";
-import { type Feature, knownProperties, writtenProperties } from "./geojson-schema.ts";
 import {
   type ReadFeature,
   isGround,
@@ -45,15 +44,6 @@ export function readRegisterFeature(
   const placed = { ...read.value, ...placeFeature(read.value.feature, localFrame(first)) };
   const problems = outlineProblems(placed, file);
   return problems.length > 0 ? { ok: false, problems } : read;
-}
-
-/** The feature with only what the checks read. */
-export function leanFeature({ id, geometry, properties }: Feature) {
-  const { type, coordinates } = geometry;
-  const read = Object.entries(properties).filter(
-    ([name]) => knownProperties.has(name) || writtenProperties.has(name) || name === "wideberth",
-  );
-  return { id, geometry: { type, coordinates }, properties: Object.fromEntries(read) };
 }
 
 /**
