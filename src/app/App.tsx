@@ -21,12 +21,13 @@ import { useChosenInSight } from "./use-chosen-in-sight.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
 import * as texts from "./words.ts";
 
-/** Asked for at once, so that it is there with the sheet or a moment later; the sheet waits for nothing. */
-const bloomStrip = import("../panel/bloom/BloomStrip.tsx");
 const LotParticulars = lazy(async () => ({
   default: (await import("../panel/lots/LotParticulars.tsx")).LotParticulars,
 }));
-const BloomStrip = lazy(async () => ({ default: (await bloomStrip).BloomStrip }));
+/** There a moment after the sheet, which waits for nothing. */
+const BloomStrip = lazy(async () => ({
+  default: (await import("../panel/bloom/BloomStrip.tsx")).BloomStrip,
+}));
 const YearStrip = lazy(async () => ({
   default: (await import("../panel/earlier-crops/YearStrip.tsx")).YearStrip,
 }));

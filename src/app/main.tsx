@@ -6,11 +6,12 @@ import "./base.css";
 import "./window.css";
 import "../panel/form/fields.css";
 import { StrictMode } from "react";
+import { flushSync } from "react-dom";
 import { createRoot } from "react-dom/client";
 import { listenForFaults } from "../store/keeping/diagnostics.ts";
 import { keepProgramHere } from "../store/keeping/program-update.ts";
 import { watchGround, watchSeedLots } from "../store/plan/seed-checks.ts";
-import { fetchWhenIdle } from "./fetch-when-idle.ts";
+import { fetchSoonWanted, untilIdle } from "./when-idle.ts";
 import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
 import "./narrow.css";
@@ -26,14 +27,19 @@ if (!root) throw new Error("The page has no root element.");
 const opened = startSession(async () => (await import("./first-sample.ts")).firstSample);
 // The plan first: the window is drawn once and whole, unless the storage keeps it waiting.
 await Promise.race([opened, new Promise((waited) => setTimeout(waited, PATIENCE_MS))]);
-createRoot(root).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
+// In one go, effects and all: the sheet takes its size and is drawn before anything is painted.
+flushSync(() =>
+  createRoot(root).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  ),
 );
+await opened;
+await untilIdle();
+// What is kept on the device and what findings have more to say comes after the first picture.
 watchSeedLots();
 watchGround();
-await opened;
-fetchWhenIdle();
+fetchSoonWanted();
 // Under development every file is new each time: nothing is kept.
 if (import.meta.env.PROD) await keepProgramHere("./service-worker.js");

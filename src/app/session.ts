@@ -7,7 +7,7 @@ import { guardEdits } from "../store/keeping/look-only.ts";
 import { acceptDroppedFiles } from "../store/files/file-drop.ts";
 import { noteChanged } from "../store/files/file-reminder.ts";
 import { askToKeepStorage } from "../store/keeping/keep-storage.ts";
-import { rememberedPlans } from "../store/keeping/last-plan.ts";
+import { rememberedHere, rememberedPlans } from "../store/keeping/last-plan.ts";
 import { freshPlan } from "../store/keeping/plan-copy.ts";
 import { closePlanDb, watchPlanDb } from "../store/keeping/plan-db.ts";
 import { watchPlanLock } from "../store/keeping/plan-lock.ts";
@@ -26,7 +26,7 @@ import {
 } from "../store/keeping/other-tab-changes.ts";
 import * as words from "./words.ts";
 
-/** The sample plan, or what is wrong with it: fetched only where no plan is stored. */
+/** The sample plan, or what is wrong with it: opened only where no plan is stored. */
 type LoadSample = () => Promise<Read<Plan>>;
 
 let started: Promise<void> | null = null;
@@ -62,7 +62,10 @@ async function start(sample: LoadSample): Promise<void> {
     granted: becomeWriter,
     savedElsewhere: catchUp,
   });
-  await openAtStart(sample);
+  // In a new tab it is asked for while the storage answers: that is most often a first visit.
+  const early = rememberedHere() === null ? sample() : null;
+  early?.catch(() => undefined);
+  await openAtStart(() => early ?? sample());
   const stopAutosave = startAutosave({
     conflict: (planId) => void keepBoth(planId),
     stored: (planId) => {

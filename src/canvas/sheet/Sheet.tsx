@@ -85,7 +85,8 @@ export function Sheet() {
 type Holder = React.RefObject<HTMLDivElement | null>;
 
 function useSize(holder: Holder): void {
-  useEffect(() => {
+  // Before anything is painted: the sheet is drawn with the window, not after it.
+  useLayoutEffect(() => {
     const element = holder.current;
     if (!element) return;
     let last: { readonly x: number; readonly y: number; readonly window: string } | null = null;

@@ -25,14 +25,17 @@ export function cropBook(ownKinds: readonly Kind[] = []): CropBook {
 function makeBook(ownKinds: readonly Kind[]): CropBook {
   const byId = new Map([...builtInKinds, ...ownKinds].map((kind) => [kind.id, kind]));
   const kinds = [...byId.values()];
-  const names = nameIndex([...ownKinds, ...kinds]);
+  // Made when a name is first looked for: opening a plan goes by ids.
+  let names: ReturnType<typeof nameIndex> | null = null;
   return {
     kinds,
     kind: (id) => byId.get(id),
-    find: (text) =>
-      spellings(text)
-        .map((spelling) => names.get(spelling))
-        .find((kind) => kind !== undefined),
+    find: (text) => {
+      const index = (names ??= nameIndex([...ownKinds, ...kinds]));
+      return spellings(text)
+        .map((spelling) => index.get(spelling))
+        .find((kind) => kind !== undefined);
+    },
     relation: remembered(speciesRelation),
   };
 }

@@ -31,7 +31,8 @@ function noteLast(planId: string): Promise<unknown> {
   });
 }
 
-function rememberedHere(): string | null {
+/** Id of the plan this tab had; null in a new tab. */
+export function rememberedHere(): string | null {
   try {
     return sessionStorage.getItem(KEY);
   } catch {
