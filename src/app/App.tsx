@@ -24,7 +24,6 @@ import * as texts from "./words.ts";
 const LotParticulars = lazy(async () => ({
   default: (await import("../panel/lots/LotParticulars.tsx")).LotParticulars,
 }));
-/** There a moment after the sheet, which waits for nothing. */
 const BloomStrip = lazy(async () => ({
   default: (await import("../panel/bloom/BloomStrip.tsx")).BloomStrip,
 }));

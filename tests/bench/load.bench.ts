@@ -22,6 +22,7 @@ const SECTION = "Load";
 const SLOWER = 4;
 const RUNS = 5;
 const FIRST_LOAD_KIB = 250;
+const GOAL_TIMES = 3;
 
 let browser: Browser;
 let folder: string;
@@ -108,14 +109,22 @@ test("time to a usable sheet on a slow machine", async () => {
   try {
     const address = server.httpServer.address();
     if (address === null || typeof address === "string") throw new Error("Nothing is served.");
-    const bareMs = await medianLoadMs(`http://127.0.0.1:${address.port}/`, ".there");
-    const ourMs = await medianLoadMs(siteUrl(), ".finding");
+    const bareUrl = `http://127.0.0.1:${address.port}/`;
+    const [bare, ours]: [number[], number[]] = [[], []];
+    // By turns, so that what else the machine does falls upon both.
+    for (let run = 0; run < RUNS; run += 1) {
+      bare.push(await loadMs(bareUrl, [".there"]));
+      ours.push(await loadMs(siteUrl(), [".finding", "canvas[data-drawn-at]"]));
+    }
+    const [bareMs, ourMs] = [median(bare), median(ours)];
     reportRow({
       section: SECTION,
       what: `time to a drawn sheet with findings, processor ${SLOWER} times slower, against a bare React page; of ${bareKib.toFixed(0)} KiB`,
       size: "the sample plan",
       value: ourMs / bareMs,
       unit: "x",
+      budget: `goal: at most ${GOAL_TIMES} x`,
+      isMet: ourMs / bareMs <= GOAL_TIMES,
     });
     reportRow({
       section: SECTION,
@@ -129,26 +138,25 @@ test("time to a usable sheet on a slow machine", async () => {
   }
 });
 
-/** Milliseconds until something stands on a page that was never visited before; the median of some visits. */
-async function medianLoadMs(url: string, selector: string): Promise<number> {
-  const times: number[] = [];
-  for (let run = 0; run < RUNS; run += 1) {
-    const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
-    const page = await context.newPage();
-    const session = await context.newCDPSession(page);
-    await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
-    await page.goto(url, { waitUntil: "commit" });
-    times.push(
-      await page.evaluate(async (wanted) => {
-        while (!document.querySelector(wanted)) {
-          await new Promise((resolve) => {
-            requestAnimationFrame(resolve);
-          });
-        }
-        return performance.now();
-      }, selector),
-    );
-    await context.close();
-  }
-  return times.sort((a, b) => a - b)[Math.floor(RUNS / 2)] ?? 0;
+/** Milliseconds until all of these stand on a page that was never visited before. */
+async function loadMs(url: string, selectors: readonly string[]): Promise<number> {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
+  await page.goto(url, { waitUntil: "commit" });
+  const ms = await page.evaluate(async (wanted) => {
+    while (!wanted.every((selector) => document.querySelector(selector))) {
+      await new Promise((resolve) => {
+        requestAnimationFrame(resolve);
+      });
+    }
+    return performance.now();
+  }, selectors);
+  await context.close();
+  return ms;
+}
+
+function median(times: readonly number[]): number {
+  return times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
 }
