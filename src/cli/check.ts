@@ -57,7 +57,7 @@ export async function check(args: readonly string[]): Promise<number> {
   const texts = values.json ? checkReportJson(report) : checkReportLines(report);
   if (grownOn !== null && !values.json) await writeSteadily(fieldWords(planned, checked, grownOn));
   for (const piece of gathered(texts)) await writeSteadily(piece);
-  return checked.result.findings.some(({ severity }) => severity === "conflict") ? 1 : 0;
+  return checked.result.counts.conflict > 0 ? 1 : 0;
 }
 
 /** How many threads to check a register on, where that is said. */

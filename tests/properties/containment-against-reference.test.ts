@@ -3,7 +3,7 @@
  * 4,000 pairs; WIDEBERTH_PAIRS sets how many.
  */
 import { expect, test, vi } from "vitest";
-import { overlapDepth, protrusion } from "../../src/core/geometry/containment.ts";
+import { overlapDepth, overlapsBy, protrusion } from "../../src/core/geometry/containment.ts";
 import { type Outline, outlineArea, outlineOf } from "../../src/core/geometry/outline.ts";
 import { pointDistance } from "../../src/core/geometry/point.ts";
 import type { Shape } from "../../src/core/model/plan.ts";
@@ -96,6 +96,26 @@ test("ground that two outlines share is found, and none where they only touch", 
       : null;
   });
   expect(faults).toEqual([]);
+});
+
+test("whether two lie in each other by so much is what their depth says", () => {
+  let [deep, shallow] = [0, 0];
+  const faults = eachPair((a, b) => {
+    const { distanceM } = overlapDepth(a.outline, b.outline);
+    // On either side of their depth as well, by more and by less than rounding.
+    const asked = [0.02, 1, ...[-0.1, -1e-7, 0, 1e-7, 0.1].map((by) => distanceM + by)];
+    for (const metres of asked.filter((each) => each > 0)) {
+      const isDeeper = distanceM > metres;
+      if (isDeeper) deep += 1;
+      else shallow += 1;
+      if (overlapsBy(a.outline, b.outline, metres) !== isDeeper) return `${distanceM}, ${metres}`;
+      if (overlapsBy(b.outline, a.outline, metres) !== isDeeper) return `back, ${metres}`;
+    }
+    return null;
+  });
+  expect(faults).toEqual([]);
+  expect(deep).toBeGreaterThan(100);
+  expect(shallow).toBeGreaterThan(100);
 });
 
 test("an outline that shares its middle with itself overlaps itself", () => {

@@ -2,7 +2,9 @@
 import type { CropBook } from "../kinds/crop-book.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
 import type { Bed, Layout, Plan } from "../model/plan.ts";
+import type { GradedLists } from "../lists/graded-lists.ts";
 import type { ListPatch } from "../lists/id-pages.ts";
+import type { IdRanks } from "../nearness/id-order.ts";
 import type { FindingBase } from "./finding.ts";
 import type { IsolationPair, JudgedPairs } from "./isolation-pair.ts";
 import type { Stand } from "./stand.ts";
@@ -17,6 +19,8 @@ export interface CheckInput<F extends FindingBase = FindingBase> {
   readonly bedOutlines: ReadonlyMap<string, BedOutline>;
   /** Directed pairs that distance does not clear. */
   readonly judged: JudgedPairs;
+  /** How stands are ranked by their ids; null: their ids do not tell the order of findings. */
+  readonly ranks: () => IdRanks | null;
   /** Stands that are not what they were in the run before: all of them on a fresh run. */
   readonly changedStands: readonly Stand[];
   /** Whether a stand or bed is the same object as in the run before. */
@@ -81,6 +85,11 @@ export interface Check<F extends FindingBase = FindingBase> {
   /** One line for lists of checks. */
   readonly title: string;
   readonly run: (input: CheckInput<F>) => readonly F[];
+  /**
+   * What `run` finds on a fresh run, by severity and id, each finding made when it is read. Null or
+   * absent: `run` is asked.
+   */
+  readonly later?: (input: CheckInput<F>) => GradedLists<F> | null;
   /**
    * What of its findings is gone, by id, and what is found, after a few stands changed. Absent: it
    * is run anew. With what stays the findings are those of a fresh run.

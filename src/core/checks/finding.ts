@@ -3,6 +3,9 @@
  * say in a type of its own beside it, and the words for it.
  */
 import type { Point } from "../geometry/point.ts";
+import { IdPages } from "../lists/id-pages.ts";
+import { type IdRanks, inIdOrder } from "../nearness/id-order.ts";
+import type { PairColumns } from "../nearness/pair-columns.ts";
 
 /** `conflict`: seed would mix; `caution`: look at it; `unknown`: a figure or date is missing. */
 export type Severity = "conflict" | "caution" | "unknown";
@@ -44,6 +47,34 @@ export function countBySeverity(
   const counts = { conflict: 0, caution: 0, unknown: 0 };
   for (const { severity } of findings) counts[severity] += 1;
   return counts;
+}
+
+/** Two things each, by their places in a list. */
+interface Twos {
+  readonly one: PairColumns["one"];
+  readonly other: PairColumns["other"];
+  readonly stands: readonly { readonly id: string }[];
+  readonly order: IdRanks;
+}
+
+/**
+ * Findings about two things each, in the order of their ids and made when they are read.
+ * @param found places in the columns of those that are found
+ */
+export function foundLater<F extends FindingBase>(
+  check: F["check"],
+  found: Uint32Array,
+  { one, other, stands, order }: Twos,
+  make: (pair: number, id: string) => F,
+): IdPages<F> {
+  const pairs = inIdOrder(found, { one, other }, order);
+  const idOf = (place: number | undefined) => stands[place ?? -1]?.id ?? "";
+  const idAt = (at: number) => {
+    const pair = pairs[at] as number;
+    return findingId(check, [idOf(one[pair]), idOf(other[pair])]);
+  };
+  const at = (place: number) => make(pairs[place] as number, idAt(place));
+  return IdPages.later({ length: pairs.length, idAt, at });
 }
 
 /** Plain code-unit order: the same on every machine and in every locale. */

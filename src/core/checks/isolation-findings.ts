@@ -1,11 +1,15 @@
 /** Isolation pairs to findings: one per pair of stands, and one per stand that lacks a figure or dates. */
+import type { GradedLists } from "../lists/graded-lists.ts";
 import type { ListPatch } from "../lists/id-pages.ts";
+import type { PairColumns } from "../nearness/pair-columns.ts";
 import type { ChangeInput, Check, CheckInput } from "./check.ts";
-import { type FindingBase, compareText, findingId } from "./finding.ts";
+import { type FindingBase, compareText, findingId, foundLater } from "./finding.ts";
 import {
   type IsolationPair,
   type PairWays,
+  RARELY,
   type Standing,
+  isStanding,
   lacksFigure,
   unorderedPairs,
 } from "./isolation-pair.ts";
@@ -67,7 +71,7 @@ export function patchByPair<F extends FindingBase>(
   };
 }
 
-const conflicts: PairsTold = {
+const mixing: PairsTold = {
   standing: "conflict",
   counts: ({ standing }) => standing === "conflict",
 };
@@ -75,14 +79,53 @@ const conflicts: PairsTold = {
 export const isolationCheck: Check<IsolationFinding> = {
   name: "isolation",
   title: words.isolation,
-  run: (input) => findingsByPair("isolation", input, conflicts, isolationFinding),
-  patch: (input) => patchByPair("isolation", input, conflicts, isolationFinding),
+  run: (input) => findingsByPair("isolation", input, mixing, isolationFinding),
+  later: isolationLater,
+  patch: (input) => patchByPair("isolation", input, mixing, isolationFinding),
   describe: ({ atRisk }, wording) => describeIsolation(atRisk, wording),
   brief: (finding, wording) => pairBrief(finding.atRisk[0] as IsolationPair, finding, wording),
   figuresOf: ({ atRisk }) => atRisk[0]?.seedParent ?? null,
   pairsAtRisk: ({ atRisk }) => atRisk,
   hasWaysOut: true,
 };
+
+/** The findings of a fresh run, put in order by the columns of its pairs alone. */
+function isolationLater({
+  judged,
+  ranks,
+  stands,
+}: CheckInput<IsolationFinding>): GradedLists<IsolationFinding> | null {
+  const { ways } = judged;
+  const order = ways && ranks();
+  if (!ways || !order) return null;
+  const { columns } = ways;
+  const { one, other, ways: codes } = columns;
+  return pairsBySeverity(columns).map((found) =>
+    foundLater("isolation", Uint32Array.from(found), { one, other, stands, order }, (pair, id) => {
+      const atRisk = [pair * 2, pair * 2 + 1].filter((way) => isConflictCode(codes[way]));
+      return isolationFinding(
+        id,
+        atRisk.map((way) => ways.of(way)),
+      );
+    }),
+  );
+}
+
+const isConflictCode = (code = 0) => isStanding(code, "conflict");
+
+/** Places in the columns of pairs at risk: conflicts, cautions, and no unknowns. */
+function pairsBySeverity({ ways, length }: PairColumns): readonly (readonly number[])[] {
+  const conflicts: number[] = [];
+  const cautions: number[] = [];
+  for (let pair = 0; pair < length; pair += 1) {
+    const [there, back] = [ways[pair * 2] as number, ways[pair * 2 + 1] as number];
+    const [isThere, isBack] = [isConflictCode(there), isConflictCode(back)];
+    if (!isThere && !isBack) continue;
+    const isGrave = (isThere && there < RARELY) || (isBack && back < RARELY);
+    (isGrave ? conflicts : cautions).push(pair);
+  }
+  return [conflicts, cautions, []];
+}
 
 function isolationFinding(id: string, found: PairWays): IsolationFinding {
   const atRisk = worstFirst(found);

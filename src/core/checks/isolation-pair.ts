@@ -6,6 +6,7 @@ import type { IsolationFigure, Relation } from "../kinds/crop.ts";
 import type { StatedStep } from "../distances/stated-adjustments.ts";
 import type { Point } from "../geometry/point.ts";
 import type { DayNumber } from "../model/day.ts";
+import type { WayLists } from "../nearness/way-lists.ts";
 
 /** What clears a pair, strongest first; `conflict` when nothing does; `unknown` when it cannot be told. */
 export type Standing = "distance" | "time" | "cover" | "conflict" | "unknown";
@@ -18,6 +19,14 @@ export const CODES: Readonly<Record<Standing, number>> = {
   conflict: 3,
   unknown: 4,
 };
+
+/** Added to a code where the two rarely cross. */
+export const RARELY = 8;
+
+/** Whether a code says that a way stands so. */
+export function isStanding(code: number, standing: Standing): boolean {
+  return code % RARELY === CODES[standing];
+}
 
 /** Where a required distance comes from. */
 export interface Requirement {
@@ -98,6 +107,8 @@ export interface JudgedPairs {
   readonly standing: (standing: Standing) => readonly IsolationPair[];
   /** Of those judged in this run, one or both ways of any two where one way stands so. */
   readonly freshWays: (standing: Standing) => readonly PairWays[];
+  /** All pairs in columns, where all were judged in this run; else null. */
+  readonly ways: WayLists<IsolationPair> | null;
 }
 
 /** @param fresh those of the pairs that were judged in this run */
@@ -106,6 +117,7 @@ export function judgedAmong(
   fresh: readonly IsolationPair[],
 ): JudgedPairs {
   return {
+    ways: null,
     standing: (standing) => pairs.filter((pair) => pair.standing === standing),
     freshWays: (standing) =>
       [...unorderedPairs(fresh).values()].filter((ways) =>

@@ -27,14 +27,16 @@ import { WayLists } from "../nearness/way-lists.ts";
 import {
   CODES,
   DISTANCE_TOLERANCE_M,
+  RARELY,
   type IsolationPair,
   type JudgedPairs,
   type Standing,
   type TimeClear,
+  isStanding,
   judgedAmong,
   lacksFigure,
 } from "./isolation-pair.ts";
-import { type Stand, guardDaysOf, limitOf, requirementFrom } from "./stand.ts";
+import { type Stand, guardDaysOf, isSameLot, limitOf, requirementFrom } from "./stand.ts";
 
 /** All lists of it are made when they are read. */
 export interface IsolationRun extends JudgedPairs {
@@ -67,8 +69,9 @@ function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
     get pairs() {
       return lists.all;
     },
-    standing: (standing) => lists.those((code) => code === CODES[standing]),
-    freshWays: (standing) => lists.both((code) => code === CODES[standing]),
+    ways: lists,
+    standing: (standing) => lists.those((code) => isStanding(code, standing)),
+    freshWays: (standing) => lists.both((code) => isStanding(code, standing)),
   };
 }
 
@@ -77,18 +80,25 @@ function judgedColumns(stands: readonly Stand[], book: CropBook): PairColumns {
   const columns = new PairColumns();
   meetings(stands, (from, to, isMutual) => {
     const [one, other] = [stands[from] as Stand, stands[to] as Stand];
-    const isThere = canCross(one, other, book.relation(one.kind, other.kind).relation);
-    const isBack = isMutual && canCross(other, one, book.relation(other.kind, one.kind).relation);
-    if (!isThere && !isBack) return;
-    const limitM = Math.max(isThere ? limitOf(one, other) : 0, isBack ? limitOf(other, one) : 0);
+    const onward = book.relation(one.kind, other.kind).relation;
+    const back = isMutual ? book.relation(other.kind, one.kind).relation : "no";
+    const isOnward = canCross(one, other, onward);
+    const isBack = canCross(other, one, back);
+    if (!isOnward && !isBack) return;
+    const limitM = Math.max(isOnward ? limitOf(one, other) : 0, isBack ? limitOf(other, one) : 0);
     const at = columns.nextGap();
     if (!gapInto(one.outline, other.outline, limitM, columns.gaps, at)) return;
     const metres = columns.gaps[at] as number;
-    const there = isThere ? CODES[standingOf(one, other, metres)] : 0;
-    const back = isBack ? CODES[standingOf(other, one, metres)] : 0;
-    if (there !== 0 || back !== 0) columns.add(from, to, there, back);
+    const there = isOnward ? codeOf(one, other, onward, metres) : 0;
+    const andBack = isBack ? codeOf(other, one, back, metres) : 0;
+    if (there !== 0 || andBack !== 0) columns.add(from, to, there, andBack);
   });
   return columns;
+}
+
+function codeOf(parent: Stand, source: Stand, relation: Relation, metres: number): number {
+  const code = CODES[standingOf(parent, source, metres)];
+  return code !== 0 && relation === "rarely" ? code + RARELY : code;
 }
 
 /** A way of the columns as the pair it is. */
@@ -160,13 +170,6 @@ export function closeWays(
 
 const isClose = ({ standing }: IsolationPair) => standing !== "distance";
 
-/** Plantings of one variety add up to one population, unless the grower keeps two lots apart. */
-export function isSameLot(a: Stand, b: Stand): boolean {
-  if (a === b) return true;
-  if (a.varietyKey === null || a.varietyKey !== b.varietyKey) return false;
-  return !(a.keepApart || b.keepApart);
-}
-
 /** Measures and judges one directed pair; null when the two never cross. */
 export function isolationPair(parent: Stand, source: Stand, book: CropBook): IsolationPair | null {
   const { relation } = book.relation(parent.kind, source.kind);
@@ -216,18 +219,12 @@ function judgedPair(
 /** What clears a way that can cross, or that nothing does. */
 function standingOf(parent: Stand, source: Stand, distanceM: number): Standing {
   if (distanceM >= limitOf(parent, source) - DISTANCE_TOLERANCE_M) return "distance";
-  const { receives } = parent;
-  const { sheds } = source;
-  const overlap = receives && sheds ? daysTogether(receives, sheds) : null;
-  const isApart =
-    overlap === 0 &&
-    receives !== null &&
-    sheds !== null &&
-    daysBetween(receives, sheds) >= guardDaysOf(parent, source);
+  const isApart = isApartInTime(parent, source);
   const cleared = clearedBeside(parent, source, isApart);
   if (cleared !== null) return cleared;
   const requirement = requirementFrom(parent, source.kind);
-  const isTold = overlap !== null && !isApart && !lacksFigure({ requirement, distanceM });
+  const isDated = parent.receives !== null && source.sheds !== null;
+  const isTold = isDated && !isApart && !lacksFigure({ requirement, distanceM });
   return isTold ? "conflict" : "unknown";
 }
 
@@ -256,20 +253,20 @@ export function clearedOtherwise(
   parent: Stand,
   source: Stand,
 ): Extract<Standing, "time" | "cover"> | null {
-  const { receives } = parent;
-  const { sheds } = source;
-  const isApart =
-    receives !== null &&
-    sheds !== null &&
-    daysTogether(receives, sheds) === 0 &&
-    daysBetween(receives, sheds) >= guardDaysOf(parent, source);
-  return clearedBeside(parent, source, isApart);
+  return clearedBeside(parent, source, isApartInTime(parent, source));
 }
 
-/** @param isApartInTime whether the guard days lie between the windows, of whatever year they are */
-function clearedBeside(parent: Stand, source: Stand, isApartInTime: boolean) {
+/** Whether the guard days lie between the windows, of whatever year they are. */
+function isApartInTime(parent: Stand, source: Stand): boolean {
+  const { receives } = parent;
+  const { sheds } = source;
+  if (receives === null || sheds === null || daysTogether(receives, sheds) > 0) return false;
+  return daysBetween(receives, sheds) >= guardDaysOf(parent, source);
+}
+
+function clearedBeside(parent: Stand, source: Stand, isApart: boolean) {
   // Dates of another year are apart from this year's, and say nothing.
-  if (isApartInTime && isDatedHere(parent) && isDatedHere(source)) return "time";
+  if (isApart && isDatedHere(parent) && isDatedHere(source)) return "time";
   return isCovered(parent, source) ? "cover" : null;
 }
 

@@ -13,11 +13,10 @@ import { formatMeasured } from "../model/length.ts";
 import { nearIndex, placesNear } from "../nearness/near-index.ts";
 import type { Check } from "./check.ts";
 import { type FindingBase, findingId } from "./finding.ts";
-import { isSameLot } from "./isolation.ts";
 import { type Description, type Wording } from "./wording.ts";
 import { OVERLAP_TOLERANCE_M, standTogether } from "./overlap.ts";
 import { DISTANCE_TOLERANCE_M, type Requirement } from "./isolation-pair.ts";
-import { type Stand, requirementFrom } from "./stand.ts";
+import { type Stand, requirementFrom, isSameLot } from "./stand.ts";
 import type { IsolationFigure, Kind } from "../kinds/crop.ts";
 import * as said from "../words/finding-words.ts";
 
@@ -122,6 +121,7 @@ function candidates(stands: readonly Stand[]): (stand: Stand) => Iterable<Stand>
     if (same) same.push(stand);
     else namesakes.set(stand.varietyKey, [stand]);
   }
+  if (zeroGroups.size + namesakes.size === 0) return () => [];
   return (stand) =>
     new Set([
       ...(zeroGroups.get(stand.kind.group)?.(stand) ?? []),

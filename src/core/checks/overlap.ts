@@ -2,11 +2,14 @@
 import { areOnGroundTogether } from "../calendar/ground-time.ts";
 import { formatLength } from "../model/length.ts";
 import { boundsGap } from "../geometry/bounds.ts";
-import { overlapDepth } from "../geometry/containment.ts";
+import { overlapDepth, overlapsBy } from "../geometry/containment.ts";
 import { nearIndex, placesNear } from "../nearness/near-index.ts";
-import type { Check } from "./check.ts";
+import type { GradedLists } from "../lists/graded-lists.ts";
+import { IdPages } from "../lists/id-pages.ts";
+import { touchings } from "../nearness/near-stands.ts";
+import type { Check, CheckInput } from "./check.ts";
 import { listed } from "./wording.ts";
-import { type FindingBase, findingId } from "./finding.ts";
+import { type FindingBase, findingId, foundLater } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 import * as words from "../words/finding-words.ts";
 
@@ -38,6 +41,7 @@ export const overlapCheck: Check<OverlapFinding> = {
     }
     return findings;
   },
+  later: overlapsLater,
   patch: ({ changes, near, nearBefore }) => {
     const changed = new Set(changes.map(({ after }) => after));
     const gone: string[] = [];
@@ -64,6 +68,30 @@ export const overlapCheck: Check<OverlapFinding> = {
 /** Whether two stands are on their ground at the same time; what is around the beds always is. */
 export function standTogether(a: Stand, b: Stand): boolean {
   return !a.planting || !b.planting || areOnGroundTogether(a.planting, b.planting);
+}
+
+/** The findings of a fresh run: which there are is told without measuring them. */
+function overlapsLater({
+  stands,
+  ranks,
+}: CheckInput<OverlapFinding>): GradedLists<OverlapFinding> | null {
+  const order = ranks();
+  if (!order) return null;
+  const [ones, others]: [number[], number[]] = [[], []];
+  touchings(stands, (one, other) => {
+    const [a, b] = [stands[one] as Stand, stands[other] as Stand];
+    if (a.planting === null || b.planting === null || !standTogether(a, b)) return;
+    if (!overlapsBy(a.outline, b.outline, OVERLAP_TOLERANCE_M)) return;
+    ones.push(one);
+    others.push(other);
+  });
+  const columns = { one: Uint32Array.from(ones), other: Uint32Array.from(others) };
+  const found = Uint32Array.from(ones.keys());
+  const cautions = foundLater("overlap", found, { ...columns, stands, order }, (pair) => {
+    const [one, other] = [columns.one[pair] as number, columns.other[pair] as number];
+    return overlapFinding(stands[one] as Stand, stands[other] as Stand) as OverlapFinding;
+  });
+  return [IdPages.of<OverlapFinding>([]), cautions, IdPages.of<OverlapFinding>([])];
 }
 
 /** Taken in the order of their ids, so that a carried-forward finding equals a fresh one. */

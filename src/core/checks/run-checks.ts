@@ -6,6 +6,7 @@ import type { CropBook } from "../kinds/crop-book.ts";
 import { type GradedLists, allOf, gradedLists, patchedLists } from "../lists/graded-lists.ts";
 import { IdPages } from "../lists/id-pages.ts";
 import { Pages } from "../lists/pages.ts";
+import { idRanks } from "../nearness/id-order.ts";
 import { pairsInOrder } from "../nearness/directed-pairs.ts";
 import { changedIds } from "../model/changed-ids.ts";
 import type { Layout, Plan } from "../model/plan.ts";
@@ -89,13 +90,16 @@ export function runChecks(
     standById,
     bedOutlines,
     judged: isolation,
+    ranks: ranksWhenRead(stands),
     changedStands: previous ? stands.filter((stand) => changed.has(stand.id)) : stands,
     isUnchanged: (id: string) => previous !== undefined && !changed.has(id),
   };
   const byCheck = new Map<string, FoundLists>();
   for (const check of allChecks) {
-    const before = previous?.byCheck.get(check.name) ?? NOTHING_FOUND;
-    byCheck.set(check.name, listsOf(check.run({ ...input, previous: allOf(before) })));
+    const before = previous?.byCheck.get(check.name);
+    const own = { ...input, previous: before ? allOf(before) : [] };
+    const later = previous ? null : check.later?.(own);
+    byCheck.set(check.name, later ?? listsOf(check.run(own)));
   }
   return resultOf({
     of: now,
@@ -170,6 +174,7 @@ function wholeInput(
   return {
     ...input,
     changedStands,
+    ranks: () => null,
     isUnchanged: (id) => !changed.has(id),
     get stands() {
       return stands.all;
@@ -234,6 +239,7 @@ const always =
   () =>
     value;
 const pairsOfRun = (run: IsolationRun) => () => run.pairs;
+const ranksWhenRead = (stands: readonly Stand[]) => madeOnce(() => idRanks(stands));
 const pairsWhenRead = (stands: Pages<Stand>, byParent: CheckResult["pairsByParent"]) =>
   madeOnce(() => pairsInOrder(stands.all, byParent));
 

@@ -256,3 +256,10 @@ export function limitOf(parent: Stand, source: Stand): number {
 export function guardDaysOf(parent: Stand, source: Stand): number {
   return Math.max(parent.guardDays, source.guardDays);
 }
+
+/** Plantings of one variety add up to one population, unless the grower keeps two lots apart. */
+export function isSameLot(a: Stand, b: Stand): boolean {
+  if (a === b) return true;
+  if (a.varietyKey === null || a.varietyKey !== b.varietyKey) return false;
+  return !(a.keepApart || b.keepApart);
+}

@@ -4,8 +4,8 @@
  * only what trials found. It explains the rule and never overrules it: a pair the rule clears is
  * not called clean here.
  */
-import { isSameLot, stopsPollen } from "../checks/isolation.ts";
-import type { Stand } from "../checks/stand.ts";
+import { stopsPollen } from "../checks/isolation.ts";
+import { type Stand, isSameLot } from "../checks/stand.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import { outlineOf } from "../geometry/outline.ts";
 import type { CropBook } from "../kinds/crop-book.ts";

@@ -1,6 +1,5 @@
 /** What the shade of a seed parent is made from, taken out of the stands of a checked layout. */
-import { isSameLot } from "../checks/isolation.ts";
-import type { Stand } from "../checks/stand.ts";
+import { type Stand, isSameLot } from "../checks/stand.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { maizeTogether } from "./bloom-together.ts";
 import { crossingSources } from "./estimate.ts";

@@ -70,6 +70,69 @@ export function overlapDepth(a: Outline, b: Outline): Reach {
   return inB.distanceM >= inA.distanceM ? inB : inA;
 }
 
+/** By so much a depth may differ from another reckoning of it, metres. */
+const ROUNDING_M = 1e-6;
+
+/**
+ * Whether two outlines lie in each other by more than some metres. The answer of `overlapDepth`,
+ * which is asked where neither a line between the two nor a corner tells it for less.
+ */
+export function overlapsBy(a: Outline, b: Outline, metres: number): boolean {
+  if (isBesides(a, b, metres) || isBesides(b, a, metres)) return false;
+  return isDeepIn(a, b, metres) || isDeepIn(b, a, metres) || overlapDepth(a, b).distanceM > metres;
+}
+
+/**
+ * Whether one outline ends, across an edge of the first, less than some metres from where the other
+ * begins: what they share is no deeper than that in either.
+ */
+function isBesides(
+  { rings: [ring = NO_RING] }: Outline,
+  { rings: [other = NO_RING] }: Outline,
+  metres: number,
+): boolean {
+  for (let at = 0; at < ring.length; at += 2) {
+    const next = (at + 2) % ring.length;
+    const dx = (ring[next] as number) - (ring[at] as number);
+    const dy = (ring[next + 1] as number) - (ring[at + 1] as number);
+    const least = (metres - ROUNDING_M) * Math.sqrt(dx * dx + dy * dy);
+    const high = -leastAcross(ring, -dx, -dy);
+    const otherLow = leastAcross(other, dx, dy);
+    if (high - otherLow < least) return true;
+    const low = leastAcross(ring, dx, dy);
+    const otherHigh = -leastAcross(other, -dx, -dy);
+    if (otherHigh - low < least) return true;
+  }
+  return false;
+}
+
+const NO_RING = new Float64Array();
+
+/** How far across a line corners lie at least, in lengths of the line. */
+function leastAcross(ring: Float64Array, dx: number, dy: number): number {
+  let least = Infinity;
+  for (let at = 0; at < ring.length; at += 2) {
+    const across = dx * (ring[at + 1] as number) - dy * (ring[at] as number);
+    if (across < least) least = across;
+  }
+  return least;
+}
+
+/** Whether a corner of the first outline, or the middle of it, lies so deep in the second. */
+function isDeepIn(inner: Outline, outer: Outline, metres: number): boolean {
+  const deep = (metres + ROUNDING_M) ** 2;
+  const isDeep = (x: number, y: number) =>
+    outlineContains(outer, x, y) && squareToEdge(x, y, outer, Infinity) > deep;
+  for (const ring of inner.rings) {
+    for (let at = 0; at < ring.length; at += 2) {
+      if (isDeep(ring[at] as number, ring[at + 1] as number)) return true;
+    }
+  }
+  const { minX, minY, maxX, maxY } = inner.bounds;
+  const [x, y] = [(minX + maxX) / 2, (minY + maxY) / 2];
+  return outlineContains(inner, x, y) && isDeep(x, y);
+}
+
 function depthIn(inner: Outline, outer: Outline): Reach {
   samples.count = 0;
   addEdgeSamples(inner, outer);

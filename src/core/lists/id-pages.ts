@@ -17,18 +17,27 @@ export interface ListPatch<T extends Named> {
 /** Items on a page; one of more than twice as many is cut. */
 const PAGE = 256;
 
+/** Items that are made when they are read, by their places in the order of their ids. */
+export interface LaterItems<T> {
+  readonly length: number;
+  readonly idAt: (place: number) => string;
+  readonly at: (place: number) => T;
+}
+
+/** Never empty. */
+interface Page<T> {
+  /** Id of its first item. */
+  readonly first: string;
+  readonly length: number;
+  readonly items: readonly T[];
+}
+
 export class IdPages<T extends Named> {
-  private readonly pages: readonly (readonly T[])[];
-  /** The first item of each page: none is empty. */
-  private readonly firsts: readonly T[];
+  private readonly pages: readonly Page<T>[];
   private made: readonly T[] | null = null;
 
-  private constructor(
-    pages: readonly (readonly T[])[],
-    firsts: readonly T[] = pages.map(([first]) => first as T),
-  ) {
+  private constructor(pages: readonly Page<T>[]) {
     this.pages = pages;
-    this.firsts = firsts;
   }
 
   /** @param items in the order of their ids, no id twice */
@@ -36,9 +45,16 @@ export class IdPages<T extends Named> {
     return new IdPages(cut(items));
   }
 
+  /** The same of items that are made when they are read, a page at once. */
+  static later<T extends Named>(items: LaterItems<T>): IdPages<T> {
+    const pages: Page<T>[] = [];
+    for (let from = 0; from < items.length; from += PAGE) pages.push(new LaterPage(items, from));
+    return new IdPages(pages);
+  }
+
   /** All in one list, made when it is first asked for. */
   get all(): readonly T[] {
-    return (this.made ??= ([] as T[]).concat(...this.pages));
+    return (this.made ??= ([] as T[]).concat(...this.pages.map(({ items }) => items)));
   }
 
   /** How many there are; the one list is not made for it. */
@@ -50,8 +66,8 @@ export class IdPages<T extends Named> {
 
   /** The item of an id; undefined: none. */
   get(id: string): T | undefined {
-    const page = this.pages[lastUpTo(this.firsts, id)] ?? [];
-    const item = page[lastUpTo(page, id)];
+    const items = this.pages[lastPage(this.pages, id)]?.items ?? [];
+    const item = items[lastUpTo(items, id)];
     return item?.id === id ? item : undefined;
   }
 
@@ -60,12 +76,11 @@ export class IdPages<T extends Named> {
    * pages that it touches; the same list when nothing is changed.
    */
   patched({ gone, found }: ListPatch<T>): IdPages<T> {
-    if (this.firsts.length + found.length === 0) return this;
-    const pages = this.pages.slice();
+    if (this.pages.length + found.length === 0) return this;
     const leaving = new Set<string>();
     const coming = new Map<number, T[]>();
     const touch = (id: string): T[] => {
-      const number = Math.max(0, lastUpTo(this.firsts, id));
+      const number = Math.max(0, lastPage(this.pages, id));
       const items = coming.get(number) ?? [];
       coming.set(number, items);
       leaving.add(id);
@@ -76,26 +91,60 @@ export class IdPages<T extends Named> {
     }
     // Mostly what is gone is found again, a little nearer or farther.
     for (const id of gone) if (!leaving.has(id)) touch(id);
-    const changed: number[] = [];
+    const changed = new Map<number, readonly T[]>();
     for (const [number, items] of coming) {
-      const page = pages[number] ?? [];
+      const page = this.pages[number]?.items ?? [];
       const staying = page.filter(({ id }) => !leaving.has(id));
       if (items.length === 0 && staying.length === page.length) continue;
-      changed.push(number);
-      pages[number] = merged(staying, items);
+      changed.set(number, merged(staying, items));
     }
-    if (changed.length === 0) return this;
-    // There may be thousands of pages, so that only those that changed are looked at.
-    if (changed.some((number) => isUneven(pages[number] ?? []))) {
-      return new IdPages(pages.flatMap(cut));
-    }
-    const firsts = this.firsts.slice();
-    for (const number of changed) firsts[number] = pages[number]?.[0] as T;
-    return new IdPages(pages, firsts);
+    return changed.size === 0 ? this : new IdPages(withPages(this.pages, changed));
   }
 }
 
-const isUneven = ({ length }: readonly unknown[]) => length === 0 || length > 2 * PAGE;
+class LaterPage<T> implements Page<T> {
+  readonly first: string;
+  readonly length: number;
+  private from: LaterItems<T> | null;
+  private readonly start: number;
+  private made: readonly T[] = [];
+
+  constructor(from: LaterItems<T>, start: number) {
+    this.first = from.idAt(start);
+    this.length = Math.min(PAGE, from.length - start);
+    this.from = from;
+    this.start = start;
+  }
+
+  get items(): readonly T[] {
+    const { from, start } = this;
+    if (from) this.made = Array.from({ length: this.length }, (_, at) => from.at(start + at));
+    // What they were made from may be large, and is done with.
+    this.from = null;
+    return this.made;
+  }
+}
+
+/** Pages with other items on some. There may be thousands, so that only those are looked at. */
+function withPages<T extends Named>(
+  pages: readonly Page<T>[],
+  changed: ReadonlyMap<number, readonly T[]>,
+): readonly Page<T>[] {
+  if ([...changed.values()].some(({ length }) => length === 0 || length > 2 * PAGE)) {
+    const all = pages.length === 0 ? [...changed.keys()] : pages.keys();
+    return [...all].flatMap((number) => {
+      const items = changed.get(number);
+      return items ? cut(items) : (pages[number] ?? []);
+    });
+  }
+  const other = pages.slice();
+  for (const [number, items] of changed) other[number] = pageOf(items);
+  return other;
+}
+
+function pageOf<T extends Named>(items: readonly T[]): Page<T> {
+  return { first: items[0]?.id ?? "", length: items.length, items };
+}
 
 /** Both in one list by id. @param items in any order, none with the id of one that stays */
 function merged<T extends Named>(staying: readonly T[], items: T[]): readonly T[] {
@@ -113,19 +162,31 @@ function merged<T extends Named>(staying: readonly T[], items: T[]): readonly T[
   return made;
 }
 
-function cut<T>(items: readonly T[]): readonly (readonly T[])[] {
-  const pages: (readonly T[])[] = [];
-  for (let from = 0; from < items.length; from += PAGE) pages.push(items.slice(from, from + PAGE));
+function cut<T extends Named>(items: readonly T[]): readonly Page<T>[] {
+  const pages: Page<T>[] = [];
+  for (let from = 0; from < items.length; from += PAGE) {
+    pages.push(pageOf(items.slice(from, from + PAGE)));
+  }
   return pages;
 }
 
 /** Place of the last item whose id is no later than some id; -1: there is none. */
 function lastUpTo(items: readonly Named[], id: string): number {
+  return lastWhere(items.length, (place) => (items[place] as Named).id <= id);
+}
+
+/** Place of the last page that begins no later than an id; -1: there is none. */
+function lastPage(pages: readonly Page<unknown>[], id: string): number {
+  return lastWhere(pages.length, (place) => (pages[place] as Page<unknown>).first <= id);
+}
+
+/** @param isUpTo true of the first so many */
+function lastWhere(count: number, isUpTo: (place: number) => boolean): number {
   let low = 0;
-  let high = items.length;
+  let high = count;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((items[middle] as Named).id <= id) low = middle + 1;
+    if (isUpTo(middle)) low = middle + 1;
     else high = middle;
   }
   return low - 1;

@@ -5,7 +5,7 @@
  * every block is gathered once.
  */
 import Flatbush from "flatbush";
-import { growBounds } from "../geometry/bounds.ts";
+import { boundsGap, growBounds } from "../geometry/bounds.ts";
 import { type Boxes, around, boxTouches, curveOrder } from "../geometry/boxes.ts";
 import type { Placed } from "./near-index.ts";
 
@@ -153,4 +153,18 @@ function scan(
     if (boxTouches(others, index * 4, minX, minY, maxX, maxY)) near.push(places[index] as number);
   }
   return near;
+}
+
+/** Tells each two things whose bounds touch once, by their places in the list, the lesser first. */
+export function touchings(items: readonly Placed[], touch: (one: number, other: number) => void) {
+  const reaching = items.map(({ outline }) => ({ outline, reachM: 0 }));
+  const index = nearStands(reaching);
+  const all = [...items.keys()];
+  for (const at of index?.order ?? all) {
+    const { bounds } = (items[at] as Placed).outline;
+    for (const other of index?.near(at) ?? all) {
+      if (other <= at) continue;
+      if (boundsGap(bounds, (items[other] as Placed).outline.bounds) === 0) touch(at, other);
+    }
+  }
 }

@@ -4,6 +4,8 @@
  */
 import { GAP_NUMBERS } from "../geometry/gap.ts";
 
+/** What says how a way stands is less than this. */
+const CODES = 16;
 /** Room for so many pairs to begin with. */
 const FIRST_ROOM = 256;
 
@@ -14,8 +16,13 @@ export class PairColumns {
   other = new Uint32Array(FIRST_ROOM);
   /** The gap from `one` to `other`, as `gapInto` puts it. */
   gaps = new Float64Array(FIRST_ROOM * GAP_NUMBERS);
-  /** How the way from `one` to `other` stands, then the way back: whoever fills them says what the numbers mean; 0: there is no such way. */
+  /**
+   * How the way from `one` to `other` stands, then the way back: whoever fills them says what the
+   * numbers mean, which are less than 16; 0: there is no such way.
+   */
   ways = new Uint8Array(FIRST_ROOM * 2);
+  /** How many ways stand so. */
+  private readonly counts = new Uint32Array(CODES);
 
   /** Where in `gaps` that of the next pair goes: there is room for it. */
   nextGap(): number {
@@ -31,6 +38,13 @@ export class PairColumns {
     this.ways[length * 2] = there;
     this.ways[length * 2 + 1] = back;
     this.length = length + 1;
+    this.counts[there] = (this.counts[there] as number) + 1;
+    this.counts[back] = (this.counts[back] as number) + 1;
+  }
+
+  /** Whether a way stands so. */
+  hold(stands: (code: number) => boolean): boolean {
+    return this.counts.some((count, code) => count > 0 && stands(code));
   }
 
   private grow(): void {

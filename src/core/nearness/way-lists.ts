@@ -3,7 +3,7 @@ import { Pages } from "../lists/pages.ts";
 import { type OrderedWays, type PairColumns, orderedWays } from "./pair-columns.ts";
 
 export class WayLists<P> {
-  private readonly columns: PairColumns;
+  readonly columns: PairColumns;
   private readonly count: number;
   private readonly make: (way: number) => P;
   private readonly made: P[] = [];
@@ -51,7 +51,7 @@ export class WayLists<P> {
   those(stands: (code: number) => boolean): readonly P[] {
     const { ways: codes } = this.columns;
     const found: P[] = [];
-    if (!codes.some(stands)) return found;
+    if (!this.columns.hold(stands)) return found;
     for (const way of this.ordered.ways) {
       if (stands(codes[way] as number)) found.push(this.of(way));
     }
@@ -62,6 +62,7 @@ export class WayLists<P> {
   both(stands: (code: number) => boolean): readonly (readonly P[])[] {
     const { ways: codes, length } = this.columns;
     const found: (readonly P[])[] = [];
+    if (!this.columns.hold(stands)) return found;
     for (let way = 0; way < length * 2; way += 2) {
       const [there, back] = [codes[way] as number, codes[way + 1] as number];
       if (!stands(there) && !stands(back)) continue;

@@ -4,8 +4,7 @@
  */
 import { type CheckedLayout, recheckLayout } from "../checks/checked-layout.ts";
 import type { Finding } from "../checks/all-checks.ts";
-import { isSameLot } from "../checks/isolation.ts";
-import type { Stand } from "../checks/stand.ts";
+import { type Stand, isSameLot } from "../checks/stand.ts";
 import type { Edit } from "../edits/edit.ts";
 import { setPlantsAndOutline } from "../edits/planting-size.ts";
 import { turnPoint } from "../geometry/point.ts";

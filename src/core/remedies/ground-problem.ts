@@ -3,9 +3,9 @@
  * thread can do it.
  */
 import type { CheckResult } from "../checks/run-checks.ts";
-import { clearedOtherwise, isSameLot } from "../checks/isolation.ts";
+import { clearedOtherwise } from "../checks/isolation.ts";
 import { standTogether } from "../checks/overlap.ts";
-import { type Stand, requirementFrom } from "../checks/stand.ts";
+import { type Stand, requirementFrom, isSameLot } from "../checks/stand.ts";
 import { type Bounds, boundsGap, joinBounds } from "../geometry/bounds.ts";
 import { type Outline, shapeCentre } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";

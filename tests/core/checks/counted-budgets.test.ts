@@ -2,8 +2,10 @@
  * What one move may make anew, counted: as much among two thousand plantings as among two hundred.
  * Times are for `npm run bench`; counts are the same on every machine.
  */
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
+import { countBySeverity } from "../../../src/core/checks/finding.ts";
 import { type CheckResult, runChecks } from "../../../src/core/checks/run-checks.ts";
+import { WayLists } from "../../../src/core/nearness/way-lists.ts";
 import { moveObjects } from "../../../src/core/edits/move-objects.ts";
 import type { Layout, Plan } from "../../../src/core/model/plan.ts";
 import { book, fieldPlan } from "../../bench/field.ts";
@@ -81,4 +83,27 @@ test("a run with nothing changed makes nothing", () => {
   const again = { ...plan, layouts: [{ ...layoutOf(plan) }] };
   const now = runChecks(again, layoutOf(again), book, before);
   expect(made(now, before)).toEqual({ stands: 0, pairs: 0, lists: 0, findings: 0 });
+});
+
+test("a full run tells how many findings there are and makes no pair before it is read", () => {
+  const plan = fieldPlan(1000, 8);
+  const asked = vi.spyOn(WayLists.prototype, "of");
+  try {
+    const result = runChecks(plan, layoutOf(plan), book);
+    expect(result.counts.conflict).toBeGreaterThan(1000);
+    expect(asked).not.toHaveBeenCalled();
+    const own = result.pairsByParent.get("p7") ?? [];
+    expect(asked).toHaveBeenCalledTimes(own.length);
+    expect(result.counts).toEqual(countBySeverity(result.findings));
+    expect(asked.mock.calls.length).toBeGreaterThan(result.counts.conflict);
+    // One object for each pair, whoever reads it.
+    const known = new Set(result.pairs);
+    for (const pair of own) expect(known.has(pair)).toBe(true);
+    for (const finding of result.findings) {
+      if (finding.check !== "isolation") continue;
+      for (const pair of finding.atRisk) expect(known.has(pair)).toBe(true);
+    }
+  } finally {
+    asked.mockRestore();
+  }
 });

@@ -59,3 +59,32 @@ test("what is not there is passed over, and the list stays the same", () => {
   expect(list.get("c")).toBeUndefined();
   expect(IdPages.of([]).get("c")).toBeUndefined();
 });
+
+test("items made when they are read are made a page at once, and once", () => {
+  const idsOf = (items: readonly Item[]) => items.map((each) => each.id);
+  const ids = idsOf(many(0, 1000)).toSorted();
+  const made: string[] = [];
+  const list = IdPages.later<Item>({
+    length: ids.length,
+    idAt: (place) => ids[place] ?? "",
+    at: (place) => {
+      made.push(ids[place] ?? "");
+      return { id: ids[place] ?? "", worth: place };
+    },
+  });
+  expect(list.size).toBe(1000);
+  expect(made).toEqual([]);
+  const third = list.get(ids[2] ?? "");
+  expect(third?.worth).toBe(2);
+  const page = made.length;
+  expect(page).toBeLessThan(400);
+  expect(list.get(ids[2] ?? "")).toBe(third);
+  const patched = list.patched({ gone: [ids[1] ?? ""], found: [] });
+  expect(patched.size).toBe(999);
+  expect(made).toHaveLength(page);
+  expect(idsOf(list.all)).toEqual(ids);
+  expect(idsOf(patched.all)).toEqual(ids.toSpliced(1, 1));
+  // Pages that both lists have are made for both.
+  expect(made).toHaveLength(1000);
+  expect(patched.all[998]).toBe(list.all[999]);
+});
