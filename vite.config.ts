@@ -8,6 +8,7 @@ import { compiledOnTheWay } from "./.config/compiled-on-the-way.ts";
 import { firstLoad } from "./.config/first-load.ts";
 import { licences } from "./.config/licences.ts";
 import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
+import { oneByte } from "./.config/one-byte.ts";
 import { ownDrag } from "./.config/own-drag.ts";
 import { plansRead } from "./.config/plans-read.ts";
 import { unpackHere } from "./.config/unpack-here.ts";
@@ -80,6 +81,7 @@ const commandLine: UserConfig = {
     target: "node20",
     rolldownOptions: {
       input: inRepository("src/cli/main.ts"),
+      plugins: [oneByte()],
       output: {
         entryFileNames: "wideberth.mjs",
         codeSplitting: false,

@@ -27,6 +27,10 @@ function howToInstall(name) {
 /** Installs Debian packages where that can be done; says what went wrong. */
 export function aptInstall(packages) {
   if (!findProgram("apt-get")) return;
+  if (!isRoot() && !findProgram("sudo")) {
+    console.log("Installing packages takes root or sudo: here is neither.");
+    return;
+  }
   console.log(`Installing ${packages.join(", ")} with apt-get ...`);
   // One source out of reach fails the update; what the others have may do.
   if (!aptGet("update")) console.log("The lists of packages could not all be renewed.");
@@ -34,14 +38,16 @@ export function aptInstall(packages) {
 }
 
 function aptGet(...args) {
-  const isRoot = process.getuid?.() === 0;
-  if (!isRoot && !findProgram("sudo")) return false;
   const settings = ["DEBIAN_FRONTEND=noninteractive", "apt-get", ...args];
-  const command = isRoot ? ["env", ...settings] : ["sudo", "-n", "env", ...settings];
+  const command = isRoot() ? ["env", ...settings] : ["sudo", "-n", "env", ...settings];
   const { status, stdout, stderr } = spawnSync(command[0], command.slice(1), {
     encoding: "utf8",
     maxBuffer: 1e8,
   });
   if (status !== 0) console.log(`${stdout}${stderr}`.trim().split("\n").slice(-8).join("\n"));
   return status === 0;
+}
+
+function isRoot() {
+  return process.getuid?.() === 0;
 }

@@ -22,7 +22,9 @@ const programs = findServer() ?? (aptInstall(PACKAGES), findServer());
 if (programs) {
   process.exitCode = withServer(programs, runTests);
 } else {
-  console.error(`There is no PostgreSQL with PostGIS here: apt-get install ${PACKAGES.join(" ")}`);
+  console.error(
+    `There is no PostgreSQL with PostGIS here: apt-get install ${PACKAGES.join(" ")} (as root)`,
+  );
   process.exitCode = 1;
 }
 

@@ -1,4 +1,5 @@
 /** `wideberth check` of a register on several threads: the same bytes as on one. */
+import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { registerFeatures } from "../bench/register.ts";
 import { type BuiltProgram, buildProgram } from "../support/built-program.ts";
@@ -62,4 +63,8 @@ test.each(["0", "two", "1.5", "100"])("%s threads are refused", (threads) => {
   const { code, stderr } = program.run(["check", "-", "--threads", threads], register);
   expect(code).toBe(2);
   expect(stderr).toContain(`--threads got "${threads}", expected a number from 1 to 64`);
+});
+
+test("the program has letters of one byte only: every thread holds the whole of it", () => {
+  expect(readFileSync(program.script, "utf8").search(/[^\u0000-\u00ff]/)).toBe(-1);
 });
