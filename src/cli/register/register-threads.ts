@@ -4,7 +4,6 @@
  * is done.
  */
 import { availableParallelism } from "node:os";
-import { setFlagsFromString } from "node:v8";
 import { Worker, parentPort } from "node:worker_threads";
 import { cropBook } from "../../core/kinds/crop-book.ts";
 import { Refusal } from "../refusal.ts";
@@ -18,11 +17,6 @@ const DONE_HERE = 3;
 const MOST_THREADS = 8;
 /** Room for what is made and thrown away at once: 48 MB, Node's own choice, is no faster here. */
 const YOUNG_MB = 16;
-/**
- * Percent that memory may grow by before what lives in it is looked through again. Left to itself
- * V8 lets it grow fourfold, which takes a third more memory and is no faster here.
- */
-const GROWING_PERCENT = 200;
 
 type Work =
   | { readonly do: "read"; readonly batch: TextBatch; readonly file: string }
@@ -45,7 +39,6 @@ export interface RegisterThreads {
 export function registerThreads(
   count = Math.min(availableParallelism(), MOST_THREADS),
 ): RegisterThreads {
-  setFlagsFromString(`--heap-growing-percent=${GROWING_PERCENT}`);
   const here = worker();
   const started: Thread[] = [];
   let task: AreaTask | null = null;
