@@ -52,6 +52,23 @@ function spread(value: number): number {
   return (bits | (bits << 1)) & 0x55555555;
 }
 
+/** Shortest distance between the boxes at two places, as `boundsGap` has it. */
+export function boxGap(boxes: Boxes, one: number, other: number): number {
+  const a = one * 4;
+  const b = other * 4;
+  const dx = Math.max(
+    (boxes[a] as number) - (boxes[b + 2] as number),
+    (boxes[b] as number) - (boxes[a + 2] as number),
+    0,
+  );
+  const dy = Math.max(
+    (boxes[a + 1] as number) - (boxes[b + 3] as number),
+    (boxes[b + 1] as number) - (boxes[a + 3] as number),
+    0,
+  );
+  return Math.sqrt(dx * dx + dy * dy);
+}
+
 /** Whether the bounds that start at `at` touch a box, given by its sides: nothing is made for it. */
 export function boxTouches(
   boxes: Boxes,

@@ -1,6 +1,6 @@
 /** Directed pairs of things in a list: which two meet, and lists of what is found of them. */
-import { boundsGap } from "../geometry/bounds.ts";
-import { groupPlaces, groupStands, nearStands } from "./near-stands.ts";
+import { boxGap } from "../geometry/boxes.ts";
+import { boxesOf, groupPlaces, groupStands, nearStands } from "./near-stands.ts";
 import type { Reacher } from "./reach-index.ts";
 
 /** A directed pair, by the ids of the two. */
@@ -19,18 +19,20 @@ type Meeting = (from: number, to: number, isMutual: boolean) => void;
 export function meetings(items: readonly Reacher[], meet: Meeting): void {
   for (const places of groupPlaces(items).values()) {
     const group = places.map((place) => items[place] as Reacher);
-    const index = nearStands(group);
+    const boxes = boxesOf(group);
+    // None looks farther than this many metres; one that is no seed parent looks at nothing.
+    const reaches = new Float64Array(group.length);
+    group.forEach(({ isSeedParent, reachM }, at) => (reaches[at] = isSeedParent ? reachM : -1));
+    const index = nearStands(group, boxes);
     const all = [...group.keys()];
     for (const at of index?.order ?? all) {
-      const from = group[at] as Reacher;
-      if (!from.isSeedParent) continue;
-      const { bounds } = from.outline;
+      const reachM = reaches[at] as number;
+      if (reachM < 0) continue;
       for (const near of index?.near(at) ?? all) {
         if (near === at) continue;
-        const to = group[near] as Reacher;
-        const apartM = boundsGap(bounds, to.outline.bounds);
-        if (apartM >= from.reachM) continue;
-        const isMutual = to.isSeedParent && apartM < to.reachM;
+        const apartM = boxGap(boxes, at, near);
+        if (apartM >= reachM) continue;
+        const isMutual = apartM < (reaches[near] as number);
         // Two that reach each other are found from both sides, and told from one.
         if (isMutual && near < at) continue;
         meet(places[at] as number, places[near] as number, isMutual);

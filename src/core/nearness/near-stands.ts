@@ -55,9 +55,11 @@ export function groupStands<S extends Grouped>(
 }
 
 /** Null when the group is so small that every stand may as well be measured. */
-export function nearStands(group: readonly Reaching[]): NearStands | null {
+export function nearStands(
+  group: readonly Reaching[],
+  boxes: Boxes = boxesOf(group),
+): NearStands | null {
   if (group.length < INDEX_FROM) return null;
-  const boxes = boxesOf(group);
   const order = curveOrder(boxes);
   const blockOf = new Uint32Array(group.length);
   order.forEach((place, rank) => {
@@ -77,7 +79,7 @@ export function nearStands(group: readonly Reaching[]): NearStands | null {
   return { order, near };
 }
 
-function boxesOf(group: readonly Placed[]): Boxes {
+export function boxesOf(group: readonly Placed[]): Boxes {
   const boxes = new Float64Array(group.length * 4);
   group.forEach(({ outline: { bounds } }, place) => {
     boxes[place * 4] = bounds.minX;

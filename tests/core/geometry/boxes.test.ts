@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { around, boxTouches, curveOrder } from "../../../src/core/geometry/boxes.ts";
+import { type Bounds, boundsGap } from "../../../src/core/geometry/bounds.ts";
+import { around, boxGap, boxTouches, curveOrder } from "../../../src/core/geometry/boxes.ts";
 import { seededRandom } from "../../properties/seeded-random.ts";
 
 /** Points as boxes without size. */
@@ -57,4 +58,24 @@ test("boxes touch when they share an edge or a corner", () => {
   expect(touches(0, 1.1, 2, 2)).toBe(false);
   expect(touches(-2, 0, -0.1, 1)).toBe(false);
   expect(touches(0, -2, 2, -0.1)).toBe(false);
+});
+
+test("the gap of two boxes is the gap of the bounds they are made of", () => {
+  const random = seededRandom(8);
+  const places = [-2, -1, 0, 1, 2.5];
+  let apart = 0;
+  for (let count = 0; count < 2000; count += 1) {
+    const [one, other] = [0, 1].map((): Bounds => {
+      const [minX, minY] = [random.pick(places), random.between(-3, 3)];
+      return { minX, minY, maxX: minX + random.pick([0, 1, 2]), maxY: minY + random.next() };
+    }) as [Bounds, Bounds];
+    const boxes = Float64Array.from(
+      [one, other].flatMap(({ minX, minY, maxX, maxY }) => [minX, minY, maxX, maxY]),
+    );
+    expect(boxGap(boxes, 0, 1)).toBe(boundsGap(one, other));
+    expect(boxGap(boxes, 1, 0)).toBe(boundsGap(one, other));
+    if (boundsGap(one, other) > 0) apart += 1;
+  }
+  expect(apart).toBeGreaterThan(200);
+  expect(apart).toBeLessThan(1950);
 });
