@@ -5,7 +5,7 @@
  */
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
-import { placesDiffering } from "../lists/changed-list.ts";
+import { type ListParts, partsOf, placesApart, placesDiffering } from "../lists/changed-list.ts";
 import { Pages } from "../lists/pages.ts";
 import { PlacedMap, placesById } from "../lists/placed-map.ts";
 import type { Bed, Layout, Plan, Planting } from "../model/plan.ts";
@@ -219,27 +219,29 @@ const MOST_CHANGED = 4;
 
 /** Null where too many changed, or a thing came, went, moved within its list or became one of another kind. */
 function changedStands(now: RunOf, was: RunOf, kept: Kept): readonly StandChange[] | null {
-  const planted = changedPlantings(now, was.layout.plantings, kept);
+  const planted = changedPlantings(now, partsOf(was.layout, "plantings"), kept);
   const around = planted && changedSurroundings(now.plan, was.plan.surroundings, kept);
   return around && [...planted, ...around];
 }
 
 function changedPlantings(
-  { plan, layout: { plantings } }: RunOf,
-  before: readonly Planting[],
+  { plan, layout }: RunOf,
+  before: ListParts<Planting>,
   { stands }: Kept,
 ): readonly StandChange[] | null {
-  if (plantings.length !== before.length) return null;
+  const parts = partsOf(layout, "plantings");
+  if (parts.list.length !== before.list.length) return null;
   const changes: StandChange[] = [];
   const most = stands.length / MOST_CHANGED;
-  for (const place of placesDiffering(plantings, before) ?? plantings.keys()) {
-    const planting = plantings[place] as Planting;
-    if (planting === before[place]) continue;
+  for (const place of placesApart(parts, before)) {
+    const planting = parts.changes.get(place) ?? (parts.list[place] as Planting);
+    const was = before.changes.get(place) ?? before.list[place];
+    if (planting === was) continue;
     // Seen as soon as it is so: what was made until then is made once more.
     if (changes.length >= most) return null;
     const stand = stands.at(place);
     // Where a planting has no stand, those after it stand at other places in the list.
-    if (!stand?.planting || stand.planting !== before[place]) return null;
+    if (!stand?.planting || stand.planting !== was) return null;
     if (planting.id !== stand.id || planting.variety !== stand.planting.variety) return null;
     const isMove = isSameBeside(OF_PLACE, stand.planting, planting);
     const after = isMove ? movedStand(stand, planting) : standAgain(stand, planting, plan);

@@ -11,7 +11,7 @@ import type { Bed, Layout, Plan, Planting, Shape } from "../model/plan.ts";
 import { isCodeOfBed, nextPlantingCode } from "../beds/codes.ts";
 import { type Edit, inLayout } from "./edit.ts";
 import { heldBack, heldBackWords } from "../beds/held-back.ts";
-import { changedList, itemsById } from "../lists/changed-list.ts";
+import { changedList, itemsById, partsOf, withChanges } from "../lists/changed-list.ts";
 import { type NearIndex, type Placed, nearIndex, placesNear } from "../nearness/near-index.ts";
 import * as steps from "../words/step-words.ts";
 
@@ -94,27 +94,36 @@ function withShapes(
   const next = surroundings === plan.surroundings ? plan : { ...plan, surroundings };
   return inLayout(next, layoutId, (layout) => {
     const beds = withOutlines(layout.beds, ids, change);
-    const plantings = withOutlines(layout.plantings, ids, change);
-    return beds === layout.beds && plantings === layout.plantings
-      ? layout
-      : { ...layout, beds, plantings };
+    const held = beds === layout.beds ? layout : { ...layout, beds };
+    return withChanges(held, "plantings", reshaped(layout.plantings, ids, change));
   });
 }
 
+interface Drawn {
+  readonly id: string;
+  readonly outline: Shape;
+}
+
 /** Costs what is reshaped, and a copy of the list. */
-function withOutlines<T extends { readonly id: string; readonly outline: Shape }>(
+function withOutlines<T extends Drawn>(
   items: readonly T[],
   ids: ReadonlySet<string>,
   change: (shape: Shape) => Shape,
 ): readonly T[] {
-  return changedList(
-    items,
-    new Map(
-      itemsById(items, ids).map(([place, item]): [number, T] => [
-        place,
-        { ...item, outline: change(item.outline) },
-      ]),
-    ),
+  return changedList(items, reshaped(items, ids, change));
+}
+
+/** Those of some ids with their new outlines, by place. */
+function reshaped<T extends Drawn>(
+  items: readonly T[],
+  ids: ReadonlySet<string>,
+  change: (shape: Shape) => Shape,
+): ReadonlyMap<number, T> {
+  return new Map(
+    itemsById(items, ids).map(([place, item]): [number, T] => [
+      place,
+      { ...item, outline: change(item.outline) },
+    ]),
   );
 }
 
@@ -149,7 +158,9 @@ function bedsAt(beds: readonly Bed[], { x, y }: Point): readonly Bed[] {
  */
 function reassign(layout: Layout, moved: ReadonlySet<string>): Layout {
   let next = layout;
-  for (const [place, planting] of itemsById(layout.plantings, moved)) {
+  const { list, changes } = partsOf(layout, "plantings");
+  for (const [place, was] of itemsById(list, moved)) {
+    const planting = changes.get(place) ?? was;
     // A planting that moved together with its bed stays in it.
     if (planting.bed !== undefined && moved.has(planting.bed)) continue;
     const bed = bedUnder(next, planting.outline, planting.bed);

@@ -43,6 +43,60 @@ export function changedList<T extends Named>(
   return changed;
 }
 
+/** A list as another with other items at some places. */
+export interface ListParts<T> {
+  readonly list: readonly T[];
+  readonly changes: ReadonlyMap<number, T>;
+}
+
+/** Lists that nobody has read yet, by what holds them. */
+const unread = new WeakMap<object, ListParts<Named>>();
+
+/** From so many items on a copy costs more than all else a move does, and is made when it is read. */
+const LONG = 4096;
+
+/**
+ * What holds a list with other items at some places of it. Of a long list the copy is made when it
+ * is read: whoever wants those places alone asks `partsOf`.
+ */
+export function withChanges<K extends string, T extends Named, H extends Holder<K, T>>(
+  holder: H,
+  key: K,
+  changes: ReadonlyMap<number, T>,
+): H {
+  if (changes.size === 0) return holder;
+  const list = holder[key];
+  if (list.length < LONG) return { ...holder, [key]: changedList(list, changes) };
+  const made = { ...holder };
+  const own = { enumerable: true, configurable: true };
+  unread.set(made, { list, changes });
+  return Object.defineProperty(made, key, {
+    ...own,
+    get: () => {
+      const value = changedList(list, changes);
+      unread.delete(made);
+      // From now on a plain field, as of any other holder.
+      Object.defineProperty(made, key, { ...own, writable: true, value });
+      return value;
+    },
+  });
+}
+
+type Holder<K extends string, T> = Readonly<Record<K, readonly T[]>>;
+
+type ItemOf<L> = L extends readonly (infer T)[] ? T : never;
+
+/** The list of a holder, without making it where nobody has read it. */
+export function partsOf<K extends string, H extends Holder<K, Named>>(
+  holder: H,
+  key: K,
+): ListParts<ItemOf<H[K]>> {
+  const parts: ListParts<Named> = unread.get(holder) ?? { list: holder[key], changes: UNCHANGED };
+  return parts as ListParts<ItemOf<H[K]>>;
+}
+
+const UNCHANGED: ReadonlyMap<number, Named> = new Map<number, Named>();
+
 /** Places at which two lists may differ, in order; null when all must be looked at. */
 export function placesDiffering(
   now: readonly Named[],
@@ -85,3 +139,13 @@ function originOf(list: readonly Named[]): Origin {
 }
 
 const NONE: ReadonlySet<number> = new Set();
+
+/** The same of lists in parts. */
+export function placesApart<T extends Named>(
+  now: ListParts<T>,
+  before: ListParts<T>,
+): Iterable<number> {
+  const places = placesDiffering(now.list, before.list) ?? now.list.keys();
+  const more = [...now.changes.keys(), ...before.changes.keys()];
+  return more.length === 0 ? places : [...new Set([...places, ...more])].sort((a, b) => a - b);
+}

@@ -77,6 +77,27 @@ test("many moved at once make what they and their neighbours need, and no more",
   expect(now.findings).toEqual(runChecks(moved, layoutOf(moved), book).findings);
 });
 
+test("frames of a drag among thousands make no list of all plantings, and no findings", () => {
+  const plan = fieldPlan(4500, 8);
+  let last = runChecks(plan, layoutOf(plan), book);
+  const isUnread = (layout: Layout) =>
+    Object.getOwnPropertyDescriptor(layout, "plantings")?.get !== undefined;
+  const frames: Plan[] = [];
+  for (let step = 1; step <= 4; step += 1) {
+    const moved = moveObjects("layout-1", ["p7", "p300"], step, 0.5).apply(plan);
+    last = runChecks(moved, layoutOf(moved), book, last);
+    frames.push(moved);
+  }
+  expect(frames.map((frame) => isUnread(layoutOf(frame)))).toEqual([true, true, true, true]);
+  const shown = frames.at(-1) as Plan;
+  // What reads them gets what it would have got.
+  const fresh = runChecks(shown, layoutOf(shown), book);
+  expect(isUnread(layoutOf(shown))).toBe(false);
+  expect(last.findings).toEqual(fresh.findings);
+  expect(last.pairs).toEqual(fresh.pairs);
+  expect(last.stands.map(({ planting }) => planting)).toEqual(layoutOf(shown).plantings);
+});
+
 test("a run with nothing changed makes nothing", () => {
   const plan = fieldPlan(300, 8);
   const before = runChecks(plan, layoutOf(plan), book);

@@ -3,8 +3,11 @@ import { describe, expect, test } from "vitest";
 import {
   changedList,
   itemsById,
+  partsOf,
   placeById,
+  placesApart,
   placesDiffering,
+  withChanges,
 } from "../../../src/core/lists/changed-list.ts";
 
 const list = Array.from({ length: 40 }, (_, place) => ({ id: `k${place}`, worth: 0 }));
@@ -83,4 +86,57 @@ test("items by id come in the order of the list, unknown ids passed over", () =>
     [2, list[2]],
     [7, list[7]],
   ]);
+});
+
+describe("a holder with changes in its list", () => {
+  const many = Array.from({ length: 5000 }, (_, place) => ({ id: `k${place}`, worth: 0 }));
+  const at = (...places: readonly number[]): ReadonlyMap<number, Item> =>
+    new Map(places.map((place) => [place, { id: `k${place}`, worth: place }]));
+  const isUnread = (holder: object) =>
+    Object.getOwnPropertyDescriptor(holder, "items")?.get !== undefined;
+
+  test.each([
+    ["a short list", list],
+    ["a long list", many],
+  ])("of %s holds what a copy made at once would hold", (_, items) => {
+    const holder = { name: "one", items, after: 2 };
+    const expected = { ...holder, items: changedList(items, at(3, 30)) };
+    // Whatever reads it first: a copy, a file, another thread, somebody who goes through it.
+    for (const read of [
+      (made: typeof holder) => ({ ...made }),
+      (made: typeof holder) => JSON.parse(JSON.stringify(made)) as typeof holder,
+      (made: typeof holder) => structuredClone(made),
+      (made: typeof holder) => made,
+    ]) {
+      const made = withChanges(holder, "items", at(3, 30));
+      const isSeen = read(made);
+      expect(isSeen).toEqual(expected);
+      expect(Object.keys(made)).toEqual(Object.keys(holder));
+      expect(made.items).toBe(made.items);
+      expect(placesDiffering(made.items, items)).toEqual([3, 30]);
+    }
+    expect(holder.items).toBe(items);
+    expect(withChanges(holder, "items", new Map())).toBe(holder);
+  });
+
+  test("of a long list makes no copy before it is read", () => {
+    const holder = { items: many };
+    const [one, other] = [
+      withChanges(holder, "items", at(7, 4000)),
+      withChanges(holder, "items", at(9)),
+    ];
+    expect([...placesApart(partsOf(one, "items"), partsOf(other, "items"))]).toEqual([7, 9, 4000]);
+    expect([...placesApart(partsOf(one, "items"), partsOf(holder, "items"))]).toEqual([7, 4000]);
+    expect([isUnread(one), isUnread(other), isUnread(holder)]).toEqual([true, true, false]);
+    // Gone on from, it is read; what it was made from is not.
+    const next = withChanges(one, "items", at(5));
+    expect([isUnread(one), isUnread(other)]).toEqual([false, true]);
+    expect(next.items.filter(({ worth }) => worth > 0).map(({ id }) => id)).toEqual([
+      "k5",
+      "k7",
+      "k4000",
+    ]);
+    expect(partsOf(next, "items").list).toBe(next.items);
+    expect(partsOf(next, "items").changes.size).toBe(0);
+  });
 });
