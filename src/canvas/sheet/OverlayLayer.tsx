@@ -109,9 +109,11 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   return <SheetShape colours={colours} draw={draw} />;
 }
 
-function findingOf({ findings, accepted }: CheckResult, id: string | null): Finding | undefined {
+function findingOf(result: CheckResult, id: string | null): Finding | undefined {
+  // Findings are made when they are read: no frame pays for them while none is open.
+  if (id === null) return undefined;
   const isIt = (finding: Finding) => finding.id === id;
-  return id === null ? undefined : (findings.find(isIt) ?? accepted.find(isIt));
+  return result.findings.find(isIt) ?? result.accepted.find(isIt);
 }
 
 /** Boxes of all words that are drawn now. */

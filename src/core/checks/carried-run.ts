@@ -234,9 +234,9 @@ function changedPlantings(
   const changes: StandChange[] = [];
   const most = stands.length / MOST_CHANGED;
   for (const place of placesApart(parts, before)) {
-    const planting = parts.changes.get(place) ?? (parts.list[place] as Planting);
+    const planting = parts.changes.get(place) ?? parts.list[place];
     const was = before.changes.get(place) ?? before.list[place];
-    if (planting === was) continue;
+    if (planting === undefined || planting === was) continue;
     // Seen as soon as it is so: what was made until then is made once more.
     if (changes.length >= most) return null;
     const stand = stands.at(place);

@@ -130,6 +130,11 @@ function untoldAfter(previous: CheckResult, { stands, changed }: CarriedRun): Un
   return { kept: keptOf(previous), byCheck: previous.byCheck, changed };
 }
 
+/** At how many places a run differs from the last whose findings were read; 0: its own were. */
+export function changesUnread({ of }: CheckResult): number {
+  return untold.get(of)?.changed.stands.size ?? 0;
+}
+
 function carriedResult(now: RunOf, carried: CarriedRun, from: Untold): CheckResult {
   const { stands, standById, bedOutlines, pairsByParent } = carried;
   untold.set(now, from);

@@ -1,7 +1,7 @@
 import { checkOf } from "../../core/checks/all-checks.ts";
 import type { Severity } from "../../core/checks/finding.ts";
 import { severitySign } from "../../core/checks/wording.ts";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useCounted } from "../state/followed-plan.ts";
 import { useShownResult } from "../state/use-shown-plan.ts";
 import { countWord } from "../../core/words/deed-words.ts";
 import { useFindingsState } from "./findings-state.ts";
@@ -12,11 +12,9 @@ const SEVERITIES: readonly Severity[] = ["conflict", "caution", "unknown"];
 /** Fewer findings than these are read, not filtered. */
 const FILTERED_FROM = 8;
 
-/** How many of each severity, on every frame of a gesture; a press leaves them out of the list. */
+/** How many of each severity; a press leaves them out of the list. */
 export function FindingCounts() {
-  const isNone = usePlanStore(({ result: { counts } }) =>
-    SEVERITIES.every((severity) => counts[severity] === 0),
-  );
+  const isNone = useCounted(({ counts }) => SEVERITIES.every((severity) => counts[severity] === 0));
   return (
     <div className="region-note finding-counts" role="group" aria-label={texts.findingsCounted}>
       {isNone ? texts.none : SEVERITIES.map((each) => <CountButton key={each} severity={each} />)}
@@ -25,7 +23,7 @@ export function FindingCounts() {
 }
 
 function CountButton({ severity }: { readonly severity: Severity }) {
-  const count = usePlanStore(({ result }) => result.counts[severity]);
+  const count = useCounted(({ counts }) => counts[severity]);
   const isShown = useFindingsState(({ without }) => !without.has(severity));
   if (count === 0 && isShown) return null;
   return (

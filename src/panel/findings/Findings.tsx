@@ -41,7 +41,7 @@ const AcceptedFindings = lazy(() =>
 /** Lines listed before "show more": a field full of conflicts must not slow the drag. */
 const FIRST_LINES = 60;
 
-/** The counts follow every frame of a gesture; the lines as often as there is time for them. */
+/** The counts follow every frame of a gesture that moves few things; the lines as often as there is time for them. */
 export function Findings() {
   const openings = usePlanStore((state) => state.openings);
   return (

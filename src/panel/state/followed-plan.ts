@@ -3,6 +3,7 @@
  * a second: the sheet and the counts of findings follow each frame, and have the frame for it.
  */
 import { create } from "zustand";
+import { type CheckResult, changesUnread } from "../../core/checks/run-checks.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { type PlanState, type PreviewOwner, usePlanStore } from "../../store/plan/plan-store.ts";
@@ -24,9 +25,23 @@ export const useFollowed = create<FollowedPlan>()(() => followed(usePlanStore.ge
 
 let timer: ReturnType<typeof setTimeout> | null = null;
 
+/**
+ * Counts of findings, on every frame of a gesture as long as few plantings moved; where hundreds
+ * did, counting them takes what the frame has, and they come with the panels.
+ */
+export const useCounted = create<Pick<CheckResult, "counts">>()(() => countsNow());
+
+/** With more stands than this to look at for it, counts do not follow each frame. */
+const COUNTED_MOST = 100;
+
+function countsNow(): Pick<CheckResult, "counts"> {
+  return { counts: usePlanStore.getState().result.counts };
+}
+
 function catchUp(): void {
   if (timer !== null) clearTimeout(timer);
   timer = null;
+  useCounted.setState(countsNow());
   useFollowed.setState(followed(usePlanStore.getState()));
 }
 
@@ -37,8 +52,12 @@ usePlanStore.subscribe((state, before) => {
     state.layoutId === before.layoutId &&
     state.previewing === before.previewing;
   if (isSame) return;
-  if (state.previewing) timer ??= setTimeout(catchUp, followMs(state));
-  else catchUp();
+  if (!state.previewing) {
+    catchUp();
+    return;
+  }
+  timer ??= setTimeout(catchUp, followMs(state));
+  if (changesUnread(state.result) <= COUNTED_MOST) useCounted.setState(countsNow());
 });
 
 function followMs({ shown, layoutId }: PlanState): number {

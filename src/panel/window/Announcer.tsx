@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
-import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { countWords } from "../findings/findings-words.ts";
+import { useCounted } from "../state/followed-plan.ts";
 import * as texts from "./words.ts";
 
 /** How long the counts must rest before they are said: never on every frame of a drag. */
@@ -10,7 +10,7 @@ const REST_MS = 700;
 /** Speaks what happened, and the counts of findings once they rest. */
 export function Announcer() {
   const announcement = useWindowStore((state) => state.announcement);
-  const counts = usePlanStore((state) => countWords(state.result.counts));
+  const counts = useCounted((state) => countWords(state.counts));
   const [spoken, setSpoken] = useState({ counts, text: "" });
   useEffect(() => {
     if (counts === spoken.counts) return;

@@ -1,4 +1,4 @@
-import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useCounted } from "../state/followed-plan.ts";
 import { type Drawer, useViewState } from "../state/view-state.ts";
 import * as texts from "./words.ts";
 
@@ -13,7 +13,7 @@ const drawers: readonly { readonly drawer: Drawer; readonly label: string }[] = 
 export function DrawerBar() {
   const drawer = useViewState((state) => state.drawer);
   const toggle = useViewState((state) => state.toggleDrawer);
-  const conflicts = usePlanStore((state) => state.result.counts.conflict);
+  const conflicts = useCounted((state) => state.counts.conflict);
   return (
     <nav className="drawer-bar" aria-label={texts.regions}>
       {drawers.map((entry) => (

@@ -90,8 +90,8 @@ test("items by id come in the order of the list, unknown ids passed over", () =>
 
 describe("a holder with changes in its list", () => {
   const many = Array.from({ length: 5000 }, (_, place) => ({ id: `k${place}`, worth: 0 }));
-  const at = (...places: readonly number[]): ReadonlyMap<number, Item> =>
-    new Map(places.map((place) => [place, { id: `k${place}`, worth: place }]));
+  const at = (...some: readonly number[]): ReadonlyMap<number, Item> =>
+    new Map(some.map((place) => [place, { id: `k${place}`, worth: place }]));
   const isUnread = (holder: object) =>
     Object.getOwnPropertyDescriptor(holder, "items")?.get !== undefined;
 

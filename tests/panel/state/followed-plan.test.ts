@@ -1,7 +1,8 @@
 /** Panels follow a gesture some times a second, and everything that is kept at once. */
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { changePlantings } from "../../../src/core/edits/object-edits.ts";
-import { previewHere, useFollowed } from "../../../src/panel/state/followed-plan.ts";
+import { moveObjects } from "../../../src/core/edits/move-objects.ts";
+import { previewHere, useCounted, useFollowed } from "../../../src/panel/state/followed-plan.ts";
 import { usePlanStore } from "../../../src/store/plan/plan-store.ts";
 import { useWindowStore } from "../../../src/store/window/window-store.ts";
 import { plantingAt, rectangle, smallPlan } from "../../support/small-plan.ts";
@@ -51,6 +52,34 @@ test("sixty frames over more than a thousand plantings are three looks, the last
   vi.advanceTimersByTime(500);
   expect(updates).toBe(3);
   expect(useFollowed.getState().shown).toBe(usePlanStore.getState().shown);
+});
+
+test("counts follow each frame of a few moved, and with the panels where hundreds are", () => {
+  // In two rows, each too near what stands across from it until the second moves away.
+  const many = Array.from({ length: 800 }, (_, place) =>
+    plantingAt(place + 1, 0, {
+      variety: `variety-${(place % 3) + 1}`,
+      outline: rectangle((place % 400) * 3, place < 400 ? 0 : 3),
+    }),
+  );
+  const opened = smallPlan(many);
+  const moved = (ids: readonly string[], dy: number) => moveObjects(opened.layout.id, ids, 0, dy);
+  const counts = () => useCounted.getState().counts;
+  usePlanStore.getState().openPlan(opened.plan);
+  const atFirst = counts();
+  expect(atFirst).toEqual(usePlanStore.getState().result.counts);
+  usePlanStore.getState().preview(moved(["planting-401"], 0.4));
+  expect(counts()).toEqual(usePlanStore.getState().result.counts);
+  expect(counts()).not.toBe(atFirst);
+  usePlanStore.getState().cancelPreview();
+  const before = counts();
+  const second = many.slice(650).map(({ id }) => id);
+  usePlanStore.getState().preview(moved(second, 500));
+  expect(counts()).toBe(before);
+  vi.advanceTimersByTime(500);
+  expect(counts()).toEqual(usePlanStore.getState().result.counts);
+  expect(counts()).not.toEqual(before);
+  expect(useFollowed.getState().result).toBe(usePlanStore.getState().result);
 });
 
 test("what is kept, taken back or opened is shown at once", () => {
