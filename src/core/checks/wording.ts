@@ -1,4 +1,5 @@
 /** What words about findings are made with, and the few words all of them share. */
+import { placeById } from "../lists/changed-list.ts";
 import { type LengthUnit, formatDistance, formatMeasured } from "../model/length.ts";
 import type { Layout, Plan } from "../model/plan.ts";
 import type { FindingBase, Severity } from "./finding.ts";
@@ -48,18 +49,26 @@ export function wordingFor(
   layout: Layout,
   standOf: (id: string) => Stand | undefined,
 ): Wording {
-  const varieties = new Map(plan.varieties.map((variety) => [variety.id, variety.name]));
-  const names = new Map<string, string>();
-  for (const planting of layout.plantings) {
-    names.set(planting.id, `${planting.code} ${varieties.get(planting.variety) ?? ""}`.trim());
-  }
-  for (const bed of layout.beds) names.set(bed.id, words.bed(bed.code));
-  for (const surrounding of plan.surroundings) names.set(surrounding.id, surrounding.label);
+  const nameIn = <T extends Named>(list: readonly T[], id: string, say: (item: T) => string) => {
+    const place = placeById(list).get(id);
+    const item = place === undefined ? undefined : list[place];
+    return item && say(item);
+  };
+  const varietyName = (id: string) => nameIn(plan.varieties, id, ({ name }) => name) ?? "";
+  // Looked up when it is asked for: of thousands few are named.
+  const nameOf = (id: string) =>
+    nameIn(plan.surroundings, id, ({ label }) => label) ??
+    nameIn(layout.beds, id, ({ code }) => words.bed(code)) ??
+    nameIn(layout.plantings, id, ({ code, variety }) => `${code} ${varietyName(variety)}`.trim());
   return {
-    nameOf: (id) => names.get(id) ?? (id === "site" ? words.site : id),
+    nameOf: (id) => nameOf(id) ?? (id === "site" ? words.site : id),
     standOf,
     unit: plan.units,
   };
+}
+
+interface Named {
+  readonly id: string;
 }
 
 /** The same text with its first letter large. */
