@@ -3,7 +3,13 @@
  * the run before carries forward whatever the edit did not touch; the result equals a fresh run.
  */
 import type { CropBook } from "../kinds/crop-book.ts";
-import { type GradedLists, allOf, gradedLists, patchedLists } from "../lists/graded-lists.ts";
+import {
+  type GradedLists,
+  allOf,
+  countsOf,
+  gradedLists,
+  patchedLists,
+} from "../lists/graded-lists.ts";
 import { IdPages } from "../lists/id-pages.ts";
 import { Pages } from "../lists/pages.ts";
 import { idRanks } from "../nearness/id-order.ts";
@@ -212,7 +218,7 @@ interface Run extends Pick<CheckResult, "standById" | "bedOutlines" | "pairsByPa
 function resultOf({ stands, pairs, byCheck, ...run }: Run): CheckResult {
   const told = madeOnce(() => lessAccepted(run.of, byCheck()));
   const findings = madeOnce(() => ([] as Finding[]).concat(...told().lists.map(({ all }) => all)));
-  const counts = madeOnce(() => countsOf(told().lists));
+  const counts = madeOnce(() => countsOf(told().lists, SEVERITIES));
   return {
     ...run,
     get byCheck() {
@@ -259,16 +265,6 @@ function madeOnce<T>(make: () => T): () => T {
     }
     return made;
   };
-}
-
-/** @param lists as many for each severity, one severity after the other */
-function countsOf(lists: FoundLists): CheckResult["counts"] {
-  const counts = { conflict: 0, caution: 0, unknown: 0 };
-  const each = lists.length / SEVERITIES.length;
-  for (const [place, { size }] of lists.entries()) {
-    counts[SEVERITIES[Math.floor(place / each)] as Severity] += size;
-  }
-  return counts;
 }
 
 /** All findings in order, less those accepted, which stand apart. */

@@ -39,3 +39,16 @@ export function patchedLists<T extends Graded>(
 /** All items, grade by grade. */
 export const allOf = <T extends Graded>(lists: GradedLists<T>): readonly T[] =>
   lists.flatMap(({ all }) => all);
+
+/** How many of each grade. @param lists as many for each grade, one grade after the other */
+export function countsOf<G extends string>(
+  lists: readonly { readonly size: number }[],
+  grades: readonly G[],
+): Readonly<Record<G, number>> {
+  const each = lists.length / grades.length;
+  const counts = grades.map((grade, place): [G, number] => [
+    grade,
+    lists.slice(place * each, (place + 1) * each).reduce((sum, { size }) => sum + size, 0),
+  ]);
+  return Object.fromEntries(counts) as Record<G, number>;
+}
