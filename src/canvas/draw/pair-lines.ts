@@ -52,6 +52,8 @@ export function heldPairs(
   return asLines([...held.values()], result, unit);
 }
 
+type LineSteps = Generator<undefined, readonly PairLine[]>;
+
 /**
  * The other conflicts, those the grower has accepted left out.
  * @param opened id of the opened finding, which is drawn with its numbers
@@ -62,9 +64,29 @@ export function restingPairs(
   live: ReadonlySet<string>,
   opened: string | null = null,
 ): readonly PairLine[] {
+  const steps = restingPairSteps(result, unit, live, opened);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** The same in steps: among thousands of plantings there may be ten thousand. */
+export function* restingPairSteps(
+  result: CheckResult,
+  unit: LengthUnit,
+  live: ReadonlySet<string>,
+  opened: string | null,
+): LineSteps {
   const of = [result, unit, live, opened];
   if (of.every((part, index) => part === lastResting?.of[index])) return lastResting?.lines ?? [];
-  const lines = linesAtRest(result, unit, live, opened);
+  const all = yield* allLineSteps(result, unit);
+  const lines = all.filter(
+    ({ ids: [one, other] }) =>
+      !live.has(one) &&
+      !live.has(other) &&
+      (opened === null || findingId("isolation", [one, other]) !== opened),
+  );
   lastResting = { of, lines };
   return lines;
 }
@@ -73,24 +95,6 @@ export function restingPairs(
 let lastResting: { readonly of: readonly unknown[]; readonly lines: readonly PairLine[] } | null =
   null;
 
-function linesAtRest(
-  result: CheckResult,
-  unit: LengthUnit,
-  live: ReadonlySet<string>,
-  opened: string | null,
-): readonly PairLine[] {
-  if (lastAll?.result !== result || lastAll.unit !== unit) {
-    const lines = asLines(conflictsOnce(result), result, unit);
-    lastAll = { result, unit, lines: lines.filter((line) => line.tone !== "accepted") };
-  }
-  return lastAll.lines.filter(
-    ({ ids: [one, other] }) =>
-      !live.has(one) &&
-      !live.has(other) &&
-      (opened === null || findingId("isolation", [one, other]) !== opened),
-  );
-}
-
 /** What is taken up or opened leaves some out of the same lines. */
 let lastAll: {
   readonly result: CheckResult;
@@ -98,19 +102,45 @@ let lastAll: {
   readonly lines: readonly PairLine[];
 } | null = null;
 
+/** So many are gone through in one step. */
+const STEP_STANDS = 500;
+const STEP_PAIRS = 3000;
+
+function* allLineSteps(result: CheckResult, unit: LengthUnit): LineSteps {
+  if (lastAll?.result === result && lastAll.unit === unit) return lastAll.lines;
+  const pairs = inOrder(yield* conflictsOnce(result));
+  yield;
+  const accepted = new Set(result.accepted.map(({ id }) => id));
+  const lines: PairLine[] = [];
+  for (const [place, pair] of pairs.entries()) {
+    if (place % STEP_PAIRS === STEP_PAIRS - 1) yield;
+    if (accepted.size === 0 || !accepted.has(pairKey(pair))) lines.push(pairLine(pair, unit));
+  }
+  lastAll = { result, unit, lines };
+  return lines;
+}
+
 /** The worse direction of each pair in conflict; of two alike the one met first. */
-function conflictsOnce({ pairs, pairsByParent, stands }: CheckResult): readonly IsolationPair[] {
+function* conflictsOnce({
+  stands,
+  pairsByParent,
+}: CheckResult): Generator<undefined, readonly IsolationPair[]> {
   const placeOf = new Map(stands.map(({ id }, place) => [id, place]));
-  return pairs.flatMap((pair) => {
-    if (pair.standing !== "conflict") return [];
-    const { seedParent, pollenSource } = pair;
-    const back = pairsByParent
-      .get(pollenSource)
-      ?.find((each) => each.pollenSource === seedParent && each.standing === "conflict");
-    if (!back) return [pair];
-    const isFirst = (placeOf.get(seedParent) ?? 0) < (placeOf.get(pollenSource) ?? 0);
-    return isFirst ? [isWorse(back, pair) ? back : pair] : [];
-  });
+  const found: IsolationPair[] = [];
+  for (const [place, { id }] of stands.entries()) {
+    if (place % STEP_STANDS === STEP_STANDS - 1) yield;
+    for (const pair of pairsByParent.get(id) ?? []) {
+      if (pair.standing !== "conflict") continue;
+      const back = pairsByParent
+        .get(pair.pollenSource)
+        ?.find((each) => each.pollenSource === id && each.standing === "conflict");
+      if (!back) found.push(pair);
+      else if (place < (placeOf.get(pair.pollenSource) ?? 0)) {
+        found.push(isWorse(back, pair) ? back : pair);
+      }
+    }
+  }
+  return found;
 }
 
 function worstOfEach(pairs: readonly IsolationPair[]): Map<string, IsolationPair> {
@@ -124,9 +154,12 @@ function asLines(
   unit: LengthUnit,
 ): readonly PairLine[] {
   const accepted = new Set(result.accepted.map((finding) => finding.id));
-  return [...pairs]
-    .sort((a, b) => rank(a) - rank(b) || a.distanceM - b.distanceM)
-    .map((pair) => pairLine(pair, unit, accepted.has(pairKey(pair))));
+  return inOrder(pairs).map((pair) => pairLine(pair, unit, accepted.has(pairKey(pair))));
+}
+
+/** The worst first, and of those the nearest. */
+function inOrder(pairs: readonly IsolationPair[]): readonly IsolationPair[] {
+  return pairs.toSorted((a, b) => rank(a) - rank(b) || a.distanceM - b.distanceM);
 }
 
 function rank({ standing, relation }: IsolationPair): number {

@@ -6,7 +6,7 @@ import { drawGrid, sheetGrid } from "../draw/draw-grid.ts";
 import { type ItemsDrawn, type Labels, drawItemSteps } from "../draw/draw-items.ts";
 import { drawRestingPairs } from "../draw/draw-pairs.ts";
 import { drawSiteOutline } from "../draw/draw-surroundings.ts";
-import { restingPairs } from "../draw/pair-lines.ts";
+import { restingPairSteps } from "../draw/pair-lines.ts";
 import { isHidden } from "../scene/locks.ts";
 import type { SheetItem } from "../scene/sheet-items.ts";
 import { type Resting, boxesOf, lookOf, restingItems, restingLabels } from "./sheet-labels.ts";
@@ -45,10 +45,11 @@ export function* restingSteps(
 ): Generator<undefined, void> {
   const { plan, result, live, opened, hidden } = drawn;
   const labels = restingLabels(brush, drawn);
-  const drawUnderCodes = () => {
-    if (hidden.has("conflict lines")) return [];
-    const lines = restingPairs(result, plan.units, live, opened);
-    return drawRestingPairs(brush, lines, boxesOf(labels));
+  const drawUnderCodes = function* () {
+    if (hidden.has("conflict lines")) return;
+    const lines = yield* restingPairSteps(result, plan.units, live, opened);
+    yield;
+    yield* drawRestingPairs(brush, lines, boxesOf(labels));
   };
   yield* groundSteps(brush, drawn, items, { labels, drawUnderCodes });
 }

@@ -30,7 +30,10 @@ export interface Resting {
   readonly isMoving: boolean;
 }
 
-/** With no more objects than these, drawing them is as quick as moving a picture of them. */
+/**
+ * With no more objects than these, drawing them is as quick as moving a picture of them, and places
+ * for all words are found within a frame.
+ */
 const FEW_OBJECTS = 250;
 
 /** Whether a picture is moved with the view instead of drawing everything anew. */
@@ -55,9 +58,6 @@ const REACH_PX = 60;
 export function restingItems(brush: Brush, { plan, layout, book }: Resting): readonly SheetItem[] {
   return sheetItems(plan, layout, book).within(visibleBounds(brush.view, brush, REACH_PX));
 }
-
-/** With more objects than these, finding places for all words takes longer than a frame. */
-const MANY_OBJECTS = 500;
 
 interface Known {
   readonly of: readonly unknown[];
@@ -105,11 +105,7 @@ function knownLabels(brush: Brush, resting: Resting, only?: readonly SheetItem[]
 
 /** Whether all words have their places, or have them as soon as they are asked for. */
 export function areLabelsAtHand(brush: Brush, resting: Resting): boolean {
-  return !hasMany(resting.layout) || knownLabels(brush, resting) !== null;
-}
-
-function hasMany({ beds, plantings }: Layout): boolean {
-  return beds.length + plantings.length > MANY_OBJECTS;
+  return !isLarge(resting.layout) || knownLabels(brush, resting) !== null;
 }
 
 /** Remembers where all words stand, found for what labelKey gave. */
@@ -150,7 +146,7 @@ function labelsMeanwhile(brush: Brush, { plan, layout, book }: Resting): Labels 
 export function restingLabels(brush: Brush, resting: Resting): Labels {
   const known = knownLabels(brush, resting);
   if (known) return known;
-  return hasMany(resting.layout) ? labelsMeanwhile(brush, resting) : findLabels(brush, resting);
+  return isLarge(resting.layout) ? labelsMeanwhile(brush, resting) : findLabels(brush, resting);
 }
 
 function movedBy(labels: Labels, byX: number, byY: number): Labels {
