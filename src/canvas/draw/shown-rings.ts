@@ -22,7 +22,7 @@ export function shownRings(
   colours: Colours,
 ): readonly Ring[] {
   const stands = selection.flatMap((id) => result.standById.get(id) ?? []);
-  if (stands.length > RINGS_MOST) return [];
+  if (stands.length === 0 || stands.length > RINGS_MOST) return [];
   const rings: Ring[] = [];
   const own = new Set<number>();
   for (const stand of stands) {

@@ -46,7 +46,7 @@ export interface CrispPicture<Ground> {
 }
 
 /** At a time so many milliseconds go into a drawing that is waited for: there is nothing else to see. */
-const WATCHED_MS = 40;
+const WATCHED_MS = 100;
 
 /** @param onTurn called when there is more to show */
 export function crispPicture<Ground>(onTurn: () => void): CrispPicture<Ground> {
@@ -88,7 +88,8 @@ export function crispPicture<Ground>(onTurn: () => void): CrispPicture<Ground> {
       if (!own) return;
       const drawing = { ...of, brush: own, patchedFor: of.ground };
       job = { drawing, steps: steps(own), takeBack: () => undefined };
-      goOn(job, isWatched);
+      if (isWatched) run(job, true, performance.now() + WATCHED_MS);
+      else goOn(job, false);
     },
     stop,
     show: (brush) => {

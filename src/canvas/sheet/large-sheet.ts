@@ -1,4 +1,6 @@
 /** Drawing what is at rest where it is thousands of things: fetched when a plan has so many. */
+import { keptOf } from "../../core/checks/carried-run.ts";
+import { betweenFrames } from "../../store/window/between-frames.ts";
 import type { Brush } from "../draw/brush.ts";
 import type { Labels } from "../draw/draw-items.ts";
 import type { Box } from "../draw/draw-text.ts";
@@ -67,6 +69,8 @@ function drawLarge(
     if (isReady && pictures.kept !== last) {
       picture.keep(last.brush, ground);
       pictures.kept = last;
+      // What lies near what is asked for at the first press: it is reckoned before that.
+      betweenFrames(() => void keptOf(drawn.result));
     }
     return true;
   }
@@ -77,6 +81,11 @@ function drawLarge(
   if (isMoving) crisp.stop();
   else if (isReady || isBare) {
     crisp.begin(brush, of, (own) => wholeSteps(own, drawn), isBare && !isKnown);
+    // A plan just opened is drawn at once where that does not take long.
+    if (isBare && crisp.isDone(brush, of)) {
+      crisp.show(brush);
+      return true;
+    }
   }
   // Of another size nothing made before can stand in.
   if (isBare && isKnown) {

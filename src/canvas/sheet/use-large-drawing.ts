@@ -3,6 +3,9 @@ import type { LargeDrawing } from "./large-sheet.ts";
 
 const loadLarge = () => import("./large-sheet.ts");
 
+/** Fetches what draws a large sheet, so that it is there when a plan has one. */
+export const fetchLargeDrawing = loadLarge;
+
 type Large = Awaited<ReturnType<typeof loadLarge>>;
 let loaded: Large | null = null;
 
