@@ -11,7 +11,7 @@ import { drawItems, itemLabels } from "../draw/draw-items.ts";
 import { drawRestingPairs } from "../draw/draw-pairs.ts";
 import { drawSiteOutline } from "../draw/draw-surroundings.ts";
 import { BOX, type Box, boxWidth, drawBox, drawWords, isFree } from "../draw/draw-text.ts";
-import { restingPairs } from "../draw/pair-lines.ts";
+import { restingPairSteps } from "../draw/pair-lines.ts";
 import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import { held, toPx, visibleBounds } from "../scene/viewport.ts";
 
@@ -42,8 +42,10 @@ export function drawPane(
   const look = { standById: result.standById, day: null };
   const labels = itemLabels(brush, seen, look);
   const words = [...labels.values()].map(({ label }) => label);
-  const drawUnderCodes = () =>
-    drawRestingPairs(brush, restingPairs(result, plan.units, NONE_LIVE, null), words);
+  const drawUnderCodes = function* () {
+    const lines = yield* restingPairSteps(result, plan.units, NONE_LIVE, null);
+    yield* drawRestingPairs(brush, lines, words);
+  };
   drawItems(brush, seen, { ...look, labels, drawUnderCodes });
   if (against) {
     const before = sheetItems(plan, against, book).byId;

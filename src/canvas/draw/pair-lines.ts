@@ -55,23 +55,10 @@ export function heldPairs(
 type LineSteps = Generator<undefined, readonly PairLine[]>;
 
 /**
- * The other conflicts, those the grower has accepted left out.
+ * The other conflicts, those the grower has accepted left out; in steps, as among thousands of
+ * plantings there may be ten thousand.
  * @param opened id of the opened finding, which is drawn with its numbers
  */
-export function restingPairs(
-  result: CheckResult,
-  unit: LengthUnit,
-  live: ReadonlySet<string>,
-  opened: string | null = null,
-): readonly PairLine[] {
-  const steps = restingPairSteps(result, unit, live, opened);
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
-}
-
-/** The same in steps: among thousands of plantings there may be ten thousand. */
 export function* restingPairSteps(
   result: CheckResult,
   unit: LengthUnit,

@@ -53,34 +53,11 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
   const flowering = result.stands.filter((stand) => stand.shedsPollen);
   const isAnySelected = flowering.some((stand) => selected.has(stand.id));
   const isAsked = (a: string, b: string) => !isAnySelected || selected.has(a) || selected.has(b);
-  const rows = flowering.flatMap((stand): readonly BloomRow[] => {
-    if (stand.bloom === null) return [];
-    const { likely, outer, counted } = stand.bloom;
-    let overlaps: ConflictOverlaps | null = null;
-    const ownOverlaps = () => (overlaps ??= conflictOverlaps(result, stand.id, isAsked));
-    return [
-      {
-        id: stand.id,
-        code: codeOf(stand),
-        name: stand.variety?.name ?? stand.kind.name,
-        group: stand.kind.group,
-        start: stand.planting?.bloom ? null : (stand.planting?.start ?? null),
-        counted,
-        basis: bloomBasis(stand.bloom),
-        isOpenEnded: stand.bloom.isOpenEnded === true,
-        likely,
-        outer,
-        // Looked for when read: of a large field few rows are in sight.
-        get overlaps() {
-          return ownOverlaps().asked;
-        },
-        get otherOverlaps() {
-          return ownOverlaps().others;
-        },
-        isSelected: selected.has(stand.id),
-      },
-    ];
-  });
+  const rows = flowering.flatMap((stand): readonly BloomRow[] =>
+    stand.bloom === null
+      ? []
+      : [new StandRow(stand, stand.bloom, selected.has(stand.id), { result, isAsked })],
+  );
   return {
     rows: rows.sort(
       (a, b) =>
@@ -97,6 +74,77 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
         why: stand.whyNoBloom ?? "no-start",
       })),
   };
+}
+
+/** What the overlaps of a row are looked for in. */
+interface Conflicts {
+  readonly result: CheckResult;
+  /** Whether overlaps of these two are those asked for. */
+  readonly isAsked: (a: string, b: string) => boolean;
+}
+
+/** Of a large field few rows are in sight: what others hold is looked for when it is read. */
+class StandRow implements BloomRow {
+  readonly isSelected: boolean;
+  private readonly stand: Stand;
+  private readonly bloom: NonNullable<Stand["bloom"]>;
+  private readonly conflicts: Conflicts;
+  private found: ConflictOverlaps | null = null;
+
+  constructor(
+    stand: Stand,
+    bloom: NonNullable<Stand["bloom"]>,
+    isSelected: boolean,
+    conflicts: Conflicts,
+  ) {
+    this.stand = stand;
+    this.bloom = bloom;
+    this.isSelected = isSelected;
+    this.conflicts = conflicts;
+  }
+
+  get id() {
+    return this.stand.id;
+  }
+  get code() {
+    return codeOf(this.stand);
+  }
+  get name() {
+    return this.stand.variety?.name ?? this.stand.kind.name;
+  }
+  get group() {
+    return this.stand.kind.group;
+  }
+  get start() {
+    const { planting } = this.stand;
+    return planting?.bloom ? null : (planting?.start ?? null);
+  }
+  get counted() {
+    return this.bloom.counted;
+  }
+  get basis() {
+    return bloomBasis(this.bloom);
+  }
+  get isOpenEnded() {
+    return this.bloom.isOpenEnded === true;
+  }
+  get likely() {
+    return this.bloom.likely;
+  }
+  get outer() {
+    return this.bloom.outer;
+  }
+  get overlaps() {
+    return this.overlapping.asked;
+  }
+  get otherOverlaps() {
+    return this.overlapping.others;
+  }
+
+  private get overlapping(): ConflictOverlaps {
+    const { result, isAsked } = this.conflicts;
+    return (this.found ??= conflictOverlaps(result, this.stand.id, isAsked));
+  }
 }
 
 function codeOf(stand: Stand): string {

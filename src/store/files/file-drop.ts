@@ -1,5 +1,5 @@
 /** A plan file dropped anywhere on the page is opened. */
-import { fetchPlanFiles, fetchPlanReader, openPlanFromFile } from "./plan-file-late.ts";
+import { openPlanFromFile } from "./plan-file-late.ts";
 
 /** Gives back a function that stops it. */
 export function acceptDroppedFiles(target: Window): () => void {
@@ -15,16 +15,9 @@ export function acceptDroppedFiles(target: Window): () => void {
     const file = event.dataTransfer.files[0];
     if (file) void openPlanFromFile(file);
   };
-  // What reads the file comes while it is still carried over the window.
-  const fetch = (event: DragEvent) => {
-    if (!event.dataTransfer?.types.includes("Files")) return;
-    void Promise.allSettled([fetchPlanFiles(), fetchPlanReader()]);
-  };
-  target.addEventListener("dragenter", fetch);
   target.addEventListener("dragover", allow);
   target.addEventListener("drop", take);
   return () => {
-    target.removeEventListener("dragenter", fetch);
     target.removeEventListener("dragover", allow);
     target.removeEventListener("drop", take);
   };

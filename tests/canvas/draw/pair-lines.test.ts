@@ -1,7 +1,7 @@
 import { acceptanceOf } from "../../../src/core/checks/acceptance.ts";
 import { describe, expect, test } from "vitest";
-import { heldPairs, restingPairs } from "../../../src/canvas/draw/pair-lines.ts";
-import { runChecks } from "../../../src/core/checks/run-checks.ts";
+import { heldPairs, restingPairSteps } from "../../../src/canvas/draw/pair-lines.ts";
+import { type CheckResult, runChecks } from "../../../src/core/checks/run-checks.ts";
 import type { Planting, Variety } from "../../../src/core/model/plan.ts";
 import { book, drawnPlan, plantingOf, rectangle } from "../../support/drawn-plan.ts";
 
@@ -76,6 +76,20 @@ describe("lines of what is selected", () => {
     expect(tones).toEqual(["conflict", "clear"]);
   });
 });
+
+/** All steps worked off. */
+function restingPairs(
+  result: CheckResult,
+  unit: "m",
+  live: ReadonlySet<string>,
+  opened: string | null = null,
+) {
+  const steps = restingPairSteps(result, unit, live, opened);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
 
 describe("lines at rest", () => {
   test("are the conflicts of what is not selected, one for each pair", () => {
