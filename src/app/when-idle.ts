@@ -1,7 +1,7 @@
 /** Parts that are wanted soon but not for the first look come once the window has nothing to do. */
 import { fetchLargeDrawing } from "../canvas/sheet/use-large-drawing.ts";
 import { fetchDrawingTools } from "../canvas/tools/late-tool.ts";
-import { fetchPlanFiles, fetchPlanReader } from "../store/files/plan-file-late.ts";
+import { fetchPlanFiles } from "../store/files/plan-file-late.ts";
 
 /** At the latest so long after the plan is open, milliseconds. */
 const LATEST_MS = 1500;
@@ -19,10 +19,5 @@ export function untilIdle(): Promise<void> {
 }
 
 export function fetchSoonWanted(): void {
-  void Promise.allSettled([
-    fetchDrawingTools(),
-    fetchPlanFiles(),
-    fetchPlanReader(),
-    fetchLargeDrawing(),
-  ]);
+  void Promise.allSettled([fetchDrawingTools(), fetchPlanFiles(), fetchLargeDrawing()]);
 }

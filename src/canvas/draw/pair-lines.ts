@@ -91,18 +91,15 @@ let lastAll: {
 
 /** So many are gone through in one step. */
 const STEP_STANDS = 500;
-const STEP_PAIRS = 3000;
 
 function* allLineSteps(result: CheckResult, unit: LengthUnit): LineSteps {
   if (lastAll?.result === result && lastAll.unit === unit) return lastAll.lines;
   const pairs = inOrder(yield* conflictsOnce(result));
   yield;
   const accepted = new Set(result.accepted.map(({ id }) => id));
-  const lines: PairLine[] = [];
-  for (const [place, pair] of pairs.entries()) {
-    if (place % STEP_PAIRS === STEP_PAIRS - 1) yield;
-    if (accepted.size === 0 || !accepted.has(pairKey(pair))) lines.push(pairLine(pair, unit));
-  }
+  const lines = pairs
+    .filter((pair) => !accepted.has(pairKey(pair)))
+    .map((pair) => pairLine(pair, unit));
   lastAll = { result, unit, lines };
   return lines;
 }

@@ -23,10 +23,8 @@ export function liveIds(
     for (const id of changedOf(layout.beds, shownLayout.beds)) live.add(id);
     for (const id of changedOf(layout.plantings, shownLayout.plantings)) live.add(id);
   }
-  if (shownLayout.beds.length > 0) {
-    for (const planting of shownLayout.plantings) {
-      if (planting.bed !== undefined && live.has(planting.bed)) live.add(planting.id);
-    }
+  for (const planting of shownLayout.plantings) {
+    if (planting.bed !== undefined && live.has(planting.bed)) live.add(planting.id);
   }
   return live;
 }

@@ -14,11 +14,6 @@ export function fetchPlanFiles(): Promise<Files> {
   return import("./plan-file.ts");
 }
 
-/** Fetches what plan-file.ts reads a file with. */
-export function fetchPlanReader(): Promise<unknown> {
-  return import("../../core/exchange/open-plan.ts");
-}
-
 /** What comes of it; null where the part cannot be fetched, which is said. */
 async function withPlanFiles<T>(act: (files: Files) => T | Promise<T>): Promise<T | null> {
   const files = await fetchPlanFiles().catch(() => null);
