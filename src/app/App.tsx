@@ -1,4 +1,5 @@
 import { type ReactNode, Suspense, lazy, useEffect } from "react";
+import { Bloom } from "./Bloom.tsx";
 import { Announcer } from "../panel/window/Announcer.tsx";
 import { Dialogs } from "../panel/window/Dialogs.tsx";
 import { DrawerBar } from "../panel/window/DrawerBar.tsx";
@@ -23,9 +24,6 @@ import * as texts from "./words.ts";
 
 const LotParticulars = lazy(async () => ({
   default: (await import("../panel/lots/LotParticulars.tsx")).LotParticulars,
-}));
-const BloomStrip = lazy(async () => ({
-  default: (await import("../panel/bloom/BloomStrip.tsx")).BloomStrip,
 }));
 const YearStrip = lazy(async () => ({
   default: (await import("../panel/earlier-crops/YearStrip.tsx")).YearStrip,
@@ -93,9 +91,7 @@ function MainColumn() {
         </Suspense>
       )}
       <Drawer region="bloom" title={texts.bloomNotShown}>
-        <Suspense fallback={<p role="status">{texts.loadingBloom}</p>}>
-          <BloomStrip />
-        </Suspense>
+        <Bloom />
       </Drawer>
     </main>
   );

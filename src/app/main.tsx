@@ -14,6 +14,7 @@ import { watchGround, watchSeedLots } from "../store/plan/seed-checks.ts";
 import { fetchSoonWanted, untilIdle } from "./when-idle.ts";
 import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
+import { bloomStrip } from "./Bloom.tsx";
 import "./narrow.css";
 import "./lying.css";
 import "./print.css";
@@ -25,8 +26,12 @@ listenForFaults(window);
 const root = document.getElementById("root");
 if (!root) throw new Error("The page has no root element.");
 const opened = startSession(async () => (await import("./first-sample.ts")).firstSample);
-// The plan first: the window is drawn once and whole, unless the storage keeps it waiting.
-await Promise.race([opened, new Promise((waited) => setTimeout(waited, PATIENCE_MS))]);
+// The plan first, and the strip the sheet gives room: the window is drawn once and whole, unless
+// storage or network keep it waiting.
+await Promise.race([
+  Promise.allSettled([opened, bloomStrip]),
+  new Promise((waited) => setTimeout(waited, PATIENCE_MS)),
+]);
 // In one go, effects and all: the sheet takes its size and is drawn before anything is painted.
 flushSync(() =>
   createRoot(root).render(
