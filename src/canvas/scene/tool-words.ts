@@ -1,5 +1,6 @@
 /** What the tools of the sheet say, and titles of the steps they make. */
 
+export const bedNamed = (code: string) => `bed ${code}`;
 export const toolNotLoaded = "This tool could not be loaded. Is the network there?";
 export const cancel = "Cancel";
 export const close = "Close";

@@ -6,7 +6,8 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { edgeNear } from "../scene/hit-test.ts";
 import { type SheetItem, type SheetItems, sheetItems } from "../scene/sheet-items.ts";
-import { nameOf, SNAP_PX } from "./snap-targets.ts";
+import { nameOf } from "../scene/item-name.ts";
+import { SNAP_PX } from "./snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
 import * as words from "./snap-words.ts";
 

@@ -5,6 +5,8 @@ import type { Bed, Shape } from "../../core/model/plan.ts";
 import type { SheetItem, SheetItems } from "../scene/sheet-items.ts";
 import { equalGapLines } from "./snap-equal.ts";
 import { type Frame, type SnapLine, type SnapLines, boundsInFrame, intoFrame } from "./snap.ts";
+import { nameOf } from "../scene/item-name.ts";
+import { bedNamed } from "../scene/tool-words.ts";
 import * as words from "./snap-words.ts";
 
 /** Snapping takes hold from so many pixels. */
@@ -89,7 +91,7 @@ function restingLines(frame: Frame, of: SheetItem | Bed): Resting {
 function madeLines(frame: Frame, of: SheetItem | Bed): Resting {
   const isOwnBed = !("what" in of);
   const shape = isOwnBed ? of.outline : of.shape;
-  const name = isOwnBed ? words.bedNamed(of.code) : nameOf(of);
+  const name = isOwnBed ? bedNamed(of.code) : nameOf(of);
   return {
     edges: edgeLines(shape, frame, name),
     middles: middleLines(shape, frame, name, isOwnBed),
@@ -144,16 +146,4 @@ function isNeighbour(item: SheetItem, what: SheetItem["what"], bed: Bed | undefi
   }
   if (item.what === "surrounding") return what !== "planting" && item.shape.shape !== "point";
   return what !== "planting" || bed === undefined;
-}
-
-/** What an object is called beside a guide. */
-export function nameOf(item: SheetItem): string {
-  switch (item.what) {
-    case "planting":
-      return item.planting.code;
-    case "bed":
-      return words.bedNamed(item.bed.code);
-    case "surrounding":
-      return item.surrounding.label;
-  }
 }

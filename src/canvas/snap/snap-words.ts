@@ -4,4 +4,3 @@ export const equalGaps = "equal gaps";
 export const cornerOf = (name: string) => `corner of ${name}`;
 export const edgeOf = (name: string) => `edge of ${name}`;
 export const middleOf = (name: string) => `middle of ${name}`;
-export const bedNamed = (code: string) => `bed ${code}`;

@@ -1,15 +1,16 @@
-/** The tools that draw and measure, and the handles: fetched once the sheet stands. */
+/** The tools that draw and measure, the handles and dragging: fetched once the sheet stands. */
 import { drawBedTool } from "./draw-bed.ts";
 import { drawOutlineTool } from "./draw-outline.ts";
 import { markLengthTool } from "./mark-length.ts";
 import { markSourceTool } from "./mark-source.ts";
 import { measureTool } from "./measure.ts";
 import { movePictureTool } from "./move-picture.ts";
+import { moveGesture } from "./move-gesture.ts";
 import { handleGesture } from "./shape-gestures.ts";
 import { shownGaps } from "../snap/neighbour-gaps.ts";
 import type { Tool } from "./tool.ts";
 
-export { handleGesture, shownGaps };
+export { handleGesture, moveGesture, shownGaps };
 
 export const drawingTools = {
   "draw-bed": drawBedTool,

@@ -3,6 +3,7 @@
  * kept and done when they are.
  */
 import { useWindowStore } from "../../store/window/window-store.ts";
+import type { SheetItem } from "../scene/sheet-items.ts";
 import type { SideGap } from "../snap/side-gaps.ts";
 import type * as DrawingTools from "./drawing-tools.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
@@ -53,6 +54,11 @@ export function drawingTool(name: keyof Tools["drawingTools"], cursor: string): 
       tool()?.leave();
     },
   };
+}
+
+/** `moveGesture` of move-gesture.ts: a drag begun before it has come catches up when it does. */
+export function moveGesture(start: SheetPointer, grabbed: SheetItem): Gesture {
+  return lateGesture((tools) => tools.moveGesture(start, grabbed));
 }
 
 /**

@@ -9,7 +9,7 @@ import { measurementText } from "./draw-sketch.ts";
 import { itemsAt } from "../scene/hit-test.ts";
 import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import { snapToDrawn } from "../snap/snap-place.ts";
-import { nameOf } from "../snap/snap-targets.ts";
+import { nameOf } from "../scene/item-name.ts";
 import { type Measurement, endSketch, sketch, useSketch } from "./sketch-store.ts";
 import { useView } from "../scene/view-store.ts";
 import { clickOrDrag } from "./gestures.ts";

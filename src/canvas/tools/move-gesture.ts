@@ -21,7 +21,7 @@ import { type SheetItem, sheetItems } from "../scene/sheet-items.ts";
 import type { Guide } from "../snap/guide.ts";
 import { sketch } from "./sketch-store.ts";
 import { editGesture } from "./gestures.ts";
-import { gapsAround } from "./late-tool.ts";
+import { shownGaps } from "../snap/neighbour-gaps.ts";
 import { type Frame, type SnappedMove, boundsInFrame, snapMove, snapStep } from "../snap/snap.ts";
 import { SNAP_PX, type SnapGround, snapTargets } from "../snap/snap-targets.ts";
 import { useView } from "../scene/view-store.ts";
@@ -89,7 +89,7 @@ export function moveGesture(start: SheetPointer, grabbed: SheetItem): Gesture {
     sketch({
       isMoving: true,
       guides,
-      gaps: gapsAround(grabbed.id, selection),
+      gaps: shownGaps(grabbed.id, selection),
       readout: { at: pointer.at, text },
       cursor: "grabbing",
     });

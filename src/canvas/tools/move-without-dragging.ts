@@ -13,7 +13,7 @@ import { itemsOf } from "../scene/sheet-items.ts";
 import { sketch } from "./sketch-store.ts";
 import { useView } from "../scene/view-store.ts";
 import { toPx } from "../scene/viewport.ts";
-import { moveGesture } from "./move-gesture.ts";
+import { moveGesture } from "./late-tool.ts";
 import type { Gesture, SheetPointer } from "./tool.ts";
 import * as words from "../scene/tool-words.ts";
 

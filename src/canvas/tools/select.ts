@@ -11,12 +11,11 @@ import { objectNames } from "../../core/model/object-names.ts";
 import { useSheetModes } from "../scene/sheet-modes.ts";
 import { type SheetItem, type SheetItems, sheetItems } from "../scene/sheet-items.ts";
 import { endSketch, sketch } from "./sketch-store.ts";
-import { nameOf } from "../snap/snap-targets.ts";
+import { nameOf } from "../scene/item-name.ts";
 import { useView } from "../scene/view-store.ts";
 import { carry, dropCarried, isCarrying, moveCarried, putDown } from "./move-without-dragging.ts";
 import { clickOrDrag, panGesture } from "./gestures.ts";
-import { lateGesture } from "./late-tool.ts";
-import { moveGesture } from "./move-gesture.ts";
+import { lateGesture, moveGesture } from "./late-tool.ts";
 import type { Gesture, SheetPointer, Tool } from "./tool.ts";
 import * as words from "../scene/tool-words.ts";
 
