@@ -1,6 +1,6 @@
 /**
  * A newcomer's first hour, scripted in a real browser: an empty plan becomes 12 beds and 20
- * plantings with sowing dates and no conflict left. Every pointer gesture (a click, a drag), every
+ * varieties planted with sowing dates and no conflict left. Every pointer gesture (a click, a drag), every
  * field typed into, every choice of a list and every key command is counted; Enter at the end of
  * a typed field belongs to it. Waiting and looking count nothing. No action reaches round the screen.
  */
@@ -66,7 +66,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-test("12 beds and 20 plantings with dates and no conflict take at most 41 actions", async () => {
+test("12 beds and 20 varieties planted with dates and no conflict take at most 41 actions", async () => {
   const hand = new Hand(page);
   await typeFrosts(hand);
   await layOutBeds(hand);
@@ -77,7 +77,8 @@ test("12 beds and 20 plantings with dates and no conflict take at most 41 action
   await page.getByRole("button", { name: "Tables", exact: true }).click();
   const counted = async (name: string) =>
     Number(await page.getByRole("region", { name }).locator(".region-note").first().innerText());
-  expect([await counted("Beds"), await counted("Plantings")]).toEqual([12, 20]);
+  // Maize, of which fewer than 40 are not worth it, takes two beds.
+  expect([await counted("Beds"), await counted("Plantings")]).toEqual([12, 21]);
   console.info(`newcomer: ${hand.actions} actions of at most ${MOST_ACTIONS}`);
   expect(hand.actions).toBeLessThanOrEqual(MOST_ACTIONS);
 }, 240_000);

@@ -1,6 +1,6 @@
 import { cautions } from "../../core/kinds/caution-words.ts";
 import { levelTable } from "../../core/kinds/levels.ts";
-import { defaultRule } from "../../core/distances/distance-words.ts";
+import { defaultRule } from "../../core/distances/default-rule-words.ts";
 import { choicesOf, levelWords } from "../state/plan-words.ts";
 import * as texts from "./words.ts";
 import { Sentence } from "../state/Sentence.tsx";

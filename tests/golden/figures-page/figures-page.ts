@@ -13,7 +13,7 @@ import { kinds } from "../../../src/core/kinds/kinds.ts";
 import { levelOrder, levelTable } from "../../../src/core/kinds/levels.ts";
 import { metresText, table } from "./markdown.ts";
 import { requiredDistance } from "../../../src/core/distances/required-distance.ts";
-import { defaultRule } from "../../../src/core/distances/distance-words.ts";
+import { defaultRule } from "../../../src/core/distances/default-rule-words.ts";
 import { changedPart, wildPart } from "./figures-page-changes.ts";
 import { cite } from "./source-numbers.ts";
 import { sources } from "../../../src/core/kinds/sources.ts";
