@@ -19,5 +19,9 @@ export function untilIdle(): Promise<void> {
 }
 
 export function fetchSoonWanted(): void {
-  void Promise.allSettled([fetchDrawingTools(), fetchPlanFiles(), fetchLargeDrawing()]);
+  void Promise.allSettled([
+    fetchDrawingTools(),
+    fetchPlanFiles().then((files) => files.fetchPlanReader()),
+    fetchLargeDrawing(),
+  ]);
 }

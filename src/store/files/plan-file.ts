@@ -86,12 +86,16 @@ function whenBothDiffer(fileName: string, stored: Head): Meeting {
   return isApart ? "apart" : "stay";
 }
 
+/** Importers are fetched when first wanted, or when the window is idle. */
+export function fetchPlanReader() {
+  return import("../../core/exchange/open-plan.ts");
+}
+
 /** Reads a plan file or GeoJSON without opening it. */
 export async function readPlanFile(file: File): Promise<Read<OpenedPlan>> {
   const text = await textOfFile(file);
   if (!text.ok) return text;
-  // Importers are fetched when first wanted.
-  const reader = await import("../../core/exchange/open-plan.ts").catch(() => null);
+  const reader = await fetchPlanReader().catch(() => null);
   if (reader) return reader.openPlanText(text.value, file.name, cropBook());
   return refuse({
     file: file.name,
