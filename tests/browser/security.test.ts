@@ -161,7 +161,10 @@ describe("a session through every part", () => {
 
   test("with hostile names everywhere shows them as text", async () => {
     await dropFile(page, `${MARKUP}.json`, hostilePlan());
-    await page.getByText(/^Opened /).waitFor();
+    await page
+      .getByText(/^Opened /)
+      .first()
+      .waitFor();
     await page.getByText(/^Saved \d/).waitFor();
     await page.reload();
     await page.locator(".sheet[data-view]").waitFor();

@@ -49,6 +49,7 @@ export async function openTab({
     saveState: useSaveState,
     status: () => useSaveState.getState().state,
     notice: () => useSaveState.getState().notice,
+    announced: () => useWindowStore.getState().announcement,
     problems: () => useSaveState.getState().problems,
     isReadOnly: () => useSaveState.getState().isReadOnly,
   };

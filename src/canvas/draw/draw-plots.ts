@@ -103,17 +103,22 @@ export function drawPlanting(
   const { colours, context } = brush;
   const isSeed = item.planting.purpose === "seed";
   const alpha = (look === "closed" ? CLOSED_ALPHA : 1) * (isSeed ? 1 : NOT_SEED_ALPHA);
-  context.save();
   if (sector) {
+    context.save();
     const places = sector.map((corner) => toPx(brush.view, corner));
     traceLine(brush, places);
     context.clip();
     stroke(brush, { colour: colours.inkSoft, widthPx: 1.5 });
   }
   traceOutline(brush, item.outline);
-  faded(brush, alpha, () => fill(brush, hatchFill(brush, item)));
-  context.restore();
-  traceOutline(brush, item.outline);
+  const fillGround = () => fill(brush, hatchFill(brush, item));
+  // Of thousands each state of the pen put away and taken up again is felt.
+  if (alpha === 1) fillGround();
+  else faded(brush, alpha, fillGround);
+  if (sector) {
+    context.restore();
+    traceOutline(brush, item.outline);
+  }
   if (cover !== "none") drawNet(brush, item);
   if (look === "open" || look === "perhaps") drawOpenEdge(brush, item, look);
   const ink = look === "closed" ? colours.inkSoft : colours.ink;

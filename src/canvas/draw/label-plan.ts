@@ -93,13 +93,12 @@ export function planLabels(
   wanted: LabelsWanted,
 ): ReadonlyMap<string, SheetLabel> {
   const steps = labelSteps(view, size, wanted);
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
 }
 
-/** The same, an item a step: a plan of thousands is worked out in pieces between frames. */
+/** The same, an item a step, for thousands between frames: to measure new words takes longest. */
 export function* labelSteps(
   view: View,
   size: Size,
@@ -107,8 +106,12 @@ export function* labelSteps(
 ): Generator<void, ReadonlyMap<string, SheetLabel>> {
   const { items, furniture = [] } = wanted;
   const room = labelRoom(view, size, items, furniture);
-  const planner: Planner = { view, room, wanted, placed: new Map(), tried: 0 };
-  const shown = items.filter((item) => wanted.wordsPx(item) > 0 && seenPart(planner, item));
+  const planner = { view, room, wanted, placed: new Map<string, SheetLabel>(), tried: 0 };
+  const shown: SheetItem[] = [];
+  for (const item of items) {
+    if (wanted.wordsPx(item) > 0 && seenPart(planner, item)) shown.push(item);
+    yield;
+  }
   const plantings = shown.filter((item) => item.what === "planting");
   for (const item of plantings) {
     placeInside(planner, item);

@@ -97,9 +97,9 @@ function* allLineSteps(result: CheckResult, unit: LengthUnit): LineSteps {
   const pairs = inOrder(yield* conflictsOnce(result));
   yield;
   const accepted = new Set(result.accepted.map(({ id }) => id));
-  const lines = pairs
-    .filter((pair) => !accepted.has(pairKey(pair)))
-    .map((pair) => pairLine(pair, unit));
+  // Mostly none is accepted: ids of thousands are not made to look for them among none.
+  const left = accepted.size === 0 ? pairs : pairs.filter((pair) => !accepted.has(pairKey(pair)));
+  const lines = left.map((pair) => pairLine(pair, unit));
   lastAll = { result, unit, lines };
   return lines;
 }
@@ -143,7 +143,15 @@ function asLines(
 
 /** The worst first, and of those the nearest. */
 function inOrder(pairs: readonly IsolationPair[]): readonly IsolationPair[] {
-  return pairs.toSorted((a, b) => rank(a) - rank(b) || a.distanceM - b.distanceM);
+  const ranks = Uint8Array.from(pairs, rank);
+  const metres = Float64Array.from(pairs, ({ distanceM }) => distanceM);
+  const order = Uint32Array.from(pairs.keys()).sort(
+    (a, b) =>
+      (ranks[a] as number) - (ranks[b] as number) ||
+      (metres[a] as number) - (metres[b] as number) ||
+      a - b,
+  );
+  return Array.from(order, (place) => pairs[place] as IsolationPair);
 }
 
 function rank({ standing, relation }: IsolationPair): number {

@@ -1,4 +1,4 @@
-import { Suspense, lazy, useEffect, useLayoutEffect, useRef } from "react";
+import { Suspense, lazy, useEffect, useLayoutEffect, useMemo, useRef } from "react";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
@@ -85,29 +85,40 @@ export function Sheet() {
 type Holder = React.RefObject<HTMLDivElement | null>;
 
 function useSize(holder: Holder): void {
-  // Before anything is painted: the sheet is drawn with the window, not after it.
+  const openings = usePlanStore((state) => state.openings);
+  const measure = useMemo(() => measuring(holder), [holder]);
+  // Before anything is painted: the sheet is drawn with the window, not after it, and a plan just
+  // opened once, though what was said of the one before has made room.
+  useLayoutEffect(() => {
+    if (openings >= 0) measure();
+  }, [measure, openings]);
   useLayoutEffect(() => {
     const element = holder.current;
     if (!element) return;
-    let last: { readonly x: number; readonly y: number; readonly window: string } | null = null;
-    const measure = () => {
-      const [before, size] = [useView.getState(), element.getBoundingClientRect()];
-      const now = { x: size.left, y: size.top, window: `${innerWidth} ${innerHeight}` };
-      const isBeside = last?.window === now.window;
-      const movedPx = last && isBeside ? { x: now.x - last.x, y: now.y - last.y } : null;
-      last = now;
-      const widthPx = Math.round(size.width);
-      const heightPx = Math.round(size.height);
-      // A sheet that is hidden for a while keeps its view.
-      if (widthPx === 0 || heightPx === 0) return;
-      if (widthPx === before.widthPx && heightPx === before.heightPx) return;
-      before.resize({ widthPx, heightPx }, movedPx);
-    };
     const observer = new ResizeObserver(measure);
     observer.observe(element);
-    measure();
     return () => observer.disconnect();
-  }, [holder]);
+  }, [holder, measure]);
+}
+
+/** What tells the view how large the sheet is, and where it has moved in the window. */
+function measuring(holder: Holder): () => void {
+  let last: { readonly x: number; readonly y: number; readonly window: string } | null = null;
+  return () => {
+    const size = holder.current?.getBoundingClientRect();
+    if (!size) return;
+    const before = useView.getState();
+    const now = { x: size.left, y: size.top, window: `${innerWidth} ${innerHeight}` };
+    const isBeside = last?.window === now.window;
+    const movedPx = last && isBeside ? { x: now.x - last.x, y: now.y - last.y } : null;
+    last = now;
+    const widthPx = Math.round(size.width);
+    const heightPx = Math.round(size.height);
+    // A sheet that is hidden for a while keeps its view.
+    if (widthPx === 0 || heightPx === 0) return;
+    if (widthPx === before.widthPx && heightPx === before.heightPx) return;
+    before.resize({ widthPx, heightPx }, movedPx);
+  };
 }
 
 /** Follows browser zoom and moves to another screen. */

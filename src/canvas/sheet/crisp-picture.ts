@@ -45,8 +45,11 @@ export interface CrispPicture<Ground> {
   readonly show: (brush: Brush) => void;
 }
 
-/** At a time so many milliseconds go into a drawing that is waited for: there is nothing else to see. */
-const WATCHED_MS = 100;
+/**
+ * At a time so many milliseconds go into a drawing that is waited for: there is nothing else to
+ * see, and to show half of it takes a good part of what the other half does.
+ */
+const WATCHED_MS = 200;
 
 /** @param onTurn called when there is more to show */
 export function crispPicture<Ground>(onTurn: () => void): CrispPicture<Ground> {

@@ -3,11 +3,13 @@ import type { LargeDrawing } from "./large-sheet.ts";
 
 const loadLarge = () => import("./large-sheet.ts");
 
-/** Fetches what draws a large sheet, so that it is there when a plan has one. */
-export const fetchLargeDrawing = loadLarge;
-
 type Large = Awaited<ReturnType<typeof loadLarge>>;
 let loaded: Large | null = null;
+
+/** Fetches what draws a large sheet, so that it is there when a plan has one. */
+export async function fetchLargeDrawing(): Promise<Large> {
+  return (loaded ??= await loadLarge());
+}
 
 /**
  * What draws a sheet of thousands of things; null: drawn whole at each turn, as where there are few.
@@ -17,15 +19,16 @@ export function useLargeDrawing(
   isNeeded: boolean,
   onTurn: () => void,
 ): LargeDrawing | "coming" | null {
-  const [large, setLarge] = useState<Large | "missing" | null>(loaded);
+  const [late, setLate] = useState<Large | "missing" | null>(null);
+  // Fetched while the window was idle it is here at once: a plan just opened is drawn in its first frame.
+  const large = loaded ?? late;
   useEffect(() => {
     if (!isNeeded || large) return;
     let isHere = true;
     const take = (found: Large | "missing") => {
-      if (found !== "missing") loaded = found;
-      if (isHere) setLarge(found);
+      if (isHere) setLate(found);
     };
-    loadLarge().then(take, () => take("missing"));
+    fetchLargeDrawing().then(take, () => take("missing"));
     return () => {
       isHere = false;
     };

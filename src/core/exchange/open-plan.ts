@@ -33,7 +33,7 @@ export function openPlanText(text: string, fileName: string, book: CropBook): Re
       : readGeojson(value, fileName, book);
   if (!read.ok) return read;
   // Fields nobody knows are kept, but a number beyond all numbers would not be: it saves as null.
-  const field = infinitePlace(value, "");
+  const field = holdsInfinite(value) ? infinitePlace(value, "") : null;
   if (field !== null) {
     return refuse({
       file: fileName,
@@ -52,6 +52,16 @@ export function openPlanText(text: string, fileName: string, book: CropBook): Re
   }));
   if (looped.length > 0) return { ok: false, problems: looped };
   return { ok: true, value: { plan: read.value, from } };
+}
+
+/** Whether any number in it is not finite: of a large plan no path is made to each. */
+function holdsInfinite(value: unknown): boolean {
+  if (typeof value === "number") return !Number.isFinite(value);
+  if (typeof value !== "object" || value === null) return false;
+  if (Array.isArray(value)) return value.some(holdsInfinite);
+  const fields = value as Readonly<Record<string, unknown>>;
+  for (const key in fields) if (holdsInfinite(fields[key])) return true;
+  return false;
 }
 
 /** Path of the first number that is not finite, or null. */

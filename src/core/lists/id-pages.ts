@@ -57,6 +57,14 @@ export class IdPages<T extends Named> {
     return (this.made ??= ([] as T[]).concat(...this.pages.map(({ items }) => items)));
   }
 
+  /** Makes the items that are made when they are read, a page at a step. */
+  *making(): Generator<undefined, void> {
+    for (const page of this.pages) {
+      void page.items;
+      yield;
+    }
+  }
+
   /** How many there are; the one list is not made for it. */
   get size(): number {
     let size = 0;

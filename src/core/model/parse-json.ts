@@ -37,7 +37,7 @@ export function parseJson(text: string, file: string): Read<unknown> {
     if (fault === null) return fail(`text that is not JSON (${String(error)})`, "valid JSON");
     return fail(brokenText(body, fault.position), fault.expected);
   }
-  const forbidden = forbiddenPlace(value, "");
+  const forbidden = mayNameForbidden(body) ? forbiddenPlace(value, "") : null;
   return forbidden === null
     ? { ok: true, value }
     : refuse({
@@ -47,6 +47,12 @@ export function parseJson(text: string, file: string): Read<unknown> {
         got: "a forbidden name",
         expected: "no such field",
       });
+}
+
+/** Whether a field could have such a name: it stands in the text, or is written in escapes. */
+function mayNameForbidden(text: string): boolean {
+  if (text.includes("\\u")) return true;
+  return [...FORBIDDEN_KEYS].some((name) => text.includes(name));
 }
 
 /** Path of the first field whose name could do harm, or null. */

@@ -1,9 +1,9 @@
-import { checkOf } from "../../core/checks/all-checks.ts";
 import type { Severity } from "../../core/checks/finding.ts";
 import { severitySign } from "../../core/checks/wording.ts";
 import { useCounted } from "../state/followed-plan.ts";
 import { useShownResult } from "../state/use-shown-plan.ts";
 import { countWord } from "../../core/words/deed-words.ts";
+import { countOf, titlesFound } from "./finding-rows.ts";
 import { useFindingsState } from "./findings-state.ts";
 import * as texts from "./words.ts";
 
@@ -44,13 +44,13 @@ function CountButton({ severity }: { readonly severity: Severity }) {
 
 /** Which check, and only what is about the selection: where there are many findings. */
 export function FindingFilters() {
-  const { findings } = useShownResult();
+  const result = useShownResult();
   const check = useFindingsState((state) => state.check);
   const isSelectionOnly = useFindingsState((state) => state.isSelectionOnly);
   const showCheck = useFindingsState((state) => state.showCheck);
   const setSelectionOnly = useFindingsState((state) => state.setSelectionOnly);
-  if (findings.length < FILTERED_FROM && check === null && !isSelectionOnly) return null;
-  const titles = new Map(findings.map((finding) => [finding.check, checkOf(finding).title]));
+  if (countOf(result) < FILTERED_FROM && check === null && !isSelectionOnly) return null;
+  const titles = titlesFound(result);
   return (
     <div className="finding-filters">
       <select
@@ -64,9 +64,7 @@ export function FindingFilters() {
             {title}
           </option>
         ))}
-        {check !== null && ![...titles.keys()].some((name) => name === check) && (
-          <option value={check}>{texts.noneLeft}</option>
-        )}
+        {check !== null && !titles.has(check) && <option value={check}>{texts.noneLeft}</option>}
       </select>
       <label className="check-field">
         <input

@@ -1,5 +1,4 @@
 import { Suspense, lazy, memo, useCallback, useDeferredValue, useMemo, useState } from "react";
-import type { Finding } from "../../core/checks/all-checks.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Wording } from "../../core/checks/wording.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
@@ -8,7 +7,15 @@ import { ClearingHead } from "../clearing/ClearingHead.tsx";
 import { FindingCounts, FindingFilters } from "./FindingFilters.tsx";
 import { FindingLines } from "./FindingLines.tsx";
 import { useFindingNews } from "./finding-news.ts";
-import { type FindingRow, filtered, findingRowSteps, isFiltering } from "./finding-rows.ts";
+import {
+  type FindingFilter,
+  type FindingRow,
+  countOf,
+  filtered,
+  findingRowSteps,
+  findingSteps,
+  isFiltering,
+} from "./finding-rows.ts";
 import { useFindingsState } from "./findings-state.ts";
 import { newsWords, restingWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
@@ -102,14 +109,12 @@ const FindingList = memo(function FindingList() {
   const wording = useDeferredValue(useWording());
   const [isAllShown, setAllShown] = useState(false);
   const filter = useFindingFilter();
-  const { findings, accepted } = result;
-  const left = useMemo(() => filtered(findings, filter), [findings, filter]);
-  const { rows, named } = useRows(left, wording);
+  const { accepted, counts } = result;
+  const { rows, hidden, named } = useRows(result, filter, wording);
   const shown = isAllShown ? rows : rows.slice(0, FIRST_LINES);
-  const hidden = findings.length - left.length;
   return (
     <>
-      {!findings.some((finding) => finding.severity === "conflict") && <Resting result={result} />}
+      {counts.conflict === 0 && <Resting result={result} />}
       <FindingLines rows={shown} wording={named} />
       {shown.length < rows.length && (
         <button type="button" className="quiet" onClick={() => setAllShown(true)}>
@@ -142,17 +147,26 @@ const MANY_FINDINGS = 2000;
 
 interface Rows {
   readonly rows: readonly FindingRow[];
+  /** How many findings the filter leaves out. */
+  readonly hidden: number;
   /** Names of what the rows are about: of the same checks as they. */
   readonly named: Wording;
 }
 
-function* rowSteps(left: readonly Finding[], named: Wording): Steps<Rows> {
-  return { rows: yield* findingRowSteps(left), named };
+function* rowSteps(result: CheckResult, filter: FindingFilter, named: Wording): Steps<Rows> {
+  yield* findingSteps(result);
+  const { findings } = result;
+  yield;
+  const left = filtered(findings, filter);
+  yield;
+  const rows = yield* findingRowSteps(left);
+  return { rows, hidden: findings.length - left.length, named };
 }
 
-function useRows(left: readonly Finding[], wording: Wording): Rows {
-  const make = useCallback(() => rowSteps(left, wording), [left, wording]);
-  return useSliced(make, left.length >= MANY_FINDINGS, { rows: [], named: wording });
+function useRows(result: CheckResult, filter: FindingFilter, wording: Wording): Rows {
+  const make = useCallback(() => rowSteps(result, filter, wording), [result, filter, wording]);
+  const isLong = countOf(result) >= MANY_FINDINGS;
+  return useSliced(make, isLong, { rows: [], hidden: 0, named: wording });
 }
 
 function useFindingFilter() {

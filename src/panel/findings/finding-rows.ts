@@ -2,8 +2,9 @@
  * Findings as the list shows them: those left by the filters, worst first, and many of one cause
  * in one line.
  */
-import type { Finding } from "../../core/checks/all-checks.ts";
+import { type Finding, checkOf } from "../../core/checks/all-checks.ts";
 import type { Severity } from "../../core/checks/finding.ts";
+import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { type Steps, workedOff } from "../state/slices.ts";
 
 export interface FindingFilter {
@@ -35,6 +36,37 @@ const SEVERITIES: readonly Severity[] = ["conflict", "caution", "unknown"];
 
 export function isFiltering({ without, check, about }: FindingFilter): boolean {
   return without.size > 0 || check !== null || about !== null;
+}
+
+/** How many findings there are, accepted ones left out; none of them is made for it. */
+export function countOf({ counts }: Pick<CheckResult, "counts">): number {
+  return SEVERITIES.reduce((sum, severity) => sum + counts[severity], 0);
+}
+
+/**
+ * Titles of the checks that found something not accepted, by name, in the order of the findings;
+ * of a fresh run no finding is made for it.
+ */
+export function titlesFound({
+  byCheck,
+  accepted,
+}: Pick<CheckResult, "byCheck" | "accepted">): ReadonlyMap<string, string> {
+  const titles = new Map<string, string>();
+  for (const [place, severity] of SEVERITIES.entries()) {
+    for (const [name, lists] of byCheck) {
+      const put = accepted.filter((each) => each.check === name && each.severity === severity);
+      if ((lists[place]?.size ?? 0) <= put.length) continue;
+      titles.set(name, checkOf({ check: name as Finding["check"] }).title);
+    }
+  }
+  return titles;
+}
+
+/** Has all findings made, in steps: of a fresh run they are made when they are read. */
+export function* findingSteps({ byCheck }: Pick<CheckResult, "byCheck">): Steps<void> {
+  for (const lists of byCheck.values()) {
+    for (const list of lists) yield* list.making();
+  }
 }
 
 /** What the filters leave. */

@@ -16,6 +16,7 @@ import { planFileName } from "./file-name.ts";
 import { isWholeInFile, noteChanged, noteInFile } from "./file-reminder.ts";
 import { freshPlan, newPlanId } from "../keeping/plan-copy.ts";
 import { usePlanStore } from "../plan/plan-store.ts";
+import { useWindowStore } from "../window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { planFromText, validText } from "../keeping/plan-text.ts";
 import { clockText, tell, useSaveState } from "../keeping/save-state.ts";
@@ -72,7 +73,10 @@ export async function openPlanFromFile(file: FileWithHandle): Promise<void> {
   const planId = knownPlan().planId;
   planFile = from === "plan" && handle ? { planId, handle, lastModified } : null;
   if (from === "plan") noteInFile(planId);
-  if (useSaveState.getState().notice === null) tell(words.opened(file.name));
+  if (useSaveState.getState().notice !== null) return;
+  // Said in passing: a notice over the sheet would push it down and have it drawn a second time.
+  note("notice", words.opened(file.name));
+  useWindowStore.getState().announce(words.opened(file.name));
 }
 
 /**

@@ -1,10 +1,20 @@
 import { describe, expect, test } from "vitest";
-import type { Finding } from "../../../src/core/checks/all-checks.ts";
+import { acceptanceOf } from "../../../src/core/checks/acceptance.ts";
+import { type Finding, checkOf } from "../../../src/core/checks/all-checks.ts";
+import { runChecks } from "../../../src/core/checks/run-checks.ts";
+import { cropBook } from "../../../src/core/kinds/crop-book.ts";
+import { IdPages } from "../../../src/core/lists/id-pages.ts";
+import type { Plan } from "../../../src/core/model/plan.ts";
+import { workedOff } from "../../../src/panel/state/slices.ts";
+import { fieldPlan } from "../../bench/field.ts";
 import {
   GROUP_LEAST,
+  countOf,
   filtered,
   findingRows,
+  findingSteps,
   inOrder,
+  titlesFound,
 } from "../../../src/panel/findings/finding-rows.ts";
 
 /** A finding as far as the list looks at it. */
@@ -103,4 +113,51 @@ test("filters leave out severities, other checks, and what is not about the chos
   expect(ids({ without: new Set(["conflict"]) })).toEqual(["two"]);
   expect(ids({ check: "overlap" })).toEqual(["three"]);
   expect(ids({ about: new Set(["two"]) })).toEqual(["two"]);
+});
+
+describe("what the filters and counts say", () => {
+  const book = cropBook();
+  const checked = (plan: Plan) => {
+    const [layout] = plan.layouts;
+    if (!layout) throw new Error("The field has no layout.");
+    return runChecks(plan, layout, book);
+  };
+
+  test("is the same as told by the findings, accepted ones left out", () => {
+    const plan = fieldPlan(300, 8);
+    const all = checked(plan).findings;
+    const overlaps = all.filter(({ check }) => check === "overlap");
+    expect(overlaps.length).toBeGreaterThan(0);
+    const accept = (finding: Finding) => acceptanceOf(finding, "layout-1", "as it is");
+    for (const accepted of [[], overlaps.map(accept), all.slice(0, 40).map(accept)]) {
+      const result = checked({ ...plan, accepted });
+      expect(result.accepted.length > 0).toBe(accepted.length > 0);
+      const titles = new Map(result.findings.map((each) => [each.check, checkOf(each).title]));
+      expect([...titlesFound(result)]).toEqual([...titles]);
+      expect(countOf(result)).toBe(result.findings.length);
+    }
+  });
+
+  test("is told without any finding being made; those are made a page at a step", () => {
+    let made = 0;
+    const one = IdPages.later({
+      length: 1000,
+      idAt: (place) => `f${1000 + place}`,
+      at: (place) => {
+        made += 1;
+        return found(`f${1000 + place}`);
+      },
+    });
+    const none = IdPages.of<Finding>([]);
+    const result = { byCheck: new Map([["isolation", [one, none, none]]]), accepted: [] };
+    expect([...titlesFound(result).keys()]).toEqual(["isolation"]);
+    expect(made).toBe(0);
+    const steps = findingSteps(result);
+    steps.next();
+    expect(made).toBeLessThan(300);
+    workedOff(steps);
+    expect(made).toBe(1000);
+    expect(one.all).toHaveLength(1000);
+    expect(made).toBe(1000);
+  });
 });
