@@ -206,6 +206,9 @@ describe("a walk without a network", () => {
     await dialog.getByRole("button", { name: "Apply", exact: true }).tap();
     await press("Note");
     await walk().getByRole("textbox", { name: "Note" }).fill("string is loose");
+    // Going on would drop what is typed: it says so and stays.
+    await press(/^Next/);
+    await expect.poll(() => walk().locator(".walk-said").innerText()).toContain("not added yet");
     await press("Add");
     await expect.poll(() => record().innerText()).toContain("Note: string is loose, Mara");
   });

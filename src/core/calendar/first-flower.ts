@@ -7,6 +7,7 @@ import type { Planting, Variety } from "../model/plan.ts";
 import { type Basis, figureBasis } from "./basis.ts";
 import { type FirstFlower, firstFlowerFromDays } from "./bloom-window.ts";
 import { type BloomSetting, frostAfter, isSpringStart, winterAfter } from "./growing.ts";
+import { isRaisedForThis } from "./seedlings.ts";
 import { type HeatEnd, firstFlowerFromHeat } from "./heat-bloom.ts";
 import type { WhyNoBloom } from "./no-bloom-words.ts";
 import { seenToFlower } from "./seen-seasons.ts";
@@ -46,6 +47,9 @@ export function firstFlower(
 ): FlowerOrWhy {
   const { start } = planting;
   if (!start) return { flower: null, why: "no-start" };
+  if (kind.lifeCycle === "biennial" && isRaisedForThis(start)) {
+    return { flower: null, why: "first-year" };
+  }
   const heat = setting.temperatures ? heatFigure(start, variety, kind) : null;
   if (!heat || !setting.temperatures) {
     const flower = flowerByDays(start, variety, kind);

@@ -1,13 +1,14 @@
 /**
- * First years: biennials sown in place this season and expected to flower in it, and annuals marked
+ * First years: biennials sown this season, in place or under glass, and expected to flower in it, and annuals marked
  * as if they would wait for a second.
  */
+import { isSeedlingOf } from "../calendar/seedlings.ts";
 import type { Check } from "./check.ts";
 import { capital } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";
 import * as words from "../words/finding-words.ts";
 
-/** A biennial sown in place this season will not flower in it. */
+/** A biennial sown this season, in place or under glass, will not flower in it. */
 export interface BiennialFinding extends FindingBase {
   readonly check: "biennial";
   readonly subject: string;
@@ -24,8 +25,8 @@ export const biennialCheck: Check<BiennialFinding> = {
           kind.lifeCycle === "biennial" &&
           planting?.flowering === "yes" &&
           planting.bloom === undefined &&
-          planting.start?.method === "sown" &&
-          planting.start.date >= plan.season.first,
+          planting.start !== undefined &&
+          isSeedlingOf(plan.season, planting.start),
       )
       .map((stand): BiennialFinding => ({
         id: findingId("biennial", [stand.id]),

@@ -27,17 +27,20 @@ export interface NextSeasonChoices {
   readonly takesSown: boolean;
 }
 
-/** What is offered first. */
+/**
+ * What is offered first.
+ * @param open id of the layout somebody looks at: the one grown where nothing else tells
+ */
 export function offeredChoices(
   plan: Plan,
-  { id, on }: Pick<NextSeasonChoices, "id" | "on">,
+  { id, on, open }: Pick<NextSeasonChoices, "id" | "on"> & { readonly open?: string },
 ): NextSeasonChoices {
   const season = seasonAhead(plan.season);
   return {
     id,
     title: titleAhead(plan.title, plan.season, season),
     season,
-    layout: grownLayoutId(plan),
+    layout: grownLayoutId(plan, open),
     on,
     fates: new Map(),
     wentToSeed: new Map(),
@@ -48,10 +51,15 @@ export function offeredChoices(
   };
 }
 
-/** The layout whose plots the field record is of, most of it; the chosen or first one of equals. */
-export function grownLayoutId(plan: Plan): string {
+/**
+ * The layout whose plots the field record is of, most of it; of equals the chosen one, else the one
+ * that is open, else the first.
+ */
+export function grownLayoutId(plan: Plan, open?: string): string {
   const written = new Set(currentEntries(plan.entries).map(({ of }) => of));
-  const opening = openingLayoutId(plan);
+  const isThere = plan.layouts.some(({ id }) => id === open);
+  const opening =
+    plan.chosenLayout ?? (isThere && open !== undefined ? open : openingLayoutId(plan));
   const counted = plan.layouts.map(({ id, plantings }) => ({
     id,
     plots: plantings.filter((planting) => written.has(planting.id)).length,

@@ -4,7 +4,7 @@ export const sharedStartWords = {
   methods: { sown: "sown in place", transplanted: "set out (plants, roots, bulbs)" },
   usual: "Each as its kind usually starts",
   usualHint: (count: string) =>
-    `Sown or set out, counted from the last spring frost: known for ${count}.`,
+    `Sown or set out, counted from the last spring frost: known for ${count}. Biennials as roots or plants of last year; where you have none, mark them as in their first year.`,
   known: ["planting", "plantings"],
   setUsual: (what: string) => `Set the usual start of ${what}`,
   setStart: (what: string) => `Set start of ${what}`,

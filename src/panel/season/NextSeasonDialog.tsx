@@ -26,9 +26,9 @@ import "./next-season.css";
 
 /** What goes into the plan of the season after: shown, and to be changed, before it is made. */
 export function NextSeasonDialog({ onClose }: { readonly onClose: () => void }) {
-  const { plan } = useKept();
+  const { plan, layout } = useKept();
   const [choices, setChoices] = useState(() =>
-    offeredChoices(plan, { id: newPlanId(), on: today() }),
+    offeredChoices(plan, { id: newPlanId(), on: today(), open: layout.id }),
   );
   const kept = useKeptSeasons();
   const [fault, setFault] = useState<string | null>(null);

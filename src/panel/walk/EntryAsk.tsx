@@ -1,3 +1,4 @@
+import { type RefObject, useEffect, useState } from "react";
 import type { WalkStop } from "../../core/fieldwork/walk-stops.ts";
 import { LIMITS } from "../../core/model/limits.ts";
 import type { Entry } from "../../core/model/plan.ts";
@@ -16,18 +17,16 @@ interface EntryAskProps {
   readonly stop: WalkStop;
   readonly what: Entry["what"];
   readonly on: number;
+  /** Holds why one must not go on: what was typed here would be lost. Null: one may. */
+  readonly holds: RefObject<string | null>;
   readonly onClose: () => void;
 }
 
 /** What an entry asks for, in sizes for wet hands. */
-export function EntryAsk({ stop, what, on, onClose }: EntryAskProps) {
-  const planned = stop.planting?.cover ?? "none";
+export function EntryAsk({ stop, what, on, holds, onClose }: EntryAskProps) {
+  const [start] = useState(() => startOf(stop, what, on));
   const form = useForm<EntryDraft>({
-    start: () => ({
-      ...emptyDraft(what, on),
-      cover: planned === "none" ? "cage" : planned,
-      count: what === "set out" ? stop.planting?.plants : undefined,
-    }),
+    start,
     problemOf: draftProblem,
     send: (draft) => {
       const fields = fieldsOf(draft, stop.id);
@@ -35,6 +34,14 @@ export function EntryAsk({ stop, what, on, onClose }: EntryAskProps) {
       onClose();
     },
   });
+  const isTyped = JSON.stringify(form.draft) !== JSON.stringify(start);
+  const { code } = stop;
+  useEffect(() => {
+    holds.current = isTyped ? words.notAdded(entryLabels[what], code) : null;
+    return () => {
+      holds.current = null;
+    };
+  }, [holds, isTyped, what, code]);
   return (
     <form className="walk-ask" noValidate onSubmit={form.onSubmit} aria-label={entryLabels[what]}>
       <h3>
@@ -52,6 +59,15 @@ export function EntryAsk({ stop, what, on, onClose }: EntryAskProps) {
       </div>
     </form>
   );
+}
+
+function startOf(stop: WalkStop, what: Entry["what"], on: number): EntryDraft {
+  const planned = stop.planting?.cover ?? "none";
+  return {
+    ...emptyDraft(what, on),
+    cover: planned === "none" ? "cage" : planned,
+    count: what === "set out" ? stop.planting?.plants : undefined,
+  };
 }
 
 function AskedValues({ form }: { readonly form: Form<EntryDraft> }) {

@@ -1,6 +1,7 @@
-import { useState } from "react";
+import { type RefObject, useRef, useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
+import { windowNow } from "../state/plan-actions.ts";
 import { viewNow } from "../state/view-state.ts";
 import { useWalkPlace } from "../state/walk-place.ts";
 import { EntryAsk } from "./EntryAsk.tsx";
@@ -33,6 +34,12 @@ function WalkOfPlan() {
   const { stop, stops, index } = walk;
   const [sheet, setSheet] = useState<WalkSheet>(null);
   const goTo = useWalkPlace((state) => state.goTo);
+  const holds = useRef<string | null>(null);
+  /** What is typed and not added yet is never dropped by going on. */
+  const unlessHeld = (go: () => void) => {
+    if (holds.current === null) go();
+    else windowNow().announce(holds.current);
+  };
   const step = (by: number) => {
     const next = stops[index + by];
     if (!next) return;
@@ -46,7 +53,11 @@ function WalkOfPlan() {
         <h2 id="walk-heading" className="visually-hidden">
           {words.heading}
         </h2>
-        <button type="button" onClick={() => viewNow().showSheet()} aria-label={words.leave}>
+        <button
+          type="button"
+          onClick={() => unlessHeld(viewNow().showSheet)}
+          aria-label={words.leave}
+        >
           <span aria-hidden="true">✕</span>
         </button>
         <p className="walk-place">{stop && words.place(index + 1, stops.length)}</p>
@@ -60,13 +71,13 @@ function WalkOfPlan() {
       </div>
       <div className="walk-hand">
         <Said />
-        <HandPart walk={walk} sheet={sheet} onSheet={setSheet} />
+        <HandPart walk={walk} sheet={sheet} holds={holds} onSheet={setSheet} />
         <WalkBar
           hasPrevious={index > 0}
           hasNext={index < stops.length - 1}
           isMore={sheet === "more"}
-          onStep={step}
-          onMore={() => setSheet(sheet === "more" ? null : "more")}
+          onStep={(by) => unlessHeld(() => step(by))}
+          onMore={() => unlessHeld(() => setSheet(sheet === "more" ? null : "more"))}
         />
       </div>
     </section>
@@ -76,10 +87,11 @@ function WalkOfPlan() {
 interface HandPartProps {
   readonly walk: WalkNow;
   readonly sheet: WalkSheet;
+  readonly holds: RefObject<string | null>;
   readonly onSheet: (sheet: WalkSheet) => void;
 }
 
-function HandPart({ walk, sheet, onSheet }: HandPartProps) {
+function HandPart({ walk, sheet, holds, onSheet }: HandPartProps) {
   const { stop } = walk;
   const close = () => onSheet(null);
   if (sheet === "more") return <WalkMore walk={walk} onSheet={onSheet} />;
@@ -95,6 +107,7 @@ function HandPart({ walk, sheet, onSheet }: HandPartProps) {
         stop={stop}
         what={sheet.asks}
         on={walk.on}
+        holds={holds}
         onClose={close}
       />
     );
@@ -107,12 +120,13 @@ function LookOnly() {
   return lookOnly === null ? null : <p className="walk-warning">{words.lookOnly}</p>;
 }
 
-/** The words that screen readers are told, for the eye. */
+/** The words that screen readers are told, for the eye; what was said before the walk is over. */
 function Said() {
   const said = useWindowStore((state) => state.announcement);
+  const [before] = useState(said);
   return (
     <p className="walk-said" aria-hidden="true">
-      {said}
+      {said === before ? "" : said}
     </p>
   );
 }

@@ -17,6 +17,7 @@ export const walkWords = {
     formOf(count, { one: "1 more conflict.", other: `${count} more conflicts.` }),
   heading: "Walk",
   leave: "Leave the walk",
+  notAdded: (what: string, code: string) => `${what}, ${code} is not added yet: Add or Cancel it.`,
   none: "There is nothing to walk to yet: place plantings or pollen sources first.",
   place: (number: number, of: number) => `${number} of ${of}`,
   today: (day: DayNumber) => `Today, ${dayWords(day)}`,

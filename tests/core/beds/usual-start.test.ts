@@ -21,15 +21,23 @@ describe("the usual start of a planting, counted from the last spring frost", ()
       date: day("2027-05-17"),
     });
   });
-  test("beans are sown in place once frost is over, hardy carrots some weeks before", () => {
+  test("beans are sown in place once frost is over, hardy broad beans some weeks before", () => {
     expect(usualStart(plan, bare, kind("common-bean"))).toEqual({
       method: "sown",
       date: day("2027-05-17"),
     });
-    expect(usualStart(plan, bare, kind("carrot"))).toEqual({
+    expect(usualStart(plan, bare, kind("broad-bean"))).toEqual({
       method: "sown",
       date: day("2027-04-19"),
     });
+  });
+  test("biennials go out as roots or plants of last year, which flower; seedlings would not", () => {
+    for (const id of ["carrot", "beet", "kale", "cabbage", "leek"]) {
+      expect(usualStart(plan, bare, kind(id))).toEqual({
+        method: "transplanted",
+        date: day("2027-04-12"),
+      });
+    }
   });
   test("nothing is offered where no frost of this season is known", () => {
     expect(usualStart({ ...plan, site: littlePlan.site }, bare, kind("tomato"))).toBeUndefined();

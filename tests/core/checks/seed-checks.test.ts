@@ -160,6 +160,10 @@ test("biennial: sown in place this season it will not flower in it", () => {
   noBiennial({ bloom: null, start, flowering: "first-year" });
   noBiennial({ start });
   noBiennial({ bloom: null, start }, "tomato");
+  const raised = { method: "transplanted", date: day("2027-04-21") } as const;
+  const glass = { ...raised, sownUnderGlass: day("2027-03-01") };
+  expect(findingsOf(one("kale", { bloom: null, start: glass }), "biennial")).toHaveLength(1);
+  expect(findingsOf(one("kale", { bloom: null, start: raised }), "biennial")).toEqual([]);
 });
 
 test("hybrid-seed: a hybrid kept for seed, not one that is eaten", () => {

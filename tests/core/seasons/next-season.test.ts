@@ -500,6 +500,13 @@ describe("the new plan", () => {
     const two: Plan = { ...plan, layouts };
     expect(grownLayoutId(two)).toBe("layout-1");
     expect(grownLayoutId({ ...two, chosenLayout: "layout-2" })).toBe("layout-2");
+    // None chosen, none recorded: the one somebody looks at was grown, not the first attempt.
+    expect(grownLayoutId(two, "layout-2")).toBe("layout-2");
+    expect(grownLayoutId(two, "gone")).toBe("layout-1");
+    expect(grownLayoutId({ ...two, chosenLayout: "layout-1" }, "layout-2")).toBe("layout-1");
+    expect(offeredChoices(two, { id: "next", on: WINTER, open: "layout-2" }).layout).toBe(
+      "layout-2",
+    );
     const entries = [entry("p", "05-10", "sown")];
     expect(grownLayoutId({ ...two, chosenLayout: "layout-2", entries })).toBe("layout-1");
     expect(mergeEntries(entries, entries).entries).toEqual(entries);
