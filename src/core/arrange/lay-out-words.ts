@@ -125,7 +125,7 @@ export function seedNotes({ wanted }: SeedParts): readonly string[] {
       : []),
     ...(unasked.length > 0
       ? [
-          `${namesOf(unasked)}: no number of plants is wanted, so ${UNASKED_PLANTS} were taken, or as many as seed of the kind is worth keeping from.`,
+          `${namesOf(unasked)}: no number of plants is wanted, so as many were taken as keep a variety of the kind true; ${UNASKED_PLANTS} where nobody says how many.`,
         ]
       : []),
   ];

@@ -96,18 +96,13 @@ export function seedParts({ plan, layout, book }: CheckedLayout): SeedParts {
   return { parts, wanted, left };
 }
 
-/**
- * Plants still to lay; of a variety that names no number, once, what one is placed with, though
- * never fewer than seed of its kind is worth keeping from.
- */
+/** Plants still to lay; of a variety that names no number, once, what one is placed with. */
 function missingOf(layout: Layout, variety: Variety, kind: Kind | undefined): number {
   const placed = layout.plantings.filter((planting) => planting.variety === variety.id);
   // What waits for another year is laid by hand alone, and no longer waits once it is.
   if (variety.waits === true && placed.length === 0) return 0;
   if (variety.wantedPlants === undefined)
-    return placed.length > 0
-      ? 0
-      : Math.max(plantsWanted(layout, variety), kind?.population?.viable?.value ?? 0);
+    return placed.length > 0 ? 0 : plantsWanted(layout, variety, kind);
   const sum = placed.reduce((total, { plants = 0 }) => total + plants, 0);
   return Math.max(0, variety.wantedPlants - sum);
 }

@@ -6,8 +6,13 @@ import type { DayNumber } from "../model/day.ts";
 import type { Planting, Variety } from "../model/plan.ts";
 import { type Basis, figureBasis } from "./basis.ts";
 import { type FirstFlower, firstFlowerFromDays } from "./bloom-window.ts";
-import { type BloomSetting, frostAfter, isSpringStart, winterAfter } from "./growing.ts";
-import { isRaisedForThis } from "./seedlings.ts";
+import {
+  type BloomSetting,
+  frostAfter,
+  isRaisedForThis,
+  isSpringStart,
+  winterAfter,
+} from "./growing.ts";
 import { type HeatEnd, firstFlowerFromHeat } from "./heat-bloom.ts";
 import type { WhyNoBloom } from "./no-bloom-words.ts";
 import { seenToFlower } from "./seen-seasons.ts";

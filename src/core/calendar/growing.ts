@@ -4,7 +4,7 @@
  * between them a prediction made for spring says nothing.
  */
 import { type DayNumber, civilFromDay, dayFromCivil, daysInMonth } from "../model/day.ts";
-import type { Climate, Plan } from "../model/plan.ts";
+import type { Climate, Plan, Planting } from "../model/plan.ts";
 import type { DayWindow } from "./bloom-window.ts";
 import { type TemperatureOn, temperatureOn } from "./climate.ts";
 import { yearsLater } from "./yearly.ts";
@@ -130,4 +130,27 @@ export function frostAfter(day: DayNumber, frost: DayNumber | null): DayNumber |
   return [years - 1, years, years + 1]
     .map((shift) => yearsLater(frost, shift))
     .find((each) => each >= day) as DayNumber;
+}
+
+type Start = NonNullable<Planting["start"]>;
+
+/**
+ * From sowing under glass to setting out of one spring at the most: onions sown after Christmas are
+ * set out in April. What was sown longer before stood through a winter. No source; our choice.
+ */
+const LONGEST_RAISING_DAYS = 150;
+
+/** Sown under glass for the spring it is set out in: it has seen no winter. */
+export function isRaisedForThis({ method, date, sownUnderGlass }: Start): boolean {
+  return (
+    method === "transplanted" &&
+    sownUnderGlass !== undefined &&
+    date - sownUnderGlass <= LONGEST_RAISING_DAYS
+  );
+}
+
+/** Sown this season, in place or under glass. */
+export function isSeedlingOf(season: Plan["season"], start: Start): boolean {
+  if (start.date < season.first) return false;
+  return start.method === "sown" || isRaisedForThis(start);
 }

@@ -2,7 +2,7 @@
  * First years: biennials sown this season, in place or under glass, and expected to flower in it, and annuals marked
  * as if they would wait for a second.
  */
-import { isSeedlingOf } from "../calendar/seedlings.ts";
+import { isSeedlingOf } from "../calendar/growing.ts";
 import type { Check } from "./check.ts";
 import { capital } from "./wording.ts";
 import { type FindingBase, findingId } from "./finding.ts";

@@ -25,6 +25,7 @@ export const measureNames = [
   "on cover alone",
   "covers",
   "volunteers",
+  "varieties missing",
   "plants missing",
   "ground planted",
   "moved",
@@ -55,7 +56,8 @@ export interface Comparison {
   readonly layouts: readonly Pick<Layout, "id" | "name">[];
   /** The layout that moves are counted from: the chosen one, else the plan's first. */
   readonly base: Pick<Layout, "id" | "name">;
-  /** Plants wanted of all varieties together. */
+  /** Varieties of the seed list, and plants wanted of all of them together. */
+  readonly varieties: number;
   readonly wantedPlants: number;
   readonly measures: readonly Measure[];
 }
@@ -71,6 +73,7 @@ const KINDS: Readonly<Record<MeasureName, MeasureKind>> = {
   "on cover alone": { unit: "count", better: "less" },
   covers: { unit: "count", better: "less" },
   volunteers: { unit: "count", better: "less" },
+  "varieties missing": { unit: "count", better: "less" },
   "plants missing": { unit: "count", better: "less" },
   "ground planted": { unit: "square metres", better: "neither" },
   moved: { unit: "metres", better: "less" },
@@ -96,6 +99,7 @@ export function compareLayouts(compared: readonly CheckedLayout[]): Comparison {
   return {
     layouts: compared.map(({ layout: { id, name } }) => ({ id, name })),
     base: { id: base.id, name: base.name },
+    varieties: plan.varieties.length,
     wantedPlants: plan.varieties.reduce((sum, { wantedPlants = 0 }) => sum + wantedPlants, 0),
     measures: measureNames.flatMap((name) => {
       const values = columns.map((column) => column[name]);
@@ -150,6 +154,7 @@ function measured(
     "on cover alone": countPairs(result.pairs, "cover"),
     covers: layout.plantings.filter(({ cover }) => cover !== "none").length,
     volunteers: foundBy(result, volunteersCheck).length,
+    "varieties missing": varietiesMissing(plan, layout),
     "plants missing": plantsMissing(plan, layout),
     "ground planted": layout.plantings.reduce(
       (sum, { outline }) => sum + outlineArea(outlineOf(outline)),
@@ -174,6 +179,15 @@ function worstShortfall({ pairs }: CheckResult): number {
 function leastSlack({ pairs }: CheckResult): number | null {
   const slacks = pairs.flatMap((pair) => timeSlackDays(pair) ?? []);
   return slacks.length === 0 ? null : Math.min(...slacks);
+}
+
+/**
+ * Varieties of the seed list without a planting: a layout that leaves some out has fewer conflicts
+ * for that alone.
+ */
+function varietiesMissing({ varieties }: Plan, { plantings }: Layout): number {
+  const placed = new Set(plantings.map(({ variety }) => variety));
+  return varieties.filter(({ id }) => !placed.has(id)).length;
 }
 
 /** Plants that varieties fall short of what is wanted of them; more of one does not make up for another. */

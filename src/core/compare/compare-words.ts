@@ -13,7 +13,10 @@ import { compassWord } from "../words/compass-words.ts";
 const LEAST_CROSSED = 0.001;
 
 /** What a row measures, for a reader who sees it for the first time. */
-export function measureTitle(name: MeasureName, { base, wantedPlants }: Comparison): string {
+export function measureTitle(
+  name: MeasureName,
+  { base, varieties, wantedPlants }: Comparison,
+): string {
   switch (name) {
     case "conflicts":
       return "Conflicts";
@@ -35,6 +38,8 @@ export function measureTitle(name: MeasureName, { base, wantedPlants }: Comparis
       return "Plantings under cover";
     case "volunteers":
       return "Plantings where volunteers may come up";
+    case "varieties missing":
+      return `Varieties not placed of ${varieties}`;
     case "plants missing":
       return `Plants missing of ${wantedPlants} wanted`;
     case "ground planted":

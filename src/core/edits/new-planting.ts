@@ -1,21 +1,27 @@
 /** What a new planting starts from: the plants still wanted, and how its kind was last started. */
 import type { Bed, Layout, Plan, Planting, Variety } from "../model/plan.ts";
+import type { Kind } from "../kinds/crop.ts";
 import { nextPlantingCode } from "../beds/codes.ts";
 import { drawnIds, nextId } from "./edit.ts";
 import { latestStart } from "../beds/latest-start.ts";
 import { rootsOut } from "../beds/roots-out.ts";
 import type { Placed } from "../beds/place-planting.ts";
 
-/** Plants to place when the variety does not say how many are wanted. No source; our choice. */
+/** Plants to place when neither variety nor kind says how many are wanted. No source; our choice. */
 export const UNASKED_PLANTS = 10;
 
-/** Plants of a variety still to place in a layout; at least one. */
-export function plantsWanted(layout: Layout, variety: Variety): number {
-  if (variety.wantedPlants === undefined) return UNASKED_PLANTS;
+/**
+ * Plants of a variety still to place in a layout; at least one. Where no number is wanted, as many
+ * as keep a variety of its kind true, and as many again once those stand.
+ */
+export function plantsWanted(layout: Layout, variety: Variety, kind: Kind | undefined): number {
   const placed = layout.plantings
     .filter((planting) => planting.variety === variety.id)
     .reduce((sum, planting) => sum + (planting.plants ?? 0), 0);
-  return Math.max(1, variety.wantedPlants - placed);
+  if (variety.wantedPlants !== undefined) return Math.max(1, variety.wantedPlants - placed);
+  const { maintenance, viable } = kind?.population ?? {};
+  const advised = (maintenance ?? viable)?.value ?? UNASKED_PLANTS;
+  return placed < advised ? advised - placed : advised;
 }
 
 /** Roots or plants in store that are not placed yet: the first batch that those placed do not use up. */

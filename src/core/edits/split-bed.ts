@@ -44,7 +44,7 @@ export function shareBed(plan: Plan, layout: Layout, book: CropBook, asked: BedS
   const parts = asked.varieties.flatMap((id) => {
     const variety = plan.varieties.find((entry) => entry.id === id);
     const kind = variety && book.kind(variety.kind);
-    return variety && kind ? [{ variety, kind, wanted: plantsWanted(layout, variety) }] : [];
+    return variety && kind ? [{ variety, kind, wanted: plantsWanted(layout, variety, kind) }] : [];
   });
   if (parts.length === 0) return { ok: false, reason: "no varieties" };
   if (!bed || shape?.shape !== "rectangle") return { ok: false, reason: "no ground" };

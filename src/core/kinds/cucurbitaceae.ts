@@ -50,7 +50,7 @@ const squash = {
   population: {
     maintenance: from("garden-chart", 10),
   },
-  seedLifeYears: seedLife(3),
+  seedLifeYears: seedLife(3, 4),
 } as const satisfies Partial<Kind>;
 
 const squashFigures: readonly IsolationFigure[] = [

@@ -38,6 +38,11 @@ const maize = {
     viable: from("livingseeds", 40, "absolute minimum, twice as many is better"),
     maintenance: from("garden-chart", 100, "200 by another handbook"),
   },
+  seedLifeYears: from(
+    "shelf-life",
+    [2, 3] as const,
+    "at most 3 by this list, 2 by a list of seed kept cool, dark and dry (Susan's in the Garden)",
+  ),
   landYears: usLand(0),
 } as const satisfies Partial<Kind>;
 

@@ -44,7 +44,7 @@ const MOISTURE_DOUBT_PCT = 0.5;
 /** Rooms for which handbook years are meant. No source; our choice. */
 const ROOM = { celsius: [10, 25], humidityPct: [30, 60] } as const;
 /** Fresh seed a handbook year starts from, and what it falls to where no standard is published. */
-const FRESH = 0.95;
+export const HANDBOOK_FRESH = 0.95;
 export const NO_STANDARD = 0.5;
 /** A single handbook year stands for a quarter less to a quarter more. No source; our choice. */
 const YEARS_DOUBT = 0.25;
@@ -148,7 +148,7 @@ function byHandbook(kind: Kind): Ageing | null {
   const years = kind.seedLifeYears?.value;
   if (!years) return null;
   const [least, most] = years[0] === years[1] ? widened(years[0]) : years;
-  const fall = Math.max(probit(FRESH) - probit(standardOf(kind)), 0.1);
+  const fall = Math.max(probit(HANDBOOK_FRESH) - probit(standardOf(kind)), 0.1);
   const [slow, fast] = [fall / (most * DAYS_A_YEAR), fall / (least * DAYS_A_YEAR)];
   return {
     slow,

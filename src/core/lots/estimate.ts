@@ -6,7 +6,7 @@
 import type { Kind } from "../kinds/crop.ts";
 import { dayFromCivil } from "../model/day.ts";
 import type { Lot, Plan, StoragePlace } from "../model/plan.ts";
-import { type LifeNote, standardOf } from "./ageing.ts";
+import { HANDBOOK_FRESH, type LifeNote, standardOf } from "./ageing.ts";
 import { latestTest } from "./germination.ts";
 import { type Rates, exactLimits, normalBelow, probit } from "./normal.ts";
 import { type Edge, type StorageClock, storageClock } from "./storage-clock.ts";
@@ -88,12 +88,15 @@ class LotEstimate implements Estimate {
   readonly #shelf: StoragePlaces;
   readonly #start: Start;
   readonly #stretches: readonly Stretch[];
+  /** What is likely lost, of what the clocks tell: see likelyShare. */
+  readonly #share: number;
 
   constructor({ kind, shelf, start, stretches }: Grounds) {
     this.#kind = kind;
     this.#shelf = shelf;
     this.#start = start;
     this.#stretches = stretches;
+    this.#share = likelyShare(kind, start, stretches);
   }
 
   isOf(kind: Kind, shelf: StoragePlaces): boolean {
@@ -121,23 +124,44 @@ class LotEstimate implements Estimate {
   }
 
   likelyAt(day: number): number {
-    const { likely } = this.#start.probits;
-    return normalBelow(likely - lossUntil(this.#stretches, day, "likely"));
+    const { likely, high } = this.#start.probits;
+    const most = high - lossUntil(this.#stretches, day, "slow");
+    const lost = this.#share * lossUntil(this.#stretches, day, "likely");
+    return normalBelow(Math.min(likely - lost, most));
   }
 
   likelyUnder(rate: number): number | null {
-    return dayOfLoss(this.#stretches, this.#start.probits.likely - probit(rate), "likely");
+    const { likely, high } = this.#start.probits;
+    const bar = probit(rate);
+    const day = dayOfLoss(this.#stretches, (likely - bar) / this.#share, "likely");
+    const latest = dayOfLoss(this.#stretches, high - bar, "slow");
+    return latest !== null && (day === null || day > latest) ? latest : day;
   }
 
   under(rate: number): DaysUnder {
-    const { low, likely, high } = this.#start.probits;
+    const { low, high } = this.#start.probits;
     const bar = probit(rate);
     return {
       earliest: dayOfLoss(this.#stretches, low - bar, "fast"),
-      likely: dayOfLoss(this.#stretches, likely - bar, "likely"),
+      likely: this.likelyUnder(rate),
       latest: dayOfLoss(this.#stretches, high - bar, "slow"),
     };
   }
+}
+
+/**
+ * Years of handbooks are told of seed that nobody tested: a harvest of that year, good or less good.
+ * Untested seed is taken to begin lower than the handbooks' fresh seed; aged as fast, it would be
+ * called dead a quarter of those years too soon. So its likely loss is slowed, that it falls to the
+ * standard when handbooks say. A tested lot begins where its test says and ages as they tell.
+ */
+function likelyShare(kind: Kind, { from, probits }: Start, stretches: readonly Stretch[]): number {
+  const isByHandbook = stretches.every(({ clock }) => clock.notes.includes("handbook"));
+  if (from !== "harvest" || !isByHandbook) return 1;
+  const bar = probit(standardOf(kind));
+  const fall = probit(HANDBOOK_FRESH) - bar;
+  const own = probits.likely - bar;
+  return fall > own && own > 0 ? own / fall : 1;
 }
 
 /** Probits of the least, likely and highest rate. */

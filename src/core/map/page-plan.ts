@@ -18,6 +18,11 @@ const CLEARANCE_MM = 7;
 const LINE_MM = 1;
 /** Room that the code of a planting wants at the smallest type, mm. */
 const CODE_MM = { width: 8.5, height: 4 } as const;
+/**
+ * So many sheets a map is offered on at the most, so that codes go into the plots; of many plots
+ * one for each so many. A garden of twenty plots is not pinned together from sixteen. Ours.
+ */
+const OFFERED = { sheets: 4, plotsOnEach: 8 } as const;
 /** A map of more sheets than this is not made unasked: it is most likely a mistyped ratio. */
 export const MAX_SHEETS = 200;
 /** More than anybody prints, also when asked. */
@@ -62,7 +67,8 @@ export function drawnBounds(plan: Plan, layout: Layout): Bounds {
 
 /**
  * The ratio offered first: the finest standard one at which the layout goes on one sheet. Where
- * the codes would not go into the plantings there, the coarsest at which they do, on several.
+ * the codes would not go into the plantings there, the coarsest at which they do, on several; where
+ * that takes too many, the finest that does not, and codes stand beside their plots with a line.
  */
 export function suggestRatio(
   plan: Plan,
@@ -71,12 +77,16 @@ export function suggestRatio(
   orientation: Orientation,
 ): number {
   const onOne = oneSheetRatio(plan, layout, paper, orientation);
-  const readable = standardRatios(plan.units).findLast(
-    (ratio) => ratio <= onOne && isReadable(layout, ratio),
-  );
+  const ratios = standardRatios(plan.units).filter((ratio) => ratio <= onOne);
+  const readable = ratios.findLast((ratio) => isReadable(layout, ratio));
   if (readable === undefined || readable === onOne) return onOne;
-  const { rows, columns } = planSheets(plan, layout, { paper, orientation }, readable);
-  return rows * columns <= MAX_SHEETS ? readable : onOne;
+  const most = Math.max(OFFERED.sheets, layout.plantings.length / OFFERED.plotsOnEach);
+  const isFew = (ratio: number) => {
+    const { length } = planSheets(plan, layout, { paper, orientation }, ratio).sheets;
+    // None: more than may be made.
+    return length > 0 && length <= most;
+  };
+  return ratios.find((ratio) => ratio >= readable && isFew(ratio)) ?? onOne;
 }
 
 /** How a map is offered first. */

@@ -182,14 +182,12 @@ function useFindingFilter() {
 
 /** No conflict is not "all fine": on what the clear pairs rest. */
 function Resting({ result: { pairs, stands } }: { readonly result: CheckResult }) {
-  const sentences = useMemo(
-    () => restingWords(pairs, stands.filter((stand) => stand.shedsPollen).length),
-    [pairs, stands],
-  );
-  const isClear = stands.length > 0 && !pairs.some((pair) => pair.standing === "unknown");
+  const hasSeed = useMemo(() => stands.some((stand) => stand.isSeedParent), [stands]);
+  const sentences = useMemo(() => restingWords(pairs, hasSeed), [pairs, hasSeed]);
+  const isClear = hasSeed && !pairs.some((pair) => pair.standing === "unknown");
   return (
     <div className={isClear ? "resting" : "resting undecided"}>
-      {stands.length > 0 && <p>{isClear ? texts.noConflict : texts.noConflictFoundBut}</p>}
+      {hasSeed && <p>{isClear ? texts.noConflict : texts.noConflictFoundBut}</p>}
       {sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}

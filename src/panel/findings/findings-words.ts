@@ -38,13 +38,11 @@ const SEVERITIES = ["conflict", "caution", "unknown"] as const;
 /**
  * What the absence of conflicts rests on. `pairs` are those that distance does not clear; time
  * and cover are fragile and are named with their numbers.
- * @param flowering plantings and pollen sources that were compared
+ * @param hasSeed whether anything that flowers is kept for seed: neighbours alone endanger nothing
  */
-export function restingWords(
-  pairs: readonly IsolationPair[],
-  flowering: number,
-): readonly string[] {
-  if (flowering === 0) return ["Nothing that flowers is placed yet, so there is nothing to check."];
+export function restingWords(pairs: readonly IsolationPair[], hasSeed: boolean): readonly string[] {
+  if (!hasSeed)
+    return ["Nothing that flowers for seed is placed yet, so there is nothing to check."];
   const counts = {
     unknown: countPairs(pairs, "unknown"),
     rare: countPairs(pairs, "conflict"),

@@ -32,7 +32,11 @@ export function SourceDialog({ given, name, onClose }: SourceDialogProps) {
   const form = useForm({
     start: () => ({ ...startOfSource(layout, given), label: name ?? "" }),
     problemOf: ({ kind }) => (kind === null ? words.needsKind : null),
-    send: (typed) => keep(made(typed), onClose),
+    send: (typed) => {
+      // Placed by numbers it may lie far off: it comes into view with the beds, not by itself.
+      const beds = typed.place === "given" ? [] : layout.beds.map(({ id }) => id);
+      keep(made(typed), beds, onClose);
+    },
   });
   const { draft: typed, set } = form;
   const source = made(typed);
@@ -44,6 +48,7 @@ export function SourceDialog({ given, name, onClose }: SourceDialogProps) {
         <SourcePlaceFields typed={typed} given={given} onSet={set} />
         <TextField
           label={words.name}
+          isWide
           value={typed.label === "" ? (source?.label ?? "") : typed.label}
           onApply={(text) =>
             nameProblem(text, { isNeeded: words.needsName }) ?? set({ label: text.trim() })
@@ -60,13 +65,13 @@ export function SourceDialog({ given, name, onClose }: SourceDialogProps) {
   );
 }
 
-function keep(source: Surrounding | null, onClose: () => void): void {
+function keep(source: Surrounding | null, beds: readonly string[], onClose: () => void): void {
   if (!source) return;
   onClose();
   commit(addSurrounding(source));
   windowNow().select([source.id]);
   windowNow().pickTool("select");
-  windowNow().keepInView([source.id]);
+  windowNow().keepInView([source.id, ...beds]);
 }
 
 /** On the sheet as typed: another source only where something of it is another. */

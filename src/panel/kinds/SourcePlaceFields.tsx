@@ -38,6 +38,17 @@ export function SourcePlaceFields({ typed, given, onSet }: SourcePlaceFieldsProp
       />
       {typed.place === "measured" && <MeasuredFields typed={typed} onSet={onSet} />}
       {typed.place === "typed" && <PlaceFields place={typed} onSet={onSet} />}
+      {!(typed.place === "given" && given?.shape !== "point") && (
+        <LengthField
+          label={words.across}
+          value={typed.acrossM}
+          placeholder={words.single}
+          isSize
+          onApply={(acrossM) => onSet({ acrossM })}
+          onClear={() => onSet({ acrossM: undefined })}
+          hint={words.acrossHint}
+        />
+      )}
     </>
   );
 }

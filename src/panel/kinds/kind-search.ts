@@ -42,8 +42,35 @@ function closeness(kind: Kind, text: string): number | null {
   return (kind.forms ?? []).some(({ name }) => hasWords(name, kind, text)) ? 4 : null;
 }
 
-/** Kinds whose common, other or botanical name or flower form holds the text, closest first, then by name. */
+/** `carrots` as `carrot`, `radishes` as `radish`, `berries` as `berry`; `swiss` stays. */
+function singular(word: string): string {
+  if (word.length <= LEAST_FORM_LETTERS || word.endsWith("ss")) return word;
+  if (word.endsWith("ies")) return `${word.slice(0, -3)}y`;
+  if (/(?:sh|ch|x|o)es$/.test(word)) return word.slice(0, -2);
+  return word.endsWith("s") ? word.slice(0, -1) : word;
+}
+
+/** Every word, said as of one, is in some name of the kind: `flint maize` is a flint corn. */
+function hasAllWords(kind: Kind, words: readonly string[]): boolean {
+  const names = plain(namesOf(kind).join(" | "));
+  return words.every((word) => names.includes(word));
+}
+
+/**
+ * As `closestKinds`; what nothing is called so is looked for as of one (`courgettes`), then word by
+ * word over all names of a kind.
+ */
 export function findKinds(kinds: readonly Kind[], search: string): readonly Kind[] {
+  const found = closestKinds(kinds, search);
+  if (found.length > 0) return found;
+  const words = plain(search).split(/\s+/).map(singular);
+  const ofOne = closestKinds(kinds, words.join(" "));
+  if (ofOne.length > 0 || words.length < 2) return ofOne;
+  return kinds.filter((kind) => hasAllWords(kind, words));
+}
+
+/** Kinds whose common, other or botanical name or flower form holds the text, closest first, then by name. */
+function closestKinds(kinds: readonly Kind[], search: string): readonly Kind[] {
   const text = plain(search);
   if (text === "") return [];
   return [...kinds]

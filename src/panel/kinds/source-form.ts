@@ -3,6 +3,7 @@ import { drawnIds, nextId } from "../../core/edits/edit.ts";
 import { freeLabel } from "../../core/edits/ground.ts";
 import { shapeCentre } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
+import { roundShape } from "../../core/geometry/round.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Layout, Plan, Shape, Surrounding } from "../../core/model/plan.ts";
 import { placeTowards } from "../../core/record/found-source.ts";
@@ -22,6 +23,8 @@ export interface TypedSource {
   readonly bearingDeg: number;
   readonly x: number;
   readonly y: number;
+  /** How wide the stand is, metres; undefined: a single plant, a point. */
+  readonly acrossM?: number | undefined;
 }
 
 /** A neighbour a little beyond the fence, until it is measured. No source; our choice. */
@@ -56,6 +59,12 @@ function spotOf(plan: Plan, layout: Layout, typed: TypedSource): Point {
   return { x: Math.round(x * 1e6) / 1e6, y: Math.round(y * 1e6) / 1e6 };
 }
 
+/** A stand is measured to from its edge: a field that lies as a point would seem half a field farther. */
+function wideAs(place: Point & { readonly shape: "point" }, acrossM: number | undefined): Shape {
+  const { x, y } = place;
+  return acrossM === undefined ? place : roundShape({ x, y, diameterM: acrossM });
+}
+
 /** The surrounding it becomes; null as long as nobody said what flowers there. */
 export function typedSource(
   plan: Plan,
@@ -66,8 +75,9 @@ export function typedSource(
   if (typed.kind === null) return null;
   const layout = layoutOf(plan, layoutId);
   const word = typed.kindName.charAt(0).toUpperCase() + typed.kindName.slice(1);
-  const outline: Shape =
+  const place: Shape =
     typed.place === "given" && given ? given : { shape: "point", ...spotOf(plan, layout, typed) };
+  const outline = place.shape === "point" ? wideAs(place, typed.acrossM) : place;
   return {
     id: nextId("source-", drawnIds(plan, layout)),
     label: typed.label === "" ? freeLabel(plan, word) : typed.label,

@@ -16,6 +16,10 @@ export const sourceWords = {
   from: "From the middle of",
   origin: "the sheet's 0, 0",
   distance: "Distance",
+  across: "Across",
+  acrossHint:
+    "How wide the stand is: distances count from its edge. Left empty, it is a single plant. Draw a field by its corners, with Draw outline.",
+  single: "a single plant",
   direction: "Direction",
   directionHint: "Degrees clockwise from north, or letters: 45, NE, south-west.",
   badDirection: "Type degrees from north, such as 45, or a direction, such as NE",

@@ -80,7 +80,8 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
     },
   });
   const chosen = plan.varieties.find(({ id }) => id === draft.variety);
-  const count = draft.plants ?? (chosen ? plantsWanted(layout, chosen) : 1);
+  const count =
+    draft.plants ?? (chosen ? plantsWanted(layout, chosen, kept.book.kind(chosen.kind)) : 1);
   const inBeds = layout.beds.map((bed) => ({
     value: bed.id,
     label: bedLabel(layout, bed, plan.units),
@@ -188,6 +189,6 @@ function beginning(kept: CheckedLayout, varietyId: string, bedId: string | null)
   if (bedId !== null || !variety || !kind) {
     return { ...begun, bed: bedId ?? layout.beds[0]?.id ?? "" };
   }
-  const wanted = { kind, plants: plantsWanted(layout, variety), start };
+  const wanted = { kind, plants: plantsWanted(layout, variety, kind), start };
   return { ...begun, bed: (likelyBed(kept, variety, wanted) ?? layout.beds[0])?.id ?? "" };
 }

@@ -18,12 +18,12 @@ interface EntryAskProps {
   readonly what: Entry["what"];
   readonly on: number;
   /** Holds why one must not go on: what was typed here would be lost. Null: one may. */
-  readonly holds: RefObject<string | null>;
+  readonly holdsRef: RefObject<string | null>;
   readonly onClose: () => void;
 }
 
 /** What an entry asks for, in sizes for wet hands. */
-export function EntryAsk({ stop, what, on, holds, onClose }: EntryAskProps) {
+export function EntryAsk({ stop, what, on, holdsRef, onClose }: EntryAskProps) {
   const [start] = useState(() => startOf(stop, what, on));
   const form = useForm<EntryDraft>({
     start,
@@ -37,11 +37,11 @@ export function EntryAsk({ stop, what, on, holds, onClose }: EntryAskProps) {
   const isTyped = JSON.stringify(form.draft) !== JSON.stringify(start);
   const { code } = stop;
   useEffect(() => {
-    holds.current = isTyped ? words.notAdded(entryLabels[what], code) : null;
+    holdsRef.current = isTyped ? words.notAdded(entryLabels[what], code) : null;
     return () => {
-      holds.current = null;
+      holdsRef.current = null;
     };
-  }, [holds, isTyped, what, code]);
+  }, [holdsRef, isTyped, what, code]);
   return (
     <form className="walk-ask" noValidate onSubmit={form.onSubmit} aria-label={entryLabels[what]}>
       <h3>

@@ -34,11 +34,11 @@ function WalkOfPlan() {
   const { stop, stops, index } = walk;
   const [sheet, setSheet] = useState<WalkSheet>(null);
   const goTo = useWalkPlace((state) => state.goTo);
-  const holds = useRef<string | null>(null);
+  const holdsRef = useRef<string | null>(null);
   /** What is typed and not added yet is never dropped by going on. */
   const unlessHeld = (go: () => void) => {
-    if (holds.current === null) go();
-    else windowNow().announce(holds.current);
+    if (holdsRef.current === null) go();
+    else windowNow().announce(holdsRef.current);
   };
   const step = (by: number) => {
     const next = stops[index + by];
@@ -71,7 +71,7 @@ function WalkOfPlan() {
       </div>
       <div className="walk-hand">
         <Said />
-        <HandPart walk={walk} sheet={sheet} holds={holds} onSheet={setSheet} />
+        <HandPart walk={walk} sheet={sheet} holdsRef={holdsRef} onSheet={setSheet} />
         <WalkBar
           hasPrevious={index > 0}
           hasNext={index < stops.length - 1}
@@ -87,11 +87,11 @@ function WalkOfPlan() {
 interface HandPartProps {
   readonly walk: WalkNow;
   readonly sheet: WalkSheet;
-  readonly holds: RefObject<string | null>;
+  readonly holdsRef: RefObject<string | null>;
   readonly onSheet: (sheet: WalkSheet) => void;
 }
 
-function HandPart({ walk, sheet, holds, onSheet }: HandPartProps) {
+function HandPart({ walk, sheet, holdsRef, onSheet }: HandPartProps) {
   const { stop } = walk;
   const close = () => onSheet(null);
   if (sheet === "more") return <WalkMore walk={walk} onSheet={onSheet} />;
@@ -107,7 +107,7 @@ function HandPart({ walk, sheet, holds, onSheet }: HandPartProps) {
         stop={stop}
         what={sheet.asks}
         on={walk.on}
-        holds={holds}
+        holdsRef={holdsRef}
         onClose={close}
       />
     );

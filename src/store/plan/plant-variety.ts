@@ -35,7 +35,7 @@ export function plantVariety(varietyId: string, bedId: string, wish: PlantWish =
     announce(words.kindNotKnown(variety.name));
     return;
   }
-  const wanted = { ...wish, kind, plants: wish.plants ?? plantsWanted(layout, variety) };
+  const wanted = { ...wish, kind, plants: wish.plants ?? plantsWanted(layout, variety, kind) };
   const found = findPlace(plan, layout, bed, wanted);
   if (!found) {
     announce(words.bedIsFull(bed.code));

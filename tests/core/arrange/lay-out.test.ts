@@ -194,15 +194,15 @@ test("of layouts that come out the same one is enough, and it is said which", ()
   expect(sameWords([other, second])).toBeNull();
 });
 
-test("where no number is wanted, as many are laid as seed of the kind is worth keeping from", () => {
+test("where no number is wanted, as many are laid as keep a variety of the kind true", () => {
   const varieties = [variety("v1", "maize"), variety("v2", "lettuce")];
   const beds = [bed("b1", 0, 0, 4, 9), bed("b2", 20, 0, 1.2, 9)];
   const { laid } = laidOutOf(checkedLayout(gardenPlan(varieties, beds, [], { site })));
   const plants = (laid[0]?.plantings ?? []).map((each) => [each.variety, each.plants]);
-  // 40: the absolute minimum of maize as the kind's source prints it (kinds/poaceae.ts).
+  // What the kinds' sources print to keep a variety (kinds/poaceae.ts, kinds/asteraceae.ts).
   expect(plants).toEqual([
-    ["v1", 40],
-    ["v2", 10],
+    ["v1", 100],
+    ["v2", 12],
   ]);
 });
 

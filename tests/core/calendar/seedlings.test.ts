@@ -1,8 +1,7 @@
 /** Seedlings of this spring against roots and plants that have stood a winter (common practice). */
 import { describe, expect, test } from "vitest";
-import { bloomSetting } from "../../../src/core/calendar/growing.ts";
 import { plantingBloom } from "../../../src/core/calendar/planting-bloom.ts";
-import { isRaisedForThis, isSeedlingOf } from "../../../src/core/calendar/seedlings.ts";
+import { bloomSetting, isRaisedForThis, isSeedlingOf } from "../../../src/core/calendar/growing.ts";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
 import type { Planting } from "../../../src/core/model/plan.ts";
 import { day, layoutOf, trialPlan } from "../../support/trial-plan.ts";

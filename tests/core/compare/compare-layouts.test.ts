@@ -89,6 +89,14 @@ describe("measures", () => {
     expect(row(all, "plants missing")).toMatchObject({ values: [10, 0], isBest: [false, true] });
   });
 
+  test("a layout that leaves varieties out is told, however few its conflicts", () => {
+    const plan = removeObjects("layout-2", ["p1"], "").apply(twoLayouts());
+    expect(row(plan, "varieties missing")).toMatchObject({
+      values: [0, 1],
+      isBest: [true, false],
+    });
+  });
+
   test("what rests on time and on cover is told apart, with the days to spare", () => {
     const late = { first: day("2027-09-20"), last: day("2027-10-20") };
     const timed = changePlantings("layout-2", ["p2"], { bloom: late }, "").apply(twoLayouts());

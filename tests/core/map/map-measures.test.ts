@@ -184,6 +184,29 @@ describe("sheets", () => {
     expect(paperMm(1.2, suggested)).toBeGreaterThanOrEqual(4);
   });
 
+  test("a few small plots far apart are not spread over more than four sheets", () => {
+    const field = planOf(
+      { varieties: [variety("v", "Ash", "carrot")] },
+      [],
+      Array.from({ length: 20 }, (_, index) =>
+        planting(
+          `p${index}`,
+          `P${index}`,
+          "v",
+          rectangle((index % 5) * 18, Math.floor(index / 5) * 17, 1.2, 0.5, 90),
+        ),
+      ),
+    );
+    const [only] = field.layouts;
+    if (!only) throw new Error("no layout");
+    const a4 = { paper: "A4", orientation: "landscape" } as const;
+    const suggested = suggestRatio(field, only, "A4", "landscape");
+    // Their codes would go in at 1:50 and less: more than four sheets of A4.
+    expect(planSheets(field, only, a4, 50).sheets.length).toBeGreaterThan(4);
+    expect(planSheets(field, only, a4, suggested).sheets.length).toBeLessThanOrEqual(4);
+    expect(suggested).toBeLessThan(oneSheetRatio(field, only, "A4", "landscape"));
+  });
+
   test("where there is room, surroundings near by are taken in; far ones are not", () => {
     const near = {
       ...plan,

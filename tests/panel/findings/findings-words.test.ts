@@ -17,13 +17,16 @@ describe("what the absence of conflicts rests on", () => {
   const wordsOf = (...plantings: Parameters<typeof smallPlan>[0] & object) => {
     const { plan, layout } = smallPlan(plantings);
     const { pairs, stands } = runChecks(plan, layout, book);
-    return restingWords(pairs, stands.length).join(" ");
+    return restingWords(
+      pairs,
+      stands.some((stand) => stand.isSeedParent),
+    ).join(" ");
   };
 
   test("nothing placed is not called clear", () => {
-    expect(restingWords([], 0)).toEqual([
-      "Nothing that flowers is placed yet, so there is nothing to check.",
-    ]);
+    const nothing = "Nothing that flowers for seed is placed yet, so there is nothing to check.";
+    expect(restingWords([], false)).toEqual([nothing]);
+    expect(wordsOf(plantingAt(1, 0, { bloom: june, purpose: "food" }))).toBe(nothing);
   });
   test("time alone is named with its number, each pair once", () => {
     const words = wordsOf(plantingAt(1, 0, { bloom: june }), plantingAt(2, 1.5, { bloom: august }));

@@ -15,6 +15,16 @@ test("accents make no difference", () => {
   expect(found("tomáto")[0]).toBe("tomato");
 });
 
+test("what is said of many, or word by word, is found as well", () => {
+  expect(found("carrots")[0]).toBe("carrot");
+  expect(found("Courgettes")[0]).toBe("summer-squash");
+  expect(found("tomatoes")[0]).toBe("tomato");
+  expect(found("radishes")[0]).toBe("radish");
+  expect(found("flint maize")).toContain("maize");
+  expect(found("sweet peppers")[0]).toBe("pepper");
+  expect(found("moonfruits")).toEqual([]);
+});
+
 test("a text that is nobody's name finds nothing, and so does no text", () => {
   expect(found("moonfruit")).toEqual([]);
   expect(found("  ")).toEqual([]);

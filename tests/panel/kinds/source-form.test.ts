@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { outlineOf } from "../../../src/core/geometry/outline.ts";
 import { readBearing } from "../../../src/panel/kinds/bearing-text.ts";
 import { startOfSource, typedSource } from "../../../src/panel/kinds/source-form.ts";
 import { smallPlan } from "../../support/small-plan.ts";
@@ -37,6 +38,18 @@ describe("a pollen source", () => {
       x: at.x,
       y: at.y + 300,
     });
+  });
+
+  test("is as wide as was said, so that it is measured to from its edge", () => {
+    const spot = { shape: "point", x: 60, y: 50 } as const;
+    const typed = { ...startOfSource(layout, spot), kind: "tomato", kindName: "tomato" };
+    const field = typedSource(plan, layout.id, { ...typed, acrossM: 40 }, spot);
+    const { minX, maxX } = outlineOf(field?.outline ?? spot).bounds;
+    // Round by 64 corners: to a tenth of a metre as wide.
+    expect(minX).toBeCloseTo(40, 1);
+    expect(maxX).toBeCloseTo(80, 1);
+    const drawn = { shape: "rectangle", x: 0, y: 0, widthM: 9, lengthM: 9, turnDeg: 0 } as const;
+    expect(typedSource(plan, layout.id, { ...typed, acrossM: 40 }, drawn)?.outline).toBe(drawn);
   });
 
   test("keeps the outline it was given, and is named for its kind", () => {
