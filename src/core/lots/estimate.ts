@@ -88,7 +88,6 @@ class LotEstimate implements Estimate {
   readonly #shelf: StoragePlaces;
   readonly #start: Start;
   readonly #stretches: readonly Stretch[];
-  /** What is likely lost, of what the clocks tell: see likelyShare. */
   readonly #share: number;
 
   constructor({ kind, shelf, start, stretches }: Grounds) {
@@ -150,10 +149,9 @@ class LotEstimate implements Estimate {
 }
 
 /**
- * Years of handbooks are told of seed that nobody tested: a harvest of that year, good or less good.
- * Untested seed is taken to begin lower than the handbooks' fresh seed; aged as fast, it would be
- * called dead a quarter of those years too soon. So its likely loss is slowed, that it falls to the
- * standard when handbooks say. A tested lot begins where its test says and ages as they tell.
+ * How much of the likely loss holds for a lot. Years of handbooks are told of seed nobody tested,
+ * which here begins lower than their fresh seed: aged as fast, it would be called dead a quarter of
+ * those years too soon. It is slowed to fall to the standard when they say.
  */
 function likelyShare(kind: Kind, { from, probits }: Start, stretches: readonly Stretch[]): number {
   const isByHandbook = stretches.every(({ clock }) => clock.notes.includes("handbook"));

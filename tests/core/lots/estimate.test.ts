@@ -128,8 +128,8 @@ describe("a lot that nobody tested, in a room", () => {
   // The years that the sources of kinds print: within them, at their middle, it is likely too old.
   test("likely falls under its standard in the middle of the years of handbooks", () => {
     let reached = 0;
-    for (const kind of book.kinds) {
-      const years = kind.seedLifeYears?.value;
+    for (const each of book.kinds) {
+      const years = each.seedLifeYears?.value;
       const untested: Lot = {
         id: "u",
         code: "U",
@@ -137,23 +137,23 @@ describe("a lot that nobody tested, in a room", () => {
         state: "in stock",
         harvestYear: 2020,
       };
-      const estimate = years && estimateOf(untested, kind, []);
+      const estimate = years && estimateOf(untested, each, []);
       if (!estimate) continue;
       reached += 1;
-      const standard = (kind.germinationPercent?.value ?? 50) / 100;
+      const standard = (each.germinationPercent?.value ?? 50) / 100;
       const { earliest, likely, latest } = estimate.under(standard);
       const lived = ((likely ?? Infinity) - estimate.startDay) / 365;
       const [least, most] = years[0] === years[1] ? [years[0] * 0.75, years[1] * 1.25] : years;
-      expect(lived, kind.id).toBeGreaterThanOrEqual(Math.sqrt(least * most) - 0.02);
-      expect(lived, kind.id).toBeLessThanOrEqual(most);
-      expect(earliest ?? Infinity, kind.id).toBeLessThanOrEqual(likely ?? Infinity);
-      expect(likely ?? Infinity, kind.id).toBeLessThanOrEqual(latest ?? Infinity);
-      for (const years of [0, 1, 3, 8, 20]) {
-        const on = estimate.startDay + years * 365;
+      expect(lived, each.id).toBeGreaterThanOrEqual(Math.sqrt(least * most) - 0.02);
+      expect(lived, each.id).toBeLessThanOrEqual(most);
+      expect(earliest ?? Infinity, each.id).toBeLessThanOrEqual(likely ?? Infinity);
+      expect(likely ?? Infinity, each.id).toBeLessThanOrEqual(latest ?? Infinity);
+      for (const age of [0, 1, 3, 8, 20]) {
+        const on = estimate.startDay + age * 365;
         const [low, high] = estimate.at(on);
         const now = estimate.likelyAt(on);
-        expect(now, kind.id).toBeGreaterThanOrEqual(low - 1e-12);
-        expect(now, kind.id).toBeLessThanOrEqual(high + 1e-12);
+        expect(now, each.id).toBeGreaterThanOrEqual(low - 1e-12);
+        expect(now, each.id).toBeLessThanOrEqual(high + 1e-12);
       }
     }
     expect(reached).toBeGreaterThan(50);
