@@ -123,10 +123,8 @@ class LotEstimate implements Estimate {
   }
 
   likelyAt(day: number): number {
-    const { likely, high } = this.#start.probits;
-    const most = high - lossUntil(this.#stretches, day, "slow");
     const lost = this.#share * lossUntil(this.#stretches, day, "likely");
-    return normalBelow(Math.min(likely - lost, most));
+    return Math.min(normalBelow(this.#start.probits.likely - lost), this.at(day)[1]);
   }
 
   likelyUnder(rate: number): number | null {
