@@ -106,3 +106,19 @@ export function around(
   draw();
   context.restore();
 }
+
+let probe: CanvasRenderingContext2D | null = null;
+
+/**
+ * Has the dots made now of what was drawn so far. Without a graphics card a browser notes down what
+ * is drawn on a canvas and makes the dots when somebody looks at it: what was noted down in slices
+ * over many frames would be made in one.
+ */
+export function settle({ canvas }: CanvasRenderingContext2D): void {
+  probe ??= document.createElement("canvas").getContext("2d");
+  if (!probe) return;
+  probe.canvas.width = 1;
+  probe.drawImage(canvas, 0, 0, 1, 1, 0, 0, 1, 1);
+  // Taking a size lets go of what was looked at, or the next stroke would copy all of it first.
+  probe.canvas.width = 1;
+}

@@ -15,6 +15,7 @@ import {
   drawLeader,
   drawPlanting,
   drawPlantingCode,
+  needsTile,
 } from "./draw-plots.ts";
 import { drawLockSign } from "./draw-signs.ts";
 import { drawSurrounding, drawSurroundingLabel } from "./draw-surroundings.ts";
@@ -134,6 +135,8 @@ export function* drawItemSteps(
   for (const [place, item] of items.entries()) {
     if (place % STEP_ITEMS === STEP_ITEMS - 1) yield;
     if (item.what !== "planting" || isAbsent(item, day)) continue;
+    // Tiles of eight hatches together take longer than a frame has.
+    if (needsTile(brush, item)) yield;
     const look = plantingLook(item, standById, day);
     drawPlanting(brush, item, look, day === null ? sectorOf(item) : null);
   }

@@ -38,15 +38,17 @@ export function toneColour(colours: Colours, tone: Tone): string {
  * drawn through, so that it does not cut up the sheet. Where there are very many, each stand that
  * is in conflict gets a cross instead.
  * @param words what the crosses keep off
+ * @param within where alone it shows, pixels
  */
 export function* drawRestingPairs(
   brush: Brush,
   lines: readonly PairLine[],
   words: readonly LabelBox[] = [],
+  within: Box = { left: 0, top: 0, width: brush.widthPx, height: brush.heightPx },
 ): Generator<undefined, void> {
-  const seen = lines.filter((line) => isInView(brush, ...endsPx(brush, line)));
+  const seen = lines.filter((line) => isInView(brush, line));
   if (seen.length > LINES_MOST) {
-    yield* drawCrossesOnly(brush, seen);
+    yield* drawCrossesOnly(brush, seen, within);
     return;
   }
   for (const line of seen) {
@@ -74,21 +76,28 @@ export function* drawRestingPairs(
 const STEP_LINES = 1000;
 
 /** One cross for each stand, at the end of its worst pair. */
-function* drawCrossesOnly(brush: Brush, lines: readonly PairLine[]): Generator<undefined, void> {
+function* drawCrossesOnly(
+  brush: Brush,
+  lines: readonly PairLine[],
+  within: Box,
+): Generator<undefined, void> {
   const done = new Set<string>();
   const stamps = new Map<Tone, HTMLCanvasElement>();
-  for (const [place, line] of lines.entries()) {
+  const { context, ratio, view } = brush;
+  const { left, top, width, height } = within;
+  const onPixel = (px: number) => Math.round((px - STAMP_PX / 2) * ratio) / ratio;
+  for (const [place, { ids, ends, tone }] of lines.entries()) {
     if (place % STEP_LINES === STEP_LINES - 1) yield;
-    const ends = endsPx(brush, line);
-    line.ids.forEach((id, index) => {
-      if (done.has(id)) return;
-      done.add(id);
-      const stamp = stamps.get(line.tone) ?? crossStamp(brush, line.tone);
-      stamps.set(line.tone, stamp);
-      const { x, y } = ends[index === 0 ? 0 : 1];
-      const onPixel = (px: number) => Math.round((px - STAMP_PX / 2) * brush.ratio) / brush.ratio;
-      brush.context.drawImage(stamp, onPixel(x), onPixel(y), STAMP_PX, STAMP_PX);
-    });
+    for (const at of [0, 1] as const) {
+      if (done.has(ids[at])) continue;
+      done.add(ids[at]);
+      const { x, y } = toPx(view, ends[at]);
+      if (Math.abs(x - left - width / 2) > width / 2 + STAMP_PX) continue;
+      if (Math.abs(y - top - height / 2) > height / 2 + STAMP_PX) continue;
+      const stamp = stamps.get(tone) ?? crossStamp(brush, tone);
+      stamps.set(tone, stamp);
+      context.drawImage(stamp, onPixel(x), onPixel(y), STAMP_PX, STAMP_PX);
+    }
   }
 }
 
@@ -191,7 +200,7 @@ export function drawHeldPairs(
   words: readonly LabelBox[],
 ): readonly Box[] {
   const { colours } = brush;
-  const seen = lines.filter((line) => isInView(brush, ...endsPx(brush, line))).slice(0, HELD_MOST);
+  const seen = lines.filter((line) => isInView(brush, line)).slice(0, HELD_MOST);
   around(brush, words, () => {
     for (const line of seen.toReversed()) drawHeldLine(brush, line);
   });
@@ -230,12 +239,13 @@ function endsPx({ view }: Brush, line: PairLine): readonly [Point, Point] {
   return [toPx(view, line.ends[0]), toPx(view, line.ends[1])];
 }
 
-function isInView({ widthPx, heightPx }: Brush, from: Point, to: Point): boolean {
+/** Asked of thousands: nothing is made for it. */
+function isInView({ view, widthPx, heightPx }: Brush, { ends: [a, b] }: PairLine): boolean {
   return (
-    Math.max(from.x, to.x) >= 0 &&
-    Math.min(from.x, to.x) <= widthPx &&
-    Math.max(from.y, to.y) >= 0 &&
-    Math.min(from.y, to.y) <= heightPx
+    view.x + Math.max(a.x, b.x) * view.scale >= 0 &&
+    view.x + Math.min(a.x, b.x) * view.scale <= widthPx &&
+    view.y - Math.min(a.y, b.y) * view.scale >= 0 &&
+    view.y - Math.max(a.y, b.y) * view.scale <= heightPx
   );
 }
 

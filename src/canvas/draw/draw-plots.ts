@@ -15,7 +15,7 @@ import {
 } from "./brush.ts";
 import { SIGN_PX, drawCoverSign, drawFlowerSign } from "./draw-signs.ts";
 import { drawBox, drawWords, wordsWidth } from "./draw-text.ts";
-import { hatchPattern, hatchTint } from "./hatch-pattern.ts";
+import { hasPattern, hatchPattern, hatchTint } from "./hatch-pattern.ts";
 import type { LabelSet, SheetLabel } from "./label-plan.ts";
 import type { BedItem, PlantingItem, SheetItem } from "../scene/sheet-items.ts";
 import { toPx } from "../scene/viewport.ts";
@@ -78,6 +78,12 @@ export function hatchFill(brush: Brush, item: SheetItem): string | CanvasPattern
   if (!item.hatch) return brush.colours.bed;
   if (longPx(brush, item) < HATCHED_FROM_PX) return hatchTint(item.hatch, brush.colours);
   return hatchPattern(brush.context, item.hatch, brush.colours, brush.view, brush.ratio);
+}
+
+/** Whether a tile has to be made for its hatch first. */
+export function needsTile(brush: Brush, item: SheetItem): boolean {
+  if (!item.hatch || longPx(brush, item) < HATCHED_FROM_PX) return false;
+  return !hasPattern(item.hatch, brush.colours, brush.ratio);
 }
 
 /** What is not on the ground on the chosen day: where it stands on another. */

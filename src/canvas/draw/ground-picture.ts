@@ -3,7 +3,7 @@
  * instead of drawn anew: it is made of what was drawn last at rest, words and all, and around that
  * of the grounds alone, which are quickly drawn. Once the view rests, everything is drawn crisp again.
  */
-import type { Brush } from "./brush.ts";
+import { type Brush, settle } from "./brush.ts";
 import type { View } from "../scene/viewport.ts";
 
 /** Steps that draw the grounds alone. */
@@ -15,6 +15,8 @@ const ROOM_SHARE = 0.25;
 const LEAST_AGE_MS = 250;
 /** Of each frame so many milliseconds are given to making one while another can be shown. */
 const SLICE_MS = 6;
+/** The same where there is nothing else to show: what there is of it is shown as it comes. */
+const BARE_SLICE_MS = 25;
 /** Left and above so many pixels belong to the figures of the grid, which stay where they are. */
 const MARGIN_PX = { left: 44, top: 26 } as const;
 
@@ -69,8 +71,7 @@ export function groundPicture(): GroundPicture {
         if (!making || !isStillTrue(making.picture, brush, of)) {
           making = begun(brush, of, drawLightly, now, making?.picture.canvas ?? spare);
         }
-        // Without anything to show meanwhile it is made at once.
-        if (isMade(making, before ? SLICE_MS : Infinity)) {
+        if (isMade(making, before ? SLICE_MS : BARE_SLICE_MS)) {
           spare = picture?.canvas;
           picture = { ...making.picture, madeAt: now };
           making = null;
@@ -78,17 +79,21 @@ export function groundPicture(): GroundPicture {
           if (before && context) placeInto(context, picture, before);
         }
       }
-      const shown = known(brush, of);
+      const shown = known(brush, of) ?? making?.picture;
       if (shown) place(brush, shown);
     },
   };
 }
 
 /** Goes on making it for so long; whether it is done. */
-function isMade({ steps }: Making, forMs: number): boolean {
+function isMade({ picture, steps }: Making, forMs: number): boolean {
   const until = performance.now() + forMs;
-  do if (steps.next().done === true) return true;
-  while (performance.now() < until);
+  const context = picture.canvas.getContext("2d");
+  do {
+    const isDone = steps.next().done === true;
+    if (context) settle(context);
+    if (isDone) return true;
+  } while (performance.now() < until);
   return false;
 }
 
@@ -137,16 +142,10 @@ function placeInto(context: CanvasRenderingContext2D, into: Picture, before: Pic
   context.restore();
 }
 
-/** Whether nothing but the view is other than when the picture was made. */
+/** Whether nothing but the view and the size is other than when the picture was made. */
 function isStillTrue(picture: Picture, brush: Brush, of: object): boolean {
   const before = picture.brush;
-  return (
-    picture.of === of &&
-    before.colours === brush.colours &&
-    before.ratio === brush.ratio &&
-    before.widthPx === brush.widthPx &&
-    before.heightPx === brush.heightPx
-  );
+  return picture.of === of && before.colours === brush.colours && before.ratio === brush.ratio;
 }
 
 /** Where the picture's upper left corner lies now, and how far it is stretched. */

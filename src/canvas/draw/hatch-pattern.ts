@@ -11,6 +11,19 @@ export function hatchTint(hatch: Hatch, colours: Colours): string {
 
 const patterns = new Map<string, CanvasPattern>();
 
+function keyOf(hatch: Hatch, colours: Colours, ratio: number): string {
+  return [hatch.id, hatchTint(hatch, colours), hatchInk(hatch, colours), ratio].join(" ");
+}
+
+function hatchInk(hatch: Hatch, colours: Colours): string {
+  return colours.isForced ? colours.ink : hatch.ink[colours.theme];
+}
+
+/** Whether its tile has been made: that takes some milliseconds. */
+export function hasPattern(hatch: Hatch, colours: Colours, ratio: number): boolean {
+  return patterns.has(keyOf(hatch, colours, ratio));
+}
+
 /**
  * The hatch as a fill, its tint beneath. Its size is in screen pixels whatever the zoom; it lies
  * still on the sheet while that is panned, so that neighbouring areas join up.
@@ -23,8 +36,8 @@ export function hatchPattern(
   ratio: number,
 ): CanvasPattern | string {
   const tint = hatchTint(hatch, colours);
-  const ink = colours.isForced ? colours.ink : hatch.ink[colours.theme];
-  const key = [hatch.id, tint, ink, ratio].join(" ");
+  const ink = hatchInk(hatch, colours);
+  const key = keyOf(hatch, colours, ratio);
   let pattern = patterns.get(key);
   if (!pattern) {
     const made = context.createPattern(tileCanvas(hatch, tint, ink, ratio), "repeat");

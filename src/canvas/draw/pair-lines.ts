@@ -34,6 +34,11 @@ const NEARLY_MOST = 3;
 /** With more than this moving, distances that are clear are not looked for. */
 const FOLLOWED_MOST = 3;
 
+interface LinesOf {
+  readonly of: readonly unknown[];
+  readonly lines: readonly PairLine[];
+}
+
 /**
  * Pairs that touch what is selected or on the move, the worst and nearest first.
  * @param isMoving adds the nearest pairs that distance clears
@@ -45,6 +50,22 @@ export function heldPairs(
   isMoving: boolean,
 ): readonly PairLine[] {
   if (live.size === 0) return [];
+  const of = [result, unit, live, isMoving];
+  if (lastHeld && of.every((part, index) => part === lastHeld?.of[index])) return lastHeld.lines;
+  const lines = heldLines(result, unit, live, isMoving);
+  lastHeld = { of, lines };
+  return lines;
+}
+
+/** While the view moves the same are drawn on every frame. */
+let lastHeld: LinesOf | null = null;
+
+function heldLines(
+  result: CheckResult,
+  unit: LengthUnit,
+  live: ReadonlySet<string>,
+  isMoving: boolean,
+): readonly PairLine[] {
   const held = worstOfEach(touchingPairs(keptOf(result), live));
   if (isMoving) {
     for (const pair of nearlyClear(result, live, held)) held.set(pairKey(pair), pair);
@@ -79,8 +100,7 @@ export function* restingPairSteps(
 }
 
 /** The sheet draws the same lines at many views. */
-let lastResting: { readonly of: readonly unknown[]; readonly lines: readonly PairLine[] } | null =
-  null;
+let lastResting: LinesOf | null = null;
 
 /** What is taken up or opened leaves some out of the same lines. */
 let lastAll: {

@@ -4,7 +4,7 @@
  * stands in for it meanwhile, brought up to date where something was taken up or put down.
  */
 import { betweenFrames } from "../../store/window/between-frames.ts";
-import type { Brush } from "../draw/brush.ts";
+import { type Brush, settle } from "../draw/brush.ts";
 
 /** What a drawing is of: other objects, and it is one of something else. */
 export interface DrawnOf<Ground> {
@@ -64,7 +64,10 @@ export function crispPicture<Ground>(onTurn: () => void): CrispPicture<Ground> {
   };
   const run = (mine: Job<Ground>, isWatched: boolean, until: number) => {
     let isEnded = false;
-    while (!isEnded && performance.now() < until) isEnded = mine.steps.next().done === true;
+    while (!isEnded && performance.now() < until) {
+      isEnded = mine.steps.next().done === true;
+      if (!isWatched) settle(mine.drawing.brush.context);
+    }
     if (isEnded) {
       spare = done?.brush.context.canvas ?? null;
       done = mine.drawing;

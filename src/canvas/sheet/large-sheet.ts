@@ -76,8 +76,12 @@ function drawLarge(
   }
   const isKnown = last !== null && isSameLayout(last.ground, ground);
   const isNear = !isMoving && isKnown && isSameView(last.brush, brush);
-  const hasPicture = isMoving || picture.shows(brush, ground);
-  const isBare = !isNear && !hasPicture;
+  if (isKnown && !isNear && !picture.shows(brush, ground)) {
+    // Drawn before something was taken up or done, or at another size: until it rests that serves.
+    patch(last, ground, drawn, isMoving ? "if few" : "all");
+    picture.keep(last.brush, ground);
+  }
+  const isBare = !isMoving && !isNear && !picture.shows(brush, ground);
   if (isMoving) crisp.stop();
   else if (isReady || isBare) {
     crisp.begin(brush, of, (own) => wholeSteps(own, drawn), isBare && !isKnown);
@@ -87,12 +91,12 @@ function drawLarge(
       return true;
     }
   }
-  // Of another size nothing made before can stand in.
+  // In other colours nothing made before can stand in.
   if (isBare && isKnown) {
     workOff(wholeSteps(brush, drawn));
     return true;
   }
-  if (isNear) patch(last, ground, drawn);
+  if (isNear) patch(last, ground, drawn, "all");
   if (isNear || isBare) crisp.show(brush);
   else {
     drawUnder(brush, drawn);
@@ -117,15 +121,25 @@ const PATCH_PX = 28;
 /** More than these are not patched one by one. */
 const PATCHES_MOST = 40;
 
-/** Brings a drawing up to date where something was taken up or put down since it was made. */
-function patch(last: CrispDrawing<Ground>, ground: Ground, drawn: Drawn): void {
+/**
+ * Brings a drawing up to date where something was taken up or put down since it was made.
+ * @param which `if few`: left as it is where drawing it would take longer than a frame
+ */
+function patch(
+  last: CrispDrawing<Ground>,
+  ground: Ground,
+  drawn: Drawn,
+  which: "all" | "if few",
+): void {
   const before = last.patchedFor;
   if (before === ground) return;
-  last.patchedFor = ground;
   const ids = new Set([...before.live, ...ground.live]);
   const changed = [...ids].filter((id) => before.live.has(id) !== ground.live.has(id));
+  const isMany = changed.length > PATCHES_MOST;
+  if (isMany && which === "if few") return;
+  last.patchedFor = ground;
   const { brush } = last;
-  if (changed.length > PATCHES_MOST) {
+  if (isMany) {
     brush.context.clearRect(0, 0, brush.widthPx, brush.heightPx);
     workOff(wholeSteps(brush, drawn));
     return;
@@ -160,6 +174,6 @@ function drawAnew(brush: Brush, box: Box, drawn: Drawn): void {
     maxX: lower.x,
     maxY: upper.y,
   });
-  workOff(restingSteps(brush, drawn, near));
+  workOff(restingSteps(brush, drawn, near, { left, top, width, height }));
   context.restore();
 }

@@ -6,6 +6,7 @@ import { drawGrid, sheetGrid } from "../draw/draw-grid.ts";
 import { type ItemsDrawn, type Labels, drawItemSteps } from "../draw/draw-items.ts";
 import { drawRestingPairs } from "../draw/draw-pairs.ts";
 import { drawSiteOutline } from "../draw/draw-surroundings.ts";
+import type { Box } from "../draw/draw-text.ts";
 import { restingPairSteps } from "../draw/pair-lines.ts";
 import { isHidden } from "../scene/locks.ts";
 import type { SheetItem } from "../scene/sheet-items.ts";
@@ -38,10 +39,12 @@ export function drawUnder(brush: Brush, { plan, hidden }: Drawn): void {
   if (!hidden.has("grid")) drawGrid(brush, sheetGrid(brush.view.scale, plan.units), plan.units);
 }
 
+/** @param within where alone it shows, pixels; left out: on the whole drawing */
 export function* restingSteps(
   brush: Brush,
   drawn: Drawn,
   items: readonly SheetItem[],
+  within?: Box,
 ): Generator<undefined, void> {
   const { plan, result, live, opened, hidden } = drawn;
   const labels = restingLabels(brush, drawn);
@@ -49,7 +52,7 @@ export function* restingSteps(
     if (hidden.has("conflict lines")) return;
     const lines = yield* restingPairSteps(result, plan.units, live, opened);
     yield;
-    yield* drawRestingPairs(brush, lines, boxesOf(labels));
+    yield* drawRestingPairs(brush, lines, boxesOf(labels), within);
   };
   yield* groundSteps(brush, drawn, items, { labels, drawUnderCodes });
 }
