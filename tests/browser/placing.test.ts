@@ -42,6 +42,11 @@ test("another bed tells at once which conflict it would bring", async () => {
     .getByText(/✕ .*Amber Lantern/)
     .waitFor();
   await expect.poll(() => dialog().innerText()).toContain("in the row");
+  // It lies on the sheet before it is placed, and the sheet is not covered.
+  await expect.poll(() => conflictCount(page)).toBe(5);
+  const sheet = await page.locator(".sheet[data-view]").boundingBox();
+  const aside = await dialog().boundingBox();
+  expect(aside?.x).toBeGreaterThanOrEqual((sheet?.x ?? 0) + (sheet?.width ?? 0) - 1);
 });
 
 test("placed with its day it is counted at once, and brings no conflict", async () => {

@@ -33,8 +33,9 @@ export function WaysOut({ findingId }: { readonly findingId: string }) {
   const hasShares = remedies.some(({ shareWords }) => shareWords !== null);
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
-    // The finding comes to the top of its list: at the bottom only the heading would be in sight.
-    heading.current?.closest("li")?.scrollIntoView({ block: "start" });
+    // The finding above comes to the top of its list: else only the heading would be in sight.
+    const own = heading.current?.closest("li");
+    (own?.previousElementSibling ?? own)?.scrollIntoView({ block: "start" });
     return putBack;
   }, []);
   useEscape(tried !== null, putBack);

@@ -11,6 +11,7 @@ import { DayField } from "../form/DayField.tsx";
 import { CountField } from "../form/NumberField.tsx";
 import { useForm } from "../form/use-form.ts";
 import { useKept } from "../state/plan-actions.ts";
+import { useSheetPreview } from "../state/use-sheet-preview.ts";
 import { newBed } from "../beds/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { newVariety } from "./commands.ts";
@@ -31,7 +32,7 @@ export function PlaceDialog({ varietyId, bedId, onClose }: PlaceDialogProps) {
   const { beds } = layout;
   const { varieties } = plan;
   return (
-    <Dialog title={texts.placeAVariety} onClose={onClose}>
+    <Dialog title={texts.placeAVariety} onClose={onClose} isAside>
       {beds.length > 0 && varieties.length > 0 ? (
         <PlaceForm varietyId={varietyId} bedId={bedId} onClose={onClose} />
       ) : (
@@ -82,6 +83,8 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
   const chosen = plan.varieties.find(({ id }) => id === draft.variety);
   const count =
     draft.plants ?? (chosen ? plantsWanted(layout, chosen, kept.book.kind(chosen.kind)) : 1);
+  const trial = useTrial(kept, draft, count);
+  useSheetPreview(trial?.edit ?? null, trial?.ids ?? NOTHING);
   const inBeds = layout.beds.map((bed) => ({
     value: bed.id,
     label: bedLabel(layout, bed, plan.units),
@@ -116,7 +119,7 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
       {draft.method !== "unsaid" && (
         <DayField label={texts.on} value={draft.date} onApply={(date) => set({ date })} />
       )}
-      {chosen && <Outcome kept={kept} draft={draft} variety={chosen} count={count} />}
+      {chosen && <Outcome kept={kept} trial={trial} variety={chosen} count={count} />}
       <p className="dialog-actions">
         <button type="submit" className="primary">
           {texts.place}
@@ -126,21 +129,32 @@ function PlaceForm({ varietyId, bedId, onClose }: PlaceDialogProps) {
   );
 }
 
+const NOTHING: readonly string[] = [];
+
+type Tried = PlaceTrial & { readonly ids: readonly string[] };
+
+/** As chosen, on the kept plan: on the sheet before it is placed. Null where the bed has no room. */
+function useTrial(kept: CheckedLayout, draft: PlaceDraft, count: number): Tried | null {
+  return useMemo(() => {
+    const variety = kept.plan.varieties.find(({ id }) => id === draft.variety);
+    const kind = variety && kept.book.kind(variety.kind);
+    const bed = kept.layout.beds.find(({ id }) => id === draft.bed);
+    if (!variety || !kind || !bed) return null;
+    const trial = tryPlace(kept, bed, variety, { ...wishOf(draft, count), kind, plants: count });
+    return trial && { ...trial, ids: [trial.planting.id] };
+  }, [kept, draft, count]);
+}
+
 interface OutcomeProps {
   readonly kept: CheckedLayout;
-  readonly draft: PlaceDraft;
+  readonly trial: PlaceTrial | null;
   readonly variety: Variety;
   readonly count: number;
 }
 
 /** What they take there, and whether that would bring a conflict. */
-function Outcome({ kept, draft, variety, count }: OutcomeProps) {
+function Outcome({ kept, trial, variety, count }: OutcomeProps) {
   const kind = kept.book.kind(variety.kind);
-  const trial = useMemo(() => {
-    const bed = kept.layout.beds.find(({ id }) => id === draft.bed);
-    if (!kind || !bed) return null;
-    return tryPlace(kept, bed, variety, { ...wishOf(draft, count), kind, plants: count });
-  }, [kept, draft, variety, count, kind]);
   const follows = followsWords(trial?.found ?? null);
   return (
     <div className="field-hint" role="status">

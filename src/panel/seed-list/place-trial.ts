@@ -1,13 +1,17 @@
-/** What placing a variety in a bed would bring: tried on the kept plan, never shown unasked. */
+/** What placing a variety in a bed would bring, tried on the kept plan. */
 import { newPlanting } from "../../core/edits/new-planting.ts";
 import { addPlantings } from "../../core/edits/object-edits.ts";
 import { type FoundPlace, type Wanted, findPlace } from "../../core/beds/find-place.ts";
 import { describeFinding } from "../../core/checks/all-checks.ts";
 import { type CheckedLayout, recheckLayout, wordingOf } from "../../core/checks/checked-layout.ts";
-import type { Bed, Variety } from "../../core/model/plan.ts";
+import type { Edit } from "../../core/edits/edit.ts";
+import type { Bed, Planting, Variety } from "../../core/model/plan.ts";
 
 export interface PlaceTrial {
   readonly found: FoundPlace;
+  /** As it would stand, and the edit that puts it there. */
+  readonly planting: Planting;
+  readonly edit: Edit;
   /** Titles of the conflicts it would bring. */
   readonly conflicts: readonly string[];
   /** Whether it would bring something that cannot be told, such as a bloom without dates. */
@@ -26,14 +30,15 @@ export function tryPlace(
   const { plan, layout } = kept;
   const fresh = newPlanting(plan, layout, bed, variety, found.placed);
   const planting = found.start ? { ...fresh, start: found.start } : fresh;
-  const edited = addPlantings(layout.id, [planting], "").apply(plan);
-  const after = recheckLayout(kept, edited);
-  if (!after) return { found, conflicts: [], isUnsure: true };
+  const edit = addPlantings(layout.id, [planting], "");
+  const after = recheckLayout(kept, edit.apply(plan));
+  const tried = { found, planting, edit };
+  if (!after) return { ...tried, conflicts: [], isUnsure: true };
   const known = new Set(kept.result.findings.map(({ id }) => id));
   const wording = wordingOf(after);
   const brought = after.result.findings.filter(({ id }) => !known.has(id));
   return {
-    found,
+    ...tried,
     isUnsure: brought.some(({ severity }) => severity === "unknown"),
     conflicts: brought
       .filter(({ severity }) => severity === "conflict")
