@@ -59,4 +59,8 @@ test("placed with its day it is counted at once, and brings no conflict", async 
     .waitFor();
   await expect.poll(() => conflictCount(page)).toBe(before);
   await page.locator(".seed-row", { hasText: "Quarry White" }).getByText("60 of 60").waitFor();
+  // With the focus nowhere Escape still belongs to the sheet.
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  await page.keyboard.press("Escape");
+  await page.locator(".particulars").getByText("nothing selected").waitFor();
 });

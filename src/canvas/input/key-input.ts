@@ -30,8 +30,14 @@ export function listenToKeys(element: HTMLElement, pointers: PointerInput): () =
   element.addEventListener("keydown", down);
   element.addEventListener("blur", endNudge);
   const stopSpace = listenToSpace(pointers);
+  // Where nothing has the focus, as after a button that went away, Escape is the sheet's.
+  const lone = (event: KeyboardEvent) => {
+    if (event.key === "Escape" && event.target === document.body) escape(pointers);
+  };
+  window.addEventListener("keydown", lone);
   return () => {
     stopSpace();
+    window.removeEventListener("keydown", lone);
     endNudge();
     element.removeEventListener("keydown", down);
     element.removeEventListener("blur", endNudge);

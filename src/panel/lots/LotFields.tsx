@@ -71,7 +71,7 @@ function AmountFields({ lot, kind, onChange }: LotFieldsProps & { readonly onCha
       <TextField
         label={texts.amountField}
         value={amountText(lot.amount)}
-        placeholder="12.5 g"
+        placeholder={texts.suchAsGrams}
         hint={otherAmountWords(lot, kind)}
         onApply={(text) => {
           const read = readAmount(text);

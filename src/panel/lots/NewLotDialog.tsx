@@ -101,7 +101,7 @@ function NewLotFields({ lot, kind, plan, onChange: change }: NewLotFieldsProps) 
       <TextField
         label={texts.amountField}
         value={amountText(lot.amount)}
-        placeholder="12.5 g"
+        placeholder={texts.suchAsGrams}
         hint={otherAmountWords(lot, kind)}
         onApply={(text) => {
           const read = readAmount(text);

@@ -268,3 +268,4 @@ export const placeSince = (place: string, day: string | null) =>
 export const placeFrom = (place: string, day: string | null) =>
   day === null ? place : `${place} from ${day}`;
 export const choose = "choose";
+export const suchAsGrams = "such as 12.5 g";

@@ -72,7 +72,7 @@ export function CornerListDialog({ target: first, onClose }: CornerListDialogPro
         <p
           id={`${listId}-told`}
           role="status"
-          className={problem === null ? "soft" : "field-reason"}
+          className={problem === null || text === "" ? "soft" : "field-reason"}
         >
           {problem ?? told(read, plan)}
         </p>

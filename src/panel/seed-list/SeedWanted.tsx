@@ -47,7 +47,7 @@ function AmountField({ label, amount, hint, onApply }: AmountFieldProps) {
     <TextField
       label={label}
       value={amountText(amount)}
-      placeholder="12.5 g"
+      placeholder={texts.suchAsGrams}
       hint={hint}
       onApply={(text) => {
         const read = readAmount(text);

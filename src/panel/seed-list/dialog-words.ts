@@ -91,3 +91,4 @@ export function deleteVarietyWith(plantings: number, lots: number): string {
 export const typeVarietyName = "Type the variety's name";
 export const pickKind = "Pick the kind it belongs to";
 export const alreadyListed = (variety: string) => `${variety} is already in the seed list`;
+export const suchAsGrams = "such as 12.5 g";

@@ -7,6 +7,7 @@ import { Dialog } from "../form/Dialog.tsx";
 import { LengthField } from "../form/LengthField.tsx";
 import { TurnField } from "../form/NumberField.tsx";
 import { TextField } from "../form/TextField.tsx";
+import { nameProblem } from "../form/name-problem.ts";
 import { onFormSubmit } from "../form/use-form.ts";
 import { cornerList } from "../outlines/commands.ts";
 import { runCommand } from "../commands/command.ts";
@@ -44,6 +45,14 @@ export function PlotDialog({ onClose }: { readonly onClose: () => void }) {
     <Dialog title={words.title} onClose={onClose}>
       <form className="fields" noValidate onSubmit={send}>
         <p className="soft">{words.about}</p>
+        <TextField
+          label={words.name}
+          isWide
+          value={draft.name}
+          onApply={(name) =>
+            nameProblem(name, { isNeeded: words.nameNeeded }) ?? set({ name: name.trim() })
+          }
+        />
         <GroundFields typed={draft} onSet={set} onLeave={apply} />
         <WhereFields typed={draft} onSet={set} />
         {problem !== null && (

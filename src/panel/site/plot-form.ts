@@ -6,6 +6,8 @@ import type { PolygonShape, Site } from "../../core/model/plan.ts";
 import { plotWords as words } from "./plot-words.ts";
 
 export interface TypedPlot {
+  /** What the garden is called: it heads every sheet on paper. */
+  readonly name: string;
   /** Metres; undefined where nothing is typed. */
   readonly acrossM: number | undefined;
   readonly upM: number | undefined;
@@ -18,9 +20,9 @@ export interface TypedPlot {
 
 /** What is known of the site already. The size of a plot drawn otherwise stays open. */
 export function plotOf(site: Site): TypedPlot {
-  const { upBearingDeg, position, lastSpringFrost, firstAutumnFrost } = site;
+  const { name, upBearingDeg, position, lastSpringFrost, firstAutumnFrost } = site;
   const size = sizeOf(site.outline);
-  return { ...size, upBearingDeg, position, lastSpringFrost, firstAutumnFrost };
+  return { name, ...size, upBearingDeg, position, lastSpringFrost, firstAutumnFrost };
 }
 
 /** The size of a plot that is the rectangle this form makes; nothing of any other. */

@@ -2,6 +2,8 @@
 export const plotWords = {
   title: "Your plot",
   about: "What you know now; all of it can wait, and be changed in the plan settings.",
+  name: "Name of the garden",
+  nameNeeded: "Sheets on paper are headed by it: a name is needed",
   across: "Plot, across",
   up: "Plot, up the sheet",
   sizeHint:

@@ -12,8 +12,9 @@ const { site } = emptyPlan("plan-1", 2027);
 
 describe("the first facts of a plot", () => {
   test("a typed size is a rectangle from the sheet's origin, and is read back", () => {
-    const typed = { ...plotOf(site), acrossM: 24, upM: 13.5, lastSpringFrost: 21000 };
+    const typed = { ...plotOf(site), acrossM: 24, upM: 13.5, lastSpringFrost: 21000, name: "Fen" };
     const after = siteWith(site, typed);
+    expect([site.name, after.name]).toEqual(["My garden", "Fen"]);
     expect(after.outline).toEqual(rectanglePlot(24, 13.5));
     expect(after.lastSpringFrost).toBe(21000);
     expect(plotOf(after)).toMatchObject({ acrossM: 24, upM: 13.5, lastSpringFrost: 21000 });
