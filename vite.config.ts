@@ -5,7 +5,8 @@ import type { UserConfig } from "vite";
 import { defineConfig } from "vitest/config";
 import { SITE_BUDGETS, chunkBudget } from "./.config/chunk-budget.ts";
 import { compiledOnTheWay } from "./.config/compiled-on-the-way.ts";
-import { firstLoad } from "./.config/first-load.ts";
+import { fetchedAtOnce } from "./.config/fetched-at-once.ts";
+import { firstLoad, inOnePiece } from "./.config/first-load.ts";
 import { licences } from "./.config/licences.ts";
 import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
 import { oneByte } from "./.config/one-byte.ts";
@@ -58,6 +59,11 @@ const site: UserConfig = {
             { name: firstLoad("base", inRepository("src/app/main.tsx")), priority: 2 },
             // What plans are read by, in one piece.
             { name: "schemas", test: /node_modules\/zod\/|src\/core\/model\//, priority: 1 },
+            // Wanted right after the first picture: one file is asked for, not eight in a row.
+            {
+              name: inOnePiece("strip", inRepository("src/panel/bloom/BloomChart.tsx")),
+              priority: 0,
+            },
           ],
         },
       },
@@ -99,6 +105,15 @@ export default defineConfig(({ isSsrBuild }) => ({
     unpackHere(),
     ownDrag(),
     plansRead(),
+    fetchedAtOnce({
+      parts: [inRepository("src/app/first-sample.ts")],
+      faces: [
+        "source-sans-3-latin-wght-normal",
+        "source-code-pro-latin-wght-normal",
+        "source-serif-4-latin-600-normal",
+        "source-serif-4-latin-400-italic",
+      ],
+    }),
     compiledOnTheWay("base"),
     chunkBudget(SITE_BUDGETS),
     offlineSite(),

@@ -11,10 +11,21 @@ type NameOfChunk = (
  * entry stays a file of its own: it waits for parts that are fetched, and they for this chunk.
  */
 export function firstLoad(name: string, entry: string): NameOfChunk {
-  let needed: ReadonlySet<string> | null = null;
+  const isNeeded = reachFinder(entry);
+  return (moduleId, context) => (moduleId !== entry && isNeeded(moduleId, context) ? name : null);
+}
+
+/** Names one chunk for a late part and all it cannot run without, as far as that lies nowhere yet. */
+export function inOnePiece(name: string, part: string): NameOfChunk {
+  const isNeeded = reachFinder(part);
+  return (moduleId, context) => (isNeeded(moduleId, context) ? name : null);
+}
+
+function reachFinder(from: string): (...of: Parameters<NameOfChunk>) => boolean {
+  let reached: ReadonlySet<string> | null = null;
   return (moduleId, context) => {
-    needed ??= reachedFrom(entry, (id) => context.getModuleInfo(id)?.importedIds ?? []);
-    return moduleId !== entry && needed.has(moduleId) ? name : null;
+    reached ??= reachedFrom(from, (id) => context.getModuleInfo(id)?.importedIds ?? []);
+    return reached.has(moduleId);
   };
 }
 

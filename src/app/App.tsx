@@ -1,5 +1,5 @@
 import { type ReactNode, Suspense, lazy, useEffect } from "react";
-import { Bloom } from "./Bloom.tsx";
+import { BloomStrip } from "../panel/bloom/BloomStrip.tsx";
 import { Announcer } from "../panel/window/Announcer.tsx";
 import { Dialogs } from "../panel/window/Dialogs.tsx";
 import { DrawerBar } from "../panel/window/DrawerBar.tsx";
@@ -91,7 +91,7 @@ function MainColumn() {
         </Suspense>
       )}
       <Drawer region="bloom" title={texts.bloomNotShown}>
-        <Bloom />
+        <BloomStrip />
       </Drawer>
     </main>
   );

@@ -10,11 +10,12 @@ import { flushSync } from "react-dom";
 import { createRoot } from "react-dom/client";
 import { listenForFaults } from "../store/keeping/diagnostics.ts";
 import { keepProgramHere } from "../store/keeping/program-update.ts";
+import { beginFirstPicture, endFirstPicture } from "../store/window/first-picture.ts";
 import { watchGround, watchSeedLots } from "../store/plan/seed-checks.ts";
 import { fetchSoonWanted, untilIdle } from "./when-idle.ts";
 import { startSession } from "./session.ts";
 import { App } from "./App.tsx";
-import { bloomStrip } from "./Bloom.tsx";
+import { fetchBloomBody } from "../panel/bloom/BloomStrip.tsx";
 import "./narrow.css";
 import "./lying.css";
 import "./print.css";
@@ -26,12 +27,11 @@ listenForFaults(window);
 const root = document.getElementById("root");
 if (!root) throw new Error("The page has no root element.");
 const opened = startSession(async () => (await import("./first-sample.ts")).firstSample);
-// The plan first, and the strip the sheet gives room: the window is drawn once and whole, unless
-// storage or network keep it waiting.
-await Promise.race([
-  Promise.allSettled([opened, bloomStrip]),
-  new Promise((waited) => setTimeout(waited, PATIENCE_MS)),
-]);
+// Asked for while the storage is opened; missing, it is asked for again by the strip.
+fetchBloomBody().catch(() => undefined);
+// The plan first: the window is drawn once and whole, unless storage or network keep it waiting.
+await Promise.race([opened, new Promise((waited) => setTimeout(waited, PATIENCE_MS))]);
+beginFirstPicture();
 // In one go, effects and all: the sheet takes its size and is drawn before anything is painted.
 flushSync(() =>
   createRoot(root).render(
@@ -40,6 +40,7 @@ flushSync(() =>
     </StrictMode>,
   ),
 );
+await endFirstPicture();
 await opened;
 await untilIdle();
 // What is kept on the device and what findings have more to say comes after the first picture.

@@ -10,7 +10,6 @@ export const tablesNotShown = "The tables cannot be shown";
 export const lotsNotShown = "The lots cannot be shown";
 export const walkNotShown = "The walk cannot be shown";
 export const comparisonNotShown = "The compared layouts cannot be shown";
-export const loadingBloom = "Loading the bloom strip ...";
 export const loadingTables = "Loading the tables ...";
 export const loadingLots = "Loading the lots ...";
 export const loadingWalk = "Loading the walk ...";

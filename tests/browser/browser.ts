@@ -37,9 +37,17 @@ export function siteUrl(): string {
   return inject("siteUrl");
 }
 
-/** Paths of the scripts a page names itself: its entry and all that the entry cannot run without. */
-export async function namedByPage(url: string): Promise<ReadonlySet<string>> {
+/** Whether a script holds the plan of a first visit: what is opened, not what opens it. */
+export const isSample = (path: string) => path.includes("first-sample");
+
+/** Paths of all scripts a page names itself. */
+async function allNamed(url: string): Promise<readonly string[]> {
   const html = await (await fetch(url)).text();
   const names = html.matchAll(/(?:src|href)="([^"]+\.js)"/g);
-  return new Set([...names].map(([, path = ""]) => new URL(path, url).pathname));
+  return [...names].map(([, path = ""]) => new URL(path, url).pathname);
+}
+
+/** Of those the entry and all that the entry cannot run without, whatever plan is opened. */
+export async function namedByPage(url: string): Promise<ReadonlySet<string>> {
+  return new Set((await allNamed(url)).filter((path) => !isSample(path)));
 }

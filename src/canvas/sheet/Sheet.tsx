@@ -1,6 +1,7 @@
-import { Suspense, lazy, useEffect, useLayoutEffect, useMemo, useRef } from "react";
+import { Suspense, lazy, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useFirstPicture } from "../../store/window/first-picture.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { areIdsWithin, boundsOfIds, contentBounds } from "../scene/content-bounds.ts";
@@ -10,12 +11,12 @@ import { LiveLayer } from "./LiveLayer.tsx";
 import { OverlayLayer } from "./OverlayLayer.tsx";
 import { PictureLayer } from "./PictureLayer.tsx";
 import { listenToPointers } from "../input/pointer-input.ts";
+import { LayersPlace } from "./SheetShape.tsx";
 import { SheetSwitches } from "./SheetSwitches.tsx";
 import { StaticLayer } from "./StaticLayer.tsx";
 import { useColours } from "../draw/sheet-colours.ts";
 import { useSketch } from "../tools/sketch-store.ts";
 import { tools } from "../tools/tool-list.ts";
-import { StageContext, useStage } from "./use-stage.ts";
 import { listenToDrops } from "../input/variety-drop.ts";
 import { useView, zoomAboutMiddle } from "../scene/view-store.ts";
 import { visibleBounds } from "../scene/viewport.ts";
@@ -43,7 +44,7 @@ export function Sheet() {
   const widthPx = useView((state) => state.widthPx);
   const heightPx = useView((state) => state.heightPx);
   const colours = useColours();
-  const { place, stage } = useStage({ widthPx, heightPx });
+  const [place, setPlace] = useState<HTMLElement | null>(null);
   useSize(holder);
   usePixelRatio();
   useViewRequests(widthPx > 0 && heightPx > 0);
@@ -64,22 +65,25 @@ export function Sheet() {
         data-view={JSON.stringify(view)}
         style={{ background: colours.sheet, cursor: cursor ?? tools[tool].cursor }}
       >
-        <div ref={place} />
-        <StageContext value={stage}>
+        <div ref={widthPx > 0 && heightPx > 0 ? setPlace : null} role="presentation" />
+        <LayersPlace value={place}>
           <PictureLayer colours={colours} />
           <StaticLayer colours={colours} />
           <LiveLayer colours={colours} />
           <OverlayLayer colours={colours} />
-        </StageContext>
+        </LayersPlace>
       </div>
       <DraftBar />
       <SheetSwitches />
       <ZoomButtons />
-      <Suspense fallback={null}>
-        <TypedFields />
-      </Suspense>
+      <LateFields />
     </>
   );
+}
+
+function LateFields() {
+  const isPainted = useFirstPicture((state) => state.isPainted);
+  return <Suspense fallback={null}>{isPainted && <TypedFields />}</Suspense>;
 }
 
 type Holder = React.RefObject<HTMLDivElement | null>;

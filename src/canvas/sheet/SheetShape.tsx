@@ -1,13 +1,15 @@
 import type { Context } from "konva/lib/Context.js";
-import { Layer } from "konva/lib/Layer.js";
 import { Shape } from "konva/lib/Shape.js";
-import { useContext, useEffect, useLayoutEffect, useState } from "react";
+import { createContext, useContext, useEffect, useLayoutEffect, useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import type { Brush } from "../draw/brush.ts";
 import type { Colours } from "../draw/sheet-colours.ts";
 import { useView } from "../scene/view-store.ts";
 import { useLabelTurn } from "./sheet-labels.ts";
-import { StageContext } from "./use-stage.ts";
+import { SheetLayer } from "./sheet-layer.ts";
+
+/** The element the layers lie in; none before the sheet has a size. */
+export const LayersPlace = createContext<HTMLElement | null>(null);
 
 interface SheetShapeProps {
   readonly colours: Colours;
@@ -23,34 +25,36 @@ export function SheetShape({ colours, draw, isLowest = false }: SheetShapeProps)
   const widthPx = useView((state) => state.widthPx);
   const heightPx = useView((state) => state.heightPx);
   const ratio = useView((state) => state.ratio);
-  const stage = useContext(StageContext);
+  const place = useContext(LayersPlace);
   const [{ layer, shape }] = useState(emptyLayer);
-  useLayoutEffect(() => {
-    stage?.add(layer);
-    if (stage && isLowest) layer.moveToBottom();
-    return () => void layer.remove();
-  }, [stage, layer, isLowest]);
+  // First it is told how it is drawn, then it is given room and drawn once.
   useLayoutEffect(() => {
     shape.sceneFunc(({ _context: context }: Context) => {
-      // The stage takes a new size one side after the other, and is drawn after each.
-      if (layer.width() !== widthPx || layer.height() !== heightPx) return;
       // Before a plan is open there is nothing to see.
       if (usePlanStore.getState().openings === 0) return;
       draw({ context, view, colours, ratio, widthPx, heightPx });
     });
-  }, [layer, shape, draw, view, colours, ratio, widthPx, heightPx]);
+  }, [shape, draw, view, colours, ratio, widthPx, heightPx]);
   useLayoutEffect(() => {
-    const canvas = layer.getCanvas();
-    if (canvas.getPixelRatio() !== ratio) canvas.setPixelRatio(ratio);
-    layer.batchDraw();
-  }, [layer, ratio]);
+    if (place) layer.putInto(place, isLowest);
+    return () => void layer.remove();
+  }, [place, layer, isLowest]);
+  useLayoutEffect(() => {
+    if (place) layer.takeSize({ widthPx, heightPx }, ratio);
+  }, [place, layer, widthPx, heightPx, ratio]);
+  // Browsers may throw away what a page out of sight has drawn.
+  useEffect(() => {
+    const redraw = () => void layer.batchDraw();
+    document.addEventListener("visibilitychange", redraw);
+    return () => document.removeEventListener("visibilitychange", redraw);
+  }, [layer]);
   // Once words have found their places, they are drawn.
   useEffect(() => useLabelTurn.subscribe(() => void layer.batchDraw()), [layer]);
   return null;
 }
 
-function emptyLayer(): { readonly layer: Layer; readonly shape: Shape } {
-  const layer = new Layer({ listening: false });
+function emptyLayer(): { readonly layer: SheetLayer; readonly shape: Shape } {
+  const layer = new SheetLayer();
   const shape = new Shape({ listening: false, perfectDrawEnabled: false });
   layer.add(shape);
   return { layer, shape };

@@ -1,15 +1,17 @@
 import { useEffect, useState } from "react";
+import { useFirstPicture } from "../../store/window/first-picture.ts";
 
 const loadPainter = () => import("../tools/draw-sketch.ts");
 
 type Painter = Awaited<ReturnType<typeof loadPainter>>;
 let loaded: Painter | null = null;
 
-/** Draws what the tool at work sketches: fetched at once, and the sheet waits for nothing. */
+/** Draws what the tool at work sketches: fetched after the first picture, which waits for nothing. */
 export function useSketchPainter(): Painter | null {
   const [painter, setPainter] = useState(loaded);
+  const isPainted = useFirstPicture((state) => state.isPainted);
   useEffect(() => {
-    if (painter) return;
+    if (painter || !isPainted) return;
     let isHere = true;
     const take = async () => {
       loaded = await loadPainter();
@@ -20,6 +22,6 @@ export function useSketchPainter(): Painter | null {
     return () => {
       isHere = false;
     };
-  }, [painter]);
+  }, [painter, isPainted]);
   return painter;
 }

@@ -1,11 +1,12 @@
-import { type CSSProperties, useDeferredValue, useMemo, useState } from "react";
+import { useDeferredValue, useMemo, useState } from "react";
 import type { Hatch } from "../../core/page/hatch.ts";
 import type { Plan, Site } from "../../core/model/plan.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { BloomFrosts, BloomLines, BloomMonths } from "./BloomAxis.tsx";
-import { BloomLineList, LINE_PX } from "./BloomLineList.tsx";
-import { useBloomHeight } from "./bloom-height.ts";
+import { BloomLineList } from "./BloomLineList.tsx";
+import { LINE_PX, useChartHeight } from "./bloom-height.ts";
 import { DaySlider } from "./DaySlider.tsx";
+import { LateSpringTrial } from "./LateSpringTrial.tsx";
 import { type BloomLine, type BloomOrder, bloomLines, linesHeld } from "./bloom-order.ts";
 import { type BloomRow, bloomRows } from "./bloom-rows.ts";
 import { type TimeAxis, timeAxis } from "./time-axis.ts";
@@ -13,10 +14,25 @@ import { useFollowed } from "../state/followed-plan.ts";
 import { useHatches } from "../state/use-hatches.ts";
 import { useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
 import { useVisibleLines } from "../form/use-visible-lines.ts";
-import * as texts from "./words.ts";
+import * as texts from "./command-words.ts";
+
+interface BloomBodyProps {
+  readonly order: BloomOrder;
+  readonly isTesting: boolean;
+}
+
+/** What lies in the strip: a late spring tried out, and the windows. */
+export function BloomBody({ order, isTesting }: BloomBodyProps) {
+  return (
+    <>
+      {isTesting && <LateSpringTrial />}
+      <BloomChart order={order} />
+    </>
+  );
+}
 
 /** The windows of all that flowers over a time axis. */
-export function BloomChart({ order }: { readonly order: BloomOrder }) {
+function BloomChart({ order }: { readonly order: BloomOrder }) {
   // The strip may lag behind a drag: the sheet comes first.
   const result = useDeferredValue(useShownResult());
   const selection = useDeferredValue(useWindowStore((state) => state.selection));
@@ -53,14 +69,9 @@ interface BloomPlotProps extends Held {
 /** Slider, months, the lines in view, and frosts. */
 function BloomPlot({ lines, axis, rows, season, site, hatchOf }: BloomPlotProps) {
   const { ref, onScroll, from, to, focused } = useVisibleLines(LINE_PX);
-  const shown = useBloomHeight((state) => state.rows);
+  const style = useChartHeight();
   return (
-    <div
-      className="bloom-chart"
-      ref={ref}
-      onScroll={onScroll}
-      style={{ "--rows-height": `${shown * LINE_PX}px` } as CSSProperties}
-    >
+    <div className="bloom-chart" ref={ref} onScroll={onScroll} style={style}>
       <div className="bloom-head">
         <DaySlider axis={axis} rows={rows} />
         <BloomMonths axis={axis} />

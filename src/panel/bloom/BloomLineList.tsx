@@ -3,16 +3,13 @@ import type { Hatch } from "../../core/page/hatch.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { BloomRowLine } from "./BloomRowLine.tsx";
 import { startLimits } from "./bar-shift.ts";
+import { LINE_PX } from "./bloom-height.ts";
 import type { BloomLine } from "./bloom-order.ts";
 import { bloomRowWords, startWords, undatedWords } from "./bloom-words.ts";
 import { type BloomRow, type UndatedRow } from "./bloom-rows.ts";
 import { windowNow } from "../state/plan-actions.ts";
 import { type TimeAxis, axisDays, startPercent, widthPercent } from "./time-axis.ts";
 
-/** Height of every line, the styles have the same: as high as a finger needs where there is one. */
-const HEIGHT_PX = { fine: 24, coarse: 44 } as const;
-const isTouched = typeof matchMedia === "function" && matchMedia("(pointer: coarse)").matches;
-export const LINE_PX = isTouched ? HEIGHT_PX.coarse : HEIGHT_PX.fine;
 /** Height of what stays above the lines: slider and months. */
 const LIST_TOP_PX = 60;
 

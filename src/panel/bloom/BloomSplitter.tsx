@@ -1,7 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from "react";
-import { LINE_PX } from "./BloomLineList.tsx";
-import { ROWS, useBloomHeight } from "./bloom-height.ts";
-import { stripHeightWords } from "./bloom-words.ts";
+import { LINE_PX, ROWS, useBloomHeight } from "./bloom-height.ts";
+import { stripHeightWords } from "./command-words.ts";
 
 /** The strip's upper edge: dragged, or moved by keys, row by row; a double press puts it back. */
 export function BloomSplitter() {

@@ -1,15 +1,20 @@
-import { useState } from "react";
+import { Suspense, lazy, useState } from "react";
+import { useFirstPicture } from "../../store/window/first-picture.ts";
 import { BloomSplitter } from "./BloomSplitter.tsx";
-import { BloomChart } from "./BloomChart.tsx";
-import { LateSpringTrial } from "./LateSpringTrial.tsx";
 import { type BloomOrder, bloomOrders } from "./bloom-order.ts";
-import { orderWords } from "./bloom-words.ts";
+import { useChartHeight } from "./bloom-height.ts";
 import { useViewState } from "../state/view-state.ts";
 import { foldBloom } from "./commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
 import { seasonCalendar } from "../season/commands.ts";
-import * as texts from "./words.ts";
+import { useShownResult } from "../state/use-shown-plan.ts";
+import * as texts from "./command-words.ts";
 import "./bloom.css";
+
+/** What lies in the strip comes after the first picture of the window. */
+export const fetchBloomBody = () => import("./BloomChart.tsx");
+
+const LateBody = lazy(async () => ({ default: (await fetchBloomBody()).BloomBody }));
 
 /** Who flowers when; where conflicting windows lie over each other; what is open on one day. */
 export function BloomStrip() {
@@ -46,10 +51,27 @@ export function BloomStrip() {
           </CommandButton>
         </div>
       </header>
-      {isOpen && isTesting && <LateSpringTrial />}
-      {isOpen && <BloomChart order={order} />}
+      {isOpen && <Body order={order} isTesting={isTesting} />}
     </section>
   );
+}
+
+interface BodyProps {
+  readonly order: BloomOrder;
+  readonly isTesting: boolean;
+}
+
+/** Its room is kept from the first moment: the sheet above is not moved when it comes. */
+function Body(props: BodyProps) {
+  const isPainted = useFirstPicture((state) => state.isPainted);
+  const { stands } = useShownResult();
+  const style = useChartHeight();
+  const room = stands.some((stand) => stand.shedsPollen) ? (
+    <div className="bloom-chart" style={style} />
+  ) : (
+    <p className="region-empty">{texts.nothingFlowersYet}</p>
+  );
+  return <Suspense fallback={room}>{isPainted ? <LateBody {...props} /> : room}</Suspense>;
 }
 
 interface OrderChoiceProps {
@@ -70,7 +92,7 @@ function OrderChoice({ order, onPick }: OrderChoiceProps) {
     >
       {bloomOrders.map((entry) => (
         <option key={entry} value={entry}>
-          {orderWords[entry]}
+          {texts.orderWords[entry]}
         </option>
       ))}
     </select>

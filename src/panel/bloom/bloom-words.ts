@@ -4,20 +4,8 @@ import { noBloomWords } from "../../core/calendar/no-bloom-words.ts";
 import { type DayWindow, type Counted } from "../../core/calendar/bloom-window.ts";
 import { shortDate } from "../../core/model/day.ts";
 import { formOf } from "../../core/words/plurals.ts";
-import type { BloomOrder } from "./bloom-order.ts";
 import type { BloomRow, UndatedRow } from "./bloom-rows.ts";
 import type { SpringTest } from "./late-spring.ts";
-
-export const stripHeightWords = {
-  label: "Height of the bloom strip",
-  title: "Drag, or use the arrow keys: how many rows the bloom strip shows",
-  value: (rows: number) => formOf(rows, { one: `${rows} row`, other: `${rows} rows` }),
-};
-
-export const orderWords: Readonly<Record<BloomOrder, string>> = {
-  flower: "first flower",
-  group: "crossing group",
-};
 
 export const basisNames: Readonly<Record<Basis, string>> = {
   seen: "seen",

@@ -1,7 +1,5 @@
 /** Words of bloom on the screen. */
 
-export const nothingFlowersYet =
-  "Nothing that flowers is placed yet. Place a variety, with the day it is sown or set out: its days of bloom then stand here.";
 export const start = "Start";
 export const on = "On";
 export const flowering = "Flowering";
@@ -17,13 +15,6 @@ export const restsOn = "Rests on";
 export const flowersOnUntilFrost =
   "Flowers on until frost, cutting or the end of the season: type the variety's days of bloom if it ends sooner.";
 export const spanAtMost = (from: string, to: string) => `${from} to ${to} at most`;
-export const bloom = "Bloom";
-export const barKey = "hatched: likely; dashed: earliest to latest; striped: in conflict";
-export const lateSpring = "Late spring";
-export const calendar = "Calendar";
-export const hide = "Hide";
-export const show = "Show";
-export const orderOfTheRows = "Order of the rows";
 export const stepTitle = "Step to the next day on which something opens or ends";
 export const step = "Step";
 export const stopTheDays = "Stop the days";

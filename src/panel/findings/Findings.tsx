@@ -2,6 +2,7 @@ import { Suspense, lazy, memo, useCallback, useDeferredValue, useMemo, useState 
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import type { Wording } from "../../core/checks/wording.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useFirstPicture } from "../../store/window/first-picture.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { ClearingHead } from "../clearing/ClearingHead.tsx";
 import { FindingCounts, FindingFilters } from "./FindingFilters.tsx";
@@ -72,11 +73,12 @@ function Reading() {
   const hasRecord = usePlanStore(
     ({ plan, reading }) => plan.entries.length > 0 || reading !== null,
   );
+  const isPainted = useFirstPicture((state) => state.isPainted);
   if (!hasRecord) return null;
+  // Its room is kept, so that the findings stay where they are when it comes.
+  const room = <div className="reading-room" />;
   return (
-    <Suspense fallback={null}>
-      <GrownHead onWaysOut={askWaysOut} />
-    </Suspense>
+    <Suspense fallback={room}>{isPainted ? <GrownHead onWaysOut={askWaysOut} /> : room}</Suspense>
   );
 }
 
@@ -111,6 +113,7 @@ const FindingList = memo(function FindingList() {
   const filter = useFindingFilter();
   const { accepted, counts } = result;
   const { rows, hidden, named } = useRows(result, filter, wording);
+  const isPainted = useFirstPicture((state) => state.isPainted);
   const shown = isAllShown ? rows : rows.slice(0, FIRST_LINES);
   return (
     <>
@@ -133,7 +136,7 @@ const FindingList = memo(function FindingList() {
           </button>
         </p>
       )}
-      {accepted.length > 0 && (
+      {accepted.length > 0 && isPainted && (
         <Suspense fallback={null}>
           <AcceptedFindings accepted={accepted} wording={wording} />
         </Suspense>

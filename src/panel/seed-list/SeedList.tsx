@@ -9,6 +9,7 @@ import {
 } from "react";
 import type { Hatch } from "../../core/page/hatch.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
+import { useFirstPicture } from "../../store/window/first-picture.ts";
 import { oneOf, stored } from "../../store/window/stored.ts";
 import { SeedRow } from "./SeedRow.tsx";
 import {
@@ -131,6 +132,8 @@ const SeedListItems = memo(function SeedListItems({ rows, hatchOf }: SeedListIte
   const [most, setMost] = useState(FIRST_ROWS);
   useVarietyDrag(roving.ref);
   const more = Math.min(FIRST_ROWS * 4, rows.length - most);
+  // Unseen until a row is pointed at.
+  const hasActions = useFirstPicture((state) => state.isPainted);
   return (
     <>
       <ul className="plain-list" {...roving}>
@@ -143,6 +146,7 @@ const SeedListItems = memo(function SeedListItems({ rows, hatchOf }: SeedListIte
             placedText={row.placedText}
             reason={row.variety.reason ?? ""}
             hasLots={row.hasLots}
+            hasActions={hasActions}
             isShort={row.isShort}
             isChosen={row.variety.id === chosen}
             onChoose={setChosen}

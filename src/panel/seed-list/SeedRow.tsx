@@ -17,6 +17,7 @@ type SeedRowProps = Pick<SeedListRow, "kindText" | "placedText" | "isShort" | "h
   readonly reason: string;
   readonly hatch: Hatch | undefined;
   readonly isChosen: boolean;
+  readonly hasActions: boolean;
   readonly onChoose: (id: string | null) => void;
 };
 
@@ -58,10 +59,12 @@ export const SeedRow = memo(function SeedRow(props: SeedRowProps) {
           {reason !== "" && <em className="seed-reason"> {reason}</em>}
         </span>
       </button>
-      <SeedActions
-        {...{ id, name, hasLots: props.hasLots }}
-        onShow={ids.length > 0 ? showPlantings : null}
-      />
+      {props.hasActions && (
+        <SeedActions
+          {...{ id, name, hasLots: props.hasLots }}
+          onShow={ids.length > 0 ? showPlantings : null}
+        />
+      )}
     </li>
   );
 });
