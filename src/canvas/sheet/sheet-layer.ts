@@ -19,26 +19,32 @@ export class SheetLayer extends Layer {
     else place.append(canvas);
   }
 
-  /** Takes a size, which empties it, and is drawn at once: nothing empty is ever seen. */
+  /**
+   * Takes a size, which empties it, and is drawn before anything is painted: nothing empty is ever
+   * seen. Not at once, since a view that is fitted to the new size would draw it again.
+   */
   takeSize({ widthPx, heightPx }: Size, ratio: number): void {
     const canvas = this.getCanvas();
     canvas.pixelRatio = ratio;
     canvas.setSize(widthPx, heightPx);
-    this.draw();
+    this.isAsked = true;
+    queueMicrotask(() => this.drawIfAsked());
   }
 
   /** Drawn with the next frame, unless it has been by then. */
   override batchDraw(): this {
     if (this.isAsked) return this;
     this.isAsked = true;
-    requestAnimationFrame(() => {
-      if (this.isAsked) this.draw();
-    });
+    requestAnimationFrame(() => this.drawIfAsked());
     return this;
   }
 
   override draw(): this {
     this.isAsked = false;
     return super.draw();
+  }
+
+  private drawIfAsked(): void {
+    if (this.isAsked) this.draw();
   }
 }
