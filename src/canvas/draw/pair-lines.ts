@@ -1,6 +1,6 @@
 /** Which pairs of stands the sheet shows as lines, and what is written beside them. */
 import { severitySign } from "../../core/checks/wording.ts";
-import { pairKey, unorderedPairs, type IsolationPair } from "../../core/checks/isolation-pair.ts";
+import { pairKey, type IsolationPair } from "../../core/checks/isolation-pair.ts";
 import { keptOf } from "../../core/checks/carried-run.ts";
 import { findingId } from "../../core/checks/finding.ts";
 import { isolationPair } from "../../core/checks/isolation.ts";
@@ -66,11 +66,25 @@ function heldLines(
   live: ReadonlySet<string>,
   isMoving: boolean,
 ): readonly PairLine[] {
-  const held = worstOfEach(touchingPairs(keptOf(result), live));
+  const kept = keptOf(result);
+  const keyOf = pairNumbers(kept.placeOf);
+  const held = worstOfEach(touchingPairs(kept, live), keyOf);
   if (isMoving) {
-    for (const pair of nearlyClear(result, live, held)) held.set(pairKey(pair), pair);
+    const isHeld = (pair: IsolationPair) => held.has(keyOf(pair));
+    for (const pair of nearlyClear(result, live, isHeld)) held.set(keyOf(pair), pair);
   }
   return asLines([...held.values()], result, unit);
+}
+
+type PairNumber = (pair: IsolationPair) => number;
+
+/** The same for both ways of two, by their places: no text is made for each of thousands in a frame. */
+function pairNumbers(placeOf: ReadonlyMap<string, number>): PairNumber {
+  const { size } = placeOf;
+  return ({ seedParent, pollenSource }) => {
+    const [one, other] = [placeOf.get(seedParent) ?? 0, placeOf.get(pollenSource) ?? 0];
+    return Math.min(one, other) * size + Math.max(one, other);
+  };
 }
 
 type LineSteps = Generator<undefined, readonly PairLine[]>;
@@ -147,9 +161,17 @@ function* conflictsOnce({
   return found;
 }
 
-function worstOfEach(pairs: readonly IsolationPair[]): Map<string, IsolationPair> {
-  const ways = [...unorderedPairs(pairs)];
-  return new Map(ways.map(([key, both]) => [key, both.reduce((a, b) => (isWorse(b, a) ? b : a))]));
+function worstOfEach(
+  pairs: readonly IsolationPair[],
+  keyOf: PairNumber,
+): Map<number, IsolationPair> {
+  const worst = new Map<number, IsolationPair>();
+  for (const pair of pairs) {
+    const key = keyOf(pair);
+    const other = worst.get(key);
+    if (!other || isWorse(pair, other)) worst.set(key, pair);
+  }
+  return worst;
 }
 
 function asLines(
@@ -158,7 +180,8 @@ function asLines(
   unit: LengthUnit,
 ): readonly PairLine[] {
   const accepted = new Set(result.accepted.map((finding) => finding.id));
-  return inOrder(pairs).map((pair) => pairLine(pair, unit, accepted.has(pairKey(pair))));
+  const isAccepted = (pair: IsolationPair) => accepted.size > 0 && accepted.has(pairKey(pair));
+  return inOrder(pairs).map((pair) => pairLine(pair, unit, isAccepted(pair)));
 }
 
 /** The worst first, and of those the nearest. */
@@ -231,7 +254,7 @@ function standingText(pair: IsolationPair, unit: LengthUnit): string {
 function nearlyClear(
   result: CheckResult,
   moving: ReadonlySet<string>,
-  shown: ReadonlyMap<string, IsolationPair>,
+  isShown: (pair: IsolationPair) => boolean,
 ): readonly IsolationPair[] {
   if (moving.size > FOLLOWED_MOST) return [];
   const movers = [...moving].flatMap((id) => result.standById.get(id) ?? []);
@@ -244,7 +267,7 @@ function nearlyClear(
       const farthestM = Math.max(mover.reachM, other.reachM) * NEARLY_SHARE;
       if (boundsGap(mover.outline.bounds, other.outline.bounds) > farthestM) continue;
       const pair = tighterWay(mover, other, mover.book);
-      if (pair && !shown.has(pairKey(pair))) found.push(pair);
+      if (pair && !isShown(pair)) found.push(pair);
     }
   }
   return found.sort((a, b) => slack(a) - slack(b)).slice(0, NEARLY_MOST);

@@ -9,7 +9,8 @@ export const clearEverything = {
   name: words.clearEverything,
   group: "layouts",
   also: words.clearEverythingAlso,
-  whyNot: ({ result }) => (result.counts.conflict > 0 ? null : words.noConflict),
+  // Asked on every frame of a drag: of what is kept, whose findings are counted already.
+  whyNot: ({ kept: { result } }) => (result.counts.conflict > 0 ? null : words.noConflict),
   run: () => {
     const { toggleDrawer, showView } = viewNow();
     // On a narrow screen the sheet lies bare then, and the findings come up over it.

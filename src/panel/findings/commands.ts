@@ -48,7 +48,7 @@ function stepBy(by: 1 | -1): void {
   );
 }
 
-const needsFinding = ({ result }: Now) =>
+const needsFinding = ({ kept: { result } }: Now) =>
   Object.values(result.counts).every((count) => count === 0) ? words.noFindings : null;
 
 export const findingCommands = [
@@ -82,6 +82,7 @@ export const findingCommands = [
 
 /** The open finding, if ways out of it are looked for. */
 function solvable({ result, openFinding }: Now): string | null {
+  if (openFinding === null) return null;
   const open = result.findings.find(({ id }) => id === openFinding);
   return open && checkOf(open).hasWaysOut === true ? open.id : null;
 }

@@ -87,9 +87,18 @@ function useUsualStarts(plantings: readonly Planting[]): ReadonlyMap<string, Sta
   return useMemo(() => {
     const kindOf = new Map(plan.varieties.map(({ id, kind }) => [id, kind]));
     const bare = { ...layout, plantings: [] };
+    // Once for each kind: hundreds of plantings are of a few.
+    const starts = new Map<string, Start | null>();
+    const startOf = (kindId: string) => {
+      const known = starts.get(kindId);
+      if (known !== undefined) return known;
+      const kind = book.kind(kindId);
+      const start = (kind && usualStart(plan, bare, kind)) ?? null;
+      starts.set(kindId, start);
+      return start;
+    };
     const entries = plantings.flatMap(({ id, variety }): readonly (readonly [string, Start])[] => {
-      const kind = book.kind(kindOf.get(variety) ?? "");
-      const start = kind && usualStart(plan, bare, kind);
+      const start = startOf(kindOf.get(variety) ?? "");
       return start ? [[id, start]] : [];
     });
     return new Map(entries);

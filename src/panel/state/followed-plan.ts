@@ -14,6 +14,8 @@ const FOLLOW_MS = 120;
 const FOLLOW_LARGE_MS = 400;
 /** A layout of more plantings than these has such lists. */
 const LARGE = 1000;
+/** Where hundreds move, counting findings anew takes some frames: it waits until the hand rests so long. */
+const RESTED_MS = 160;
 
 export type FollowedPlan = Pick<PlanState, "shown" | "layoutId" | "book" | "result" | "previewing">;
 
@@ -27,7 +29,7 @@ let timer: ReturnType<typeof setTimeout> | null = null;
 
 /**
  * Counts of findings, on every frame of a gesture as long as few plantings moved; where hundreds
- * did, counting them takes what the frame has, and they come with the panels.
+ * did, they come with the panels, once the hand rests.
  */
 export const useCounted = create<Pick<CheckResult, "counts">>()(() => countsNow());
 
@@ -56,8 +58,13 @@ usePlanStore.subscribe((state, before) => {
     catchUp();
     return;
   }
-  timer ??= setTimeout(catchUp, followMs(state));
-  if (changesUnread(state.result) <= COUNTED_MOST) useCounted.setState(countsNow());
+  if (changesUnread(state.result) <= COUNTED_MOST) {
+    timer ??= setTimeout(catchUp, followMs(state));
+    useCounted.setState(countsNow());
+    return;
+  }
+  if (timer !== null) clearTimeout(timer);
+  timer = setTimeout(catchUp, RESTED_MS);
 });
 
 function followMs({ shown, layoutId }: PlanState): number {

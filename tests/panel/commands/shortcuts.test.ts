@@ -4,6 +4,8 @@ import {
   allCommands,
   commandById,
 } from "../../../src/panel/window/all-commands.ts";
+import { whyNot } from "../../../src/panel/commands/command.ts";
+import { commandNow } from "../../../src/panel/state/plan-actions.ts";
 import { useOwnKeys } from "../../../src/panel/commands/own-keys.ts";
 import {
   type KeyPress,
@@ -144,6 +146,21 @@ describe("the commands", () => {
       keys,
     ]) {
       expect(list.filter((entry, index) => list.indexOf(entry) !== index)).toEqual([]);
+    }
+  });
+  test("whether they can be used is told without any finding being counted", () => {
+    // It is asked on each frame of a drag; where hundreds move, counting takes four frames.
+    const refuse = () => {
+      throw new Error("findings were asked for");
+    };
+    const result = { ...commandNow().result };
+    for (const list of ["counts", "findings", "accepted", "byCheck"]) {
+      Object.defineProperty(result, list, { get: refuse });
+    }
+    const selections = [[], ["one"], ["one", "two"]];
+    for (const selection of selections) {
+      const now = { ...commandNow(), result, selection };
+      expect(allCommands.map((command) => typeof whyNot(command, now))).not.toContain("undefined");
     }
   });
   test("their keys are written out", () => {

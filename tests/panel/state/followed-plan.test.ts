@@ -54,7 +54,7 @@ test("sixty frames over more than a thousand plantings are three looks, the last
   expect(useFollowed.getState().shown).toBe(usePlanStore.getState().shown);
 });
 
-test("counts follow each frame of a few moved, and with the panels where hundreds are", () => {
+test("counts follow each frame of a few moved, and once the hand rests where hundreds are", () => {
   // In two rows, each too near what stands across from it until the second moves away.
   const many = Array.from({ length: 800 }, (_, place) =>
     plantingAt(place + 1, 0, {
@@ -74,9 +74,13 @@ test("counts follow each frame of a few moved, and with the panels where hundred
   usePlanStore.getState().cancelPreview();
   const before = counts();
   const second = many.slice(650).map(({ id }) => id);
-  usePlanStore.getState().preview(moved(second, 500));
+  for (let frame = 1; frame <= 120; frame += 1) {
+    usePlanStore.getState().preview(moved(second, 500 + frame));
+    vi.advanceTimersByTime(16);
+  }
+  // Two seconds of frames, and none of them has counted.
   expect(counts()).toBe(before);
-  vi.advanceTimersByTime(500);
+  vi.advanceTimersByTime(200);
   expect(counts()).toEqual(usePlanStore.getState().result.counts);
   expect(counts()).not.toEqual(before);
   expect(useFollowed.getState().result).toBe(usePlanStore.getState().result);
