@@ -4,7 +4,8 @@
  */
 import { isDeepStrictEqual } from "node:util";
 import { expect, test } from "vitest";
-import { gapBetween, gapWithin } from "../../src/core/geometry/gap.ts";
+import { GAP_NUMBERS, gapAt, gapBetween, gapWithin } from "../../src/core/geometry/gap.ts";
+import { OutlineColumns } from "../../src/core/geometry/outline-columns.ts";
 import { outlineOf } from "../../src/core/geometry/outline.ts";
 import { pointDistance } from "../../src/core/geometry/point.ts";
 import { referenceDistance, referenceOf, referencePoint } from "../support/reference-geometry.ts";
@@ -15,6 +16,8 @@ const PAIRS = Number(process.env["WIDEBERTH_PAIRS"] ?? 20_000);
 const FIRST_SEED = Number(process.env["WIDEBERTH_SEED"] ?? 1);
 /** Metres; far distances may differ by this share. */
 const TOLERANCE = 1e-9;
+
+const numbers = new Float64Array(GAP_NUMBERS + 1);
 
 /** What is wrong with the measured gap of a pair, or null. */
 function faultOf({ a, b }: ShapePair): string | null {
@@ -33,6 +36,12 @@ function faultOf({ a, b }: ShapePair): string | null {
   }
   if (!isDeepStrictEqual(gapWithin(outlineA, outlineB, gap.distanceM + 1e-6), gap)) {
     return `${gap.distanceM} m is not found within a micrometre more`;
+  }
+  const columns = new OutlineColumns([outlineB, outlineA]);
+  const isFound = columns.gapInto(1, 0, gap.distanceM + 1e-6, numbers, 1);
+  if (!isFound || !isDeepStrictEqual(gapAt(numbers, 1), gap)) return "in columns it is another";
+  if (columns.gapInto(0, 1, gap.distanceM * 0.999, numbers, 0) && gap.distanceM > 1e-3) {
+    return `${gap.distanceM} m is found within less in columns`;
   }
   const short = gapWithin(outlineA, outlineB, gap.distanceM * 0.999);
   if (short !== null && gap.distanceM > 1e-3) return `${gap.distanceM} m is found within less`;

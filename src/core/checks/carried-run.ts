@@ -5,7 +5,13 @@
  */
 import type { CropBook } from "../kinds/crop-book.ts";
 import { outlineOf } from "../geometry/outline.ts";
-import { type ListParts, partsOf, placesApart, placesDiffering } from "../lists/changed-list.ts";
+import {
+  type ListParts,
+  partsOf,
+  placeById,
+  placesApart,
+  placesDiffering,
+} from "../lists/changed-list.ts";
 import { Pages } from "../lists/pages.ts";
 import { PlacedMap, placesById } from "../lists/placed-map.ts";
 import type { Bed, Layout, Plan, Planting } from "../model/plan.ts";
@@ -83,7 +89,7 @@ export function keptOf(run: CarriedFrom): Kept {
   const pages = Pages.of(stands);
   const kept = {
     stands: pages,
-    placeOf: placesById(stands),
+    placeOf: placeById(stands),
     pairs: pairLists(stands, pairsByParent),
     beds: Pages.of(beds),
     bedPlaceOf: placesById(beds.map(({ bed }) => bed)),

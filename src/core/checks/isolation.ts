@@ -12,8 +12,10 @@ import { isDatedHere } from "../calendar/season-reach.ts";
 import type { PollenCarrier, Relation } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
-import { GAP_NUMBERS, gapAt, gapBetween, gapInto, gapWithin } from "../geometry/gap.ts";
-import { PlacedMap, placesById } from "../lists/placed-map.ts";
+import { GAP_NUMBERS, gapAt, gapBetween, gapWithin } from "../geometry/gap.ts";
+import { OutlineColumns } from "../geometry/outline-columns.ts";
+import { placeById } from "../lists/changed-list.ts";
+import { PlacedMap } from "../lists/placed-map.ts";
 import type { Cover } from "../model/plan.ts";
 import {
   type CarriedForward,
@@ -21,6 +23,7 @@ import {
   meetings,
   pairsInOrder,
 } from "../nearness/directed-pairs.ts";
+import { Crossings } from "../nearness/crossings.ts";
 import { groupStands } from "../nearness/near-stands.ts";
 import { PairColumns } from "../nearness/pair-columns.ts";
 import { WayLists } from "../nearness/way-lists.ts";
@@ -65,7 +68,7 @@ function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
   );
   const isParent = (place: number) => (stands[place] as Stand).isSeedParent;
   return {
-    byParent: new PlacedMap(placesById(stands), lists.pages(isParent)),
+    byParent: new PlacedMap(() => placeById(stands), lists.pages(isParent)),
     get pairs() {
       return lists.all;
     },
@@ -77,26 +80,30 @@ function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
 
 /** Every two stands of which distance does not clear both ways, measured once. */
 function judgedColumns(stands: readonly Stand[], book: CropBook): PairColumns {
-  const columns = new PairColumns();
-  meetings(stands, (from, to, isMutual) => {
+  const columns = new PairColumns(stands.length * 4); // As many as they mostly are.
+  const outlines = new OutlineColumns(stands.map(({ outline }) => outline));
+  const crossings = new Crossings(stands, book);
+  meetings(stands, outlines.boxes, (from, to, isMutual) => {
+    const onward = crossings.relation(from, to);
+    const back = isMutual ? crossings.relation(to, from) : "no";
+    if (onward === "no" && back === "no") return;
     const [one, other] = [stands[from] as Stand, stands[to] as Stand];
-    const onward = book.relation(one.kind, other.kind).relation;
-    const back = isMutual ? book.relation(other.kind, one.kind).relation : "no";
-    const isOnward = canCross(one, other, onward);
-    const isBack = canCross(other, one, back);
-    if (!isOnward && !isBack) return;
-    const limitM = Math.max(isOnward ? limitOf(one, other) : 0, isBack ? limitOf(other, one) : 0);
+    const limitM = Math.max(
+      onward === "no" ? 0 : limitOf(one, other),
+      back === "no" ? 0 : limitOf(other, one),
+    );
     const at = columns.nextGap();
-    if (!gapInto(one.outline, other.outline, limitM, columns.gaps, at)) return;
+    if (!outlines.gapInto(from, to, limitM, columns.gaps, at)) return;
     const metres = columns.gaps[at] as number;
-    const there = isOnward ? codeOf(one, other, onward, metres) : 0;
-    const andBack = isBack ? codeOf(other, one, back, metres) : 0;
+    const there = codeOf(one, other, onward, metres);
+    const andBack = codeOf(other, one, back, metres);
     if (there !== 0 || andBack !== 0) columns.add(from, to, there, andBack);
   });
   return columns;
 }
 
 function codeOf(parent: Stand, source: Stand, relation: Relation, metres: number): number {
+  if (relation === "no") return 0;
   const code = CODES[standingOf(parent, source, metres)];
   return code !== 0 && relation === "rarely" ? code + RARELY : code;
 }
@@ -192,8 +199,7 @@ function judgedPair(
   where: IsolationPair["where"],
 ): IsolationPair {
   const requirement = requirementFrom(parent, source.kind);
-  const { receives } = parent;
-  const { sheds } = source;
+  const [{ receives }, { sheds }] = [parent, source];
   const overlap = receives && sheds ? daysTogether(receives, sheds) : null;
   const gapDays = receives && sheds ? daysBetween(receives, sheds) : null;
   const standing = standingOf(parent, source, distanceM);
@@ -258,8 +264,7 @@ export function clearedOtherwise(
 
 /** Whether the guard days lie between the windows, of whatever year they are. */
 function isApartInTime(parent: Stand, source: Stand): boolean {
-  const { receives } = parent;
-  const { sheds } = source;
+  const [{ receives }, { sheds }] = [parent, source];
   if (receives === null || sheds === null || daysTogether(receives, sheds) > 0) return false;
   return daysBetween(receives, sheds) >= guardDaysOf(parent, source);
 }

@@ -11,7 +11,9 @@ import {
   patchedLists,
 } from "../lists/graded-lists.ts";
 import { IdPages } from "../lists/id-pages.ts";
+import { placeById } from "../lists/changed-list.ts";
 import { Pages } from "../lists/pages.ts";
+import { PlacedMap } from "../lists/placed-map.ts";
 import { idRanks } from "../nearness/id-order.ts";
 import { pairsInOrder } from "../nearness/directed-pairs.ts";
 import { changedIds } from "../model/changed-ids.ts";
@@ -76,7 +78,8 @@ export function runChecks(
   const carried = previous && carriedRun(now, previous);
   if (carried) return carriedResult(now, carried, untoldAfter(previous, carried));
   const stands = resolveStands(plan, layout, book, previous?.standById);
-  const standById = new Map(stands.map((stand) => [stand.id, stand]));
+  const listed = Pages.of(stands);
+  const standById = byIdWhenRead(listed);
   const bedOutlines = resolveBeds(layout.beds, previous?.bedOutlines);
   // Stands and beds that changed, came or went since the run before.
   const changed = new Set(
@@ -85,11 +88,8 @@ export function runChecks(
       ...changedIds(previous.bedOutlines, bedOutlines),
     ],
   );
-  const isolation = isolationPairs(
-    stands,
-    book,
-    previous && { byParent: previous.pairsByParent, changed },
-  );
+  const earlier = previous && { byParent: previous.pairsByParent, changed };
+  const isolation = isolationPairs(stands, book, earlier);
   const input = {
     ...now,
     stands,
@@ -109,7 +109,7 @@ export function runChecks(
   }
   return resultOf({
     of: now,
-    stands: Pages.of(stands),
+    stands: listed,
     standById,
     bedOutlines,
     pairsByParent: isolation.byParent,
@@ -250,6 +250,7 @@ const always =
   () =>
     value;
 const pairsOfRun = (run: IsolationRun) => () => run.pairs;
+const byIdWhenRead = (stands: Pages<Stand>) => new PlacedMap(() => placeById(stands.all), stands);
 const ranksWhenRead = (stands: readonly Stand[]) => madeOnce(() => idRanks(stands));
 const pairsWhenRead = (stands: Pages<Stand>, byParent: CheckResult["pairsByParent"]) =>
   madeOnce(() => pairsInOrder(stands.all, byParent));

@@ -78,8 +78,10 @@ const ROUNDING_M = 1e-6;
  * which is asked where neither a line between the two nor a corner tells it for less.
  */
 export function overlapsBy(a: Outline, b: Outline, metres: number): boolean {
+  if (isMiddleIn(a, b, metres) || isMiddleIn(b, a, metres)) return true;
   if (isBesides(a, b, metres) || isBesides(b, a, metres)) return false;
-  return isDeepIn(a, b, metres) || isDeepIn(b, a, metres) || overlapDepth(a, b).distanceM > metres;
+  const isDeep = isCornerIn(a, b, metres) || isCornerIn(b, a, metres);
+  return isDeep || overlapDepth(a, b).distanceM > metres;
 }
 
 /**
@@ -91,46 +93,62 @@ function isBesides(
   { rings: [other = NO_RING] }: Outline,
   metres: number,
 ): boolean {
+  let fromX = ring[ring.length - 2] as number;
+  let fromY = ring[ring.length - 1] as number;
   for (let at = 0; at < ring.length; at += 2) {
-    const next = (at + 2) % ring.length;
-    const dx = (ring[next] as number) - (ring[at] as number);
-    const dy = (ring[next + 1] as number) - (ring[at + 1] as number);
-    const least = (metres - ROUNDING_M) * Math.sqrt(dx * dx + dy * dy);
-    const high = -leastAcross(ring, -dx, -dy);
-    const otherLow = leastAcross(other, dx, dy);
-    if (high - otherLow < least) return true;
-    const low = leastAcross(ring, dx, dy);
-    const otherHigh = -leastAcross(other, -dx, -dy);
-    if (otherHigh - low < least) return true;
+    const toX = ring[at] as number;
+    const toY = ring[at + 1] as number;
+    const dx = toX - fromX;
+    const dy = toY - fromY;
+    const length = Math.sqrt(dx * dx + dy * dy);
+    if (sharedAcross(ring, other, dx, dy) < (metres - ROUNDING_M) * length) return true;
+    fromX = toX;
+    fromY = toY;
   }
   return false;
 }
 
 const NO_RING = new Float64Array();
 
-/** How far across a line corners lie at least, in lengths of the line. */
-function leastAcross(ring: Float64Array, dx: number, dy: number): number {
-  let least = Infinity;
+/** How much of what two rings take up across a line they share, in lengths of the line; or less than 0. */
+function sharedAcross(ring: Float64Array, other: Float64Array, dx: number, dy: number): number {
+  let low = Infinity;
+  let high = -Infinity;
   for (let at = 0; at < ring.length; at += 2) {
     const across = dx * (ring[at + 1] as number) - dy * (ring[at] as number);
-    if (across < least) least = across;
+    if (across < low) low = across;
+    if (across > high) high = across;
   }
-  return least;
+  let otherLow = Infinity;
+  let otherHigh = -Infinity;
+  for (let at = 0; at < other.length; at += 2) {
+    const across = dx * (other[at + 1] as number) - dy * (other[at] as number);
+    if (across < otherLow) otherLow = across;
+    if (across > otherHigh) otherHigh = across;
+  }
+  return Math.min(high - otherLow, otherHigh - low);
 }
 
-/** Whether a corner of the first outline, or the middle of it, lies so deep in the second. */
-function isDeepIn(inner: Outline, outer: Outline, metres: number): boolean {
-  const deep = (metres + ROUNDING_M) ** 2;
-  const isDeep = (x: number, y: number) =>
-    outlineContains(outer, x, y) && squareToEdge(x, y, outer, Infinity) > deep;
+/** Whether a corner of the first outline lies so deep in the second. */
+function isCornerIn(inner: Outline, outer: Outline, metres: number): boolean {
   for (const ring of inner.rings) {
     for (let at = 0; at < ring.length; at += 2) {
-      if (isDeep(ring[at] as number, ring[at + 1] as number)) return true;
+      if (isDeepIn(ring[at] as number, ring[at + 1] as number, outer, metres)) return true;
     }
   }
+  return false;
+}
+
+/** Whether the middle of the first outline, where it is ground of it, lies so deep in the second. */
+function isMiddleIn(inner: Outline, outer: Outline, metres: number): boolean {
   const { minX, minY, maxX, maxY } = inner.bounds;
   const [x, y] = [(minX + maxX) / 2, (minY + maxY) / 2];
-  return outlineContains(inner, x, y) && isDeep(x, y);
+  return isDeepIn(x, y, outer, metres) && outlineContains(inner, x, y);
+}
+
+function isDeepIn(x: number, y: number, outline: Outline, metres: number): boolean {
+  const deep = (metres + ROUNDING_M) ** 2;
+  return outlineContains(outline, x, y) && squareToEdge(x, y, outline, Infinity) > deep;
 }
 
 function depthIn(inner: Outline, outer: Outline): Reach {

@@ -54,18 +54,23 @@ export function gapInto(
   into: Float64Array,
   at: number,
 ): boolean {
-  if (!isAfter(a, b)) return orderedGap(a, b, limitM, into, at);
-  if (!orderedGap(b, a, limitM, into, at)) return false;
-  const [x, y] = [into[at + 1] as number, into[at + 2] as number];
-  into[at + 1] = into[at + 3] as number;
-  into[at + 2] = into[at + 4] as number;
-  into[at + 3] = x;
-  into[at + 4] = y;
+  const isTurned = isMeasuredAfter(a, b);
+  const [first, second] = isTurned ? [b, a] : [a, b];
+  if (sharedInto(first, second, into, at)) return true;
+  const [ofFirst, ofSecond] = isTurned ? [3, 1] : [1, 3];
+  const limit = limitSquare(limitM);
+  const square = nearest(first, second, limit);
+  if (square < limit) putFound(into, at, ofFirst, ofSecond);
+  if (nearest(second, first, square) < square) putFound(into, at, ofSecond, ofFirst);
+  else if (square >= limit) return false;
   return true;
 }
 
 /** Which of two outlines is measured first: that with the lesser bounds, else the lesser corners. */
-function isAfter({ bounds: a, rings }: Outline, { bounds: b, rings: others }: Outline): boolean {
+export function isMeasuredAfter(
+  { bounds: a, rings }: Outline,
+  { bounds: b, rings: others }: Outline,
+): boolean {
   const by = a.minX - b.minX || a.minY - b.minY;
   return by === 0 ? String(rings[0]) > String(others[0]) : by > 0;
 }
@@ -73,30 +78,21 @@ function isAfter({ bounds: a, rings }: Outline, { bounds: b, rings: others }: Ou
 /** Beyond a limit by so little it may be rounding: whoever asked looks at the distance itself. */
 const LIMIT_SLACK = 1 + 1e-9;
 
-function orderedGap(
-  a: Outline,
-  b: Outline,
-  limitM: number,
-  into: Float64Array,
-  at: number,
-): boolean {
+/** What the square of a distance must be less than, to be found within a limit in metres. */
+export const limitSquare = (limitM: number): number => limitM * limitM * LIMIT_SLACK;
+
+/** Puts the gap of two outlines that share ground where it belongs; says whether they do. */
+export function sharedInto(a: Outline, b: Outline, into: Float64Array, at: number): boolean {
   const shared = sharedPoint(a, b);
-  if (shared !== null) {
-    into[at] = 0;
-    into[at + 1] = into[at + 3] = shared.x;
-    into[at + 2] = into[at + 4] = shared.y;
-    return true;
-  }
-  const limit = limitM * limitM * LIMIT_SLACK;
-  const isFound = nearest(a, b, limit);
-  if (isFound) putFound(into, at, 1, 3);
-  if (nearest(b, a, isFound ? found.square : limit)) putFound(into, at, 3, 1);
-  else if (!isFound) return false;
+  if (shared === null) return false;
+  into[at] = 0;
+  into[at + 1] = into[at + 3] = shared.x;
+  into[at + 2] = into[at + 4] = shared.y;
   return true;
 }
 
-/** Puts what `nearest` found where it belongs. @param corner, on which of the numbers is the x of each */
-function putFound(into: Float64Array, at: number, corner: number, on: number): void {
+/** Puts what was found last where it belongs. @param corner, on which of the numbers is the x of each */
+export function putFound(into: Float64Array, at: number, corner: number, on: number): void {
   into[at] = Math.sqrt(found.square);
   into[at + corner] = found.cornerX;
   into[at + corner + 1] = found.cornerY;
@@ -192,17 +188,17 @@ export function gapToEdge(place: Point, outline: Outline): Gap {
 }
 
 /**
- * What `nearest` found last: the square of the distance, the corner, the place on the edge.
- * One for all, read at once: a whole-plan check measures tens of thousands of pairs, and what
- * each would leave behind costs more to clear away than to measure.
+ * What was found last: the square of the distance, the corner, the place on the edge. One for all,
+ * read at once: a whole-plan check measures tens of thousands of pairs, and what each would leave
+ * behind costs more to clear away than to measure.
  */
 const found = { square: 0, cornerX: 0, cornerY: 0, onX: 0, onY: 0 };
 
 /**
- * Leaves in `found` the nearest corner of `a` to an edge of `b`, if nearer than the square root of
- * `limit`; says whether there is one.
+ * The square of the distance from the nearest corner of `a` to an edge of `b`, with where it is
+ * measured left in `found`, if less than `limit`; else `limit`.
  */
-function nearest(a: Outline, b: Outline, limit: number): boolean {
+function nearest(a: Outline, b: Outline, limit: number): number {
   let best = limit;
   const { minX, minY, maxX, maxY } = b.bounds;
   for (const ring of a.rings) {
@@ -214,7 +210,7 @@ function nearest(a: Outline, b: Outline, limit: number): boolean {
       if (outX * outX + outY * outY < best) best = squareToEdge(x, y, b, best);
     }
   }
-  return best < limit;
+  return best;
 }
 
 /**
@@ -223,38 +219,58 @@ function nearest(a: Outline, b: Outline, limit: number): boolean {
  */
 export function squareToEdge(x: number, y: number, { rings }: Outline, limit: number): number {
   let best = limit;
+  lookFrom(x, y);
+  for (const ring of rings) best = squareToRing(ring, 0, ring.length, best);
+  return best;
+}
+
+/** Where `squareToRing` measures from. */
+const place = { x: 0, y: 0 };
+
+export function lookFrom(x: number, y: number): void {
+  place.x = x;
+  place.y = y;
+}
+
+/** The same from where `lookFrom` said, of a ring whose coordinates lie in an array. */
+export function squareToRing(
+  corners: Float64Array,
+  from: number,
+  end: number,
+  limit: number,
+): number {
+  const { x, y } = place;
+  let best = limit;
   let onX = 0;
   let onY = 0;
-  for (const edges of rings) {
-    let fromX = edges[edges.length - 2] as number;
-    let fromY = edges[edges.length - 1] as number;
-    for (let j = 0; j < edges.length; j += 2) {
-      const toX = edges[j] as number;
-      const toY = edges[j + 1] as number;
-      const ex = toX - fromX;
-      const ey = toY - fromY;
-      const dx = x - fromX;
-      const dy = y - fromY;
-      const along = dx * ex + dy * ey;
-      const lengthSquare = ex * ex + ey * ey;
-      // Past its far end another edge begins, which is as near or nearer.
-      if (along <= 0 || along < lengthSquare) {
-        const across = dx * ey - dy * ex;
-        if (along <= 0 || across * across < best * lengthSquare) {
-          const share = along <= 0 ? 0 : along / lengthSquare;
-          const px = fromX + share * ex;
-          const py = fromY + share * ey;
-          const square = (x - px) * (x - px) + (y - py) * (y - py);
-          if (square < best) {
-            best = square;
-            onX = px;
-            onY = py;
-          }
+  let fromX = corners[end - 2] as number;
+  let fromY = corners[end - 1] as number;
+  for (let at = from; at < end; at += 2) {
+    const toX = corners[at] as number;
+    const toY = corners[at + 1] as number;
+    const ex = toX - fromX;
+    const ey = toY - fromY;
+    const dx = x - fromX;
+    const dy = y - fromY;
+    const along = dx * ex + dy * ey;
+    const lengthSquare = ex * ex + ey * ey;
+    // Past its far end another edge begins, which is as near or nearer.
+    if (along <= 0 || along < lengthSquare) {
+      const across = dx * ey - dy * ex;
+      if (along <= 0 || across * across < best * lengthSquare) {
+        const share = along <= 0 ? 0 : along / lengthSquare;
+        const px = fromX + share * ex;
+        const py = fromY + share * ey;
+        const square = (x - px) * (x - px) + (y - py) * (y - py);
+        if (square < best) {
+          best = square;
+          onX = px;
+          onY = py;
         }
       }
-      fromX = toX;
-      fromY = toY;
     }
+    fromX = toX;
+    fromY = toY;
   }
   if (best < limit) {
     found.square = best;

@@ -6,13 +6,22 @@ import type { Pages } from "./pages.ts";
 
 /** An id without a value, undefined, is not in the map. */
 export class PlacedMap<V> implements ReadonlyMap<string, V> {
-  readonly placeOf: ReadonlyMap<string, number>;
   readonly items: Pages<V | undefined>;
+  private places: ReadonlyMap<string, number> | (() => ReadonlyMap<string, number>);
   private made: ReadonlyMap<string, V> | null = null;
 
-  constructor(placeOf: ReadonlyMap<string, number>, items: Pages<V | undefined>) {
-    this.placeOf = placeOf;
+  /** @param places by id, or what makes them when one is first asked for */
+  constructor(
+    places: ReadonlyMap<string, number> | (() => ReadonlyMap<string, number>),
+    items: Pages<V | undefined>,
+  ) {
+    this.places = places;
     this.items = items;
+  }
+
+  private get placeOf(): ReadonlyMap<string, number> {
+    if (typeof this.places === "function") this.places = this.places();
+    return this.places;
   }
 
   get(id: string): V | undefined {

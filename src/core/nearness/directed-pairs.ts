@@ -1,6 +1,7 @@
 /** Directed pairs of things in a list: which two meet, and lists of what is found of them. */
-import { boxGap } from "../geometry/boxes.ts";
-import { boxesOf, groupPlaces, groupStands, nearStands } from "./near-stands.ts";
+import { type Boxes, boxesAt, curveOrder } from "../geometry/boxes.ts";
+import { groupPlaces, groupStands } from "./near-stands.ts";
+import { nearPairs } from "./near-pairs.ts";
 import type { Reacher } from "./reach-index.ts";
 
 /** A directed pair, by the ids of the two. */
@@ -15,29 +16,23 @@ interface Directed {
  */
 type Meeting = (from: number, to: number, isMutual: boolean) => void;
 
-/** Tells each two things of a group of which one reaches the other, as far as bounds tell, once. */
-export function meetings(items: readonly Reacher[], meet: Meeting): void {
-  for (const places of groupPlaces(items).values()) {
-    const group = places.map((place) => items[place] as Reacher);
-    const boxes = boxesOf(group);
-    // None looks farther than this many metres; one that is no seed parent looks at nothing.
-    const reaches = new Float64Array(group.length);
-    group.forEach(({ isSeedParent, reachM }, at) => (reaches[at] = isSeedParent ? reachM : -1));
-    const index = nearStands(group, boxes);
-    const all = [...group.keys()];
-    for (const at of index?.order ?? all) {
-      const reachM = reaches[at] as number;
-      if (reachM < 0) continue;
-      for (const near of index?.near(at) ?? all) {
-        if (near === at) continue;
-        const apartM = boxGap(boxes, at, near);
-        if (apartM >= reachM) continue;
-        const isMutual = apartM < (reaches[near] as number);
-        // Two that reach each other are found from both sides, and told from one.
-        if (isMutual && near < at) continue;
-        meet(places[at] as number, places[near] as number, isMutual);
-      }
-    }
+/**
+ * Tells each two things of a group of which one reaches the other, as far as bounds tell, once.
+ * @param boxes their bounds
+ */
+export function meetings(items: readonly Reacher[], boxes: Boxes, meet: Meeting): void {
+  for (const places of groupPlaces(items, curveOrder(boxes)).values()) {
+    // How far each looks; one that is no seed parent looks at nothing.
+    const squares = Float64Array.from(places, (place) => {
+      const { isSeedParent, reachM } = items[place] as Reacher;
+      return isSeedParent ? reachM * reachM : -1;
+    });
+    nearPairs(boxesAt(boxes, places), squares, (one, other, apart) => {
+      const isThere = apart < (squares[one] as number);
+      const isBack = apart < (squares[other] as number);
+      const [from, to] = isThere ? [one, other] : [other, one];
+      meet(places[from] as number, places[to] as number, isThere && isBack);
+    });
   }
 }
 

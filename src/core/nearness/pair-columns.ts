@@ -6,23 +6,32 @@ import { GAP_NUMBERS } from "../geometry/gap.ts";
 
 /** What says how a way stands is less than this. */
 const CODES = 16;
-/** Room for so many pairs to begin with. */
-const FIRST_ROOM = 256;
+/** Room for at least so many pairs to begin with. */
+const LEAST_ROOM = 256;
 
 export class PairColumns {
   length = 0;
   /** Places in the list of the two. */
-  one = new Uint32Array(FIRST_ROOM);
-  other = new Uint32Array(FIRST_ROOM);
+  one: Uint32Array;
+  other: Uint32Array;
   /** The gap from `one` to `other`, as `gapInto` puts it. */
-  gaps = new Float64Array(FIRST_ROOM * GAP_NUMBERS);
+  gaps: Float64Array;
   /**
    * How the way from `one` to `other` stands, then the way back: whoever fills them says what the
    * numbers mean, which are less than 16; 0: there is no such way.
    */
-  ways = new Uint8Array(FIRST_ROOM * 2);
+  ways: Uint8Array;
   /** How many ways stand so. */
   private readonly counts = new Uint32Array(CODES);
+
+  /** @param expected how many pairs there may be: room that is not written to takes no memory */
+  constructor(expected = 0) {
+    const room = Math.max(LEAST_ROOM, expected);
+    this.one = new Uint32Array(room);
+    this.other = new Uint32Array(room);
+    this.gaps = new Float64Array(room * GAP_NUMBERS);
+    this.ways = new Uint8Array(room * 2);
+  }
 
   /** Where in `gaps` that of the next pair goes: there is room for it. */
   nextGap(): number {
