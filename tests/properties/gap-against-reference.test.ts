@@ -4,8 +4,9 @@
  */
 import { isDeepStrictEqual } from "node:util";
 import { expect, test } from "vitest";
+import { boxesOf } from "../../src/core/geometry/boxes.ts";
 import { GAP_NUMBERS, gapAt, gapBetween, gapWithin } from "../../src/core/geometry/gap.ts";
-import { OutlineColumns } from "../../src/core/geometry/outline-columns.ts";
+import { gapInColumns } from "../../src/core/geometry/outline-columns.ts";
 import { outlineOf } from "../../src/core/geometry/outline.ts";
 import { pointDistance } from "../../src/core/geometry/point.ts";
 import { referenceDistance, referenceOf, referencePoint } from "../support/reference-geometry.ts";
@@ -37,10 +38,10 @@ function faultOf({ a, b }: ShapePair): string | null {
   if (!isDeepStrictEqual(gapWithin(outlineA, outlineB, gap.distanceM + 1e-6), gap)) {
     return `${gap.distanceM} m is not found within a micrometre more`;
   }
-  const columns = new OutlineColumns([outlineB, outlineA]);
-  const isFound = columns.gapInto(1, 0, gap.distanceM + 1e-6, numbers, 1);
+  const columns = gapInColumns([outlineB, outlineA], boxesOf([outlineB, outlineA]));
+  const isFound = columns(1, 0, gap.distanceM + 1e-6, numbers, 1);
   if (!isFound || !isDeepStrictEqual(gapAt(numbers, 1), gap)) return "in columns it is another";
-  if (columns.gapInto(0, 1, gap.distanceM * 0.999, numbers, 0) && gap.distanceM > 1e-3) {
+  if (columns(0, 1, gap.distanceM * 0.999, numbers, 0) && gap.distanceM > 1e-3) {
     return `${gap.distanceM} m is found within less in columns`;
   }
   const short = gapWithin(outlineA, outlineB, gap.distanceM * 0.999);

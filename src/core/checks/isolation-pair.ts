@@ -12,7 +12,7 @@ import type { WayLists } from "../nearness/way-lists.ts";
 export type Standing = "distance" | "time" | "cover" | "conflict" | "unknown";
 
 /** How a way stands, as columns have it; 0: distance clears it, or the two do not cross that way. */
-export const CODES: Readonly<Record<Standing, number>> = {
+const CODES: Readonly<Record<Standing, number>> = {
   distance: 0,
   time: 1,
   cover: 2,
@@ -22,6 +22,11 @@ export const CODES: Readonly<Record<Standing, number>> = {
 
 /** Added to a code where the two rarely cross. */
 export const RARELY = 8;
+
+export function codeOf(standing: Standing, relation: Relation): number {
+  const code = CODES[standing];
+  return code !== 0 && relation === "rarely" ? code + RARELY : code;
+}
 
 /** Whether a code says that a way stands so. */
 export function isStanding(code: number, standing: Standing): boolean {

@@ -12,8 +12,9 @@ import { isDatedHere } from "../calendar/season-reach.ts";
 import type { PollenCarrier, Relation } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
+import { boxesOf } from "../geometry/boxes.ts";
 import { GAP_NUMBERS, gapAt, gapBetween, gapWithin } from "../geometry/gap.ts";
-import { OutlineColumns } from "../geometry/outline-columns.ts";
+import { gapInColumns } from "../geometry/outline-columns.ts";
 import { placeById } from "../lists/changed-list.ts";
 import { PlacedMap } from "../lists/placed-map.ts";
 import type { Cover } from "../model/plan.ts";
@@ -23,18 +24,17 @@ import {
   meetings,
   pairsInOrder,
 } from "../nearness/directed-pairs.ts";
-import { Crossings } from "../nearness/crossings.ts";
+import { crossingsOf } from "../nearness/crossings.ts";
 import { groupStands } from "../nearness/near-stands.ts";
 import { PairColumns } from "../nearness/pair-columns.ts";
 import { WayLists } from "../nearness/way-lists.ts";
 import {
-  CODES,
   DISTANCE_TOLERANCE_M,
-  RARELY,
   type IsolationPair,
   type JudgedPairs,
   type Standing,
   type TimeClear,
+  codeOf,
   isStanding,
   judgedAmong,
   lacksFigure,
@@ -81,11 +81,13 @@ function freshRun(stands: readonly Stand[], book: CropBook): IsolationRun {
 /** Every two stands of which distance does not clear both ways, measured once. */
 function judgedColumns(stands: readonly Stand[], book: CropBook): PairColumns {
   const columns = new PairColumns(stands.length * 4); // As many as they mostly are.
-  const outlines = new OutlineColumns(stands.map(({ outline }) => outline));
-  const crossings = new Crossings(stands, book);
-  meetings(stands, outlines.boxes, (from, to, isMutual) => {
-    const onward = crossings.relation(from, to);
-    const back = isMutual ? crossings.relation(to, from) : "no";
+  const outlines = stands.map(({ outline }) => outline);
+  const boxes = boxesOf(outlines);
+  const relation = crossingsOf(stands, book);
+  const measure = gapInColumns(outlines, boxes);
+  meetings(stands, boxes, (from, to, isMutual) => {
+    const onward = relation(from, to);
+    const back = isMutual ? relation(to, from) : "no";
     if (onward === "no" && back === "no") return;
     const [one, other] = [stands[from] as Stand, stands[to] as Stand];
     const limitM = Math.max(
@@ -93,19 +95,13 @@ function judgedColumns(stands: readonly Stand[], book: CropBook): PairColumns {
       back === "no" ? 0 : limitOf(other, one),
     );
     const at = columns.nextGap();
-    if (!outlines.gapInto(from, to, limitM, columns.gaps, at)) return;
+    if (!measure(from, to, limitM, columns.gaps, at)) return;
     const metres = columns.gaps[at] as number;
-    const there = codeOf(one, other, onward, metres);
-    const andBack = codeOf(other, one, back, metres);
+    const there = onward === "no" ? 0 : codeOf(standingOf(one, other, metres), onward);
+    const andBack = back === "no" ? 0 : codeOf(standingOf(other, one, metres), back);
     if (there !== 0 || andBack !== 0) columns.add(from, to, there, andBack);
   });
   return columns;
-}
-
-function codeOf(parent: Stand, source: Stand, relation: Relation, metres: number): number {
-  if (relation === "no") return 0;
-  const code = CODES[standingOf(parent, source, metres)];
-  return code !== 0 && relation === "rarely" ? code + RARELY : code;
 }
 
 /** A way of the columns as the pair it is. */

@@ -93,40 +93,31 @@ function isBesides(
   { rings: [other = NO_RING] }: Outline,
   metres: number,
 ): boolean {
-  let fromX = ring[ring.length - 2] as number;
-  let fromY = ring[ring.length - 1] as number;
   for (let at = 0; at < ring.length; at += 2) {
-    const toX = ring[at] as number;
-    const toY = ring[at + 1] as number;
-    const dx = toX - fromX;
-    const dy = toY - fromY;
-    const length = Math.sqrt(dx * dx + dy * dy);
-    if (sharedAcross(ring, other, dx, dy) < (metres - ROUNDING_M) * length) return true;
-    fromX = toX;
-    fromY = toY;
+    const next = (at + 2) % ring.length;
+    const dx = (ring[next] as number) - (ring[at] as number);
+    const dy = (ring[next + 1] as number) - (ring[at + 1] as number);
+    const least = (metres - ROUNDING_M) * Math.sqrt(dx * dx + dy * dy);
+    const high = -leastAcross(ring, -dx, -dy);
+    const otherLow = leastAcross(other, dx, dy);
+    if (high - otherLow < least) return true;
+    const low = leastAcross(ring, dx, dy);
+    const otherHigh = -leastAcross(other, -dx, -dy);
+    if (otherHigh - low < least) return true;
   }
   return false;
 }
 
 const NO_RING = new Float64Array();
 
-/** How much of what two rings take up across a line they share, in lengths of the line; or less than 0. */
-function sharedAcross(ring: Float64Array, other: Float64Array, dx: number, dy: number): number {
-  let low = Infinity;
-  let high = -Infinity;
+/** How far across a line corners lie at least, in lengths of the line. */
+function leastAcross(ring: Float64Array, dx: number, dy: number): number {
+  let least = Infinity;
   for (let at = 0; at < ring.length; at += 2) {
     const across = dx * (ring[at + 1] as number) - dy * (ring[at] as number);
-    if (across < low) low = across;
-    if (across > high) high = across;
+    if (across < least) least = across;
   }
-  let otherLow = Infinity;
-  let otherHigh = -Infinity;
-  for (let at = 0; at < other.length; at += 2) {
-    const across = dx * (other[at + 1] as number) - dy * (other[at] as number);
-    if (across < otherLow) otherLow = across;
-    if (across > otherHigh) otherHigh = across;
-  }
-  return Math.min(high - otherLow, otherHigh - low);
+  return least;
 }
 
 /** Whether a corner of the first outline lies so deep in the second. */

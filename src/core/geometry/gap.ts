@@ -56,18 +56,24 @@ export function gapInto(
 ): boolean {
   const isTurned = isMeasuredAfter(a, b);
   const [first, second] = isTurned ? [b, a] : [a, b];
-  if (sharedInto(first, second, into, at)) return true;
+  const shared = sharedPoint(first, second);
+  if (shared !== null) {
+    into[at] = 0;
+    into[at + 1] = into[at + 3] = shared.x;
+    into[at + 2] = into[at + 4] = shared.y;
+    return true;
+  }
   const [ofFirst, ofSecond] = isTurned ? [3, 1] : [1, 3];
   const limit = limitSquare(limitM);
   const square = nearest(first, second, limit);
   if (square < limit) putFound(into, at, ofFirst, ofSecond);
-  if (nearest(second, first, square) < square) putFound(into, at, ofSecond, ofFirst);
-  else if (square >= limit) return false;
-  return true;
+  const less = nearest(second, first, square);
+  if (less < square) putFound(into, at, ofSecond, ofFirst);
+  return less < limit;
 }
 
 /** Which of two outlines is measured first: that with the lesser bounds, else the lesser corners. */
-export function isMeasuredAfter(
+function isMeasuredAfter(
   { bounds: a, rings }: Outline,
   { bounds: b, rings: others }: Outline,
 ): boolean {
@@ -80,16 +86,6 @@ const LIMIT_SLACK = 1 + 1e-9;
 
 /** What the square of a distance must be less than, to be found within a limit in metres. */
 export const limitSquare = (limitM: number): number => limitM * limitM * LIMIT_SLACK;
-
-/** Puts the gap of two outlines that share ground where it belongs; says whether they do. */
-export function sharedInto(a: Outline, b: Outline, into: Float64Array, at: number): boolean {
-  const shared = sharedPoint(a, b);
-  if (shared === null) return false;
-  into[at] = 0;
-  into[at + 1] = into[at + 3] = shared.x;
-  into[at + 2] = into[at + 4] = shared.y;
-  return true;
-}
 
 /** Puts what was found last where it belongs. @param corner, on which of the numbers is the x of each */
 export function putFound(into: Float64Array, at: number, corner: number, on: number): void {

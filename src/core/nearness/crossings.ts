@@ -13,63 +13,32 @@ export interface Crosser {
   readonly shedsPollen: boolean;
 }
 
-const RELATIONS: readonly Relation[] = ["no", "rarely", "sometimes", "freely"];
-const NOT_ASKED = RELATIONS.length;
+/** How readily a seed parent takes the pollen of a source, by places: `no` where the two are one lot. */
+type RelationOfPlaces = (parent: number, source: number) => Relation;
 
-const TAKES = 1;
-const SHEDS = 2;
-
-export class Crossings {
-  private readonly book: CropBook;
-  private readonly kinds: readonly Kind[];
-  /** Of each thing: its kind, as a place in `kinds`. */
-  private readonly kindOf: Uint32Array;
-  /** Its lot: of one number they are one population; 0: of none but itself. */
-  private readonly lots: Uint32Array;
-  /** Whether it takes pollen and sheds it. */
-  private readonly roles: Uint8Array;
-  /** By kind of the seed parent, then of the source: a place in `RELATIONS`, or that it was not asked. */
-  private readonly rows: Uint8Array[] = [];
-
-  constructor(things: readonly Crosser[], book: CropBook) {
-    this.book = book;
-    this.kindOf = new Uint32Array(things.length);
-    this.lots = new Uint32Array(things.length);
-    this.roles = new Uint8Array(things.length);
-    const kinds = new Map<Kind, number>();
-    const lots = new Map<string, number>();
-    for (let place = 0; place < things.length; place += 1) {
-      const { kind, varietyKey, keepApart, isSeedParent, shedsPollen } = things[place] as Crosser;
-      this.kindOf[place] = numberOf(kind, kinds);
-      if (varietyKey !== null && !keepApart) this.lots[place] = numberOf(varietyKey, lots) + 1;
-      this.roles[place] = (isSeedParent ? TAKES : 0) | (shedsPollen ? SHEDS : 0);
-    }
-    this.kinds = [...kinds.keys()];
-  }
-
-  /** How readily a seed parent takes the pollen of a source: `no` as well where it is no other. */
-  relation(parent: number, source: number): Relation {
-    const { roles, lots, kindOf, rows } = this;
-    if (((roles[parent] as number) & TAKES) === 0 || ((roles[source] as number) & SHEDS) === 0) {
-      return "no";
-    }
-    const lot = lots[parent] as number;
-    if (lot !== 0 && lot === lots[source]) return "no";
-    const [kind, other] = [kindOf[parent] as number, kindOf[source] as number];
-    const row = (rows[kind] ??= new Uint8Array(this.kinds.length).fill(NOT_ASKED));
-    return RELATIONS[row[other] as number] ?? this.asked(kind, other, row);
-  }
-
-  private asked(kind: number, other: number, row: Uint8Array): Relation {
-    const { relation } = this.book.relation(this.kinds[kind] as Kind, this.kinds[other] as Kind);
-    row[other] = RELATIONS.indexOf(relation);
-    return relation;
-  }
+export function crossingsOf(things: readonly Crosser[], book: CropBook): RelationOfPlaces {
+  const kinds = new Map<Kind, number>();
+  const lots = new Map<string, number>();
+  const kindOf = new Uint32Array(things.length);
+  /** Of one number they are one population; 0: it is of none but itself. */
+  const lotOf = new Uint32Array(things.length);
+  things.forEach(({ kind, varietyKey, keepApart }, place) => {
+    kindOf[place] = numberOf(kind, kinds);
+    if (varietyKey !== null && !keepApart) lotOf[place] = numberOf(varietyKey, lots);
+  });
+  /** By kind of the seed parent, then of the source; undefined: it was not asked. */
+  const relations: Relation[][] = [];
+  return (parent, source) => {
+    const [one, other] = [things[parent] as Crosser, things[source] as Crosser];
+    if (!one.isSeedParent || !other.shedsPollen) return "no";
+    if (lotOf[parent] !== 0 && lotOf[parent] === lotOf[source]) return "no";
+    const row = (relations[kindOf[parent] as number] ??= []);
+    return (row[kindOf[source] as number] ??= book.relation(one.kind, other.kind).relation);
+  };
 }
 
 function numberOf<K>(key: K, numbers: Map<K, number>): number {
-  const known = numbers.get(key);
-  if (known !== undefined) return known;
-  numbers.set(key, numbers.size);
-  return numbers.size - 1;
+  const known = numbers.get(key) ?? numbers.size + 1;
+  numbers.set(key, known);
+  return known;
 }

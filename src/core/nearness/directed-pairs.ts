@@ -1,5 +1,5 @@
 /** Directed pairs of things in a list: which two meet, and lists of what is found of them. */
-import { type Boxes, boxesAt, curveOrder } from "../geometry/boxes.ts";
+import { type Boxes, curveOrder, gridOf } from "../geometry/boxes.ts";
 import { groupPlaces, groupStands } from "./near-stands.ts";
 import { nearPairs } from "./near-pairs.ts";
 import type { Reacher } from "./reach-index.ts";
@@ -21,17 +21,18 @@ type Meeting = (from: number, to: number, isMutual: boolean) => void;
  * @param boxes their bounds
  */
 export function meetings(items: readonly Reacher[], boxes: Boxes, meet: Meeting): void {
-  for (const places of groupPlaces(items, curveOrder(boxes)).values()) {
+  const grid = gridOf(boxes);
+  for (const order of groupPlaces(items, curveOrder(grid)).values()) {
     // How far each looks; one that is no seed parent looks at nothing.
-    const squares = Float64Array.from(places, (place) => {
+    const squares = Float64Array.from(order, (place) => {
       const { isSeedParent, reachM } = items[place] as Reacher;
       return isSeedParent ? reachM * reachM : -1;
     });
-    nearPairs(boxesAt(boxes, places), squares, (one, other, apart) => {
+    nearPairs({ boxes, grid, order, squares }, (one, other, apart) => {
       const isThere = apart < (squares[one] as number);
       const isBack = apart < (squares[other] as number);
       const [from, to] = isThere ? [one, other] : [other, one];
-      meet(places[from] as number, places[to] as number, isThere && isBack);
+      meet(order[from] as number, order[to] as number, isThere && isBack);
     });
   }
 }

@@ -1,5 +1,6 @@
 /** The order of what is told of two things each, by the ids of the two, without making those ids. */
-import { type PairColumns, counted } from "./pair-columns.ts";
+import { counted } from "../lists/counted.ts";
+import type { PairColumns } from "./pair-columns.ts";
 
 /** What stands between two ids in the id of a finding. */
 const BETWEEN = "|";

@@ -1,5 +1,5 @@
 /** Things of a list by their groups and their bounds, and which of them touch. */
-import { type Boxes, boxesAt, curveOrder } from "../geometry/boxes.ts";
+import { boxesOf, curveOrder, gridOf } from "../geometry/boxes.ts";
 import { nearPairs } from "./near-pairs.ts";
 import type { Placed } from "./near-index.ts";
 
@@ -31,26 +31,14 @@ export function groupStands<S extends Grouped>(
   return new Map([...groups].map(([group, places]) => [group, standsAt(places)]));
 }
 
-export function boxesOf(items: readonly Placed[]): Boxes {
-  const boxes = new Float64Array(items.length * 4);
-  items.forEach(({ outline: { bounds } }, place) => {
-    boxes[place * 4] = bounds.minX;
-    boxes[place * 4 + 1] = bounds.minY;
-    boxes[place * 4 + 2] = bounds.maxX;
-    boxes[place * 4 + 3] = bounds.maxY;
-  });
-  return boxes;
-}
-
-/** So near, square metres, that they touch. */
-const TOUCHING = Number.MIN_VALUE;
-
 /** Tells each two things whose bounds touch once, by their places in the list. */
 export function touchings(items: readonly Placed[], touch: (one: number, other: number) => void) {
-  const boxes = boxesOf(items);
-  const order = curveOrder(boxes);
-  const reaches = new Float64Array(items.length).fill(TOUCHING);
-  nearPairs(boxesAt(boxes, order), reaches, (one, other) =>
+  const boxes = boxesOf(items.map(({ outline }) => outline));
+  const grid = gridOf(boxes);
+  const order = curveOrder(grid);
+  // So near that they touch.
+  const squares = new Float64Array(items.length).fill(Number.MIN_VALUE);
+  nearPairs({ boxes, grid, order, squares }, (one, other) =>
     touch(order[one] as number, order[other] as number),
   );
 }

@@ -3,6 +3,7 @@
  * how each way of them stands. Nothing is made for a pair before somebody reads it.
  */
 import { GAP_NUMBERS } from "../geometry/gap.ts";
+import { counted } from "../lists/counted.ts";
 
 /** What says how a way stands is less than this. */
 const CODES = 16;
@@ -93,24 +94,4 @@ export function orderedWays(columns: PairColumns, length: number): OrderedWays {
   const byEnd = counted(all.subarray(0, count), endOf, length).order;
   const { order, starts } = counted(byEnd, startOf, length);
   return { ways: order, starts };
-}
-
-/** Numbers in the order of their keys, those of one key as they were. @param length keys are less */
-export function counted(numbers: Uint32Array, keyOf: (number: number) => number, length: number) {
-  const starts = new Uint32Array(length + 1);
-  for (const number of numbers) {
-    const after = keyOf(number) + 1;
-    starts[after] = (starts[after] as number) + 1;
-  }
-  for (let key = 0; key < length; key += 1) {
-    starts[key + 1] = (starts[key + 1] as number) + (starts[key] as number);
-  }
-  const next = starts.slice();
-  const order = new Uint32Array(numbers.length);
-  for (const number of numbers) {
-    const key = keyOf(number);
-    order[next[key] as number] = number;
-    next[key] = (next[key] as number) + 1;
-  }
-  return { order, starts };
 }

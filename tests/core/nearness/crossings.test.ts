@@ -1,8 +1,7 @@
 import { expect, test } from "vitest";
 import { isSameLot, type Stand } from "../../../src/core/checks/stand.ts";
 import { cropBook } from "../../../src/core/kinds/crop-book.ts";
-import type { Kind } from "../../../src/core/kinds/crop.ts";
-import { type Crosser, Crossings } from "../../../src/core/nearness/crossings.ts";
+import { type Crosser, crossingsOf } from "../../../src/core/nearness/crossings.ts";
 import { seededRandom } from "../../properties/seeded-random.ts";
 
 const book = cropBook();
@@ -14,7 +13,7 @@ const kinds = book.kinds.filter(({ group }) =>
 function crossers(count: number, seed: number): readonly Crosser[] {
   const random = seededRandom(seed);
   return Array.from({ length: count }, () => ({
-    kind: random.pick(kinds) as Kind,
+    kind: random.pick(kinds),
     varietyKey: random.pick([null, "beet|a", "beet|b"]),
     keepApart: random.chance(0.2),
     isSeedParent: random.chance(0.7),
@@ -25,14 +24,14 @@ function crossers(count: number, seed: number): readonly Crosser[] {
 test("what is told of two is what the book says of their kinds, less one lot and what takes or sheds none", () => {
   const told = new Map<string, number>();
   const things = crossers(150, 4);
-  const crossings = new Crossings(things, book);
+  const crossings = crossingsOf(things, book);
   for (const [place, parent] of things.entries()) {
     for (const [at, source] of things.entries()) {
       const mayCross =
         parent.isSeedParent && source.shedsPollen && !isSameLot(parent as Stand, source as Stand);
       const expected = mayCross ? book.relation(parent.kind, source.kind).relation : "no";
       if (place === at) continue;
-      expect(crossings.relation(place, at)).toBe(expected);
+      expect(crossings(place, at)).toBe(expected);
       told.set(expected, (told.get(expected) ?? 0) + 1);
     }
   }

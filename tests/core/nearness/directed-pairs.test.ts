@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { byRank, keptPairs, meetings } from "../../../src/core/nearness/directed-pairs.ts";
-import { boxesOf } from "../../../src/core/nearness/near-stands.ts";
+import { boxesOf } from "../../../src/core/geometry/boxes.ts";
 import { PairColumns } from "../../../src/core/nearness/pair-columns.ts";
 import { WayLists } from "../../../src/core/nearness/way-lists.ts";
 import { boundsGap } from "../../../src/core/geometry/bounds.ts";
@@ -48,7 +48,7 @@ const SHORT = 2;
 function columnsOf(items: readonly Post[]) {
   const columns = new PairColumns();
   const codeOf = (from: Post) => (from.reachM > 20 ? LONG : SHORT);
-  meetings(items, boxesOf(items), (from, to, isMutual) => {
+  meetings(items, boxesOf(items.map(({ outline }) => outline)), (from, to, isMutual) => {
     const [one, other] = [items[from] as Post, items[to] as Post];
     const at = columns.nextGap();
     columns.gaps[at] = boundsGap(one.outline.bounds, other.outline.bounds);

@@ -1,8 +1,7 @@
 import { expect, test } from "vitest";
 import type { Bounds } from "../../../src/core/geometry/bounds.ts";
 import { boundsGap } from "../../../src/core/geometry/bounds.ts";
-import { boxesAt, curveOrder } from "../../../src/core/geometry/boxes.ts";
-import { boxesOf } from "../../../src/core/nearness/near-stands.ts";
+import { boxesOf, curveOrder, gridOf } from "../../../src/core/geometry/boxes.ts";
 import { nearPairs } from "../../../src/core/nearness/near-pairs.ts";
 import { type Stand, resolveStands } from "../../../src/core/checks/stand.ts";
 import type { Layout } from "../../../src/core/model/plan.ts";
@@ -39,14 +38,15 @@ test("what is told is what holding each against each finds, once, in whatever or
   let found = 0;
   for (let seed = 1; seed <= 60; seed += 1) {
     const items = things([0, 1, 2, 7, 8, 9, 64, 65, 150][seed % 9] ?? 0, seed);
-    const boxes = boxesOf(items.map(({ bounds }) => ({ outline: { bounds } })));
-    const order = seed % 2 === 0 ? curveOrder(boxes) : Uint32Array.from(items.keys());
+    const boxes = boxesOf(items);
+    const grid = gridOf(boxes);
+    const order = seed % 2 === 0 ? curveOrder(grid) : Uint32Array.from(items.keys());
     const squares = Float64Array.from(order, (place) => {
       const { reachM } = items[place] as Reaching;
       return reachM < 0 ? -1 : reachM ** 2;
     });
     const told: string[] = [];
-    nearPairs(boxesAt(boxes, order), squares, (one, other, square) => {
+    nearPairs({ boxes, grid, order, squares }, (one, other, square) => {
       expect(one).toBeLessThan(other);
       const [a, b] = [items[order[one] ?? -1], items[order[other] ?? -1]] as [Reaching, Reaching];
       expect(Math.sqrt(square)).toBe(boundsGap(a.bounds, b.bounds));
@@ -68,10 +68,11 @@ test("what is told is what holding each against each finds, once, in whatever or
 test("in a large field each is near a few alone", () => {
   const plan = fieldPlan(10_000, 1);
   const stands: readonly Stand[] = resolveStands(plan, plan.layouts[0] as Layout, book);
-  const boxes = boxesOf(stands);
+  const boxes = boxesOf(stands.map(({ outline }) => outline));
   let told = 0;
   const squares = new Float64Array(stands.length).fill(REQUIRED_M ** 2);
-  nearPairs(boxesAt(boxes, curveOrder(boxes)), squares, () => (told += 1));
+  const grid = gridOf(boxes);
+  nearPairs({ boxes, grid, order: curveOrder(grid), squares }, () => (told += 1));
   // About eight neighbours within reach, each two told once.
   expect(told / stands.length).toBeGreaterThan(3.5);
   expect(told / stands.length).toBeLessThan(4.5);

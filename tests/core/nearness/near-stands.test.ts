@@ -1,11 +1,6 @@
 import { expect, test } from "vitest";
 import { boundsGap } from "../../../src/core/geometry/bounds.ts";
-import {
-  boxesOf,
-  groupPlaces,
-  groupStands,
-  touchings,
-} from "../../../src/core/nearness/near-stands.ts";
+import { groupPlaces, groupStands, touchings } from "../../../src/core/nearness/near-stands.ts";
 import { outlineOf } from "../../../src/core/geometry/outline.ts";
 import { seededRandom } from "../../properties/seeded-random.ts";
 
@@ -54,5 +49,4 @@ test("groups hold places and things in the order asked for", () => {
     const stands = groupStands(items).get(group);
     expect(stands).toEqual(own.toReversed().map((place) => items[place]));
   }
-  expect([...boxesOf(items).subarray(4, 8)]).toEqual(Object.values(items[1]?.outline.bounds ?? {}));
 });
