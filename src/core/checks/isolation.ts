@@ -24,7 +24,6 @@ import {
   meetings,
   pairsInOrder,
 } from "../nearness/directed-pairs.ts";
-import { crossingsOf } from "../nearness/crossings.ts";
 import { groupStands } from "../nearness/near-stands.ts";
 import { PairColumns } from "../nearness/pair-columns.ts";
 import { WayLists } from "../nearness/way-lists.ts";
@@ -39,7 +38,7 @@ import {
   judgedAmong,
   lacksFigure,
 } from "./isolation-pair.ts";
-import { type Stand, guardDaysOf, isSameLot, limitOf, requirementFrom } from "./stand.ts";
+import { type Stand, guardDaysOf, isSameLot, limitOf, lotsOf, requirementFrom } from "./stand.ts";
 
 /** All lists of it are made when they are read. */
 export interface IsolationRun extends JudgedPairs {
@@ -83,13 +82,18 @@ function judgedColumns(stands: readonly Stand[], book: CropBook): PairColumns {
   const columns = new PairColumns(stands.length * 4); // As many as they mostly are.
   const outlines = stands.map(({ outline }) => outline);
   const boxes = boxesOf(outlines);
-  const relation = crossingsOf(stands, book);
+  const lots = lotsOf(stands);
+  const relation = (parent: Stand, source: Stand): Relation =>
+    parent.isSeedParent && source.shedsPollen
+      ? book.relation(parent.kind, source.kind).relation
+      : "no";
   const measure = gapInColumns(outlines, boxes);
   meetings(stands, boxes, (from, to, isMutual) => {
-    const onward = relation(from, to);
-    const back = isMutual ? relation(to, from) : "no";
-    if (onward === "no" && back === "no") return;
+    if (lots[from] !== 0 && lots[from] === lots[to]) return;
     const [one, other] = [stands[from] as Stand, stands[to] as Stand];
+    const onward = relation(one, other);
+    const back = isMutual ? relation(other, one) : "no";
+    if (onward === "no" && back === "no") return;
     const limitM = Math.max(
       onward === "no" ? 0 : limitOf(one, other),
       back === "no" ? 0 : limitOf(other, one),

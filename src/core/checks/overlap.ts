@@ -3,7 +3,6 @@ import { areOnGroundTogether } from "../calendar/ground-time.ts";
 import { formatLength } from "../model/length.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { overlapDepth, overlapsBy } from "../geometry/containment.ts";
-import { nearIndex, placesNear } from "../nearness/near-index.ts";
 import type { GradedLists } from "../lists/graded-lists.ts";
 import { IdPages } from "../lists/id-pages.ts";
 import { touchings } from "../nearness/near-stands.ts";
@@ -24,21 +23,14 @@ export interface OverlapFinding extends FindingBase {
 export const overlapCheck: Check<OverlapFinding> = {
   name: "overlap",
   title: words.overlap,
-  run: ({ stands, changedStands, isUnchanged, previous }) => {
-    const plantings = stands.filter((stand) => stand.planting !== null);
+  run: ({ stands, isUnchanged, previous }) => {
     const findings = previous.filter((finding) => finding.subjects.every(isUnchanged));
-    const index = nearIndex(plantings);
-    const done = new Set<Stand>();
-    for (const stand of changedStands) {
-      if (stand.planting === null) continue;
-      done.add(stand);
-      for (const place of placesNear(index, plantings, stand.outline.bounds)) {
-        const other = plantings[place] as Stand;
-        if (done.has(other)) continue;
-        const finding = overlapFinding(other, stand);
-        if (finding) findings.push(finding);
-      }
-    }
+    touchings(stands, (one, other) => {
+      const [a, b] = [stands[one] as Stand, stands[other] as Stand];
+      if (isUnchanged(a.id) && isUnchanged(b.id)) return;
+      const finding = overlapFinding(a, b);
+      if (finding) findings.push(finding);
+    });
     return findings;
   },
   later: overlapsLater,
@@ -47,11 +39,10 @@ export const overlapCheck: Check<OverlapFinding> = {
     const gone: string[] = [];
     const found: OverlapFinding[] = [];
     for (const { before, after } of changes) {
-      if (after.planting === null) continue;
       for (const other of nearBefore(before, 0))
         gone.push(findingId("overlap", [before.id, other.id]));
       for (const other of near(after, 0)) {
-        if (other === after || other.planting === null) continue;
+        if (other === after) continue;
         if (changed.has(other) && other.id < after.id) continue;
         const finding = overlapFinding(other, after);
         if (finding) found.push(finding);
@@ -70,6 +61,9 @@ export function standTogether(a: Stand, b: Stand): boolean {
   return !a.planting || !b.planting || areOnGroundTogether(a.planting, b.planting);
 }
 
+const arePlantedTogether = (a: Stand, b: Stand): boolean =>
+  a.planting !== null && b.planting !== null && standTogether(a, b);
+
 /** The findings of a fresh run: which there are is told without measuring them. */
 function overlapsLater({
   stands,
@@ -80,7 +74,7 @@ function overlapsLater({
   const [ones, others]: [number[], number[]] = [[], []];
   touchings(stands, (one, other) => {
     const [a, b] = [stands[one] as Stand, stands[other] as Stand];
-    if (a.planting === null || b.planting === null || !standTogether(a, b)) return;
+    if (!arePlantedTogether(a, b)) return;
     if (!overlapsBy(a.outline, b.outline, OVERLAP_TOLERANCE_M)) return;
     ones.push(one);
     others.push(other);
@@ -97,8 +91,7 @@ function overlapsLater({
 /** Taken in the order of their ids, so that a carried-forward finding equals a fresh one. */
 function overlapFinding(one: Stand, other: Stand): OverlapFinding | null {
   const [a, b] = one.id < other.id ? [one, other] : [other, one];
-  if (boundsGap(a.outline.bounds, b.outline.bounds) > 0) return null;
-  if (!standTogether(a, b)) return null;
+  if (boundsGap(a.outline.bounds, b.outline.bounds) > 0 || !arePlantedTogether(a, b)) return null;
   const reach = overlapDepth(a.outline, b.outline);
   if (reach.distanceM <= OVERLAP_TOLERANCE_M) return null;
   const subjects = [a.id, b.id];

@@ -263,3 +263,14 @@ export function isSameLot(a: Stand, b: Stand): boolean {
   if (a.varietyKey === null || a.varietyKey !== b.varietyKey) return false;
   return !(a.keepApart || b.keepApart);
 }
+
+/** The same of many, asked often: of one number are one lot; 0: it is of none but itself. */
+export function lotsOf(stands: readonly Stand[]): Uint32Array {
+  const numbers = new Map<string, number>();
+  return Uint32Array.from(stands, ({ varietyKey, keepApart }) => {
+    if (varietyKey === null || keepApart) return 0;
+    const lot = numbers.get(varietyKey) ?? numbers.size + 1;
+    numbers.set(varietyKey, lot);
+    return lot;
+  });
+}

@@ -45,9 +45,11 @@ type RelationOf = (a: Kind, b: Kind) => KindRelation;
 /** The same answers, looked up once for each pair of kinds: a field asks thousands of times. */
 function remembered(relationOf: RelationOf): RelationOf {
   const known = new Map<Kind, Map<Kind, KindRelation>>();
+  // The last row looked at: mostly it is asked for again.
+  let last: Kind | null = null;
+  let row = new Map<Kind, KindRelation>();
   return (a, b) => {
-    let row = known.get(a);
-    if (!row) known.set(a, (row = new Map()));
+    if (a !== last) known.set((last = a), (row = known.get(a) ?? new Map()));
     const found = row.get(b);
     if (found) return found;
     const made = relationOf(a, b);

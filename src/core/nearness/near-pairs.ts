@@ -1,15 +1,15 @@
 /**
  * Which two of many boxes lie near each other, each two told once. Boxes in an order that keeps
- * neighbours together are cut into blocks, blocks into blocks of blocks and so on, each with the
- * box around it; each block is held against those that follow it. Whole numbers on a grid rule out
- * most, four comparisons at once; what they leave is measured.
+ * neighbours together are cut into blocks; a tree over the blocks finds which of them lie near each
+ * other. Whole numbers on a grid rule out most of the rest, four comparisons at once; what they
+ * leave is measured.
  */
+import Flatbush from "flatbush";
 import type { Bounds } from "../geometry/bounds.ts";
 import { type Boxes, GRID_CELLS, type Grid } from "../geometry/boxes.ts";
 
-/** Boxes of a block, and blocks of a larger one, as a power of two. */
-const BITS = 3;
-const FAN = 1 << BITS;
+/** Boxes of a block. */
+const BLOCK = 8;
 
 /** Boxes that are looked at, and how far others count for each. */
 interface Near {
@@ -25,20 +25,11 @@ interface Near {
 /** Two boxes by where they stand in the order, the lesser first, and the square of their distance. */
 type Tell = (one: number, other: number, square: number) => void;
 
-/** Boxes of all levels: those looked at, their blocks, at last one around all. */
-interface Levels {
-  /** Where each level begins, and the end. */
-  readonly starts: readonly number[];
-  readonly cells: Int32Array;
-  /** The farthest that any in them reaches, in cells. */
-  readonly reaches: Int32Array;
-}
-
 /** Two are told when one of them counts for the other. */
 export function nearPairs({ boxes, grid, order, squares }: Near, tell: Tell): void {
-  const count = order.length;
-  const { starts, cells, reaches } = levelsOf(grid, order, squares);
-  const blocks = starts[1] as number;
+  const { length } = order;
+  if (length === 0) return;
+  const { cells, reaches, tree } = blocksOf(grid, order, squares);
   const measure = (one: number, other: number): void => {
     const [a, b] = [(order[one] as number) * 4, (order[other] as number) * 4];
     const right = (boxes[b] as number) - (boxes[a + 2] as number);
@@ -50,71 +41,56 @@ export function nearPairs({ boxes, grid, order, squares }: Near, tell: Tell): vo
     if (isNear) tell(one, other, apart);
   };
   const compare = (block: number, following: number, far: number): void => {
-    const end = Math.min((block + 1) * FAN, count);
-    const first = following * FAN;
-    const last = Math.min(first + FAN, count);
-    for (let one = block * FAN; one < end; one += 1) {
+    const end = Math.min((block + 1) * BLOCK, length);
+    const first = following * BLOCK;
+    const last = Math.min(first + BLOCK, length);
+    for (let one = block * BLOCK; one < end; one += 1) {
       const around = grown(cells, one, far);
-      if (!isWithin(cells, blocks + following, around)) continue;
+      if (!isWithin(cells, length + following, around)) continue;
       for (let other = Math.max(first, one + 1); other < last; other += 1) {
         if (isWithin(cells, other, around)) measure(one, other);
       }
     }
   };
-  /** Holds a block of boxes against those in a block of some level. */
-  const lookInto = (level: number, within: number, block: number): void => {
-    const reach = reaches[blocks + block] as number;
-    if (level === 1) {
-      compare(block, within, Math.max(reach, reaches[blocks + within] as number));
-      return;
+  const farthest = reaches.reduce((most, reach) => Math.max(most, reach), 0);
+  for (let block = 0; block < reaches.length; block += 1) {
+    const { minX, minY, maxX, maxY } = grown(cells, length + block, farthest);
+    for (const following of tree.search(minX, minY, maxX, maxY)) {
+      if (following < block) continue;
+      const far = Math.max(reaches[block] as number, reaches[following] as number);
+      const isNear = isWithin(cells, length + following, grown(cells, length + block, far));
+      if (isNear) compare(block, following, far);
     }
-    const start = starts[level - 1] as number;
-    const end = Math.min(start + (within + 1) * FAN, starts[level] as number);
-    // What lies before the block has been held against it.
-    const first = Math.max(within * FAN, block >> (BITS * (level - 2)));
-    for (let inner = start + first; inner < end; inner += 1) {
-      const around = grown(cells, blocks + block, Math.max(reach, reaches[inner] as number));
-      if (isWithin(cells, inner, around)) lookInto(level - 1, inner - start, block);
-    }
-  };
-  for (let block = 0; block * FAN < count; block += 1) lookInto(starts.length - 2, 0, block);
+  }
 }
 
-function levelsOf(grid: Grid, order: ArrayLike<number>, squares: Float64Array): Levels {
-  const starts = [0];
-  let total = order.length;
-  for (let size = total; size > 1 || starts.length === 1; total += size) {
-    starts.push(total);
-    size = Math.ceil(size / FAN);
-  }
-  starts.push(total);
-  const cells = new Int32Array(total * 4);
-  const reaches = new Int32Array(total);
-  for (let at = 0; at < order.length; at += 1) {
-    const from = (order[at] as number) * 4;
-    for (let side = 0; side < 4; side += 1)
-      cells[at * 4 + side] = grid.cells[from + side] as number;
-    // One more for what rounding makes of it; less than none where nothing counts.
-    const reach = Math.sqrt(squares[at] as number) * grid.scale + 2;
-    reaches[at] = reach >= 0 ? Math.min(reach, GRID_CELLS) : -1;
-  }
-  for (let level = 1; level < starts.length - 1; level += 1) {
-    const start = starts[level] as number;
-    let child = starts[level - 1] as number;
-    for (let block = start; block < (starts[level + 1] as number); block += 1) {
-      let [minX, minY, maxX, maxY, reach] = [GRID_CELLS, GRID_CELLS, 0, 0, -1];
-      for (const last = Math.min(child + FAN, start); child < last; child += 1) {
-        minX = Math.min(minX, cells[child * 4] as number);
-        minY = Math.min(minY, cells[child * 4 + 1] as number);
-        maxX = Math.max(maxX, cells[child * 4 + 2] as number);
-        maxY = Math.max(maxY, cells[child * 4 + 3] as number);
-        reach = Math.max(reach, reaches[child] as number);
-      }
-      cells.set([minX, minY, maxX, maxY], block * 4);
-      reaches[block] = reach;
+/** The boxes that are looked at in cells, after them those of the blocks. */
+function blocksOf({ cells: all, scale }: Grid, order: ArrayLike<number>, squares: Float64Array) {
+  const { length } = order;
+  const count = Math.ceil(length / BLOCK);
+  const cells = new Int32Array((length + count) * 4);
+  /** The farthest that any of a block reaches, in cells. */
+  const reaches = new Int32Array(count).fill(-1);
+  const tree = new Flatbush(count);
+  for (let block = 0; block < count; block += 1) {
+    let [minX, minY, maxX, maxY, reach] = [GRID_CELLS, GRID_CELLS, 0, 0, -1];
+    const end = Math.min((block + 1) * BLOCK, length);
+    for (let at = block * BLOCK; at < end; at += 1) {
+      const from = (order[at] as number) * 4;
+      minX = Math.min(minX, (cells[at * 4] = all[from] as number));
+      minY = Math.min(minY, (cells[at * 4 + 1] = all[from + 1] as number));
+      maxX = Math.max(maxX, (cells[at * 4 + 2] = all[from + 2] as number));
+      maxY = Math.max(maxY, (cells[at * 4 + 3] = all[from + 3] as number));
+      // One more for what rounding makes of it; none where nothing counts.
+      const square = squares[at] as number;
+      if (square >= 0) reach = Math.max(reach, Math.min(Math.sqrt(square) * scale + 2, GRID_CELLS));
     }
+    cells.set([minX, minY, maxX, maxY], (length + block) * 4);
+    reaches[block] = reach;
+    tree.add(minX, minY, maxX, maxY);
   }
-  return { starts, cells, reaches };
+  tree.finish();
+  return { cells, reaches, tree };
 }
 
 function grown(cells: Int32Array, box: number, far: number): Bounds {
