@@ -1,5 +1,6 @@
 /** Isolation and population agree about what one variety is, and so do files and forms. */
 import { describe, expect, test } from "vitest";
+import { type Stand, isSameLot, lotsOf } from "../../../src/core/checks/stand.ts";
 import { findingsOf, standingsOf, trialPlan } from "../../support/trial-plan.ts";
 
 describe("a variety entered twice", () => {
@@ -31,4 +32,22 @@ describe("a variety entered twice", () => {
     });
     expect(standingsOf(hybrid)["p<-q"]).toBe("conflict");
   });
+});
+
+test("numbers of lots tell of any two what is told of the two themselves", () => {
+  const keys = [null, "carrot|long acre", "carrot|orchard"];
+  const stands = [...keys, ...keys].flatMap((varietyKey) =>
+    [false, true].map((keepApart) => ({ varietyKey, keepApart }) as Stand),
+  );
+  const lots = lotsOf(stands);
+  const told = new Set<boolean>();
+  for (const [one, a] of stands.entries()) {
+    for (const [other, b] of stands.entries()) {
+      if (one === other) continue;
+      const isOne = lots[one] !== 0 && lots[one] === lots[other];
+      expect(isOne).toBe(isSameLot(a, b));
+      told.add(isOne);
+    }
+  }
+  expect(told.size).toBe(2);
 });
