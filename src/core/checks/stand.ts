@@ -267,10 +267,10 @@ export function isSameLot(a: Stand, b: Stand): boolean {
 /** The same of many, asked often: of one number are one lot; 0: it is of none but itself. */
 export function lotsOf(stands: readonly Stand[]): Uint32Array {
   const numbers = new Map<string, number>();
-  return Uint32Array.from(stands, ({ varietyKey, keepApart }) => {
-    if (varietyKey === null || keepApart) return 0;
-    const lot = numbers.get(varietyKey) ?? numbers.size + 1;
-    numbers.set(varietyKey, lot);
+  return Uint32Array.from(stands, ({ varietyKey: key, keepApart }) => {
+    if (key === null || keepApart) return 0;
+    const lot = numbers.get(key) ?? numbers.size + 1;
+    numbers.set(key, lot);
     return lot;
   });
 }
