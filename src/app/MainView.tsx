@@ -4,6 +4,7 @@ import { usePlanStore } from "../store/plan/plan-store.ts";
 import { useSheetPlace } from "../store/window/sheet-place.ts";
 import { useWindowStore } from "../store/window/window-store.ts";
 import { ClearGroundLine } from "../panel/findings/ClearGroundLine.tsx";
+import { StatusLine } from "../panel/window/Announcer.tsx";
 import { HiddenLine } from "../panel/window/ShowMenu.tsx";
 import { RegionBoundary } from "../panel/window/RegionBoundary.tsx";
 import { useViewState } from "../panel/state/view-state.ts";
@@ -93,6 +94,7 @@ export function MainView() {
           </Suspense>
         </RegionBoundary>
       )}
+      <StatusLine />
     </div>
   );
 }

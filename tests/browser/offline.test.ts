@@ -112,7 +112,7 @@ describe("after the first visit, with no network", () => {
     await expect.poll(title).toBe("Planned on the train");
     const field = new URL("../../sample-plots/two-acre-field.json", import.meta.url);
     await dropFile(page, "field.json", readFileSync(field, "utf8"));
-    await page.getByText("Opened field.json.").first().waitFor();
+    await page.getByText("Opened field.json.").last().waitFor();
     await expect.poll(() => title()).not.toBe("Planned on the train");
   });
 

@@ -27,7 +27,7 @@ describe("paper in a thread of its own", () => {
     page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
     await openSample(page, siteUrl());
     await dropFile(page, "large.json", largePlan());
-    await page.getByText("Opened large.json.").first().waitFor();
+    await page.getByText("Opened large.json.").last().waitFor();
   });
   afterAll(() => browser.close());
 

@@ -231,7 +231,7 @@ describe("the picture under the drawing", () => {
       isPrinted: true,
     };
     await dropFile(other, "sketched.json", JSON.stringify({ ...plan, id: "sketched", picture }));
-    await other.getByText("Opened sketched.json.").first().waitFor();
+    await other.getByText("Opened sketched.json.").last().waitFor();
     await other.getByRole("button", { name: "Paper", exact: true }).first().click();
     const [download] = await Promise.all([
       other.waitForEvent("download"),

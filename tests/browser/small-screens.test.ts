@@ -121,6 +121,25 @@ test("the line about what happened goes after some seconds, also where motion is
   await page.close();
 });
 
+test("on a wide screen the line about what happened lies on the sheet, and on no row of the bloom strip", async () => {
+  const page = await openAt(1280, 800);
+  await page.locator(".sheet[data-view]").focus();
+  await page.keyboard.press("n");
+  await page.locator(".status-line").waitFor();
+  const edges = () =>
+    page.evaluate(() => {
+      const box = (selector: string) => document.querySelector(selector)?.getBoundingClientRect();
+      const [line, sheet] = [box(".status-line"), box(".sheet")];
+      if (!line || !sheet) return null;
+      return [line.left - sheet.left, sheet.right - line.right, sheet.bottom - line.bottom];
+    });
+  // Its scale bar to the left and its buttons to the right stay in sight.
+  await expect
+    .poll(async () => (await edges())?.every((px, at) => px > (at < 2 ? 100 : 0)))
+    .toBe(true);
+  await page.close();
+});
+
 test("a menu taller than the window scrolls within it", async () => {
   const page = await openAt(1280, 600);
   await page.getByRole("button", { name: "Plan", exact: true }).click();

@@ -27,7 +27,7 @@ describe("work is not lost", () => {
     const sample = readFileSync("sample-plots/garden-to-solve.json", "utf8");
     const other = { ...(JSON.parse(sample) as Plan), id: "other", title: "Another garden" };
     await dropFile(page, "first.json", sample.replace('"id": "', '"id": "first-'));
-    await page.getByText("Opened first.json.").first().waitFor();
+    await page.getByText("Opened first.json.").last().waitFor();
     const undo = page.getByRole("button", { name: /^Undo/ }).first();
     const [bed] = (JSON.parse(sample) as Plan).layouts[0]?.beds ?? [];
     if (bed?.outline.shape !== "rectangle") throw new Error("no bed");

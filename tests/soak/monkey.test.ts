@@ -46,7 +46,7 @@ test("random actions: nothing lost, nothing broken, screen and command line agre
       const id = `monkey-${SEED}-${round}`;
       const begun = { ...(JSON.parse(start) as Plan), id };
       await dropFile(page, `${id}.json`, JSON.stringify(begun));
-      await page.getByText(`Opened ${id}.json.`).first().waitFor();
+      await page.getByText(`Opened ${id}.json.`).last().waitFor();
       const first = await storedText(page, id);
       for (let action = 0; action < ROUND; action += 1) await act(page, random);
       start = await settled(page, id, first, program);

@@ -18,21 +18,24 @@ export function Announcer() {
     return () => clearTimeout(timer);
   }, [counts, spoken.counts]);
   return (
-    <>
-      <div className="visually-hidden">
-        <div role="status" aria-atomic="true">
-          {announcement}
-        </div>
-        <div role="status" aria-atomic="true">
-          {spoken.text}
-        </div>
+    <div className="visually-hidden">
+      <div role="status" aria-atomic="true">
+        {announcement}
       </div>
-      {/* The same words for the eye, for some seconds; a new key starts the time anew. */}
-      {announcement !== "" && (
-        <p key={announcement} className="status-line" aria-hidden="true">
-          {announcement}
-        </p>
-      )}
-    </>
+      <div role="status" aria-atomic="true">
+        {spoken.text}
+      </div>
+    </div>
+  );
+}
+
+/** What happened, for the eye, for some seconds; a new key starts the time anew. */
+export function StatusLine() {
+  const announcement = useWindowStore((state) => state.announcement);
+  if (announcement === "") return null;
+  return (
+    <p key={announcement} className="status-line" aria-hidden="true">
+      {announcement}
+    </p>
   );
 }
