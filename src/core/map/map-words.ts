@@ -123,6 +123,10 @@ export const noteWords = {
   sentence: (title: string) => `${title}.`,
   acceptedFor: (title: string, reason: string) => `${title}. Reason: ${reason}`,
   keyOn: "Key, continued",
+  marks: "Diseases in the ground",
+  /** What stays in the ground is carried on boots and tools (common practice). */
+  marked: (disease: string, seenOn: string, beds: readonly string[]) =>
+    `${disease.charAt(0).toUpperCase()}${disease.slice(1)}, seen ${seenOn}: ${beds.length === 0 ? "beside the beds" : beds.join(", ")}. Go there last, and clean boots and tools after it.`,
   about: "About this map",
   measure:
     "Measure the check bars before you use the map: 100 mm and 4 in must be true both ways. A sheet that was printed to fit, or copied smaller, is right only by its scale bar.",

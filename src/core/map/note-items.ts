@@ -1,6 +1,9 @@
 /** The pages after the map: findings in full, accepted findings, far pollen sources, what the map is not. */
 import { acceptanceFor } from "../checks/acceptance.ts";
 import { describeFinding } from "../checks/all-checks.ts";
+import { markName } from "../ground/ground-diseases.ts";
+import { marksOn } from "../ground/ground-history.ts";
+import { longDate } from "../model/day.ts";
 import { cutWords } from "./beyond-map.ts";
 import { type FarSource, farSourceText } from "./far-sources.ts";
 import { type NumberedWords, countText, findingParagraphs } from "./finding-items.ts";
@@ -42,6 +45,7 @@ export function noteItems(
         : [body(noteWords.nothing)],
     ),
     ...section(noteWords.accepted, acceptedItems(input, body)),
+    ...section(noteWords.marks, markLines(input).map(body)),
     ...section(
       sheetWords.beyond,
       content.far.map((source) => body(noteWords.sentence(farSourceText(source, plan.units)))),
@@ -61,6 +65,15 @@ function acceptedItems(
     const reason = acceptanceFor(plan, layout.id, finding)?.reason ?? "";
     const { title } = describeFinding(finding, wording);
     return body(reason === "" ? noteWords.sentence(title) : noteWords.acceptedFor(title, reason));
+  });
+}
+
+/** Each disease marked on the ground, with the beds it lies on: who walks there carries it on. */
+export function markLines({ plan, layout }: Pick<CheckedLayout, "plan" | "layout">): string[] {
+  const ofBed = layout.beds.map(({ code, outline }) => ({ code, marks: marksOn(plan, outline) }));
+  return plan.groundMarks.map((mark) => {
+    const codes = ofBed.filter(({ marks }) => marks.includes(mark)).map(({ code }) => code);
+    return noteWords.marked(markName(mark), longDate(mark.seenOn), codes);
   });
 }
 

@@ -46,6 +46,7 @@ export function FindingLines({ rows, wording }: FindingLinesProps) {
     [rows, unfolded, openFinding],
   );
   const at = useWaysOutPlace(lines, waysOutFor);
+  useClosedWithLayout();
   useFocusAfterSolved(lines, at, roving.ref);
   const waysOut = waysOutFor !== null && (
     <li key={`ways-out ${waysOutFor}`} className="ways-out-row">
@@ -73,6 +74,17 @@ export function FindingLines({ rows, wording }: FindingLinesProps) {
 
 const close = () => useFindingsState.getState().askWaysOut(null);
 const leaveSolved = () => useFindingsState.getState().leaveSolved();
+
+/** Ways out are those of one layout: in another they would stand below some other finding. */
+function useClosedWithLayout(): void {
+  const layoutId = usePlanStore((state) => state.layoutId);
+  const [of, setOf] = useState(layoutId);
+  useEffect(() => {
+    if (of === layoutId) return;
+    setOf(layoutId);
+    close();
+  }, [of, layoutId]);
+}
 
 /** A folded group hides nothing that is opened. */
 function linesOf(
