@@ -77,13 +77,13 @@ const leaveSolved = () => useFindingsState.getState().leaveSolved();
 
 /** Ways out are those of one layout: in another they would stand below some other finding. */
 function useClosedWithLayout(): void {
-  const layoutId = usePlanStore((state) => state.layoutId);
-  const [of, setOf] = useState(layoutId);
-  useEffect(() => {
-    if (of === layoutId) return;
-    setOf(layoutId);
-    close();
-  }, [of, layoutId]);
+  useEffect(
+    () =>
+      usePlanStore.subscribe((now, before) => {
+        if (now.layoutId !== before.layoutId) close();
+      }),
+    [],
+  );
 }
 
 /** A folded group hides nothing that is opened. */
