@@ -54,6 +54,12 @@ const site: UserConfig = {
         assetFileNames: "assets/[name]-[hash:5][extname]",
         codeSplitting: {
           groups: [
+            // Received and compiled beside the rest, on another thread, and seldom other than before.
+            {
+              name: "libraries",
+              test: /node_modules\/(react|react-dom|scheduler|konva)\//,
+              priority: 3,
+            },
             // All that the page cannot run without: in many small files the same code weighs more
             // and comes later.
             { name: firstLoad("base", inRepository("src/app/main.tsx")), priority: 2 },
@@ -114,7 +120,7 @@ export default defineConfig(({ isSsrBuild }) => ({
         "source-serif-4-latin-400-italic",
       ],
     }),
-    compiledOnTheWay("base"),
+    compiledOnTheWay(["libraries", "base"]),
     chunkBudget(SITE_BUDGETS),
     offlineSite(),
     licences(),

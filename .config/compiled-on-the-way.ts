@@ -1,5 +1,5 @@
 /**
- * A first remark in a chunk by which a browser compiles all its functions while it comes, on
+ * A first remark in chunks by which a browser compiles all its functions while it comes, on
  * another thread, instead of each when it is first called, on the window's. It pays for what is
  * mostly run at the start. A browser that does not know the remark passes it over.
  */
@@ -7,8 +7,8 @@ import type { Plugin } from "vite";
 
 const REMARK = "//# allFunctionsCalledOnLoad\n";
 
-/** @param chunk its name */
-export function compiledOnTheWay(chunk: string): Plugin {
+/** @param chunks their names */
+export function compiledOnTheWay(chunks: readonly string[]): Plugin {
   return {
     name: "wideberth-compiled-on-the-way",
     apply: "build",
@@ -18,7 +18,7 @@ export function compiledOnTheWay(chunk: string): Plugin {
       order: "post",
       handler(_options, bundle) {
         for (const file of Object.values(bundle)) {
-          if (file.type !== "chunk" || file.name !== chunk) continue;
+          if (file.type !== "chunk" || !chunks.includes(file.name)) continue;
           file.code = REMARK + file.code;
           const map = bundle[`${file.fileName}.map`];
           if (map?.type === "asset") map.source = oneLineDown(String(map.source));
