@@ -19,6 +19,10 @@ const inRepository = (path: string) => fileURLToPath(new URL(path, import.meta.u
 
 const publicDir = inRepository("src/app/public");
 
+const storageParts = inOnePiece("storage", inRepository("src/store/keeping/last-plan.ts"));
+const storageFirst: typeof storageParts = (moduleId, context) =>
+  moduleId.includes("vite/preload-helper") ? "storage" : storageParts(moduleId, context);
+
 const site: UserConfig = {
   // Relative addresses: the built site works from any folder of any static host.
   base: "./",
@@ -54,6 +58,8 @@ const site: UserConfig = {
         assetFileNames: "assets/[name]-[hash:5][extname]",
         codeSplitting: {
           groups: [
+            // What opens the storage while the rest is received, and what asks for the rest.
+            { name: storageFirst, priority: 4 },
             // Received and compiled beside the rest, on another thread, and seldom other than before.
             {
               name: "libraries",
@@ -112,7 +118,7 @@ export default defineConfig(({ isSsrBuild }) => ({
     ownDrag(),
     plansRead(),
     fetchedAtOnce({
-      parts: [inRepository("src/app/first-sample.ts")],
+      parts: ["src/app/main.tsx", "src/app/first-sample.ts"].map(inRepository),
       faces: [
         "source-sans-3-latin-wght-normal",
         "source-code-pro-latin-wght-normal",

@@ -1,4 +1,3 @@
-import "./no-code-from-text.ts";
 // What all sheets of style build on comes first, what a small screen overrides last.
 import "./faces.css";
 import "./theme.css";

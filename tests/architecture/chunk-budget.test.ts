@@ -59,4 +59,12 @@ test("the first load counts what the entry cannot run without, and nothing that 
   expect(weightFaults(files, { ...generous, firstLoadKib: 3 })).toEqual([
     expect.stringMatching(/^the first load weighs \d\.\d KiB gzipped in 3 files, at most 3$/),
   ]);
+  const opening = { ...generous, opened: "late" };
+  expect(weightFaults(files, opening)).toEqual([]);
+  expect(weightFaults(files, { ...opening, firstLoadKib: 3 })).toEqual([
+    expect.stringMatching(/^the first load weighs \d\.\d KiB gzipped in 4 files, at most 3$/),
+  ]);
+  expect(weightFaults(files, { ...generous, opened: "gone" })).toEqual([
+    "there are 0 files gone to weigh, not one",
+  ]);
 });

@@ -20,7 +20,7 @@ test("the built site opens the very plan that is read from the sample's file", a
 });
 
 test("the remark is the first line of its chunk, and the map of its source moves with it", () => {
-  const { generateBundle } = compiledOnTheWay("base");
+  const { generateBundle } = compiledOnTheWay(["base"]);
   const handler = typeof generateBundle === "object" ? generateBundle.handler : null;
   const bundle = {
     "base.js": { type: "chunk", name: "base", fileName: "base.js", code: "run();" },

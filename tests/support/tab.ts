@@ -22,6 +22,7 @@ export async function openTab({
   const { usePlanStore } = await import("../../src/store/plan/plan-store.ts");
   const { useSaveState } = await import("../../src/store/keeping/save-state.ts");
   const { startSession, endSession } = await import("../../src/app/session.ts");
+  const { askRememberedPlans } = await import("../../src/store/keeping/last-plan.ts");
   const { useWindowStore } = await import("../../src/store/window/window-store.ts");
   const { flushAutosave } = await import("../../src/store/keeping/autosave.ts");
   const { takeOver } = await import("../../src/store/keeping/plan-lock.ts");
@@ -30,7 +31,11 @@ export async function openTab({
   const stored = await import("../../src/store/keeping/stored-plans.ts");
   const tab = {
     notes,
-    start: () => startSession(async () => planFromText(sample, "sample plan")),
+    start: () => {
+      // Long before the program has come, as the page does.
+      askRememberedPlans();
+      return startSession(async () => planFromText(sample, "sample plan"));
+    },
     kill: endSession,
     flush: flushAutosave,
     takeOver,

@@ -17,8 +17,23 @@ export function rememberPlan(planId: string, isStored: boolean): void {
   if (isStored) noteLast(planId).catch(() => undefined);
 }
 
+let asked: Promise<readonly string[]> | null = null;
+
+/** Has the storage opened and asked, so that the answer is there when it is wanted. Never fails. */
+export function askRememberedPlans(): void {
+  asked = readRemembered();
+  // Told to who wants the answer.
+  asked.catch(() => undefined);
+}
+
 /** Ids of plans to try at the start, best first. Rejects when the browser's storage fails. */
-export async function rememberedPlans(): Promise<readonly string[]> {
+export function rememberedPlans(): Promise<readonly string[]> {
+  const early = asked;
+  asked = null;
+  return early ?? readRemembered();
+}
+
+async function readRemembered(): Promise<readonly string[]> {
   const last = await readFrom("notes", (store) => store.get("last"));
   const here = rememberedHere();
   return [...new Set([here, last])].filter((id) => id !== null && id !== undefined);

@@ -81,6 +81,8 @@ export function historyKey(planId: string): string {
 
 let connection: Promise<PlanDb> | null = null;
 let isOutdated = false;
+/** Opening waits for another tab, which nobody may have been told yet. */
+let isBlocked = false;
 let events: PlanDbEvents = {
   blocked: () => undefined,
   outdated: () => Promise.resolve(),
@@ -90,6 +92,7 @@ let events: PlanDbEvents = {
 /** Sets who is told about other versions of the program. */
 export function watchPlanDb(watcher: PlanDbEvents): void {
   events = watcher;
+  if (isBlocked) events.blocked();
 }
 
 /** Does some work on the stored plans; over a new connection if the old one is found dead. */
@@ -182,6 +185,7 @@ async function openDatabase(onClosed: () => void): Promise<PlanDb> {
       upgrade: createStores,
       blocked: () => {
         clearTimeout(patience);
+        isBlocked = true;
         events.blocked();
       },
       blocking: (_mine, wanted) => void (wanted === null ? letDelete() : makeWay()),
@@ -194,7 +198,9 @@ async function openDatabase(onClosed: () => void): Promise<PlanDb> {
       (db) => (isLate ? db.close() : undefined),
       () => undefined,
     );
-    return await Promise.race([opening, silence]);
+    const db = await Promise.race([opening, silence]);
+    isBlocked = false;
+    return db;
   } finally {
     clearTimeout(patience);
   }

@@ -257,3 +257,16 @@ test("a stored plan that cannot be looked at is not covered by the sample standi
   const plans = await tab.stored.listPlans();
   expect(plans.map(({ title }) => title).sort()).toEqual(["Meanwhile", "Winter's work"]);
 });
+
+test("that another tab holds the storage is told also to who listens only afterwards", async () => {
+  vi.resetModules();
+  const request = new IDBOpenDBRequest();
+  vi.stubGlobal("indexedDB", { open: () => request });
+  const { askRememberedPlans } = await import("../../../src/store/keeping/last-plan.ts");
+  const { watchPlanDb } = await import("../../../src/store/keeping/plan-db.ts");
+  askRememberedPlans();
+  request.dispatchEvent(new IDBVersionChangeEvent("blocked"));
+  const blocked = vi.fn<() => void>();
+  watchPlanDb({ blocked, outdated: () => Promise.resolve(), cut: () => undefined });
+  expect(blocked).toHaveBeenCalledOnce();
+});
