@@ -163,7 +163,7 @@ describe("a session through every part", () => {
     await dropFile(page, `${MARKUP}.json`, hostilePlan());
     await page
       .getByText(/^Opened /)
-      .first()
+      .last()
       .waitFor();
     await page.getByText(/^Saved \d/).waitFor();
     await page.reload();
