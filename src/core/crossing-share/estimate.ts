@@ -6,9 +6,11 @@
  */
 import { stopsPollen } from "../checks/isolation.ts";
 import { type Stand, isSameLot } from "../checks/stand.ts";
+import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
 import { outlineOf } from "../geometry/outline.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
+import { groupStands } from "../nearness/near-stands.ts";
 import { daysTogether, maizeTogether } from "./bloom-together.ts";
 import {
   ADJOINING_M,
@@ -68,7 +70,11 @@ export function crossingEstimates(
   stands: readonly Stand[],
   book: CropBook,
 ): readonly CrossingEstimate[] {
-  return stands.flatMap((parent) => crossingEstimate(parent, stands, book) ?? []);
+  // What crosses with it, and what is of its lot, is of its group.
+  const groups = groupStands(stands);
+  return stands.flatMap(
+    (parent) => crossingEstimate(parent, groups.get(parent.kind.group) ?? [], book) ?? [],
+  );
 }
 
 /** Null for what keeps no seed, and where nothing around could cross with it. */
@@ -147,9 +153,14 @@ function trialsFound(
   sources: readonly Stand[],
   leftOut: readonly LeftOut[],
 ): TrialsFound {
-  const nearest = sources
-    .map((source) => ({ source: source.id, distanceM: distanceBetween(parent, source) }))
-    .reduce((best, each) => (each.distanceM < best.distanceM ? each : best));
+  let nearest = { source: "", distanceM: Infinity };
+  for (const { id, outline } of sources) {
+    // What lies farther by its bounds is not nearer, whatever rounding makes of it.
+    const atLeastM = boundsGap(parent.outline.bounds, outline.bounds);
+    if (atLeastM > nearest.distanceM * (1 + 1e-9)) continue;
+    const { distanceM } = gapBetween(parent.outline, outline);
+    if (distanceM < nearest.distanceM) nearest = { source: id, distanceM };
+  }
   return {
     way: "trials",
     seedParent: parent.id,

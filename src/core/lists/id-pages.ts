@@ -126,7 +126,10 @@ class LaterPage<T> implements Page<T> {
 
   get items(): readonly T[] {
     const { from, start } = this;
-    if (from) this.made = Array.from({ length: this.length }, (_, at) => from.at(start + at));
+    if (from === null) return this.made;
+    const made: T[] = [];
+    for (let at = 0; at < this.length; at += 1) made.push(from.at(start + at));
+    this.made = made;
     // What they were made from may be large, and is done with.
     this.from = null;
     return this.made;

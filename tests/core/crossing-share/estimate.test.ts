@@ -1,12 +1,15 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { resolveStands } from "../../../src/core/checks/stand.ts";
+import { gapBetween } from "../../../src/core/geometry/gap.ts";
 import {
   type CrossingEstimate,
   type ShareEstimate,
+  crossingEstimate,
   crossingEstimates,
 } from "../../../src/core/crossing-share/estimate.ts";
 import type { Plan, Planting, RectangleShape } from "../../../src/core/model/plan.ts";
+import { fieldPlan } from "../../bench/field.ts";
 import { type TrialPlanting, bloom, book, source, trialPlan } from "../../support/trial-plan.ts";
 
 const block = (x: number, sideM: number, y = 0): RectangleShape => ({
@@ -219,4 +222,24 @@ describe("for any garden of maize", () => {
       { numRuns: 60, seed: 20 },
     );
   });
+});
+
+test("estimates of all are those of each among all, and the nearest source is the nearest of all", () => {
+  const plan = fieldPlan(120, 8);
+  const [layout] = plan.layouts;
+  if (!layout) throw new Error("a field has a layout");
+  const stands = resolveStands(plan, layout, book);
+  const all = crossingEstimates(stands, book);
+  expect(all).toEqual(stands.flatMap((parent) => crossingEstimate(parent, stands, book) ?? []));
+  let measured = 0;
+  for (const each of all) {
+    if (each.way !== "trials") continue;
+    const parent = stands.find(({ id }) => id === each.seedParent);
+    if (!parent) throw new Error("an estimate is of a stand");
+    const others = stands.filter(({ id, kind }) => id !== parent.id && kind === parent.kind);
+    const distances = others.map(({ outline }) => gapBetween(parent.outline, outline).distanceM);
+    expect(each.nearest?.distanceM).toBe(Math.min(...distances));
+    measured += 1;
+  }
+  expect(measured).toBeGreaterThan(50);
 });
