@@ -231,10 +231,10 @@ select
   case when is_dated then gap end as gap_days,
   case
     when is_apart and is_of_another_year is not true then 'time'
-    -- Bags and hand pollination keep all pollen out, a cage only what insects carry.
+    -- Bags and hand pollination keep all pollen out, a cage only what insects carry. A cage keeps
+    -- pollen in as well; what bags and tape are not on flowers in the open.
     when (parent).cover in ('bags', 'hand')
       or (parent).cover = 'cage' and (parent).carrier = 'insects'
-      or (source).cover in ('bags', 'hand')
       or (source).cover = 'cage' and (source).carrier = 'insects' then 'cover'
     when is_dated and not is_apart and not lacks_figure then 'conflict'
     else 'unknown'

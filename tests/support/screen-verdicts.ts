@@ -28,6 +28,7 @@ export function givenOf(plan: Plan, describe: Describe): Given {
       check: finding.check,
       severity: finding.severity,
       subjects: finding.subjects,
+      ...(finding.check === "shared-cage" ? { parents: finding.parents } : {}),
       ...describe(finding, checked),
     })),
   };

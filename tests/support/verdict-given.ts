@@ -7,6 +7,8 @@ export interface GivenFinding {
   readonly check: string;
   readonly severity: Severity;
   readonly subjects: readonly (string | number)[];
+  /** Of the subjects those whose seed it is about; absent: of all. */
+  readonly parents?: readonly (string | number)[];
   readonly title: string;
   readonly sentences: readonly string[];
 }
@@ -29,7 +31,8 @@ export function verdictGiven(given: Given, parent: string, source: string): Verd
   if (standing === "unknown") return "unknown";
   const isOppositeAtRisk = standingOf(given, source, parent) === "conflict";
   const about = naming(given, parent, source).filter(
-    ({ check }) =>
+    ({ check, parents }) =>
+      parents?.includes(parent) !== false &&
       (check !== "isolation" || standing === "conflict" || !isOppositeAtRisk) &&
       // Of the two directions only those that time clears rest on it.
       (check !== "unsure-time" || standing === "time"),

@@ -1,5 +1,5 @@
 import type { Check } from "./check.ts";
-import { coverCareCheck } from "./cover-care.ts";
+import { coverCareCheck, sharedCageCheck } from "./cover-care.ts";
 import { crowdedCheck } from "./crowded.ts";
 import { annualFirstYearCheck, biennialCheck } from "./first-year.ts";
 import {
@@ -34,6 +34,7 @@ const checks = [
   missingBloomCheck,
   missingFigureCheck,
   mixingCheck,
+  sharedCageCheck,
   otherSeasonCheck,
   outsideCheck,
   overlapCheck,

@@ -1,11 +1,18 @@
-/** What a cover costs: no pollinators inside, a cage that wind pollen passes; and what rests on cutting. */
+/**
+ * What a cover costs: no pollinators inside, a cage that wind pollen passes, one cage over two; and
+ * what rests on cutting.
+ */
 import type { Check } from "./check.ts";
 import type { Description, Wording } from "./wording.ts";
-import { type FindingBase, findingId } from "./finding.ts";
+import { type FindingBase, type Severity, findingId } from "./finding.ts";
 import { boundsGap } from "../geometry/bounds.ts";
-import { stopsPollen } from "./isolation.ts";
+import { overlapDepth } from "../geometry/containment.ts";
+import { formatMeasured } from "../model/length.ts";
+import { type IsolationPair, lacksFigure, unorderedPairs } from "./isolation-pair.ts";
+import { OVERLAP_TOLERANCE_M, standTogether } from "./overlap.ts";
 import type { Stand } from "./stand.ts";
 import * as words from "../words/finding-words.ts";
+import { CAGE_ROOM_M, keepsPollenOut } from "../practice/under-cover.ts";
 
 /** A covered stand of an insect-pollinated outcrosser sets no seed by itself. */
 export interface CoverFinding extends FindingBase {
@@ -41,7 +48,7 @@ export const coverCareCheck: Check<CoverFinding> = {
 
 function troubleOf(stand: Stand): CoverFinding["trouble"] | null {
   if (stand.cover === "none" || stand.planting === null) return null;
-  if (!stopsPollen(stand.cover, stand.carrier)) return "wind-passes";
+  if (!keepsPollenOut(stand.cover, stand.carrier)) return "wind-passes";
   const needsVisitors = stand.kind.breeding === "outcrossing" && stand.carrier === "insects";
   return stand.isSeedParent && needsVisitors && stand.cover !== "hand" ? "no-pollinators" : null;
 }
@@ -79,4 +86,106 @@ function describeCover(
         title: words.noPollinators(name),
         sentences: [words.pollinatorsAdvice(kind)],
       };
+}
+
+/** Two that cages are to keep apart lie so near that one cage may stand over both. */
+export interface SharedCageFinding extends FindingBase {
+  readonly check: "shared-cage";
+  /** Whether they lie in each other, so that no cage can stand between them. */
+  readonly isOverlap: boolean;
+  /** Ids of those whose seed rests on a cage, one or both. */
+  readonly parents: readonly string[];
+  /** Ids of those in a cage, one or both. */
+  readonly inCages: readonly string[];
+}
+
+export const sharedCageCheck: Check<SharedCageFinding> = {
+  name: "shared-cage",
+  title: words.sharedCage,
+  run: ({ judged, isUnchanged, previous, standById }) => [
+    ...previous.filter((finding) => finding.subjects.every(isUnchanged)),
+    ...judged
+      .freshWays("cover")
+      .flatMap((ways) => sharedCage(ways.filter(isByCover), standById) ?? []),
+  ],
+  patch: ({ gonePairs, freshPairs, standById }) => ({
+    gone: gonePairs.filter(isByCover).map(sharedCageId),
+    found: [...unorderedPairs(freshPairs.filter(isByCover)).values()].flatMap(
+      (ways) => sharedCage(ways, standById) ?? [],
+    ),
+  }),
+  describe: (finding, { nameOf, unit }) => {
+    const [one = "", other = ""] = finding.subjects.map(nameOf);
+    if (finding.isOverlap) {
+      return { title: words.inOneCage(one, other), sentences: [words.inOneCageAdvice] };
+    }
+    const shown = formatMeasured(finding.measuredM ?? 0, finding.requiredM ?? 0, true, unit);
+    const measured = `${shown.measured}${shown.after}`;
+    const [caged = "", more] = finding.inCages.map(nameOf);
+    if (more === undefined) {
+      return {
+        title: words.besideCage(caged, caged === one ? other : one),
+        sentences: [words.besideCageAdvice(measured), words.meshBetween],
+      };
+    }
+    return {
+      title: words.oneCageOrTwo(one, other),
+      sentences: [words.oneCageAdvice(measured), words.ownCages],
+    };
+  },
+};
+
+const isByCover = ({ standing }: IsolationPair) => standing === "cover";
+
+function sharedCageId({ seedParent, pollenSource }: IsolationPair): string {
+  return findingId("shared-cage", [seedParent, pollenSource]);
+}
+
+/** @param ways one or both ways of two stands, cleared by cover alone */
+function sharedCage(
+  ways: readonly IsolationPair[],
+  standById: ReadonlyMap<string, Stand>,
+): SharedCageFinding | null {
+  // Bags and tape are on the flowers themselves, however near the other lies.
+  const caged = ways.filter(({ seedParent }) => isCagedOrOpen(standById.get(seedParent)));
+  const [way] = caged;
+  if (!way || way.distanceM >= CAGE_ROOM_M) return null;
+  const [parent, source] = [standById.get(way.seedParent), standById.get(way.pollenSource)];
+  if (!parent || !source || !standTogether(parent, source)) return null;
+  const isOverlap = way.distanceM === 0 && doShareGround(parent, source);
+  return {
+    id: sharedCageId(way),
+    check: "shared-cage",
+    severity: isOverlap ? severityInOneCage(caged) : "caution",
+    subjects: [parent.id, source.id].sort(),
+    measuredM: way.distanceM,
+    requiredM: CAGE_ROOM_M,
+    where: way.where,
+    isOverlap,
+    parents: caged.map(({ seedParent }) => seedParent).sort(),
+    inCages: [parent, source].flatMap(({ id, cover }) => (cover === "cage" ? id : [])).sort(),
+  };
+}
+
+/** As without the cage. */
+function severityInOneCage(ways: readonly IsolationPair[]): Severity {
+  const grave = ways.filter(({ relation }) => relation !== "rarely");
+  const isTold = (way: IsolationPair) => way.overlapDays !== null && !lacksFigure(way);
+  if (grave.some(isTold)) return "conflict";
+  return ways.every(isTold) ? "caution" : "unknown";
+}
+
+/** A single plant on the edge of a plot is within its mesh. @param a, b touch at least */
+function doShareGround(a: Stand, b: Stand): boolean {
+  return (
+    isPoint(a) || isPoint(b) || overlapDepth(a.outline, b.outline).distanceM > OVERLAP_TOLERANCE_M
+  );
+}
+
+function isPoint({ outline: { bounds } }: Stand): boolean {
+  return bounds.minX === bounds.maxX && bounds.minY === bounds.maxY;
+}
+
+function isCagedOrOpen(parent: Stand | undefined): boolean {
+  return parent?.cover === "cage" || parent?.cover === "none";
 }

@@ -32,6 +32,7 @@ export function describeIsolation(atRisk: readonly IsolationPair[], wording: Wor
         ? [otherWaySentence(atRisk[1] as IsolationPair, worst, wording)]
         : [`Only seed of ${parent} is at risk.`]),
       ...relationSentence(worst, wording),
+      ...leakSentences(atRisk, wording),
       ...requirementAsks(worst, wording),
     ],
   };
@@ -79,6 +80,23 @@ function relationSentence(pair: IsolationPair, { standOf }: Wording): readonly s
   const between = `${parent?.kind.species ?? ""} and ${source?.kind.species ?? ""}`;
   const note = parent && source ? parent.book.relation(parent.kind, source.kind).note : undefined;
   return [`${between} cross ${pair.relation}${note ? `: ${note}` : ""}.`];
+}
+
+/** What bags and tape over a source do not do: they are on the flowers whose seed is kept. */
+function leakSentences(
+  atRisk: readonly IsolationPair[],
+  { nameOf, standOf }: Wording,
+): readonly string[] {
+  return atRisk.flatMap(({ pollenSource }) => {
+    const cover = standOf(pollenSource)?.cover;
+    if (cover !== "bags" && cover !== "hand") return [];
+    const name = nameOf(pollenSource);
+    const own =
+      cover === "bags"
+        ? `Bags keep pollen off the flowers of ${name} that are in them`
+        : `Tape keeps pollen off the flowers of ${name} that are pollinated by hand`;
+    return [`${own}; its other flowers are open and shed pollen as ever.`];
+  });
 }
 
 /** How far something lies from others, and how far it should: the nearest counts. */

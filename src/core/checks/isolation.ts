@@ -9,7 +9,7 @@
 import { isSureBasis } from "../calendar/basis.ts";
 import { bloomParting, daysBetween, daysTogether, openDays } from "../calendar/compare-bloom.ts";
 import { isDatedHere } from "../calendar/season-reach.ts";
-import type { PollenCarrier, Relation } from "../kinds/crop.ts";
+import type { Relation } from "../kinds/crop.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { boxesOf } from "../geometry/boxes.ts";
@@ -17,7 +17,6 @@ import { GAP_NUMBERS, gapAt, gapBetween, gapWithin } from "../geometry/gap.ts";
 import { gapInColumns } from "../geometry/outline-columns.ts";
 import { placeById } from "../lists/changed-list.ts";
 import { PlacedMap } from "../lists/placed-map.ts";
-import type { Cover } from "../model/plan.ts";
 import {
   type CarriedForward,
   carriedLists,
@@ -39,6 +38,7 @@ import {
   lacksFigure,
 } from "./isolation-pair.ts";
 import { type Stand, guardDaysOf, isSameLot, limitOf, lotsOf, requirementFrom } from "./stand.ts";
+import { CAGE_ROOM_M, keepsPollenIn, keepsPollenOut } from "../practice/under-cover.ts";
 
 /** All lists of it are made when they are read. */
 export interface IsolationRun extends JudgedPairs {
@@ -217,7 +217,7 @@ function judgedPair(
       receives && sheds && overlap !== null ? overlap / openDays(receives, sheds) : null,
     guardDays: guardDaysOf(parent, source),
     standing,
-    time: standing === "time" && !isCovered(parent, source) ? timeClear(parent, source) : null,
+    time: standing === "time" ? timeClear(parent, source, distanceM) : null,
     lacksBloom: receives && sheds ? NONE : lacking(parent, source),
   };
 }
@@ -234,9 +234,10 @@ function standingOf(parent: Stand, source: Stand, distanceM: number): Standing {
   return isTold ? "conflict" : "unknown";
 }
 
-/** On what a pair cleared by time rests. */
-function timeClear(parent: Stand, source: Stand): TimeClear | null {
+/** On what a pair cleared by time rests, where no cover clears it as well. */
+function timeClear(parent: Stand, source: Stand, distanceM: number): TimeClear | null {
   if (!parent.receives || !source.sheds) return null;
+  if (isSurelyCovered(parent, source, distanceM)) return null;
   const parting = bloomParting(parent.receives, source.sheds, guardDaysOf(parent, source));
   const { isFirstEarlier, ...rest } = parting;
   return {
@@ -275,14 +276,17 @@ function clearedBeside(parent: Stand, source: Stand, isApart: boolean) {
   return isCovered(parent, source) ? "cover" : null;
 }
 
-function isCovered(parent: Stand, source: Stand): boolean {
-  return stopsPollen(parent.cover, parent.carrier) || stopsPollen(source.cover, source.carrier);
+/** Whether a cover keeps the source's pollen out of the seed parent's flowers, or in with the source. */
+export function isCovered(parent: Stand, source: Stand): boolean {
+  return (
+    keepsPollenOut(parent.cover, parent.carrier) || keepsPollenIn(source.cover, source.carrier)
+  );
 }
 
-/** A mesh cage stops insects but not pollen in the wind; bags and taped hand-pollinated flowers stop both. */
-export function stopsPollen(cover: Cover, carrier: PollenCarrier): boolean {
-  if (cover === "none") return false;
-  return cover !== "cage" || carrier === "insects";
+/** Two caged so near each other may stand under one cage, which parts nothing. */
+function isSurelyCovered(parent: Stand, source: Stand, distanceM: number): boolean {
+  if (distanceM >= CAGE_ROOM_M) return isCovered(parent, source);
+  return parent.cover !== "cage" && keepsPollenOut(parent.cover, parent.carrier);
 }
 
 /** Every directed pair that can cross, those cleared by distance included; in stand order. */

@@ -4,7 +4,7 @@
  * only what trials found. It explains the rule and never overrules it: a pair the rule clears is
  * not called clean here.
  */
-import { stopsPollen } from "../checks/isolation.ts";
+import { isCovered } from "../checks/isolation.ts";
 import { type Stand, isSameLot } from "../checks/stand.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";
@@ -139,9 +139,7 @@ function wayOf({ kind }: Stand): ShareEstimate["by"] | null {
 }
 
 function whyLeftOut(parent: Stand, source: Stand, by: ShareEstimate["by"] | null) {
-  const isCovered =
-    stopsPollen(parent.cover, parent.carrier) || stopsPollen(source.cover, source.carrier);
-  if (isCovered) return "cover";
+  if (isCovered(parent, source)) return "cover";
   if (by !== null && source.kind.species !== parent.kind.species) return "kind";
   // Maize weighs the days apart as far as that was measured; for the others nothing was.
   const together = by === "maize" ? maizeTogether : daysTogether;

@@ -6,7 +6,6 @@
 import { isWorse } from "../checks/acceptance.ts";
 import { type Finding, checkOf } from "../checks/all-checks.ts";
 import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
-import { stopsPollen } from "../checks/isolation.ts";
 import type { Stand } from "../checks/stand.ts";
 import type { Edit } from "../edits/edit.ts";
 import { changePlantings } from "../edits/object-edits.ts";
@@ -14,7 +13,7 @@ import type { DayNumber } from "../model/day.ts";
 import type { Cover, Entry, Plan } from "../model/plan.ts";
 import { handWay } from "../practice/by-hand.ts";
 import { handWords, underWords } from "../practice/practice-words.ts";
-import { underCover } from "../practice/under-cover.ts";
+import { keepsPollenOut, underCover } from "../practice/under-cover.ts";
 import { checkAsGrown, plotRecords, wholeOf } from "./as-grown.ts";
 import { fieldRemedyWords as words } from "./field-remedy-words.ts";
 import type { PlotRecord } from "./plot-record.ts";
@@ -69,7 +68,7 @@ function coverings(
   if (!planting) return [];
   return (["cage", "bags", "hand"] as const)
     .filter((cover) => {
-      const rule = stopsPollen(cover, carrier) ? underCover(kind, cover) : undefined;
+      const rule = keepsPollenOut(cover, carrier) ? underCover(kind, cover) : undefined;
       return rule && (isSeedParent || rule.value === "itself");
     })
     .map((cover) => ({

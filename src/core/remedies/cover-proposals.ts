@@ -1,11 +1,11 @@
 /** Ways out that keep pollen off: only covers that stop this kind's pollen and still give seed. */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
-import { stopsPollen } from "../checks/isolation.ts";
 import type { Stand } from "../checks/stand.ts";
+import { listed } from "../checks/wording.ts";
 import { changePlantings } from "../edits/object-edits.ts";
 import type { Cover } from "../model/plan.ts";
 import { handWay } from "../practice/by-hand.ts";
-import { mayOpenByTurns, underCover } from "../practice/under-cover.ts";
+import { keepsPollenOut, mayOpenByTurns, underCover } from "../practice/under-cover.ts";
 import { NO_COST, type Proposal } from "./remedy.ts";
 import { wayWords as words } from "./way-words.ts";
 
@@ -16,7 +16,7 @@ const WORK = { bags: 20, cage: 30, hand: 45, brushed: 70, turns: 50 } as const;
 export function coverProposals(context: CheckedLayout, stand: Stand): readonly Proposal[] {
   if (stand.planting === null) return [];
   return (["bags", "cage", "hand"] as const).flatMap((cover) => {
-    if (stand.cover === cover || !stopsPollen(cover, stand.carrier)) return [];
+    if (stand.cover === cover || !keepsPollenOut(cover, stand.carrier)) return [];
     return coverProposal(context, stand, cover) ?? [];
   });
 }
@@ -28,8 +28,9 @@ function coverProposal(
 ): Proposal | null {
   const rule = underCover(kind, cover);
   if (!planting || !rule) return null;
-  // Grown to eat it is worth a cover only where fruit sets inside without insects.
-  if (!isSeedParent && rule.value !== "itself") return null;
+  // Grown to eat it is worth a cage only where fruit sets inside without insects, and no bags: they
+  // keep pollen off its seed, which nobody wants, and leave the other flowers open.
+  if (!isSeedParent && (cover !== "cage" || rule.value !== "itself")) return null;
   const title = words[cover](planting.code);
   return {
     id: `${cover}:${id}`,
@@ -62,6 +63,42 @@ function coverNotes(
 function workOf(kind: Stand["kind"], cover: Exclude<Cover, "none">): number {
   if (cover !== "hand") return WORK[cover];
   return handWay(kind)?.value === "umbels brushed" ? WORK.brushed : WORK.hand;
+}
+
+/**
+ * Both of two seed parents bagged, or both pollinated by hand: either alone keeps its own seed true
+ * and goes on shedding pollen on the other.
+ */
+export function bothCoveredProposals(
+  { layout }: CheckedLayout,
+  stands: readonly [Stand, Stand],
+): readonly Proposal[] {
+  const codes = stands.flatMap(({ planting, isSeedParent }) =>
+    planting && isSeedParent ? planting.code : [],
+  );
+  if (codes.length < stands.length) return [];
+  return (["bags", "hand"] as const).flatMap((cover): readonly Proposal[] => {
+    const open = stands.filter((stand) => stand.cover !== cover);
+    const rules = stands.flatMap(({ kind }) => underCover(kind, cover) ?? []);
+    if (open.length < stands.length || rules.length < stands.length) return [];
+    const title = words[cover](listed(codes));
+    const ids = stands.map(({ id }) => id);
+    const notes = stands.flatMap(({ kind }, index) => {
+      const rule = rules[index];
+      return rule ? coverNotes(kind, cover, rule) : [];
+    });
+    return [
+      {
+        id: `${cover}:${ids.join(":")}`,
+        way: "cover",
+        title,
+        notes: [...new Set([...(cover === "bags" ? [words.bagsNote] : []), ...notes])],
+        edit: changePlantings(layout.id, ids, { cover }, title),
+        cost: { ...NO_COST, work: stands.reduce((sum, { kind }) => sum + workOf(kind, cover), 0) },
+        touches: ids,
+      },
+    ];
+  });
 }
 
 /**

@@ -6,7 +6,7 @@ import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { type Finding, checkOf } from "../checks/all-checks.ts";
 import type { Stand } from "../checks/stand.ts";
 import { aroundProposals } from "./around-proposals.ts";
-import { coverProposals, turnsProposal } from "./cover-proposals.ts";
+import { bothCoveredProposals, coverProposals, turnsProposal } from "./cover-proposals.ts";
 import { cutProposals } from "./cut-proposals.ts";
 import { dateProposals } from "./date-proposals.ts";
 import { fewerProposals } from "./fewer-proposals.ts";
@@ -29,7 +29,7 @@ export function findRemedies(context: CheckedLayout, finding: Finding): readonly
     ...stands.flatMap((stand) => movesOf(context, stand)),
     ...dateProposals(context, finding),
     ...stands.flatMap((stand) => coverProposals(context, stand)),
-    ...inTurns(context, stands),
+    ...ofBoth(context, stands),
     ...stands.flatMap((stand) => fewerProposals(context, stand, finding)),
     ...stands.flatMap((stand) => guardProposals(context, stand, finding)),
     ...stands.flatMap((stand) => cutProposals(context, stand)),
@@ -46,9 +46,11 @@ function movesOf(context: CheckedLayout, { planting }: Stand): readonly Proposal
   return [...nearestSpotProposals(context, planting), ...swapProposals(context, planting)];
 }
 
-function inTurns(context: CheckedLayout, [a, b]: readonly Stand[]): readonly Proposal[] {
-  const proposal = a && b ? turnsProposal(context, [a, b]) : null;
-  return proposal ? [proposal] : [];
+/** Covers that help only over both. */
+function ofBoth(context: CheckedLayout, [a, b]: readonly Stand[]): readonly Proposal[] {
+  if (!a || !b) return [];
+  const byTurns = turnsProposal(context, [a, b]);
+  return [...bothCoveredProposals(context, [a, b]), ...(byTurns ? [byTurns] : [])];
 }
 
 /** The seed parent at most risk of the finding. */

@@ -1,5 +1,4 @@
 /** Which varieties of a collection cross with each other, and how many of them a garden keeps apart. */
-import { stopsPollen } from "../checks/isolation.ts";
 import type { Requirement } from "../checks/isolation-pair.ts";
 import { requirementOf, wildRequirements } from "../checks/requirement.ts";
 import { outlineOf } from "../geometry/outline.ts";
@@ -9,6 +8,7 @@ import type { Bed, Plan, Surrounding, Variety } from "../model/plan.ts";
 import { isSameVariety } from "../model/variety-key.ts";
 import { type PollenAround, countApart, plotsClearOf, plotsOn } from "./places-apart.ts";
 import type { CrossingSet } from "./years-problem.ts";
+import { keepsPollenIn } from "../practice/under-cover.ts";
 
 /** A variety with what keeps it apart. */
 export interface Apart {
@@ -48,7 +48,7 @@ export function apartOf(
 function pollenOf(surrounding: Surrounding, book: CropBook): Kind | null {
   const kind = surrounding.what === "pollen" ? book.kind(surrounding.kind ?? "") : undefined;
   if (!kind || surrounding.flowering !== "yes") return null;
-  return stopsPollen(surrounding.cover, kind.carrier) ? null : kind;
+  return keepsPollenIn(surrounding.cover, kind.carrier) ? null : kind;
 }
 
 /** Whether the first takes pollen of the second so readily that it counts as crossing. */

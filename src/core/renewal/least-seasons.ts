@@ -1,7 +1,7 @@
 /** In how few seasons all can be renewed once, proven by a solver that is handed in. */
 import type { Highs } from "highs";
 import { canAllBe } from "./solve-years.ts";
-import type { YearsProblem } from "./years-problem.ts";
+import type { CoverHad, YearsProblem } from "./years-problem.ts";
 
 export type LeastSeasons =
   /** In so many, and not in one fewer. */
@@ -57,8 +57,10 @@ function onceWithin(problem: YearsProblem, seasons: number): YearsProblem {
 /** Counted by crossing sets, ground and work alone: never more than what is proven. */
 function fewestByCount({ items, sets, covers, mostVarieties, groundM2 }: YearsProblem): number {
   const bySet = sets.map(({ members, apart }) => {
-    const cover = items[members[0] ?? -1]?.cover ?? "cage";
-    const most = Math.max(1, apart[0]?.places ?? 1) + covers[cover];
+    const has = (cover: CoverHad) =>
+      members.some((index) => items[index]?.cover === cover) ? covers[cover] : 0;
+    // Bags give no room to what stays open: with them either all are bagged or all have a place.
+    const most = Math.max(1, apart[0]?.places ?? 1, has("bag")) + has("cage");
     return Math.ceil(members.length / most);
   });
   const ground = items.reduce((sum, item) => sum + item.groundM2 * item.lead, 0);

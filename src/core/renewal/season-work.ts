@@ -1,9 +1,11 @@
 /** What one season asks of garden and grower: places apart, covers, ground, and work. */
 import { COVERED, FIRST_YEAR_LOAD, SEED_LOAD, loadPrice } from "./item-years.ts";
 import {
+  type CoverHad,
   type CrossingSet,
   type YearsItem,
   type YearsProblem,
+  canCover,
   isFirstYear,
   isGrown,
 } from "./years-problem.ts";
@@ -23,34 +25,38 @@ export interface SetCovers {
 /**
  * The fewest covers. As many as can stay open, those that need the least distance first; what is
  * exposed to pollen from around the garden is covered wherever the grower has a cover for it.
+ * A cage keeps pollen in as well as out. Bags do not: the other flowers of what is bagged are open,
+ * so it stands apart from every one that stays open, or none stays open.
  * @param grown members of the set that bear seed in the season
  */
 export function coversOfSet(
-  { items, covers }: Pick<YearsProblem, "items" | "covers">,
+  problem: Pick<YearsProblem, "items" | "covers">,
   set: CrossingSet,
   grown: readonly number[],
 ): SetCovers {
-  const itemAt = (index: number) => items[index] as YearsItem;
-  const canCover = (index: number) => covers[itemAt(index).cover] > 0;
-  const isUnderCover = (index: number) => itemAt(index).isExposed && canCover(index);
-  const open = grown.filter((index) => !isUnderCover(index));
-  // What cannot be covered stays; of the others those go first that need the most.
-  const inOrder = [...open].sort(
-    (a, b) =>
-      Number(canCover(a)) - Number(canCover(b)) || itemAt(a).needM - itemAt(b).needM || a - b,
-  );
-  const stays = inOrder.filter((index) => !canCover(index));
-  let most = 0;
-  for (let count = stays.length; count <= inOrder.length; count += 1) {
-    const needM = Math.max(0, ...inOrder.slice(0, count).map((index) => itemAt(index).needM));
-    if (count <= 1 || count <= placesApart(set, needM)) most = Math.max(most, count);
+  const itemAt = (index: number) => problem.items[index] as YearsItem;
+  const isCoverable = (index: number) => canCover(problem, itemAt(index));
+  const isBag = (index: number) => isCoverable(index) && itemAt(index).cover === "bag";
+  const stays = grown.filter((index) => !isCoverable(index));
+  const mayStay = grown
+    .filter((index) => isCoverable(index) && !itemAt(index).isExposed)
+    .sort((a, b) => itemAt(a).needM - itemAt(b).needM || a - b);
+  const needOf = (items: readonly number[]) =>
+    Math.max(0, ...items.map((index) => itemAt(index).needM));
+  const standApart = stays.length + grown.filter(isBag).length;
+  let open: readonly number[] | null = stays.length === 0 ? [] : null;
+  for (const needM of new Set([needOf(stays), ...mayStay.map((index) => itemAt(index).needM)])) {
+    const room = placesApart(set, needM) - standApart;
+    if (needM < needOf(stays) || room < 0) continue;
+    const near = mayStay.filter((index) => itemAt(index).needM <= needM);
+    const caged = near.filter((index) => !isBag(index));
+    const stay = [...stays, ...near.filter(isBag), ...caged.slice(0, room)];
+    if (stay.length > (open?.length ?? -1)) open = stay;
   }
-  const kept = Math.max(most, stays.length);
-  const needM = Math.max(0, ...stays.map((index) => itemAt(index).needM));
-  const tooMany = most >= stays.length ? 0 : stays.length - placesApart(set, needM);
+  const isOpen = new Set(open ?? stays);
   return {
-    covered: [...inOrder.slice(kept), ...grown.filter(isUnderCover)],
-    tooMany: Math.max(0, tooMany),
+    covered: grown.filter((index) => !isOpen.has(index)),
+    tooMany: open ? 0 : standApart - placesApart(set, needOf(stays)),
   };
 }
 
@@ -94,7 +100,7 @@ export function seasonWork(
     covered.push(...found.covered);
     if (found.tooMany > 0) tooMany.push([at, found.tooMany]);
   }
-  const ofCover = (cover: YearsItem["cover"]) =>
+  const ofCover = (cover: CoverHad) =>
     covered.filter((index) => problem.items[index]?.cover === cover).length;
   const load = grown.length * SEED_LOAD + firstYear.length * FIRST_YEAR_LOAD;
   return {

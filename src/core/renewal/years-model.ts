@@ -14,10 +14,12 @@ import {
   yearsOfItem,
 } from "./item-years.ts";
 import {
+  type CoverHad,
   type CrossingSet,
   type Years,
   type YearsItem,
   type YearsProblem,
+  canCover,
   isFirstYear,
   isGrown,
 } from "./years-problem.ts";
@@ -121,31 +123,41 @@ function addCovers(
   grown: (item: number) => Terms,
   isCosted: boolean,
 ): void {
-  const used: Record<YearsItem["cover"], [number, number][]> = { cage: [], bag: [] };
+  const used: Record<CoverHad, [number, number][]> = { cage: [], bag: [] };
   for (const set of problem.sets) {
     const open = set.members.map((item): Terms => {
-      const { cover, isExposed } = problem.items[item] as YearsItem;
+      const one = problem.items[item] as YearsItem;
+      const { cover, isExposed } = one;
       const terms = grown(item);
       // Exposed without any cover is the judge's to say: no other season would be better.
-      if (problem.covers[cover] === 0 || terms.length === 0) return terms;
+      if (cover === "none" || !canCover(problem, one) || terms.length === 0) return terms;
       const covered = draft.whole(isCosted ? COVERED : 0);
       used[cover].push([covered, 1]);
       const left = [...terms, [covered, -1] as const];
       draft.row(left, 0, isExposed ? 0 : Infinity);
       return left;
     });
-    addApart(draft, problem, set, open);
+    addApart(draft, problem, set, { open, grown });
   }
   for (const cover of ["cage", "bag"] as const)
     draft.row(used[cover], -Infinity, problem.covers[cover]);
 }
 
-/** As many stay open as there are places for the one of them that asks most. */
+interface InSet {
+  /** Member by member, what makes it stand open. */
+  readonly open: readonly Terms[];
+  readonly grown: (item: number) => Terms;
+}
+
+/**
+ * As many stay open as there are places for the one of them that asks most; what is bagged takes a
+ * place too, for its other flowers are open, unless none of the set stays open.
+ */
 function addApart(
   draft: Draft,
   problem: YearsProblem,
   { members, apart }: CrossingSet,
-  open: readonly Terms[],
+  { open, grown }: InSet,
 ): void {
   const levelOf = (item: number) => {
     const needM = problem.items[item]?.needM ?? Infinity;
@@ -165,7 +177,18 @@ function addApart(
       draft.row([...(open[at] ?? []), [isAsked, -1]], -Infinity, 0);
     }
   }
-  draft.row([...open.flat(), ...steps], -Infinity, nearest.places);
+  const isBag = (item: number) => {
+    const one = problem.items[item] as YearsItem;
+    return one.cover === "bag" && canCover(problem, one);
+  };
+  const takes = members.flatMap((item, at) => (isBag(item) ? grown(item) : (open[at] ?? [])));
+  const bags = members.filter(isBag).length;
+  if (bags > 0) {
+    const noneOpen = draft.whole(0);
+    steps.push([noneOpen, -bags]);
+    for (const terms of open) draft.row([...terms, [noneOpen, 1]], -Infinity, 1);
+  }
+  draft.row([...takes, ...steps], -Infinity, nearest.places);
 }
 
 interface InSeason {

@@ -1,5 +1,6 @@
 /** The years' problem of a plan: its seed shelf, its beds, what crosses, and what was set by hand. */
 import { FALLBACK_SPACING_M } from "../beds/stretch.ts";
+import { coversFor } from "../clearing/cover-choices.ts";
 import { outlineArea, outlineOf } from "../geometry/outline.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
@@ -76,11 +77,12 @@ export function yearsOfPlan(plan: Plan, layout: Layout, book: CropBook, day: num
       : beds.reduce((sum, bed) => sum + outlineArea(outlineOf(bed.outline)), 0);
   const parts = crossingParts(book, rows);
   const exposed = new Set(rows.flatMap((row, index) => (isExposed(beds, row) ? [index] : [])));
-  const bagged = new Set(
-    parts.flatMap((part) => (part.some((at) => rows[at]?.kind.carrier !== "insects") ? part : [])),
-  );
+  const covers = new Map(parts.flatMap((part) => coversOfPart(rows, part)));
   const items = rows.map((row, index) =>
-    itemOf(row, plan, settings, { isExposed: exposed.has(index), isBagged: bagged.has(index) }),
+    itemOf(row, plan, settings, {
+      isExposed: exposed.has(index),
+      cover: covers.get(index) ?? "none",
+    }),
   );
   const groundM2 = settings.groundM2 ?? bedsM2 ?? Infinity;
   const problem: YearsProblem = {
@@ -212,11 +214,27 @@ function standingOf(
   return lastSeasonBefore(end[settings.end], plan) < first ? "late" : "keeps";
 }
 
+/**
+ * Which cover each of a set takes: a cage where all of them give true seed in one, else bags or
+ * pollination by hand, those with which that is done.
+ */
+function coversOfPart(
+  rows: readonly YearsRow[],
+  part: readonly number[],
+): readonly (readonly [index: number, cover: YearsItem["cover"]])[] {
+  const covers = part.map((index) => coversFor((rows[index] as YearsRow).kind));
+  if (covers.every((list) => list.includes("cage"))) return part.map((index) => [index, "cage"]);
+  return part.map((index, at) => {
+    const isBagged = covers[at]?.some((cover) => cover !== "cage") === true;
+    return [index, isBagged ? "bag" : "none"];
+  });
+}
+
 function itemOf(
   row: YearsRow,
   plan: Plan,
   settings: YearsSettings,
-  { isExposed: exposed, isBagged }: { readonly isExposed: boolean; readonly isBagged: boolean },
+  { isExposed: exposed, cover }: Pick<YearsItem, "isExposed" | "cover">,
 ): YearsItem {
   const lead = row.kind.lifeCycle === "biennial" ? 2 : 1;
   const isLate = row.standing !== "keeps";
@@ -231,7 +249,7 @@ function itemOf(
     // Of what nobody knows how long it keeps it is said; it is not grown twice for that.
     keeps: row.fresh === null ? Infinity : Math.max(lead, row.fresh.seasons),
     needM: row.needM,
-    cover: isBagged ? "bag" : "cage",
+    cover,
     isExposed: exposed,
   };
 }

@@ -5,6 +5,9 @@
  * where it bears seed in season 2.
  */
 
+/** What a grower has so many of; bags stand for pollination by hand too. */
+export type CoverHad = "cage" | "bag";
+
 /** One variety to keep alive. */
 export interface YearsItem {
   /** Id of the variety. */
@@ -28,8 +31,11 @@ export interface YearsItem {
   readonly keeps: number;
   /** Metres it must stand from what it crosses with; infinite: not known. */
   readonly needM: number;
-  /** Which of the grower's covers keeps pollen from it. */
-  readonly cover: "cage" | "bag";
+  /**
+   * Which of the grower's covers keeps pollen from it and lets it bear true seed; none: no cover
+   * does. Of a set in which some take no cage, none takes one.
+   */
+  readonly cover: CoverHad | "none";
   /** What sheds pollen around the garden lies too near to every place: never without a cover. */
   readonly isExposed: boolean;
 }
@@ -73,8 +79,13 @@ export interface YearsProblem {
   readonly landM2: number;
   /** Varieties that may bear seed in one season; infinite: no limit. */
   readonly mostVarieties: number;
-  readonly covers: Readonly<Record<YearsItem["cover"], number>>;
+  readonly covers: Readonly<Record<CoverHad, number>>;
   readonly byHand: readonly ByHand[];
+}
+
+/** Whether the grower has a cover for it at all. */
+export function canCover({ covers }: Pick<YearsProblem, "covers">, { cover }: YearsItem): boolean {
+  return cover !== "none" && covers[cover] > 0;
 }
 
 /** For each item its seasons, as bits. */

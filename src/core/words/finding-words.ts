@@ -113,6 +113,20 @@ export const windAdvice = (kind: string) =>
 export const noPollinators = (name: string) => `${name} needs pollinators under its cover`;
 export const pollinatorsAdvice = (kind: string) =>
   `Insects cannot reach it, and ${kind} sets little seed alone. Let pollinators in and keep it shut; or, where all that it crosses with is caged too, open the cages by turns.`;
+export const sharedCage = "One cage may stand over two that cross";
+export const inOneCage = (one: string, other: string) =>
+  `${one} and ${other} lie in each other, and no cage can stand between them`;
+export const inOneCageAdvice =
+  "Insects in the cage carry pollen from one to the other. Draw the plots apart, with room for a cage of its own over each; or bag the flowers of both, or tape and pollinate them by hand, where that is done with the kind.";
+export const oneCageOrTwo = (one: string, other: string) => `${one} and ${other}: one cage or two?`;
+export const oneCageAdvice = (measured: string) =>
+  `Both are caged and lie ${measured} apart. Under one cage insects carry pollen from one to the other, as in the open.`;
+export const besideCage = (caged: string, other: string) =>
+  `The cage over ${caged} has little room beside ${other}`;
+export const besideCageAdvice = (measured: string) =>
+  `They lie ${measured} apart. The mesh must stand between them and clear of the flowers of both: insects work through mesh that flowers lean on.`;
+export const meshBetween = "If it does, accept this and say so.";
+export const ownCages = "If each has a cage of its own, shut on all sides, accept this and say so.";
 
 /** What a variety is entered as. */
 export const hybrid = "A hybrid is kept for seed";

@@ -28,6 +28,7 @@ function troubledPlan(): Plan {
       root: { at: 600, kind: "beet", bloom: null, start: sown },
       cross: { at: 700, kind: "tomato", variety: { hybrid: true } },
       caged: { at: 900, kind: "carrot", cover: "cage" },
+      caged2: { at: 901.5, kind: "carrot", cover: "cage" },
       bean: { at: 300, kind: "soybean", isolationM: 50, bloom: bloom("08-01", "08-20") },
       bean2: {
         at: 303,

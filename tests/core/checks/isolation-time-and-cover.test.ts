@@ -88,10 +88,26 @@ describe("time", () => {
 describe("cover", () => {
   const covers: readonly Cover[] = ["none", "cage", "bags", "hand"];
 
-  test.each(covers)("%s over the seed parent or the source", (cover) => {
+  test.each(covers)("%s over the seed parent", (cover) => {
     const expected = cover === "none" ? "conflict" : "cover";
     expect(near({ cover }, {}, "carrot")?.standing).toBe(expected);
+  });
+
+  // The Manual of Seed Saving (Timber Press) tapes the flowers to be pollinated; the others of the
+  // plant open as ever. Bagged trusses likewise: common practice.
+  test.each(covers)("%s over the source: a cage keeps pollen in, bags and tape do not", (cover) => {
+    const expected = cover === "cage" ? "cover" : "conflict";
     expect(near({}, { cover }, "carrot")?.standing).toBe(expected);
+  });
+
+  test("a squash pollinated by hand is safe from one in the open, which is not safe from it", () => {
+    const plan = trialPlan({
+      p: { at: 0, kind: "summer-squash", cover: "hand" },
+      q: { at: 8, kind: "pumpkin" },
+    });
+    expect(standingsOf(plan)).toEqual({ "p<-q": "cover", "q<-p": "conflict" });
+    const [finding] = findingsOf(plan, "isolation");
+    expect(finding?.atRisk.map(({ seedParent }) => seedParent)).toEqual(["q"]);
   });
 
   test("a mesh cage does not stop pollen in the wind: bags and taped flowers do", () => {

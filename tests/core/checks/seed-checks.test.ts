@@ -175,28 +175,6 @@ test("hybrid-seed: a hybrid kept for seed, not one that is eaten", () => {
   expect(findingsOf(one("tomato", {}), "hybrid-seed")).toEqual([]);
 });
 
-describe("cover-care", () => {
-  test.each([
-    ["carrot", "cage", "no-pollinators"],
-    ["carrot", "bags", "no-pollinators"],
-    ["carrot", "hand", null],
-    ["carrot", "none", null],
-    ["tomato", "cage", null],
-    ["maize", "cage", "wind-passes"],
-    ["maize", "bags", null],
-  ] as const)("%s under %s: %s", (kind, cover, trouble) => {
-    const found = findingsOf(one(kind, { cover }), "cover-care");
-    expect(found.map((finding) => finding.trouble)).toEqual(trouble === null ? [] : [trouble]);
-  });
-
-  test("says what to do", () => {
-    expect(wordsOf(one("carrot", { cover: "cage" }), "cover-care")[0]).toMatch(
-      /Let pollinators in and keep it shut/,
-    );
-    expect(wordsOf(one("maize", { cover: "cage" }), "cover-care")[0]).toMatch(/Bags do stop it/);
-  });
-});
-
 test("safety: each caution once, with all plantings kept for seed that it is about", () => {
   const plan = trialPlan({
     p: { at: 0, kind: "summer-squash", bloom: bloom("07-01", "07-02") },

@@ -76,8 +76,13 @@ describe("a pair that only time clears", () => {
   });
 
   test("under a cover that clears it as well there is nothing to watch", () => {
-    const plan = pairOf({ ...thumb, cover: "bags" }, AUGUST);
-    expect(findingsOf(plan, "unsure-time")).toEqual([]);
+    const caged = pairOf({ ...thumb, cover: "cage" }, AUGUST);
+    expect(findingsOf(caged, "unsure-time")).toEqual([]);
+    const bagged = pairOf({ ...thumb, cover: "bags" }, { ...AUGUST, cover: "bags" });
+    expect(findingsOf(bagged, "unsure-time")).toEqual([]);
+    // Bags over one keep its own seed true; the other takes pollen of the flowers left open.
+    const [oneBagged] = findingsOf(pairOf({ ...thumb, cover: "bags" }, AUGUST), "unsure-time");
+    expect(oneBagged?.resting.map(({ seedParent }) => seedParent)).toEqual(["late"]);
   });
 
   test("less sure dates never make it safer", () => {

@@ -34,15 +34,24 @@ const point = (x: number, y = 0) => ({ shape: "point", x, y }) as const;
 
 describe("covers offered for a kind", () => {
   test.each([
-    ["summer-squash", ["Pollinate P by hand", "Pollinate Q by hand"]],
+    ["summer-squash", ["Pollinate P and Q by hand"]],
     ["carrot", ["Cage P and Q and open them by turns", "Cage P", "Cage Q"]],
-    ["maize", ["Pollinate P by hand", "Pollinate Q by hand"]],
-    ["beet", ["Bag the flowers of P", "Bag the flowers of Q"]],
+    ["maize", ["Pollinate P and Q by hand"]],
+    ["beet", ["Bag the flowers of P and Q"]],
     ["spinach", []],
     ["kale", ["Cage P and Q and open them by turns", "Cage P", "Cage Q"]],
   ])("%s", (kind, expected) => {
     const covers = waysOf(pair(kind)).filter(({ way }) => way === "cover");
     expect(covers.map(({ title }) => title).sort()).toEqual([...expected].sort());
+  });
+
+  test("a seed parent beside a crop to eat is taped alone; the crop's own flowers are nobody's care", () => {
+    const plan = trialPlan({
+      p: { at: 0, kind: "summer-squash" },
+      q: { at: 6, kind: "pumpkin", purpose: "food" },
+    });
+    const covers = waysOf(plan).filter(({ way }) => way === "cover");
+    expect(covers.map(({ title }) => title)).toEqual(["Pollinate P by hand"]);
   });
 
   test("two cages are not opened by turns while a third stand flowers in the open", () => {

@@ -254,7 +254,7 @@ describe("what cannot be", () => {
         );
         return { ...plan, lots };
       },
-      setYears({ seasons: 2, cages: undefined }, "").apply(collection),
+      setYears({ seasons: 2, bags: 1 }, "").apply(collection),
     );
     const highs = await loadHighs();
     const names = namesOf(old);

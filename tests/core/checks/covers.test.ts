@@ -1,0 +1,112 @@
+/** Covers: what they need, what they do not stop, and one cage over two that cross. */
+import { describe, expect, test } from "vitest";
+import type { Plan } from "../../../src/core/model/plan.ts";
+import {
+  type TrialTraits,
+  bloom,
+  day,
+  findingsOf,
+  source,
+  trialPlan,
+  wordsOf,
+} from "../../support/trial-plan.ts";
+
+function one(kind: string, traits: TrialTraits): Plan {
+  return trialPlan({ p: { at: 0, kind, ...traits } });
+}
+
+describe("cover-care", () => {
+  test.each([
+    ["carrot", "cage", "no-pollinators"],
+    ["carrot", "bags", "no-pollinators"],
+    ["carrot", "hand", null],
+    ["carrot", "none", null],
+    ["tomato", "cage", null],
+    ["maize", "cage", "wind-passes"],
+    ["maize", "bags", null],
+  ] as const)("%s under %s: %s", (kind, cover, trouble) => {
+    const found = findingsOf(one(kind, { cover }), "cover-care");
+    expect(found.map((finding) => finding.trouble)).toEqual(trouble === null ? [] : [trouble]);
+  });
+
+  test("says what to do", () => {
+    expect(wordsOf(one("carrot", { cover: "cage" }), "cover-care")[0]).toMatch(
+      /Let pollinators in and keep it shut/,
+    );
+    expect(wordsOf(one("maize", { cover: "cage" }), "cover-care")[0]).toMatch(/Bags do stop it/);
+  });
+});
+
+describe("shared-cage", () => {
+  const carrots = (at: number, p: TrialTraits = {}, q: TrialTraits = p) =>
+    trialPlan({ p: { at: 0, kind: "carrot", ...p }, q: { at, kind: "carrot", ...q } });
+  const severities = (plan: Plan) =>
+    findingsOf(plan, "shared-cage").map(({ severity }) => severity);
+
+  test("two caged plots that touch, or lie within a metre, may stand under one cage", () => {
+    for (const at of [1, 1.5, 1.99]) {
+      expect(severities(carrots(at, { cover: "cage" }))).toEqual(["caution"]);
+    }
+    expect(severities(carrots(2, { cover: "cage" }))).toEqual([]);
+    expect(wordsOf(carrots(1.5, { cover: "cage" }), "shared-cage")[0]).toContain("0.5 m apart");
+  });
+
+  test("a cage within a metre of a plot in the open must have its wall between them", () => {
+    expect(severities(carrots(1, { cover: "cage" }, {}))).toEqual(["caution"]);
+    expect(severities(carrots(2, { cover: "cage" }, {}))).toEqual([]);
+    const [said] = wordsOf(carrots(1.5, {}, { cover: "cage" }), "shared-cage");
+    expect(said).toMatch(/^The cage over .*q has little room beside .*p/i);
+  });
+
+  test("a wild plant within or on the edge of a caged plot is in the cage", () => {
+    const beside = (x: number) =>
+      trialPlan({ p: { at: 0, kind: "carrot", cover: "cage" } }, [
+        {
+          ...source("s", "wild-carrot", { shape: "point", x, y: 0 }),
+          bloom: bloom("07-01", "07-31"),
+        },
+      ]);
+    expect([0.5, 1, 1.5, 2].map((x) => severities(beside(x))[0])).toEqual([
+      "conflict",
+      "conflict",
+      "caution",
+      undefined,
+    ]);
+  });
+
+  test("no cage stands between two that lie in each other, whichever is caged", () => {
+    expect(severities(carrots(0.5, { cover: "cage" }))).toEqual(["conflict"]);
+    expect(severities(carrots(0.5, { cover: "cage" }, {}))).toEqual(["conflict"]);
+    expect(severities(carrots(0.5, {}, { cover: "cage" }))).toEqual(["conflict"]);
+    expect(severities(carrots(0.99, { cover: "cage" }))).toEqual(["caution"]);
+  });
+
+  test("bags and tape are on the flowers: nothing to ask where both have them", () => {
+    expect(severities(carrots(0.5, { cover: "bags" }))).toEqual([]);
+    // The bagged one is safe; the caged one is not, from flowers left open within its cage.
+    expect(severities(carrots(0.5, { cover: "bags" }, { cover: "cage" }))).toEqual(["conflict"]);
+  });
+
+  test("one variety, and what time or distance parts, may share a cage", () => {
+    const same = { cover: "cage", variety: { name: "Long Acre" } } as const;
+    expect(severities(carrots(0.5, same))).toEqual([]);
+    const late = { cover: "cage", bloom: bloom("09-01", "09-20") } as const;
+    expect(severities(carrots(1.5, { cover: "cage" }, late))).toEqual([]);
+  });
+
+  test("within one cage a rule of thumb is not taken for certain", () => {
+    const start = { method: "sown", date: day("2027-04-15") } as const;
+    const sunflowers = (at: number) =>
+      trialPlan({
+        p: { at: 0, kind: "sunflower", cover: "cage", bloom: null, start },
+        q: { at, kind: "sunflower", cover: "cage", bloom: bloom("08-10", "08-31") },
+      });
+    expect(findingsOf(sunflowers(1.5), "unsure-time")).toHaveLength(1);
+    expect(findingsOf(sunflowers(3), "unsure-time")).toEqual([]);
+  });
+
+  test("where dates are missing a cage over both tells no more than none", () => {
+    const undated = carrots(0.5, { cover: "cage", bloom: null });
+    expect(severities(undated)).toEqual(["unknown"]);
+  });
+});
