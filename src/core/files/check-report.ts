@@ -12,6 +12,8 @@ import { type ToldWay, hasWaysOut, toldWays } from "../remedies/told-ways.ts";
 import { wayWords } from "../remedies/way-words.ts";
 import { seasonsWords, yearsTitle } from "../crossing-share/seasons-words.ts";
 import { type PairOverYears, pairsOverYears, seasonsOf } from "../crossing-share/seasons-tried.ts";
+import { type UnaskedAround, unaskedAround } from "../fieldwork/unasked-around.ts";
+import { unaskedWords } from "../fieldwork/unasked-words.ts";
 import { countText } from "../map/finding-items.ts";
 import { type ReportId, type ReportPair, lonLatReader, reportPair } from "./report-pair.ts";
 import { featureIds } from "../exchange/geojson-plan.ts";
@@ -49,6 +51,15 @@ export interface CheckReport {
   readonly findings: readonly ReportFinding[];
   /** Findings the grower has accepted; they do not count. */
   readonly accepted: readonly ReportFinding[];
+  /** Pollen around that nothing is said of, see core/fieldwork/unasked-around.ts. */
+  readonly unaskedAround: readonly ReportUnasked[];
+}
+
+/** Ids of kinds, and metres within which to look for what crosses with them; null: not known. */
+interface ReportUnasked {
+  readonly kinds: readonly string[];
+  readonly wild: readonly string[];
+  readonly withinM: number | null;
 }
 
 export interface CheckReportInput extends CheckedLayout {
@@ -74,7 +85,13 @@ export function checkReport(input: CheckReportInput): CheckReport {
     pairs: pairsOf(input).map(parts.pair),
     findings: result.findings.map(parts.findingWithWays),
     accepted: result.accepted.map(parts.finding),
+    unaskedAround: unaskedAround(input.result).map(reportUnasked),
   };
+}
+
+function reportUnasked({ kinds, wild, metres }: UnaskedAround): ReportUnasked {
+  const ids = (list: typeof kinds) => list.map(({ id }) => id);
+  return { kinds: ids(kinds), wild: ids(wild), withinM: metres };
 }
 
 /**
@@ -92,6 +109,7 @@ export function* checkReportJson(input: CheckReportInput): Generator<string> {
   yield* listJson("pairs", pairsOf(input), parts.pair);
   yield* listJson("findings", result.findings, parts.findingWithWays);
   yield* listJson("accepted", result.accepted, parts.finding);
+  yield* listJson("unaskedAround", unaskedAround(input.result), reportUnasked);
   if (input.isEstimated === true) {
     const { estimates, caution } = estimateReport(input, featureIds(plan, layout));
     yield* listJson("estimates", estimates, (estimate) => estimate);
@@ -184,9 +202,19 @@ export function* checkReportLines(input: CheckReportInput): Generator<string> {
     clear,
     parts.clearLine,
   );
+  yield* unaskedLines(input);
   if (input.isEstimated === true) yield* estimateLines(input);
   if (input.isYears === true) yield* yearsLines(input, parts.seasonsLine);
   yield `\n${capital(countText(result.findings))}\n`;
+}
+
+/** On what being clear does not rest. */
+function* unaskedLines(input: CheckReportInput): Generator<string> {
+  const unasked = unaskedWords(unaskedAround(input.result), input.plan.units);
+  if (unasked === null) return;
+  yield `\n${unasked.head}\n`;
+  for (const line of unasked.lines) yield `  ${line}\n`;
+  yield `${unasked.advice}\n`;
 }
 
 /** What the years of the record say, or why they say nothing. */

@@ -14,6 +14,8 @@ import { PLANTS_UNSAID, offTypeWords } from "../crossing-share/off-type-words.ts
 import { CROSSING_CAUTION } from "../crossing-share/share-words.ts";
 import { seasonsOf } from "../crossing-share/seasons-tried.ts";
 import { seasonsWords } from "../crossing-share/seasons-words.ts";
+import { unaskedAround } from "../fieldwork/unasked-around.ts";
+import { unaskedWords } from "../fieldwork/unasked-words.ts";
 import type { Source } from "../kinds/crop.ts";
 import { editionOf, findSource, publisherOf } from "../kinds/sources.ts";
 import { longDate, shortDate } from "../model/day.ts";
@@ -62,12 +64,26 @@ export function isolationPages(input: CheckedLayout, setting: ListPageSetting): 
     if (parents.length === 0) return [body(words.nothing), ...closing];
     return [
       ...summaryItems(parents, wordingOf(input), width, setting.ruler),
+      ...unaskedItems(input, width, setting),
       ...parents.flatMap(({ stand, pairs }) => parentItems(stand, pairs, input, width, setting)),
       ...closing,
     ];
   };
   const title = input.grownOn === undefined ? words.planned : words.grown(longDate(input.grownOn));
   return flowPages(title, items, setting, 1);
+}
+
+/** What being clear does not rest on: pollen around that nothing is said of. */
+function unaskedItems(
+  input: CheckedLayout,
+  width: number,
+  { ruler }: ListPageSetting,
+): readonly FlowItem[] {
+  const unasked = unaskedWords(unaskedAround(input.result), input.plan.units);
+  if (unasked === null) return [];
+  const { head, lines, advice } = unasked;
+  const all = `${head} ${lines.join("; ")}. ${advice}`;
+  return [paragraph(all, width, TYPE_PT.body, ruler), space(5)];
 }
 
 function parentItems(

@@ -46,6 +46,13 @@ const AcceptedFindings = lazy(() =>
   ),
 );
 
+const UnaskedAround = lazy(() =>
+  import("../clearing/UnaskedAround.tsx").then(
+    ({ UnaskedAround: Loaded }) => ({ default: Loaded }),
+    () => notLoaded,
+  ),
+);
+
 /** Lines listed before "show more": a field full of conflicts must not slow the drag. */
 const FIRST_LINES = 60;
 
@@ -184,7 +191,8 @@ function useFindingFilter() {
 }
 
 /** No conflict is not "all fine": on what the clear pairs rest. */
-function Resting({ result: { pairs, stands } }: { readonly result: CheckResult }) {
+function Resting({ result }: { readonly result: CheckResult }) {
+  const { pairs, stands } = result;
   const hasSeed = useMemo(() => stands.some((stand) => stand.isSeedParent), [stands]);
   const sentences = useMemo(() => restingWords(pairs, hasSeed), [pairs, hasSeed]);
   const isClear = hasSeed && !pairs.some((pair) => pair.standing === "unknown");
@@ -194,6 +202,9 @@ function Resting({ result: { pairs, stands } }: { readonly result: CheckResult }
       {sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      <Suspense>
+        <UnaskedAround result={result} />
+      </Suspense>
     </div>
   );
 }

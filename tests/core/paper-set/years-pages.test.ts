@@ -61,7 +61,7 @@ test("it says who is grown when, who is not taken for alive, and what stands aga
   for (const { name } of plan.varieties) expect(words).toContain(name.split(" ")[0]);
   expect(words).toMatch(/Marl Pit MP-X \?/);
   expect(words).toContain("Nothing stands against these years");
-  const bare = setYears({ cages: undefined }, "").apply(plan);
+  const bare = setYears({ bags: undefined }, "").apply(plan);
   const against = textOf(await yearsPdf(checkLayout(bare, "layout-1"), "2026-12-01 10:02", fonts));
   expect(against).toMatch(/stands? against these years:/);
   expect(against).toContain("Cottage garden");

@@ -78,7 +78,8 @@ export function collection(
     const cover = next() < 0.3 ? "bag" : "cage";
     for (const member of members) {
       const one = items[member] as YearsItem;
-      items[member] = { ...one, cover };
+      // Of a set that is bagged some take no cover at all.
+      items[member] = { ...one, cover: cover === "bag" && member % 5 === 4 ? "none" : cover };
     }
     const far = 1 + below(2);
     sets.push({
