@@ -12,7 +12,7 @@ import { type IsolationPair, lacksFigure, unorderedPairs } from "./isolation-pai
 import { OVERLAP_TOLERANCE_M, standTogether } from "./overlap.ts";
 import type { Stand } from "./stand.ts";
 import * as words from "../words/finding-words.ts";
-import { CAGE_ROOM_M, keepsPollenOut } from "../practice/under-cover.ts";
+import { CAGE_ROOM_M, keepsPollenOut } from "../practice/pollen-cover.ts";
 
 /** A covered stand of an insect-pollinated outcrosser sets no seed by itself. */
 export interface CoverFinding extends FindingBase {

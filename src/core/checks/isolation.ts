@@ -38,7 +38,7 @@ import {
   lacksFigure,
 } from "./isolation-pair.ts";
 import { type Stand, guardDaysOf, isSameLot, limitOf, lotsOf, requirementFrom } from "./stand.ts";
-import { CAGE_ROOM_M, keepsPollenIn, keepsPollenOut } from "../practice/under-cover.ts";
+import { CAGE_ROOM_M, keepsPollenIn, keepsPollenOut } from "../practice/pollen-cover.ts";
 
 /** All lists of it are made when they are read. */
 export interface IsolationRun extends JudgedPairs {

@@ -9,7 +9,7 @@ import { type Bounds, joinBounds } from "../geometry/bounds.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { cutEarly } from "../practice/cut-early.ts";
-import { keepsPollenOut } from "../practice/under-cover.ts";
+import { keepsPollenOut } from "../practice/pollen-cover.ts";
 
 /** Seed parents of one crossing group whose distance reaches beyond the beds. */
 export interface UnaskedAround {

@@ -2,7 +2,6 @@
  * Which cover keeps a kind true and still gives seed. A mesh lets the pollen of the wind through,
  * whoever sits inside it; a bag keeps out the insects that an outcrosser lives by.
  */
-import type { PollenCarrier } from "../kinds/crop.ts";
 import type { Cover } from "../model/plan.ts";
 import { handWay } from "./by-hand.ts";
 import { type Rule, type RuledKind, rulesOf } from "./practice.ts";
@@ -96,20 +95,3 @@ export function mayOpenByTurns(kind: RuledKind): Rule<true> | undefined {
 
 /** Ids of the kinds that have a row, for the tests. */
 export const coverKinds: readonly string[] = [...caged.keys(), ...bagged.keys()];
-
-/** Metres for two walls of mesh and for somebody to pass. No source; our choice. */
-export const CAGE_ROOM_M = 1;
-
-/** A mesh cage stops insects but not pollen in the wind; bags and taped hand-pollinated flowers stop both. */
-export function keepsPollenOut(cover: Cover, carrier: PollenCarrier): boolean {
-  if (cover === "none") return false;
-  return cover !== "cage" || carrier === "insects";
-}
-
-/**
- * A cage stands over all of a planting. Bags and tape are on the flowers whose seed is kept: the
- * others are open, and shed pollen as ever. Common practice of hand pollination.
- */
-export function keepsPollenIn(cover: Cover, carrier: PollenCarrier): boolean {
-  return cover === "cage" && carrier === "insects";
-}

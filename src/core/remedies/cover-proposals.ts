@@ -5,7 +5,8 @@ import { listed } from "../checks/wording.ts";
 import { changePlantings } from "../edits/object-edits.ts";
 import type { Cover } from "../model/plan.ts";
 import { handWay } from "../practice/by-hand.ts";
-import { keepsPollenOut, mayOpenByTurns, underCover } from "../practice/under-cover.ts";
+import { keepsPollenOut } from "../practice/pollen-cover.ts";
+import { mayOpenByTurns, underCover } from "../practice/under-cover.ts";
 import { NO_COST, type Proposal } from "./remedy.ts";
 import { wayWords as words } from "./way-words.ts";
 

@@ -8,7 +8,7 @@ import type { Bed, Plan, Surrounding, Variety } from "../model/plan.ts";
 import { isSameVariety } from "../model/variety-key.ts";
 import { type PollenAround, countApart, plotsClearOf, plotsOn } from "./places-apart.ts";
 import type { CrossingSet } from "./years-problem.ts";
-import { keepsPollenIn } from "../practice/under-cover.ts";
+import { keepsPollenIn } from "../practice/pollen-cover.ts";
 
 /** A variety with what keeps it apart. */
 export interface Apart {
