@@ -18,7 +18,7 @@ import {
   isFiltering,
 } from "./finding-rows.ts";
 import { useFindingsState } from "./findings-state.ts";
-import { newsWords, restingWords } from "./findings-words.ts";
+import { newsWords } from "./findings-words.ts";
 import { useShownResult, useWording } from "../state/use-shown-plan.ts";
 import type { Steps } from "../state/slices.ts";
 import { useSliced } from "../state/use-sliced.ts";
@@ -46,9 +46,10 @@ const AcceptedFindings = lazy(() =>
   ),
 );
 
-const UnaskedAround = lazy(() =>
-  import("../clearing/UnaskedAround.tsx").then(
-    ({ UnaskedAround: Loaded }) => ({ default: Loaded }),
+/** On what the clear pairs rest, and on what not: only where there is no conflict. */
+const Resting = lazy(() =>
+  import("../clearing/Resting.tsx").then(
+    ({ Resting: Loaded }) => ({ default: Loaded }),
     () => notLoaded,
   ),
 );
@@ -187,24 +188,5 @@ function useFindingFilter() {
   return useMemo(
     () => ({ without, check, about: selection && new Set(selection) }),
     [without, check, selection],
-  );
-}
-
-/** No conflict is not "all fine": on what the clear pairs rest. */
-function Resting({ result }: { readonly result: CheckResult }) {
-  const { pairs, stands } = result;
-  const hasSeed = useMemo(() => stands.some((stand) => stand.isSeedParent), [stands]);
-  const sentences = useMemo(() => restingWords(pairs, hasSeed), [pairs, hasSeed]);
-  const isClear = hasSeed && !pairs.some((pair) => pair.standing === "unknown");
-  return (
-    <div className={isClear ? "resting" : "resting undecided"}>
-      {hasSeed && <p>{isClear ? texts.noConflict : texts.noConflictFoundBut}</p>}
-      {sentences.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
-      <Suspense>
-        <UnaskedAround result={result} />
-      </Suspense>
-    </div>
   );
 }

@@ -24,8 +24,6 @@ export const andMore = (value: string | number) => `And ${value} more.`;
 export const showMore = (value: string | number) => `Show ${value} more`;
 export const leftOut = (hidden: string | number) => `${hidden} left out. `;
 export const showAll = "Show all";
-export const noConflict = "No conflict.";
-export const noConflictFoundBut = "No conflict found, but not all is known.";
 
 /** Commands: their names, further words they are found by, and why they cannot be used. */
 export const clearGroundCommand = "Clear ground of the selected planting";

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { runChecks } from "../../../src/core/checks/run-checks.ts";
-import { countWords, restingWords } from "../../../src/panel/findings/findings-words.ts";
+import { restingWords } from "../../../src/panel/clearing/resting-words.ts";
+import { countWords } from "../../../src/panel/findings/findings-words.ts";
 import { book, day, plantingAt, smallPlan } from "../../support/small-plan.ts";
 
 test("counts are words, worst first, and none is said", () => {
