@@ -38,7 +38,7 @@ import {
   lacksFigure,
 } from "./isolation-pair.ts";
 import { type Stand, guardDaysOf, isSameLot, limitOf, lotsOf, requirementFrom } from "./stand.ts";
-import { CAGE_ROOM_M, keepsPollenIn, keepsPollenOut } from "../practice/pollen-cover.ts";
+import { isCovered, isSurelyCovered } from "../practice/pollen-cover.ts";
 
 /** All lists of it are made when they are read. */
 export interface IsolationRun extends JudgedPairs {
@@ -274,19 +274,6 @@ function clearedBeside(parent: Stand, source: Stand, isApart: boolean) {
   // Dates of another year are apart from this year's, and say nothing.
   if (isApart && isDatedHere(parent) && isDatedHere(source)) return "time";
   return isCovered(parent, source) ? "cover" : null;
-}
-
-/** Whether a cover keeps the source's pollen out of the seed parent's flowers, or in with the source. */
-export function isCovered(parent: Stand, source: Stand): boolean {
-  return (
-    keepsPollenOut(parent.cover, parent.carrier) || keepsPollenIn(source.cover, source.carrier)
-  );
-}
-
-/** Two caged so near each other may stand under one cage, which parts nothing. */
-function isSurelyCovered(parent: Stand, source: Stand, distanceM: number): boolean {
-  if (distanceM >= CAGE_ROOM_M) return isCovered(parent, source);
-  return parent.cover !== "cage" && keepsPollenOut(parent.cover, parent.carrier);
 }
 
 /** Every directed pair that can cross, those cleared by distance included; in stand order. */

@@ -4,7 +4,7 @@
  * only what trials found. It explains the rule and never overrules it: a pair the rule clears is
  * not called clean here.
  */
-import { isCovered } from "../checks/isolation.ts";
+import { isCovered } from "../practice/pollen-cover.ts";
 import { type Stand, isSameLot } from "../checks/stand.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { gapBetween } from "../geometry/gap.ts";

@@ -18,3 +18,22 @@ export function keepsPollenOut(cover: Cover, carrier: PollenCarrier): boolean {
 export function keepsPollenIn(cover: Cover, carrier: PollenCarrier): boolean {
   return cover === "cage" && carrier === "insects";
 }
+
+/** What has a cover, and what carries its pollen. */
+interface Covered {
+  readonly cover: Cover;
+  readonly carrier: PollenCarrier;
+}
+
+/** Whether a cover keeps the source's pollen out of the seed parent's flowers, or in with the source. */
+export function isCovered(parent: Covered, source: Covered): boolean {
+  return (
+    keepsPollenOut(parent.cover, parent.carrier) || keepsPollenIn(source.cover, source.carrier)
+  );
+}
+
+/** Two caged so near each other may stand under one cage, which parts nothing. */
+export function isSurelyCovered(parent: Covered, source: Covered, distanceM: number): boolean {
+  if (distanceM >= CAGE_ROOM_M) return isCovered(parent, source);
+  return parent.cover !== "cage" && keepsPollenOut(parent.cover, parent.carrier);
+}
