@@ -250,7 +250,7 @@ describe("what cannot be", () => {
       (plan, name) => {
         const variety = plan.varieties.find((each) => each.name === name);
         const lots = plan.lots.map((lot) =>
-          lot.variety === variety?.id ? { ...lot, harvestYear: 2024, stored: [], tests: [] } : lot,
+          lot.variety === variety?.id ? { ...lot, harvestYear: 2023, stored: [], tests: [] } : lot,
         );
         return { ...plan, lots };
       },
