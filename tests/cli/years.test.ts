@@ -58,9 +58,9 @@ describe("wideberth years", () => {
     const again = program.run(["years", kept, "--json"]);
     expect(again.stdout).toBe(first.stdout);
     const plan = JSON.parse(readFileSync(kept, "utf8")) as {
-      renewalYears: { cages: number };
+      renewalYears: { bags: number };
     };
-    plan.renewalYears.cages = 0;
+    plan.renewalYears.bags = 0;
     const bare = join(program.folder, "bare.json");
     writeFileSync(bare, JSON.stringify(plan));
     const { code, stdout } = program.run(["years", bare, "--json"]);

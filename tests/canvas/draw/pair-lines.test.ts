@@ -49,7 +49,7 @@ describe("lines of what is selected", () => {
     expect(heldPairs(checked(later), "m", new Set(["a"]), false)).toMatchObject([
       { tone: "clear", text: "✓ time, 19 days", isLight: true },
     ]);
-    const covered = [near[0] as Planting, tomato("b", 3.7, { variety: "v2", cover: "bags" })];
+    const covered = [near[0] as Planting, tomato("b", 3.7, { variety: "v2", cover: "cage" })];
     expect(heldPairs(checked(covered), "m", new Set(["a"]), false)).toMatchObject([
       { tone: "clear", text: "✓ cover", isLight: true },
     ]);

@@ -134,8 +134,10 @@ function geometryOf(samples: readonly Sample[]) {
 }
 
 const plain = (name: string) => name.trim().toLowerCase();
-const blocks = (cover: string, kind: string) =>
-  cover === "bags" || cover === "hand" || (cover === "cage" && kind !== "maize");
+const isMesh = (cover: string, kind: string) => cover === "cage" && kind !== "maize";
+/** Bags and tape leave other flowers of their plants open: they guard a seed parent alone. */
+const guards = (cover: string, kind: string) =>
+  cover === "bags" || cover === "hand" || isMesh(cover, kind);
 
 /** Every directed pair, judged from the words of the rule alone. */
 function expectedPairs(samples: readonly Sample[]) {
@@ -156,7 +158,7 @@ function expectedPairs(samples: readonly Sample[]) {
           ? "distance"
           : isDated && overlap === 0 && (gap ?? 0) >= guard
             ? "time"
-            : blocks(parent.cover, parent.kind) || blocks(source.cover, source.kind)
+            : guards(parent.cover, parent.kind) || isMesh(source.cover, source.kind)
               ? "cover"
               : isDated
                 ? "conflict"
