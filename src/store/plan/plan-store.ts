@@ -10,11 +10,12 @@ import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { Edit } from "../../core/edits/edit.ts";
 import { type Patch, applyPatch, difference } from "../../core/edits/patch.ts";
 import { emptyPlan } from "../../core/model/empty-plan.ts";
-import { layoutOf, openingLayoutId } from "../../core/model/layouts.ts";
+import { layoutOf } from "../../core/model/layouts.ts";
 import { idsOnSheet } from "../../core/model/collections.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { deedWords } from "../../core/words/deed-words.ts";
 import { useWindowStore, windowAtStart } from "../window/window-store.ts";
+import { layoutToOpen, rememberLayout } from "./last-layout.ts";
 import { type Reading, type Readings, readings } from "./reading.ts";
 import { keptWords, travelWords } from "./spoken.ts";
 
@@ -85,7 +86,7 @@ export interface PlanActions {
 
 function opened(plan: Plan): Omit<PlanState, "lookOnly"> {
   return {
-    ...keptAs(readings(plan, openingLayoutId(plan), null)),
+    ...keptAs(readings(plan, layoutToOpen(plan), null)),
     reading: null,
     openings: 0,
     past: [],
@@ -249,6 +250,7 @@ function planActions(set: Set, get: Get): PlanActions {
       if (state.previewing) return;
       useWindowStore.setState({ selection: [], openFinding: null });
       set(keptAs(readings(state.plan, layoutId, state.reading, state)));
+      rememberLayout(state.plan.id, layoutId);
     },
     read: (reading) => {
       get().cancelPreview();
