@@ -43,7 +43,7 @@ export async function check(args: readonly string[]): Promise<number> {
       "--ways are those of the plan; what the field still allows is told without",
     );
   }
-  const { plan, layout, file } = await openInput(bytes, values.layout);
+  const { plan, layout, file, from } = await openInput(bytes, values.layout);
   const planned = checkLayout(plan, layout.id);
   const checked = grownOn === null ? planned : checkedAs(plan, layout.id, grownOn);
   const report = {
@@ -53,6 +53,7 @@ export async function check(args: readonly string[]): Promise<number> {
     isEstimated: values.estimate,
     isYears: values.years,
     isWithWays: values.ways,
+    isAroundTold: from === "plan",
   };
   const texts = values.json ? checkReportJson(report) : checkReportLines(report);
   if (grownOn !== null && !values.json) await writeSteadily(fieldWords(planned, checked, grownOn));

@@ -52,6 +52,20 @@ export function unaskedAround({
     .sort((a, b) => (b.metres ?? Infinity) - (a.metres ?? Infinity));
 }
 
+/**
+ * Pollen sources of crops that are entered as a single point, where something crosses with them: a
+ * field is measured to its middle then. A wild plant is a point in truth. Names, in plan order.
+ */
+export function measuredToPoint({ stands }: Pick<CheckResult, "stands">): readonly string[] {
+  const groups = new Set(stands.flatMap((stand) => (stand.isSeedParent ? stand.kind.group : [])));
+  return stands.flatMap(({ surrounding, shedsPollen, kind, outline: { bounds } }) => {
+    if (!surrounding || !shedsPollen || !groups.has(kind.group)) return [];
+    const isPoint = bounds.minX === bounds.maxX && bounds.minY === bounds.maxY;
+    if (!isPoint || cutEarly(kind).value === "weed") return [];
+    return surrounding.label || kind.name;
+  });
+}
+
 function unaskedOf(parents: readonly Stand[], ground: Bounds): UnaskedAround | null {
   const own = [...new Set(parents.map(({ kind }) => kind))];
   const book = parents[0]?.book;

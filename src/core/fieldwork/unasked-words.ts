@@ -1,5 +1,6 @@
 /** What is said of pollen around that nobody was asked about. */
 import { listed } from "../checks/wording.ts";
+import { listOf } from "../words/plurals.ts";
 import { type LengthUnit, formatDistance } from "../model/length.ts";
 import type { UnaskedAround } from "./unasked-around.ts";
 
@@ -26,11 +27,17 @@ export function unaskedWords(
   };
 }
 
+/** Null where there is none. @param names of pollen sources entered as a point */
+export function pointWords(names: readonly string[]): string | null {
+  if (names.length === 0) return null;
+  return `Measured to a single point: ${listed(names)}. Where more than one plant stands there, give it its size or outline: a field reaches nearer than its middle.`;
+}
+
 /** `beet and chard, within 1000 m (look for sea beet too)`. */
 function lineOf({ kinds, wild, metres }: UnaskedAround, unit: LengthUnit): string {
-  const names = listed(kinds.map(({ name }) => name));
+  const names = listOf(kinds.map(({ name }) => name));
   const within =
     metres === null ? "how far is not known" : `within ${formatDistance(metres, unit)}`;
-  const look = wild.length === 0 ? "" : ` (look for ${listed(wild.map(({ name }) => name))} too)`;
+  const look = wild.length === 0 ? "" : ` (look for ${listOf(wild.map(({ name }) => name))} too)`;
   return `${names}, ${within}${look}`;
 }

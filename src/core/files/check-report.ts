@@ -12,8 +12,8 @@ import { type ToldWay, hasWaysOut, toldWays } from "../remedies/told-ways.ts";
 import { wayWords } from "../remedies/way-words.ts";
 import { seasonsWords, yearsTitle } from "../crossing-share/seasons-words.ts";
 import { type PairOverYears, pairsOverYears, seasonsOf } from "../crossing-share/seasons-tried.ts";
-import { type UnaskedAround, unaskedAround } from "../fieldwork/unasked-around.ts";
-import { unaskedWords } from "../fieldwork/unasked-words.ts";
+import { type UnaskedAround, measuredToPoint, unaskedAround } from "../fieldwork/unasked-around.ts";
+import { pointWords, unaskedWords } from "../fieldwork/unasked-words.ts";
 import { countText } from "../map/finding-items.ts";
 import { type ReportId, type ReportPair, lonLatReader, reportPair } from "./report-pair.ts";
 import { featureIds } from "../exchange/geojson-plan.ts";
@@ -51,8 +51,8 @@ export interface CheckReport {
   readonly findings: readonly ReportFinding[];
   /** Findings the grower has accepted; they do not count. */
   readonly accepted: readonly ReportFinding[];
-  /** Pollen around that nothing is said of, see core/fieldwork/unasked-around.ts. */
-  readonly unaskedAround: readonly ReportUnasked[];
+  /** Pollen around that nothing is said of, see core/fieldwork/unasked-around.ts; if asked for. */
+  readonly unaskedAround?: readonly ReportUnasked[];
 }
 
 /** Ids of kinds, and metres within which to look for what crosses with them; null: not known. */
@@ -72,6 +72,8 @@ export interface CheckReportInput extends CheckedLayout {
   readonly isYears?: boolean;
   /** Ways out of each finding that has them. */
   readonly isWithWays?: boolean;
+  /** What is not entered around as well: of a plan, which is to hold it, and not of a collection. */
+  readonly isAroundTold?: boolean;
 }
 
 export function checkReport(input: CheckReportInput): CheckReport {
@@ -85,7 +87,9 @@ export function checkReport(input: CheckReportInput): CheckReport {
     pairs: pairsOf(input).map(parts.pair),
     findings: result.findings.map(parts.findingWithWays),
     accepted: result.accepted.map(parts.finding),
-    unaskedAround: unaskedAround(input.result).map(reportUnasked),
+    ...(input.isAroundTold === true
+      ? { unaskedAround: unaskedAround(input.result).map(reportUnasked) }
+      : {}),
   };
 }
 
@@ -109,7 +113,9 @@ export function* checkReportJson(input: CheckReportInput): Generator<string> {
   yield* listJson("pairs", pairsOf(input), parts.pair);
   yield* listJson("findings", result.findings, parts.findingWithWays);
   yield* listJson("accepted", result.accepted, parts.finding);
-  yield* listJson("unaskedAround", unaskedAround(input.result), reportUnasked);
+  if (input.isAroundTold === true) {
+    yield* listJson("unaskedAround", unaskedAround(input.result), reportUnasked);
+  }
   if (input.isEstimated === true) {
     const { estimates, caution } = estimateReport(input, featureIds(plan, layout));
     yield* listJson("estimates", estimates, (estimate) => estimate);
@@ -202,7 +208,7 @@ export function* checkReportLines(input: CheckReportInput): Generator<string> {
     clear,
     parts.clearLine,
   );
-  yield* unaskedLines(input);
+  if (input.isAroundTold === true) yield* unaskedLines(input);
   if (input.isEstimated === true) yield* estimateLines(input);
   if (input.isYears === true) yield* yearsLines(input, parts.seasonsLine);
   yield `\n${capital(countText(result.findings))}\n`;
@@ -210,6 +216,8 @@ export function* checkReportLines(input: CheckReportInput): Generator<string> {
 
 /** On what being clear does not rest. */
 function* unaskedLines(input: CheckReportInput): Generator<string> {
+  const points = pointWords(measuredToPoint(input.result));
+  if (points !== null) yield `\n${points}\n`;
   const unasked = unaskedWords(unaskedAround(input.result), input.plan.units);
   if (unasked === null) return;
   yield `\n${unasked.head}\n`;

@@ -14,8 +14,8 @@ import { PLANTS_UNSAID, offTypeWords } from "../crossing-share/off-type-words.ts
 import { CROSSING_CAUTION } from "../crossing-share/share-words.ts";
 import { seasonsOf } from "../crossing-share/seasons-tried.ts";
 import { seasonsWords } from "../crossing-share/seasons-words.ts";
-import { unaskedAround } from "../fieldwork/unasked-around.ts";
-import { unaskedWords } from "../fieldwork/unasked-words.ts";
+import { measuredToPoint, unaskedAround } from "../fieldwork/unasked-around.ts";
+import { pointWords, unaskedWords } from "../fieldwork/unasked-words.ts";
 import type { Source } from "../kinds/crop.ts";
 import { editionOf, findSource, publisherOf } from "../kinds/sources.ts";
 import { longDate, shortDate } from "../model/day.ts";
@@ -80,10 +80,11 @@ function unaskedItems(
   { ruler }: ListPageSetting,
 ): readonly FlowItem[] {
   const unasked = unaskedWords(unaskedAround(input.result), input.plan.units);
-  if (unasked === null) return [];
-  const { head, lines, advice } = unasked;
-  const all = `${head} ${lines.join("; ")}. ${advice}`;
-  return [paragraph(all, width, TYPE_PT.body, ruler), space(5)];
+  const all = [
+    pointWords(measuredToPoint(input.result)),
+    unasked && `${unasked.head} ${unasked.lines.join("; ")}. ${unasked.advice}`,
+  ].filter((sentence) => sentence !== null);
+  return all.flatMap((each) => [paragraph(each, width, TYPE_PT.body, ruler), space(5)]);
 }
 
 function parentItems(

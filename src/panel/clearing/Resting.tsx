@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
-import { unaskedAround } from "../../core/fieldwork/unasked-around.ts";
-import { unaskedWords } from "../../core/fieldwork/unasked-words.ts";
+import { measuredToPoint, unaskedAround } from "../../core/fieldwork/unasked-around.ts";
+import { type UnaskedWords, pointWords, unaskedWords } from "../../core/fieldwork/unasked-words.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import * as texts from "./resting-words.ts";
 
@@ -22,11 +22,20 @@ export function Resting({ result }: { readonly result: CheckResult }) {
   );
 }
 
-/** What being clear does not rest on: pollen around that nothing is said of. */
+/** What being clear does not rest on: pollen around that nothing is said of, or too little. */
 function UnaskedAround({ result }: { readonly result: CheckResult }) {
   const units = usePlanStore((state) => state.plan.units);
+  const points = useMemo(() => pointWords(measuredToPoint(result)), [result]);
   const words = useMemo(() => unaskedWords(unaskedAround(result), units), [result, units]);
-  if (words === null) return null;
+  return (
+    <>
+      {points !== null && <p>{points}</p>}
+      {words !== null && <Unasked {...words} />}
+    </>
+  );
+}
+
+function Unasked(words: UnaskedWords) {
   return (
     <>
       <p>{words.head}</p>

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { unaskedAround } from "../../../src/core/fieldwork/unasked-around.ts";
-import { unaskedWords } from "../../../src/core/fieldwork/unasked-words.ts";
+import { measuredToPoint, unaskedAround } from "../../../src/core/fieldwork/unasked-around.ts";
+import { pointWords, unaskedWords } from "../../../src/core/fieldwork/unasked-words.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import { type TrialTraits, check, source, trialPlan } from "../../support/trial-plan.ts";
 
@@ -86,5 +86,18 @@ describe("pollen around that nothing is said of", () => {
     ]);
     expect(unaskedWords(found, "ft")?.lines[0]).toContain("within 3281'");
     expect(unaskedWords([], "m")).toBeNull();
+  });
+
+  test("a crop entered as a point is named, for a field reaches nearer; a wild plant is a point", () => {
+    const around = [
+      source("s", "carrot", far),
+      source("w", "wild-carrot", far),
+      source("b", "beet", far),
+    ];
+    const plan = trialPlan({ p: { at: 0, kind: "carrot" } }, around);
+    expect(measuredToPoint(check(plan))).toEqual([around[0]?.label]);
+    expect(pointWords(["Mill field"])).toMatch(/^Measured to a single point: Mill field\. /);
+    expect(pointWords(["a", "b", "c", "d", "e", "f", "g"])).toContain("5 more");
+    expect(pointWords([])).toBeNull();
   });
 });

@@ -145,6 +145,20 @@ test.each([plan, { ...plan, layouts: [{ id: "bare", name: "Bare", beds: [], plan
   },
 );
 
+test("what nothing around is entered of is told when asked for, in words and for programs", () => {
+  const beds = [planting("a", "A", "Ash", rectangle(0, 0, 2, 2), { bloom: june })];
+  const alone = planOf({ varieties: [variety("Ash", "Ash", "carrot")] }, [], beds);
+  const input = { ...reportInput(alone), isAroundTold: true };
+  const report = checkReport(input);
+  expect(report.unaskedAround?.map(({ kinds }) => kinds)).toEqual([["carrot"]]);
+  expect(JSON.parse([...checkReportJson(input)].join(""))).toEqual(report);
+  const text = checkReportText(input);
+  expect(text).toContain(
+    "nothing is entered that crosses with:\n  carrot, within 1000 m (look for",
+  );
+  expect(checkReportText(reportInput(alone))).not.toContain("nothing is entered");
+});
+
 test("how much would cross is told when asked for, in words and for programs", () => {
   const corn = planOf(
     { varieties: ["Ash", "Birch"].map((name) => variety(name, name, "sweet-corn")) },
