@@ -66,7 +66,7 @@ describe("as grown in Chromium", () => {
     const line = page.locator(".finding").filter({ hasText: "Fen Cockade and B04-2" });
     await line.getByRole("button", { name: /^Ways out/ }).click();
     const ways = page.getByRole("region", { name: /^What can still be done on/ });
-    const bag = "Bag the flowers of B04-1";
+    const bag = "Bag the flowers of B04-1 and B04-2";
     await ways.getByText(bag).waitFor();
     await expect
       .poll(() => ways.innerText(), { message: "no place and no date in the field" })

@@ -16,6 +16,7 @@ import { handWords, underWords } from "../practice/practice-words.ts";
 import { keepsPollenOut } from "../practice/pollen-cover.ts";
 import { underCover } from "../practice/under-cover.ts";
 import { checkAsGrown, plotRecords, wholeOf } from "./as-grown.ts";
+import { listOf } from "../words/plurals.ts";
 import { fieldRemedyWords as words } from "./field-remedy-words.ts";
 import type { PlotRecord } from "./plot-record.ts";
 
@@ -26,8 +27,8 @@ interface FieldProposal {
   readonly title: string;
   /** What it entails, in plain sentences. */
   readonly notes: readonly string[];
-  /** What is written down once it is done; null where the plan is changed instead. */
-  readonly entry: FieldEntry | null;
+  /** What is written down once it is done; none where the plan is changed instead. */
+  readonly entries: readonly FieldEntry[];
   readonly edit: Edit | null;
 }
 
@@ -55,6 +56,7 @@ export function fieldRemedies(
   const stands = finding.subjects.flatMap((id) => grown.result.standById.get(id) ?? []);
   const proposals = [
     ...stands.flatMap((stand) => coverings(stand, on)),
+    ...bothCovered(stands, on),
     ...stands.flatMap((stand) => cuttings(stand, records.get(stand.id), grown, on)),
     ...stands.flatMap((stand) => givingUp(stand, finding, grown)),
   ];
@@ -75,9 +77,28 @@ function coverings(
     .map((cover) => ({
       title: words.cover[cover](planting.code),
       notes: [...(cover === "hand" ? [] : [words.coverNote[cover]]), ...howItSets(kind, cover)],
-      entry: { of: id, on, what: "covered", cover },
+      entries: [{ of: id, on, what: "covered", cover }],
       edit: null,
     }));
+}
+
+/** Bags and tape keep the seed of what has them true and no other's: of two seed parents both. */
+function bothCovered(stands: readonly Stand[], on: DayNumber): readonly FieldProposal[] {
+  const parents = stands.filter(({ planting, isSeedParent }) => planting && isSeedParent);
+  if (parents.length < 2) return [];
+  return (["bags", "hand"] as const).flatMap((cover): readonly FieldProposal[] => {
+    if (!parents.every(({ kind }) => underCover(kind, cover))) return [];
+    const codes = parents.flatMap(({ planting }) => planting?.code ?? []);
+    const notes = parents.flatMap(({ kind }) => howItSets(kind, cover));
+    return [
+      {
+        title: words.cover[cover](listOf(codes)),
+        notes: [...new Set([...(cover === "bags" ? [words.coverNote.bags] : []), ...notes])],
+        entries: parents.map(({ id }) => ({ of: id, on, what: "covered" as const, cover })),
+        edit: null,
+      },
+    ];
+  });
 }
 
 function howItSets(kind: Stand["kind"], cover: Exclude<Cover, "none">): readonly string[] {
@@ -104,9 +125,11 @@ function cuttings(
     {
       title: (isOpen ? words.cutOpen : words.cut)(name, ours),
       notes: [words.cutNote],
-      entry: isOpen
-        ? { of: id, on, what: "last flower", note: words.cutEntryNote }
-        : { of: id, on, what: "cut before bloom" },
+      entries: [
+        isOpen
+          ? { of: id, on, what: "last flower", note: words.cutEntryNote }
+          : { of: id, on, what: "cut before bloom" },
+      ],
       edit: null,
     },
   ];
@@ -124,7 +147,7 @@ function givingUp(
     {
       title,
       notes: [words.giveUpNote],
-      entry: null,
+      entries: [],
       edit: changePlantings(layout.id, [id], { purpose: "food" }, title),
     },
   ];
@@ -137,13 +160,12 @@ function verified(
   finding: Finding,
   proposal: FieldProposal,
 ): FieldRemedy | null {
-  const { entry, edit } = proposal;
-  const on = grown.grownOn ?? entry?.on;
+  const { entries, edit } = proposal;
+  const on = grown.grownOn ?? entries[0]?.on;
   if (on === undefined) return null;
   const changed = edit ? edit.apply(plan) : plan;
-  const tried = entry
-    ? { ...changed, entries: [...changed.entries, { ...entry, id: TRIAL_ID }] }
-    : changed;
+  const written = entries.map((entry, at) => ({ ...entry, id: `${TRIAL_ID}-${at}` }));
+  const tried = { ...changed, entries: [...changed.entries, ...written] };
   const after = checkAsGrown(tried, grown.layout.id, on, grown.result).result;
   const left = new Set(after.findings.map(({ id }) => id));
   if (left.has(finding.id)) return null;

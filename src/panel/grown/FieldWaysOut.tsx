@@ -5,7 +5,7 @@ import { severityWord } from "../../core/checks/wording.ts";
 import { type FieldRemedy, fieldRemedies } from "../../core/record/field-remedies.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { commit } from "../state/plan-actions.ts";
-import { writeDown } from "../record/write-down.ts";
+import { writeDownAll } from "../record/write-down.ts";
 import { fieldEffect, grownWords as words } from "./grown-words.ts";
 import "./grown.css";
 
@@ -35,9 +35,12 @@ export function FieldWaysOut({ findingId, onClose, onDone }: FieldWaysOutProps) 
     [plan, grown, finding],
   );
   const take = (remedy: FieldRemedy) => {
-    const { entry, edit } = remedy;
+    const { entries, edit } = remedy;
     if (edit) commit(edit);
-    else if (entry && grown) writeDown(entry, wordingOf(grown).nameOf(entry.of));
+    else if (grown) {
+      const { nameOf } = wordingOf(grown);
+      writeDownAll(entries.map((fields) => ({ fields, plot: nameOf(fields.of) })));
+    }
     onDone();
   };
   return (
@@ -76,7 +79,7 @@ interface FieldWayOutProps {
 }
 
 function FieldWayOut({ remedy, brought, onTake }: FieldWayOutProps) {
-  const press = remedy.entry ? words.write : words.doIt;
+  const press = remedy.edit ? words.doIt : words.write;
   return (
     <li className="way-out">
       <p className="way-out-title">

@@ -3,6 +3,7 @@ import { fittingFields } from "../../core/record/entry-fields.ts";
 import {
   type EntryFields,
   type Signature,
+  addEntries,
   addEntry,
   correctEntry,
   strikeEntry,
@@ -30,6 +31,20 @@ function randomId(): string {
 /** @param plot code or name of what it is of */
 export function writeDown(fields: EntryFields, plot: string): void {
   commit(addEntry(fittingFields(fields), signature(), plot));
+}
+
+/** Several at once, one step to undo. */
+export function writeDownAll(
+  entries: readonly { readonly fields: EntryFields; readonly plot: string }[],
+): void {
+  commit(
+    addEntries(
+      entries.map(({ fields, plot }) => ({
+        entry: { ...fittingFields(fields), ...signature() },
+        plot,
+      })),
+    ),
+  );
 }
 
 export function writeCorrection(wrong: Entry, fields: EntryFields, plot: string): void {

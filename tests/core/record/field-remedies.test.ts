@@ -55,11 +55,23 @@ describe("what is offered", () => {
     const early = [entry("q", "05-10", "first flower"), entry("p", "05-20", "looked at")];
     const { remedies } = remediesOn(garden(early), "05-20");
     const cut = remedies.find(({ title }) => title === "Cut Q now, every open flower");
-    expect(cut?.entry).toMatchObject({ of: "q", what: "last flower", on: day("2027-05-20") });
+    expect(cut?.entries).toMatchObject([{ of: "q", what: "last flower", on: day("2027-05-20") }]);
   });
 
   test("what may have opened unseen is not said to be cut before it flowered", () => {
     expect(titles(garden([]), "06-12")).not.toContain("Cut Q before it flowers");
+  });
+
+  test("of two squashes for seed both are pollinated by hand, as one keeps no other's seed true", () => {
+    const squash = { kind: "summer-squash", bloom: JUNE };
+    const both = trialPlan({ p: { at: 0, ...squash }, q: { at: 6, ...squash } });
+    const { remedies } = remediesOn(both, "06-01");
+    const covers = remedies.filter(({ entries }) => entries.length > 0);
+    expect(covers.map(({ title }) => title)).toEqual(["Pollinate P and Q by hand"]);
+    expect(covers[0]?.entries.map(({ of, cover }) => [of, cover])).toEqual([
+      ["p", "hand"],
+      ["q", "hand"],
+    ]);
   });
 
   test("a neighbour is asked", () => {
@@ -73,9 +85,10 @@ test("each one, written down, takes its finding away and brings no conflict", ()
   const plan = garden([]);
   const { on, finding, remedies } = remediesOn(plan, "06-01");
   expect(remedies.length).toBeGreaterThan(2);
-  for (const { entry: made, edit, title } of remedies) {
+  for (const { entries, edit, title } of remedies) {
     const done = edit ? edit.apply(plan) : plan;
-    const written = made ? { ...done, entries: [...done.entries, { ...made, id: "done" }] } : done;
+    const made = entries.map((each, at) => ({ ...each, id: `done-${at}` }));
+    const written = { ...done, entries: [...done.entries, ...made] };
     const { findings } = checkAsGrown(written, "layout-1", on).result;
     expect(
       findings.map(({ id }) => id),
