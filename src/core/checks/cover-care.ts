@@ -4,7 +4,7 @@
  */
 import type { Check } from "./check.ts";
 import type { Description, Wording } from "./wording.ts";
-import { type FindingBase, type Severity, findingId } from "./finding.ts";
+import { type FindingBase, type Severity, compareText, findingId } from "./finding.ts";
 import { boundsGap } from "../geometry/bounds.ts";
 import { overlapDepth } from "../geometry/containment.ts";
 import { formatMeasured } from "../model/length.ts";
@@ -147,7 +147,10 @@ function sharedCage(
   standById: ReadonlyMap<string, Stand>,
 ): SharedCageFinding | null {
   // Bags and tape are on the flowers themselves, however near the other lies.
-  const caged = ways.filter(({ seedParent }) => isCagedOrOpen(standById.get(seedParent)));
+  const caged = ways
+    .filter(({ seedParent }) => isCagedOrOpen(standById.get(seedParent)))
+    // Ways come in one order from a fresh run and in another from a carried one.
+    .toSorted((a, b) => compareText(a.seedParent, b.seedParent));
   const [way] = caged;
   if (!way || way.distanceM >= CAGE_ROOM_M) return null;
   const [parent, source] = [standById.get(way.seedParent), standById.get(way.pollenSource)];
