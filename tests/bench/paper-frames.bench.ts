@@ -27,7 +27,7 @@ test("the plot map is printed beside the window", async () => {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await openSample(page, siteUrl());
   await dropFile(page, "large.json", writePlan(beddedPlan(50, 4)));
-  await page.getByText("Opened large.json.").waitFor();
+  await page.getByText("Opened large.json.").first().waitFor();
   await page.getByRole("button", { name: "Paper", exact: true }).first().click();
   const dialog = page.getByRole("dialog");
   await dialog.locator("img").waitFor({ timeout: 200_000 });

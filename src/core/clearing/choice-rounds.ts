@@ -7,9 +7,9 @@ import { costOf } from "./choice-proof.ts";
 
 /** Steps of the first set, and of each few pieces. */
 const FIRST_STEPS = 4000;
-const ROUND_STEPS = 3000;
+const ROUND_STEPS = 12_000;
 /** Pieces settled anew at a time. */
-const FEW = 6;
+const FEW = 8;
 const MOST_ROUNDS = 6;
 const EPSILON = 1e-9;
 

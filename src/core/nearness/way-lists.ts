@@ -6,7 +6,8 @@ export class WayLists<P> {
   readonly columns: PairColumns;
   private readonly count: number;
   private readonly make: (way: number) => P;
-  private readonly made: P[] = [];
+  /** By way. With its room from the start: filled in any order it would be kept as a table. */
+  private made: (P | undefined)[] | null = null;
   private readonly lists: (readonly P[])[] = [];
   private order: OrderedWays | null = null;
   private list: readonly P[] | null = null;
@@ -23,7 +24,8 @@ export class WayLists<P> {
 
   /** Of one way. */
   of(way: number): P {
-    return (this.made[way] ??= this.make(way));
+    const made = (this.made ??= Array.from({ length: this.columns.length * 2 }));
+    return (made[way] ??= this.make(way));
   }
 
   /** Of all ways from the thing at a place, in the order of where they end. */

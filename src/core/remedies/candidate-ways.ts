@@ -6,7 +6,7 @@
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import type { Stand } from "../checks/stand.ts";
 import { aroundProposals } from "./around-proposals.ts";
-import { coverProposals } from "./cover-proposals.ts";
+import { bothCoveredProposals, coverProposals } from "./cover-proposals.ts";
 import { cutProposals } from "./cut-proposals.ts";
 import { startProposals } from "./date-proposals.ts";
 import { nearestSpotProposals, otherBedProposals, swapProposals } from "./move-proposals.ts";
@@ -43,10 +43,22 @@ export function candidateWays(
   context: CheckedLayout,
   limits: CandidateLimits = USUAL_LIMITS,
 ): readonly Proposal[] {
-  return tiedStands(context)
+  const ways = tiedStands(context)
     .filter(({ id }) => !limits.staying.has(id))
-    .flatMap((stand) => waysOfStand(context, stand, limits))
-    .filter(({ touches }) => !touches.some((id) => limits.staying.has(id)));
+    .flatMap((stand) => waysOfStand(context, stand, limits));
+  return [...ways, ...waysOfTwo(context)].filter(
+    ({ touches }) => !touches.some((id) => limits.staying.has(id)),
+  );
+}
+
+/** Covers that help only over both of two in conflict: whoever looks for them one by one seldom finds both. */
+function waysOfTwo(context: CheckedLayout): readonly Proposal[] {
+  const { findings, standById } = context.result;
+  return findings.flatMap(({ check, severity, subjects }) => {
+    const [a, b] = subjects.map((id) => standById.get(id));
+    if (check !== "isolation" || severity !== "conflict" || !a || !b) return [];
+    return bothCoveredProposals(context, [a, b]);
+  });
 }
 
 function waysOfStand(
