@@ -1,5 +1,7 @@
 /** Covers: what they need, what they do not stop, and one cage over two that cross. */
 import { describe, expect, test } from "vitest";
+import { checkLayout, wordingOf } from "../../../src/core/checks/checked-layout.ts";
+import { describeStanding } from "../../../src/core/checks/pair-words.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import {
   type TrialTraits,
@@ -103,6 +105,16 @@ describe("shared-cage", () => {
       });
     expect(findingsOf(sunflowers(1.5), "unsure-time")).toHaveLength(1);
     expect(findingsOf(sunflowers(3), "unsure-time")).toEqual([]);
+  });
+
+  test("a pair without ground between is called clear only on that condition", () => {
+    const said = (at: number) => {
+      const checked = checkLayout(carrots(at, { cover: "cage" }), "layout-1");
+      return checked.result.pairs.map((pair) => describeStanding(pair, wordingOf(checked)))[0];
+    };
+    expect(said(0.5)).toMatch(/^clear only where the cover stands between the two/);
+    expect(said(1)).toMatch(/^clear only where the cover stands between the two/);
+    expect(said(1.5)).toMatch(/^clear by cover alone/);
   });
 
   test("where dates are missing a cage over both tells no more than none", () => {
