@@ -232,10 +232,11 @@ select
   case
     when is_apart and is_of_another_year is not true then 'time'
     -- Bags and hand pollination keep all pollen out, a cage only what insects carry. A cage keeps
-    -- pollen in as well; what bags and tape are not on flowers in the open.
+    -- pollen in as well, and takes ground to stand between two; what bags and tape are not on
+    -- flowers in the open.
     when (parent).cover in ('bags', 'hand')
-      or (parent).cover = 'cage' and (parent).carrier = 'insects'
-      or (source).cover = 'cage' and (source).carrier = 'insects' then 'cover'
+      or distance_m > 0 and (parent).cover = 'cage' and (parent).carrier = 'insects'
+      or distance_m > 0 and (source).cover = 'cage' and (source).carrier = 'insects' then 'cover'
     when is_dated and not is_apart and not lacks_figure then 'conflict'
     else 'unknown'
   end as standing

@@ -4,12 +4,11 @@
  */
 import type { Check } from "./check.ts";
 import type { Description, Wording } from "./wording.ts";
-import { type FindingBase, type Severity, compareText, findingId } from "./finding.ts";
+import { type FindingBase, compareText, findingId } from "./finding.ts";
 import { boundsGap } from "../geometry/bounds.ts";
-import { overlapDepth } from "../geometry/containment.ts";
 import { formatMeasured } from "../model/length.ts";
-import { type IsolationPair, lacksFigure, unorderedPairs } from "./isolation-pair.ts";
-import { OVERLAP_TOLERANCE_M, standTogether } from "./overlap.ts";
+import { type IsolationPair, unorderedPairs } from "./isolation-pair.ts";
+import { standTogether } from "./overlap.ts";
 import type { Stand } from "./stand.ts";
 import * as words from "../words/finding-words.ts";
 import { CAGE_ROOM_M, keepsPollenOut } from "../practice/pollen-cover.ts";
@@ -91,8 +90,6 @@ function describeCover(
 /** Two that cages are to keep apart lie so near that one cage may stand over both. */
 export interface SharedCageFinding extends FindingBase {
   readonly check: "shared-cage";
-  /** Whether they lie in each other, so that no cage can stand between them. */
-  readonly isOverlap: boolean;
   /** Ids of those whose seed rests on a cage, one or both. */
   readonly parents: readonly string[];
   /** Ids of those in a cage, one or both. */
@@ -116,9 +113,6 @@ export const sharedCageCheck: Check<SharedCageFinding> = {
   }),
   describe: (finding, { nameOf, unit }) => {
     const [one = "", other = ""] = finding.subjects.map(nameOf);
-    if (finding.isOverlap) {
-      return { title: words.inOneCage(one, other), sentences: [words.inOneCageAdvice] };
-    }
     const shown = formatMeasured(finding.measuredM ?? 0, finding.requiredM ?? 0, true, unit);
     const measured = `${shown.measured}${shown.after}`;
     const [caged = "", more] = finding.inCages.map(nameOf);
@@ -155,38 +149,17 @@ function sharedCage(
   if (!way || way.distanceM >= CAGE_ROOM_M) return null;
   const [parent, source] = [standById.get(way.seedParent), standById.get(way.pollenSource)];
   if (!parent || !source || !standTogether(parent, source)) return null;
-  const isOverlap = way.distanceM === 0 && doShareGround(parent, source);
   return {
     id: sharedCageId(way),
     check: "shared-cage",
-    severity: isOverlap ? severityInOneCage(caged) : "caution",
+    severity: "caution",
     subjects: [parent.id, source.id].sort(),
     measuredM: way.distanceM,
     requiredM: CAGE_ROOM_M,
     where: way.where,
-    isOverlap,
     parents: caged.map(({ seedParent }) => seedParent).sort(),
     inCages: [parent, source].flatMap(({ id, cover }) => (cover === "cage" ? id : [])).sort(),
   };
-}
-
-/** As without the cage. */
-function severityInOneCage(ways: readonly IsolationPair[]): Severity {
-  const grave = ways.filter(({ relation }) => relation !== "rarely");
-  const isTold = (way: IsolationPair) => way.overlapDays !== null && !lacksFigure(way);
-  if (grave.some(isTold)) return "conflict";
-  return ways.every(isTold) ? "caution" : "unknown";
-}
-
-/** A single plant on the edge of a plot is within its mesh. @param a, b touch at least */
-function doShareGround(a: Stand, b: Stand): boolean {
-  return (
-    isPoint(a) || isPoint(b) || overlapDepth(a.outline, b.outline).distanceM > OVERLAP_TOLERANCE_M
-  );
-}
-
-function isPoint({ outline: { bounds } }: Stand): boolean {
-  return bounds.minX === bounds.maxX && bounds.minY === bounds.maxY;
 }
 
 function isCagedOrOpen(parent: Stand | undefined): boolean {

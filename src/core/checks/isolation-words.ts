@@ -33,6 +33,7 @@ export function describeIsolation(atRisk: readonly IsolationPair[], wording: Wor
         : [`Only seed of ${parent} is at risk.`]),
       ...relationSentence(worst, wording),
       ...leakSentences(atRisk, wording),
+      ...cageSentence(worst, wording),
       ...requirementAsks(worst, wording),
     ],
   };
@@ -80,6 +81,19 @@ function relationSentence(pair: IsolationPair, { standOf }: Wording): readonly s
   const between = `${parent?.kind.species ?? ""} and ${source?.kind.species ?? ""}`;
   const note = parent && source ? parent.book.relation(parent.kind, source.kind).note : undefined;
   return [`${between} cross ${pair.relation}${note ? `: ${note}` : ""}.`];
+}
+
+/** Why a cage does not help: there is no room for its wall. */
+function cageSentence(
+  { distanceM, seedParent, pollenSource }: IsolationPair,
+  { standOf }: Wording,
+): readonly string[] {
+  const stands = [standOf(seedParent), standOf(pollenSource)];
+  const isCaged = stands.some((stand) => stand?.cover === "cage" && stand.carrier === "insects");
+  if (distanceM > 0 || !isCaged) return [];
+  return [
+    "No cage can stand between two without ground between them: insects in it carry pollen from one to the other. Draw them apart, with room for a cage over each.",
+  ];
 }
 
 /** What bags and tape over a source do not do: they are on the flowers whose seed is kept. */

@@ -226,7 +226,7 @@ function judgedPair(
 function standingOf(parent: Stand, source: Stand, distanceM: number): Standing {
   if (distanceM >= limitOf(parent, source) - DISTANCE_TOLERANCE_M) return "distance";
   const isApart = isApartInTime(parent, source);
-  const cleared = clearedBeside(parent, source, isApart);
+  const cleared = clearedBeside(parent, source, isApart, distanceM);
   if (cleared !== null) return cleared;
   const requirement = requirementFrom(parent, source.kind);
   const isDated = parent.receives !== null && source.sheds !== null;
@@ -255,12 +255,12 @@ function lacking(parent: Stand, source: Stand): readonly string[] {
   return [parent.receives ? [] : parent.id, source.sheds ? [] : source.id].flat();
 }
 
-/** What keeps a pair apart however near it lies: time, cover, or nothing. */
+/** What keeps a pair apart however little ground lies between: time, cover, or nothing. */
 export function clearedOtherwise(
   parent: Stand,
   source: Stand,
 ): Extract<Standing, "time" | "cover"> | null {
-  return clearedBeside(parent, source, isApartInTime(parent, source));
+  return clearedBeside(parent, source, isApartInTime(parent, source), Infinity);
 }
 
 /** Whether the guard days lie between the windows, of whatever year they are. */
@@ -270,10 +270,10 @@ function isApartInTime(parent: Stand, source: Stand): boolean {
   return daysBetween(receives, sheds) >= guardDaysOf(parent, source);
 }
 
-function clearedBeside(parent: Stand, source: Stand, isApart: boolean) {
+function clearedBeside(parent: Stand, source: Stand, isApart: boolean, distanceM: number) {
   // Dates of another year are apart from this year's, and say nothing.
   if (isApart && isDatedHere(parent) && isDatedHere(source)) return "time";
-  return isCovered(parent, source) ? "cover" : null;
+  return isCovered(parent, source, distanceM) ? "cover" : null;
 }
 
 /** Every directed pair that can cross, those cleared by distance included; in stand order. */

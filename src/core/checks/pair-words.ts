@@ -55,10 +55,7 @@ export function describeStanding(pair: IsolationPair, wording: Wording): string 
     case "time":
       return `clear by time alone: ${days(pair.gapDays ?? 0)} between blooms, ${days(pair.guardDays)} wanted, ${slackWords(pair)}${pair.time ? `; ${restsWords(pair.time, wording.nameOf)}` : ""} (${measured})`;
     case "cover":
-      // Without any ground between them one cage may be over both: see the check `shared-cage`.
-      return pair.distanceM === 0
-        ? `clear only where the cover stands between the two (${measured})`
-        : `clear by cover alone (${measured})`;
+      return `clear by cover alone (${measured})`;
     case "conflict":
       return `not clear: ${measured}, ${togetherWords(pair)}`;
     case "unknown":

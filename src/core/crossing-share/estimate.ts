@@ -139,7 +139,8 @@ function wayOf({ kind }: Stand): ShareEstimate["by"] | null {
 }
 
 function whyLeftOut(parent: Stand, source: Stand, by: ShareEstimate["by"] | null) {
-  if (isCovered(parent, source)) return "cover";
+  const isUnderCover = parent.cover !== "none" || source.cover !== "none";
+  if (isUnderCover && isCovered(parent, source, distanceBetween(parent, source))) return "cover";
   if (by !== null && source.kind.species !== parent.kind.species) return "kind";
   // Maize weighs the days apart as far as that was measured; for the others nothing was.
   const together = by === "maize" ? maizeTogether : daysTogether;

@@ -25,8 +25,13 @@ interface Covered {
   readonly carrier: PollenCarrier;
 }
 
-/** Whether a cover keeps the source's pollen out of the seed parent's flowers, or in with the source. */
-export function isCovered(parent: Covered, source: Covered): boolean {
+/**
+ * Whether a cover keeps the source's pollen out of the seed parent's flowers, or in with the source.
+ * Without ground between the two no cage can stand there: it stands over both.
+ * @param distanceM ground between the two, metres
+ */
+export function isCovered(parent: Covered, source: Covered, distanceM: number): boolean {
+  if (distanceM === 0) return isBagged(parent);
   return (
     keepsPollenOut(parent.cover, parent.carrier) || keepsPollenIn(source.cover, source.carrier)
   );
@@ -34,6 +39,10 @@ export function isCovered(parent: Covered, source: Covered): boolean {
 
 /** Two caged so near each other may stand under one cage, which parts nothing. */
 export function isSurelyCovered(parent: Covered, source: Covered, distanceM: number): boolean {
-  if (distanceM >= CAGE_ROOM_M) return isCovered(parent, source);
-  return parent.cover !== "cage" && keepsPollenOut(parent.cover, parent.carrier);
+  return distanceM >= CAGE_ROOM_M ? isCovered(parent, source, distanceM) : isBagged(parent);
+}
+
+/** Bags and tape are on the flowers themselves, however near the other lies. */
+function isBagged({ cover, carrier }: Covered): boolean {
+  return cover !== "cage" && keepsPollenOut(cover, carrier);
 }

@@ -114,10 +114,6 @@ export const noPollinators = (name: string) => `${name} needs pollinators under 
 export const pollinatorsAdvice = (kind: string) =>
   `Insects cannot reach it, and ${kind} sets little seed alone. Let pollinators in and keep it shut; or, where all that it crosses with is caged too, open the cages by turns.`;
 export const sharedCage = "One cage may stand over two that cross";
-export const inOneCage = (one: string, other: string) =>
-  `${one} and ${other} lie in each other, and no cage can stand between them`;
-export const inOneCageAdvice =
-  "Insects in the cage carry pollen from one to the other. Draw them apart, with room for a cage over each; or bag both, or pollinate both by hand, where that is done.";
 export const oneCageOrTwo = (one: string, other: string) => `${one} and ${other}: one cage or two?`;
 export const oneCageAdvice = (measured: string) =>
   `Both are caged and lie ${measured} apart. Under one cage insects carry pollen from one to the other, as in the open.`;

@@ -1,7 +1,5 @@
 /** Covers: what they need, what they do not stop, and one cage over two that cross. */
 import { describe, expect, test } from "vitest";
-import { checkLayout, wordingOf } from "../../../src/core/checks/checked-layout.ts";
-import { describeStanding } from "../../../src/core/checks/pair-words.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import {
   type TrialTraits,
@@ -9,6 +7,7 @@ import {
   day,
   findingsOf,
   source,
+  standingsOf,
   trialPlan,
   wordsOf,
 } from "../../support/trial-plan.ts";
@@ -45,16 +44,33 @@ describe("shared-cage", () => {
   const severities = (plan: Plan) =>
     findingsOf(plan, "shared-cage").map(({ severity }) => severity);
 
-  test("two caged plots that touch, or lie within a metre, may stand under one cage", () => {
-    for (const at of [1, 1.5, 1.99]) {
+  const standings = (plan: Plan) => Object.values(standingsOf(plan));
+
+  test("two caged plots within a metre of each other may stand under one cage", () => {
+    for (const at of [1.01, 1.5, 1.99]) {
       expect(severities(carrots(at, { cover: "cage" }))).toEqual(["caution"]);
+      expect(standings(carrots(at, { cover: "cage" }))).toEqual(["cover", "cover"]);
     }
     expect(severities(carrots(2, { cover: "cage" }))).toEqual([]);
     expect(wordsOf(carrots(1.5, { cover: "cage" }), "shared-cage")[0]).toContain("0.5 m apart");
   });
 
+  test("a cage parts nothing where two touch or lie in each other, whichever is caged", () => {
+    for (const at of [0.5, 1]) {
+      for (const plan of [
+        carrots(at, { cover: "cage" }),
+        carrots(at, { cover: "cage" }, {}),
+        carrots(at, {}, { cover: "cage" }),
+      ]) {
+        expect(standings(plan)).toEqual(["conflict", "conflict"]);
+        expect(severities(plan)).toEqual([]);
+        expect(wordsOf(plan, "isolation")[0]).toContain("No cage can stand between two");
+      }
+    }
+  });
+
   test("a cage within a metre of a plot in the open must have its wall between them", () => {
-    expect(severities(carrots(1, { cover: "cage" }, {}))).toEqual(["caution"]);
+    expect(severities(carrots(1.01, { cover: "cage" }, {}))).toEqual(["caution"]);
     expect(severities(carrots(2, { cover: "cage" }, {}))).toEqual([]);
     const [said] = wordsOf(carrots(1.5, {}, { cover: "cage" }), "shared-cage");
     expect(said).toMatch(/^The cage over .*q has little room beside .*p/i);
@@ -68,25 +84,17 @@ describe("shared-cage", () => {
           bloom: bloom("07-01", "07-31"),
         },
       ]);
-    expect([0.5, 1, 1.5, 2].map((x) => severities(beside(x))[0])).toEqual([
-      "conflict",
-      "conflict",
-      "caution",
-      undefined,
-    ]);
-  });
-
-  test("no cage stands between two that lie in each other, whichever is caged", () => {
-    expect(severities(carrots(0.5, { cover: "cage" }))).toEqual(["conflict"]);
-    expect(severities(carrots(0.5, { cover: "cage" }, {}))).toEqual(["conflict"]);
-    expect(severities(carrots(0.5, {}, { cover: "cage" }))).toEqual(["conflict"]);
-    expect(severities(carrots(0.99, { cover: "cage" }))).toEqual(["caution"]);
+    const told = [0.5, 1, 1.5, 2].map((x) => [...standings(beside(x)), ...severities(beside(x))]);
+    expect(told).toEqual([["conflict"], ["conflict"], ["cover", "caution"], ["cover"]]);
   });
 
   test("bags and tape are on the flowers: nothing to ask where both have them", () => {
     expect(severities(carrots(0.5, { cover: "bags" }))).toEqual([]);
     // The bagged one is safe; the caged one is not, from flowers left open within its cage.
-    expect(severities(carrots(0.5, { cover: "bags" }, { cover: "cage" }))).toEqual(["conflict"]);
+    expect(standingsOf(carrots(0.5, { cover: "bags" }, { cover: "cage" }))).toEqual({
+      "p<-q": "cover",
+      "q<-p": "conflict",
+    });
   });
 
   test("one variety, and what time or distance parts, may share a cage", () => {
@@ -107,18 +115,8 @@ describe("shared-cage", () => {
     expect(findingsOf(sunflowers(3), "unsure-time")).toEqual([]);
   });
 
-  test("a pair without ground between is called clear only on that condition", () => {
-    const said = (at: number) => {
-      const checked = checkLayout(carrots(at, { cover: "cage" }), "layout-1");
-      return checked.result.pairs.map((pair) => describeStanding(pair, wordingOf(checked)))[0];
-    };
-    expect(said(0.5)).toMatch(/^clear only where the cover stands between the two/);
-    expect(said(1)).toMatch(/^clear only where the cover stands between the two/);
-    expect(said(1.5)).toMatch(/^clear by cover alone/);
-  });
-
   test("where dates are missing a cage over both tells no more than none", () => {
     const undated = carrots(0.5, { cover: "cage", bloom: null });
-    expect(severities(undated)).toEqual(["unknown"]);
+    expect(standings(undated)).toEqual(["unknown", "unknown"]);
   });
 });

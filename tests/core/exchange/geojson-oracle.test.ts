@@ -139,6 +139,14 @@ const isMesh = (cover: string, kind: string) => cover === "cage" && kind !== "ma
 const guards = (cover: string, kind: string) =>
   cover === "bags" || cover === "hand" || isMesh(cover, kind);
 
+/** A cage takes ground to stand between two. */
+function isKeptOff(parent: Sample, source: Sample, distance: number): boolean {
+  if (distance > 0) {
+    return guards(parent.cover, parent.kind) || isMesh(source.cover, source.kind);
+  }
+  return parent.cover !== "cage" && guards(parent.cover, parent.kind);
+}
+
 /** Every directed pair, judged from the words of the rule alone. */
 function expectedPairs(samples: readonly Sample[]) {
   const shapes = geometryOf(samples);
@@ -158,7 +166,7 @@ function expectedPairs(samples: readonly Sample[]) {
           ? "distance"
           : isDated && overlap === 0 && (gap ?? 0) >= guard
             ? "time"
-            : guards(parent.cover, parent.kind) || isMesh(source.cover, source.kind)
+            : isKeptOff(parent, source, distance)
               ? "cover"
               : isDated
                 ? "conflict"

@@ -25,7 +25,9 @@ test("two are surely parted by mesh only with room between", () => {
   const caged = { cover: "cage", carrier: "insects" } as const;
   const open = { cover: "none", carrier: "insects" } as const;
   const bagged = { cover: "bags", carrier: "insects" } as const;
-  expect(isCovered(caged, open) && isCovered(open, caged)).toBe(true);
+  expect(isCovered(caged, open, 0.1) && isCovered(open, caged, 0.1)).toBe(true);
+  expect(isCovered(caged, open, 0) || isCovered(open, caged, 0)).toBe(false);
+  expect(isCovered(bagged, open, 0)).toBe(true);
   expect(isSurelyCovered(caged, caged, CAGE_ROOM_M)).toBe(true);
   expect(isSurelyCovered(caged, caged, CAGE_ROOM_M / 2)).toBe(false);
   expect(isSurelyCovered(bagged, open, 0)).toBe(true);
