@@ -255,12 +255,13 @@ function lacking(parent: Stand, source: Stand): readonly string[] {
   return [parent.receives ? [] : parent.id, source.sheds ? [] : source.id].flat();
 }
 
-/** What keeps a pair apart however little ground lies between: time, cover, or nothing. */
+/** What keeps a pair apart with that much ground between: time, cover, or nothing but the ground. */
 export function clearedOtherwise(
   parent: Stand,
   source: Stand,
+  distanceM: number,
 ): Extract<Standing, "time" | "cover"> | null {
-  return clearedBeside(parent, source, isApartInTime(parent, source), Infinity);
+  return clearedBeside(parent, source, isApartInTime(parent, source), distanceM);
 }
 
 /** Whether the guard days lie between the windows, of whatever year they are. */

@@ -161,7 +161,8 @@ function worse(one: MixingFinding | null, other: MixingFinding | null): MixingFi
   return by <= 0 ? one : other;
 }
 
-interface Need {
+/** What two must keep between them for another reason than pollen in the air. */
+export interface MixingNeed {
   readonly cause: MixingFinding["cause"];
   readonly metres: number;
   readonly source: string;
@@ -171,7 +172,7 @@ interface Need {
 }
 
 function mixingOf(parent: Stand, other: Stand): MixingFinding | null {
-  const need = needOf(parent, other);
+  const need = mixingNeed(parent, other);
   if (!need || boundsGap(parent.outline.bounds, other.outline.bounds) >= need.metres) return null;
   const { distanceM, from, to } = gapBetween(parent.outline, other.outline);
   if (distanceM >= need.metres - DISTANCE_TOLERANCE_M) return null;
@@ -195,7 +196,8 @@ function mixingOf(parent: Stand, other: Stand): MixingFinding | null {
   };
 }
 
-function needOf(parent: Stand, other: Stand): Need | null {
+/** What a seed parent must keep off another stand, against mixing; null: nothing. */
+export function mixingNeed(parent: Stand, other: Stand): MixingNeed | null {
   if (!parent.isSeedParent || !standTogether(parent, other)) return null;
   if (isSameLot(parent, other)) return sameNameNeed(parent, other);
   if (!other.shedsPollen) return null;
@@ -211,7 +213,7 @@ function needOf(parent: Stand, other: Stand): Need | null {
 }
 
 /** A neighbour's stand of the name, or another entry of it, beside stock seed. */
-function sameNameNeed(parent: Stand, other: Stand): Need | null {
+function sameNameNeed(parent: Stand, other: Stand): MixingNeed | null {
   if (parent.level !== "stock" || !other.shedsPollen || parent === other) return null;
   const isOther = other.surrounding !== null || other.variety !== parent.variety;
   if (!isOther) return null;

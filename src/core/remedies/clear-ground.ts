@@ -1,8 +1,9 @@
 /**
  * Clear ground: where a planting could lie, with its present size and angle, without a conflict.
  * Free bed ground less everything that forbids it, both ways (its risk from others and theirs
- * from it). Sources that time or cover keep apart forbid nothing; pairs whose dates are unknown
- * forbid as if they flowered together.
+ * from it). Sources that time, bags or tape keep apart forbid nothing, and a cage no more than its
+ * room; pairs whose dates are unknown forbid as if they flowered together. What keeps harvests from
+ * mixing is kept as well.
  */
 import type { CheckResult } from "../checks/run-checks.ts";
 import type { Point } from "../geometry/point.ts";

@@ -4,12 +4,14 @@
  */
 import type { CheckResult } from "../checks/run-checks.ts";
 import { clearedOtherwise } from "../checks/isolation.ts";
+import { type MixingNeed, mixingNeed } from "../checks/mixing.ts";
 import { standTogether } from "../checks/overlap.ts";
-import { type Stand, requirementFrom, isSameLot } from "../checks/stand.ts";
+import { type Stand, isSameLot, limitOf, requirementFrom } from "../checks/stand.ts";
 import { type Bounds, boundsGap, joinBounds } from "../geometry/bounds.ts";
 import { type Outline, shapeCentre } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Relation } from "../kinds/crop.ts";
+import { CAGE_ROOM_M } from "../practice/pollen-cover.ts";
 
 /** Something a planting must be kept from. */
 export interface Keep {
@@ -60,7 +62,10 @@ export function groundProblem(result: CheckResult, plantingId: string): GroundPr
     ),
     keeps: others.flatMap((other): readonly Keep[] => {
       const { id, outline } = other;
-      const distanceM = distanceToKeep(stand, other);
+      const distanceM = Math.max(
+        distanceToKeep(stand, other),
+        mixingRoom(stand, other, () => true),
+      );
       return distanceM > 0 && isNear(outline, distanceM) ? [{ id, outline, distanceM }] : [];
     }),
     untold: others.filter((other) => isUntold(stand, other)).map(({ id }) => id),
@@ -74,8 +79,18 @@ function extent({ minX, minY, maxX, maxY }: Bounds): number {
 
 /** Metres that must lie between two stands, whichever puts the other at risk; 0 when none need to. */
 export function distanceToKeep(a: Stand, b: Stand): number {
-  return a.kind.group === b.kind.group ? Math.max(keepFrom(a, b), keepFrom(b, a)) : 0;
+  if (a.kind.group !== b.kind.group) return 0;
+  return Math.max(keepFrom(a, b), keepFrom(b, a), mixingRoom(a, b, isLaw));
 }
+
+/** Metres that keep plants and harvests of the two apart, where a need counts. */
+function mixingRoom(a: Stand, b: Stand, counts: (need: MixingNeed) => boolean): number {
+  const ways = [mixingNeed(a, b), mixingNeed(b, a)];
+  return Math.max(0, ...ways.map((need) => (need && counts(need) ? need.metres : 0)));
+}
+
+/** Short of it is a conflict; of the strip beside a published 0 a caution. */
+const isLaw = (need: MixingNeed) => need.isLaw;
 
 /** Whether two stands may cross and no figure tells how far apart would do. */
 export function isUntold(a: Stand, b: Stand): boolean {
@@ -86,18 +101,27 @@ export function isUntold(a: Stand, b: Stand): boolean {
 }
 
 function keepFrom(parent: Stand, source: Stand): number {
-  const requirement = requirementFrom(parent, source.kind);
-  if (requirement === null) return 0;
-  return mayCross(parent, source, ["freely", "sometimes"]) ? requirement.metres : 0;
+  if (!canCross(parent, source, ["freely", "sometimes"])) return 0;
+  if (clearedOtherwise(parent, source, 0) !== null) return 0;
+  if (clearedOtherwise(parent, source, CAGE_ROOM_M) !== null) {
+    // A cage parts the two only where it has room to stand between them.
+    return Math.min(CAGE_ROOM_M, limitOf(parent, source));
+  }
+  return requirementFrom(parent, source.kind)?.metres ?? 0;
 }
 
 /** Whether seed of the one can take pollen of the other, by one of the relations, now. */
 function mayCross(parent: Stand, source: Stand, relations: readonly Relation[]): boolean {
   return (
+    canCross(parent, source, relations) && clearedOtherwise(parent, source, CAGE_ROOM_M) === null
+  );
+}
+
+function canCross(parent: Stand, source: Stand, relations: readonly Relation[]): boolean {
+  return (
     parent.isSeedParent &&
     source.shedsPollen &&
     !isSameLot(parent, source) &&
-    relations.includes(parent.book.relation(parent.kind, source.kind).relation) &&
-    clearedOtherwise(parent, source) === null
+    relations.includes(parent.book.relation(parent.kind, source.kind).relation)
   );
 }

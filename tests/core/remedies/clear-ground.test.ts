@@ -26,6 +26,8 @@ const TOMATO = [
   variety("t3", "tomato"),
 ];
 
+const COVERS = ["none", "none", "cage", "bags"] as const;
+
 /** Whether the moved planting is in no conflict, overlaps nothing and stays in a bed, by the checks. */
 function isClearAt(plan: Plan, id: string, x: number, y: number): boolean {
   const at = firstLayout(plan).plantings.find((entry) => entry.id === id);
@@ -34,7 +36,7 @@ function isClearAt(plan: Plan, id: string, x: number, y: number): boolean {
   const moved = moveObjects("layout-1", [id], x - from.x, y - from.y).apply(plan);
   const result = runChecks(moved, firstLayout(moved), book);
   const stands = firstLayout(moved).plantings.find((entry) => entry.id === id)?.bed !== undefined;
-  const troubles = new Set(["isolation", "overlap", "outside"]);
+  const troubles = new Set(["isolation", "overlap", "outside", "shared-cage", "mixing"]);
   return (
     stands &&
     !result.findings.some((finding) => troubles.has(finding.check) && finding.subjects.includes(id))
@@ -80,8 +82,10 @@ describe("clear ground", () => {
         fc.record({
           turn: fc.integer({ min: -60, max: 60 }),
           size: fc.double({ min: 0.5, max: 1.4, noNaN: true }),
+          cover: fc.constantFrom(...COVERS),
           others: fc.array(
             fc.record({
+              cover: fc.constantFrom(...COVERS),
               x: fc.double({ min: -8, max: 8, noNaN: true }),
               y: fc.double({ min: -8, max: 8, noNaN: true }),
               which: fc.constantFrom("t1", "t2", "t3"),
@@ -97,14 +101,15 @@ describe("clear ground", () => {
             { minLength: 12, maxLength: 12 },
           ),
         }),
-        ({ turn, size, others, places }) => {
+        ({ turn, size, cover, others, places }) => {
           const plan = gardenPlan(
             TOMATO,
             [bed("a", -4, 0, 3, 16, turn), bed("b", 3, 1, 4, 12, -turn)],
             [
-              planting("p", "t1", { outline: square(0, 0, size, turn) }),
+              planting("p", "t1", { outline: square(0, 0, size, turn), cover }),
               ...others.map((other, index) =>
                 planting(`q${index}`, other.which, {
+                  cover: other.cover,
                   outline: square(other.x, other.y, 1, other.turn),
                 }),
               ),
@@ -142,7 +147,7 @@ describe("clear ground", () => {
     expect(isClearAt(plan, "p", 0, (place?.y ?? 0) + 0.01)).toBe(false);
   });
 
-  test("sources kept apart by time or cover forbid nothing", () => {
+  test("sources kept apart by time forbid nothing, by a cage no more than its room", () => {
     const at = { outline: square(0, 1.5, 1.2), bed: "a" };
     const plan = (more: object) =>
       gardenPlan(
@@ -155,7 +160,14 @@ describe("clear ground", () => {
       );
     const forbidding = (more: object) => clearGround(checked(plan(more)), "p")?.forbidding().length;
     expect(forbidding({})).toBe(1);
-    expect(forbidding({ cover: "cage" })).toBe(0);
+    expect(forbidding({ cover: "hand" }), "its open flowers reach the other").toBe(1);
+    // A cage parts nothing where the two touch, and needs room for its mesh.
+    const caged = clearGround(checked(plan({ cover: "cage" })), "p");
+    expect(caged?.forbidding().map(({ distanceM }) => distanceM)).toEqual([1]);
+    const spot = nearestPlace(caged?.centres ?? [], { x: 0, y: 1.5 - 1.2 });
+    expect(spot?.y).toBeCloseTo(1.5 - 1.2 - 1, 2);
+    expect(isClearAt(plan({ cover: "cage" }), "p", 0, spot?.y ?? 0)).toBe(true);
+    expect(isClearAt(plan({ cover: "cage" }), "p", 0, 1.5 - 1.2)).toBe(false);
     expect(forbidding({ bloom: { first: day("2027-09-20"), last: day("2027-10-20") } })).toBe(0);
     expect(forbidding({ bloom: { first: day("2027-09-02"), last: day("2027-10-20") } })).toBe(1);
   });
@@ -324,4 +336,34 @@ test("what is remembered of other ground makes no difference: another moved, add
   expect(ground(moved)).not.toEqual(before);
   expect(ground(plan)).toEqual(before);
   expect(ground(shifted), "its own place decides nothing").toEqual(before);
+});
+
+test("stock seed is offered no ground within what law asks between lots of its name", () => {
+  const plan = (level: "sale" | "stock") =>
+    gardenPlan(
+      TOMATO,
+      [bed("a", 0, 0, 1.2, 100)],
+      [planting("p", "t1", { outline: square(0, 0, 1.2), bed: "a", level })],
+      {
+        surroundings: [
+          {
+            id: "n",
+            label: "Neighbour",
+            what: "pollen",
+            kind: "tomato",
+            varietyName: "Variety t1",
+            outline: { shape: "point", x: 0, y: 60 },
+            flowering: "yes",
+            cover: "none",
+          },
+        ],
+      },
+    );
+  const forbidding = (level: "sale" | "stock") =>
+    clearGround(checked(plan(level)), "p")
+      ?.forbidding()
+      .map(({ id, distanceM }) => [id, distanceM]);
+  expect(forbidding("sale")).toEqual([]);
+  // 7 CFR 201.76, footnote 25: half of 200 ft between classes of one variety.
+  expect(forbidding("stock")).toEqual([["n", 100 * 0.3048]]);
 });
