@@ -1,6 +1,6 @@
-/** How and when a planting of a kind would usually start: offered, and never taken unasked. */
+/** How and when a planting of a kind would usually start: offered, and said wherever it is taken. */
 import { raisingOffer } from "../kinds/raising-days.ts";
-import { weeksUnderGlass } from "../kinds/raising.ts";
+import { usualMethod } from "../kinds/raising.ts";
 import type { Kind } from "../kinds/crop.ts";
 import type { Layout, Plan, Planting } from "../model/plan.ts";
 import { latestStart } from "./latest-start.ts";
@@ -20,6 +20,5 @@ export function usualStart(plan: Plan, layout: Layout, kind: Kind): Planting["st
   if (lastSpringFrost === undefined || lastSpringFrost < plan.season.first) return undefined;
   const { setOut } = raisingOffer({}, kind, lastSpringFrost);
   if (!setOut) return undefined;
-  const method = weeksUnderGlass(kind) ? "transplanted" : "sown";
-  return { method, date: Math.max(plan.season.first, setOut.day) };
+  return { method: usualMethod(kind), date: Math.max(plan.season.first, setOut.day) };
 }

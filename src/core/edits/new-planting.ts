@@ -6,6 +6,7 @@ import { drawnIds, nextId } from "./edit.ts";
 import { latestStart } from "../beds/latest-start.ts";
 import { rootsOut } from "../beds/roots-out.ts";
 import type { Placed } from "../beds/place-planting.ts";
+import { usualStart } from "../beds/usual-start.ts";
 
 /** Plants to place when neither variety nor kind says how many are wanted. No source; our choice. */
 export const UNASKED_PLANTS = 10;
@@ -46,6 +47,21 @@ export function startAsOthers(plan: Plan, layout: Layout, variety: Variety): Pla
   const last = latestStart(plan, layout, variety.kind);
   const isSetOut = last?.method === "transplanted" && last.date >= plan.season.first;
   return waiting(layout, variety) && !isSetOut ? rootsOut(plan) : last;
+}
+
+/**
+ * How and when a variety placed now is taken to start: as others of its kind in this season, else
+ * as is usual for the kind, counted from the last spring frost. Undefined where nothing tells.
+ */
+export function firstStart(
+  plan: Plan,
+  layout: Layout,
+  variety: Variety,
+  kind: Kind,
+): Planting["start"] {
+  const asOthers = startAsOthers(plan, layout, variety);
+  if (asOthers && asOthers.date >= plan.season.first) return asOthers;
+  return usualStart(plan, layout, kind) ?? asOthers;
 }
 
 /**

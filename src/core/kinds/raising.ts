@@ -72,10 +72,29 @@ const weeks: ReadonlyMap<string, Sourced<Range>> = new Map([
   ["husk-tomato", recalled([5, 7])],
   ["tomatillo", recalled([5, 7])],
   ["habanero", recalled([8, 10])],
+  ["aji", recalled([8, 10])],
+  ["bird-pepper", recalled([8, 10])],
+  ["rocoto", recalled([10, 12])],
+  ["tobacco", recalled([8, 10])],
+  ["bottle-gourd", recalled([3, 4])],
+  ["luffa", recalled([4, 6])],
+  ["angled-luffa", recalled([4, 6])],
+  ["bitter-gourd", recalled([3, 4])],
   ["zinnia", recalled([4, 6])],
   ["french-marigold", recalled([6, 8])],
   ["african-marigold", recalled([6, 8])],
 ]);
+
+/**
+ * Kinds that are sown in place though plants of them can be raised: they take moving badly and run
+ * to flower where it checks them. By common practice.
+ */
+const sownInPlace: ReadonlySet<string> = new Set(["spinach"]);
+
+/** How a kind is usually started: set out as a plant where it is raised under glass, else sown. */
+export function usualMethod(kind: Pick<Kind, "id">): "transplanted" | "sown" {
+  return weeksUnderGlass(kind) && !sownInPlace.has(kind.id) ? "transplanted" : "sown";
+}
 
 /** Weeks from sowing under glass to a plant that can be set out; undefined: not known. */
 export function weeksUnderGlass({ id }: Pick<Kind, "id">): Sourced<Range> | undefined {

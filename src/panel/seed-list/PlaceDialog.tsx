@@ -1,6 +1,5 @@
 import { useMemo } from "react";
-import { plantsWanted, startAsOthers } from "../../core/edits/new-planting.ts";
-import { usualStart } from "../../core/beds/usual-start.ts";
+import { firstStart, plantsWanted } from "../../core/edits/new-planting.ts";
 import type { CheckedLayout } from "../../core/checks/checked-layout.ts";
 import type { DayNumber } from "../../core/model/day.ts";
 import type { Variety } from "../../core/model/plan.ts";
@@ -140,7 +139,11 @@ function useTrial(kept: CheckedLayout, draft: PlaceDraft, count: number): Tried 
     const kind = variety && kept.book.kind(variety.kind);
     const bed = kept.layout.beds.find(({ id }) => id === draft.bed);
     if (!variety || !kind || !bed) return null;
-    const trial = tryPlace(kept, bed, variety, { ...wishOf(draft, count), kind, plants: count });
+    const trial = tryPlace(kept, bed, variety, {
+      kind,
+      plants: count,
+      start: wishOf(draft, count).start ?? undefined,
+    });
     return trial && { ...trial, ids: [trial.planting.id] };
   }, [kept, draft, count]);
 }
@@ -161,23 +164,21 @@ function Outcome({ kept, trial, variety, count }: OutcomeProps) {
       <p>{placeWords(trial?.found ?? null, count, kind, kept.plan.units)}</p>
       {follows !== "" && <p>{follows}</p>}
       {trial && (
-        <p className={outcomeClass(trial)}>{conflictWords(trial.conflicts, trial.isUnsure)}</p>
+        <p className={outcomeClass(trial)}>{conflictWords(trial.conflicts, trial.unknowns > 0)}</p>
       )}
     </div>
   );
 }
 
 /** Green only where nothing is left open. */
-function outcomeClass({ conflicts, isUnsure }: PlaceTrial): string {
+function outcomeClass({ conflicts, unknowns }: PlaceTrial): string {
   if (conflicts.length > 0) return "conflict-text";
-  return isUnsure ? "caution-text" : "clear-text";
+  return unknowns > 0 ? "caution-text" : "clear-text";
 }
 
 function wishOf({ method, date }: PlaceDraft, plants: number): PlantWish {
-  return {
-    plants,
-    ...(method === "unsaid" || date === undefined ? {} : { start: { method, date } }),
-  };
+  const isSaid = method !== "unsaid" && date !== undefined;
+  return { plants, start: isSaid ? { method, date } : null };
 }
 
 /** The first of the seed list that is still to place; else the first. */
@@ -191,9 +192,7 @@ function beginning(kept: CheckedLayout, varietyId: string, bedId: string | null)
   const { plan, layout, book } = kept;
   const variety = plan.varieties.find(({ id }) => id === varietyId);
   const kind = variety && book.kind(variety.kind);
-  const asOthers = variety && startAsOthers(plan, layout, variety);
-  const isOfSeason = asOthers !== undefined && asOthers.date >= plan.season.first;
-  const start = isOfSeason ? asOthers : ((kind && usualStart(plan, layout, kind)) ?? asOthers);
+  const start = variety && kind && firstStart(plan, layout, variety, kind);
   const begun = {
     variety: varietyId,
     plants: null,

@@ -14,8 +14,8 @@ export interface PlaceTrial {
   readonly edit: Edit;
   /** Titles of the conflicts it would bring. */
   readonly conflicts: readonly string[];
-  /** Whether it would bring something that cannot be told, such as a bloom without dates. */
-  readonly isUnsure: boolean;
+  /** How much it would bring that cannot be told, such as a pair of which one has no dates. */
+  readonly unknowns: number;
 }
 
 /** Null where the bed has no room. */
@@ -28,18 +28,20 @@ export function tryPlace(
   const found = findPlace(kept.plan, kept.layout, bed, wanted);
   if (!found) return null;
   const { plan, layout } = kept;
-  const fresh = newPlanting(plan, layout, bed, variety, found.placed);
-  const planting = found.start ? { ...fresh, start: found.start } : fresh;
+  // A day that is not said yet stays so, unless it follows from what is cleared there.
+  const { start: _asOthers, ...undated } = newPlanting(plan, layout, bed, variety, found.placed);
+  const start = found.after ? found.start : wanted.start;
+  const planting = start ? { ...undated, start } : undated;
   const edit = addPlantings(layout.id, [planting], "");
   const after = recheckLayout(kept, edit.apply(plan));
   const tried = { found, planting, edit };
-  if (!after) return { ...tried, conflicts: [], isUnsure: true };
+  if (!after) return { ...tried, conflicts: [], unknowns: 1 };
   const known = new Set(kept.result.findings.map(({ id }) => id));
   const wording = wordingOf(after);
   const brought = after.result.findings.filter(({ id }) => !known.has(id));
   return {
     ...tried,
-    isUnsure: brought.some(({ severity }) => severity === "unknown"),
+    unknowns: brought.filter(({ severity }) => severity === "unknown").length,
     conflicts: brought
       .filter(({ severity }) => severity === "conflict")
       .map((finding) => describeFinding(finding, wording).title),
@@ -50,8 +52,9 @@ export function tryPlace(
 const MOST_TRIED = 40;
 
 /**
- * The bed to begin with: of those with room for all plants the first without a new conflict, else
- * the one with fewest; else the one that takes most plants. Undefined where none has room.
+ * The bed to begin with: of those with room for all plants the first that brings neither a conflict
+ * nor a pair that cannot be told, else the one with fewest; else the one that takes most plants.
+ * Undefined where none has room.
  */
 export function likelyBed(kept: CheckedLayout, variety: Variety, wanted: Wanted): Bed | undefined {
   let best: { readonly bed: Bed; readonly cost: number } | undefined;
@@ -59,7 +62,7 @@ export function likelyBed(kept: CheckedLayout, variety: Variety, wanted: Wanted)
     const trial = tryPlace(kept, bed, variety, wanted);
     if (!trial) continue;
     const missing = wanted.plants - trial.found.placed.plants;
-    const cost = missing * kept.result.stands.length + trial.conflicts.length;
+    const cost = missing * kept.result.stands.length + trial.conflicts.length + trial.unknowns;
     if (!best || cost < best.cost) best = { bed, cost };
     if (cost === 0) break;
   }

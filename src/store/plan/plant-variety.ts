@@ -1,5 +1,5 @@
 /** Placing a variety in a bed, by dragging it there or by choosing both in a dialog. */
-import { newPlanting, plantsWanted } from "../../core/edits/new-planting.ts";
+import { firstStart, newPlanting, plantsWanted } from "../../core/edits/new-planting.ts";
 import { addPlantings } from "../../core/edits/object-edits.ts";
 import { findPlace } from "../../core/beds/find-place.ts";
 import { shortDate } from "../../core/model/day.ts";
@@ -15,8 +15,8 @@ export interface PlantWish {
   readonly at?: Point;
   /** How many plants; else as many as are still wanted. */
   readonly plants?: number;
-  /** How and when it starts; else as the latest of its kind. */
-  readonly start?: Planting["start"];
+  /** How and when it starts; undefined: as `firstStart` has it, which is said; null: not said yet. */
+  readonly start?: Planting["start"] | null;
 }
 
 /**
@@ -35,16 +35,26 @@ export function plantVariety(varietyId: string, bedId: string, wish: PlantWish =
     announce(words.kindNotKnown(variety.name));
     return;
   }
-  const wanted = { ...wish, kind, plants: wish.plants ?? plantsWanted(layout, variety, kind) };
-  const found = findPlace(plan, layout, bed, wanted);
+  const asUsual = wish.start === undefined && firstStart(plan, layout, variety, kind);
+  const found = findPlace(plan, layout, bed, {
+    kind,
+    at: wish.at,
+    plants: wish.plants ?? plantsWanted(layout, variety, kind),
+    start: asUsual || (wish.start ?? undefined),
+  });
   if (!found) {
     announce(words.bedIsFull(bed.code));
     return;
   }
   const { start, after } = found;
   const fresh = newPlanting(plan, layout, bed, variety, found.placed);
-  const planting = start ? { ...fresh, start } : fresh;
-  commit(addPlantings(layoutId, [planting], words.placeInBed(variety.name, bed.code)));
+  const { start: _asOthers, ...undated } = fresh;
+  const isUnsaid = wish.start === null && !after;
+  const planting = isUnsaid ? undated : start ? { ...fresh, start } : fresh;
+  const title = words.placeInBed(variety.name, bed.code);
+  const dated =
+    asUsual && start ? words.startingOn(title, start.method, shortDate(start.date)) : title;
+  commit(addPlantings(layoutId, [planting], dated));
   select([planting.id]);
   if (after && start) {
     announce(words.follows(planting.code, after.code, shortDate(start.date)));

@@ -31,6 +31,19 @@ describe("the usual start of a planting, counted from the last spring frost", ()
       date: day("2027-04-19"),
     });
   });
+  test("spinach, which takes moving badly, is sown in place; peppers of every species are raised", () => {
+    expect(usualStart(plan, bare, kind("spinach"))?.method).toBe("sown");
+    for (const id of [
+      "pepper",
+      "hot-pepper",
+      "habanero",
+      "aji",
+      "bird-pepper",
+      "rocoto",
+      "tobacco",
+    ])
+      expect([id, usualStart(plan, bare, kind(id))?.method]).toEqual([id, "transplanted"]);
+  });
   test("biennials go out as roots or plants of last year, which flower; seedlings would not", () => {
     for (const id of ["carrot", "beet", "kale", "cabbage", "leek"]) {
       expect(usualStart(plan, bare, kind(id))).toEqual({

@@ -44,6 +44,17 @@ test("without a start it says that not all is known, and never that it is clear"
   const bed = checked.layout.beds[1];
   if (!bed) throw new Error("There is a second bed.");
   const trial = tryPlace(checked, bed, variety, { kind: tomato, plants: 10 });
-  expect(trial?.isUnsure).toBe(true);
+  expect(trial?.unknowns).toBeGreaterThan(0);
   expect(conflictWords(trial?.conflicts ?? [], true)).toContain("not all is known");
+});
+
+test("the bed to begin with is not beside one of its group whose bloom nobody has dated", () => {
+  const { plan, layout } = smallPlan([plantingAt(2, 0, { bed: "bed-1" })]);
+  const far = { ...bedAt(3, 60), code: "B03" };
+  const checked = checkLayout(
+    { ...plan, layouts: [{ ...layout, beds: [...layout.beds, far] }] },
+    layout.id,
+  );
+  const variety = checked.plan.varieties[0] as Variety;
+  expect(likelyBed(checked, variety, { kind: tomato, plants: 10, start })?.code).toBe("B03");
 });

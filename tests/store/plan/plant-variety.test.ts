@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, test } from "vitest";
+import { dayFromIso } from "../../../src/core/model/day.ts";
 import { emptyPlan } from "../../../src/core/model/empty-plan.ts";
 import type { Bed, Plan, Planting, Variety } from "../../../src/core/model/plan.ts";
 import { plantVariety } from "../../../src/store/plan/plant-variety.ts";
@@ -83,6 +84,33 @@ test("it starts as the latest planting of its kind does", () => {
     id: "p3",
     code: "A01-3",
     start: { method: "transplanted", date: 20_950 },
+  });
+});
+
+describe("where the last spring frost is known", () => {
+  const frosted = () => {
+    const { plan, openPlan } = usePlanStore.getState();
+    openPlan({
+      ...plan,
+      site: { ...plan.site, lastSpringFrost: dayFromIso("2027-05-08") as number },
+    });
+  };
+
+  test("it starts as is usual for its kind, and the step says so", () => {
+    frosted();
+    plantVariety("v1", "bed-1");
+    const start = { method: "transplanted", date: dayFromIso("2027-05-15") };
+    expect(placed()[0]).toMatchObject({ start });
+    const { past } = usePlanStore.getState();
+    expect(past.at(-1)?.title).toBe("Place Amber Lantern in bed A01, set out 15 May");
+  });
+
+  test("a day that is not said yet stays so, whatever others of its kind do", () => {
+    frosted();
+    plantVariety("v1", "bed-1");
+    plantVariety("v1", "bed-1", { start: null });
+    expect(placed()[1]?.start).toBeUndefined();
+    expect(usePlanStore.getState().past.at(-1)?.title).toBe("Place Amber Lantern in bed A01");
   });
 });
 
