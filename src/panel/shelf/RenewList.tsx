@@ -2,7 +2,12 @@ import { useMemo } from "react";
 import { renewVariety } from "../../core/edits/sown-lots.ts";
 import { bandWords } from "../../core/lots/band-words.ts";
 import { plantedWords, renewalReason } from "../../core/lots/renewal-words.ts";
-import { type Renewal, fineVarieties, renewals } from "../../core/lots/renewal.ts";
+import {
+  type Renewal,
+  fineVarieties,
+  renewals,
+  unshelvedVarieties,
+} from "../../core/lots/renewal.ts";
 import type { Lot } from "../../core/model/plan.ts";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { testDialog } from "../lots/dialogs.ts";
@@ -38,6 +43,15 @@ export function RenewList() {
   const fine = useMemo(() => fineVarieties(plan, list), [plan, list]);
   const urgent = list.filter(({ seasonsLeft }) => seasonsLeft === 0);
   const later = list.filter(({ seasonsLeft }) => seasonsLeft > 0);
+  const unshelved = useMemo(() => unshelvedVarieties(plan), [plan]);
+  const isNothingEntered = plan.lots.length === 0 && list.length === 0;
+  if (isNothingEntered) {
+    return (
+      <div className="lots-scroll">
+        <p className="lots-note">{texts.shelfNotEntered}</p>
+      </div>
+    );
+  }
   return (
     <div className="lots-scroll">
       <p className="lots-note">{texts.mostUrgentFirstLayout}</p>
@@ -52,6 +66,16 @@ export function RenewList() {
       />
       <RenewPart title={texts.canWaitOneTwo} list={later} day={day} whenNone={texts.nothingLater} />
       <FinePart names={fine.map(({ name }) => name)} />
+      {unshelved.length > 0 && (
+        <section className="renew-part">
+          <h3>
+            {texts.notOnShelf} <span className="soft">{unshelved.length}</span>
+          </h3>
+          <p className="soft">
+            {texts.notOnShelfHint} {unshelved.map(({ name }) => name).join(", ")}.
+          </p>
+        </section>
+      )}
     </div>
   );
 }

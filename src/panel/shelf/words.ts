@@ -107,7 +107,11 @@ export const likelyUnder = "Likely under its standard";
 export const failsSoon = "Fails soon";
 export const dueBy = (year: string) => `Due by ${year}`;
 export const ageNotKnown = "Age not known";
-export const nothingUrgent = "Nothing has to be grown out this season for fresh seed.";
+export const nothingUrgent = "Of the seed on the shelf nothing has to be grown out this season.";
+export const shelfNotEntered =
+  "No lot of seed is entered, so what must be renewed cannot be told. Add the lots you have, each with the year it was harvested.";
+export const notOnShelf = "No lot entered";
+export const notOnShelfHint = "How long these can wait is not known:";
 export const nothingLater = "No variety comes due in the next two seasons.";
 export const growOut = (plants: number, lot: string | null) =>
   lot === null

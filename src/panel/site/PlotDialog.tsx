@@ -14,7 +14,7 @@ import { runCommand } from "../commands/command.ts";
 import { siteClimate } from "../season/commands.ts";
 import { commit, planNow, windowNow } from "../state/plan-actions.ts";
 import { useShownPlan } from "../state/use-shown-plan.ts";
-import { type TypedPlot, plotOf, plotProblem, positionOf, siteWith } from "./plot-form.ts";
+import { type TypedPlot, plotOf, plotChange, plotProblem, positionOf } from "./plot-form.ts";
 import { plotWords as words } from "./plot-words.ts";
 import { drawEdge } from "./site-edge.ts";
 
@@ -33,7 +33,7 @@ export function PlotDialog({ onClose }: { readonly onClose: () => void }) {
     setProblem(refusal);
     if (refusal !== null) return false;
     const { plan } = planNow();
-    commit(changePlan({ site: siteWith(plan.site, draft) }, words.edit));
+    commit(changePlan(plotChange(plan, draft), words.edit));
     return true;
   };
   const send = onFormSubmit(() => {

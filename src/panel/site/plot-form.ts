@@ -2,7 +2,8 @@
 import { patched } from "../../core/edits/edit.ts";
 import { readPosition } from "../../core/formats/position-text.ts";
 import type { DayNumber } from "../../core/model/day.ts";
-import type { PolygonShape, Site } from "../../core/model/plan.ts";
+import { UNNAMED_TITLE } from "../../core/model/empty-plan.ts";
+import type { Plan, PolygonShape, Site } from "../../core/model/plan.ts";
 import { plotWords as words } from "./plot-words.ts";
 
 export interface TypedPlot {
@@ -57,6 +58,12 @@ export function siteWith(site: Site, typed: TypedPlot): Site {
   const outline =
     acrossM === undefined || upM === undefined ? site.outline : rectanglePlot(acrossM, upM);
   return patched<Site>(site, { ...facts, outline });
+}
+
+/** The plan with what was typed: one that nobody has named is called as its garden. */
+export function plotChange(plan: Plan, typed: TypedPlot): Partial<Plan> {
+  const isNamed = plan.title !== UNNAMED_TITLE || typed.name === plan.site.name;
+  return { site: siteWith(plan.site, typed), ...(isNamed ? {} : { title: typed.name }) };
 }
 
 export type TypedPosition =

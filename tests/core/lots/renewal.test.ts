@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { renewVariety } from "../../../src/core/edits/sown-lots.ts";
 import { plantedWords, renewalReason } from "../../../src/core/lots/renewal-words.ts";
-import { fineVarieties, renewals } from "../../../src/core/lots/renewal.ts";
+import { fineVarieties, renewals, unshelvedVarieties } from "../../../src/core/lots/renewal.ts";
 import type { Lot, Plan } from "../../../src/core/model/plan.ts";
 import { book, day, layoutOf, trialPlan } from "../../support/trial-plan.ts";
 
@@ -296,4 +296,17 @@ test("what needs nothing is named; a hybrid is not", () => {
   const due = renewals(plan, book, day("2027-01-15"));
   expect(due.map(({ variety }) => variety.id)).toEqual(["v-a"]);
   expect(fineVarieties(plan, due).map(({ id }) => id)).toEqual(["v-b"]);
+});
+
+test("varieties of which no lot is entered are named apart: nothing can be said of them", () => {
+  const plan = {
+    ...trialPlan({
+      a: { at: 0, kind: "tomato" },
+      b: { at: 5, kind: "tomato" },
+      c: { at: 9, kind: "tomato", variety: { hybrid: true } },
+    }),
+    lots: [lot("a", { tests: fresh("2027-01-10", 99) })],
+  };
+  expect(unshelvedVarieties(plan).map(({ id }) => id)).toEqual(["v-b"]);
+  expect(renewals(plan, book, day("2027-01-15")), "none of them is due, none is fine").toEqual([]);
 });

@@ -5,6 +5,7 @@ import {
   plotProblem,
   positionOf,
   rectanglePlot,
+  plotChange,
   siteWith,
 } from "../../../src/panel/site/plot-form.ts";
 
@@ -18,6 +19,14 @@ describe("the first facts of a plot", () => {
     expect(after.outline).toEqual(rectanglePlot(24, 13.5));
     expect(after.lastSpringFrost).toBe(21000);
     expect(plotOf(after)).toMatchObject({ acrossM: 24, upM: 13.5, lastSpringFrost: 21000 });
+  });
+
+  test("a plan nobody has named is called as its garden; a name given stays", () => {
+    const plan = emptyPlan("plan-1", 2027);
+    const typed = { ...plotOf(site), name: "Fen End" };
+    expect(plotChange(plan, typed).title).toBe("Fen End");
+    expect(plotChange({ ...plan, title: "My trials" }, typed).title).toBeUndefined();
+    expect(plotChange(plan, plotOf(site)).title, "the garden has no name yet").toBeUndefined();
   });
 
   test("one size alone is told, and none leaves the outline as it is", () => {
