@@ -124,18 +124,6 @@ export function fineVarieties(
   );
 }
 
-/**
- * Varieties of which no lot is entered and no reserve asked for: of these nothing can be said. A
- * hybrid's seed is not kept.
- */
-export function unshelvedVarieties(plan: Pick<Plan, "lots" | "varieties">): readonly Variety[] {
-  const shelf = lotBook(plan.lots);
-  return plan.varieties.filter(
-    ({ id, hybrid, reserve }) =>
-      hybrid !== true && reserve === undefined && shelf.ofVariety(id).length === 0,
-  );
-}
-
 /** Of two with one cause the lower goes first: the deader, the scarcer, the earlier. */
 function pressureOf({ cause, estimate, likely, leadYears, ...of }: Renewal, day: number): number {
   if (cause === "dead" || cause === "doubtful") {
