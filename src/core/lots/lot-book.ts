@@ -94,3 +94,15 @@ export function rememberedCrossings(
   const codes = [...new Set([...(lot.crossedBefore ?? []), ...lost])];
   return codes.length === 0 ? undefined : codes.slice(0, LIMITS.lotRefs);
 }
+
+/**
+ * Varieties of which no lot is entered and no reserve asked for: of these nothing can be said. A
+ * hybrid's seed is not kept.
+ */
+export function unshelvedVarieties(plan: Pick<Plan, "lots" | "varieties">): readonly Variety[] {
+  const shelf = lotBook(plan.lots);
+  return plan.varieties.filter(
+    ({ id, hybrid, reserve }) =>
+      hybrid !== true && reserve === undefined && shelf.ofVariety(id).length === 0,
+  );
+}

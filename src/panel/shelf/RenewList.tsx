@@ -2,12 +2,8 @@ import { useMemo } from "react";
 import { renewVariety } from "../../core/edits/sown-lots.ts";
 import { bandWords } from "../../core/lots/band-words.ts";
 import { plantedWords, renewalReason } from "../../core/lots/renewal-words.ts";
-import {
-  type Renewal,
-  fineVarieties,
-  renewals,
-  unshelvedVarieties,
-} from "../../core/lots/renewal.ts";
+import { unshelvedVarieties } from "../../core/lots/lot-book.ts";
+import { type Renewal, fineVarieties, renewals } from "../../core/lots/renewal.ts";
 import type { Lot } from "../../core/model/plan.ts";
 import { commit, useKept } from "../state/plan-actions.ts";
 import { testDialog } from "../lots/dialogs.ts";

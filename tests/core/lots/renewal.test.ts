@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { renewVariety } from "../../../src/core/edits/sown-lots.ts";
 import { plantedWords, renewalReason } from "../../../src/core/lots/renewal-words.ts";
 import { fineVarieties, renewals } from "../../../src/core/lots/renewal.ts";
-import { unshelvedVarieties } from "../../../src/core/lots/unshelved.ts";
+import { unshelvedVarieties } from "../../../src/core/lots/lot-book.ts";
 import type { Lot, Plan } from "../../../src/core/model/plan.ts";
 import { book, day, layoutOf, trialPlan } from "../../support/trial-plan.ts";
 
