@@ -20,6 +20,7 @@ import {
   lotOfOtherVarietyCheck,
   motherLotCheck,
   oldSeedCheck,
+  ownDistanceCheck,
   shortOfSeedCheck,
 } from "./seed-lots.ts";
 import { safetyCheck } from "./safety.ts";
@@ -33,6 +34,7 @@ const checks = [
   unsureTimeCheck,
   missingBloomCheck,
   missingFigureCheck,
+  ownDistanceCheck,
   mixingCheck,
   sharedCageCheck,
   otherSeasonCheck,

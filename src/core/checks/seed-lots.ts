@@ -77,7 +77,17 @@ export interface PopulationEffect {
   } | null;
 }
 
+/** A distance of the grower's own is far below what is published for the kind. */
+export interface OwnDistanceFinding extends FindingBase {
+  readonly check: "own-distance";
+  /** Whose it is: typed for a planting, a variety or an own kind, or a figure picked by hand. */
+  readonly from: "planting" | "variety" | "kind" | "picked";
+  /** The wild kind in the plan that asks more, and who says so; null: the kind's own figure does. */
+  readonly wild: { readonly why: string; readonly source: string } | null;
+}
+
 export interface SeedReckoning {
+  readonly ownDistance: CheckPart<OwnDistanceFinding>;
   readonly short: CheckPart<ShortOfSeedFinding, ReckoningInput>;
   readonly old: CheckPart<OldSeedFinding, ReckoningInput>;
   readonly other: CheckPart<OtherVarietyFinding, ReckoningInput>;
@@ -132,6 +142,14 @@ export const lotOfOtherVarietyCheck: Check<OtherVarietyFinding> = {
     "lot-of-other-variety",
     words.otherVariety,
     () => reckoning?.other,
+  ),
+  ignoresPlace: true,
+};
+export const ownDistanceCheck: Check<OwnDistanceFinding> = {
+  ...joinedCheck<OwnDistanceFinding>(
+    "own-distance",
+    words.ownDistance,
+    () => reckoning?.ownDistance,
   ),
   ignoresPlace: true,
 };

@@ -15,6 +15,7 @@ import { bandWords } from "../lots/band-words.ts";
 import { lotsToSow } from "../lots/lot-book.ts";
 import { finishWords } from "./finish-words.ts";
 import { motherLotPart, populationEffect } from "./line-reckoning.ts";
+import { ownDistancePart } from "./own-distance.ts";
 import { populationWords } from "./population-words.ts";
 import { isSameVariety, varietyIndex } from "../lots/variety-index.ts";
 import { longDate } from "../model/day.ts";
@@ -156,6 +157,7 @@ function otherVariety({ plan, layout }: ReckoningInput): readonly OtherVarietyFi
 /** To be joined to the checks. */
 export const seedReckoning: SeedReckoning = {
   mother: motherLotPart,
+  ownDistance: ownDistancePart,
   effect: populationEffect,
   populationWords,
   finishWords,

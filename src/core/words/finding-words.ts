@@ -17,6 +17,7 @@ export const span = (first: string, last: string) => `${first} to ${last}`;
 export const isolation = "Plantings that would cross are too close";
 export const missingBloom = "Bloom dates are missing";
 export const missingFigure = "No isolation distance is known";
+export const ownDistance = "An own isolation distance is far below what is published";
 export const noBloom = (name: string) => `${name} has no bloom dates`;
 export const onlyTime = (nearness: string) =>
   `It lies ${nearness}, so only time could keep them apart, and that cannot be told without dates.`;

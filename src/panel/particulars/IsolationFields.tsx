@@ -1,4 +1,7 @@
+import { requirementOf } from "../../core/checks/requirement.ts";
+import type { Stand } from "../../core/checks/stand.ts";
 import type { changePlantings } from "../../core/edits/object-edits.ts";
+import type { LengthUnit } from "../../core/model/length.ts";
 import type { Planting, PurityLevel } from "../../core/model/plan.ts";
 import { AdjustmentFields } from "./AdjustmentFields.tsx";
 import { CheckField, ChoiceField } from "../form/ChoiceField.tsx";
@@ -21,6 +24,17 @@ export function levelChoices(planLevel: PurityLevel): readonly Choice<PurityLeve
     { value: "plan", label: texts.asThePlan(levelNames[planLevel]) },
     ...choicesOf(levelWords),
   ];
+}
+
+/** What it needs; beside a distance of the grower's own, what is published. */
+function needsWords({ requirement, variety, kind, level }: Stand, unit: LengthUnit): string {
+  const needs = texts.needs(requirementWords(requirement, unit));
+  if (variety === null || level === null || (requirement?.from ?? "figure") === "figure") {
+    return needs;
+  }
+  const { isolationM: _own, ...asPublished } = variety;
+  const published = requirementOf({}, asPublished, kind, level);
+  return texts.besidePublished(needs, requirementWords(published, unit));
 }
 
 /** Cover, level and distance of one planting. */
@@ -55,7 +69,7 @@ export function IsolationFields({ planting, onChange }: IsolationFieldsProps) {
           return null;
         }}
         onClear={() => setDistance(undefined)}
-        hint={stand && texts.needs(requirementWords(stand.requirement, plan.units))}
+        hint={stand && needsWords(stand, plan.units)}
       />
       {stand && (
         <AdjustmentFields

@@ -40,6 +40,8 @@ export const purityLevel = "Purity level";
 export const ownDistance = "Own distance";
 export const asPublished = "as published";
 export const needs = (requirementWords: string | number) => `Needs ${requirementWords}`;
+export const besidePublished = (needsText: string, publishedText: string) =>
+  `${needsText} Published: ${publishedText}`;
 export const keepApart = "Keep apart from other lots of this variety";
 export const locked = "Locked: is not moved, resized or deleted";
 export const someLocked = (count: number, of: number) =>

@@ -9,12 +9,15 @@ import { joinSeedReckoning } from "../../core/checks/seed-lots.ts";
 import type { Plan } from "../../core/model/plan.ts";
 import { usePlanStore } from "./plan-store.ts";
 
-type Found = Pick<CheckResult, "byCheck">;
+type Found = Pick<CheckResult, "byCheck" | "stands">;
 
-/** Watches the open plan from now on for lots, and for findings that have more to say. */
+/** Watches the open plan from now on for lots, own distances, and findings with more to say. */
 export function watchSeedLots(): void {
   loadOnce(
-    ({ lots }, result) => lots.length > 0 || WITH_MORE.some((check) => isFound(result, check)),
+    ({ lots }, result) =>
+      lots.length > 0 ||
+      WITH_MORE.some((check) => isFound(result, check)) ||
+      result.stands.some(({ requirement: own }) => own && (!own.reason || own.source === "own")),
     async () => {
       const { seedReckoning } = await import("../../core/shelf/seed-reckoning.ts");
       joinSeedReckoning(seedReckoning);
