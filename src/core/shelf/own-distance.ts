@@ -88,24 +88,33 @@ interface Published {
   readonly found: NonNullable<ReturnType<typeof requiredDistance>>;
 }
 
-const withoutOwn = new WeakMap<Kind, Kind>();
-
 /** The kind by its published figures alone. */
 function publishedKind(kind: Kind): Kind {
-  const known = withoutOwn.get(kind);
-  if (known) return known;
-  const made = { ...kind, isolation: kind.isolation.filter((figure) => !isTyped(figure)) };
-  withoutOwn.set(kind, made);
+  return { ...kind, isolation: kind.isolation.filter((figure) => !isTyped(figure)) };
+}
+
+const publishedByKind = new WeakMap<Kind, Map<string, Published | null>>();
+
+/** Asked after every change of a plan: looked up once for a kind, form and level. */
+function publishedFor({ kind, variety, level }: Stand): Published | null {
+  if (level === null) return null;
+  const known = publishedByKind.get(kind) ?? new Map<string, Published | null>();
+  publishedByKind.set(kind, known);
+  const key = `${level} ${variety?.form ?? ""}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const made = publishedOf(kind, variety?.form, level);
+  known.set(key, made);
   return made;
 }
 
-function publishedFor({ kind, variety, level }: Stand): Published | null {
+function publishedOf(kind: Kind, form: string | undefined, level: Level): Published | null {
   const plain = publishedKind(kind);
-  const found = level && requiredDistance(plain, variety?.form, level);
+  const found = requiredDistance(plain, form, level);
   if (!found) return null;
-  const forms = found.isFormUnsaid ? (kind.forms ?? []).map(({ id }) => id) : [variety?.form];
+  const forms = found.isFormUnsaid ? (kind.forms ?? []).map(({ id }) => id) : [form];
   const metres = forms
-    .flatMap((form) => figuresAt(plain, form, found.levelUsed))
+    .flatMap((each) => figuresAt(plain, each, found.levelUsed))
     .filter(isBacking)
     .map((figure) => figure.metres);
   return { metres: found.figure.metres, leastM: Math.min(found.figure.metres, ...metres), found };

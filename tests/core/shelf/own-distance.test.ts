@@ -5,6 +5,7 @@
  */
 import { describe, expect, test } from "vitest";
 import { acceptanceOf } from "../../../src/core/checks/acceptance.ts";
+import * as said from "../../../src/core/words/own-distance-words.ts";
 import type { Plan } from "../../../src/core/model/plan.ts";
 import {
   type TrialPlanting,
@@ -39,7 +40,8 @@ describe("a distance of one's own, held against what is published", () => {
     expect(told(plan)).toEqual([["a", 5, 2640 * FOOT, "planting"]]);
     expect(standingsOf(plan)).toEqual({ "a<-b": "distance", "b<-a": "conflict" });
     const [words] = wordsOf(plan, "own-distance");
-    expect(words).toContain("5 m is typed for this planting; for carrot 805 m is published.");
+    expect(words).toContain(said.told.planting("5 m", "805 m", "carrot"));
+    expect(words).toContain("805 m is published");
     expect(words).toContain("1/2 mile");
     expect(words).toMatch(/The least that is published for home is 153 m\./);
   });
