@@ -17,6 +17,7 @@ import { ViewBar } from "../panel/window/ViewBar.tsx";
 import { ViewTabs } from "../panel/window/ViewTabs.tsx";
 import { useShownPlan } from "../panel/state/use-shown-plan.ts";
 import { useViewState } from "../panel/state/view-state.ts";
+import { useFirstPicture } from "../store/window/first-picture.ts";
 import { MainView } from "./MainView.tsx";
 import { useChosenInSight } from "./use-chosen-in-sight.ts";
 import { useShortcuts } from "./use-shortcuts.ts";
@@ -34,6 +35,8 @@ export function App() {
   const { title } = useShownPlan();
   const view = useViewState((state) => state.view);
   const drawer = useViewState((state) => state.drawer);
+  // Only the seed list and the bloom strip are hatched by them.
+  const isPainted = useFirstPicture((state) => state.isPainted);
   useShortcuts();
   useChosenInSight();
   useEffect(() => {
@@ -42,7 +45,7 @@ export function App() {
   return (
     <div className="window" data-drawer={drawer ?? "none"} data-view={view}>
       <SkipLinks />
-      <HatchPatterns />
+      {isPainted && <HatchPatterns />}
       <RegionBoundary title={texts.headerNotShown}>
         <Header />
       </RegionBoundary>

@@ -5,5 +5,14 @@
 import "./no-code-from-text.ts";
 import { askRememberedPlans } from "../store/keeping/last-plan.ts";
 
+/** The faces of the first picture. Not there by then, the system's stand in, and all is set twice. */
+const FIRST_FACES = [
+  "1em 'Source Sans 3'",
+  "1em 'Source Code Pro'",
+  "600 1em 'Source Serif 4'",
+  "italic 1em 'Source Serif 4'",
+];
+
 askRememberedPlans();
+for (const face of FIRST_FACES) document.fonts.load(face).catch(() => undefined);
 await import("./main.tsx");

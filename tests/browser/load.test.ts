@@ -54,6 +54,9 @@ test("nothing of the window moves once it is seen, and the strip and the ways of
   await page.getByRole("slider", { name: "Day shown on the sheet" }).waitFor();
   await page.getByRole("button", { name: "As grown" }).waitFor();
   await page.getByText("1 accepted").waitFor();
+  // Closed menus hold nothing that would follow every edit.
+  expect(await page.locator(".menu-list").count()).toBeGreaterThan(2);
+  expect(await page.locator(".menu-list *").count()).toBe(0);
   const moved = await page.evaluate(() => (window as unknown as { moved: number[] }).moved);
   expect(moved.reduce((sum, share) => sum + share, 0)).toBeLessThan(MOVED_MOST);
   await browser.close();

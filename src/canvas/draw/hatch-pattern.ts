@@ -51,13 +51,19 @@ export function hatchPattern(
   return pattern;
 }
 
+/** What every tile is drawn on: a pattern keeps what was there when it was made. */
+let drawnOn: CanvasRenderingContext2D | null = null;
+
 function tileCanvas(hatch: Hatch, tint: string, ink: string, ratio: number): HTMLCanvasElement {
-  const canvas = document.createElement("canvas");
-  canvas.width = Math.round(TILE_PX * ratio);
-  canvas.height = canvas.width;
-  const context = canvas.getContext("2d");
+  const canvas = drawnOn?.canvas ?? document.createElement("canvas");
+  const context = (drawnOn ??= canvas.getContext("2d"));
   if (!context) return canvas;
-  context.scale(canvas.width / TILE_PX, canvas.width / TILE_PX);
+  const side = Math.round(TILE_PX * ratio);
+  if (canvas.width !== side) {
+    canvas.width = side;
+    canvas.height = side;
+  }
+  context.setTransform(side / TILE_PX, 0, 0, side / TILE_PX, 0, 0);
   context.fillStyle = tint;
   context.fillRect(0, 0, TILE_PX, TILE_PX);
   context.strokeStyle = ink;

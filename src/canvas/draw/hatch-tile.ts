@@ -6,7 +6,7 @@ import type { Point } from "../../core/geometry/point.ts";
 import type { Hatch, HatchLines, HatchMarks } from "../../core/page/hatch.ts";
 
 /** Side of a tile, CSS pixels. */
-export const TILE_PX = 256;
+export const TILE_PX = 192;
 
 export interface TileStroke {
   readonly from: Point;

@@ -21,7 +21,10 @@ interface MenuProps {
   readonly children: ReactNode;
 }
 
-/** A button that opens a short list of buttons; closes on a pick, Escape or a press elsewhere. */
+/**
+ * A button that opens a short list of buttons; closes on a pick, Escape or a press elsewhere. Its
+ * items are there while it is open: closed, eighty of them would follow every edit unseen.
+ */
 export function Menu({ label, children }: MenuProps) {
   const [isOpen, setOpen] = useState(false);
   const ref = useRef<HTMLDivElement>(null);
@@ -57,7 +60,7 @@ export function Menu({ label, children }: MenuProps) {
         {label}
       </button>
       <div id={id} className="menu-list" hidden={!isOpen}>
-        <CloseMenu value={close}>{children}</CloseMenu>
+        {isOpen && <CloseMenu value={close}>{children}</CloseMenu>}
       </div>
     </div>
   );

@@ -45,6 +45,7 @@ export function SeedList() {
   const plan = useDeferredValue(useShownPlan());
   const layout = useDeferredValue(useShownLayout());
   const book = usePlanStore((state) => state.book);
+  const isPainted = useFirstPicture((state) => state.isPainted);
   const hatchOf = useHatches(plan);
   const [order, setOrder] = useState(storedOrder.load);
   const [typed, setTyped] = useState("");
@@ -62,25 +63,33 @@ export function SeedList() {
         </h2>
         <p className="region-note">{seedListSummary(rows)}</p>
       </header>
-      {rows.length === 0 ? (
-        <p className="region-empty">{texts.varietiesRenewSeasonStand}</p>
-      ) : (
+      {rows.length === 0 && <p className="region-empty">{texts.varietiesRenewSeasonStand}</p>}
+      {rows.length >= SEARCHED_FROM && (
+        <SeedListTools typed={typed} order={order} onType={setTyped} onOrder={pickOrder} />
+      )}
+      {/* The sheet and its findings are painted first; the foot with the rows, or they would move it. */}
+      {isPainted && (
         <>
-          {rows.length >= SEARCHED_FROM && (
-            <SeedListTools typed={typed} order={order} onType={setTyped} onOrder={pickOrder} />
+          {rows.length > 0 && listed.length === 0 && (
+            <p className="region-empty">{texts.noVarietyNameKind}</p>
           )}
-          {listed.length === 0 && <p className="region-empty">{texts.noVarietyNameKind}</p>}
           <SeedListItems rows={listed} hatchOf={hatchOf} />
+          <SeedListFoot isShort={rows.some(({ isShort }) => isShort)} />
         </>
       )}
-      <div className="region-foot">
-        <CommandButton of={newVariety}>{texts.addAVariety}</CommandButton>
-        <CommandButton of={varietyList} className="quiet">
-          {texts.readSaveCsv}
-        </CommandButton>
-        {rows.some(({ isShort }) => isShort) && <CommandButton of={layOutSeedList} />}
-      </div>
     </section>
+  );
+}
+
+function SeedListFoot({ isShort }: { readonly isShort: boolean }) {
+  return (
+    <div className="region-foot">
+      <CommandButton of={newVariety}>{texts.addAVariety}</CommandButton>
+      <CommandButton of={varietyList} className="quiet">
+        {texts.readSaveCsv}
+      </CommandButton>
+      {isShort && <CommandButton of={layOutSeedList} />}
+    </div>
   );
 }
 
@@ -132,8 +141,6 @@ const SeedListItems = memo(function SeedListItems({ rows, hatchOf }: SeedListIte
   const [most, setMost] = useState(FIRST_ROWS);
   useVarietyDrag(roving.ref);
   const more = Math.min(FIRST_ROWS * 4, rows.length - most);
-  // Unseen until a row is pointed at.
-  const hasActions = useFirstPicture((state) => state.isPainted);
   return (
     <>
       <ul className="plain-list" {...roving}>
@@ -146,7 +153,6 @@ const SeedListItems = memo(function SeedListItems({ rows, hatchOf }: SeedListIte
             placedText={row.placedText}
             reason={row.variety.reason ?? ""}
             hasLots={row.hasLots}
-            hasActions={hasActions}
             isShort={row.isShort}
             isChosen={row.variety.id === chosen}
             onChoose={setChosen}

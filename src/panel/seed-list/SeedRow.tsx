@@ -17,7 +17,6 @@ type SeedRowProps = Pick<SeedListRow, "kindText" | "placedText" | "isShort" | "h
   readonly reason: string;
   readonly hatch: Hatch | undefined;
   readonly isChosen: boolean;
-  readonly hasActions: boolean;
   readonly onChoose: (id: string | null) => void;
 };
 
@@ -59,12 +58,10 @@ export const SeedRow = memo(function SeedRow(props: SeedRowProps) {
           {reason !== "" && <em className="seed-reason"> {reason}</em>}
         </span>
       </button>
-      {props.hasActions && (
-        <SeedActions
-          {...{ id, name, hasLots: props.hasLots }}
-          onShow={ids.length > 0 ? showPlantings : null}
-        />
-      )}
+      <SeedActions
+        {...{ id, name, hasLots: props.hasLots }}
+        onShow={ids.length > 0 ? showPlantings : null}
+      />
     </li>
   );
 });
