@@ -57,9 +57,10 @@ export function sheetCount(
   ratio: number,
 ): number {
   const { paper, orientation, mostSheets } = sheetPaper;
-  const { rows, columns } = planSheets(plan, layout, sheetPaper, ratio);
+  const { rows, columns, sheets } = planSheets(plan, layout, sheetPaper, ratio);
   const count = rows * columns;
-  if (count <= mostSheets) return count;
+  // Those with nothing of one's own on them are not printed.
+  if (count <= mostSheets) return sheets.length;
   const fitting = oneSheetRatio(plan, layout, paper, orientation);
   const anyway = count <= MOST_SHEETS ? "; --many-sheets prints them all" : "";
   throw usage(

@@ -4,6 +4,7 @@ import type { Kind } from "../kinds/crop.ts";
 import { latestTest, testResult } from "../lots/germination.ts";
 import { monthYear } from "../lots/lot-words.ts";
 import { longDate } from "../model/day.ts";
+import { isStanding } from "../model/layouts.ts";
 import type { Lot, Planting, Variety } from "../model/plan.ts";
 import type { PlotRecord } from "../record/plot-record.ts";
 import { counted } from "../words/plurals.ts";
@@ -16,11 +17,19 @@ export function stakeWarning(planting: Planting, variety: Variety | undefined): 
   return planting.purpose === "seed" ? "For seed: do not pick" : "";
 }
 
-/** `Sow 25 May 2027 (planned)`, or what the field record has: `Sown 27 May 2027`. */
-export function startWords({ start }: Planting, record: PlotRecord): string {
+/**
+ * `Sow 25 May 2027 (planned)`, or what the field record has: `Sown 27 May 2027`. What stands over
+ * winter says so: nobody is to sow it a second time.
+ */
+export function startWords(planting: Planting, record: PlotRecord): string {
+  const { start } = planting;
   if (record.setOutOn !== null) return `Set out ${longDate(record.setOutOn)}`;
   if (record.sownOn !== null && start?.method !== "transplanted") {
     return `Sown ${longDate(record.sownOn)}`;
+  }
+  const done = start?.method === "sown" ? "sown" : "set out";
+  if (isStanding(planting)) {
+    return start ? `Stands over winter, ${done} ${longDate(start.date)}` : "Stands over winter";
   }
   if (!start) return "";
   return `${start.method === "sown" ? "Sow" : "Set out"} ${longDate(start.date)} (planned)`;

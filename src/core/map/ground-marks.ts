@@ -1,4 +1,4 @@
-/** What trees, fences, slopes, buildings and water carry on paper besides their outline; mm. */
+/** What trees, fences, slopes, buildings, water and diseases carry on paper besides their outline; mm. */
 import { ringsContain } from "../page/label-box.ts";
 import type { StyleName } from "./map-style.ts";
 import { type Mark, type PagePoint, type Pen, area, line } from "../page/scene.ts";
@@ -28,6 +28,8 @@ export function groundMarks(style: StyleName, ring: readonly PagePoint[]): reado
       return cornerMarks(ring);
     case "water":
       return waveMarks(ring);
+    case "disease":
+      return thornMarks(ring);
     default:
       return [];
   }
@@ -131,6 +133,41 @@ function waveMarks(ring: readonly PagePoint[]): readonly Mark[] {
   return waves.every((wave) => wave.every((place) => ringsContain([ring], place)))
     ? waves.map((wave) => line(wave, { widthMm: 0.25 }))
     : [];
+}
+
+const THORN = { apartMm: 4.5, wideMm: 1.8, highMm: 1.7 } as const;
+
+/**
+ * Black thorns along the edge, pointing out: keep off. Outside, since within lie the hatch, the rows
+ * and the code of whatever is planted there.
+ */
+function thornMarks(ring: readonly PagePoint[]): readonly Mark[] {
+  const outwards = isClockwise(ring) ? 1 : -1;
+  return ring.flatMap((from, index) => {
+    const to = next(ring, index);
+    const run = distance(from, to);
+    if (run < THORN.wideMm) return [];
+    const along = { x: (to.x - from.x) / run, y: (to.y - from.y) / run };
+    const count = Math.max(1, Math.round(run / THORN.apartMm));
+    return Array.from({ length: count }, (_, thorn) => {
+      const middle = between(from, to, (thorn + 0.5) / count);
+      const place = (forward: number, out: number): PagePoint => ({
+        x: middle.x + along.x * forward + along.y * outwards * out,
+        y: middle.y + along.y * forward - along.x * outwards * out,
+      });
+      const foot = THORN.wideMm / 2;
+      return area([place(-foot, 0), place(foot, 0), place(0, THORN.highMm)], 0, null);
+    });
+  });
+}
+
+/** On a page, whose y runs down. */
+function isClockwise(ring: readonly PagePoint[]): boolean {
+  const twice = ring.reduce((sum, { x, y }, index) => {
+    const to = next(ring, index);
+    return sum + x * to.y - to.x * y;
+  }, 0);
+  return twice > 0;
 }
 
 function middleOf(ring: readonly PagePoint[]): PagePoint {

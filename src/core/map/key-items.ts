@@ -101,6 +101,11 @@ function styleSwatch(style: StyleName, left: number, top: number): readonly Mark
     const centre = { x: left + SWATCH.width / 2, y: top + SWATCH.height / 2 };
     return areaMarks({ style, hatch: null }, [signRing(centre)]);
   }
+  if (style === "disease") {
+    // Its words take two lines: there is room for the thorns above and below.
+    const inner = { left: left + 0.6, top: top + 0.7, width: SWATCH.width - 1.2, height: 3 };
+    return areaMarks({ style, hatch: null }, [boxRing(inner)]);
+  }
   if (style === "rows") return rowSwatch(left, top);
   if (style === "stake") {
     return stakeMarks("", { x: left + SWATCH.width / 2, y: top + SWATCH.height / 2 });

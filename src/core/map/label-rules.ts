@@ -85,6 +85,16 @@ export const LABEL_RULES = {
       { place: "apart", sizesPt: [small, least] },
     ],
   },
+  mark: {
+    isBoxed: false,
+    tries: [
+      { place: "inside", sizesPt: [small] },
+      { place: "turned", sizesPt: [small] },
+      { place: "beside", sizesPt: [small, least] },
+      { place: "apart", sizesPt: [small, least] },
+      { place: "over", sizesPt: [small, least] },
+    ],
+  },
 } as const satisfies Readonly<Record<string, LabelRule>>;
 
 /**

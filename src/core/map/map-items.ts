@@ -1,9 +1,11 @@
 /** What a plot map shows of a layout, before it is cut into sheets. */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { markName } from "../ground/ground-diseases.ts";
+import { civilFromDay } from "../model/day.ts";
 import type { LengthUnit } from "../model/length.ts";
 import { type Finding, checkOf } from "../checks/all-checks.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
-import type { AreaShape, Layout, Picture, Planting } from "../model/plan.ts";
+import type { AreaShape, GroundMark, Layout, Picture, Plan, Planting } from "../model/plan.ts";
 import type { Point } from "../geometry/point.ts";
 import { type Hatch, hatchByGroup, sharedHatchGroups } from "../page/hatch.ts";
 import { type StyleName, plantingStyle, surroundingStyle } from "./map-style.ts";
@@ -13,7 +15,7 @@ import { coverMarks, sheetWords } from "./map-words.ts";
 
 export interface MapItem {
   readonly id: string;
-  readonly what: "site" | "bed" | "planting" | "surrounding";
+  readonly what: "site" | "bed" | "planting" | "surrounding" | "mark";
   readonly outline: Outline;
   readonly style: StyleName;
   readonly hatch: Hatch | null;
@@ -77,18 +79,7 @@ function mapItems(
   };
   const plain = { hatch: null, group: null };
   return [
-    ...(plan.site.outline
-      ? [
-          {
-            id: "site",
-            what: "site" as const,
-            outline: outlineOf(plan.site.outline),
-            style: "site" as const,
-            ...plain,
-            label: "",
-          },
-        ]
-      : []),
+    ...siteItem(plan.site),
     ...plan.surroundings.map((item) => ({
       id: item.id,
       what: "surrounding" as const,
@@ -120,7 +111,26 @@ function mapItems(
         isHatchShared: look.group !== null && shared.has(look.group),
       };
     }),
+    ...plan.groundMarks.map(markItem),
   ];
+}
+
+function siteItem({ outline }: Plan["site"]): readonly MapItem[] {
+  if (outline === undefined) return [];
+  const plain = { hatch: null, group: null, label: "" };
+  return [{ id: "site", what: "site", outline: outlineOf(outline), style: "site", ...plain }];
+}
+
+function markItem(mark: GroundMark): MapItem {
+  return {
+    id: mark.id,
+    what: "mark",
+    outline: outlineOf(mark.outline),
+    style: "disease",
+    hatch: null,
+    group: null,
+    label: sheetWords.marked(markName(mark), civilFromDay(mark.seenOn).year),
+  };
 }
 
 /** `B02-1 cage`, `A04-1 to eat`: what is no seed crop says so, to be seen at arm's length. */

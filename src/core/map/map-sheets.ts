@@ -179,7 +179,7 @@ function panelWords(
       { ...small(keyWords.grid), name: keyWords.grid },
     ],
     before: [
-      ...(set.cut.length > 0 ? [small(cutWords(set.cut))] : []),
+      ...(isOne && set.cut.length > 0 ? [small(cutWords(set.cut))] : []),
       ...(isPassedOn(input) ? [small(noteWords.seedLaw)] : []),
       checksItem(here.length > 0, sheetWords.checks(countText(input.result.findings))),
     ],

@@ -7,6 +7,7 @@ export type StyleName =
   | "seed"
   | "not seed"
   | "conflict"
+  | "disease"
   | "pollen"
   | "point"
   | "hedge"
@@ -40,6 +41,7 @@ export const styles: Readonly<Record<StyleName, Style>> = {
   seed: { pen: { widthMm: 0.55 } },
   "not seed": { pen: { widthMm: 0.4, dashMm: [1.5, 0.9] } },
   conflict: { pen: { widthMm: 1.1 }, isDouble: true },
+  disease: { pen: { widthMm: 0.3 } },
   measure: { pen: { widthMm: 0.35 } },
   rows: { pen: { widthMm: 0.3 } },
   stake: { pen: { widthMm: 0.35 } },

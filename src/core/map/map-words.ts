@@ -9,6 +9,7 @@ export const styleWords: Readonly<Record<StyleName, string>> = {
   seed: "for seed",
   "not seed": "not for seed",
   conflict: "in a conflict",
+  disease: "disease: go there last",
   measure: "too close",
   rows: "row ends; dot: row 1",
   stake: "stake for tapes",
@@ -91,6 +92,8 @@ export const sheetWords = {
   cut: (names: string) => `Cut by the edge of the map: ${names}.`,
   plots: "Plots, in the order of the walk",
   toEat: "to eat",
+  /** Beside what is marked on the ground: `white rot 2025`. */
+  marked: (disease: string, year: number) => `${disease} ${year}`,
   plants: (count: number) => counted(count, { one: "plant", other: "plants" }),
   pictureLeft: "The picture is not printed: it cannot be read, or has more than 25 million dots",
   unset: (count: number, names: string) =>
@@ -105,7 +108,8 @@ export const keyWords = {
   grid: "Crosses: the grid, for squares such as c4.",
   sheets: "Sheets",
   shaded: (sheet: number) => `Shaded: this sheet, ${sheet}.`,
-  crossed: "Crossed: empty, so not printed.",
+  crossed: "Crossed: nothing of this garden is on it, so it is not printed.",
+  around: "Dotted: pollen sources around.",
   joins: (sheet: number) => `sheet ${sheet}`,
   northUp: "North arrow: north is up.",
   northTurned: (degrees: number) =>

@@ -1,7 +1,6 @@
 /** Lines between the nearest points of what is too close, each with its number in the list. */
 import { labelBox } from "../page/label-box.ts";
 import type { LabelPlacer } from "../page/label-placer.ts";
-import type { Bounds } from "../geometry/bounds.ts";
 import type { Point } from "../geometry/point.ts";
 import type { NumberedFinding } from "./map-items.ts";
 import { styles } from "./map-style.ts";
@@ -32,8 +31,8 @@ export interface MeasuredMarks {
 
 export function measuredMarks(
   measured: readonly NumberedFinding[],
-  /** Ground that the sheets show together. */
-  whole: Bounds,
+  /** Whether some sheet shows a place. */
+  isShown: (place: Point) => boolean,
   view: SheetView,
   placer: LabelPlacer,
   ruler: TextRuler,
@@ -43,7 +42,7 @@ export function measuredMarks(
   const numbers = new Set<number>();
   const here = measured.flatMap(({ number, finding }) => {
     if (finding.where === undefined) return [];
-    const drawn = measuredLine(finding.where, whole, view);
+    const drawn = measuredLine(finding.where, isShown, view);
     const seen = clipLine(drawn.from, drawn.to, view.box);
     return seen === null ? [] : [{ number, drawn, seen }];
   });
@@ -64,11 +63,9 @@ interface MeasuredLine {
 /** From point to point; towards ground that no sheet shows, a short arrow. */
 function measuredLine(
   where: readonly [Point, Point],
-  whole: Bounds,
+  isShown: (place: Point) => boolean,
   view: SheetView,
 ): MeasuredLine {
-  const isShown = ({ x, y }: Point) =>
-    x >= whole.minX && x <= whole.maxX && y >= whole.minY && y <= whole.maxY;
   const [here, there] = isShown(where[0]) ? where : [where[1], where[0]];
   const [from, to] = [view.toPage(here), view.toPage(there)];
   if (isShown(there)) return { from, to, ends: [ringEnd(from), ringEnd(to)] };

@@ -9,6 +9,7 @@ import type { Layout, Plan } from "../model/plan.ts";
 import { groundMetres, paperMm, standardRatios } from "../page/drawing-ratio.ts";
 import { type PageFrame, pageFrame } from "../page/page-frame.ts";
 import type { Orientation, PaperName } from "../page/paper.ts";
+import { ownBounds } from "./own-ground.ts";
 
 /** Neighbouring sheets repeat at least this much of the drawing, mm on paper. */
 export const OVERLAP_MM = 15;
@@ -44,7 +45,7 @@ export interface SheetPlan {
   readonly columns: number;
   /** Ground covered by all sheets together. */
   readonly whole: Bounds;
-  /** Sheets with something on them; none when there would be more than may be. */
+  /** Sheets with something of one's own on them; none when there would be more than may be. */
   readonly sheets: readonly MapSheet[];
 }
 
@@ -183,21 +184,46 @@ export function planSheets(
       line: groundMetres(LINE_MM, ratio),
     },
   );
-  const contents = [...layout.beds, ...layout.plantings, ...plan.surroundings].map(
-    (item) => outlineOf(item.outline).bounds,
-  );
+  const own = ownBounds(plan, layout);
   const count = rows * columns;
-  const all = Array.from({ length: count > mostSheets ? 0 : count }, (_, index): MapSheet => {
-    const row = Math.floor(index / columns);
-    const column = index % columns;
-    const minX = whole.minX + column * (width - overlap);
-    const maxY = whole.maxY - row * (height - overlap);
-    const window = { minX, maxX: minX + width, minY: maxY - height, maxY };
-    return { number: index + 1, row, column, window };
-  });
-  const isEmpty = ({ window }: MapSheet) => !contents.some((bounds) => meets(bounds, window));
+  const all = Array.from({ length: count > mostSheets ? 0 : count }, (_, index) =>
+    sheetAt({ frame, ratio, columns, whole }, index),
+  );
+  const isEmpty = ({ window }: MapSheet) => !own.some((bounds) => meets(bounds, window));
   const sheets = all.filter((sheet) => count === 1 || !isEmpty(sheet));
   return { frame, ratio, rows, columns, whole, sheets };
+}
+
+/** A sheet by its place in the grid, counted row by row from 0, whether it is printed or not. */
+function sheetAt(
+  { frame, ratio, columns, whole }: Pick<SheetPlan, "frame" | "ratio" | "columns" | "whole">,
+  index: number,
+): MapSheet {
+  const [width, height] = [frame.drawing.width, frame.drawing.height].map((side) =>
+    groundMetres(side, ratio),
+  ) as [number, number];
+  const overlap = groundMetres(OVERLAP_MM, ratio);
+  const row = Math.floor(index / columns);
+  const column = index % columns;
+  const minX = whole.minX + column * (width - overlap);
+  const maxY = whole.maxY - row * (height - overlap);
+  const window = { minX, maxX: minX + width, minY: maxY - height, maxY };
+  return { number: index + 1, row, column, window };
+}
+
+/** Sheets of the grid that are not printed: nothing of one's own is on them. */
+export function leftOutSheets(plan: SheetPlan): readonly MapSheet[] {
+  const printed = new Set(plan.sheets.map(({ number }) => number));
+  return Array.from({ length: plan.rows * plan.columns }, (_, index) =>
+    sheetAt(plan, index),
+  ).filter(({ number }) => !printed.has(number));
+}
+
+/** Whether a place is on a sheet that is printed. */
+export function isPrintedAt({ sheets }: Pick<SheetPlan, "sheets">, { x, y }: Point): boolean {
+  return sheets.some(
+    ({ window: { minX, maxX, minY, maxY } }) => x >= minX && x <= maxX && y >= minY && y <= maxY,
+  );
 }
 
 function countOf(needed: number, shown: number, overlap: number): number {

@@ -1,6 +1,7 @@
 /** The ground as one map sheet shows it: outlines, hatches, measured lines and their words. */
 import { gapBetween } from "../geometry/gap.ts";
 import { type Outline, outlineOf } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
 import type { Hatch } from "../page/hatch.ts";
 import { groundMarks } from "./ground-marks.ts";
 import { type Ring, boxOf } from "../page/label-box.ts";
@@ -9,7 +10,7 @@ import { labelPlacer } from "../page/label-placer.ts";
 import type { MapContent, MapItem } from "./map-items.ts";
 import { type StyleName, styles } from "./map-style.ts";
 import { pictureMark } from "./picture-mark.ts";
-import type { MapSheet, SheetPlan } from "./page-plan.ts";
+import { type MapSheet, type SheetPlan, isPrintedAt } from "./page-plan.ts";
 import { type Box, type Mark, type PagePoint, type TextRuler, area } from "../page/scene.ts";
 import { rowMarks } from "./row-marks.ts";
 import { stakeMarks, stakePlace } from "./stake-marks.ts";
@@ -48,7 +49,7 @@ export function sheetDrawing(
   ruler: TextRuler,
 ): SheetDrawing {
   const shown = shownItems(content, sheet, view);
-  const grounds = shown.filter(({ item }) => item.what !== "site").map(({ ground }) => ground);
+  const grounds = groundsToKeepOff(shown);
   const slivers = shown.filter(({ ground }) => isSliver(ground, view.box));
   const labelled = (what: MapItem["what"]) =>
     shown.filter(
@@ -63,17 +64,15 @@ export function sheetDrawing(
   );
   const stakes = stakesIn(content, view);
   for (const { centre } of stakes) placer.firstFree([stakePlace(centre)]);
-  const label = (what: "bed" | "surrounding") =>
+  const label = (what: "bed" | "surrounding" | "mark") =>
     placeLabels(labelled(what), placer, ruler, LABEL_RULES[what]);
-  const measured = measuredMarks(content.measured, plan.whole, view, placer, ruler);
-  const beds = label("bed");
-  const names = label("surrounding");
+  const isShown = (place: Point) => isPrintedAt(plan, place);
+  const measured = measuredMarks(content.measured, isShown, view, placer, ruler);
+  const [ills, beds, names] = [label("mark"), label("bed"), label("surrounding")];
   const rows = shown.flatMap(rowsOf);
   const whole = new Map(shown.map(({ item, original }) => [item, original]));
   const originals = (some: readonly MapItem[]) =>
     new Set(some.map((item) => whole.get(item) ?? item));
-  // A line under the map says what its edge cuts.
-  const cut = slivers.flatMap(({ item }) => (item.what === "surrounding" ? [item] : []));
   return {
     marks: [
       ...(content.picture ? [pictureMark(content.picture, view)] : []),
@@ -82,9 +81,7 @@ export function sheetDrawing(
       ...joins,
       ...measured.lines,
       ...drawn(shown, true),
-      ...names.marks,
-      ...beds.marks,
-      ...codes.marks,
+      ...[names, beds, ills, codes].flatMap(({ marks }) => marks),
       ...measured.badges,
       ...stakes.flatMap(({ letter, centre }) => stakeMarks(letter, centre)),
     ],
@@ -94,10 +91,25 @@ export function sheetDrawing(
     ]),
     hatches: hatchesOf(shown.map(({ item }) => item)),
     visible: originals(shown.map(({ item }) => item)),
-    labelled: originals([...codes.placed, ...beds.placed, ...names.placed, ...cut]),
+    labelled: originals([
+      ...[codes, ills, beds, names].flatMap(({ placed }) => placed),
+      ...slivers.flatMap(namedElsewhere),
+    ]),
     named: originals(codes.named),
     numbers: measured.numbers,
   };
+}
+
+/** Words keep off the ground of all but the site, and what is marked: others stand on it. */
+function groundsToKeepOff(shown: readonly Shown[]): readonly Ground[] {
+  return shown
+    .filter(({ item }) => item.what !== "site" && item.what !== "mark")
+    .map(({ ground }) => ground);
+}
+
+/** A line under the map says what its edge cuts. */
+function namedElsewhere({ item }: Shown): readonly MapItem[] {
+  return item.what === "surrounding" || item.what === "mark" ? [item] : [];
 }
 
 interface Shown {
@@ -225,13 +237,16 @@ export function signRing({ x, y }: PagePoint): Ring {
   });
 }
 
+/** What lies beneath these is seen. */
+const SEEN_THROUGH: ReadonlySet<StyleName> = new Set(["site", "was", "disease"]);
+
 /** Outline and hatch in the style of the item; also used by the key. */
 export function areaMarks(
   { style, hatch }: Pick<MapItem, "style" | "hatch">,
   rings: readonly Ring[],
 ): readonly Mark[] {
   const { pen, isDouble, fill = 1 } = styles[style];
-  const filled = style === "site" || style === "was" ? null : fill;
+  const filled = SEEN_THROUGH.has(style) ? null : fill;
   const outer: Mark = { kind: "area", rings, fill: filled, hatch, pen };
   const inner: readonly Mark[] = isDouble
     ? rings.map((ring) => area(ring, null, { widthMm: pen.widthMm * 0.36, grey: 1 }))

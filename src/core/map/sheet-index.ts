@@ -2,13 +2,15 @@
 import { type FlowItem, heading, paragraph } from "../page/flow.ts";
 import type { LabelPlacer } from "../page/label-placer.ts";
 import { labelBox } from "../page/label-box.ts";
-import type { MapContent } from "./map-items.ts";
+import { cutNames, cutWords } from "./beyond-map.ts";
+import type { MapContent, MapItem } from "./map-items.ts";
 import { TYPE_PT } from "./map-style.ts";
-import { type MapSheet, OVERLAP_MM, type SheetPlan } from "./page-plan.ts";
+import { type MapSheet, OVERLAP_MM, type SheetPlan, meets } from "./page-plan.ts";
 import {
   type Box,
   type Mark,
   type PagePoint,
+  type Pen,
   type TextRuler,
   area,
   boxRing,
@@ -26,8 +28,8 @@ const NUMBER_ROOM_MM = 0.8;
 
 /**
  * The small map. Its lines are the joins of the sheets, so that each cell is the ground nearest to
- * its sheet's middle; the cell of the sheet it stands on is shaded, and that of an empty sheet
- * crossed out. A number that its cell has no room for is left out: the line below says which sheet this is.
+ * its sheet's middle; the cell of the sheet it stands on is shaded, and that of a sheet that is not
+ * printed crossed out. What stands around is dotted, on those as well. A number that its cell has no room for is left out: the line below says which sheet this is.
  */
 export function sheetIndex(
   plan: SheetPlan,
@@ -40,9 +42,12 @@ export function sheetIndex(
   const groundHeight = plan.whole.maxY - plan.whole.minY;
   const mmPerMetre = Math.min(widthMm / groundWidth, MOST_HIGH_MM / groundHeight);
   const size = { width: groundWidth * mmPerMetre, height: groundHeight * mmPerMetre };
+  const cut = cutNames(content.items, plan);
   const words = [
     keyWords.shaded(here.number),
     ...(plan.sheets.length < plan.rows * plan.columns ? [keyWords.crossed] : []),
+    ...(content.items.some((item) => isAround(item, plan)) ? [keyWords.around] : []),
+    ...(cut.length > 0 ? [cutWords(cut)] : []),
   ];
   return [
     heading(keyWords.sheets, widthMm, TYPE_PT.body, ruler),
@@ -70,6 +75,7 @@ function indexMarks(
 ): readonly Mark[] {
   const { box } = view;
   const beds = content.items.filter((item) => item.what === "bed" || item.what === "planting");
+  const around = content.items.filter((item) => isAround(item, plan));
   const cells = Array.from({ length: plan.rows * plan.columns }, (_, index) => {
     const row = Math.floor(index / plan.columns);
     const column = index % plan.columns;
@@ -80,13 +86,12 @@ function indexMarks(
     ...cells.flatMap(({ sheet, cell }) =>
       sheet === here ? [area(boxRing(cell), SHADE, null)] : [],
     ),
-    ...beds.map((item): Mark => ({
-      kind: "area",
-      rings: view.ringsOf(item.outline),
-      fill: null,
-      hatch: null,
-      pen: { widthMm: 0.1 },
-    })),
+    {
+      kind: "group",
+      clip: box,
+      marks: around.map((item) => outlineMark(item, view, AROUND)),
+    },
+    ...beds.map((item) => outlineMark(item, view, { widthMm: 0.1 })),
     area(boxRing(box), null, { widthMm: 0.3 }),
     ...cells.flatMap(({ sheet, cell }) => [
       area(boxRing(cell), null, { widthMm: 0.2 }),
@@ -99,6 +104,16 @@ function indexMarks(
 }
 
 const SHADE = 0.82;
+const AROUND: Pen = { widthMm: 0.25, dashMm: [0.3, 0.6] };
+
+/** A pollen source with ground of its own, in part on some sheet of the grid, printed or not. */
+function isAround({ what, style, outline }: MapItem, { whole }: SheetPlan): boolean {
+  return what === "surrounding" && style === "pollen" && meets(outline.bounds, whole);
+}
+
+function outlineMark(item: MapItem, view: SheetView, pen: Pen): Mark {
+  return { kind: "area", rings: view.ringsOf(item.outline), fill: null, hatch: null, pen };
+}
 
 /**
  * Where a sheet is in the small map: its window up to the middle of each overlap, where the joins

@@ -4,15 +4,18 @@
  */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { walkingNumbers } from "../fieldwork/walking-order.ts";
+import { markName } from "../ground/ground-diseases.ts";
+import { marksOn } from "../ground/ground-history.ts";
 import type { ListPageSetting } from "../map/list-pages.ts";
 import { type MapItem, mapContent } from "../map/map-items.ts";
 import { placeTitle } from "../map/map-text.ts";
-import { formatLength } from "../model/length.ts";
+import { longDate } from "../model/day.ts";
+import { type LengthUnit, formatLength } from "../model/length.ts";
 import type { AreaShape, Planting } from "../model/plan.ts";
 import { planRevision } from "../page/file-name.ts";
 import { PAGE_MARGIN_MM } from "../page/page-frame.ts";
 import { type Box, type Mark, type Page, line } from "../page/scene.ts";
-import { type BedAxes, bedAxes, placeAlong } from "./bed-axes.ts";
+import { type BedAxes, bedAxes, placeAlong, reachOn } from "./bed-axes.ts";
 import { type CardContent, cardMarks } from "./card-marks.ts";
 import { cardWords } from "./card-words.ts";
 import { bedCardWords as words } from "./page-words.ts";
@@ -90,7 +93,17 @@ function contentOf(subject: CardSubject, input: CheckedLayout): CardContent {
   return {
     title: subject.title,
     size: sizeWords(subject.outline, axes, plan.units),
-    note: subject.note,
+    before: [
+      ...marksOn(plan, subject.outline).map(({ outline, ...mark }) => ({
+        words: words.marked(
+          markName(mark),
+          longDate(mark.seenOn),
+          partOfBed(outline, axes, plan.units),
+        ),
+        isBold: true,
+      })),
+      ...(subject.note === "" ? [] : [{ words: subject.note, isBold: false }]),
+    ],
     bed: {
       axes,
       items: [subject.id, ...subject.plantings.map(({ id }) => id)]
@@ -105,7 +118,15 @@ function contentOf(subject: CardSubject, input: CheckedLayout): CardContent {
   };
 }
 
-function sizeWords(outline: AreaShape, axes: BedAxes, unit: "m" | "ft"): string {
+/** How far along the bed something reaches; null where it is nearly all of it. */
+function partOfBed(outline: AreaShape, axes: BedAxes, unit: LengthUnit): string | null {
+  const { along } = reachOn(axes, outline);
+  const [from, to] = [along.from, Math.min(along.to, axes.lengthM)];
+  if (to - from > 0.9 * axes.lengthM) return null;
+  return words.along(from < 0.005 ? "0" : formatLength(from, unit), formatLength(to, unit));
+}
+
+function sizeWords(outline: AreaShape, axes: BedAxes, unit: LengthUnit): string {
   const [width, length] = [axes.widthM, axes.lengthM].map((side) => formatLength(side, unit));
   const say = outline.shape === "rectangle" ? words.size : words.sizeAtMost;
   return say(width ?? "", length ?? "");

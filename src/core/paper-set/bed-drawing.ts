@@ -22,6 +22,8 @@ import type { BedAxes } from "./bed-axes.ts";
 export interface BedDrawing {
   readonly height: number;
   readonly ratioWords: string;
+  /** Too small to find anything on it. */
+  readonly isTiny: boolean;
   readonly draw: (left: number, top: number) => readonly Mark[];
 }
 
@@ -30,6 +32,7 @@ const NORTH_MM = 13;
 /** A needle is at least so high. */
 const NEEDLE_MM = 15;
 const RULER_MM = 6;
+const TINY_MM = 20;
 /** Figures of the ruler are at least so far apart. */
 const FIGURE_MM = 11;
 const PEN: Pen = { widthMm: 0.25 };
@@ -63,6 +66,7 @@ export function bedDrawing(
   const size = { width: paperMm(axes.lengthM, ratio), height: paperMm(axes.widthM, ratio) };
   return {
     height: Math.max(size.height + RULER_MM, NEEDLE_MM),
+    isTiny: Math.max(size.width, size.height) < TINY_MM,
     ratioWords: ratioText(Number(ratio.toFixed(0)), unit),
     draw: (left, top) => [
       ...itemMarks(

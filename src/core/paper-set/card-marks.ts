@@ -9,7 +9,6 @@ import {
   paragraph,
   textLines,
 } from "../page/flow.ts";
-import { qrMarks } from "../page/qr-marks.ts";
 import {
   type Box,
   type Mark,
@@ -26,12 +25,14 @@ import {
 import { type DrawnBed, bedDrawing } from "./bed-drawing.ts";
 import type { CardWords } from "./card-words.ts";
 import { bedCardWords, continued } from "./page-words.ts";
+import { squareCode } from "./square-code.ts";
 
 export interface CardContent {
   /** `Bed A01`. */
   readonly title: string;
   readonly size: string;
-  readonly note: string;
+  /** What is wrong with its ground, and its note: before the plantings. */
+  readonly before: readonly { readonly words: string; readonly isBold: boolean }[];
   readonly bed: DrawnBed;
   readonly plantings: readonly CardWords[];
 }
@@ -59,8 +60,6 @@ const BOX_MM = 9;
 const TWO_COLUMNS_MM = 110;
 const COLUMN_GAP_MM = 4;
 const NOTE_LINE_MM = 8;
-/** The square code: as small as a telephone reads it well, larger where its words are longer. */
-const CODE_MM = [14, 16, 18, 20, 22] as const;
 const RULE: Pen = { widthMm: 0.2 };
 
 /**
@@ -82,8 +81,10 @@ export function cardMarks(
   );
   const whole = tries.filter(({ isOver }) => !isOver);
   const sets = whole.length > 0 ? whole : tries.slice(-1);
-  const fewest = Math.min(...sets.map(({ bodies }) => bodies.length));
-  const set = sets.find(({ bodies }) => bodies.length === fewest) as SetCard;
+  // A drawing that cannot be read is worth a second card.
+  const cost = ({ bodies, isTiny }: SetCard) => bodies.length + Number(isTiny);
+  const least = Math.min(...sets.map(cost));
+  const set = sets.find((each) => cost(each) === least) as SetCard;
   return set.bodies.map((body, index): Card => (box) => {
     const [left, top] = [box.left + PAD_MM, box.top + PAD_MM];
     const foot = box.top + box.height - PAD_MM;
@@ -131,6 +132,7 @@ interface SetCard {
   readonly bodies: readonly ((room: Box) => readonly Mark[])[];
   /** A planting's words are higher than a card. */
   readonly isOver: boolean;
+  readonly isTiny: boolean;
 }
 
 interface CardRoom {
@@ -142,7 +144,7 @@ interface CardRoom {
 }
 
 function setCard(
-  { bed, note, plantings }: CardContent,
+  { bed, before, plantings }: CardContent,
   size: { readonly width: number; readonly height: number },
   { count, width, drawing: share }: CardRoom,
   scale: number,
@@ -165,7 +167,9 @@ function setCard(
   const bodies: ((room: Box) => readonly Mark[])[] = [];
   let isOver = false;
   let waiting: readonly FlowItem[] = [
-    ...(note === "" ? [] : [paragraph(note, each, TYPE.body * scale, ruler)]),
+    ...before.map(({ words, isBold }) =>
+      paragraph(words, each, TYPE.body * scale, ruler, { isBold }),
+    ),
     ...plantings.map((words) => plantingItem(words, each, scale, ruler)),
   ];
   while (waiting.length > 0) {
@@ -189,6 +193,7 @@ function setCard(
     drawing: drawing.draw,
     bodies,
     isOver,
+    isTiny: drawing.isTiny,
   };
 }
 
@@ -248,20 +253,6 @@ function plantingItem(words: CardWords, width: number, scale: number, ruler: Tex
       ...(code ? code.marks(left + width - code.side, top) : []),
       ...writingBoxes({ left, top: top + upper, width, height: BOX_MM }),
     ],
-  };
-}
-
-function squareCode(machine: string) {
-  const side = CODE_MM.find(
-    (each) => qrMarks(machine, { left: 0, top: 0, width: each, height: each }) !== null,
-  );
-  if (side === undefined) return null;
-  return {
-    side,
-    marks: (left: number, top: number) => {
-      const box = { left, top, width: side, height: side };
-      return figure(bedCardWords.machineCode(machine), box, qrMarks(machine, box) ?? []);
-    },
   };
 }
 

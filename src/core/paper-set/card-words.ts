@@ -7,7 +7,8 @@ import { daysToKeep } from "../fieldwork/days-to-keep.ts";
 import { seedTakingLines } from "../fieldwork/seed-taking-lines.ts";
 import { lotCodesToSow } from "../lots/lot-book.ts";
 import { plotCode } from "../lots/plot-code.ts";
-import { shortDate } from "../model/day.ts";
+import { longDate, shortDate } from "../model/day.ts";
+import { isStanding } from "../model/layouts.ts";
 import { type LengthUnit, formatLength } from "../model/length.ts";
 import type { Planting } from "../model/plan.ts";
 import { type BedAxes, reachOn } from "./bed-axes.ts";
@@ -80,9 +81,16 @@ function amountWords({ plants, rows, outline }: Planting, unit: LengthUnit): str
   return inRows === "" ? planted : `${planted} in ${inRows}${apart}`;
 }
 
-function startWords({ start }: Planting): string {
+/** What stands over winter says so: nobody is to sow it a second time. */
+function startWords(planting: Planting): string {
+  const { start } = planting;
+  if (isStanding(planting)) return start ? standsSince(start) : "Stands over winter";
   if (!start) return "";
   return `${start.method === "sown" ? "Sow" : "Set out"} ${shortDate(start.date)}`;
+}
+
+function standsSince({ method, date }: NonNullable<Planting["start"]>): string {
+  return `Stands over winter, ${method === "sown" ? "sown" : "set out"} ${longDate(date)}`;
 }
 
 function bloomWords({ id, flowering }: Planting, { result }: CheckedLayout): string {

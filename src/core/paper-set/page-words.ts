@@ -26,6 +26,10 @@ export const bedCardWords = {
   captions: ["Started", "Up", "First bloom", "Rogued", "Harvest"],
   shortCaptions: ["Started", "Up", "Bloom", "Rogued", "Harvest"],
   notes: "Notes",
+  /** What stays in the ground is carried on boots and tools (common practice). */
+  marked: (disease: string, seenOn: string, part: string | null) =>
+    `Caution: ${disease} in the ground, seen ${seenOn}${part === null ? "" : `, ${part}`}. Come here last, clean boots and tools after it`,
+  along: (from: string, to: string) => `${from} to ${to} from the near end`,
   machineCode: (code: string) => `Code for a machine: ${code}`,
 } as const;
 

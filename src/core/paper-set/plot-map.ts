@@ -149,7 +149,7 @@ function mapSet(input: CheckedLayout, settings: PlotMapSettings, ruler: TextRule
     rows: plotRows(input, grid),
     numbered: numberedWords(input),
     far: farSources(input, (surrounding) => isFar(surrounding.id)),
-    cut: cutNames(content.items, sheetPlan.whole),
+    cut: cutNames(content.items, sheetPlan),
     ruler,
   };
 }

@@ -2,6 +2,7 @@
 import type { Stand } from "../checks/stand.ts";
 import type { DayNumber } from "../model/day.ts";
 import { entryKinds } from "../model/entry-schema.ts";
+import { isStanding } from "../model/layouts.ts";
 import type { Cover, Entry } from "../model/plan.ts";
 import type { PlotRecord } from "./plot-record.ts";
 
@@ -63,7 +64,8 @@ function plotEntries(stand: Stand, record: PlotRecord, on: DayNumber): Kinds {
   const isBegunBy = planned?.start === undefined || planned.start.date <= on;
   const isBegun = record.sownOn !== null || record.setOutOn !== null || isBegunBy;
   const isGlass = isRaised && planned?.start?.sownUnderGlass !== undefined;
-  const beginnings = beginningsOf(record, isRaised, isGlass);
+  const hasStood = planned !== null && isStanding(planned);
+  const beginnings = hasStood ? [] : beginningsOf(record, isRaised, isGlass);
   if (!isBegun) return beginnings;
   const isToFlower = stand.shedsPollen || planned?.flowering === "cut";
   const bloom = bloomEntries(stand, record);

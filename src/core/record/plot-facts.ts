@@ -8,6 +8,7 @@ import { type CheckedLayout, wordingOf } from "../checks/checked-layout.ts";
 import type { Severity } from "../checks/finding.ts";
 import type { Kind } from "../kinds/crop.ts";
 import type { DayNumber } from "../model/day.ts";
+import { isStanding } from "../model/layouts.ts";
 import type { Plan } from "../model/plan.ts";
 import { type PlotRecord, plotRecord } from "./plot-record.ts";
 import { currentEntries, entriesUntil } from "./current-entries.ts";
@@ -31,6 +32,8 @@ export interface PlotFacts {
     readonly on: DayNumber;
     readonly isSeen: boolean;
   } | null;
+  /** It stood over winter: nothing of it is to be sown or set out. */
+  readonly isStanding: boolean;
   readonly flowers: boolean;
   /** As grown. */
   readonly bloom: Bloom | null;
@@ -65,6 +68,7 @@ export function plotFacts(grown: CheckedLayout, id: string, on: DayNumber): Plot
     plants: planting?.plants ?? null,
     rows: planting?.rows ?? null,
     start: start ? { method: start.method, on: start.date, isSeen: isSeenStart(record) } : null,
+    isStanding: planting !== null && isStanding(planting),
     flowers: stand?.shedsPollen ?? false,
     bloom: stand?.bloom ?? null,
     isAllSeason: isAllSeason(stand?.bloom ?? null, plan),

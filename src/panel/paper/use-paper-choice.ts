@@ -66,8 +66,10 @@ export function usePaperChoice(): PaperChoice {
   );
   const ratio = chosen.ratio ?? suggested;
   const sheets = useMemo(() => {
-    const { rows, columns } = planSheets(plan, layout, { paper, orientation }, ratio);
-    return rows * columns;
+    const plans = planSheets(plan, layout, { paper, orientation }, ratio);
+    const count = plans.rows * plans.columns;
+    // Those with nothing of one's own on them are not printed.
+    return count > MAX_SHEETS ? count : plans.sheets.length;
   }, [plan, layout, paper, orientation, ratio]);
   const mostSheets = isMany ? MOST_SHEETS : MAX_SHEETS;
   const choice = useMemo(

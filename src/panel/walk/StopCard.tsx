@@ -1,6 +1,8 @@
 import { useMemo } from "react";
 import { severitySign, severityWord } from "../../core/checks/wording.ts";
 import type { WalkStop } from "../../core/fieldwork/walk-stops.ts";
+import { markName } from "../../core/ground/ground-diseases.ts";
+import { marksOn } from "../../core/ground/ground-history.ts";
 import { type PlotFacts, plotFacts } from "../../core/record/plot-facts.ts";
 import { recordLines } from "../../core/record/record-lines.ts";
 import { useFieldPerson } from "../../store/window/field-person.ts";
@@ -28,6 +30,7 @@ export function StopCard({ walk, stop, onAsk }: StopCardProps) {
     <>
       <StopHeading facts={facts} />
       <FactLines facts={facts} />
+      <GroundLines walk={walk} stop={stop} />
       <DueJobs walk={walk} stop={stop} onAsk={onAsk} />
       <StopRecord walk={walk} stop={stop} />
       {stop.planting !== null && <HarvestOffer plantingId={stop.id} />}
@@ -80,6 +83,21 @@ export function FactLines({ facts }: { readonly facts: PlotFacts }) {
       )}
     </>
   );
+}
+
+/** Diseases of the ground one stands on, whatever is planted there. */
+function GroundLines({ walk, stop }: Pick<StopCardProps, "walk" | "stop">) {
+  const { plan } = walk.planned;
+  const { planting } = stop;
+  const marks = useMemo(
+    () => (planting === null ? [] : marksOn(plan, planting.outline)),
+    [plan, planting],
+  );
+  return marks.map((mark) => (
+    <p key={mark.id} className="caution-text">
+      {words.marked(markName(mark), mark.seenOn)}
+    </p>
+  ));
 }
 
 /** Lines that are read before the rest is asked for. */

@@ -1,7 +1,7 @@
 /** Words of the walk. */
 import type { Bloom } from "../../core/calendar/bloom-window.ts";
 import { weekday } from "../../core/calendar/week.ts";
-import { type DayNumber, shortDate } from "../../core/model/day.ts";
+import { type DayNumber, civilFromDay, longDate, shortDate } from "../../core/model/day.ts";
 import type { PlotFacts } from "../../core/record/plot-facts.ts";
 import { counted, formOf } from "../../core/words/plurals.ts";
 
@@ -10,6 +10,14 @@ const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 /** `Thu 20 May`. */
 export function dayWords(day: DayNumber): string {
   return `${WEEKDAYS[weekday(day) - 1] ?? ""} ${shortDate(day)}`;
+}
+
+/** The same for a narrow button: its weekday over its number in the month. */
+export function dayParts(day: DayNumber) {
+  return {
+    name: WEEKDAYS[weekday(day) - 1] ?? "",
+    number: String(civilFromDay(day).day),
+  };
 }
 
 export const walkWords = {
@@ -22,9 +30,8 @@ export const walkWords = {
   place: (number: number, of: number) => `${number} of ${of}`,
   today: (day: DayNumber) => `Today, ${dayWords(day)}`,
   otherDay: (day: DayNumber) => `Writing for ${dayWords(day)}`,
-  dayBefore: "A day earlier",
-  dayAfter: "A day later",
-  backToToday: "Today",
+  whichDay: "Which day is written down",
+  anotherDay: "Another day",
   outsideSeason: (season: string) => `This day lies outside the season ${season}.`,
   previous: "Back",
   next: "Next",
@@ -67,6 +74,9 @@ export const walkWords = {
       one: "1 finding elsewhere is new since this walk began.",
       other: `${count} findings elsewhere are new since this walk began.`,
     }),
+  /** What stays in the ground is carried on boots and tools (common practice). */
+  marked: (disease: string, seenOn: DayNumber) =>
+    `Caution: ${disease} in the ground, seen ${longDate(seenOn)}. Come here last, clean boots and tools after it.`,
   lookOnly: "This plan can only be looked at here: nothing is written down.",
   fewer: "One fewer",
   further: "One more",
@@ -87,11 +97,12 @@ export function plantsWords({ plants, rows }: PlotFacts): string | null {
   return `${counted(plants, { one: "plant", other: "plants" })}${inRows}`;
 }
 
-/** `Sown 20 May` where it is written down, `To be sown 20 May` where it is planned. */
-export function startWords({ start }: PlotFacts): string | null {
-  if (!start) return null;
+/** `Sown 20 May` where it is written down, `Planned: sown 20 May`; what stood over winter says so. */
+export function startWords({ start, isStanding }: PlotFacts): string | null {
+  if (!start) return isStanding ? "Stands over winter" : null;
   const { method, on, isSeen } = start;
   const verb = method === "sown" ? "sown" : "set out";
+  if (isStanding) return `Stands over winter, ${verb} ${longDate(on)}`;
   return isSeen
     ? `${verb === "sown" ? "Sown" : "Set out"} ${shortDate(on)}`
     : `Planned: ${verb} ${shortDate(on)}`;

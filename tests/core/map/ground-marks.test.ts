@@ -67,3 +67,32 @@ test("a building has one black corner, water two waves, which stay inside", () =
 test("nothing else carries marks", () => {
   expect(groundMarks("bed", ring(10, 20))).toEqual([]);
 });
+
+describe("diseased ground", () => {
+  const thorns = (shape: readonly PagePoint[]) =>
+    groundMarks("disease", shape).map((mark) => {
+      if (mark.kind !== "area" || mark.fill !== 0) throw new Error("no black thorn");
+      return mark.rings[0] ?? [];
+    });
+
+  test.each([
+    ["clockwise", ring(9, 18)],
+    ["the other way round", ring(9, 18).toReversed()],
+  ])("has thorns that point out, its ring %s", (_, shape) => {
+    const all = thorns(shape);
+    // Every 4.5 mm of 54 mm.
+    expect(all).toHaveLength(12);
+    for (const [a, b, tip] of all) {
+      for (const foot of [a, b]) expect(isWithin(foot)).toBe(true);
+      expect(isWithin(tip)).toBe(false);
+    }
+  });
+
+  test("is seen however narrow it is", () => {
+    expect(thorns(ring(0.5, 4)).length).toBeGreaterThanOrEqual(2);
+  });
+
+  function isWithin({ x = NaN, y = NaN }: Partial<PagePoint> = {}): boolean {
+    return x >= -1e-9 && x <= 9 + 1e-9 && y >= -1e-9 && y <= 18 + 1e-9;
+  }
+});

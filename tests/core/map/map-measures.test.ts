@@ -14,6 +14,8 @@ import {
   sharedHatchGroups,
 } from "../../../src/core/page/hatch.ts";
 import { HATCH_UNIT_MM, hatchMarks } from "../../../src/core/page/hatch-marks.ts";
+import { cutNames } from "../../../src/core/map/beyond-map.ts";
+import { mapContent } from "../../../src/core/map/map-items.ts";
 import { columnLetters, gridReference, mapGrid } from "../../../src/core/map/map-grid.ts";
 import { oneSheetRatio, planSheets, suggestRatio } from "../../../src/core/map/page-plan.ts";
 import { pageFrame, PAGE_MARGIN_MM } from "../../../src/core/page/page-frame.ts";
@@ -22,7 +24,9 @@ import type { Box } from "../../../src/core/page/scene.ts";
 import { clipLine } from "../../../src/core/page/sheet-view.ts";
 import {
   book,
+  day,
   gardenPlan,
+  mapInput,
   planOf,
   planting,
   rectangle,
@@ -241,6 +245,42 @@ describe("sheets", () => {
     );
     expect(rows * columns).toBeGreaterThan(4);
     expect(sheets.map(({ number }) => number)).toEqual([columns, (rows - 1) * columns + 1]);
+  });
+
+  test("a neighbour's field alone takes no sheet, what is the grower's own does", () => {
+    const beds = [
+      { id: "a", code: "A", outline: rectangle(0, 0, 2, 2) },
+      { id: "b", code: "B", outline: rectangle(60, 40, 2, 2) },
+    ];
+    const middle = rectangle(30, 20, 4, 4);
+    const field = source("s", "Field", rectangle(30, 20, 40, 30), { kind: "pumpkin" });
+    const corners = {
+      shape: "polygon" as const,
+      corners: [
+        [-10, -10],
+        [70, -10],
+        [70, 50],
+        [-10, 50],
+      ] as [number, number][],
+    };
+    const within = (some: Partial<typeof plan>) => {
+      const whole = planOf({ ...some, site: { ...plan.site, outline: corners } }, beds, []);
+      const [only] = whole.layouts;
+      if (!only) throw new Error("no layout");
+      const a4 = { paper: "A4", orientation: "landscape" } as const;
+      return { whole, set: planSheets(whole, only, a4, 100) };
+    };
+    const theirs = within({ surroundings: [{ ...field, reach: "ask" }] });
+    expect(theirs.set.sheets).toHaveLength(2);
+    expect(cutNames(mapContent(mapInput(theirs.whole)).items, theirs.set)).toContain("Field");
+    const mark = { id: "m", outline: middle, disease: "white-rot", seenOn: day("2025-07-08") };
+    for (const own of [
+      { surroundings: [{ ...field, reach: "ours" as const }] },
+      { surroundings: [source("h", "Shed", middle, { what: "building" })] },
+      { groundMarks: [mark] },
+    ]) {
+      expect(within(own).set.sheets.length).toBeGreaterThan(2);
+    }
   });
 });
 

@@ -102,8 +102,8 @@ describe("what the edge of the map cuts", () => {
     const { drawing } = pageFrame("A4", "landscape");
     const { plan, layout } = hedged((drawing.width * 200) / 1000 - 1);
     const sheets = planSheets(plan, layout, { paper: "A4", orientation: "landscape" }, 200);
-    expect(cutNames(mapContent(hedged(1)).items, sheets.whole)).toEqual([]);
-    expect(cutNames(mapContent({ ...hedged(1), plan, layout }).items, sheets.whole)).toEqual([]);
+    expect(cutNames(mapContent(hedged(1)).items, sheets)).toEqual([]);
+    expect(cutNames(mapContent({ ...hedged(1), plan, layout }).items, sheets)).toEqual([]);
   });
 });
 

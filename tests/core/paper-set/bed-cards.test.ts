@@ -2,6 +2,7 @@
 import jsqr from "jsqr";
 import { describe, expect, test } from "vitest";
 import { readLabel } from "../../../src/core/labels/read-label.ts";
+import { stakeLabels } from "../../../src/core/labels/stake-facts.ts";
 import { bedAxes, reachOn } from "../../../src/core/paper-set/bed-axes.ts";
 import { bedCardPages } from "../../../src/core/paper-set/bed-cards.ts";
 import { pageFrame } from "../../../src/core/page/page-frame.ts";
@@ -9,6 +10,7 @@ import { orientations } from "../../../src/core/page/paper.ts";
 import { pdfWriter } from "../../../src/core/page/pdf-writer.ts";
 import { type Mark, type Page, allMarks } from "../../../src/core/page/scene.ts";
 import {
+  day,
   mapInput,
   planOf,
   planting,
@@ -163,4 +165,38 @@ test("whoever takes seed is told to take it alike of so many plants", () => {
   expect(words.join(" ")).toMatch(/(each of at least|all) \d+ plants/);
   // Once for each planting kept for seed.
   expect(words).toHaveLength(kept.length);
+});
+
+test("what stands over winter is not told to be sown, and a bed that is ill says where", () => {
+  const bed = { id: "b", code: "B04", outline: rectangle(0, 0, 1.2, 9) };
+  const stood = (id: string, code: string, y: number, start?: string) =>
+    planting(id, code, "v", rectangle(0, y, 1.2, 3), {
+      bed: "b",
+      stoodInto: day("2027-01-01"),
+      ...(start === undefined ? {} : { start: { method: "sown", date: day(start) } }),
+    });
+  const plan = planOf(
+    {
+      varieties: [variety("v", "Grey Fold", "kale")],
+      groundMarks: [
+        {
+          id: "m",
+          outline: rectangle(0, -4, 3, 2),
+          disease: "clubroot",
+          seenOn: day("2025-09-01"),
+        },
+      ],
+    },
+    [bed],
+    [stood("p", "B04-1", -2, "2026-06-18"), stood("q", "B04-2", 2)],
+  );
+  const words = wordsOf(cards(mapInput(plan))).join(" ");
+  expect(words).toMatch(/Stands over winter, sown 18 Jun\s+2026/);
+  expect(words.match(/Stands over winter/g)).toHaveLength(2);
+  expect(words).not.toMatch(/\bSow\b/);
+  expect(words).toMatch(
+    /Caution: clubroot in the ground, seen 1 Sep 2025, 0 to 1\.5 m from the near\s+end/,
+  );
+  const stakes = stakeLabels(mapInput(plan)).map(({ lines: [first] }) => first);
+  expect(stakes).toEqual(["Stands over winter, sown 18 Jun 2026", "Stands over winter"]);
 });

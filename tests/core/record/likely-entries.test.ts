@@ -48,6 +48,20 @@ describe("what is offered first", () => {
     expect(first).not.toContain("sown");
   });
 
+  test("what stood over winter is not sown or set out again", () => {
+    const stoodInto = on("01-01");
+    for (const start of [
+      { method: "sown", date: day("2026-06-18") } as const,
+      { method: "transplanted", date: day("2026-08-01") } as const,
+      undefined,
+    ]) {
+      const first = firstOf({ ...(start ? { start } : {}), stoodInto }, [], "04-10", "kale");
+      expect(first).toContain("first flower");
+      expect(first).not.toContain("sown");
+      expect(first).not.toContain("set out");
+    }
+  });
+
   test("the cover that is planned and does not stand comes before the flowers", () => {
     expect(firstOf({ start: sown, cover: "cage" }, [], "06-10")[0]).toBe("covered");
     const stands = [entry("06-01", "covered", { cover: "cage" })];
