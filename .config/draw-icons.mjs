@@ -22,6 +22,8 @@ const SAMPLES = 4;
 export function drawIcons() {
   return new Map([
     ["icon.svg", Buffer.from(svg())],
+    // For the tab: a drawing in SVG is laid out as a page of its own before the first picture.
+    ["icon-64.png", png(64, 1)],
     ["icon-180.png", png(180, 1)],
     ["icon-192.png", png(192, 1)],
     ["icon-512.png", png(512, 1)],
