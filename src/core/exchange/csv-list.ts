@@ -33,6 +33,8 @@ export interface ListHeadings<Column extends string> {
   readonly alike?: ReadonlyMap<string, Column>;
   /** The first two columns, which a list needs, and whether it has what stands for them. */
   readonly isEnough: (has: (column: Column) => boolean) => boolean;
+  /** What stands in the columns of a list without headings; null: it cannot be told. */
+  readonly guess?: (rows: readonly (readonly string[])[]) => readonly (Column | null)[] | null;
 }
 
 export interface CsvList<Column extends string> {
@@ -67,22 +69,26 @@ export function readCsvList<Column extends string>(
   if (body.trim() === "") return fail("an empty file", "a list with headings in its first row");
   const delimiter = delimiterOf(body, headings);
   const { data, errors } = Papa.parse(body, { delimiter });
-  const [first = [], ...records] = data;
-  const columns = first.map((heading) => columnOf(heading, headings));
+  const [first = []] = data;
+  const named = first.map((heading) => columnOf(heading, headings));
+  const guessed = named.every((column) => column === null) ? guessedFrom(data, headings) : null;
+  const columns = guessed ?? named;
   const fault = headingFault(columns, first, headings);
   if (fault) return refuse({ file, object: "row 1", field: "", ...fault });
+  const headingRows = guessed ? 0 : 1;
+  const records = data.slice(headingRows);
   if (records.length > LIMITS.items) {
     return fail(`${records.length} rows`, `at most ${LIMITS.items} rows`);
   }
   const broken = new Map(errors.map(({ row, code }) => [row ?? -1, code]));
-  const rowOfHeadings = lead.includes("sep=") ? 2 : 1;
+  const rowsBefore = headingRows + (lead.includes("sep=") ? 1 : 0);
   const rows = records.flatMap((record, index): readonly CsvRow[] => {
     const cells = record.map((cell) => plainCell(cell).trim());
     if (cells.every((cell) => cell === "")) return [];
-    const problem = rowProblem(cells, columns.length, broken.get(index + 1));
-    return [{ row: rowOfHeadings + index + 1, cells, problem }];
+    const problem = rowProblem(cells, columns.length, broken.get(headingRows + index));
+    return [{ row: rowsBefore + index + 1, cells, problem }];
   });
-  const unknownColumns = first
+  const unknownColumns = (guessed ? [] : first)
     .map((heading) => plainCell(heading).trim())
     .filter((heading, index) => heading !== "" && columns[index] === null);
   return { ok: true, value: { columns, rows, hasDecimalComma: delimiter === ";", unknownColumns } };
@@ -100,15 +106,26 @@ function columnOf<Column extends string>(
   return columns.find((column) => column === plain) ?? alike?.get(plain) ?? null;
 }
 
-/** The delimiter that makes most known headings of the first row. */
+function guessedFrom<Column extends string>(
+  data: readonly (readonly string[])[],
+  { guess }: ListHeadings<Column>,
+): readonly (Column | null)[] | null {
+  return guess?.(data.map((record) => record.map((cell) => plainCell(cell).trim()))) ?? null;
+}
+
+/** The delimiter that makes most known headings of the first row, else most cells. */
 function delimiterOf(body: string, headings: ListHeadings<string>): string {
-  const known = (delimiter: string) =>
-    (Papa.parse(body, { delimiter, preview: 1 }).data[0] ?? []).filter((heading) =>
-      columnOf(heading, headings),
-    ).length;
   return [",", ";", "\t"]
-    .map((delimiter) => ({ delimiter, count: known(delimiter) }))
-    .reduce((best, entry) => (entry.count > best.count ? entry : best)).delimiter;
+    .map((delimiter) => {
+      const cells = Papa.parse(body, { delimiter, preview: 1 }).data[0] ?? [];
+      const known = cells.filter((heading) => columnOf(heading, headings)).length;
+      return { delimiter, known, cells: cells.length };
+    })
+    .reduce((best, entry) =>
+      entry.known > best.known || (entry.known === best.known && entry.cells > best.cells)
+        ? entry
+        : best,
+    ).delimiter;
 }
 
 function headingFault<Column extends string>(

@@ -8,7 +8,7 @@ import { isoFromDay } from "../model/day.ts";
 import type { Lot, Plan } from "../model/plan.ts";
 import { csvFile } from "../formats/csv-file.ts";
 
-/** Headings in the order they are written. Code and variety are needed when a list is read. */
+/** Headings in the order they are written. Of these variety alone is needed when a list is read. */
 export const lotColumns = [
   "code",
   "variety",

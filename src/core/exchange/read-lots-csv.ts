@@ -7,6 +7,7 @@ import { nextLotId, nextTestId } from "../edits/lot-edits.ts";
 import { nextPlaceId } from "../edits/storage-edits.ts";
 import { nextId } from "../edits/edit.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
+import { USUAL_PATTERN, codeByPattern } from "../lots/code-pattern.ts";
 import { lotBook } from "../lots/lot-book.ts";
 import { foldedCode } from "../model/lot-code.ts";
 import { lotFaults } from "../model/lot-problems.ts";
@@ -41,18 +42,32 @@ export function readLotsCsv(text: string, file: string, plan: Plan, book: CropBo
   if (!list.ok) return list;
   const { columns, rows, hasDecimalComma, unknownColumns } = list.value;
   const reader = lotReader(plan, book, hasDecimalComma);
+  const makeCode = codeMaker(plan);
   for (const { row, cells, problem } of rows) {
     const of = (column: LotColumn) => cells[columns.indexOf(column)] ?? "";
+    const read = Object.fromEntries(lotColumns.map((name) => [name, of(name)])) as Cells;
     if (problem) reader.reject({ row, name: of("code"), problems: [problem] });
-    else reader.take(Object.fromEntries(lotColumns.map((name) => [name, of(name)])) as Cells, row);
+    else reader.take(columns.includes("code") ? read : { ...read, code: makeCode(read) }, row);
   }
   return { ok: true, value: { ...reader.list, unknownColumns } };
 }
 
 const HEADINGS: ListHeadings<LotColumn> = {
   columns: lotColumns,
-  isEnough: (has) => has("code") && has("variety"),
+  isEnough: (has) => has("variety"),
 };
+
+/** Codes for the rows of a list that has none, by the plan's pattern, each once. */
+function codeMaker({ lots, lotCodePattern = USUAL_PATTERN }: Plan): (cells: Cells) => string {
+  const taken = new Set(lotBook(lots).codes);
+  return ({ kind, variety, ...cells }) => {
+    const year = cells["harvest year"];
+    const harvestYear = /^\d{4}$/.test(year) ? Number(year) : undefined;
+    const code = codeByPattern(lotCodePattern, { kind, variety, harvestYear }, taken);
+    taken.add(foldedCode(code));
+    return code;
+  };
+}
 
 /** Takes row after row; knows what is on the shelf and what the rows before have used. */
 function lotReader(plan: Plan, book: CropBook, hasDecimalComma: boolean) {

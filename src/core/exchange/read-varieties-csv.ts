@@ -48,12 +48,47 @@ export function readVarietiesCsv(
   plan: Plan,
   book: CropBook,
 ): Read<VarietyList> {
-  const list = readCsvList(text, file, HEADINGS);
+  const list = readCsvList(text, file, {
+    ...HEADINGS,
+    guess: (found) => columnsByContent(found, book),
+  });
   if (!list.ok) return list;
   const { columns, rows, hasDecimalComma, unknownColumns } = list.value;
   const reader = listReader(columns, plan, book, hasDecimalComma ? "," : undefined);
   for (const row of rows) reader.take(row);
   return { ok: true, value: { ...reader.list, unknownColumns } };
+}
+
+/**
+ * Of a list without headings, as people type one: the column most of whose cells name a kind, the
+ * first other one of words, and the first of whole numbers, which are the plants wanted.
+ */
+function columnsByContent(
+  rows: readonly (readonly string[])[],
+  book: CropBook,
+): readonly (CsvColumn | null)[] | null {
+  const filled = rows.filter((cells) => cells.some((cell) => cell !== ""));
+  const width = Math.max(0, ...filled.map((cells) => cells.length));
+  const all = Array.from({ length: width }, (_, index) =>
+    filled.map((cells) => cells[index] ?? "").filter((cell) => cell !== ""),
+  );
+  const kindsIn = all.map((cells) => cells.filter((cell) => book.find(cell)).length);
+  const most = Math.max(0, ...kindsIn);
+  if (most * 2 < filled.length || most === 0) return null;
+  const kind = kindsIn.indexOf(most);
+  const isCounts = (cells: readonly string[]) => cells.every((cell) => /^\d{1,6}$/.test(cell));
+  const counts = all.findIndex(
+    (cells, index) => index !== kind && cells.length > 0 && isCounts(cells),
+  );
+  const name = all.findIndex(
+    (cells, index) => index !== kind && cells.length > 0 && !isCounts(cells),
+  );
+  if (name === -1) return null;
+  return all.map((_, index) => {
+    if (index === kind) return "kind";
+    if (index === name) return "name";
+    return index === counts ? "plants wanted" : null;
+  });
 }
 
 const HEADINGS: ListHeadings<CsvColumn> = {
@@ -100,7 +135,11 @@ function listReader(
     const reject = (...problems: readonly CellProblem[]) => rejected.push({ row, name, problems });
     if (problem) return void reject(problem);
     const kind = kindOf(cellOf("kind"), cellOf("botanical name"), book);
-    const { changes, problems } = readRecord(columns, cells, kind, plan.units, decimalMark);
+    const { changes, problems } = readRecord(columns, cells, kind, {
+      unit: plan.units,
+      decimalMark,
+      book,
+    });
     if (!kind || problems.length > 0) return void reject(...problems);
     const key = rowKey({ name, kind: kind.id });
     const earlier = rowOf.get(key);
@@ -134,13 +173,18 @@ function kindOf(kindCell: string, botanicalCell: string, book: CropBook): Kind |
   return text === "" ? undefined : book.find(text);
 }
 
+interface RecordSetting {
+  readonly unit: LengthUnit;
+  readonly decimalMark: DecimalMark | undefined;
+  readonly book: CropBook;
+}
+
 /** What the cells of a row set, and what is wrong with them. Empty cells set nothing. */
 function readRecord(
   columns: readonly (CsvColumn | null)[],
   cells: readonly string[],
   kind: Kind | undefined,
-  unit: LengthUnit,
-  decimalMark: DecimalMark | undefined,
+  { unit, decimalMark, book }: RecordSetting,
 ): { readonly changes: CellChanges; readonly problems: readonly CellProblem[] } {
   const problems: CellProblem[] = [];
   let changes: CellChanges = {};
@@ -155,7 +199,7 @@ function readRecord(
       else if (!read.ok) add(read.expected);
       else changes = { ...changes, name: cell };
     } else if (column === "kind") {
-      if (!kind) add("the common name, botanical name or id of a kind known here");
+      if (!kind) add(kindExpected(cell, book));
     } else if (cell !== "" && kind) {
       const read = readCell(column satisfies ValueColumn, cell, kind, unit, decimalMark);
       if (read.ok) changes = { ...changes, ...read.value };
@@ -172,6 +216,23 @@ function readRecord(
   }
   return { changes, problems };
 }
+
+/** Where a text is part of the names of some kinds, such as `squash`, those are named. */
+function kindExpected(cell: string, book: CropBook): string {
+  const known = "the common name, botanical name or id of a kind known here";
+  const word = cell.trim().toLowerCase().replace(/s$/, "");
+  if (word.length < 4) return known;
+  const near = book.kinds.filter(({ name, otherNames }) =>
+    [name, ...otherNames].some((each) => each.toLowerCase().includes(word)),
+  );
+  const named = near
+    .slice(0, MOST_NAMED)
+    .map(({ name, botanicalName }) => `${name} (${botanicalName})`);
+  return near.length === 0 ? known : `which of them: ${named.join(", ")}`;
+}
+
+/** Kinds named for a text that may mean several. */
+const MOST_NAMED = 6;
 
 function changedRow(
   row: number,

@@ -83,7 +83,8 @@ export const cucurbitaceae: readonly Kind[] = [
     ...squash,
     id: "summer-squash",
     name: "summer squash",
-    otherNames: ["zucchini", "courgette", "marrow", "pattypan", "acorn squash", "squash"],
+    // `squash` alone may be any of four species, which do not cross alike: it is asked which.
+    otherNames: ["zucchini", "courgette", "marrow", "pattypan", "acorn squash"],
     nameNote:
       "squash alone is read as this species; winter squash, butternut and cushaw are other species",
     botanicalName: "Cucurbita pepo",

@@ -35,18 +35,23 @@ interface CsvDialogProps<List> {
     readonly edit: (title: string) => Edit;
   } | null;
   readonly leaveWords: string;
+  /** Lines somebody could type, shown where nothing is typed yet. */
+  readonly sample: string;
   readonly onClose: () => void;
 }
 
 /** A list out to a spreadsheet and back. Nothing changes before the grower has seen it. */
 export function CsvDialog<List>(props: CsvDialogProps<List>) {
-  const { title, out, hint, expected, read, onClose } = props;
+  const { title, out, hint, expected, read, sample, onClose } = props;
   const [file, setFile] = useState<CsvFile | null>(null);
   const list = useMemo(
     () => file && (file.text.ok ? read(file.text.value, file.name) : file.text),
     [file, read],
   );
   const hintId = useId();
+  const pasteId = useId();
+  const paste = (value: string) =>
+    setFile(value.trim() === "" ? null : { name: texts.pastedList, text: { ok: true, value } });
   const save = async () => {
     await makeFile(exportById(out.format), { hasMark: true });
     windowNow().announce(texts.downloadStarted);
@@ -55,15 +60,17 @@ export function CsvDialog<List>(props: CsvDialogProps<List>) {
     setFile({ name: picked.name, text: await textOfFile(picked, expected) });
   return (
     <Dialog title={title} onClose={onClose} isWide>
-      <section className="csv-part">
-        <h3>{texts.outToASpreadsheet}</h3>
-        <p>{out.words}</p>
-        <p className="dialog-actions">
-          <button type="button" disabled={out.isEmpty} onClick={() => void save()}>
-            {texts.saveTheList}
-          </button>
-        </p>
-      </section>
+      {!out.isEmpty && (
+        <section className="csv-part">
+          <h3>{texts.outToASpreadsheet}</h3>
+          <p>{out.words}</p>
+          <p className="dialog-actions">
+            <button type="button" onClick={() => void save()}>
+              {texts.saveTheList}
+            </button>
+          </p>
+        </section>
+      )}
       <section className="csv-part">
         <h3>{texts.inFromASpreadsheet}</h3>
         <p id={hintId}>{hint}</p>
@@ -73,6 +80,17 @@ export function CsvDialog<List>(props: CsvDialogProps<List>) {
             accept=".csv,.tsv,.txt,text/csv"
             describedBy={hintId}
             onPick={(picked) => void take(picked)}
+          />
+        </p>
+        <p>
+          <label htmlFor={pasteId}>{texts.orPaste}</label>
+          <textarea
+            id={pasteId}
+            rows={4}
+            placeholder={sample}
+            aria-describedby={hintId}
+            spellCheck={false}
+            onChange={(event) => paste(event.target.value)}
           />
         </p>
         {file && list && !list.ok && <FileProblems problems={list.problems} />}

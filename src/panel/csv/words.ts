@@ -4,6 +4,8 @@ export const outToASpreadsheet = "Out to a spreadsheet";
 export const saveTheList = "Save the list";
 export const inFromASpreadsheet = "In from a spreadsheet";
 export const csvFile = "CSV file";
+export const orPaste = "Or paste it, or type it, a line for each";
+export const pastedList = "the pasted list";
 export const nothingToAdd = "Nothing to add";
 export const unknownColumns = (columns: readonly string[]) =>
   `Columns not known here: ${columns.join(", ")}.`;

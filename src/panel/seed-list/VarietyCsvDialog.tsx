@@ -5,6 +5,7 @@ import {
   type VarietyList,
   readVarietiesCsv,
 } from "../../core/exchange/read-varieties-csv.ts";
+import type { Kind } from "../../core/kinds/crop.ts";
 import { CsvDialog } from "../csv/CsvDialog.tsx";
 import { CsvPreview } from "../csv/CsvPreview.tsx";
 import { rowsToTake } from "../csv/csv-words.ts";
@@ -36,6 +37,7 @@ export function VarietyCsvDialog({ onClose }: { readonly onClose: () => void }) 
           />
         </>
       }
+      sample={texts.varietySample}
       expected={texts.varietyList}
       read={read}
       Preview={Preview}
@@ -50,16 +52,26 @@ function Preview({ list }: { readonly list: VarietyList }) {
   const { book } = useKept();
   const cellsOf = ({ variety, ...row }: AcceptedRow) => [
     <bdi key="name">{variety.name}</bdi>,
-    book.kind(variety.kind)?.name,
+    <KindNamed key="kind" kind={book.kind(variety.kind)} />,
+    variety.wantedPlants,
     rowEffect(row),
   ];
   return (
     <CsvPreview
       list={list}
       nameHead={texts.nameColumn}
-      heads={[texts.nameColumn, texts.kindColumn, texts.effectColumn]}
+      heads={[texts.nameColumn, texts.kindColumn, texts.plantsColumn, texts.effectColumn]}
       cellsOf={cellsOf}
     />
+  );
+}
+
+/** With its botanical name: what crosses goes by that, and common names mean several. */
+function KindNamed({ kind }: { readonly kind: Kind | undefined }) {
+  return (
+    <>
+      {kind?.name} <i className="soft">{kind?.botanicalName}</i>
+    </>
   );
 }
 

@@ -45,8 +45,9 @@ export const whyThisSeason = "Why this season";
 export const seedListAsCsv = "Seed list as CSV";
 export const nameHeading = "name";
 export const kindHeading = "kind";
+export const varietySample = "Old Ferry, tomato, 10\nKettle Dun, common bean, 60";
 export const headingsNeeded =
-  "Headings {name} and {kind} are needed. A row whose name and kind are in the seed list changes that variety, others are added; empty cells leave things as they are.";
+  "Headings {name} and {kind}, in a spreadsheet; typed lines need none. A row whose name and kind are in the seed list changes that variety, others are added; empty cells leave things as they are.";
 export const cancel = "Cancel";
 export const edit = (nameText: string | number) => `Edit ${nameText}`;
 export const nameField = "Name";
@@ -78,6 +79,7 @@ export const rowForEach = (count: number) =>
 export const varietyList = "a list of varieties as CSV";
 export const nameColumn = "Name";
 export const kindColumn = "Kind";
+export const plantsColumn = "Plants";
 export const effectColumn = "What it does";
 export const addedNext = (variety: string) => `${variety} is in the seed list. Type the next one.`;
 export const changeVariety = (variety: string) => `Change ${variety}`;

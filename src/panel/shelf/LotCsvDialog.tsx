@@ -34,6 +34,7 @@ export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
           />
         </>
       }
+      sample={texts.lotSample}
       expected={texts.lotListFile}
       read={read}
       Preview={Preview}

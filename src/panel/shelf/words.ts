@@ -7,8 +7,9 @@ const plantNoun: Noun = { one: "plant", other: "plants" };
 export const seedLotsAsCsv = "Seed lots as CSV";
 export const codeWord = "code";
 export const variety = "variety";
+export const lotSample = "variety, harvest year, amount, unit\nOld Ferry, 2024, 12, g";
 export const headingsNeeded =
-  "Headings {code} and {variety} are needed. A row whose code is on the shelf changes that lot, others are added; empty cells leave things as they are.";
+  "A heading {variety} is needed; without a heading {code} each row is a new lot, with a code by your pattern. A row whose code is on the shelf changes that lot, others are added; empty cells leave things as they are.";
 export const cancel = "Cancel";
 export const lotsHeading = "Lots";
 export const list = "List";

@@ -137,9 +137,22 @@ describe("a row that spreadsheets and people have broken is told, as in the seed
   });
 });
 
-test("files without the two headings, with one twice, or with nothing are refused whole", () => {
+test("files without the heading needed, with one twice, or with nothing are refused whole", () => {
   for (const text of ["", "code,amount\nA,2\n", "code,variety,code\nA,B,C\n"]) {
     expect(readLotsCsv(text, "lots.csv", plan, book).ok).toBe(false);
   }
   expect(lotColumns.slice(0, 2)).toEqual(["code", "variety"]);
+});
+
+test("a list without codes gives each row one of its own, by the pattern, that no lot has", () => {
+  const name = plan.varieties[0]?.name ?? "";
+  const text = `variety,harvest year\n${name},2024\n${name},2024\n`;
+  const list = readLotsCsv(text, "lots.csv", plan, book);
+  if (!list.ok) throw new Error("The list can be read.");
+  const codes = list.value.accepted.map(({ lot }) => lot.code);
+  expect(list.value.accepted.map(({ change }) => change)).toEqual(["new", "new"]);
+  expect(codes.every((code) => code.includes("-24-"))).toBe(true);
+  expect(new Set([...codes, ...plan.lots.map(({ code }) => code)]).size).toBe(
+    2 + plan.lots.length,
+  );
 });

@@ -306,3 +306,29 @@ describe("whole files refused", () => {
     expect(refusal(file)).toMatch(reason);
   });
 });
+
+describe("a list without headings, as people type one", () => {
+  test("kind, name and plants are told by what stands in them, in any order", () => {
+    const wanted = { name: "Heron Red", kind: "tomato", wantedPlants: 8 };
+    expect(taken(read("Heron Red, tomato, 8\nWeir Gold, tomatoes, 6"))).toEqual([
+      wanted,
+      { name: "Weir Gold", kind: "tomato", wantedPlants: 6 },
+    ]);
+    expect(taken(read("tomato\tHeron Red\t8"))).toEqual([wanted]);
+    expect(taken(read("8;Heron Red;Solanum lycopersicum"))).toEqual([wanted]);
+    expect(taken(read("Heron Red, tomato"))).toEqual([{ name: "Heron Red", kind: "tomato" }]);
+  });
+
+  test("rows are counted from the first, and one whose kind is not known is told", () => {
+    const list = read("Heron Red, tomato\nWeir Gold, tomatillo\nOtter Plum, plumcot");
+    expect(list.accepted.map(({ row }) => row)).toEqual([1, 2]);
+    expect(list.rejected).toMatchObject([{ row: 3, problems: [{ column: "kind" }] }]);
+  });
+
+  test("squash alone is four species: it is asked which, and never taken for one of them", () => {
+    const [row] = read("name,kind\nRake Moon,squash").rejected;
+    expect(row?.problems[0]?.expected).toMatch(
+      /which of them: .*Cucurbita pepo.*Cucurbita maxima.*Cucurbita moschata/,
+    );
+  });
+});
