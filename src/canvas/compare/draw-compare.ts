@@ -7,6 +7,7 @@ import { shapeCentre, outlineOf } from "../../core/geometry/outline.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { Layout, Plan } from "../../core/model/plan.ts";
 import { type Brush, stroke, traceLine, traceOutline } from "../draw/brush.ts";
+import { furnitureBoxes } from "../draw/draw-far-marks.ts";
 import { drawItems, itemLabels } from "../draw/draw-items.ts";
 import { drawRestingPairs } from "../draw/draw-pairs.ts";
 import { drawSiteOutline } from "../draw/draw-surroundings.ts";
@@ -40,7 +41,9 @@ export function drawPane(
   const items = sheetItems(plan, layout, book);
   const seen = items.within(visibleBounds(brush.view, brush, REACH_PX));
   const look = { standById: result.standById, day: null };
-  const labels = itemLabels(brush, seen, look);
+  // The scale bar is drawn over all of it: no words go where it lies.
+  const furniture = furnitureBoxes(brush);
+  const labels = itemLabels(brush, seen, look, furniture);
   const words = [...labels.values()].map(({ label }) => label);
   const drawUnderCodes = function* () {
     const lines = yield* restingPairSteps(result, plan.units, NONE_LIVE, null);
@@ -49,7 +52,7 @@ export function drawPane(
   drawItems(brush, seen, { ...look, labels, drawUnderCodes });
   if (against) {
     const before = sheetItems(plan, against, book).byId;
-    const taken: Box[] = words.map(({ bounds }) => bounds);
+    const taken: Box[] = [...furniture, ...words.map(({ bounds }) => bounds)];
     for (const difference of layoutDifferences(against, layout)) {
       drawDifference(brush, plan, difference, {
         before:

@@ -6,7 +6,8 @@ import { twoFingers } from "../input/two-fingers.ts";
 import { type Size, type View, fittedView, pannedBy, zoomedAbout } from "../scene/viewport.ts";
 import { wheelFactor, wheelPixels } from "../input/wheel-meaning.ts";
 
-const INSET = { left: 24, top: 24, right: 24, bottom: 24 } as const;
+/** Below as much as the scale bar takes, which veils what lies under it. */
+const INSET = { left: 24, top: 24, right: 24, bottom: 64 } as const;
 /** A press of an arrow key, pixels; a press of plus, as a factor. */
 const KEY_PAN_PX = 48;
 const KEY_ZOOM = 1.25;

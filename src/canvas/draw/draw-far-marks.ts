@@ -67,7 +67,7 @@ export function farMarks(
 export function furnitureBoxes({ widthPx, heightPx }: Size): readonly Box[] {
   const buttonsPx = isCoarsePointer() ? 160 : 116;
   return [
-    { left: 0, top: heightPx - 62, width: 180, height: 62 },
+    { left: 0, top: heightPx - 62, width: 236, height: 62 },
     { left: widthPx - 110, top: heightPx - buttonsPx, width: 110, height: buttonsPx },
     { left: widthPx - 70, top: 0, width: 70, height: 110 },
     { left: 0, top: 0, width: 16, height: heightPx },

@@ -164,11 +164,14 @@ function measured(
   };
 }
 
-/** Metres by which the worst pair in conflict falls short; 0 when none does. */
+/**
+ * Metres by which the worst pair in conflict falls short; 0 when none does. Species that rarely
+ * cross are told as a caution, and are none of the conflicts counted.
+ */
 function worstShortfall({ pairs }: CheckResult): number {
   return pairs.reduce(
-    (worst, { standing, requiredM, distanceM }) =>
-      standing === "conflict" && requiredM !== null
+    (worst, { standing, relation, requiredM, distanceM }) =>
+      standing === "conflict" && relation !== "rarely" && requiredM !== null
         ? Math.max(worst, requiredM - distanceM)
         : worst,
     0,

@@ -2,13 +2,25 @@
 import type { Plan } from "../../core/model/plan.ts";
 import { counted } from "../state/selected-objects.ts";
 
-/** `14 beds, 25 plantings, 9 varieties`, over all layouts. */
+/**
+ * `3 layouts, 14 beds, 25 plantings, 9 varieties`: beds and plantings of the layout that has most,
+ * as the same ground lies in all of them.
+ */
 function contents(plan: Plan): string {
-  const beds = plan.layouts.reduce((sum, layout) => sum + layout.beds.length, 0);
-  const plantings = plan.layouts.reduce((sum, layout) => sum + layout.plantings.length, 0);
+  const most = (countOf: (layout: Plan["layouts"][number]) => number) =>
+    Math.max(0, ...plan.layouts.map(countOf));
   const parts = [
-    counted(beds, "bed", "beds"),
-    counted(plantings, "planting", "plantings"),
+    plan.layouts.length > 1 ? counted(plan.layouts.length, "layout", "layouts") : "",
+    counted(
+      most(({ beds }) => beds.length),
+      "bed",
+      "beds",
+    ),
+    counted(
+      most(({ plantings }) => plantings.length),
+      "planting",
+      "plantings",
+    ),
     counted(plan.varieties.length, "variety", "varieties"),
   ];
   return parts.filter((part) => part !== "").join(", ") || "nothing in it yet";

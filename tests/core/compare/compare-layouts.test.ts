@@ -64,6 +64,20 @@ describe("measures", () => {
     }
   });
 
+  test("the worst distance short is one of the conflicts counted, not of species that rarely cross", () => {
+    const plan = gardenPlan(
+      [variety("a", "runner-bean", {}), variety("b", "common-bean", {})],
+      [bed("b1", 0, 0, 4, 60)],
+      [
+        planting("p1", "a", { outline: square(0, 0, 1), bed: "b1" }),
+        planting("p2", "b", { outline: square(0, 4, 1), bed: "b1" }),
+      ],
+    );
+    expect(row(plan, "conflicts").values).toEqual([0]);
+    expect(row(plan, "cautions").values[0]).toBeGreaterThan(0);
+    expect(row(plan, "worst shortfall").values).toEqual([0]);
+  });
+
   test("a move apart clears the conflict and is counted in metres", () => {
     const plan = moveObjects("layout-2", ["p2"], 0, 8).apply(twoLayouts());
     expect(row(plan, "conflicts")).toMatchObject({ values: [1, 0], isBest: [false, true] });

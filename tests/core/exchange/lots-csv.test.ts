@@ -152,7 +152,5 @@ test("a list without codes gives each row one of its own, by the pattern, that n
   const codes = list.value.accepted.map(({ lot }) => lot.code);
   expect(list.value.accepted.map(({ change }) => change)).toEqual(["new", "new"]);
   expect(codes.every((code) => code.includes("-24-"))).toBe(true);
-  expect(new Set([...codes, ...plan.lots.map(({ code }) => code)]).size).toBe(
-    2 + plan.lots.length,
-  );
+  expect(new Set([...codes, ...plan.lots.map(({ code }) => code)]).size).toBe(2 + plan.lots.length);
 });
