@@ -28,3 +28,16 @@ export function validText(plan: Plan): ValidText {
   const first = read.problems[0];
   return { ok: false, fault: first ? problemText(first) : words.wouldNotOpen };
 }
+
+/** The file text of a noted plan, noted as such a text or as it was in memory; null: it is none. */
+export function notedText(note: {
+  readonly plan?: unknown;
+  readonly text?: unknown;
+}): string | null {
+  if (typeof note.text === "string") {
+    const read = planFromText(note.text, "");
+    return read.ok ? writePlan(read.value) : null;
+  }
+  const written = validText(note.plan as Plan);
+  return written.ok ? written.text : null;
+}

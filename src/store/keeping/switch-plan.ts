@@ -7,7 +7,7 @@ import { finishTyping, flushAutosave, reviewLeaving, showSaved } from "./autosav
 import { checksum } from "./checksum.ts";
 import { type KnownPlan, goOnAs, hasUnsaved, hasWorkToLose, showPlan } from "./current-plan.ts";
 import { allowEdits, lookOnly } from "./look-only.ts";
-import { forgetLastMoment, lastMomentOf } from "./unsaved-note.ts";
+import { forgetLastMoment, lastMomentOf, setNoteAside } from "./unsaved-note.ts";
 import { rememberPlan } from "./last-plan.ts";
 import { newPlanId } from "./plan-copy.ts";
 import { type Claim, claimPlan, dropClaim, settleClaim } from "./plan-lock.ts";
@@ -67,20 +67,22 @@ interface LeftUnsaved {
 async function lookBack(
   { plan, revision, history }: NewestCopy,
   claim: Claim,
-): Promise<LeftUnsaved | null> {
+): Promise<LeftUnsaved | "unread" | null> {
   // Another tab that writes the plan has its own unsaved moments.
   if (!claim.isWriter) return null;
   const moment = await lastMomentOf(plan, revision);
   if (moment.kind === "apart") await saveAsNewPlan(moment.plan);
+  if (moment.kind === "unread") setNoteAside(plan.id);
   if (moment.kind !== "newer") forgetLastMoment(plan.id);
+  if (moment.kind === "unread") return "unread";
   if (moment.kind !== "newer") return null;
   const { withLastMoment } = await import("./undo-history.ts");
   return { plan: moment.plan, history: withLastMoment(history, plan, moment.plan) };
 }
 
-function showCopy(copy: NewestCopy, claim: Claim, moment: LeftUnsaved | null): void {
+function showCopy(copy: NewestCopy, claim: Claim, moment: LeftUnsaved | "unread" | null): void {
   const { plan, revision, savedAt, damaged, history } = copy;
-  if (moment) {
+  if (moment && moment !== "unread") {
     putOnScreen(moment.plan, claim, { revision, stored: null, inFile: null }, moment.history);
     return;
   }
@@ -89,6 +91,7 @@ function showCopy(copy: NewestCopy, claim: Claim, moment: LeftUnsaved | null): v
   putOnScreen(plan, claim, { revision, stored, inFile: plan }, history);
   if (stored) showSaved(savedAt);
   if (damaged > 0) tell(damageNotice(plan.title, savedAt));
+  else if (moment === "unread") tell(words.noteUnread(plan.title));
 }
 
 function damageNotice(title: string, savedAt: string): string {

@@ -15,7 +15,9 @@ interface Note {
   /** The same, or one more if an earlier version of the plan was just being saved. */
   readonly upTo: number;
   /** Said to be a plan by the note: nothing is believed before it has been read. */
-  readonly plan: Plan;
+  readonly plan?: unknown;
+  /** What builds before this one noted: the text of a plan file. */
+  readonly text?: unknown;
 }
 
 /** What the note of a plan means beside the newest stored copy. */
@@ -24,7 +26,9 @@ export type LastMoment =
   /** The plan as it was left, one step beyond the stored copy. */
   | { readonly kind: "newer"; readonly plan: Plan }
   /** Something else has been stored since: a version of its own. */
-  | { readonly kind: "apart"; readonly plan: Plan };
+  | { readonly kind: "apart"; readonly plan: Plan }
+  /** There is one, and this build cannot read it. */
+  | { readonly kind: "unread" };
 
 /** Plans whose note this tab has made or looked at: other tabs' notes are not its to throw away. */
 const handled = new Set<string>();
@@ -48,17 +52,27 @@ export function forgetLastMoment(planId: string): void {
   }
 }
 
+/** Out of the way of the next note, and still there: another build may read it. */
+export function setNoteAside(planId: string): void {
+  try {
+    const note = localStorage.getItem(keyOf(planId));
+    if (note !== null) localStorage.setItem(`${keyOf(planId)}.unread`, note);
+  } catch {
+    // Refused or full: it is told all the same.
+  }
+}
+
 /** Compares a plan's note, if there is one, with the newest stored copy. */
 export async function lastMomentOf(stored: Plan, revision: number): Promise<LastMoment> {
   const note = readNote(stored.id);
   handled.add(stored.id);
   if (!note) return { kind: "nothing" };
-  const { planFromText, validText } = await import("./plan-text.ts");
-  const left = validText(note.plan);
-  const read = left.ok ? planFromText(left.text, stored.title) : null;
-  if (!left.ok || !read?.ok || read.value.id !== stored.id) return { kind: "nothing" };
+  const { notedText, planFromText, validText } = await import("./plan-text.ts");
+  const left = notedText(note);
+  const read = left === null ? null : planFromText(left, stored.title);
+  if (!read?.ok || read.value.id !== stored.id) return { kind: "unread" };
   const written = validText(stored);
-  if (written.ok && written.text === left.text) return { kind: "nothing" };
+  if (written.ok && written.text === left) return { kind: "nothing" };
   const isOnStored = note.revision <= revision && revision <= note.upTo;
   return { kind: isOnStored ? "newer" : "apart", plan: read.value };
 }
@@ -80,7 +94,7 @@ function isNote(value: unknown): value is Note {
     typeof value.revision === "number" &&
     "upTo" in value &&
     typeof value.upTo === "number" &&
-    "plan" in value
+    ("plan" in value || "text" in value)
   );
 }
 

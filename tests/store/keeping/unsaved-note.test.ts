@@ -1,5 +1,6 @@
 /** What was not yet saved when the page went: killed in the middle of the save begun then. */
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import type { Plan } from "../../../src/core/model/plan.ts";
 import { type FakePage, layPage } from "../../support/fake-page.ts";
 import { breakRequest, cutAfter } from "../../support/storage-breaker.ts";
 import { type Tab, killAllTabs, reload, startTab } from "../../support/tab.ts";
@@ -110,4 +111,34 @@ test("a browser that keeps no notes saves all the same", async () => {
   page.document.become("hidden");
   await tab.flush();
   expect((await reload(tab)).title()).toBe("Without notes");
+});
+
+/** The note as the page left it, changed as another build would have written it. */
+function rewriteNote(change: (plan: Readonly<Record<string, unknown>>) => unknown): void {
+  const { plan, ...rest } = JSON.parse(unsavedNote() ?? "{}");
+  localStorage.setItem(
+    "wideberth.unsaved.garden",
+    JSON.stringify({ ...rest, ...Object(change(plan)) }),
+  );
+}
+
+test("the note of a build before, which held the text of a plan file, brings the edit back", async () => {
+  const { writePlan } = await import("../../../src/core/model/read-plan.ts");
+  tab.retitle("Left by an older build");
+  await goWithoutSaving();
+  rewriteNote((plan) => ({ text: writePlan(plan as unknown as Plan) }));
+  const next = await reload(tab);
+  expect(next.title()).toBe("Left by an older build");
+  expect(unsavedNote()).toBeNull();
+});
+
+test("a note this build cannot read is told and set aside, never passed over", async () => {
+  tab.retitle("Written by another build");
+  await goWithoutSaving();
+  rewriteNote((plan) => ({ plan: { ...plan, layouts: "of another shape" } }));
+  const next = await reload(tab);
+  expect(next.title()).toBe("Garden");
+  expect(next.notice()).toContain("which this one cannot read");
+  expect(localStorage.getItem("wideberth.unsaved.garden.unread")).toContain("of another shape");
+  expect(unsavedNote()).toBeNull();
 });
