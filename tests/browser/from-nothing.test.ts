@@ -148,7 +148,7 @@ test("a pollen source asks what flowers there, and can lie by distance and direc
   await dialog.getByLabel("From the middle of").selectOption({ label: "the sheet's 0, 0" });
   await dialog.getByLabel("Distance").fill("30");
   await dialog.getByLabel("Direction").fill("ESE");
-  await dialog.getByText("Nothing of ours is too near to it.").waitFor();
+  await dialog.getByText("Nothing stands in this layout yet that it could cross.").waitFor();
   await expect.poll(() => axeFaults(page)).toEqual([]);
   await dialog.getByRole("button", { name: "Add", exact: true }).click();
   await expect.poll(said).toContain("Added Carrot");

@@ -102,7 +102,9 @@ function actionsOf(
     action(words.typeSide, acts.type),
     action(words.typeCorner, acts.typeCorner),
     action(words.curve, () => acts.shape({ kind: "via" })),
-    ...(canClose ? [action([closeLabel(corners.length), words.done], acts.close)] : []),
+    ...(canClose
+      ? [action([closeLabel(corners.length), closeLabel(corners.length)], acts.close)]
+      : []),
     cancel,
   ];
 }

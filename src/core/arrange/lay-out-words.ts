@@ -20,7 +20,7 @@ export const goalNames: Readonly<Record<LayGoal, string>> = {
 /** What each is good for, and what it gives up. */
 export const goalWords: Readonly<Record<LayGoal, string>> = {
   "all-grown":
-    "Every variety has its ground. What ground cannot part flowers at another time or is covered.",
+    "Every variety that finds room is grown. What ground cannot part flowers at another time or is covered.",
   "fewest-covers":
     "Distance and flowering time do all the work. What they cannot part waits for another year.",
   roomiest:

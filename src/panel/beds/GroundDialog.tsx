@@ -46,6 +46,8 @@ export function GroundDialog({ onClose }: { readonly onClose: () => void }) {
   const draw = () => {
     onClose();
     viewNow().showSheet();
+    // The particulars of what was selected before would seem to be those of what is drawn.
+    windowNow().select([]);
     windowNow().pickTool("draw-outline");
     useOutlineTarget.setState({ target: typed.what });
   };

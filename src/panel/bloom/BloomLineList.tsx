@@ -75,17 +75,17 @@ function Line({ line, ...rest }: LineProps): ReactNode {
 }
 
 function UndatedLine({ row }: { readonly row: UndatedRow }) {
-  const { id, code } = row;
+  const { id, code, name } = row;
   const words = undatedWords(row);
   return (
     <>
       <button
         type="button"
         className="bloom-code"
-        title={code}
+        title={`${code} ${name}`}
         onClick={() => windowNow().select([id])}
       >
-        {code}
+        {code} <span className="bloom-name">{name}</span>
       </button>
       <span className="soft bloom-undated" title={words}>
         {words}

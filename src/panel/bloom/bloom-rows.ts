@@ -40,6 +40,7 @@ export interface BloomStripRows {
 export interface UndatedRow {
   readonly id: string;
   readonly code: string;
+  readonly name: string;
   readonly group: string;
   readonly why: WhyNoBloom;
 }
@@ -70,10 +71,15 @@ export function bloomRows(result: CheckResult, selection: readonly string[]): Bl
       .map((stand) => ({
         id: stand.id,
         code: codeOf(stand),
+        name: nameOf(stand),
         group: stand.kind.group,
         why: stand.whyNoBloom ?? "no-start",
       })),
   };
+}
+
+function nameOf({ variety, kind }: Stand): string {
+  return variety?.name ?? kind.name;
 }
 
 /** What the overlaps of a row are looked for in. */
@@ -110,7 +116,7 @@ class StandRow implements BloomRow {
     return codeOf(this.stand);
   }
   get name() {
-    return this.stand.variety?.name ?? this.stand.kind.name;
+    return nameOf(this.stand);
   }
   get group() {
     return this.stand.kind.group;

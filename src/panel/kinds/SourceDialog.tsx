@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { addSurrounding } from "../../core/edits/object-edits.ts";
 import type { Shape, Surrounding } from "../../core/model/plan.ts";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
@@ -10,7 +10,13 @@ import { commit, useKept, windowNow } from "../state/plan-actions.ts";
 import { useSheetPreview } from "../state/use-sheet-preview.ts";
 import { KindField } from "./KindField.tsx";
 import { SourcePlaceFields } from "./SourcePlaceFields.tsx";
-import { type TypedSource, kindsOfPlan, startOfSource, typedSource } from "./source-form.ts";
+import {
+  type TypedSource,
+  kindsOfPlan,
+  startOfSource,
+  typedSource,
+  unsaidSource,
+} from "./source-form.ts";
 import { sourceWords as words } from "./source-words.ts";
 import "./source.css";
 
@@ -40,7 +46,10 @@ export function SourceDialog({ given, name, onClose }: SourceDialogProps) {
   });
   const { draft: typed, set } = form;
   const source = made(typed);
-  useSourcePreview(source);
+  const label = typed.label === "" ? words.unsaid : typed.label;
+  useSourcePreview(source ?? unsaidSource(plan, layout.id, label, given));
+  // What was selected before is not what is asked about: its particulars go.
+  useEffect(() => windowNow().select([]), []);
   return (
     <Dialog title={words.title} onClose={onClose} isAside>
       <form className="fields" noValidate onSubmit={form.onSubmit}>
@@ -54,7 +63,7 @@ export function SourceDialog({ given, name, onClose }: SourceDialogProps) {
             nameProblem(text, { isNeeded: words.needsName }) ?? set({ label: text.trim() })
           }
         />
-        <Told id={source?.id ?? null} problem={form.problem} />
+        <Told source={source} problem={form.problem} />
         <p className="dialog-actions">
           <button type="submit" className="primary">
             {words.add}
@@ -122,9 +131,16 @@ function KindChoice({ picked, onPick }: KindChoiceProps) {
 }
 
 /** Before it is kept: whether it brings conflicts, or what is still missing. */
-function Told({ id, problem }: { readonly id: string | null; readonly problem: string | null }) {
-  const findings = usePlanStore(({ result }) => result.findings);
-  const about = findings.filter(({ subjects }) => id !== null && subjects.includes(id));
+function Told({
+  source,
+  problem,
+}: {
+  readonly source: Surrounding | null;
+  readonly problem: string | null;
+}) {
+  const { stands, findings } = usePlanStore(({ result }) => result);
+  const { book } = useKept();
+  const about = findings.filter(({ subjects }) => source !== null && subjects.includes(source.id));
   const count = (of: string) => about.filter(({ severity }) => severity === of).length;
   if (problem !== null) {
     return (
@@ -133,9 +149,14 @@ function Told({ id, problem }: { readonly id: string | null; readonly problem: s
       </p>
     );
   }
+  const kind = book.kind(source?.kind ?? "");
+  const couldCross = stands.some(
+    (stand) => stand.isSeedParent && kind && book.relation(stand.kind, kind).relation !== "no",
+  );
+  const told = couldCross ? words.risk(count("conflict"), count("unknown")) : words.riskNone;
   return (
     <p className="soft" role="status">
-      {id === null ? words.riskUnset : words.risk(count("conflict"), count("unknown"))}
+      {source === null ? words.riskUnset : told}
     </p>
   );
 }

@@ -89,6 +89,21 @@ export function typedSource(
   };
 }
 
+/**
+ * What was pressed or drawn, as ground that says nothing yet: it stays on the sheet while it is asked
+ * what flowers there. Null: it is placed by numbers.
+ */
+export function unsaidSource(
+  plan: Plan,
+  layoutId: string,
+  label: string,
+  given: Shape | null,
+): Surrounding | null {
+  if (!given) return null;
+  const id = nextId("source-", drawnIds(plan, layoutOf(plan, layoutId)));
+  return { id, label, what: "other", outline: given, flowering: "yes", cover: "none" };
+}
+
 /** Kinds of the plan, the likeliest to matter: what is in it can cross with them. */
 export function kindsOfPlan(plan: Plan): readonly string[] {
   const ids = [

@@ -34,5 +34,7 @@ export const sourceWords = {
       ? "Nothing of ours is too near to it."
       : `It brings ${parts.join(" and ")}; see the sheet and the findings.`;
   },
+  riskNone: "Nothing stands in this layout yet that it could cross.",
   riskUnset: "Nothing is kept yet.",
+  unsaid: "Pollen source",
 } as const;

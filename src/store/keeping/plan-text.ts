@@ -41,3 +41,13 @@ export function notedText(note: {
   const written = validText(note.plan as Plan);
   return written.ok ? written.text : null;
 }
+
+/** Out of the way of the next note, and still there: another build may read it. */
+export function setNoteAside(key: string): void {
+  try {
+    const note = localStorage.getItem(key);
+    if (note !== null) localStorage.setItem(`${key}.unread`, note);
+  } catch {
+    // Refused or full: it is told all the same.
+  }
+}

@@ -7,7 +7,7 @@ import { finishTyping, flushAutosave, reviewLeaving, showSaved } from "./autosav
 import { checksum } from "./checksum.ts";
 import { type KnownPlan, goOnAs, hasUnsaved, hasWorkToLose, showPlan } from "./current-plan.ts";
 import { allowEdits, lookOnly } from "./look-only.ts";
-import { forgetLastMoment, lastMomentOf, setNoteAside } from "./unsaved-note.ts";
+import { forgetLastMoment, lastMomentOf } from "./unsaved-note.ts";
 import { rememberPlan } from "./last-plan.ts";
 import { newPlanId } from "./plan-copy.ts";
 import { type Claim, claimPlan, dropClaim, settleClaim } from "./plan-lock.ts";
@@ -72,7 +72,6 @@ async function lookBack(
   if (!claim.isWriter) return null;
   const moment = await lastMomentOf(plan, revision);
   if (moment.kind === "apart") await saveAsNewPlan(moment.plan);
-  if (moment.kind === "unread") setNoteAside(plan.id);
   if (moment.kind !== "newer") forgetLastMoment(plan.id);
   if (moment.kind === "unread") return "unread";
   if (moment.kind !== "newer") return null;
@@ -90,8 +89,8 @@ function showCopy(copy: NewestCopy, claim: Claim, moment: LeftUnsaved | "unread"
   const stored = damaged === 0 || !claim.isWriter ? plan : null;
   putOnScreen(plan, claim, { revision, stored, inFile: plan }, history);
   if (stored) showSaved(savedAt);
-  if (damaged > 0) tell(damageNotice(plan.title, savedAt));
-  else if (moment === "unread") tell(words.noteUnread(plan.title));
+  // A note of unsaved work that cannot be read is such a copy: newer than what is opened, and kept.
+  if (damaged > 0 || moment === "unread") tell(damageNotice(plan.title, savedAt));
 }
 
 function damageNotice(title: string, savedAt: string): string {

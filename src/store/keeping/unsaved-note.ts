@@ -52,25 +52,18 @@ export function forgetLastMoment(planId: string): void {
   }
 }
 
-/** Out of the way of the next note, and still there: another build may read it. */
-export function setNoteAside(planId: string): void {
-  try {
-    const note = localStorage.getItem(keyOf(planId));
-    if (note !== null) localStorage.setItem(`${keyOf(planId)}.unread`, note);
-  } catch {
-    // Refused or full: it is told all the same.
-  }
-}
-
 /** Compares a plan's note, if there is one, with the newest stored copy. */
 export async function lastMomentOf(stored: Plan, revision: number): Promise<LastMoment> {
   const note = readNote(stored.id);
   handled.add(stored.id);
   if (!note) return { kind: "nothing" };
-  const { notedText, planFromText, validText } = await import("./plan-text.ts");
+  const { notedText, planFromText, setNoteAside, validText } = await import("./plan-text.ts");
   const left = notedText(note);
   const read = left === null ? null : planFromText(left, stored.title);
-  if (!read?.ok || read.value.id !== stored.id) return { kind: "unread" };
+  if (!read?.ok || read.value.id !== stored.id) {
+    setNoteAside(keyOf(stored.id));
+    return { kind: "unread" };
+  }
   const written = validText(stored);
   if (written.ok && written.text === left) return { kind: "nothing" };
   const isOnStored = note.revision <= revision && revision <= note.upTo;

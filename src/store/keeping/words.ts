@@ -28,8 +28,6 @@ export const loseWork =
   "The open plan has changes that could not be saved. Open the other plan and lose them?";
 export const newestDamaged = (title: string, at: string) =>
   `The newest saved copy of "${title}" is damaged. The one from ${at} has been opened; the damaged one is kept.`;
-export const noteUnread = (title: string) =>
-  `Another version of the program left changes of "${title}" unsaved, which this one cannot read: check what you changed last.`;
 export const openElsewhere = (title: string) =>
   `"${title}" is open in another tab. It has been opened here as a plan of its own.`;
 export const openedApart = (title: string) =>

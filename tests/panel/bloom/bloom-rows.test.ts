@@ -59,5 +59,7 @@ test("a planting without dates is listed apart, one that is cut is not listed", 
   const { plan, layout } = smallPlan([plantingAt(1, 0), plantingAt(2, 1.2, { flowering: "cut" })]);
   const { rows, undated } = bloomRows(runChecks(plan, layout, book), []);
   expect(rows).toEqual([]);
-  expect(undated).toEqual([{ id: "planting-1", code: "B01-1", group: "tomato", why: "no-start" }]);
+  expect(undated).toEqual([
+    { id: "planting-1", code: "B01-1", name: "Amber Lantern", group: "tomato", why: "no-start" },
+  ]);
 });

@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { runChecks } from "../../../src/core/checks/run-checks.ts";
+import { addSurrounding } from "../../../src/core/edits/object-edits.ts";
 import { outlineOf } from "../../../src/core/geometry/outline.ts";
 import { readBearing } from "../../../src/panel/kinds/bearing-text.ts";
-import { startOfSource, typedSource } from "../../../src/panel/kinds/source-form.ts";
-import { smallPlan } from "../../support/small-plan.ts";
+import { startOfSource, typedSource, unsaidSource } from "../../../src/panel/kinds/source-form.ts";
+import { book, smallPlan } from "../../support/small-plan.ts";
 
 describe("a direction", () => {
   test("is degrees clockwise from north, letters or words of the compass", () => {
@@ -21,6 +23,19 @@ describe("a pollen source", () => {
 
   test("is nothing until somebody says what flowers there", () => {
     expect(typedSource(plan, layout.id, { ...start, kind: null }, null)).toBeNull();
+    expect(unsaidSource(plan, layout.id, "Pollen source", null), "nothing was drawn").toBeNull();
+  });
+
+  test("what was drawn stays on the sheet while it is asked, as ground that sheds no pollen", () => {
+    const drawn = { shape: "point", x: 4, y: -2 } as const;
+    const shown = unsaidSource(plan, layout.id, "Pollen source", drawn);
+    expect(shown).toMatchObject({ what: "other", outline: drawn, label: "Pollen source" });
+    const asked = shown ? addSurrounding(shown).apply(plan) : plan;
+    const { stands, findings } = runChecks(asked, layout, book);
+    expect([stands, findings]).toEqual([
+      runChecks(plan, layout, book).stands,
+      runChecks(plan, layout, book).findings,
+    ]);
   });
 
   test("lies so far and that way from a bed, by true north", () => {
