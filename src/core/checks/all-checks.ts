@@ -17,6 +17,7 @@ import { outsideCheck } from "./outside.ts";
 import { overlapCheck } from "./overlap.ts";
 import { populationCheck } from "./population.ts";
 import {
+  crossedLotCheck,
   lotOfOtherVarietyCheck,
   motherLotCheck,
   oldSeedCheck,
@@ -57,6 +58,7 @@ const checks = [
   shortOfSeedCheck,
   oldSeedCheck,
   lotOfOtherVarietyCheck,
+  crossedLotCheck,
   motherLotCheck,
   safetyCheck,
 ] as const;

@@ -86,7 +86,26 @@ export interface OwnDistanceFinding extends FindingBase {
   readonly wild: { readonly why: string; readonly source: string } | null;
 }
 
+/** What is sown may hold crosses, or pollinate what is true of its variety. */
+export interface CrossedLotFinding extends FindingBase {
+  readonly check: "crossed-lot";
+  readonly subject: string;
+  readonly lot: string;
+  readonly code: string;
+  /** Whether the lot itself may have crossed, and not its forebears alone. */
+  readonly isOwn: boolean;
+  /** How near what stood, by its own record; null: the record has nothing, it is said by hand. */
+  readonly because: string | null;
+  /** Codes of lots it comes from that were not kept apart. */
+  readonly forebears: readonly string[];
+  /** Codes of lots in stock to sow instead. */
+  readonly instead: readonly string[];
+  /** Seed plantings of its variety, from other seed, that it may pollinate unasked. */
+  readonly beside: readonly string[];
+}
+
 export interface SeedReckoning {
+  readonly crossed: CheckPart<CrossedLotFinding, ReckoningInput & Pick<CheckInput, "stands">>;
   readonly ownDistance: CheckPart<OwnDistanceFinding>;
   readonly short: CheckPart<ShortOfSeedFinding, ReckoningInput>;
   readonly old: CheckPart<OldSeedFinding, ReckoningInput>;
@@ -128,32 +147,38 @@ export function moreOnFrost(stand: Stand): readonly string[] | undefined {
   return reckoning?.finishWords(stand);
 }
 
-export const shortOfSeedCheck: Check<ShortOfSeedFinding> = {
-  ...joinedCheck<ShortOfSeedFinding>("short-of-seed", words.shortOfSeed, () => reckoning?.short),
+/** Of seed and figures alone: a move leaves all as it is. */
+const shelfCheck: typeof joinedCheck = (...parts) => ({
+  ...joinedCheck(...parts),
   ignoresPlace: true,
+});
+
+export const shortOfSeedCheck: Check<ShortOfSeedFinding> = {
+  ...shelfCheck<ShortOfSeedFinding>("short-of-seed", words.shortOfSeed, () => reckoning?.short),
   about: "variety",
 };
-export const oldSeedCheck: Check<OldSeedFinding> = {
-  ...joinedCheck<OldSeedFinding>("old-seed", words.oldSeed, () => reckoning?.old),
-  ignoresPlace: true,
-};
-export const lotOfOtherVarietyCheck: Check<OtherVarietyFinding> = {
-  ...joinedCheck<OtherVarietyFinding>(
-    "lot-of-other-variety",
-    words.otherVariety,
-    () => reckoning?.other,
-  ),
-  ignoresPlace: true,
-};
-export const ownDistanceCheck: Check<OwnDistanceFinding> = {
-  ...joinedCheck<OwnDistanceFinding>(
-    "own-distance",
-    words.ownDistance,
-    () => reckoning?.ownDistance,
-  ),
-  ignoresPlace: true,
-};
-export const motherLotCheck: Check<MotherLotFinding> = {
-  ...joinedCheck<MotherLotFinding>("mother-lot", words.motherLot, () => reckoning?.mother),
-  ignoresPlace: true,
-};
+export const oldSeedCheck = shelfCheck<OldSeedFinding>(
+  "old-seed",
+  words.oldSeed,
+  () => reckoning?.old,
+);
+export const lotOfOtherVarietyCheck = shelfCheck<OtherVarietyFinding>(
+  "lot-of-other-variety",
+  words.otherVariety,
+  () => reckoning?.other,
+);
+export const crossedLotCheck = shelfCheck<CrossedLotFinding>(
+  "crossed-lot",
+  words.crossedLot,
+  () => reckoning?.crossed,
+);
+export const ownDistanceCheck = shelfCheck<OwnDistanceFinding>(
+  "own-distance",
+  words.ownDistance,
+  () => reckoning?.ownDistance,
+);
+export const motherLotCheck = shelfCheck<MotherLotFinding>(
+  "mother-lot",
+  words.motherLot,
+  () => reckoning?.mother,
+);

@@ -8,10 +8,12 @@ import { type Estimate, estimateOf, shelfPlace } from "../lots/estimate.ts";
 import { varietyIndex } from "../lots/variety-index.ts";
 import { latestTest } from "../lots/germination.ts";
 import { amountWords, noteWords, startWords, treatmentWords } from "../lots/lot-words.ts";
+import { crossedLots } from "../generations/crossed-lots.ts";
 import { type Renewal, fineVarieties, renewals } from "../lots/renewal.ts";
 import { plantedWords, renewalReason } from "../lots/renewal-words.ts";
 import { isoFromDay, longDate } from "../model/day.ts";
 import type { Lot, Variety } from "../model/plan.ts";
+import { mayHaveCrossed } from "../words/crossed-lot-words.ts";
 import { counted } from "../words/plurals.ts";
 
 interface ShelfRow {
@@ -63,6 +65,7 @@ function lotLines(
     place ?? "",
     lot.state === "in stock" ? "" : lot.state,
     treatmentWords(lot).toUpperCase(),
+    crossedLots(plan.lots).has(lot.id) ? mayHaveCrossed.toUpperCase() : "",
   ].filter((each) => each !== "");
   const head = `${lot.code}  ${variety?.name ?? ""}, ${kind?.name ?? ""}: ${facts.join(", ")}`;
   if (!kind || !estimate) return [head, "    Nothing can be said of its age: test it."];
@@ -119,6 +122,7 @@ export function shelfJson(input: Shelf, today: number): object {
         state: lot.state,
         keptAt: shelfPlace(lot, plan.storagePlaces)?.name ?? null,
         treated: lot.treated ?? null,
+        crossedBy: crossedLots(plan.lots).get(lot.id) ?? [],
         band: estimate?.at(Math.max(today, estimate.startDay)) ?? null,
         basis: estimate ? { from: estimate.from, since: iso(estimate.startDay) } : null,
         notes: estimate?.notes ?? [],

@@ -72,8 +72,9 @@ export function plannedSize(
   return sizeOf({ seedPlants, pollenPlants, isEqualSeed: false, isHandPollinated }, kind);
 }
 
-/** By the record that was frozen at harvest. */
-export function isolationMet({ isolation }: Lot): IsolationMet {
+/** By the record that was frozen at harvest, unless it is said that the seed may have crossed. */
+export function isolationMet({ isolation, mayHaveCrossed: said }: Lot): IsolationMet {
+  if (said === true) return "not met";
   switch (isolation?.standing) {
     case undefined:
       return "not recorded";

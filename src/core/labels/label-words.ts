@@ -8,6 +8,7 @@ import { isStanding } from "../model/layouts.ts";
 import type { Lot, Planting, Variety } from "../model/plan.ts";
 import type { PlotRecord } from "../record/plot-record.ts";
 import { counted } from "../words/plurals.ts";
+import { packetWarning as crossedWarning } from "../words/crossed-lot-words.ts";
 import { BLANK } from "./packet-words.ts";
 
 /** What must not be done, or must not be forgotten: one of them, the one that matters most. */
@@ -111,9 +112,13 @@ export function treatedWith(lot: Lot | null): string {
   return lot?.treated === true ? BLANK : "";
 }
 
-/** The two things a packet must not say in passing. */
-export function packetWarning(treatment: string, isBelow: boolean): string {
-  return [treatment === "" ? "" : `TREATED SEED: ${treatment}`, isBelow ? "Below Standard" : ""]
+/** The three things a packet must not say in passing. */
+export function packetWarning(treatment: string, isBelow: boolean, isCrossed: boolean): string {
+  return [
+    treatment === "" ? "" : `TREATED SEED: ${treatment}`,
+    isBelow ? "Below Standard" : "",
+    isCrossed ? crossedWarning : "",
+  ]
     .filter((part) => part !== "")
     .join("  ·  ");
 }

@@ -3,6 +3,7 @@ import type { CheckedLayout } from "../checks/checked-layout.ts";
 import { allIsolationPairs } from "../checks/isolation.ts";
 import type { Kind } from "../kinds/crop.ts";
 import { lotsFromPlot } from "../lots/harvested-lots.ts";
+import { crossedLots } from "../generations/crossed-lots.ts";
 import { lotCodesToSow } from "../lots/lot-book.ts";
 import { amountWords } from "../lots/lot-words.ts";
 import { byCode } from "../map/plot-rows.ts";
@@ -48,6 +49,7 @@ export function packetLabels(input: CheckedLayout, treatment: string): readonly 
       warning: packetWarning(
         treatment === "" ? treatedWith(harvested) : treatment,
         tested?.isBelow === true,
+        harvested !== null && isCrossed(plan, harvested),
       ),
       lines: present([
         joined(words.harvest(year), words.plot(planting.code)),
@@ -84,7 +86,7 @@ export function lotLabels({ plan, book }: CheckedLayout): readonly LabelFacts[] 
       headIs: "name",
       head: variety?.name ?? "",
       second: kindWords(kind),
-      warning: packetWarning(treatedWith(lot), tested?.isBelow === true),
+      warning: packetWarning(treatedWith(lot), tested?.isBelow === true, isCrossed(plan, lot)),
       lines: present([
         joined(words.lot(lot.code), lot.amount ? amountWords(lot.amount) : ""),
         joined(
@@ -105,6 +107,11 @@ export function lotLabels({ plan, book }: CheckedLayout): readonly LabelFacts[] 
       ]),
     };
   });
+}
+
+/** Whether crosses may be in a lot, by itself or by what it comes from. */
+function isCrossed({ lots }: Plan, lot: Lot): boolean {
+  return crossedLots(lots).has(lot.id);
 }
 
 function joined(...parts: readonly string[]): string {

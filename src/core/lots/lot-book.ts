@@ -65,16 +65,32 @@ export function lotCodesToSow(
     .join(", ");
 }
 
-/** Codes of a lot and of those it comes from that were not kept apart, as their records say. */
+/**
+ * Whether seed of a lot may have crossed while it grew: as it is said of it, else as the record
+ * that was frozen at harvest has it. Species that rarely cross do not decide it.
+ */
+export function mayHaveCrossed({ mayHaveCrossed: said, isolation }: Lot): boolean {
+  if (said !== undefined || isolation?.standing !== "conflict") return said === true;
+  const { sources } = isolation;
+  const isClash = ({ standing, relation }: (typeof sources)[number]) =>
+    standing === "conflict" && relation !== "rarely";
+  return sources.length === 0 || sources.some(isClash);
+}
+
+/**
+ * Codes of a lot and of those it comes from that were not kept apart. What was looked through and
+ * found true has nothing of it, whatever is behind it.
+ */
 export function crossedForebears(lots: readonly Lot[], start: Lot): readonly string[] {
-  const byId = new Map(lots.map((lot) => [lot.id, lot]));
+  const book = lotBook(lots);
   const seen = new Set([start]);
   const codes = new Set<string>();
   for (const lot of seen) {
+    if (lot.mayHaveCrossed === false) continue;
     lot.crossedBefore?.forEach((code) => codes.add(code));
-    if (lot.isolation?.standing === "conflict") codes.add(lot.code);
+    if (mayHaveCrossed(lot)) codes.add(lot.code);
     for (const id of [...(lot.partOf ?? []), ...(lot.grownFrom ?? [])]) {
-      const parent = byId.get(id);
+      const parent = book.lot(id);
       if (parent) seen.add(parent);
     }
   }

@@ -194,6 +194,11 @@ export const lot = record({
   grownFrom: z.optional(listOf(id, LIMITS.lotRefs)),
   /** Codes of lots it comes from that were not kept apart and are no longer on the shelf. */
   crossedBefore: z.optional(listOf(name, LIMITS.lotRefs)),
+  /**
+   * Said by hand, and goes before what its record says: true: its seed may have crossed; false: its
+   * plants were looked through and are true.
+   */
+  mayHaveCrossed: z.optional(z.boolean()),
   /** Own: how it was isolated, frozen at harvest. */
   isolation: z.optional(isolation),
   amount: z.optional(amount),

@@ -3,6 +3,7 @@
  * an inspector. It is the same in any later plan, and says what nobody observed.
  */
 import type { CheckedLayout } from "../checks/checked-layout.ts";
+import { crossedLots } from "../generations/crossed-lots.ts";
 import { lotBook } from "../lots/lot-book.ts";
 import { type ListPageSetting, flowPages, roomBelowHeader } from "../map/list-pages.ts";
 import { TYPE_PT } from "../map/map-style.ts";
@@ -93,7 +94,9 @@ function lotItems(
 }
 
 /** `Harvested 2027 from plot A03-1, season 2027; saved from 16 plants; sown from ST-26`. */
-function originText({ harvestYear, from, grownFrom }: Lot, plan: Plan): string {
+function originText(lot: Lot, plan: Plan): string {
+  const { harvestYear, from, grownFrom } = lot;
+  const crossed = crossedLots(plan.lots).get(lot.id) ?? [];
   const parents = (grownFrom ?? []).flatMap((id) => lotBook(plan.lots).lot(id)?.code ?? []);
   const harvested =
     harvestYear === undefined ? words.harvestedSometime : words.harvested(harvestYear);
@@ -103,6 +106,7 @@ function originText({ harvestYear, from, grownFrom }: Lot, plan: Plan): string {
     from?.plants === undefined ? words.notCounted : words.savedFrom(from.plants),
     from?.cleanedGrams === undefined ? "" : words.seed(from.cleanedGrams),
     parents.length === 0 ? "" : words.sownFrom(parents.join(", ")),
+    crossed.length === 0 ? "" : words.crossed(crossed.join(", ")),
     plan.site.name === "" ? "" : words.grownAt(plan.site.name),
   ];
   return `${parts.filter((part) => part !== "").join("; ")}.`;

@@ -121,6 +121,7 @@ export const lotIsolationWords = {
   savedFrom: (plants: number) => `saved from ${plants} plants`,
   seed: (grams: number) => `${grams} g of clean seed`,
   sownFrom: (lots: string) => `sown from ${lots}`,
+  crossed: (lots: string) => `not kept apart while it grew, so that crosses may be in it: ${lots}`,
   grownAt: (site: string) => `grown at ${site}`,
   printed: (at: string) => `printed ${at}`,
 } as const;

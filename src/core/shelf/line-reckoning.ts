@@ -13,7 +13,7 @@ import { MOST_CYCLES, motherLot } from "../generations/line-past.ts";
 import { lotsToSow } from "../lots/lot-book.ts";
 import { varietyIndex } from "../lots/variety-index.ts";
 import type { Plan } from "../model/plan.ts";
-import * as words from "../words/finding-words.ts";
+import * as words from "../words/sowing-words.ts";
 
 /** What the plants of one population amount to, and what their seed has behind it. */
 export function populationEffect(

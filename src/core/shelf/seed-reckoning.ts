@@ -13,6 +13,7 @@ import { estimateOf } from "../lots/estimate.ts";
 import { type SowingRow, sowingRows } from "../lots/sowing.ts";
 import { bandWords } from "../lots/band-words.ts";
 import { lotsToSow } from "../lots/lot-book.ts";
+import { crossedLotPart } from "./crossed-lot.ts";
 import { finishWords } from "./finish-words.ts";
 import { motherLotPart, populationEffect } from "./line-reckoning.ts";
 import { ownDistancePart } from "./own-distance.ts";
@@ -20,7 +21,7 @@ import { populationWords } from "./population-words.ts";
 import { isSameVariety, varietyIndex } from "../lots/variety-index.ts";
 import { longDate } from "../model/day.ts";
 import type { Layout, Plan } from "../model/plan.ts";
-import * as words from "../words/finding-words.ts";
+import * as words from "../words/sowing-words.ts";
 
 interface Kept {
   readonly plan: Plan;
@@ -158,6 +159,7 @@ function otherVariety({ plan, layout }: ReckoningInput): readonly OtherVarietyFi
 export const seedReckoning: SeedReckoning = {
   mother: motherLotPart,
   ownDistance: ownDistancePart,
+  crossed: crossedLotPart,
   effect: populationEffect,
   populationWords,
   finishWords,

@@ -17,7 +17,7 @@ export const span = (first: string, last: string) => `${first} to ${last}`;
 export const isolation = "Plantings that would cross are too close";
 export const missingBloom = "Bloom dates are missing";
 export const missingFigure = "No isolation distance is known";
-export const ownDistance = "An own isolation distance is far below what is published";
+export const ownDistance = "An own distance is far below what is published";
 export const noBloom = (name: string) => `${name} has no bloom dates`;
 export const onlyTime = (nearness: string) =>
   `It lies ${nearness}, so only time could keep them apart, and that cannot be told without dates.`;
@@ -151,31 +151,10 @@ export const concerns = (names: string) => `It concerns ${names}.`;
 export const shortOfSeed = "Less seed on the shelf than is sown";
 export const oldSeed = "Seed too old to sow";
 export const otherVariety = "Sown from a lot of another variety";
+export const crossedLot = "Sown from seed that may have crossed";
 export const motherLot = "Seed of seed of seed, while older seed is there";
 export const volunteers = "Volunteers of an earlier crop may come up";
 export const rotation = "Diseases of an earlier crop may wait in the ground";
 export const groundMark = "The ground is marked with a disease that harms the crop";
 export const clearedEarly = "A seed planting is cleared before its seed is ripe";
 export const dateOrder = "Days of a planting cannot follow each other";
-
-/** What the shelf has to say of a sowing. */
-export const short = (variety: string) => `Seed of ${variety} does not reach`;
-export const missingSeed = (missing: number, plants: number, seeds: number) =>
-  `There is none for ${missing} of ${plants} plants: about ${seeds} seeds are missing, reckoned with each lot's germination, what comes up, and the spare.`;
-export const shortAdvice = "Sow fewer, name another lot, or get more seed.";
-export const old = (code: string, variety: string) =>
-  `Lot ${code} of ${variety} may hardly come up`;
-export const underPublished = (share: string, date: string, percent: number) =>
-  `By estimate ${share} of it will germinate on ${date}, under the ${percent} % of 7 CFR 201.31.`;
-export const underHalf = (share: string, date: string, percent: number) =>
-  `By estimate ${share} of it will germinate on ${date}, under the ${percent} % that is half of it.`;
-export const oldAdvice = "Test it, sow more of it, or sow another lot.";
-export const other = (name: string, variety: string) => `${name} is sown from a lot of ${variety}`;
-export const otherAdvice = (code: string, lotVariety: string, variety: string) =>
-  `Lot ${code} is of ${lotVariety}, the planting is ${variety}. Name another lot, or change the planting's variety.`;
-export const mother = (name: string, cycles: number, code: string) =>
-  `${name} would be ${cycles} growings-out from lot ${code}`;
-export const motherOf = (code: string, most: number) =>
-  `It is sown from ${code}. Gene banks grow seed of seed at most ${most} times and then go back to the first lot (Rao 2006).`;
-export const motherAdvice = (code: string) =>
-  `${code} still has seed: sow that, if it germinates, and keep some of it back.`;

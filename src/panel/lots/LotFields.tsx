@@ -8,6 +8,7 @@ import { useKept } from "../state/plan-actions.ts";
 import { amountText, otherAmountWords, readAmount } from "../../core/lots/amount-text.ts";
 import { moveLotsDialog } from "./dialogs.ts";
 import { type LotChanges, changeLot } from "./lot-change.ts";
+import { CrossingField } from "./CrossingField.tsx";
 import { GrownFromField } from "./GrownFromField.tsx";
 import { LotOrigin } from "./LotOrigin.tsx";
 import { TreatmentFields } from "./TreatmentFields.tsx";
@@ -54,6 +55,7 @@ export function LotFields({ lot, kind }: LotFieldsProps) {
       />
       <StorageFields lot={lot} />
       <TreatmentFields lot={lot} onChange={change} />
+      <CrossingField lot={lot} onChange={change} />
       <NoteField
         label={texts.note}
         value={lot.note ?? ""}

@@ -17,6 +17,7 @@ const FIELDS: readonly (readonly [RegExp, string])[] = [
   [/^amount/, "Amount"],
   [/^seedsPerGram$/, "Seeds in a gram"],
   [/^treatedWith$/, "Treated with"],
+  [/^mayHaveCrossed$/, "Crossing"],
   [/^code$/, "Code"],
   [/^variety$/, "Variety"],
   [/^partOf/, "Split or mixed from"],

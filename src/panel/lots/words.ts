@@ -169,6 +169,15 @@ export const choosePlace = "Choose a place";
 export const choosePlaceFirst = "Choose where it is kept first";
 export const ownHarvest = "own harvest";
 export const received = "received";
+export const crossing = "Crossing";
+export const mayHaveCrossed = "may have crossed";
+export const lookedThrough = "plants looked through, all true";
+export const notKeptApart = "not kept apart";
+export const nothingKnown = "nothing known";
+export const byItsRecord = (said: string) => `by its record: ${said}`;
+export const crossesMayBeIn = (codes: string) =>
+  `! Crosses may be in it. Not kept apart while it grew: ${codes}.`;
+export const changeCrossing = (code: string) => `Change what is said of crossing in ${code}`;
 export const untreated = "untreated";
 export const treated = "treated";
 export const addedNext = (code: string) => `${code} is on the shelf. Type the next one.`;

@@ -153,6 +153,7 @@ const ShelfLine = memo(function ShelfLine(props: ShelfLineProps) {
         <span className="soft">
           {kind?.name ?? ""}
           {lot.treated === true && <b className="caution-text"> · {texts.treated}</b>}
+          {row.isCrossed && <b className="caution-text"> · {texts.mayHaveCrossed}</b>}
         </span>
       </span>
       <span className="shelf-age soft">

@@ -3,6 +3,7 @@ import type { CropBook } from "../../core/kinds/crop-book.ts";
 import type { Kind } from "../../core/kinds/crop.ts";
 import { standardOf } from "../../core/lots/ageing.ts";
 import { type Estimate, estimateOf, shelfPlace } from "../../core/lots/estimate.ts";
+import { crossedLots } from "../../core/generations/crossed-lots.ts";
 import { varietyIndex } from "../../core/lots/variety-index.ts";
 import { inSeeds, seedsPerGram } from "../../core/lots/seed-yield.ts";
 import type { SowingRow } from "../../core/lots/sowing.ts";
@@ -33,6 +34,8 @@ export interface ShelfRow {
   readonly kind: Kind | undefined;
   readonly place: StoragePlace | null;
   readonly estimate: Estimate | null;
+  /** Whether crosses may be in it, by itself or by what it comes from. */
+  readonly isCrossed: boolean;
   /** All it is found by, folded. */
   readonly folded: string;
 }
@@ -47,6 +50,7 @@ const made = new WeakMap<Lot, KnownRow>();
 
 export function shelfRows(plan: Plan, book: CropBook): readonly ShelfRow[] {
   const varieties = varietyIndex(plan.varieties);
+  const crossed = crossedLots(plan.lots);
   return plan.lots.map((lot) => {
     const variety = varieties.get(lot.variety);
     const kind = variety && book.kind(variety.kind);
@@ -55,11 +59,13 @@ export function shelfRows(plan: Plan, book: CropBook): readonly ShelfRow[] {
       known &&
       known.places === plan.storagePlaces &&
       known.row.variety === variety &&
+      known.row.isCrossed === crossed.has(lot.id) &&
       known.row.kind === kind
     ) {
       return known.row;
     }
-    const row = shelfRow(lot, variety, kind, plan.storagePlaces);
+    const isCrossed = crossed.has(lot.id);
+    const row = { ...shelfRow(lot, variety, kind, plan.storagePlaces), isCrossed };
     made.set(lot, { row, places: plan.storagePlaces });
     return row;
   });
@@ -70,7 +76,7 @@ function shelfRow(
   variety: Variety | undefined,
   kind: Kind | undefined,
   places: Plan["storagePlaces"],
-): ShelfRow {
+): Omit<ShelfRow, "isCrossed"> {
   const place = shelfPlace(lot, places);
   const words = [
     lot.code,

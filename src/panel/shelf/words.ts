@@ -45,6 +45,7 @@ export const noLotLike =
   "No lot is like that. Type less of the name, or pick another sort of lots.";
 export const unknown = "unknown";
 export const treated = "treated";
+export const mayHaveCrossed = "may have crossed";
 export const placeNotKnown = "place not known";
 export const needs = (seedsWords: string | number) => `needs ${seedsWords}`;
 export const germinationNotKnown = "germination not known";
