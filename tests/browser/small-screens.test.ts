@@ -140,6 +140,28 @@ test("on a wide screen the line about what happened lies on the sheet, and on no
   await page.close();
 });
 
+test("over a list the line about what happened has a strip of its own, which goes with it", async () => {
+  const page = await openAt(1440, 900);
+  await page.locator(".sheet[data-view]").focus();
+  await page.keyboard.press("n");
+  await page.getByRole("button", { name: "Tables", exact: true }).click();
+  const line = page.locator(".status-line");
+  await line.waitFor();
+  const list = page.locator(".tables");
+  await list.waitFor();
+  const feet = async () => {
+    const [above, below] = [await list.boundingBox(), await line.boundingBox()];
+    return [(above?.y ?? 0) + (above?.height ?? 0), below?.y ?? 0, below?.height ?? 0] as const;
+  };
+  const [foot, top, height] = await feet();
+  expect(foot).toBeLessThanOrEqual(top);
+  await line.evaluate((element) => {
+    for (const animation of element.getAnimations()) animation.finish();
+  });
+  await expect.poll(async () => (await feet())[0]).toBe(foot + height);
+  await page.close();
+});
+
 test("a menu taller than the window scrolls within it", async () => {
   const page = await openAt(1280, 600);
   await page.getByRole("button", { name: "Plan", exact: true }).click();

@@ -1,19 +1,7 @@
 /** Scale bar and north arrow, fixed in the corners. */
 import { METRES_PER_FOOT, type LengthUnit } from "../../core/model/length.ts";
 import { type Brush, turned } from "./brush.ts";
-import { type Box, drawBox, drawWords, isFree, wordsWidth } from "./draw-text.ts";
-
-/** Where the readout stands to the pointer, pixels: the first place that hides no other words. */
-const READOUT_PLACES = [
-  { side: "right", down: 16 },
-  { side: "left", down: 16 },
-  { side: "right", down: -36 },
-  { side: "left", down: -36 },
-  { side: "right", down: 56 },
-  { side: "left", down: 56 },
-  { side: "right", down: -76 },
-  { side: "left", down: -76 },
-] as const;
+import { drawWords, wordsWidth } from "./draw-text.ts";
 
 const BAR_MOST_PX = 190;
 const BAR_PARTS = 4;
@@ -26,7 +14,40 @@ export function scaleBarLength(scale: number, unit: LengthUnit): number {
   return ([5, 2, 1].find((step) => step * power <= most) ?? 1) * power;
 }
 
+/** On a sheet lower than this, as above a phone's drawer, every strip of ground counts. */
+const LOW_PX = 320;
+const LOW_BAR_SHARE = 0.5;
+
+/** With its figures and the grid's on paper of its own; on a low sheet a thin one along the foot. */
 export function drawScaleBar(brush: Brush, unit: LengthUnit, gridText: string): void {
+  if (brush.heightPx < LOW_PX) drawLowBar(brush, unit);
+  else drawFullBar(brush, unit, gridText);
+}
+
+/** The bar alone and its length, on no paper: what lies beneath is seen. */
+function drawLowBar(brush: Brush, unit: LengthUnit): void {
+  const { context, view, heightPx, colours } = brush;
+  const length = scaleBarLength(view.scale / LOW_BAR_SHARE, unit);
+  const longPx = length * (unit === "m" ? 1 : METRES_PER_FOOT) * view.scale;
+  const [left, top] = [8, heightPx - 9];
+  for (const [part, colour] of [colours.ink, colours.sheet].entries()) {
+    context.beginPath();
+    context.rect(left + (part * longPx) / 2, top, longPx / 2, 4);
+    context.fillStyle = colour;
+    context.fill();
+    context.strokeStyle = colours.ink;
+    context.lineWidth = 1;
+    context.setLineDash([]);
+    context.stroke();
+  }
+  drawWords(
+    brush,
+    { x: left + longPx + 6, y: top + 1 },
+    { face: "small", colour: colours.ink, text: `${length} ${unit}`, align: "left", hasHalo: true },
+  );
+}
+
+function drawFullBar(brush: Brush, unit: LengthUnit, gridText: string): void {
   const { context, view, heightPx, colours } = brush;
   const length = scaleBarLength(view.scale, unit);
   const partPx = (length * (unit === "m" ? 1 : METRES_PER_FOOT) * view.scale) / BAR_PARTS;
@@ -91,32 +112,4 @@ export function drawNorthArrow(brush: Brush, upBearingDeg: number): void {
   });
   const away = { x: at.x + Math.sin(angle) * 30, y: at.y - Math.cos(angle) * 30 };
   drawWords(brush, away, { text: "N", face: "note", colour: colours.ink, hasHalo: true });
-}
-
-/** Words beside the pointer, in a box that stays on the sheet. */
-export function drawReadout(
-  brush: Brush,
-  at: { readonly x: number; readonly y: number },
-  text: string,
-  taken: readonly Box[],
-) {
-  const width = wordsWidth(brush, "bold", text) + 12;
-  const beside = READOUT_PLACES.map(({ side, down }): Box => {
-    const wanted = side === "right" ? at.x + 14 : at.x - 14 - width;
-    return {
-      left: Math.min(Math.max(4, wanted), brush.widthPx - width - 4),
-      top: Math.min(Math.max(4, at.y + down), brush.heightPx - 24),
-      width,
-      height: 20,
-    };
-  });
-  const place = beside.find((box) => isFree(brush, box, taken)) ?? beside[0];
-  if (!place) return;
-  const { left, top } = place;
-  drawBox(brush, { left, top, width, height: 20 }, brush.colours.held);
-  drawWords(
-    brush,
-    { x: left + width / 2, y: top + 10.5 },
-    { text, face: "bold", colour: brush.colours.held },
-  );
 }

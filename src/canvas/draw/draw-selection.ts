@@ -3,13 +3,7 @@ import { type Brush, fill, stroke, traceCircle, traceLine, traceOutline } from "
 import { POINT_RADIUS_PX } from "./draw-surroundings.ts";
 import type { HandleSizes, PlacedHandle } from "../scene/handles.ts";
 import type { SheetItem } from "../scene/sheet-items.ts";
-import { shapeCentre } from "../../core/geometry/outline.ts";
 import { toPx } from "../scene/viewport.ts";
-
-type Px = ReturnType<typeof toPx>;
-const LEAST_WAY_PX = 40;
-const SHORT_OF_PX = 24;
-const BARB_PX = 5;
 
 export function traceItem(brush: Brush, { shape, outline }: SheetItem, growPx = 0): void {
   if (shape.shape === "point") {
@@ -33,24 +27,6 @@ export function drawOldPlace(brush: Brush, item: SheetItem, isTrial = false): vo
       ? { colour: brush.colours.held, widthPx: 1.75, dash: [5, 4] }
       : { colour: brush.colours.inkSoft, widthPx: 1, dash: [2, 3] },
   );
-}
-
-/** From where an object lay to where it is tried: a line with a barb, short of the code it carries. */
-export function drawWay(brush: Brush, from: SheetItem, to: SheetItem): void {
-  const [a, centre] = [from, to].map(({ shape }) => toPx(brush.view, shapeCentre(shape))) as [
-    Px,
-    Px,
-  ];
-  const length = Math.hypot(centre.x - a.x, centre.y - a.y);
-  if (length < LEAST_WAY_PX) return;
-  const [dx, dy] = [(centre.x - a.x) / length, (centre.y - a.y) / length];
-  const b = { x: centre.x - SHORT_OF_PX * dx, y: centre.y - SHORT_OF_PX * dy };
-  const barb = (side: number): Px => ({
-    x: b.x - BARB_PX * (2 * dx + side * dy),
-    y: b.y - BARB_PX * (2 * dy - side * dx),
-  });
-  traceLine(brush, [a, b, barb(1), b, barb(-1)]);
-  stroke(brush, { colour: brush.colours.held, widthPx: 2 });
 }
 
 /** Subjects of the opened finding. */

@@ -4,7 +4,7 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { type Brush, around } from "../draw/brush.ts";
 import { drawItems } from "../draw/draw-items.ts";
-import { drawOldPlace, drawSelected, drawWay } from "../draw/draw-selection.ts";
+import { drawOldPlace, drawSelected } from "../draw/draw-selection.ts";
 import { useGroundPainter } from "./use-ground-painter.ts";
 import { useLiveIds } from "./live-ids.ts";
 import { isHidden } from "../scene/locks.ts";
@@ -13,6 +13,7 @@ import type { Colours } from "../draw/sheet-colours.ts";
 import { useView } from "../scene/view-store.ts";
 import { itemsOf } from "../scene/sheet-items.ts";
 import { boxesOf, liveLabels, lookOf } from "./sheet-labels.ts";
+import { useSketchPainter } from "./use-sketch-painter.ts";
 
 /** What is selected or on the move, drawn anew on every frame of a drag. */
 export function LiveLayer({ colours }: { readonly colours: Colours }) {
@@ -26,6 +27,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
   const isTrial = usePlanStore(({ previewing }) => previewing?.by === "trial");
   const reading = usePlanStore((state) => state.reading);
   const painter = useGroundPainter();
+  const sketcher = useSketchPainter();
   const live = useLiveIds();
   const isMoving = useView((state) => state.isMoving);
   const draw = useCallback(
@@ -50,10 +52,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
       drawItems(brush, items, { ...lookOf(resting), labels });
       const held = drawn.filter((item) => marked.has(item.id));
       around(brush, boxesOf(labels), () => drawSelected(brush, held));
-      for (const from of isTrial ? old : []) {
-        const to = held.find(({ id }) => id === from.id);
-        if (to) drawWay(brush, from, to);
-      }
+      if (isTrial) around(brush, boxesOf(labels), () => sketcher?.drawTrial(brush, old, held));
     },
     [
       plan,
@@ -68,6 +67,7 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
       hidden,
       isMoving,
       isTrial,
+      sketcher,
     ],
   );
   return <SheetShape colours={colours} draw={draw} />;

@@ -1,12 +1,18 @@
 import { useEffect, useState } from "react";
 import { useFirstPicture } from "../../store/window/first-picture.ts";
 
-const loadPainter = () => import("../tools/draw-sketch.ts");
+const loadPainter = async () => {
+  const [{ drawSketch }, { drawTrial }] = await Promise.all([
+    import("../tools/draw-sketch.ts"),
+    import("./draw-trial.ts"),
+  ]);
+  return { drawSketch, drawTrial };
+};
 
 type Painter = Awaited<ReturnType<typeof loadPainter>>;
 let loaded: Painter | null = null;
 
-/** Draws what the tool at work sketches: fetched after the first picture, which waits for nothing. */
+/** Draws what the tool at work sketches and what is on trial: fetched after the first picture, which waits for nothing. */
 export function useSketchPainter(): Painter | null {
   const [painter, setPainter] = useState(loaded);
   const isPainted = useFirstPicture((state) => state.isPainted);

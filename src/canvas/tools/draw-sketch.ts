@@ -3,8 +3,15 @@ import { type Point, pointDistance } from "../../core/geometry/point.ts";
 import { type LengthUnit, formatLength } from "../../core/model/length.ts";
 import { type Brush, fill, stroke, traceCircle, traceLine, traceOutline } from "../draw/brush.ts";
 import { drawDimension } from "../draw/draw-dimensions.ts";
-import { drawReadout } from "../draw/draw-furniture.ts";
-import { BOX, type Box, boxWidth, drawBox, drawWords } from "../draw/draw-text.ts";
+import {
+  BOX,
+  type Box,
+  boxWidth,
+  drawBox,
+  drawWords,
+  isFree,
+  wordsWidth,
+} from "../draw/draw-text.ts";
 import { type Crossing, outlineCrossings } from "./outline-crossings.ts";
 import { outlineOf } from "../../core/geometry/outline.ts";
 import type { SheetItem } from "../scene/sheet-items.ts";
@@ -13,6 +20,18 @@ import type { Measurement, Sketch } from "./sketch-store.ts";
 import { useTypedValues } from "./typed-values.ts";
 import { toPx } from "../scene/viewport.ts";
 import * as said from "../scene/tool-words.ts";
+
+/** Where the readout stands to the pointer, pixels: the first place that hides no other words. */
+const READOUT_PLACES = [
+  { side: "right", down: 16 },
+  { side: "left", down: 16 },
+  { side: "right", down: -36 },
+  { side: "left", down: -36 },
+  { side: "right", down: 56 },
+  { side: "left", down: 56 },
+  { side: "right", down: -76 },
+  { side: "left", down: -76 },
+] as const;
 
 export function drawSketch(
   brush: Brush,
@@ -192,4 +211,32 @@ function drawMeasurement(brush: Brush, measurement: Measurement, unit: LengthUni
     const colour = index === 0 ? colours.ink : colours.inkSoft;
     drawWords(brush, at, { text, face: faceOf(index), colour, align: "left" });
   });
+}
+
+/** Words beside the pointer, in a box that stays on the sheet. */
+function drawReadout(
+  brush: Brush,
+  at: { readonly x: number; readonly y: number },
+  text: string,
+  taken: readonly Box[],
+) {
+  const width = wordsWidth(brush, "bold", text) + 12;
+  const beside = READOUT_PLACES.map(({ side, down }): Box => {
+    const wanted = side === "right" ? at.x + 14 : at.x - 14 - width;
+    return {
+      left: Math.min(Math.max(4, wanted), brush.widthPx - width - 4),
+      top: Math.min(Math.max(4, at.y + down), brush.heightPx - 24),
+      width,
+      height: 20,
+    };
+  });
+  const place = beside.find((box) => isFree(brush, box, taken)) ?? beside[0];
+  if (!place) return;
+  const { left, top } = place;
+  drawBox(brush, { left, top, width, height: 20 }, brush.colours.held);
+  drawWords(
+    brush,
+    { x: left + width / 2, y: top + 10.5 },
+    { text, face: "bold", colour: brush.colours.held },
+  );
 }

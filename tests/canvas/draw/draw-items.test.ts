@@ -1,34 +1,11 @@
 /** Items look as the stands they are handed say, whichever layout is open. */
 import { afterEach, expect, test, vi } from "vitest";
-import type { Brush } from "../../../src/canvas/draw/brush.ts";
 import { drawItems, itemLabels } from "../../../src/canvas/draw/draw-items.ts";
-import type { Colours } from "../../../src/canvas/draw/sheet-colours.ts";
 import { sheetItems } from "../../../src/canvas/scene/sheet-items.ts";
 import type { Stand } from "../../../src/core/checks/stand.ts";
 import { check, day, layoutOf, source, squareAt, trialPlan } from "../../support/trial-plan.ts";
 import { book } from "../../support/drawn-plan.ts";
-
-/** Everything asked of a canvas, in order. */
-function recorder() {
-  const told: string[] = [];
-  const context = new Proxy({} as CanvasRenderingContext2D, {
-    get: (_, name) =>
-      name === "measureText"
-        ? () => ({ width: 10 })
-        : (...args: unknown[]) => void told.push(`${String(name)} ${args.join()}`),
-    set: (_, name, value) => told.push(`${String(name)} = ${String(value)}`) > 0,
-  });
-  const colours = new Proxy({} as Colours, { get: (_, name) => String(name) });
-  const brush: Brush = {
-    context,
-    colours,
-    view: { x: 0, y: 0, scale: 40 },
-    ratio: 1,
-    widthPx: 800,
-    heightPx: 600,
-  };
-  return { told, brush };
-}
+import { recorder } from "../../support/told-canvas.ts";
 
 // Hatches are painted on a tile of their own first.
 const page = { createElement: () => ({ getContext: () => recorder().brush.context }) };
