@@ -14,8 +14,11 @@ import {
 export const GROWING = 20;
 /** One variety more under a cover in a season. */
 export const COVERED = 8;
-/** One season that a variety waits whose seed may be dead already. */
-export const WAITING = 60;
+/**
+ * One season that a variety waits whose seed may be dead already: more than growing it once more
+ * later costs, so that it never waits to spare that.
+ */
+export const WAITING = 200;
 /** One season that a variety waits past the early end of its band. */
 const PAST_EARLY = 5;
 /** Grown in the last season that can save it: should the crop fail, it is lost. */

@@ -46,22 +46,23 @@ export function LotCsvDialog({ onClose }: { readonly onClose: () => void }) {
 }
 
 function Preview({ list }: { readonly list: LotList }) {
+  const { plan } = useKept();
+  const cellsOf = ({ lot, change }: AcceptedLot) => [
+    <bdi key="code">{lot.code}</bdi>,
+    <bdi key="variety">{plan.varieties.find(({ id }) => id === lot.variety)?.name}</bdi>,
+    amountWords(lot.amount),
+    texts.effects[change],
+  ];
   return (
     <CsvPreview
       list={list}
       more={placesWords(list)}
       nameHead={texts.codeColumn}
-      heads={[texts.codeColumn, texts.amountColumn, texts.effectColumn]}
+      heads={[texts.codeColumn, texts.varietyColumn, texts.amountColumn, texts.effectColumn]}
       cellsOf={cellsOf}
     />
   );
 }
-
-const cellsOf = ({ lot, change }: AcceptedLot) => [
-  <bdi key="code">{lot.code}</bdi>,
-  amountWords(lot.amount),
-  texts.effects[change],
-];
 
 function placesWords({ newPlaces }: LotList): string {
   if (newPlaces.length === 0) return "";

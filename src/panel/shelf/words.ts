@@ -91,6 +91,7 @@ export const rowForEach = (count: number) =>
   });
 export const lotListFile = "a list of lots as CSV";
 export const codeColumn = "Code";
+export const varietyColumn = "Variety";
 export const amountColumn = "Amount";
 export const effectColumn = "What it does";
 export const effects = { new: "new", changed: "changed", same: "as it is" } as const;

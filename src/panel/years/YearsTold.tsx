@@ -21,6 +21,15 @@ export function YearsTold({ judged, names, answer }: YearsToldProps) {
   const cautions = cautionsOf(judged, names);
   const isWhole = judged.faults.length === 0;
   const doubtful = names.years.rows.some(({ standing }) => standing !== "keeps");
+  // An empty page has not gone wrong: it is said what to do, not all that would die of it.
+  if (names.years.years.every((bits) => bits === 0)) {
+    return (
+      <section className="years-told">
+        <p role="status">{words.notLaidYet}</p>
+        <p className="soft">{limitWords(names)}</p>
+      </section>
+    );
+  }
   return (
     <section className="years-told">
       <div role="status">

@@ -22,6 +22,8 @@ export const yearsPageWords = {
   bags: "In bags or pollinated by hand, at most",
   most: "Varieties for seed in a season, at most",
   mostHint: "Left empty: no limit",
+  notLaidYet:
+    "No season is laid out yet: lay out the years, or press a season of a variety to set it by hand.",
   layOut: "Lay out the years",
   layOutAnew: "Lay out anew",
   cancel: "Cancel",

@@ -183,3 +183,17 @@ test("property: whatever the search gives without a fault, no seed dies in it", 
   }
   expect(met).toBeGreaterThan(10);
 });
+
+test("what may be dead already never waits a season to be spared a growing later", () => {
+  const half = { lead: 2, first: 1, deadline: -1, early: -1, isLate: true, keeps: 2 } as const;
+  const problem = problemOf(
+    [0, 1, 2, 3].map((index) => item(index, half)),
+    { seasons: 4 },
+  );
+  // At once and again when its own seed ends, against once and a season later.
+  const years = (bits: number) => problem.items.map(() => bits);
+  const soon = judgeYears(problem, years(0b1010));
+  const waited = judgeYears(problem, years(0b0100));
+  expect([soon.faults, waited.faults]).toEqual([[], []]);
+  expect(soon.points).toBeLessThan(waited.points);
+});
