@@ -92,7 +92,7 @@ function BasisNote({ stand }: { readonly stand: Stand }) {
   const { units } = useShownPlan();
   const { planting, variety, kind, setting, bloom } = stand;
   const words = useMemo(() => {
-    if (planting?.bloom) return texts.ownDatesCertain;
+    if (planting?.bloom) return planting.bloom.basis ? null : texts.ownDatesCertain;
     if (!planting?.start || !variety) return null;
     const { flower } = firstFlower(planting, variety, kind, setting);
     if (!flower) return null;

@@ -3,6 +3,7 @@ import { raisingOffer } from "../../core/kinds/raising-days.ts";
 import { isSown } from "../../core/lots/sowing.ts";
 import { shortDate } from "../../core/model/day.ts";
 import type { Planting } from "../../core/model/plan.ts";
+import { StandingOffer } from "../grown/StandingOffer.tsx";
 import { DayField } from "../form/DayField.tsx";
 import { useShownPlan, useShownResult } from "../state/use-shown-plan.ts";
 import {
@@ -30,6 +31,7 @@ export function GroundDays({ planting, onChange }: GroundDaysProps) {
   const isCleared = stand?.whyNoBloom === "cleared";
   return (
     <>
+      <StandingOffer planting={planting} onChange={onChange} />
       <h4>{texts.onTheGround}</h4>
       {stand && isSown(planting, stand.kind) && <Raising planting={planting} onChange={onChange} />}
       <DayField

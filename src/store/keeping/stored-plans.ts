@@ -34,6 +34,27 @@ export async function planStored({ planId, revision }: StoredPlan): Promise<Plan
   return generation ? planOf(generation) : null;
 }
 
+/** So many seasons back: what was longer ago tells little. Ours. */
+const MOST_BEFORE = 10;
+
+/**
+ * The plans a plan came from, the season before first, as far as this browser keeps them. One that
+ * cannot be read ends the list.
+ */
+export async function plansBefore(cameFrom: string): Promise<readonly Plan[]> {
+  const heads = new Map((await listPlans()).map((head) => [head.planId, head]));
+  const found: Plan[] = [];
+  let wanted: string | undefined = cameFrom;
+  while (wanted !== undefined && found.length < MOST_BEFORE) {
+    const head = heads.get(wanted);
+    const plan: Plan | null = head ? await planStored(head).catch(() => null) : null;
+    if (!plan || found.some(({ id }) => id === plan.id)) break;
+    found.push(plan);
+    wanted = plan.cameFrom?.plan;
+  }
+  return found;
+}
+
 /** Stored copies of a plan, newest first. */
 export function listGenerations(planId: string): Promise<readonly StoredCopy[]> {
   return readFrom("generations", async (store) => {
