@@ -10,7 +10,6 @@ import { firstLoad, inOnePiece } from "./.config/first-load.ts";
 import { licences } from "./.config/licences.ts";
 import { WORKER_FILE, offlineSite } from "./.config/offline-site.ts";
 import { oneByte } from "./.config/one-byte.ts";
-import { ownDrag } from "./.config/own-drag.ts";
 import { plansRead } from "./.config/plans-read.ts";
 import { unpackHere } from "./.config/unpack-here.ts";
 
@@ -115,7 +114,6 @@ export default defineConfig(({ isSsrBuild }) => ({
   plugins: [
     react(),
     unpackHere(),
-    ownDrag(),
     plansRead(),
     fetchedAtOnce({
       parts: ["src/app/main.tsx", "src/app/first-sample.ts"].map(inRepository),

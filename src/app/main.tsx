@@ -26,11 +26,11 @@ listenForFaults(window);
 const root = document.getElementById("root");
 if (!root) throw new Error("The page has no root element.");
 const opened = startSession(async () => (await import("./first-sample.ts")).firstSample);
-// Asked for while the storage is opened; missing, it is asked for again by the strip.
-fetchBloomBody().catch(() => undefined);
 // The plan first: the window is drawn once and whole, unless storage or network keep it waiting.
 await Promise.race([opened, new Promise((waited) => setTimeout(waited, PATIENCE_MS))]);
 beginFirstPicture();
+// Received while the window is drawn, not run before that; missing, it is asked for by the strip.
+fetchBloomBody().catch(() => undefined);
 // In one go, effects and all: the sheet takes its size and is drawn before anything is painted.
 flushSync(() =>
   createRoot(root).render(

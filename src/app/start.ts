@@ -3,7 +3,7 @@
  * storage is opened meanwhile, which takes its time on a first visit.
  */
 import "./no-code-from-text.ts";
-import { askRememberedPlans } from "../store/keeping/last-plan.ts";
+import { askRememberedPlans, rememberedHere } from "../store/keeping/last-plan.ts";
 
 /** The faces of the first picture. Not there by then, the system's stand in, and all is set twice. */
 const FIRST_FACES = [
@@ -15,4 +15,6 @@ const FIRST_FACES = [
 
 askRememberedPlans();
 for (const face of FIRST_FACES) document.fonts.load(face).catch(() => undefined);
+// A new tab opens the sample most often; missing, it is asked for and told about by the session.
+if (rememberedHere() === null) import("./first-sample.ts").catch(() => undefined);
 await import("./main.tsx");

@@ -75,19 +75,20 @@ function tileCanvas(hatch: Hatch, tint: string, ink: string, ratio: number): HTM
     context.lineTo(to.x, to.y);
   }
   context.stroke();
+  // One path for all of them: a tile of fine dots has over a thousand.
+  context.beginPath();
   for (const { mark, at, radius } of marks) {
-    context.beginPath();
     if (mark === "plus") {
       context.moveTo(at.x - radius, at.y);
       context.lineTo(at.x + radius, at.y);
       context.moveTo(at.x, at.y - radius);
       context.lineTo(at.x, at.y + radius);
-      context.stroke();
     } else {
+      context.moveTo(at.x + radius, at.y);
       context.arc(at.x, at.y, radius, 0, Math.PI * 2);
-      if (mark === "dot") context.fill();
-      else context.stroke();
     }
   }
+  if (marks[0]?.mark === "dot") context.fill();
+  else context.stroke();
   return canvas;
 }

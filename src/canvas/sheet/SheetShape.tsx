@@ -1,5 +1,3 @@
-import type { Context } from "konva/lib/Context.js";
-import { Shape } from "konva/lib/Shape.js";
 import { createContext, useContext, useEffect, useLayoutEffect, useState } from "react";
 import { usePlanStore } from "../../store/plan/plan-store.ts";
 import type { Brush } from "../draw/brush.ts";
@@ -19,43 +17,36 @@ interface SheetShapeProps {
   readonly isLowest?: boolean;
 }
 
-/** One layer with one shape that draws everything on it, at most once a frame. */
+/** One layer of the sheet, drawn at most once a frame. */
 export function SheetShape({ colours, draw, isLowest = false }: SheetShapeProps) {
   const view = useView((state) => state.view);
   const widthPx = useView((state) => state.widthPx);
   const heightPx = useView((state) => state.heightPx);
   const ratio = useView((state) => state.ratio);
   const place = useContext(LayersPlace);
-  const [{ layer, shape }] = useState(emptyLayer);
+  const [layer] = useState(() => new SheetLayer());
   // First it is told how it is drawn, then it is given room and drawn once.
   useLayoutEffect(() => {
-    shape.sceneFunc(({ _context: context }: Context) => {
+    layer.setPaint((context) => {
       // Before a plan is open there is nothing to see.
       if (usePlanStore.getState().openings === 0) return;
       draw({ context, view, colours, ratio, widthPx, heightPx });
     });
-  }, [shape, draw, view, colours, ratio, widthPx, heightPx]);
+  }, [layer, draw, view, colours, ratio, widthPx, heightPx]);
   useLayoutEffect(() => {
     if (place) layer.putInto(place, isLowest);
-    return () => void layer.remove();
+    return () => layer.remove();
   }, [place, layer, isLowest]);
   useLayoutEffect(() => {
     if (place) layer.takeSize({ widthPx, heightPx }, ratio);
   }, [place, layer, widthPx, heightPx, ratio]);
   // Browsers may throw away what a page out of sight has drawn.
   useEffect(() => {
-    const redraw = () => void layer.batchDraw();
+    const redraw = () => layer.batchDraw();
     document.addEventListener("visibilitychange", redraw);
     return () => document.removeEventListener("visibilitychange", redraw);
   }, [layer]);
   // Once words have found their places, they are drawn.
-  useEffect(() => useLabelTurn.subscribe(() => void layer.batchDraw()), [layer]);
+  useEffect(() => useLabelTurn.subscribe(() => layer.batchDraw()), [layer]);
   return null;
-}
-
-function emptyLayer(): { readonly layer: SheetLayer; readonly shape: Shape } {
-  const layer = new SheetLayer();
-  const shape = new Shape({ listening: false, perfectDrawEnabled: false });
-  layer.add(shape);
-  return { layer, shape };
 }

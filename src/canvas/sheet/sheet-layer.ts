@@ -1,22 +1,34 @@
 /**
- * One layer of the sheet, on a canvas of its own. It stands without a stage of the drawing library:
- * that listens to every pointer to find what it is over, and draws a layer before it is told how.
+ * One layer of the sheet: a canvas of the drawing library and the one function that draws all that
+ * lies on it. The library's stages, layers and shapes keep what they draw as objects, listen to
+ * every pointer to find what it is over, and hold a second canvas for that; the sheet draws from
+ * the plan and finds by geometry, so that they would only come first and be waited for.
  */
-import { Layer } from "konva/lib/Layer.js";
+import { SceneCanvas } from "konva/lib/Canvas.js";
 import type { Size } from "../scene/viewport.ts";
 
-export class SheetLayer extends Layer {
+/** Draws a layer in CSS pixels from its upper left corner. */
+export type Paint = (context: CanvasRenderingContext2D) => void;
+
+export class SheetLayer {
+  private readonly canvas = new SceneCanvas({ pixelRatio: 1 });
+  private paint: Paint | null = null;
   private isAsked = false;
 
-  constructor() {
-    super({ listening: false });
+  /** Draws something else from now on. */
+  setPaint(paint: Paint): void {
+    this.paint = paint;
+    this.batchDraw();
   }
 
   /** Puts its canvas over those that are there, or under them. */
   putInto(place: HTMLElement, isLowest: boolean): void {
-    const canvas = this.getNativeCanvasElement();
-    if (isLowest) place.prepend(canvas);
-    else place.append(canvas);
+    if (isLowest) place.prepend(elementOf(this.canvas));
+    else place.append(elementOf(this.canvas));
+  }
+
+  remove(): void {
+    elementOf(this.canvas).remove();
   }
 
   /**
@@ -24,27 +36,31 @@ export class SheetLayer extends Layer {
    * seen. Not at once, since a view that is fitted to the new size would draw it again.
    */
   takeSize({ widthPx, heightPx }: Size, ratio: number): void {
-    const canvas = this.getCanvas();
-    canvas.pixelRatio = ratio;
-    canvas.setSize(widthPx, heightPx);
+    this.canvas.pixelRatio = ratio;
+    this.canvas.setSize(widthPx, heightPx);
     this.isAsked = true;
     queueMicrotask(() => this.drawIfAsked());
   }
 
   /** Drawn with the next frame, unless it has been by then. */
-  override batchDraw(): this {
-    if (this.isAsked) return this;
+  batchDraw(): void {
+    if (this.isAsked) return;
     this.isAsked = true;
     requestAnimationFrame(() => this.drawIfAsked());
-    return this;
-  }
-
-  override draw(): this {
-    this.isAsked = false;
-    return super.draw();
   }
 
   private drawIfAsked(): void {
-    if (this.isAsked) this.draw();
+    if (!this.isAsked) return;
+    this.isAsked = false;
+    const context = this.canvas.getContext();
+    const { _context: native } = context;
+    context.clear();
+    context.save();
+    this.paint?.(native);
+    context.restore();
   }
+}
+
+function elementOf({ _canvas: element }: SceneCanvas): HTMLCanvasElement {
+  return element;
 }

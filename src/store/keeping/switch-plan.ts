@@ -192,11 +192,16 @@ async function placeFor(
     return { placed, revision: 0, claim: await claimPlan(placed.id), notice };
   };
   if (source === "stand-in") return asNew(null);
+  // Asked beside the storage: at the start everything waits for both answers.
+  const claiming = claimPlan(plan.id);
   // Without storage there is nothing to cover.
   const head = await readHead(plan.id).catch(() => undefined);
   const isOther = head !== undefined && !(await isStoredAs(plan, head.checksum));
-  if (source === "sample" && isOther) return asNew(null);
-  const claim = await claimPlan(plan.id);
+  if (source === "sample" && isOther) {
+    void claiming.then(dropClaim);
+    return asNew(null);
+  }
+  const claim = await claiming;
   if (!claim.isWriter) {
     dropClaim(claim);
     return asNew(source === "file" ? words.openElsewhere(plan.title) : null);
