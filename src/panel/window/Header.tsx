@@ -1,4 +1,11 @@
-import { useEffect, useRef, useState } from "react";
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type RefObject,
+  useEffect,
+  useRef,
+  useState,
+} from "react";
 import { changePlan } from "../../core/edits/object-edits.ts";
 import { HistoryButtons } from "./HistoryButtons.tsx";
 import { LayoutTabs } from "../layouts/LayoutTabs.tsx";
@@ -18,37 +25,45 @@ import "./header.css";
 import * as texts from "./words.ts";
 import { levelNames } from "../../core/words/level-words.ts";
 
-/** Title, facts, layouts, history, saving. On a narrow screen all but the title folds away. */
-export function Header() {
+/** Whether the head is unfolded, and what folds it again: a pick, Escape, a press beside it. */
+function useFolding(
+  headRef: RefObject<HTMLElement | null>,
+  foldRef: RefObject<HTMLButtonElement | null>,
+) {
   const [isUnfolded, setUnfolded] = useState(false);
-  const foldRef = useRef<HTMLButtonElement>(null);
-  const headRef = useRef<HTMLElement>(null);
   // What was picked, or lies beside it, wants the window to itself: the unfolded head goes back.
   useEffect(() => {
-    const head = headRef.current;
-    if (!isUnfolded || !head) return;
-    const fold = () => {
-      setUnfolded(false);
-      foldRef.current?.focus();
-    };
-    const foldOnPick = ({ target }: Event) => {
-      if (target instanceof Element && target.closest(".menu-item, .plan-facts, .primary")) fold();
-    };
+    if (!isUnfolded) return undefined;
     const foldBeside = ({ target }: Event) => {
-      if (target instanceof Node && !head.contains(target)) setUnfolded(false);
+      if (target instanceof Node && !headRef.current?.contains(target)) setUnfolded(false);
     };
-    const foldOnEscape = ({ key }: KeyboardEvent) => {
-      if (key === "Escape") fold();
-    };
-    head.addEventListener("click", foldOnPick);
-    head.addEventListener("keydown", foldOnEscape);
     document.addEventListener("pointerdown", foldBeside, true);
-    return () => {
-      head.removeEventListener("click", foldOnPick);
-      head.removeEventListener("keydown", foldOnEscape);
-      document.removeEventListener("pointerdown", foldBeside, true);
-    };
-  }, [isUnfolded]);
+    return () => document.removeEventListener("pointerdown", foldBeside, true);
+  }, [isUnfolded, headRef]);
+  const fold = () => {
+    setUnfolded(false);
+    foldRef.current?.focus();
+  };
+  return {
+    isUnfolded,
+    setUnfolded,
+    // After the item's own press: folding takes the focus, which closes the menu, and an item that
+    // is gone is not picked any more.
+    foldOnPick: ({ target }: MouseEvent) => {
+      if (!isUnfolded || !(target instanceof Element)) return;
+      if (target.closest(".menu-item, .plan-facts, .primary")) fold();
+    },
+    foldOnEscape: ({ key }: KeyboardEvent) => {
+      if (isUnfolded && key === "Escape") fold();
+    },
+  };
+}
+
+/** Title, facts, layouts, history, saving. On a narrow screen all but the title folds away. */
+export function Header() {
+  const headRef = useRef<HTMLElement>(null);
+  const foldRef = useRef<HTMLButtonElement>(null);
+  const { isUnfolded, setUnfolded, foldOnPick, foldOnEscape } = useFolding(headRef, foldRef);
   return (
     <header ref={headRef} className={isUnfolded ? "plan-head unfolded" : "plan-head"}>
       <PlanTitle />
@@ -62,10 +77,17 @@ export function Header() {
         aria-expanded={isUnfolded}
         aria-controls="plan-head-more"
         onClick={() => setUnfolded(!isUnfolded)}
+        onKeyDown={foldOnEscape}
       >
         {texts.headMenu}
       </button>
-      <div className="plan-head-more" id="plan-head-more">
+      <div
+        className="plan-head-more"
+        id="plan-head-more"
+        role="presentation"
+        onClick={foldOnPick}
+        onKeyDown={foldOnEscape}
+      >
         <PlanFacts />
         <LayoutTabs />
         <HistoryButtons />
