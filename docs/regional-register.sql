@@ -97,11 +97,12 @@ with feature as (
   select
     coalesce(f ->> 'id', 'feature-' || row_number() over (order by line)) as id,
     pg_temp.said(f, 'kind', '') as kind,
-    -- Spellings that differ in case, spaces or how accents are encoded are one name.
-    trim(regexp_replace(
+    -- Spellings that differ in case, spaces or how accents are encoded are one name; what says
+    -- that nobody knows it is none.
+    regexp_replace(trim(regexp_replace(
       replace(lower(normalize(coalesce(f -> 'properties' ->> 'variety', ''), nfc)), 'ß', 'ss'),
       '\s+', ' ', 'g'
-    )) as variety,
+    )), '^(\?+|-+|unknown|not known|unnamed|n/a)$', '') as variety,
     pg_temp.said(f, 'purpose', 'seed') as purpose,
     pg_temp.said(f, 'flowering', 'yes') as flowering,
     pg_temp.said(f, 'hybrid', 'false') as hybrid,

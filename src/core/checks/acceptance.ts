@@ -16,7 +16,7 @@ const GRAVITY: Readonly<Record<Severity, number>> = { unknown: 0, caution: 0, co
 
 /** What is kept in the plan when the grower accepts a finding of a layout. */
 export function acceptanceOf(finding: Finding, layoutId: string, reason: string): Acceptance {
-  const amount = amountOf(finding);
+  const amount = livedAmount(finding);
   return {
     finding: finding.id,
     reason,
@@ -68,7 +68,7 @@ function covers(entry: Acceptance, finding: Finding): boolean {
     (severity === undefined || GRAVITY[finding.severity] <= GRAVITY[severity]) &&
     (known === undefined || concernsOf(finding).every((each) => known.has(each))) &&
     (measuredM === undefined || !isWorsePlaced(finding, measuredM)) &&
-    (amount === undefined || (amountOf(finding) ?? 0) <= amount)
+    (amount === undefined || (livedAmount(finding) ?? 0) <= amount)
   );
 }
 
@@ -140,6 +140,12 @@ function isWorsePlaced({ check, measuredM }: Finding, acceptedM: number): boolea
   if (measuredM === undefined) return false;
   const isDepth = check === "overlap" || check === "outside";
   return isDepth ? measuredM > acceptedM + SAME_PLACE_M : measuredM < acceptedM - SAME_PLACE_M;
+}
+
+/** As below; and the fewer days lie between blooms that dates alone keep apart, the worse. */
+function livedAmount(finding: Finding): number | null {
+  if (finding.check !== "unsure-time") return amountOf(finding);
+  return Math.max(...finding.resting.map(({ gapDays }) => -(gapDays ?? 0)));
 }
 
 /** What else grows worse, larger being worse; null where nothing does. */

@@ -26,7 +26,12 @@ import {
 } from "./seed-lots.ts";
 import { safetyCheck } from "./safety.ts";
 import { unsureTimeCheck } from "./unsure-time.ts";
-import { hybridSeedCheck, twoFormsCheck, unknownChoiceCheck } from "./variety-entry.ts";
+import {
+  cutSeedCheck,
+  hybridSeedCheck,
+  twoFormsCheck,
+  unknownChoiceCheck,
+} from "./variety-entry.ts";
 import { type Brief, type Description, type Wording, measuredBrief } from "./wording.ts";
 
 /** Every check, in the order findings of one severity are listed. */
@@ -51,6 +56,7 @@ const checks = [
   volunteersCheck,
   rotationCheck,
   groundMarkCheck,
+  cutSeedCheck,
   hybridSeedCheck,
   twoFormsCheck,
   unknownChoiceCheck,

@@ -2,13 +2,45 @@
  * What the seed list says of a variety and the checks cannot take as it stands: a hybrid kept for
  * seed, two flower forms under one name, a figure or form that its kind does not have.
  */
-import type { Variety } from "../model/plan.ts";
+import { seenOf } from "../calendar/seen-bloom.ts";
+import type { Planting, Variety } from "../model/plan.ts";
 import type { Check } from "./check.ts";
 import { type FindingBase, compareText, findingId } from "./finding.ts";
 import type { Stand } from "./stand.ts";
 import { listed } from "./wording.ts";
 import * as words from "../words/finding-words.ts";
 import { listOf } from "../words/plurals.ts";
+
+/** Cut before it flowers it bears no seed, and nothing is checked for it. */
+export interface CutSeedFinding extends FindingBase {
+  readonly check: "cut-seed";
+  readonly subject: string;
+}
+
+export const cutSeedCheck: Check<CutSeedFinding> = {
+  name: "cut-seed",
+  ignoresPlace: true,
+  title: words.cutSeed,
+  run: ({ stands }) =>
+    stands
+      .filter(({ planting, variety }) => isCutForSeed(planting) && variety?.hybrid !== true)
+      .map(({ id }) => ({
+        id: findingId("cut-seed", [id]),
+        check: "cut-seed",
+        severity: "caution",
+        subjects: [id],
+        subject: id,
+      })),
+  describe: ({ subject }, { nameOf }) => ({
+    title: words.cutSeedTitle(nameOf(subject)),
+    sentences: [words.cutSeedAdvice],
+  }),
+};
+
+/** What was cut in the field, by its record, was cut on purpose. */
+function isCutForSeed(planting: Planting | null): boolean {
+  return planting?.purpose === "seed" && planting.flowering === "cut" && seenOf(planting) === null;
+}
 
 /** Seed of a hybrid will not come true. */
 export interface HybridFinding extends FindingBase {

@@ -24,6 +24,9 @@ function foldedName(name: string): string {
     .trim();
 }
 
+/** What is written where nobody knows the name. */
+const NO_NAME = /^(?:|\?+|-+|unknown|not known|unnamed|n\/a)$/;
+
 /** The same text for the same variety; null for one without a name, which is like no other. */
 export function varietyKey({
   kind,
@@ -35,7 +38,7 @@ export function varietyKey({
   readonly hybrid?: boolean | undefined;
 }): string | null {
   const folded = foldedName(name ?? "");
-  if (folded === "") return null;
+  if (NO_NAME.test(folded)) return null;
   // Seed of a hybrid is no seed of its namesake: its pollen counts against it.
   return `${kind}|${folded}${hybrid === true ? "|hybrid" : ""}`;
 }

@@ -126,6 +126,10 @@ export const meshBetween = "If it does, accept this and say so.";
 export const ownCages = "If each has a cage of its own, shut on all sides, accept this and say so.";
 
 /** What a variety is entered as. */
+export const cutSeed = "A seed planting is marked as cut";
+export const cutSeedTitle = (name: string) => `${name} is kept for seed and marked as cut`;
+export const cutSeedAdvice =
+  "Cut before it flowers it gives no seed, and it is not checked as a seed parent. Mark it as flowering, or as not for seed.";
 export const hybrid = "A hybrid is kept for seed";
 export const hybridTitle = (name: string) => `${name} is a hybrid kept for seed`;
 export const hybridAdvice =
