@@ -6,7 +6,17 @@ import { localFrame } from "../../src/core/geometry/local-frame.ts";
 import { rectangleCorners } from "../../src/core/geometry/outline.ts";
 import { seeded } from "./field.ts";
 
-const KINDS = ["tomato", "lettuce", "bean", "beet", "chard", "carrot", "maize", "squash", "onion"];
+const KINDS = [
+  "tomato",
+  "lettuce",
+  "bean",
+  "beet",
+  "chard",
+  "carrot",
+  "maize",
+  "summer squash",
+  "onion",
+];
 /** Metres asked for, typed by the growers. */
 const ASKED = [3, 10, 20, 40];
 const PLOTS = 8;

@@ -86,7 +86,7 @@ export const cucurbitaceae: readonly Kind[] = [
     // `squash` alone may be any of four species, which do not cross alike: it is asked which.
     otherNames: ["zucchini", "courgette", "marrow", "pattypan", "acorn squash"],
     nameNote:
-      "squash alone is read as this species; winter squash, butternut and cushaw are other species",
+      "squash alone may be any of four species and is read as none; winter squash, butternut and cushaw are others than this",
     botanicalName: "Cucurbita pepo",
     species: "Cucurbita pepo",
     isolation: pepoFigures,

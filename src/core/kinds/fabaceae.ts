@@ -51,6 +51,7 @@ export const fabaceae: readonly Kind[] = [
       "bush bean",
       "pole bean",
       "snap bean",
+      "green bean",
       "french bean",
       "dry bean",
       "kidney bean",
