@@ -23,5 +23,6 @@ export function fetchSoonWanted(): void {
     fetchDrawingTools(),
     fetchPlanFiles().then((files) => files.fetchPlanReader()),
     fetchLargeDrawing(),
+    import("./further-faces.css"),
   ]);
 }

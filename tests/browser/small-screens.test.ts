@@ -99,6 +99,12 @@ test.each([
     expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
     await items.filter({ hasText: "Measure" }).tap();
     await page.locator('[data-tool="measure"][aria-pressed="true"]').waitFor();
+    // What is picked in a menu of the folded head is done, though the head folds at once.
+    await page.getByRole("button", { name: "Menu", exact: true }).tap();
+    await more.getByRole("button", { name: "Plan", exact: true }).tap();
+    await more.getByRole("button", { name: "Keys", exact: true }).tap();
+    await page.getByRole("dialog", { name: "Keys" }).waitFor();
+    await more.waitFor({ state: "hidden" });
     await context.close();
   },
 );
