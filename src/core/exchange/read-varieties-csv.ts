@@ -59,6 +59,9 @@ export function readVarietiesCsv(
   return { ok: true, value: { ...reader.list, unknownColumns } };
 }
 
+/** Lists that people type have no more columns; what is wider is another kind of file. */
+const MOST_TYPED_COLUMNS = 12;
+
 /**
  * Of a list without headings, as people type one: the column most of whose cells name a kind, the
  * first other one of words, and the first of whole numbers, which are the plants wanted.
@@ -68,7 +71,8 @@ function columnsByContent(
   book: CropBook,
 ): readonly (CsvColumn | null)[] | null {
   const filled = rows.filter((cells) => cells.some((cell) => cell !== ""));
-  const width = Math.max(0, ...filled.map((cells) => cells.length));
+  const width = filled.reduce((most, { length }) => Math.max(most, length), 0);
+  if (width > MOST_TYPED_COLUMNS) return null;
   const all = Array.from({ length: width }, (_, index) =>
     filled.map((cells) => cells[index] ?? "").filter((cell) => cell !== ""),
   );
