@@ -110,6 +110,8 @@ function runProject(project, report, files = []) {
   return run(tool("vitest"), [
     "run",
     `--project=${project}`,
+    // All cores: the runner itself has little to do. Browser tests take their files one by one.
+    ...(project === "browser" ? [] : ["--maxWorkers=100%"]),
     "--allowOnly=false",
     "--reporter=default",
     "--reporter=json",
