@@ -42,10 +42,8 @@ export function partsFromDates(
   basis: Basis = "own",
 ): BloomParts {
   const [first, ...also] = season ? repeatsIn(window, season) : [window];
-  const bloom: Bloom = {
-    ...bloomFromDates(first, basis),
-    ...(also.length > 0 ? { also } : {}),
-  };
+  const once = bloomFromDates(first, basis);
+  const bloom: Bloom = also.length > 0 ? { ...once, also } : once;
   const days = kind?.timing.flowerToSeed?.value;
   const ripe = days ? ripeByDays(exactly(first.first), days) : null;
   return { whole: bloom, sheds: bloom, receives: bloom, ripe };
