@@ -1,6 +1,7 @@
 /**
- * The first to run, long before the window's program has been received and compiled: the browser's
- * storage is opened meanwhile, which takes its time on a first visit.
+ * The first to run, long before the window's program has been received and compiled: meanwhile the
+ * browser's storage is opened, which takes its time on a first visit, and asked what the opening
+ * of a plan would wait for.
  */
 import "./no-code-from-text.ts";
 import { askRememberedPlans, rememberedHere } from "../store/keeping/last-plan.ts";
@@ -13,8 +14,12 @@ const FIRST_FACES = [
   "italic 1em 'Source Serif 4'",
 ];
 
-askRememberedPlans();
-for (const face of FIRST_FACES) document.fonts.load(face).catch(() => undefined);
 // A new tab opens the sample most often; missing, it is asked for and told about by the session.
-if (rememberedHere() === null) import("./first-sample.ts").catch(() => undefined);
+const sample = rememberedHere() === null ? import("./first-sample.ts") : null;
+sample?.catch(() => undefined);
+askRememberedPlans(async () => {
+  const read = (await sample)?.firstSample;
+  return read?.ok ? read.value.id : null;
+});
+for (const face of FIRST_FACES) document.fonts.load(face).catch(() => undefined);
 await import("./main.tsx");

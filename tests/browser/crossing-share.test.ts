@@ -71,6 +71,8 @@ describe("how much would cross, in Chromium", () => {
         // How dark the sheet is on the whole, over all its layers.
         let sum = 0;
         for (const canvas of document.querySelectorAll<HTMLCanvasElement>(".sheet canvas")) {
+          // Nothing to draw, no room.
+          if (canvas.width === 0) continue;
           const data = canvas
             .getContext("2d")
             ?.getImageData(0, 0, canvas.width, canvas.height).data;

@@ -34,6 +34,8 @@ describe("the sheet", () => {
         let inked = 0;
         let other = 0;
         for (const canvas of document.querySelectorAll<HTMLCanvasElement>(".sheet canvas")) {
+          // Nothing to draw, no room.
+          if (canvas.width === 0) continue;
           const { width, height } = canvas;
           const dots = canvas.getContext("2d")?.getImageData(0, 0, width, height).data ?? [];
           for (let at = 0; at < dots.length; at += 4) {

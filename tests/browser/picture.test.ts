@@ -101,6 +101,8 @@ describe("the picture under the drawing", () => {
       page.evaluate(() =>
         [...document.querySelectorAll<HTMLCanvasElement>(".sheet canvas")].map((canvas) => {
           const { width, height } = canvas;
+          // Nothing to draw, no room.
+          if (width === 0) return 0;
           const dots = canvas.getContext("2d")?.getImageData(0, 0, width, height).data ?? [];
           let count = 0;
           for (let at = 3; at < dots.length; at += 4) if ((dots[at] ?? 0) > 100) count += 1;

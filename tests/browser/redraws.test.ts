@@ -53,6 +53,22 @@ describe("redrawing", () => {
     await browser.close();
   });
 
+  test("a layer takes no room before it has something to draw", async () => {
+    const widths = () =>
+      page.evaluate(() =>
+        [...document.querySelectorAll<HTMLCanvasElement>(".sheet canvas")].map(
+          ({ width }) => width,
+        ),
+      );
+    const [resting = 0, ...above] = await widths();
+    expect(resting).toBeGreaterThan(0);
+    expect(above).toEqual([0, 0]);
+    await page.locator(".sheet[data-view]").focus();
+    await page.keyboard.press("Control+a");
+    await expect.poll(widths).toEqual([resting, resting, resting]);
+    await page.keyboard.press("Escape");
+  });
+
   test("a drag draws no layer twice in a frame, and what rests only when it is taken and put down", async () => {
     const outline = plan.layouts[0]?.plantings[SIZE / 2]?.outline;
     if (outline?.shape !== "rectangle") throw new Error("The field has other outlines.");

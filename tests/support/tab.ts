@@ -32,9 +32,10 @@ export async function openTab({
   const tab = {
     notes,
     start: () => {
+      const read = planFromText(sample, "sample plan");
       // Long before the program has come, as the page does.
-      askRememberedPlans();
-      return startSession(async () => planFromText(sample, "sample plan"));
+      askRememberedPlans(async () => (read.ok ? read.value.id : null));
+      return startSession(async () => read);
     },
     kill: endSession,
     flush: flushAutosave,

@@ -32,7 +32,6 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
   const isMoving = useView((state) => state.isMoving);
   const draw = useCallback(
     (brush: Brush) => {
-      if (live.size === 0 && selection.length === 0) return;
       const selected = new Set(selection);
       const drawn = itemsOf(
         shown,
@@ -70,5 +69,6 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
       sketcher,
     ],
   );
-  return <SheetShape colours={colours} draw={draw} />;
+  const isEmpty = live.size === 0 && selection.length === 0;
+  return <SheetShape colours={colours} draw={isEmpty ? null : draw} />;
 }

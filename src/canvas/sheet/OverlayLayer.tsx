@@ -13,9 +13,7 @@ import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import { type Brush, around } from "../draw/brush.ts";
 import { drawClearGround } from "../draw/draw-clear-ground.ts";
-import { drawNorthArrow, drawScaleBar } from "../draw/draw-furniture.ts";
 import { drawHere } from "../draw/draw-here.ts";
-import { sheetGrid } from "../draw/draw-grid.ts";
 import { drawHeldPairs, toneColour } from "../draw/draw-pairs.ts";
 import { type Ring, drawRing, drawRingWords } from "../draw/draw-rings.ts";
 import type { Box } from "../draw/draw-text.ts";
@@ -41,13 +39,12 @@ import { SheetShape } from "./SheetShape.tsx";
 import type { Colours } from "../draw/sheet-colours.ts";
 import { itemsOf, sheetItems } from "../scene/sheet-items.ts";
 import { shownRings } from "../draw/shown-rings.ts";
-import { type Sketch, useSketch } from "../tools/sketch-store.ts";
+import { type Sketch, isAtRest, useSketch } from "../tools/sketch-store.ts";
 import { useClearGround } from "./use-clear-ground.ts";
 import { useCrossingShade } from "./use-crossing-shade.ts";
 import { useSketchPainter } from "./use-sketch-painter.ts";
-import * as said from "../scene/mark-words.ts";
 
-/** Distances, rings, handles, what a tool draws, and the scale bar: over everything else. */
+/** Distances, rings, handles and what a tool draws: over everything else. */
 export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const plan = usePlanStore((state) => state.shown);
   const layoutId = usePlanStore((state) => state.layoutId);
@@ -64,6 +61,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
   const here = useSheetPlace((state) => state.place);
   const isMoving = useView((state) => state.isMoving);
   const painter = useGroundPainter();
+  const isHeld = selection.length > 0 || live.size > 0;
   // Among thousands it is not looked for on every frame that the view moves.
   const finding = useMemo(() => findingOf(result, openFinding), [result, openFinding]);
   const draw = useCallback(
@@ -71,10 +69,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
       drawShade?.(brush);
       if (clear) drawClearGround(brush, clear.rings);
       drawOverlay(brush, {
-        words:
-          isMoving && isLarge(layoutOf(plan, layoutId))
-            ? []
-            : wordsNow(brush, painter, live, isMoving),
+        words: wordsNow(brush, painter, live, isMoving),
         plan,
         layout: layoutOf(plan, layoutId),
         result,
@@ -106,7 +101,10 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
       painter,
     ],
   );
-  return <SheetShape colours={colours} draw={draw} />;
+  const isAsked = Boolean(finding ?? drawShade ?? clear ?? here);
+  return (
+    <SheetShape colours={colours} draw={isHeld || isAsked || !isAtRest(sketch) ? draw : null} />
+  );
 }
 
 function findingOf(result: CheckResult, id: string | null): Finding | undefined {
@@ -126,6 +124,8 @@ function wordsNow(
   const { plan, shown, layoutId, book, result, reading } = usePlanStore.getState();
   const { day, hidden } = useWindowStore.getState();
   const layout = layoutOf(plan, layoutId);
+  // Among thousands they are not drawn while the view moves.
+  if (isMoving && isLarge(layout)) return [];
   const resting = { plan, layout, book, result, day, hidden, painter, reading, isMoving };
   const atRest = restingLabels(brush, resting);
   const marks = restingMarks(brush, resting, boxesOf(atRest)).map(markBox);
@@ -209,16 +209,10 @@ function drawOverlay(brush: Brush, overlay: Overlay): void {
     words,
   );
   drawWordsOfRings(brush, rings, pills, layout.id);
-  drawScaleBar(brush, plan.units, gridText(brush, plan.units));
-  drawNorthArrow(brush, plan.site.upBearingDeg);
   const dropBed = sketch.dropBed
     ? itemsOf(plan, layout, book, new Set([sketch.dropBed]))[0]
     : undefined;
   overlay.drawSketch?.(brush, sketch, plan.units, dropBed, pills);
-}
-
-function gridText({ view }: Brush, unit: LengthUnit): string {
-  return said.gridSpacing(sheetGrid(view.scale, unit).spacing, unit);
 }
 
 /** Where the opened finding is measured, unless a pair of the selection shows it already. */

@@ -11,8 +11,11 @@ export const LayersPlace = createContext<HTMLElement | null>(null);
 
 interface SheetShapeProps {
   readonly colours: Colours;
-  /** Draws the whole layer in pixels; a new function means that it must be drawn again. */
-  readonly draw: (brush: Brush) => void;
+  /**
+   * Draws the whole layer in pixels; a new function means that it must be drawn again. Null while
+   * there is nothing to draw.
+   */
+  readonly draw: ((brush: Brush) => void) | null;
   /** Lies under all others, whenever it comes. */
   readonly isLowest?: boolean;
 }
@@ -27,6 +30,10 @@ export function SheetShape({ colours, draw, isLowest = false }: SheetShapeProps)
   const [layer] = useState(() => new SheetLayer());
   // First it is told how it is drawn, then it is given room and drawn once.
   useLayoutEffect(() => {
+    if (!draw) {
+      layer.setPaint(null);
+      return;
+    }
     layer.setPaint((context) => {
       // Before a plan is open there is nothing to see.
       if (usePlanStore.getState().openings === 0) return;

@@ -3,7 +3,11 @@ import { usePlanStore } from "../../store/plan/plan-store.ts";
 import { useWindowStore } from "../../store/window/window-store.ts";
 import { layoutOf } from "../../core/model/layouts.ts";
 import type { Brush } from "../draw/brush.ts";
+import type { Plan } from "../../core/model/plan.ts";
 import { drawFarMark } from "../draw/draw-far-marks.ts";
+import { drawNorthArrow, drawScaleBar } from "../draw/draw-furniture.ts";
+import { sheetGrid } from "../draw/draw-grid.ts";
+import * as said from "../scene/mark-words.ts";
 import { useGroundPainter } from "./use-ground-painter.ts";
 import { useLargeDrawing } from "./use-large-drawing.ts";
 import { useLiveIds } from "./live-ids.ts";
@@ -20,7 +24,10 @@ import {
   restingMarks,
 } from "./sheet-labels.ts";
 
-/** Everything at rest: grid, site, surroundings, beds, plantings. Not drawn again during a drag. */
+/**
+ * Everything at rest: grid, site, surroundings, beds, plantings, scale bar and north arrow. Not
+ * drawn again during a drag.
+ */
 export function StaticLayer({ colours }: { readonly colours: Colours }) {
   const plan = usePlanStore((state) => state.plan);
   const layoutId = usePlanStore((state) => state.layoutId);
@@ -60,6 +67,7 @@ function drawStatic(
   const drawn = { ...ground, result, isMoving };
   if (large === "coming") {
     drawUnder(brush, drawn);
+    drawFurniture(brush, ground.plan);
     return;
   }
   let isReady = areLabelsAtHand(brush, drawn);
@@ -72,7 +80,14 @@ function drawStatic(
   }
   const words = isCrisp ? boxesOf(restingLabels(brush, drawn)) : [];
   for (const mark of restingMarks(brush, drawn, words)) drawFarMark(brush, mark);
+  drawFurniture(brush, ground.plan);
   tellDrawn(brush, isCrisp, isCrisp && isReady);
+}
+
+function drawFurniture(brush: Brush, { units, site }: Plan): void {
+  const { spacing } = sheetGrid(brush.view.scale, units);
+  drawScaleBar(brush, units, said.gridSpacing(spacing, units));
+  drawNorthArrow(brush, site.upBearingDeg);
 }
 
 /** Says on the canvas for which view everything is drawn, and drawn with all words; nothing while a picture stands in. */

@@ -10,15 +10,28 @@ import type { Size } from "../scene/viewport.ts";
 /** Draws a layer in CSS pixels from its upper left corner. */
 export type Paint = (context: CanvasRenderingContext2D) => void;
 
+interface Room extends Size {
+  /** Dots of the screen to a CSS pixel. */
+  readonly ratio: number;
+}
+
 export class SheetLayer {
   private readonly canvas = new SceneCanvas({ pixelRatio: 1 });
   private paint: Paint | null = null;
+  private room: Room | null = null;
+  /** The room its dots were made for: none before there was something to draw. */
+  private made: Room | null = null;
   private isAsked = false;
 
-  /** Draws something else from now on. */
-  setPaint(paint: Paint): void {
+  /**
+   * Draws something else from now on, or nothing. Dots of a whole sheet are megabytes that take
+   * their time to be had: they are made when there is something to draw for the first time.
+   */
+  setPaint(paint: Paint | null): void {
+    if (paint === null && this.paint === null) return;
     this.paint = paint;
-    this.batchDraw();
+    if (this.made !== this.room) this.makeRoom();
+    else this.batchDraw();
   }
 
   /** Puts its canvas over those that are there, or under them. */
@@ -31,20 +44,28 @@ export class SheetLayer {
     elementOf(this.canvas).remove();
   }
 
+  /** Takes a size, which empties it. */
+  takeSize(size: Size, ratio: number): void {
+    this.room = { ...size, ratio };
+    this.makeRoom();
+  }
+
   /**
-   * Takes a size, which empties it, and is drawn before anything is painted: nothing empty is ever
-   * seen. Not at once, since a view that is fitted to the new size would draw it again.
+   * It is drawn before anything is painted: nothing empty is ever seen. Not at once, since a view
+   * that is fitted to the new size would draw it again.
    */
-  takeSize({ widthPx, heightPx }: Size, ratio: number): void {
-    this.canvas.pixelRatio = ratio;
-    this.canvas.setSize(widthPx, heightPx);
+  private makeRoom(): void {
+    if (this.room === null || (this.paint === null && this.made === null)) return;
+    this.made = this.room;
+    this.canvas.pixelRatio = this.room.ratio;
+    this.canvas.setSize(this.room.widthPx, this.room.heightPx);
     this.isAsked = true;
     queueMicrotask(() => this.drawIfAsked());
   }
 
   /** Drawn with the next frame, unless it has been by then. */
   batchDraw(): void {
-    if (this.isAsked) return;
+    if (this.isAsked || this.made === null) return;
     this.isAsked = true;
     requestAnimationFrame(() => this.drawIfAsked());
   }

@@ -84,6 +84,17 @@ export function sketch(changes: Partial<Sketch>): void {
   useSketch.setState(changes);
 }
 
+/** A pointer's look and the bar are not on the sheet. */
+const BESIDE_SHEET: ReadonlySet<string> = new Set(["cursor", "bar"]);
+
+/** Whether no tool draws anything on the sheet now. */
+export function isAtRest(now: Sketch): boolean {
+  return Object.entries(EMPTY).every(([key, empty]) => {
+    const drawn = now[key as keyof Sketch];
+    return BESIDE_SHEET.has(key) || drawn === empty || (Array.isArray(drawn) && drawn.length === 0);
+  });
+}
+
 /** Takes away what a gesture drew; a measurement and an outline begun stay, with their bar. */
 export function endSketch(): void {
   const { measurement, corners, nextCorner, bar } = useSketch.getState();

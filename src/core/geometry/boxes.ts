@@ -55,6 +55,8 @@ export function gridOf(boxes: Boxes): Grid {
 /** Bits of a key that places are sorted by at once, from the last on. */
 const DIGIT_BITS = 11;
 const DIGITS = 1 << DIGIT_BITS;
+/** Fewer are sorted by comparing: all digits are gone through however few there are. */
+const COUNTED_LEAST = 256;
 
 /**
  * Places sorted along a Z-order curve through the middles of the boxes: neighbours on the ground
@@ -68,6 +70,9 @@ export function curveOrder({ cells }: Grid): Uint32Array {
     keys[place] = spread(x >> (CURVE_SHIFT + 1)) | (spread(y >> (CURVE_SHIFT + 1)) << 1);
   }
   let order = Uint32Array.from(keys.keys());
+  if (order.length < COUNTED_LEAST) {
+    return order.sort((one, other) => (keys[one] as number) - (keys[other] as number));
+  }
   for (let shift = 0; shift < 32; shift += DIGIT_BITS) {
     const digitOf = (place: number) => ((keys[place] as number) >>> shift) % DIGITS;
     order = counted(order, digitOf, DIGITS).order;

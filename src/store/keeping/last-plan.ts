@@ -3,7 +3,8 @@
  * the tab had and not what another tab saved last; the database notes the last one of all, for
  * new tabs and new days. Notes are a convenience: failing to write one harms no plan.
  */
-import { readFrom, within, withPlanDb } from "./plan-db.ts";
+import { askHead, readFrom, within, withPlanDb } from "./plan-db.ts";
+import { askLock, lockName } from "./writer-lock.ts";
 
 const KEY = "wideberth.plan";
 
@@ -19,11 +20,29 @@ export function rememberPlan(planId: string, isStored: boolean): void {
 
 let asked: Promise<readonly string[]> | null = null;
 
-/** Has the storage opened and asked, so that the answer is there when it is wanted. Never fails. */
-export function askRememberedPlans(): void {
-  asked = readRemembered();
+/**
+ * Has the storage opened and asked, so that the answers are there when they are wanted: which plans
+ * are remembered, and what the first of them waits for to be opened. Never fails.
+ * @param otherwise id of the plan that is opened where none is remembered; null when unknown
+ */
+export function askRememberedPlans(otherwise: () => Promise<string | null>): void {
+  asked = readRemembered().then(async (ids) => {
+    // Before the answer is given: nobody has asked by then, and whoever does gets these answers.
+    await askPlace(ids[0], otherwise).catch(() => undefined);
+    return ids;
+  });
   // Told to who wants the answer.
   asked.catch(() => undefined);
+}
+
+async function askPlace(
+  first: string | undefined,
+  otherwise: () => Promise<string | null>,
+): Promise<void> {
+  const planId = first ?? (await otherwise());
+  if (planId === null) return;
+  askLock(lockName(planId));
+  if (first === undefined) askHead(planId);
 }
 
 /** Ids of plans to try at the start, best first. Rejects when the browser's storage fails. */

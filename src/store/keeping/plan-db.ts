@@ -147,6 +147,24 @@ export function readFrom<Name extends StoreNames<PlanDbSchema>, T>(
   });
 }
 
+let askedHead: { readonly planId: string; readonly answer: Promise<Head | undefined> } | null =
+  null;
+
+/** Has the present copy of a plan looked for before it is wanted; who first reads it gets the answer. */
+export function askHead(planId: string): void {
+  const answer = readFrom("heads", (store) => store.get(planId));
+  // Told to whoever reads it.
+  answer.catch(() => undefined);
+  askedHead = { planId, answer };
+}
+
+/** The present copy of a plan; undefined where none is stored. */
+export function readHead(planId: string): Promise<Head | undefined> {
+  const asked = askedHead?.planId === planId ? askedHead.answer : null;
+  if (asked) askedHead = null;
+  return asked ?? readFrom("heads", (store) => store.get(planId));
+}
+
 /** Closes the connection; the next piece of work opens another. */
 export async function closePlanDb(): Promise<void> {
   const closing = connection;

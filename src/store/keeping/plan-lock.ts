@@ -5,7 +5,7 @@
  * write, and the revision check of the storage alone keeps one from overwriting another.
  */
 import { type TabMessage, listenToTabs, tellTabs } from "./tab-channel.ts";
-import { type Hold, hasLocks, requestLock } from "./writer-lock.ts";
+import { type Hold, hasLocks, lockName, requestLock } from "./writer-lock.ts";
 
 /**
  * A page that is being reloaded gives up its lock a moment after the new one asks, so a lock that
@@ -94,10 +94,6 @@ export async function takeOver(): Promise<void> {
   if (!hold) return;
   if (current === asked) await grant(planId, hold);
   else hold.release();
-}
-
-function lockName(planId: string): string {
-  return `wideberth plan ${planId}`;
 }
 
 async function watchHold(claim: Claim, hold: Hold): Promise<void> {

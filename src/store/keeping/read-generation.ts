@@ -1,7 +1,7 @@
 /** Finding stored copies again. A copy is only believed when it is whole and opens. */
 import type { Plan } from "../../core/model/plan.ts";
 import { isWhole } from "./checksum.ts";
-import { type Generation, type Head, copiesOf, historyKey, readFrom } from "./plan-db.ts";
+import { type Generation, copiesOf, historyKey, readFrom } from "./plan-db.ts";
 import type { UndoHistory } from "./undo-history.ts";
 
 /** The newest copy of a plan that is whole and opens. */
@@ -58,8 +58,4 @@ export async function planOf(generation: Generation): Promise<Plan | null> {
   const { planFromText } = await import("./plan-text.ts");
   const read = planFromText(generation.text, generation.title);
   return read.ok && read.value.id === generation.planId ? read.value : null;
-}
-
-export function readHead(planId: string): Promise<Head | undefined> {
-  return readFrom("heads", (store) => store.get(planId));
 }

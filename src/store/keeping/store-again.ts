@@ -5,7 +5,7 @@
  */
 import { fail, flushAutosave, reviewLeaving } from "./autosave.ts";
 import { knownPlan, markGone } from "./current-plan.ts";
-import { readHead } from "./read-generation.ts";
+import { readHead } from "./plan-db.ts";
 import { useSaveState } from "./save-state.ts";
 import * as words from "./words.ts";
 

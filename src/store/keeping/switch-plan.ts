@@ -11,8 +11,8 @@ import { forgetLastMoment, lastMomentOf } from "./unsaved-note.ts";
 import { rememberPlan } from "./last-plan.ts";
 import { newPlanId } from "./plan-copy.ts";
 import { type Claim, claimPlan, dropClaim, settleClaim } from "./plan-lock.ts";
-import type { Head } from "./plan-db.ts";
-import { type FoundCopy, type NewestCopy, readHead, readNewest } from "./read-generation.ts";
+import { type Head, readHead } from "./plan-db.ts";
+import { type FoundCopy, type NewestCopy, readNewest } from "./read-generation.ts";
 
 import { clockText, tell, useSaveState } from "./save-state.ts";
 import type { UndoHistory } from "./undo-history.ts";

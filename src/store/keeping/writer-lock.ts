@@ -16,6 +16,22 @@ export type LockMode =
   /** Takes it from the tab that has it. */
   | "steal";
 
+/** Name of the lock of a plan, the same in every tab. */
+export function lockName(planId: string): string {
+  return `wideberth plan ${planId}`;
+}
+
+let asked: { readonly name: string; readonly answer: Promise<Hold | null> } | null = null;
+
+/** Asks for a lock before it is wanted; whoever first requests it, if it is free, gets the answer. */
+export function askLock(name: string): void {
+  if (!hasLocks()) return;
+  const answer = requestLock(name, "if-free");
+  // Told to whoever requests it.
+  answer.catch(() => undefined);
+  asked = { name, answer };
+}
+
 export function hasLocks(): boolean {
   return typeof navigator !== "undefined" && "locks" in navigator;
 }
@@ -29,6 +45,11 @@ export function requestLock(
   mode: LockMode,
   signal?: AbortSignal,
 ): Promise<Hold | null> {
+  if (mode === "if-free" && asked?.name === name) {
+    const { answer } = asked;
+    asked = null;
+    return answer;
+  }
   return new Promise((resolve, reject) => {
     let isOver = false;
     let letGo: () => void = () => undefined;

@@ -50,4 +50,15 @@ describe("curveOrder", () => {
       ]);
     }
   });
+
+  test("few are in the order they have among many", () => {
+    const random = seededRandom(8);
+    const places = Array.from(
+      { length: 120 },
+      () => [random.between(0, 50), random.between(0, 50)] as const,
+    );
+    const few = curveOrder(gridOf(dots(places)));
+    const thrice = curveOrder(gridOf(dots([...places, ...places, ...places])));
+    expect([...thrice].filter((place) => place < places.length)).toEqual([...few]);
+  });
 });

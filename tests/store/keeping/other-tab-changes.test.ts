@@ -213,6 +213,22 @@ test("locks that are kept from the page are as good as none", async () => {
   expect(tab.status().kind).toBe("saved");
 });
 
+test("a lock asked for early is given to whoever first requests it, once, and is nobody else's", async () => {
+  const { askLock, requestLock } = await import("../../../src/store/keeping/writer-lock.ts");
+  askLock("early");
+  // As another tab would ask.
+  expect(
+    await new Promise(
+      (tell) => void navigator.locks.request("early", { ifAvailable: true }, (lock) => tell(lock)),
+    ),
+  ).toBeNull();
+  const hold = await requestLock("early", "if-free");
+  expect(hold).not.toBeNull();
+  expect(await requestLock("early", "if-free")).toBeNull();
+  hold?.release();
+  await vi.waitFor(async () => expect(await requestLock("early", "if-free")).not.toBeNull());
+});
+
 test("a tab that slept catches up when it is looked at again", async () => {
   const page = layPage({ locks: false });
   const awake = await startTab();

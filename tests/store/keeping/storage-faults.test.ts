@@ -264,7 +264,7 @@ test("that another tab holds the storage is told also to who listens only afterw
   vi.stubGlobal("indexedDB", { open: () => request });
   const { askRememberedPlans } = await import("../../../src/store/keeping/last-plan.ts");
   const { watchPlanDb } = await import("../../../src/store/keeping/plan-db.ts");
-  askRememberedPlans();
+  askRememberedPlans(async () => null);
   request.dispatchEvent(new IDBVersionChangeEvent("blocked"));
   const blocked = vi.fn<() => void>();
   watchPlanDb({ blocked, outdated: () => Promise.resolve(), cut: () => undefined });
