@@ -113,7 +113,9 @@ export function readFeature(
   if (!parsed.success) {
     return { ok: false, problems: problemsOf(parsed.error.issues, raw, file, object) };
   }
-  const kind = book.find(parsed.data.properties.kind);
+  // Written here it is the id, which may be a name that species share.
+  const named = parsed.data.properties.kind;
+  const kind = book.kind(named) ?? book.find(named);
   const problems = propertyProblems(parsed.data, kind, file, object);
   return kind && problems.length === 0
     ? { ok: true, value: { object, index, feature: parsed.data, kind } }

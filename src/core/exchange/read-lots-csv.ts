@@ -16,6 +16,7 @@ import type { Lot, Plan, StoragePlace } from "../model/plan.ts";
 import { type Read, shown } from "../model/problem.ts";
 import { expectedText } from "../model/read-plan.ts";
 import { type LotColumn, lotCells, lotColumns } from "./lots-csv.ts";
+import { kindExpected } from "./read-varieties-csv.ts";
 import { type CellProblem, type ListHeadings, type RejectedRow, readCsvList } from "./csv-list.ts";
 
 export interface AcceptedLot {
@@ -141,7 +142,7 @@ function varietyOf(
   const named = plan.varieties.filter((each) => folded(each.name) === folded(name));
   const kindId = kind === "" ? undefined : book.find(kind)?.id;
   if (kind !== "" && kindId === undefined) {
-    add("kind", "the common name, botanical name or id of a kind known here");
+    add("kind", kindExpected(kind, book));
     return null;
   }
   const found = named.filter((each) => kindId === undefined || each.kind === kindId);

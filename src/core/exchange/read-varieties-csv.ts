@@ -76,7 +76,8 @@ function columnsByContent(
   const all = Array.from({ length: width }, (_, index) =>
     filled.map((cells) => cells[index] ?? "").filter((cell) => cell !== ""),
   );
-  const kindsIn = all.map((cells) => cells.filter((cell) => book.find(cell)).length);
+  const isKind = (cell: string) => book.find(cell) !== undefined || book.sharing(cell).length > 0;
+  const kindsIn = all.map((cells) => cells.filter(isKind).length);
   const most = Math.max(0, ...kindsIn);
   if (most * 2 < filled.length || most === 0) return null;
   const kind = kindsIn.indexOf(most);
@@ -172,9 +173,16 @@ function listReader(
   return { take, list: { accepted, rejected, newLots: lots.made } };
 }
 
+/** A name that species share is told apart by the botanical name beside it. */
 function kindOf(kindCell: string, botanicalCell: string, book: CropBook): Kind | undefined {
-  const text = kindCell === "" ? botanicalCell : kindCell;
-  return text === "" ? undefined : book.find(text);
+  const botanical = botanicalCell === "" ? undefined : book.find(botanicalCell);
+  if (kindCell === "") return botanical;
+  const shared = book.sharing(kindCell);
+  return (
+    book.find(kindCell) ??
+    shared.find(({ id }) => id === botanical?.id) ??
+    shared.find(({ species }) => species === botanical?.species)
+  );
 }
 
 interface RecordSetting {
@@ -221,14 +229,15 @@ function readRecord(
   return { changes, problems };
 }
 
-/** Where a text is part of the names of some kinds, such as `squash`, those are named. */
-function kindExpected(cell: string, book: CropBook): string {
+/** Where a text is a name of several kinds, or part of the names of some, those are named. */
+export function kindExpected(cell: string, book: CropBook): string {
   const known = "the common name, botanical name or id of a kind known here";
   const word = cell.trim().toLowerCase().replace(/s$/, "");
-  if (word.length < 4) return known;
-  const near = book.kinds.filter(({ name, otherNames }) =>
-    [name, ...otherNames].some((each) => each.toLowerCase().includes(word)),
-  );
+  const shared = book.sharing(cell);
+  if (word.length < 4 && shared.length === 0) return known;
+  const inName = ({ name, otherNames }: Kind) =>
+    [name, ...otherNames].some((each) => each.toLowerCase().includes(word));
+  const near = shared.length > 0 ? shared : book.kinds.filter(inName);
   const named = near
     .slice(0, MOST_NAMED)
     .map(({ name, botanicalName }) => `${name} (${botanicalName})`);

@@ -243,6 +243,7 @@ export const asteraceae: readonly Kind[] = [
     id: "calendula",
     name: "calendula",
     otherNames: ["pot marigold"],
+    sharedNames: ["marigold"],
     botanicalName: "Calendula officinalis",
     species: "Calendula officinalis",
     group: "calendula",
@@ -257,14 +258,15 @@ export const asteraceae: readonly Kind[] = [
   },
   ...(
     [
-      ["african-marigold", "African marigold", "Tagetes erecta", ["marigold"]],
-      ["french-marigold", "French marigold", "Tagetes patula", []],
+      ["african-marigold", "African marigold", "Tagetes erecta"],
+      ["french-marigold", "French marigold", "Tagetes patula"],
     ] as const
-  ).map(([id, name, species, otherNames]): Kind => ({
+  ).map(([id, name, species]): Kind => ({
     ...flower,
     id,
     name,
-    otherNames,
+    otherNames: [],
+    sharedNames: ["marigold"],
     botanicalName: species,
     species,
     group: "marigold",

@@ -123,7 +123,7 @@ const coleRows: readonly ColeRow[] = [
   [
     "cabbage",
     "cabbage",
-    ["head cabbage", "savoy"],
+    ["head cabbage", "white cabbage", "red cabbage", "pointed cabbage", "savoy", "savoy cabbage"],
     "Brassica oleracea var. capitata",
     nextSpring,
     {
@@ -135,7 +135,7 @@ const coleRows: readonly ColeRow[] = [
   [
     "kale",
     "kale",
-    ["curly kale", "borecole"],
+    ["curly kale", "borecole", "lacinato kale", "tuscan kale", "cavolo nero"],
     "Brassica oleracea var. sabellica",
     recalledTiming({ set: [30, 60], bloom: [28, 42], seed: [60, 75] }),
     {
@@ -304,6 +304,16 @@ export const brassicaceae: readonly Kind[] = [
   },
   {
     ...turnipKin,
+    id: "broccoli-raab",
+    name: "broccoli raab",
+    otherNames: ["rapini", "cime di rapa", "turnip broccoli"],
+    botanicalName: "Brassica rapa (Ruvo Group)",
+    lifeCycle: "annual",
+    timing: spring,
+    spacing: recalledSpacing(0.2, 0.4),
+  },
+  {
+    ...turnipKin,
     id: "mustard-spinach",
     name: "mustard spinach",
     otherNames: ["komatsuna", "tendergreen"],
@@ -393,7 +403,7 @@ export const brassicaceae: readonly Kind[] = [
     ...districts,
     id: "siberian-kale",
     name: "Siberian kale",
-    otherNames: ["russian kale", "napus kale", "rape kale"],
+    otherNames: ["russian kale", "red russian kale", "napus kale", "rape kale"],
     botanicalName: "Brassica napus subsp. pabularia",
     species: "Brassica napus",
     group: "brassica",
@@ -454,7 +464,7 @@ export const brassicaceae: readonly Kind[] = [
     ...crucifer,
     id: "radish",
     name: "radish",
-    otherNames: ["summer radish"],
+    otherNames: ["summer radish", "oil radish", "fodder radish", "tillage radish"],
     botanicalName: "Raphanus sativus",
     species: "Raphanus sativus",
     group: "radish",

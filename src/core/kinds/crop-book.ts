@@ -8,12 +8,20 @@ export interface CropBook {
   kind(id: string): Kind | undefined;
   /**
    * The kind a text names: id, common name, other name or botanical name, in any case, in the
-   * singular or a plain plural. A botanical name shared by kinds gives the first of them.
+   * singular or a plain plural. A botanical name shared by kinds gives the first of them; a common
+   * name shared by species gives none.
    */
   find(text: string): Kind | undefined;
+  /** The kinds a text may mean that species share as a name: none where it is no such name. */
+  sharing(text: string): readonly Kind[];
   /** How readily a seed parent takes pollen of a source: for some pairs one way only. */
   relation(seedParent: Kind, pollenSource: Kind): KindRelation;
 }
+
+/** Names that kinds of several species have. */
+const SHARED: ReadonlySet<string> = new Set(
+  builtInKinds.flatMap(({ sharedNames = [] }) => sharedNames),
+);
 
 const builtIn = makeBook([]);
 
@@ -31,10 +39,19 @@ function makeBook(ownKinds: readonly Kind[]): CropBook {
     kinds,
     kind: (id) => byId.get(id),
     find: (text) => {
-      const index = (names ??= nameIndex([...ownKinds, ...kinds]));
+      const id = text.trim();
+      // As lists are written: `winter-squash` is the kind, `winter squash` may be several.
+      if (byId.has(id) && !SHARED.has(id)) return byId.get(id);
+      const index = (names ??= nameIndex(ownKinds, kinds));
       return spellings(text)
         .map((spelling) => index.get(spelling))
         .find((kind) => kind !== undefined);
+    },
+    sharing: (text) => {
+      const spelling = spellings(text).find((each) => SHARED.has(each));
+      return spelling === undefined
+        ? []
+        : kinds.filter(({ sharedNames = [] }) => sharedNames.includes(spelling));
     },
     relation: remembered(speciesRelation),
   };
@@ -58,8 +75,16 @@ function remembered(relationOf: RelationOf): RelationOf {
   };
 }
 
-/** Plain name -> kind. Earlier sorts of name go before later ones, earlier kinds before later. */
-function nameIndex(kinds: readonly Kind[]): ReadonlyMap<string, Kind> {
+/**
+ * Plain name -> kind. Earlier sorts of name go before later ones, earlier kinds before later. A name
+ * that species share means a kind only where the grower has called one so.
+ */
+function nameIndex(
+  ownKinds: readonly Kind[],
+  allKinds: readonly Kind[],
+): ReadonlyMap<string, Kind> {
+  const own = new Set(ownKinds.map(({ id }) => id));
+  const kinds = [...ownKinds, ...allKinds];
   const sorts: readonly ((kind: Kind) => readonly string[])[] = [
     (kind) => [kind.id],
     (kind) => [kind.name],
@@ -72,7 +97,8 @@ function nameIndex(kinds: readonly Kind[]): ReadonlyMap<string, Kind> {
     for (const kind of kinds) {
       for (const name of namesOf(kind)) {
         const key = plain(name);
-        if (!index.has(key)) index.set(key, kind);
+        const isOpen = SHARED.has(key) && !own.has(kind.id);
+        if (!isOpen && !index.has(key)) index.set(key, kind);
       }
     }
   }

@@ -162,6 +162,11 @@ export interface Kind {
   /** Common name, lower case, e.g. "summer squash". */
   readonly name: string;
   readonly otherNames: readonly string[];
+  /**
+   * Names that kinds of other species have as well, such as pumpkin: searched for, but never read as
+   * this kind, or what crosses would be told apart. Common practice of the trade.
+   */
+  readonly sharedNames?: readonly string[];
   readonly botanicalName: string;
   readonly family: string;
   /** The species whose flowers decide crossing, without variety or group, e.g. "Cucurbita pepo". */

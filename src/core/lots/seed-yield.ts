@@ -59,7 +59,7 @@ const ROWS: readonly YieldRow[] = [
   recalled(["leek"], 30, 60),
   recalled(["cabbage", "kale", "broccoli"], 40, 90),
   recalled(["radish"], 60, 150),
-  recalled(["turnip", "pak-choi", "mizuna", "mustard-spinach"], 60, 150),
+  recalled(["turnip", "pak-choi", "mizuna", "broccoli-raab", "mustard-spinach"], 60, 150),
   recalled(["tomato"], 8, 20),
   recalled(["hot-pepper"], 10, 25),
   recalled(["eggplant"], 15, 40),

@@ -13,7 +13,7 @@ export type CutEarly = "eaten before" | "lost" | "weed";
 const rules = rulesOf<CutEarly>([
   [
     `cabbage kale broccoli sprouting-broccoli cauliflower brussels-sprouts kohlrabi collards
-     chinese-kale turnip chinese-cabbage pak-choi mizuna mustard-spinach mustard rutabaga
+     chinese-kale turnip chinese-cabbage pak-choi mizuna broccoli-raab mustard-spinach mustard rutabaga
      siberian-kale radish winter-radish rocket lettuce chicory endive beet chard sugar-beet
      fodder-beet spinach leaf-amaranth orach carrot parsnip celery celeriac parsley coriander
      dill fennel onion bunching-onion leek elephant-garlic chives basil corn-salad`,

@@ -38,7 +38,7 @@ const caged = rulesOf<UnderCover>([
     "ars-pollinators",
   ],
   [
-    `radish winter-radish rocket white-mustard black-mustard basil buckwheat tomatillo rocoto
+    `broccoli-raab radish winter-radish rocket white-mustard black-mustard basil buckwheat tomatillo rocoto
      calendula african-marigold french-marigold zinnia cosmos nasturtium corn-salad
      west-india-gherkin artichoke cardoon`,
     "bees",

@@ -38,6 +38,7 @@ export function FigureKindPage(props: FigureKindPageProps) {
         <i lang="la">{kind.botanicalName}</i>
         {kind.family !== "" && `, ${kind.family}`}
         {kind.otherNames.length > 0 && `; ${texts.alsoCalled(kind.otherNames)}`}
+        {kind.sharedNames && `; ${texts.calledWithOthers(kind.sharedNames)}`}
       </p>
       <section>
         <h4>{texts.distanceByTheRule}</h4>

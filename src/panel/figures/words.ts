@@ -17,6 +17,8 @@ export const noSuchKind = "No kind of that name is known here.";
 export const ownKinds = "Own kinds";
 export const ownKind = "own";
 export const alsoCalled = (names: readonly string[]) => `also ${names.join(", ")}`;
+export const calledWithOthers = (names: readonly string[]) =>
+  `as other species are: ${names.join(", ")}`;
 export const distanceByTheRule = "Distance by the rule";
 export const allIsolationFigures = "All isolation figures";
 export const pickFigureLabel = "Pick a figure for";

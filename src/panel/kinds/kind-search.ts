@@ -12,7 +12,8 @@ function plain(text: string): string {
 }
 
 function namesOf(kind: Kind): readonly string[] {
-  return [kind.name, ...kind.otherNames, kind.botanicalName, kind.id];
+  const { name, otherNames, sharedNames = [], botanicalName, id } = kind;
+  return [name, ...otherNames, ...sharedNames, botanicalName, id];
 }
 
 /** The flower form that is searched for, where no name of the kind itself is: `potato leaf`. */

@@ -48,10 +48,51 @@ describe("find", () => {
 
   test("every kind is found by its id and by its name", () => {
     for (const kind of kinds) {
-      expect(book.find(kind.id)?.id).toBe(kind.id);
+      // The id of the pepo pumpkin is a name that species share.
+      expect(book.find(kind.id)?.id).toBe(kind.id === "pumpkin" ? undefined : kind.id);
       expect(book.find(kind.name)?.id).toBe(kind.id);
       expect(book.kind(kind.id)).toBe(kind);
     }
+  });
+});
+
+describe("names that species share", () => {
+  // 7 CFR 201.2(i), kinds of vegetable seed: both names mean these three species.
+  test.each(["squash", "Pumpkin", "pumpkins", "winter squash"])("%s is read as none", (name) => {
+    expect(book.find(name)).toBeUndefined();
+    const species = book.sharing(name).map((kind) => kind.species);
+    for (const one of ["Cucurbita pepo", "Cucurbita moschata", "Cucurbita maxima"])
+      expect(species).toContain(one);
+  });
+
+  // Common practice.
+  test.each([
+    ["field beans", ["common-bean", "broad-bean"]],
+    ["scallions", ["onion", "bunching-onion"]],
+    ["palak", ["chard", "spinach"]],
+    ["gourds", ["ornamental-gourd", "fig-leaf-gourd", "bottle-gourd"]],
+    ["carrot", []],
+  ])("%s may be %j", (name, ids) => {
+    expect(new Set(book.sharing(name).map(({ id }) => id))).toEqual(new Set(ids));
+    if (ids.length > 0) expect(book.find(name)).toBeUndefined();
+  });
+
+  test("each is of several species, and no kind's own", () => {
+    const own = new Set(kinds.flatMap(({ name, otherNames }) => [name, ...otherNames]));
+    for (const name of new Set(kinds.flatMap(({ sharedNames = [] }) => sharedNames))) {
+      expect(new Set(book.sharing(name).map(({ species }) => species)).size).toBeGreaterThan(1);
+      expect([...own]).not.toContain(name);
+    }
+  });
+
+  test("an own kind that is called so is meant", () => {
+    const maxima = book.kind("winter-squash") as Kind;
+    const own = cropBook([{ ...maxima, id: "k1", name: "Pumpkin" }]);
+    expect(own.find("pumpkins")?.id).toBe("k1");
+  });
+
+  test("what is written with a hyphen is the id", () => {
+    expect(book.find("winter-squash")?.id).toBe("winter-squash");
   });
 });
 

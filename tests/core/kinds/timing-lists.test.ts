@@ -17,7 +17,7 @@ test("every kind named as tender or open-ended is in the crop base", () => {
  */
 const HARDY = `
   broad-bean pea chickpea fenugreek sweet-pea cabbage kale broccoli cauliflower brussels-sprouts
-  kohlrabi collards chinese-kale turnip chinese-cabbage pak-choi mizuna mustard-spinach
+  kohlrabi collards chinese-kale turnip chinese-cabbage pak-choi mizuna broccoli-raab mustard-spinach
   wild-turnip mustard black-mustard rutabaga siberian-kale oilseed-rape white-mustard radish
   wild-radish winter-radish sprouting-broccoli rocket lettuce prickly-lettuce jerusalem-artichoke chicory endive artichoke
   cardoon safflower calendula beet chard sugar-beet fodder-beet sea-beet spinach quinoa
@@ -28,7 +28,7 @@ const HARDY = `
 /** Bloom that ends although nothing cuts it. */
 const ENDING = `
   broad-bean pea soybean fenugreek cabbage kale broccoli cauliflower brussels-sprouts kohlrabi
-  collards chinese-kale turnip chinese-cabbage pak-choi mizuna mustard-spinach wild-turnip
+  collards chinese-kale turnip chinese-cabbage pak-choi mizuna broccoli-raab mustard-spinach wild-turnip
   mustard black-mustard rutabaga siberian-kale oilseed-rape white-mustard radish
   winter-radish sprouting-broccoli wild-radish rocket lettuce prickly-lettuce sunflower jerusalem-artichoke chicory endive artichoke cardoon
   safflower beet chard sugar-beet fodder-beet sea-beet spinach grain-amaranth blood-amaranth

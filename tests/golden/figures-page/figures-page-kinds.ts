@@ -26,6 +26,9 @@ function factLines(kind: Kind): readonly string[] {
   const names = kind.otherNames.length > 0 ? `, also ${listed(kind.otherNames)}` : "";
   const lines = [
     `_${kind.botanicalName}_${names}. ${sentence(kind.lifeCycle)}, ${kind.breeding}, pollen carried by ${kind.carrier} ${cite(kind.botanySource)}.`,
+    kind.sharedNames === undefined
+      ? ""
+      : `Read as no kind, since other species are called so too: ${listed(kind.sharedNames)}.`,
     kind.nameNote === undefined ? "" : `Names: ${kind.nameNote}.`,
     crossingLine(kind),
     timingLine(kind.timing),
