@@ -23,7 +23,7 @@ export const newcomerRows: readonly (readonly [string, string, number])[] = [
   ["Mire Red", "lettuce", 20],
   ["Crag Pale", "cucumber", 10],
   ["Moss Lantern", "summer squash", 8],
-  ["Harvest Moon Rake", "pumpkin", 8],
+  ["Harvest Moon Rake", "pepo pumpkin", 8],
   ["Garth Flint", "maize", 60],
   ["Cream Lintel", "sweet corn", 40],
   ["Ruddle", "beet", 30],
@@ -52,7 +52,10 @@ function bend(): [number, number][] {
 }
 
 export function newcomerGarden(more: Partial<Plan> = {}): Plan {
-  const kindIds = new Map([["common bean", "common-bean"]]);
+  const kindIds = new Map([
+    ["common bean", "common-bean"],
+    ["pepo pumpkin", "pumpkin"],
+  ]);
   const beds = Array.from({ length: 13 }, (_, index) =>
     index < 7
       ? { ...bed(`b${index + 1}`, index * 1.8, 0, 1.2, 9), code: `A0${index + 1}` }

@@ -7,8 +7,7 @@ import { layoutOf } from "../../core/model/layouts.ts";
 import { areIdsWithin, boundsOfIds, contentBounds } from "../scene/content-bounds.ts";
 import { DraftBar } from "./DraftBar.tsx";
 import { listenToKeys } from "../input/key-input.ts";
-import { LiveLayer } from "./LiveLayer.tsx";
-import { OverlayLayer } from "./OverlayLayer.tsx";
+import { AboveLayer } from "./AboveLayer.tsx";
 import { PictureLayer } from "./PictureLayer.tsx";
 import { listenToPointers } from "../input/pointer-input.ts";
 import { LayersPlace } from "./SheetShape.tsx";
@@ -69,8 +68,7 @@ export function Sheet() {
         <LayersPlace value={place}>
           <PictureLayer colours={colours} />
           <StaticLayer colours={colours} />
-          <LiveLayer colours={colours} />
-          <OverlayLayer colours={colours} />
+          <AboveLayer colours={colours} />
         </LayersPlace>
       </div>
       <DraftBar />

@@ -9,13 +9,13 @@ import { SheetLayer } from "./sheet-layer.ts";
 /** The element the layers lie in; none before the sheet has a size. */
 export const LayersPlace = createContext<HTMLElement | null>(null);
 
+/** Draws in pixels; a new function means that there is something else to draw. */
+export type Drawing = (brush: Brush) => void;
+
 interface SheetShapeProps {
   readonly colours: Colours;
-  /**
-   * Draws the whole layer in pixels; a new function means that it must be drawn again. Null while
-   * there is nothing to draw.
-   */
-  readonly draw: ((brush: Brush) => void) | null;
+  /** All of the layer; null while there is nothing to draw. */
+  readonly draw: Drawing | null;
   /** Lies under all others, whenever it comes. */
   readonly isLowest?: boolean;
 }

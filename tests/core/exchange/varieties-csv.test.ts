@@ -336,14 +336,14 @@ describe("a list without headings, as people type one", () => {
     const list = read(
       "name,kind,botanical name\nRake Moon,pumpkin,Cucurbita maxima\nWeir Moon,pumpkin,\nTarn Moon,pumpkin,Zea mays",
     );
-    expect(list.accepted.map(({ variety }) => variety.kind)).toEqual(["winter-squash"]);
+    expect(list.accepted.map((row) => row.variety.kind)).toEqual(["winter-squash"]);
     expect(list.rejected.map(({ row }) => row)).toEqual([3, 4]);
     expect(list.rejected[0]?.problems[0]?.expected).toMatch(/which of them: pepo pumpkin/);
   });
 
   test("a column of shared names is one of kinds", () => {
     const list = read("Rake Moon, pumpkin\nWeir Moon, squash\nTarn Moon, butternut");
-    expect(list.accepted.map(({ variety }) => variety.kind)).toEqual(["butternut"]);
+    expect(list.accepted.map((row) => row.variety.kind)).toEqual(["butternut"]);
     expect(list.rejected.map(({ problems }) => problems[0]?.column)).toEqual(["kind", "kind"]);
   });
 });

@@ -132,7 +132,7 @@ describe("crossings", () => {
   test("readiest first, with who says so and who says otherwise", () => {
     const found = crossings(kindOf("summer-squash"), book);
     expect(found[0]).toMatchObject({ species: "Cucurbita pepo", relation: "freely" });
-    expect(found[0]?.kinds).toContain("pumpkin");
+    expect(found[0]?.kinds).toContain("pepo pumpkin");
     const order = found.map(({ relation }) => relation);
     expect(order).toEqual(
       [...order].sort(

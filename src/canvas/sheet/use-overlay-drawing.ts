@@ -35,8 +35,7 @@ import {
 import { useGroundPainter } from "./use-ground-painter.ts";
 import { isHidden } from "../scene/locks.ts";
 import { type PairLine, heldPairs, pairLine } from "../draw/pair-lines.ts";
-import { SheetShape } from "./SheetShape.tsx";
-import type { Colours } from "../draw/sheet-colours.ts";
+import type { Drawing } from "./SheetShape.tsx";
 import { itemsOf, sheetItems } from "../scene/sheet-items.ts";
 import { shownRings } from "../draw/shown-rings.ts";
 import { type Sketch, isAtRest, useSketch } from "../tools/sketch-store.ts";
@@ -44,8 +43,8 @@ import { useClearGround } from "./use-clear-ground.ts";
 import { useCrossingShade } from "./use-crossing-shade.ts";
 import { useSketchPainter } from "./use-sketch-painter.ts";
 
-/** Distances, rings, handles and what a tool draws: over everything else. */
-export function OverlayLayer({ colours }: { readonly colours: Colours }) {
+/** Draws distances, rings, handles and what a tool draws, over everything else; null while there is nothing. */
+export function useOverlayDrawing(): Drawing | null {
   const plan = usePlanStore((state) => state.shown);
   const layoutId = usePlanStore((state) => state.layoutId);
   const result = usePlanStore((state) => state.result);
@@ -102,9 +101,7 @@ export function OverlayLayer({ colours }: { readonly colours: Colours }) {
     ],
   );
   const isAsked = Boolean(finding ?? drawShade ?? clear ?? here);
-  return (
-    <SheetShape colours={colours} draw={isHeld || isAsked || !isAtRest(sketch) ? draw : null} />
-  );
+  return isHeld || isAsked || !isAtRest(sketch) ? draw : null;
 }
 
 function findingOf(result: CheckResult, id: string | null): Finding | undefined {

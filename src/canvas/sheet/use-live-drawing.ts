@@ -8,15 +8,14 @@ import { drawOldPlace, drawSelected } from "../draw/draw-selection.ts";
 import { useGroundPainter } from "./use-ground-painter.ts";
 import { useLiveIds } from "./live-ids.ts";
 import { isHidden } from "../scene/locks.ts";
-import { SheetShape } from "./SheetShape.tsx";
-import type { Colours } from "../draw/sheet-colours.ts";
+import type { Drawing } from "./SheetShape.tsx";
 import { useView } from "../scene/view-store.ts";
 import { itemsOf } from "../scene/sheet-items.ts";
 import { boxesOf, liveLabels, lookOf } from "./sheet-labels.ts";
 import { useSketchPainter } from "./use-sketch-painter.ts";
 
-/** What is selected or on the move, drawn anew on every frame of a drag. */
-export function LiveLayer({ colours }: { readonly colours: Colours }) {
+/** Draws what is selected or on the move, on every frame of a drag; null while nothing is. */
+export function useLiveDrawing(): Drawing | null {
   const plan = usePlanStore((state) => state.plan);
   const shown = usePlanStore((state) => state.shown);
   const layoutId = usePlanStore((state) => state.layoutId);
@@ -70,5 +69,5 @@ export function LiveLayer({ colours }: { readonly colours: Colours }) {
     ],
   );
   const isEmpty = live.size === 0 && selection.length === 0;
-  return <SheetShape colours={colours} draw={isEmpty ? null : draw} />;
+  return isEmpty ? null : draw;
 }
