@@ -2,6 +2,7 @@
 import { decimalCell } from "./decimal-cell.ts";
 import type { CropBook } from "../kinds/crop-book.ts";
 import { shelfPlace } from "../lots/estimate.ts";
+import { crossedForebears } from "../lots/lot-book.ts";
 import { varietyIndex } from "../lots/variety-index.ts";
 import { latestTest } from "../lots/germination.ts";
 import { isoFromDay } from "../model/day.ts";
@@ -31,9 +32,13 @@ export const lotColumns = [
   "test celsius",
   "treated",
   "treated with",
+  "may have crossed",
   "state",
   "note",
 ] as const;
+
+/** Begins what is no saying of the grower but follows from records: it is not read back. */
+export const AS_RECORDED = "as recorded";
 
 export type LotColumn = (typeof lotColumns)[number];
 
@@ -77,9 +82,17 @@ export function lotCells(
     "test celsius": text(test?.temperatureC),
     treated: lot.treated === undefined ? "" : lot.treated ? "yes" : "no",
     "treated with": lot.treatedWith ?? "",
+    "may have crossed": crossedCell(lot, plan.lots),
     state: lot.state,
     note: lot.note ?? "",
   };
+}
+
+/** Said by hand yes or no; else the codes of those that were not kept apart, itself or forebears. */
+function crossedCell(lot: Lot, lots: Plan["lots"]): string {
+  if (lot.mayHaveCrossed !== undefined) return lot.mayHaveCrossed ? "yes" : "no";
+  const codes = crossedForebears(lots, lot);
+  return codes.length === 0 ? "" : `${AS_RECORDED}: ${codes.join(", ")}`;
 }
 
 /** As short as it can be read back exactly, never with an exponent. */

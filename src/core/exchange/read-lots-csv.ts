@@ -15,7 +15,7 @@ import { lot as lotSchema } from "../model/lot-schema.ts";
 import type { Lot, Plan, StoragePlace } from "../model/plan.ts";
 import { type Read, shown } from "../model/problem.ts";
 import { expectedText } from "../model/read-plan.ts";
-import { type LotColumn, lotCells, lotColumns } from "./lots-csv.ts";
+import { AS_RECORDED, type LotColumn, lotCells, lotColumns } from "./lots-csv.ts";
 import { kindExpected } from "./read-varieties-csv.ts";
 import { type CellProblem, type ListHeadings, type RejectedRow, readCsvList } from "./csv-list.ts";
 
@@ -198,6 +198,13 @@ function rawLot(cells: Cells, { id, variety, before, place, hasDecimalComma }: R
     ...given("test date", "tests", testsWith(cells, before, old, number)),
     ...given("treated", "treated", yesNo(cells.treated.toLowerCase())),
     ...given("treated with", "treatedWith", cells["treated with"]),
+    ...(cells["may have crossed"].startsWith(AS_RECORDED)
+      ? {}
+      : given(
+          "may have crossed",
+          "mayHaveCrossed",
+          yesNo(cells["may have crossed"].toLowerCase()),
+        )),
     ...given("state", "state", cells.state.toLowerCase()),
     ...given("note", "note", cells.note),
   };
@@ -240,6 +247,7 @@ const COLUMN_OF: ReadonlyMap<string, LotColumn> = new Map([
   ["seedsPerGram", "seeds per gram"],
   ["treated", "treated"],
   ["treatedWith", "treated with"],
+  ["mayHaveCrossed", "may have crossed"],
   ["state", "state"],
   ["note", "note"],
   ["code", "code"],

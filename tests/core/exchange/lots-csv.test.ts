@@ -57,6 +57,25 @@ test("rows of known codes change that lot, others are added, empty cells leave t
   expect(list.newPlaces).toEqual([{ id: "place-3", name: "Cellar" }]);
 });
 
+test("that seed may have crossed is written and read as said; what follows from records is written alone", () => {
+  const [first, second] = plan.lots;
+  if (!first || !second) throw new Error("The plan has no two lots.");
+  const crossed = { ...first, mayHaveCrossed: true };
+  const child = { ...second, partOf: [first.id] };
+  const made = { ...plan, lots: [crossed, child] };
+  const text = lotsCsv(made, book);
+  expect(text).toContain(`,yes,${first.state}`);
+  expect(text).toContain(`,as recorded: ${first.code},${second.state}`);
+  const read = readLotsCsv(text, "lots.csv", made, book);
+  if (!read.ok) throw new Error(read.problems.map(problemText).join("\n"));
+  expect(read.value.accepted.map(({ change, lot }) => [change, lot])).toEqual([
+    ["same", crossed],
+    ["same", child],
+  ]);
+  const said = readList(`code,variety,may have crossed\n${first.code},Plum Lantern,no`);
+  expect(said.accepted[0]?.lot.mayHaveCrossed).toBe(false);
+});
+
 describe("a row is refused with its column, and takes nothing with it:", () => {
   const HEAD =
     "code,variety,kind,harvest year,amount,unit,test date,test sown,test sprouted,treated,state";
