@@ -130,10 +130,11 @@ function crossedSeed({ result, book }: CheckedLayout) {
   };
 }
 
-/** The layout that stands for the present ground: the chosen one, else the first. */
-function baseLayout(plan: Plan): Layout {
-  const chosen = plan.layouts.find(({ id }) => id === plan.chosenLayout);
-  return chosen ?? (plan.layouts[0] as Layout);
+/** The layout others are compared with: the chosen one, else the first with something on it. */
+export function baseLayout({ layouts, chosenLayout }: Plan): Layout {
+  const chosen = layouts.find(({ id }) => id === chosenLayout);
+  const planted = layouts.find(({ plantings }) => plantings.length > 0);
+  return chosen ?? planted ?? (layouts[0] as Layout);
 }
 
 function measured(

@@ -1,5 +1,5 @@
 import { type ReactNode, useMemo, useState } from "react";
-import { type Comparison, compareLayouts } from "../../core/compare/compare-layouts.ts";
+import { type Comparison, baseLayout, compareLayouts } from "../../core/compare/compare-layouts.ts";
 import { type CheckedLayout, checkLayouts } from "../../core/checks/checked-layout.ts";
 import type { CheckResult } from "../../core/checks/run-checks.ts";
 import { compareCsv } from "../../core/compare/compare-report.ts";
@@ -35,7 +35,7 @@ export function Compare({ drawing }: CompareProps) {
   const [fromId, setFromId] = useState<string | null>(null);
   const [leftOut, setLeftOut] = useState<ReadonlySet<string>>(new Set());
   const [isOverlaid, setOverlaid] = useState(false);
-  const from = layoutOf(plan, fromId ?? "");
+  const from = fromId === null ? baseLayout(plan) : layoutOf(plan, fromId);
   const all = useMemo(() => checkedBeside(kept), [kept]);
   const compared = useMemo(() => {
     const others = all.filter(({ layout: { id } }) => id !== from.id && !leftOut.has(id));

@@ -4,7 +4,11 @@ import { groundReckoning } from "../../../src/core/ground/ground-reckoning.ts";
 import * as fc from "fast-check";
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
-import { type MeasureName, compareLayouts } from "../../../src/core/compare/compare-layouts.ts";
+import {
+  type MeasureName,
+  baseLayout,
+  compareLayouts,
+} from "../../../src/core/compare/compare-layouts.ts";
 import { changeWords } from "../../../src/core/compare/compare-words.ts";
 import { layoutDifferences } from "../../../src/core/compare/layout-differences.ts";
 import { copyLayout } from "../../../src/core/edits/layout-edits.ts";
@@ -247,4 +251,13 @@ test("how much would cross is measured at both ends where it is estimated, and l
   }
   const tomatoes = compareLayouts(checkLayouts(twoLayouts(), twoLayouts().layouts));
   expect(tomatoes.measures.filter(({ unit }) => unit === "per thousand")).toEqual([]);
+});
+
+test("others are compared with the chosen layout, else with the first that has something on it", () => {
+  const plan = twoLayouts();
+  const empty = { ...firstLayout(plan), id: "empty", plantings: [] };
+  const layouts = [empty, ...plan.layouts];
+  expect(baseLayout({ ...plan, layouts }).id).toBe(plan.layouts[0]?.id);
+  expect(baseLayout({ ...plan, layouts, chosenLayout: "empty" }).id).toBe("empty");
+  expect(baseLayout({ ...plan, layouts: [empty] }).id).toBe("empty");
 });
