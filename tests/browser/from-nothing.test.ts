@@ -27,7 +27,7 @@ afterAll(() => browser.close());
 test("a new plan begins with the plot: size, place and frosts in one form", async () => {
   // Nothing was done to the sample: nothing is asked.
   await newPlan();
-  await page.getByRole("heading", { name: "Four steps to a first plan" }).waitFor();
+  await page.getByRole("heading", { name: "Five steps to a first plan" }).waitFor();
   await button("Size, place, frosts").click();
   const dialog = page.getByRole("dialog", { name: "Your plot" });
   await dialog.getByLabel("Plot, across").fill("24");
@@ -166,19 +166,19 @@ test("a plan that was worked on is asked about, kept and found again, or deleted
   await dialog.getByText('"Odd plot" is open: 4 beds').waitFor();
   await expect.poll(() => axeFaults(page)).toEqual([]);
   await dialog.getByRole("button", { name: "Keep it in this browser" }).click();
-  await page.getByRole("heading", { name: "Four steps to a first plan" }).waitFor();
+  await page.getByRole("heading", { name: "Five steps to a first plan" }).waitFor();
   const kept = page.getByRole("list", { name: "Kept plans" });
   const odd = kept.getByRole("listitem").filter({ hasText: "Odd plot" });
   await button("Plan").click();
   await button("Kept plans ...").click();
   await odd.getByRole("button", { name: "Open", exact: true }).click();
-  await page.getByText("Step 3 of 4").waitFor();
+  await page.getByText("Step 3 of 5").waitFor();
 
   await newPlan();
   await dialog.getByRole("button", { name: "Delete it ..." }).click();
   await dialog.getByText('Delete "Odd plot"').waitFor();
   await dialog.getByRole("button", { name: "Delete it for good" }).click();
-  await page.getByRole("heading", { name: "Four steps to a first plan" }).waitFor();
+  await page.getByRole("heading", { name: "Five steps to a first plan" }).waitFor();
   await button("Plan").click();
   await button("Kept plans ...").click();
   await kept.getByRole("listitem").first().waitFor();

@@ -62,7 +62,7 @@ beforeAll(async () => {
   // The empty plan is where the newcomer begins: getting there is not counted.
   await page.getByRole("button", { name: "Plan", exact: true }).click();
   await page.getByRole("button", { name: "New", exact: true }).click();
-  await page.getByRole("heading", { name: "Four steps to a first plan" }).waitFor();
+  await page.getByRole("heading", { name: "Five steps to a first plan" }).waitFor();
 });
 afterAll(() => browser.close());
 

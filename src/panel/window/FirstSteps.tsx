@@ -1,9 +1,11 @@
 import { useState } from "react";
 import { useWindowStore } from "../../store/window/window-store.ts";
+import type { Plan } from "../../core/model/plan.ts";
 import { useShownLayout, useShownPlan } from "../state/use-shown-plan.ts";
 import { bedRows, newBed } from "../beds/commands.ts";
 import { layOutSeedList } from "../arrange/commands.ts";
 import { CommandButton } from "../commands/CommandButton.tsx";
+import { newSource } from "../kinds/commands.ts";
 import { newVariety, placeDialog, varietyList } from "../seed-list/commands.ts";
 import { drawEdge } from "../site/site-edge.ts";
 import { plotFacts } from "../site/commands.ts";
@@ -21,7 +23,7 @@ export function FirstSteps() {
   const hasBed = layout.beds.length > 0;
   const hasVariety = plan.varieties.length > 0;
   const hide = () => setHidden(true);
-  if (hasBed) return <NextStep hasVariety={hasVariety} onHide={hide} />;
+  if (hasBed) return <NextStep plan={plan} onHide={hide} />;
   return (
     <section className="first-steps" aria-labelledby="first-steps-heading">
       <header className="region-head">
@@ -55,6 +57,13 @@ export function FirstSteps() {
           <VarietyButtons />
         </li>
         <li>
+          <p>
+            {words.around}
+            {hasSource(plan) && <Done />}
+          </p>
+          <CommandButton of={newSource}>{words.source}</CommandButton>
+        </li>
+        <li>
           <p>{words.place}</p>
           <PlaceButton isOff />
         </li>
@@ -63,16 +72,24 @@ export function FirstSteps() {
   );
 }
 
+const hasSource = ({ surroundings }: Plan) => surroundings.some(({ what }) => what === "pollen");
+
 interface NextStepProps {
-  readonly hasVariety: boolean;
+  readonly plan: Plan;
   readonly onHide: () => void;
 }
 
 /** Once there are beds to see, the steps left are one line that leaves the beds in sight. */
-function NextStep({ hasVariety, onHide }: NextStepProps) {
+function NextStep({ plan, onHide }: NextStepProps) {
+  const [isAroundLater, setAroundLater] = useState(false);
   return (
     <section className="first-steps next-step" aria-label={words.next}>
-      {hasVariety ? (
+      {plan.varieties.length === 0 ? (
+        <>
+          <p>{words.nextVarieties}</p>
+          <VarietyButtons />
+        </>
+      ) : hasSource(plan) || isAroundLater ? (
         <>
           <p>{words.nextPlace}</p>
           <PlaceButton />
@@ -80,8 +97,11 @@ function NextStep({ hasVariety, onHide }: NextStepProps) {
         </>
       ) : (
         <>
-          <p>{words.nextVarieties}</p>
-          <VarietyButtons />
+          <p>{words.nextAround}</p>
+          <CommandButton of={newSource}>{words.source}</CommandButton>
+          <button type="button" onClick={() => setAroundLater(true)}>
+            {words.later}
+          </button>
         </>
       )}
       <button type="button" className="quiet" onClick={onHide}>

@@ -1,6 +1,6 @@
 /** The steps to a first plan, in words. */
 export const firstStepsWords = {
-  heading: "Four steps to a first plan",
+  heading: "Five steps to a first plan",
   hide: "Hide",
   plot: "Your plot: its size or outline, where on earth, frosts, climate; all of it can wait",
   plotFacts: "Size, place, frosts",
@@ -12,10 +12,14 @@ export const firstStepsWords = {
   varieties: "Add the varieties you want seed of",
   newVariety: "Add a variety",
   varietyList: "Read a list",
+  around: "Say what flowers around: crops of neighbours, wild kin. Most crossing comes from there",
+  source: "Add a pollen source",
   place: "Drag each from the seed list onto a bed, and from there until nothing is too close; or",
   placeVariety: "Place a variety",
   next: "Next step",
-  nextVarieties: "Step 3 of 4: add the varieties you want seed of",
-  nextPlace: "Step 4 of 4: drag each variety from the seed list onto a bed, or",
+  nextVarieties: "Step 3 of 5: add the varieties you want seed of",
+  nextAround: "Step 4 of 5: say what flowers around, crops of neighbours and wild kin",
+  later: "Later",
+  nextPlace: "Step 5 of 5: drag each variety from the seed list onto a bed, or",
   done: "✓ done",
 } as const;
