@@ -1,10 +1,11 @@
 /**
  * `npm test`: installs what is missing, runs every step even when one before it failed, and ends
  * with one line `N passed, N failed`. A step is one check; a step of tests is as many as its tests.
+ * Browser tests wait much: they run beside the other steps, and are told of after them.
  *
  * `npm test -- --only unit,lint` runs some steps only.
  */
-import { spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
 import { readFileSync, rmSync } from "node:fs";
 import { relative } from "node:path";
 import { installPackages } from "./installed-packages.mjs";
@@ -12,22 +13,27 @@ import { installPrograms } from "./installed-programs.mjs";
 import { repository, tool } from "./repository.mjs";
 
 const steps = [
-  { name: "types", title: "Types", run: () => npmScript("types") },
-  { name: "lint", title: "Lint", run: () => npmScript("lint") },
-  { name: "format", title: "Format", run: () => npmScript("format:check") },
-  { name: "layering", title: "Layering and house rules", run: () => vitest("architecture") },
-  { name: "dead", title: "Dead code", run: () => npmScript("dead") },
+  { name: "types", title: "Types", run: (say) => npmScript("types", say) },
+  { name: "lint", title: "Lint", run: (say) => npmScript("lint", say) },
+  { name: "format", title: "Format", run: (say) => npmScript("format:check", say) },
+  {
+    name: "layering",
+    title: "Layering and house rules",
+    run: (say) => vitest("architecture", say),
+  },
+  { name: "dead", title: "Dead code", run: (say) => npmScript("dead", say) },
   {
     name: "unit",
     title: "Unit, property and golden tests",
     programs: ["pdftoppm"],
-    run: () => vitest("unit"),
+    run: (say) => vitest("unit", say),
   },
   {
     name: "browser",
     title: "Browser tests",
     programs: ["chromium", "pdftoppm"],
-    run: () => vitest("browser", { triesAgain: true }),
+    isBeside: true,
+    run: (say) => vitest("browser", say, { triesAgain: true }),
   },
 ];
 
@@ -36,15 +42,24 @@ let passed = 0;
 let failed = 0;
 if (installPackages()) {
   const programs = [...new Set(chosen.flatMap((step) => step.programs ?? []))];
-  if (programs.length > 0)
-    runStep({ title: "Programs", run: () => oneCheck(installPrograms(programs)) });
-  for (const step of chosen) runStep(step);
+  const install = { title: "Programs", run: () => oneCheck(installPrograms(programs)) };
+  if (programs.length > 0) await runSteps([install], print);
+  const first = chosen.filter((step) => !step.isBeside);
+  const beside = chosen.filter((step) => step.isBeside);
+  const held = [];
+  const hold = (text) => held.push(text);
+  await Promise.all([runSteps(first, print), runSteps(beside, first.length > 0 ? hold : print)]);
+  print(held.join(""));
 } else {
   console.error("The packages could not be installed; see npm's message above.");
   failed += 1;
 }
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 ? 0 : 1;
+
+function print(text) {
+  process.stdout.write(text);
+}
 
 function chooseSteps(args) {
   if (args.length === 0) return steps;
@@ -57,28 +72,37 @@ function chooseSteps(args) {
   return steps.filter((step) => names.includes(step.name));
 }
 
-function runStep(step) {
-  console.log(`\n== ${step.title}`);
-  const start = performance.now();
-  const counts = step.run();
-  passed += counts.passed;
-  failed += counts.failed;
-  const seconds = ((performance.now() - start) / 1000).toFixed(1);
-  console.log(`-- ${step.title}: ${counts.passed} passed, ${counts.failed} failed, ${seconds} s`);
+/** One after the other. @param say takes what they print, piece by piece */
+async function runSteps(some, say) {
+  for (const step of some) {
+    say(`\n== ${step.title}\n`);
+    const start = performance.now();
+    const counts = await step.run(say);
+    passed += counts.passed;
+    failed += counts.failed;
+    const seconds = ((performance.now() - start) / 1000).toFixed(1);
+    say(`-- ${step.title}: ${counts.passed} passed, ${counts.failed} failed, ${seconds} s\n`);
+  }
 }
 
-function npmScript(name) {
-  return oneCheck(run("npm", ["run", "--silent", name]));
+async function npmScript(name, say) {
+  return oneCheck(await run("npm", ["run", "--silent", name], say));
 }
 
 function oneCheck(isPassed) {
   return isPassed ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
-function run(program, args) {
-  const { status, error } = spawnSync(program, args, { cwd: repository, stdio: "inherit" });
-  if (error) console.error(error.message);
-  return status === 0;
+function run(program, args, say) {
+  return new Promise((resolve) => {
+    const child = spawn(program, args, { cwd: repository, stdio: ["ignore", "pipe", "pipe"] });
+    for (const stream of [child.stdout, child.stderr]) stream.setEncoding("utf8").on("data", say);
+    child.on("error", ({ message }) => {
+      say(`${message}\n`);
+      resolve(false);
+    });
+    child.on("close", (status) => resolve(status === 0));
+  });
 }
 
 /**
@@ -88,9 +112,9 @@ function run(program, args) {
  * say then counts: on a machine under load a page may answer too late, and a test that is tried
  * again within its file meets what the failed one left behind. A fault fails both times.
  */
-function vitest(project, { triesAgain = false } = {}) {
+async function vitest(project, say, { triesAgain = false } = {}) {
   const report = `${repository}.build/test-results/${project}.json`;
-  const isPassed = runProject(project, report);
+  const isPassed = await runProject(project, report, say);
   const first = resultsOf(report);
   // An error outside every test fails the run without failing a test.
   const failedOutside = (results, isWell) => !isWell && countTests(results).failed === 0;
@@ -98,26 +122,25 @@ function vitest(project, { triesAgain = false } = {}) {
   const again = first.filter(({ status }) => status === "failed").map(({ name }) => name);
   // More than a few are no matter of load.
   if (!triesAgain || again.length === 0 || again.length > 4) return countTests(first);
-  console.log(`\n== Tried again: ${again.map((name) => relative(repository, name)).join(", ")}`);
-  const isWell = runProject(project, report, again);
+  say(`\n== Tried again: ${again.map((name) => relative(repository, name)).join(", ")}\n`);
+  const isWell = await runProject(project, report, say, again);
   const second = resultsOf(report);
   if (second === null || failedOutside(second, isWell)) return countTests(first);
   return countTests([...first.filter(({ name }) => !again.includes(name)), ...second]);
 }
 
-function runProject(project, report, files = []) {
+function runProject(project, report, say, files = []) {
   rmSync(report, { force: true });
-  return run(tool("vitest"), [
+  const args = [
     "run",
     `--project=${project}`,
-    // All cores: the runner itself has little to do. Browser tests take their files one by one.
-    ...(project === "browser" ? [] : ["--maxWorkers=100%"]),
     "--allowOnly=false",
     "--reporter=default",
     "--reporter=json",
     `--outputFile.json=${report}`,
     ...files,
-  ]);
+  ];
+  return run(tool("vitest"), args, say);
 }
 
 /** What the report says of each file; null without a report. */
