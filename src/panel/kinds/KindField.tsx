@@ -25,6 +25,8 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
   const kind = kindId === undefined ? undefined : book.kind(kindId);
   if (!isOpen) return <PickedKind kind={kind} id={kindId ?? ""} onChange={() => setOpen(true)} />;
   const found = findKinds(book.kinds, search).slice(0, MOST_SHOWN);
+  // Kinds of several species: which is the grower's to say.
+  const isShared = book.find(search) === undefined && book.sharing(search).length > 0;
   return (
     <fieldset className="kind-search">
       <legend>{texts.kindField}</legend>
@@ -42,7 +44,7 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
           if (event.key !== "Enter") return;
           event.preventDefault();
           const [first] = found;
-          if (first) onPick(first.id, formSearched(first, search)?.id);
+          if (first && !isShared) onPick(first.id, formSearched(first, search)?.id);
         }}
       />
       {found.length === 0 && (
@@ -50,6 +52,11 @@ export function KindField({ kindId, onPick, onAdd }: KindFieldProps) {
           {search.trim() === ""
             ? texts.kindsKnownTypeFew(book.kinds.length)
             : texts.noKindNameKnown}
+        </p>
+      )}
+      {isShared && (
+        <p role="status" className="soft">
+          {texts.severalSpecies(search.trim())}
         </p>
       )}
       <FoundKinds found={found} search={search} kindId={kindId} group={id} onPick={onPick} />

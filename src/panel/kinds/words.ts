@@ -4,6 +4,8 @@ export const kindField = "Kind";
 export const searchCommonBotanicalName = "Search by common or botanical name, or flower form";
 export const kindsKnownTypeFew = (count: string | number) =>
   `${count} kinds are known; type a few letters.`;
+export const severalSpecies = (name: string) =>
+  `Several species are called “${name}”, each crossing with others: choose which.`;
 export const noKindNameKnown = "No kind of that name is known here.";
 export const addKindYourOwn = (trim: string | number) => `Add “${trim}” as a kind of your own`;
 export const changeKind = "Change kind";

@@ -37,3 +37,10 @@ test("a flower form finds its kind and is handed along; a name of the kind itsel
   expect(tomato && formSearched(tomato, "tomato")).toBeNull();
   expect(tomato && formSearched(tomato, "")).toBeNull();
 });
+
+test("a name that species share finds all of them", () => {
+  expect(new Set(found("pumpkin").slice(0, 4))).toEqual(
+    new Set(["pumpkin", "winter-squash", "butternut", "cushaw"]),
+  );
+  expect(found("scallions")).toEqual(["bunching-onion", "onion"]);
+});
