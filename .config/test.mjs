@@ -47,9 +47,13 @@ if (installPackages()) {
   const first = chosen.filter((step) => !step.isBeside);
   const beside = chosen.filter((step) => step.isBeside);
   const held = [];
-  const hold = (text) => held.push(text);
-  await Promise.all([runSteps(first, print), runSteps(beside, first.length > 0 ? hold : print)]);
+  let isFirstOver = false;
+  const afterFirst = (text) => (isFirstOver ? print(text) : held.push(text));
+  const besides = runSteps(beside, afterFirst);
+  await runSteps(first, print);
+  isFirstOver = true;
   print(held.join(""));
+  await besides;
 } else {
   console.error("The packages could not be installed; see npm's message above.");
   failed += 1;
