@@ -10,6 +10,7 @@ import { formatMeasured } from "../model/length.ts";
 import { type IsolationPair, unorderedPairs } from "./isolation-pair.ts";
 import { standTogether } from "./overlap.ts";
 import type { Stand } from "./stand.ts";
+import { whyNotByHand } from "../practice/by-hand.ts";
 import * as words from "../words/finding-words.ts";
 import { CAGE_ROOM_M, keepsPollenOut } from "../practice/pollen-cover.ts";
 
@@ -19,9 +20,10 @@ export interface CoverFinding extends FindingBase {
   readonly subject: string;
   /**
    * `no-pollinators`: insects are kept out; `wind-passes`: a cage does not stop wind pollen;
+   * `not-by-hand`: hundreds of florets or wind pollen, which nobody pollinates flower by flower;
    * `cut-in-time`: a source around is harmless only as long as somebody cuts it before it flowers.
    */
-  readonly trouble: "no-pollinators" | "wind-passes" | "cut-in-time";
+  readonly trouble: "no-pollinators" | "wind-passes" | "not-by-hand" | "cut-in-time";
 }
 
 export const coverCareCheck: Check<CoverFinding> = {
@@ -33,7 +35,8 @@ export const coverCareCheck: Check<CoverFinding> = {
       const trouble = troubleOf(stand) ?? restsOnCutting(stand, stands);
       if (trouble === null) return [];
       const finding: CoverFinding = {
-        id: findingId("cover-care", [stand.id]),
+        // Who accepted a cage has not accepted another cover that does not help.
+        id: findingId("cover-care", [stand.id], trouble === "not-by-hand" ? trouble : undefined),
         check: "cover-care",
         severity: "caution",
         subjects: [stand.id],
@@ -48,8 +51,15 @@ export const coverCareCheck: Check<CoverFinding> = {
 function troubleOf(stand: Stand): CoverFinding["trouble"] | null {
   if (stand.cover === "none" || stand.planting === null) return null;
   if (!keepsPollenOut(stand.cover, stand.carrier)) return "wind-passes";
+  if (stand.isSeedParent && stand.cover === "hand" && isTooFine(stand)) return "not-by-hand";
   const needsVisitors = stand.kind.breeding === "outcrossing" && stand.carrier === "insects";
   return stand.isSeedParent && needsVisitors && stand.cover !== "hand" ? "no-pollinators" : null;
+}
+
+/** A kind whose rules say that its flowers are not pollinated one by one; of others nobody knows. */
+function isTooFine({ kind }: Stand): boolean {
+  const why = whyNotByHand(kind)?.value;
+  return why === "florets" || why === "wind";
 }
 
 /** What is cut around the beds is somebody's promise, or a walk every week. */
@@ -75,6 +85,9 @@ function describeCover(
       title: words.mustBeCut(name),
       sentences: [words.cutAdvice(kind)],
     };
+  }
+  if (trouble === "not-by-hand") {
+    return { title: words.notByHand(name), sentences: [words.notByHandAdvice(kind)] };
   }
   return trouble === "wind-passes"
     ? {

@@ -20,7 +20,15 @@ describe("cover-care", () => {
   test.each([
     ["carrot", "cage", "no-pollinators"],
     ["carrot", "bags", "no-pollinators"],
-    ["carrot", "hand", null],
+    // Umbels, heads of florets and wind pollen are not pollinated flower by flower: common practice.
+    ["carrot", "hand", "not-by-hand"],
+    ["kale", "hand", "not-by-hand"],
+    ["spinach", "hand", "not-by-hand"],
+    // Squash taped, maize by ear and tassel, onion umbels brushed: The Manual of Seed Saving.
+    ["summer-squash", "hand", null],
+    ["maize", "hand", null],
+    ["onion", "hand", null],
+    ["tomato", "hand", null],
     ["carrot", "none", null],
     ["tomato", "cage", null],
     ["maize", "cage", "wind-passes"],
