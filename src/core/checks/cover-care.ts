@@ -28,25 +28,48 @@ export interface CoverFinding extends FindingBase {
 
 export const coverCareCheck: Check<CoverFinding> = {
   name: "cover-care",
-  ignoresPlace: true,
   title: words.cover,
-  run: ({ stands }) =>
-    stands.flatMap((stand) => {
-      const trouble = troubleOf(stand) ?? restsOnCutting(stand, stands);
-      if (trouble === null) return [];
-      const finding: CoverFinding = {
-        // Who accepted a cage has not accepted another cover that does not help.
-        id: findingId("cover-care", [stand.id], trouble === "not-by-hand" ? trouble : undefined),
-        check: "cover-care",
-        severity: "caution",
-        subjects: [stand.id],
-        subject: stand.id,
-        trouble,
-      };
-      return [finding];
-    }),
+  run: ({ stands }) => stands.flatMap((stand) => coverFinding(stand, stands) ?? []),
+  patch: ({ plan, changes, standById, isMove }) => {
+    // What is cut around rests on where seed plantings of its group lie.
+    const groups = new Set(
+      changes.flatMap(({ before, after }) => [groupOf(before), groupOf(after)]),
+    );
+    const cut = plan.surroundings.flatMap(({ id, flowering }) => {
+      const stand = flowering === "cut" ? standById.get(id) : undefined;
+      return stand && groups.has(groupOf(stand)) ? stand : [];
+    });
+    const stands = cut.length > 0 ? [...standById.values()] : [];
+    const changed = isMove ? [] : changes.map(({ after }) => after);
+    const asked = [...new Set([...changed, ...cut])];
+    return {
+      gone: asked.flatMap(({ id }) => [coverId(id), coverId(id, "not-by-hand")]),
+      found: asked.flatMap((stand) => coverFinding(stand, stands) ?? []),
+    };
+  },
   describe: describeCover,
 };
+
+const groupOf = ({ kind }: Stand) => kind.group;
+
+/** Who accepted a cage has not accepted another cover that does not help. */
+function coverId(subject: string, trouble?: CoverFinding["trouble"]): string {
+  return findingId("cover-care", [subject], trouble === "not-by-hand" ? trouble : undefined);
+}
+
+function coverFinding(stand: Stand, stands: readonly Stand[]): CoverFinding | null {
+  const trouble = troubleOf(stand) ?? restsOnCutting(stand, stands);
+  return (
+    trouble && {
+      id: coverId(stand.id, trouble),
+      check: "cover-care",
+      severity: "caution",
+      subjects: [stand.id],
+      subject: stand.id,
+      trouble,
+    }
+  );
+}
 
 function troubleOf(stand: Stand): CoverFinding["trouble"] | null {
   if (stand.cover === "none" || stand.planting === null) return null;

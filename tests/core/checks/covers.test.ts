@@ -1,12 +1,17 @@
 /** Covers: what they need, what they do not stop, and one cage over two that cross. */
 import { describe, expect, test } from "vitest";
-import type { Plan } from "../../../src/core/model/plan.ts";
+import { type CheckResult, runChecks } from "../../../src/core/checks/run-checks.ts";
+import { moveObjects } from "../../../src/core/edits/move-objects.ts";
+import { changePlantings } from "../../../src/core/edits/object-edits.ts";
+import type { Layout, Plan, Planting } from "../../../src/core/model/plan.ts";
 import {
   type TrialTraits,
   bloom,
+  book,
   day,
   findingsOf,
   source,
+  squareAt,
   standingsOf,
   trialPlan,
   wordsOf,
@@ -43,6 +48,37 @@ describe("cover-care", () => {
       /Let pollinators in and keep it shut/,
     );
     expect(wordsOf(one("maize", { cover: "cage" }), "cover-care")[0]).toMatch(/Bags do stop it/);
+  });
+});
+
+describe("what around must be cut in time", () => {
+  const weed = source("w", "wild-carrot", squareAt(3000), { flowering: "cut" });
+  const plan = trialPlan({ p: { at: 0, kind: "carrot" } }, [weed]);
+  const near = moveObjects("layout-1", ["p"], 2990, 0).apply(plan);
+  const run = (of: Plan, previous?: CheckResult) =>
+    runChecks(of, of.layouts[0] as Layout, book, previous);
+  const told = ({ findings }: CheckResult) =>
+    findings.filter(({ check }) => check === "cover-care");
+
+  // A seed bed dragged beside what is cut rests on the cutting from then on, and no longer once away.
+  test("is told while a seed planting is dragged, as by a fresh run", () => {
+    const away = run(plan);
+    expect(told(away)).toEqual([]);
+    const dragged = run(near, away);
+    expect(told(dragged)).toHaveLength(1);
+    expect(told(dragged)).toEqual(told(run(near)));
+    expect(told(run(plan, dragged))).toEqual([]);
+  });
+
+  test("and so is a cover that was changed, one that may not be cut any more", () => {
+    const before = run(near);
+    const covered = (cover: Planting["cover"]) =>
+      changePlantings("layout-1", ["p"], { cover }, "").apply(near);
+    for (const cover of ["hand", "cage", "none"] as const) {
+      expect(told(run(covered(cover), before))).toEqual(told(run(covered(cover))));
+    }
+    const flowering = { ...near, surroundings: [{ ...weed, flowering: "yes" as const }] };
+    expect(told(run(flowering, before))).toEqual([]);
   });
 });
 
