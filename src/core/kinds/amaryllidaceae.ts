@@ -37,7 +37,7 @@ export const amaryllidaceae: readonly Kind[] = [
       "pearl onion",
       "pickling onion",
     ],
-    sharedNames: ["spring onion", "scallion"],
+    sharedNames: ["spring onion", "scallion", "green onion"],
     nameNote:
       "spring onions and scallions are young bulb onions or bunching onions, another species and a kind of its own here: the words are read as neither",
     botanicalName: "Allium cepa",
@@ -78,7 +78,7 @@ export const amaryllidaceae: readonly Kind[] = [
     id: "bunching-onion",
     name: "bunching onion",
     otherNames: ["welsh onion", "japanese bunching onion"],
-    sharedNames: ["spring onion", "scallion"],
+    sharedNames: ["spring onion", "scallion", "green onion"],
     nameNote:
       "what is sold as spring onion or scallion is this where the packet says Allium fistulosum, else mostly a bulb onion: the words are read as neither",
     botanicalName: "Allium fistulosum",

@@ -282,7 +282,7 @@ export const brassicaceae: readonly Kind[] = [
     ...turnipKin,
     id: "pak-choi",
     name: "pak choi",
-    otherNames: ["bok choy", "tatsoi"],
+    otherNames: ["bok choy", "pak choy", "bok choi", "tatsoi", "tat soi"],
     botanicalName: "Brassica rapa subsp. chinensis",
     lifeCycle: "annual",
     timing: {
@@ -306,7 +306,7 @@ export const brassicaceae: readonly Kind[] = [
     ...turnipKin,
     id: "broccoli-raab",
     name: "broccoli raab",
-    otherNames: ["rapini", "cime di rapa", "turnip broccoli"],
+    otherNames: ["rapini", "broccoli rabe", "cime di rapa", "turnip broccoli"],
     botanicalName: "Brassica rapa (Ruvo Group)",
     lifeCycle: "annual",
     timing: spring,

@@ -105,8 +105,11 @@ function nameIndex(
   return index;
 }
 
+/** Accents and apostrophes are left out by many who type a name: jalapeño, lamb's lettuce. */
 function plain(text: string): string {
   return text
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f'\u2019`]/g, "")
     .normalize("NFC")
     .trim()
     .toLowerCase()

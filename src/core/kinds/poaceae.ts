@@ -316,7 +316,7 @@ export const poaceae: readonly Kind[] = [
     ...grass,
     id: "rye",
     name: "rye",
-    otherNames: ["winter rye"],
+    otherNames: ["winter rye", "cereal rye"],
     botanicalName: "Secale cereale",
     species: "Secale cereale",
     group: "rye",

@@ -252,7 +252,7 @@ export const solanaceae: readonly Kind[] = [
     ...nightshade,
     id: "husk-tomato",
     name: "husk tomato",
-    otherNames: ["ground cherry"],
+    otherNames: ["ground cherry", "groundcherry"],
     nameNote:
       "husk tomato is also a name of the tomatillo, which is a kind of its own here and sets no seed alone",
     botanicalName: "Physalis pubescens",

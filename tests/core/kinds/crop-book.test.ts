@@ -40,6 +40,14 @@ describe("find", () => {
     ["Allium ampeloprasum", "elephant-garlic"],
     ["Brussels sprout", "brussels-sprouts"],
     ["oats", "oat"],
+    ["string beans", "common-bean"],
+    ["broccoli rabe", "broccoli-raab"],
+    ["silver beet", "chard"],
+    ["jalapeño", "hot-pepper"],
+    ["mâche", "corn-salad"],
+    ["Queen Anne’s Lace", "wild-carrot"],
+    ["queen annes lace", "wild-carrot"],
+    ["lambs lettuce", "corn-salad"],
     ["", undefined],
     ["unobtainium", undefined],
   ])("%j gives %s", (text, id) => {
@@ -69,6 +77,9 @@ describe("names that species share", () => {
   test.each([
     ["field beans", ["common-bean", "broad-bean"]],
     ["scallions", ["onion", "bunching-onion"]],
+    ["green onions", ["onion", "bunching-onion"]],
+    // In Britain and in seed law a pea, in the South of the United States a cowpea.
+    ["field peas", ["pea", "cowpea"]],
     ["palak", ["chard", "spinach"]],
     ["gourds", ["ornamental-gourd", "fig-leaf-gourd", "bottle-gourd"]],
     ["carrot", []],
