@@ -113,7 +113,7 @@ export const windAdvice = (kind: string) =>
   `Pollen of ${kind} travels on the wind and passes the mesh. Bags do stop it.`;
 export const notByHand = (name: string) => `${name} is marked as pollinated by hand`;
 export const notByHandAdvice = (kind: string) =>
-  `Flowers of ${kind} are not pollinated one by one, and what is left open takes any pollen. Unless every flower kept for seed is under a cover that this pollen does not pass, take the mark off; the distance is then asked again.`;
+  `Nobody pollinates ${kind} flower by flower, and open flowers take any pollen. Take the mark off, and its distance is asked.`;
 export const noPollinators = (name: string) => `${name} needs pollinators under its cover`;
 export const pollinatorsAdvice = (kind: string) =>
   `Insects cannot reach it, and ${kind} sets little seed alone. Let pollinators in and keep it shut; or, where all that it crosses with is caged too, open the cages by turns.`;
