@@ -44,7 +44,7 @@ export const SITE_BUDGETS: Budgets = {
     "prove-worker": 130,
     "arrange-worker": 110,
     "lay-out-worker": 125,
-    "clear-worker": 167,
+    "clear-worker": 168,
     "clear-ground-worker": 32,
     "years-worker": 40,
     "read-camera": 48,
