@@ -123,9 +123,9 @@ export function pairsNamed(key: string): readonly (readonly [string, string])[] 
   ];
 }
 
-/** Id of the kind a grower's word names. */
+/** Id of the kind a grower's word names, or that the word is. */
 export function kindNamed(word: string): string {
-  const kind = book.find(word);
+  const kind = book.kind(word) ?? book.find(word);
   if (!kind) throw new Error(`no kind is called ${word}`);
   return kind.id;
 }
