@@ -1,11 +1,10 @@
 /**
  * `npm test`: installs what is missing, runs every step even when one before it failed, and ends
  * with one line `N passed, N failed`. A step is one check; a step of tests is as many as its tests.
- * Browser tests wait much: they run beside the other steps, and are told of after them.
  *
  * `npm test -- --only unit,lint` runs some steps only.
  */
-import { spawn } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import { readFileSync, rmSync } from "node:fs";
 import { relative } from "node:path";
 import { installPackages } from "./installed-packages.mjs";
@@ -13,27 +12,22 @@ import { installPrograms } from "./installed-programs.mjs";
 import { repository, tool } from "./repository.mjs";
 
 const steps = [
-  { name: "types", title: "Types", run: (say) => npmScript("types", say) },
-  { name: "lint", title: "Lint", run: (say) => npmScript("lint", say) },
-  { name: "format", title: "Format", run: (say) => npmScript("format:check", say) },
-  {
-    name: "layering",
-    title: "Layering and house rules",
-    run: (say) => vitest("architecture", say),
-  },
-  { name: "dead", title: "Dead code", run: (say) => npmScript("dead", say) },
+  { name: "types", title: "Types", run: () => npmScript("types") },
+  { name: "lint", title: "Lint", run: () => npmScript("lint") },
+  { name: "format", title: "Format", run: () => npmScript("format:check") },
+  { name: "layering", title: "Layering and house rules", run: () => vitest("architecture") },
+  { name: "dead", title: "Dead code", run: () => npmScript("dead") },
   {
     name: "unit",
     title: "Unit, property and golden tests",
     programs: ["pdftoppm"],
-    run: (say) => vitest("unit", say),
+    run: () => vitest("unit"),
   },
   {
     name: "browser",
     title: "Browser tests",
     programs: ["chromium", "pdftoppm"],
-    isBeside: true,
-    run: (say) => vitest("browser", say, { triesAgain: true }),
+    run: () => vitest("browser", { triesAgain: true }),
   },
 ];
 
@@ -42,28 +36,15 @@ let passed = 0;
 let failed = 0;
 if (installPackages()) {
   const programs = [...new Set(chosen.flatMap((step) => step.programs ?? []))];
-  const install = { title: "Programs", run: () => oneCheck(installPrograms(programs)) };
-  if (programs.length > 0) await runSteps([install], print);
-  const first = chosen.filter((step) => !step.isBeside);
-  const beside = chosen.filter((step) => step.isBeside);
-  const held = [];
-  let isFirstOver = false;
-  const afterFirst = (text) => (isFirstOver ? print(text) : held.push(text));
-  const besides = runSteps(beside, afterFirst);
-  await runSteps(first, print);
-  isFirstOver = true;
-  print(held.join(""));
-  await besides;
+  if (programs.length > 0)
+    runStep({ title: "Programs", run: () => oneCheck(installPrograms(programs)) });
+  for (const step of chosen) runStep(step);
 } else {
   console.error("The packages could not be installed; see npm's message above.");
   failed += 1;
 }
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 ? 0 : 1;
-
-function print(text) {
-  process.stdout.write(text);
-}
 
 function chooseSteps(args) {
   if (args.length === 0) return steps;
@@ -76,37 +57,28 @@ function chooseSteps(args) {
   return steps.filter((step) => names.includes(step.name));
 }
 
-/** One after the other. @param say takes what they print, piece by piece */
-async function runSteps(some, say) {
-  for (const step of some) {
-    say(`\n== ${step.title}\n`);
-    const start = performance.now();
-    const counts = await step.run(say);
-    passed += counts.passed;
-    failed += counts.failed;
-    const seconds = ((performance.now() - start) / 1000).toFixed(1);
-    say(`-- ${step.title}: ${counts.passed} passed, ${counts.failed} failed, ${seconds} s\n`);
-  }
+function runStep(step) {
+  console.log(`\n== ${step.title}`);
+  const start = performance.now();
+  const counts = step.run();
+  passed += counts.passed;
+  failed += counts.failed;
+  const seconds = ((performance.now() - start) / 1000).toFixed(1);
+  console.log(`-- ${step.title}: ${counts.passed} passed, ${counts.failed} failed, ${seconds} s`);
 }
 
-async function npmScript(name, say) {
-  return oneCheck(await run("npm", ["run", "--silent", name], say));
+function npmScript(name) {
+  return oneCheck(run("npm", ["run", "--silent", name]));
 }
 
 function oneCheck(isPassed) {
   return isPassed ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
-function run(program, args, say) {
-  return new Promise((resolve) => {
-    const child = spawn(program, args, { cwd: repository, stdio: ["ignore", "pipe", "pipe"] });
-    for (const stream of [child.stdout, child.stderr]) stream.setEncoding("utf8").on("data", say);
-    child.on("error", ({ message }) => {
-      say(`${message}\n`);
-      resolve(false);
-    });
-    child.on("close", (status) => resolve(status === 0));
-  });
+function run(program, args) {
+  const { status, error } = spawnSync(program, args, { cwd: repository, stdio: "inherit" });
+  if (error) console.error(error.message);
+  return status === 0;
 }
 
 /**
@@ -116,9 +88,9 @@ function run(program, args, say) {
  * say then counts: on a machine under load a page may answer too late, and a test that is tried
  * again within its file meets what the failed one left behind. A fault fails both times.
  */
-async function vitest(project, say, { triesAgain = false } = {}) {
+function vitest(project, { triesAgain = false } = {}) {
   const report = `${repository}.build/test-results/${project}.json`;
-  const isPassed = await runProject(project, report, say);
+  const isPassed = runProject(project, report);
   const first = resultsOf(report);
   // An error outside every test fails the run without failing a test.
   const failedOutside = (results, isWell) => !isWell && countTests(results).failed === 0;
@@ -126,25 +98,26 @@ async function vitest(project, say, { triesAgain = false } = {}) {
   const again = first.filter(({ status }) => status === "failed").map(({ name }) => name);
   // More than a few are no matter of load.
   if (!triesAgain || again.length === 0 || again.length > 4) return countTests(first);
-  say(`\n== Tried again: ${again.map((name) => relative(repository, name)).join(", ")}\n`);
-  const isWell = await runProject(project, report, say, again);
+  console.log(`\n== Tried again: ${again.map((name) => relative(repository, name)).join(", ")}`);
+  const isWell = runProject(project, report, again);
   const second = resultsOf(report);
   if (second === null || failedOutside(second, isWell)) return countTests(first);
   return countTests([...first.filter(({ name }) => !again.includes(name)), ...second]);
 }
 
-function runProject(project, report, say, files = []) {
+function runProject(project, report, files = []) {
   rmSync(report, { force: true });
-  const args = [
+  return run(tool("vitest"), [
     "run",
     `--project=${project}`,
+    // All cores: the runner itself has little to do. Browser tests take their files one by one.
+    ...(project === "browser" ? [] : ["--maxWorkers=100%"]),
     "--allowOnly=false",
     "--reporter=default",
     "--reporter=json",
     `--outputFile.json=${report}`,
     ...files,
-  ];
-  return run(tool("vitest"), args, say);
+  ]);
 }
 
 /** What the report says of each file; null without a report. */
